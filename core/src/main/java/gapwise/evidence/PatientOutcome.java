@@ -1,0 +1,30 @@
+package gapwise.evidence;
+
+import com.fasterxml.jackson.annotation.JsonSubTypes;
+import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import java.util.Objects;
+
+/** What became of one patient in one outcome. */
+@JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "form")
+@JsonSubTypes({
+  @JsonSubTypes.Type(value = PatientOutcome.Happened.class, name = "happened"),
+  @JsonSubTypes.Type(value = PatientOutcome.Measured.class, name = "measured")
+})
+public sealed interface PatientOutcome {
+  /** Whether an event came about: yes, no or unclear. */
+  record Happened(Answer answer) implements PatientOutcome {
+    public Happened {
+      Objects.requireNonNull(answer, "answer");
+    }
+  }
+
+  /** A number in its unit. */
+  record Measured(double value, Unit unit) implements PatientOutcome {
+    public Measured {
+      Objects.requireNonNull(unit, "unit");
+      if (!Double.isFinite(value)) {
+        throw new IllegalArgumentException("a measured value must be finite, was " + value);
+      }
+    }
+  }
+}

@@ -1,0 +1,370 @@
+package gapwise.evidence;
+
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * One body of patients reported in one or more publications, with its arms and what became of them.
+ *
+ * @param id short, unique in the evidence base, letters, digits and hyphens
+ * @param citation where it was published
+ * @param reportKind kind of publication
+ * @param design design by the methods of the paper
+ * @param designWords design in the words of the paper
+ * @param centres hospitals
+ * @param country country
+ * @param setting civil, military or mixed; income group
+ * @param recruitmentFrom first recruitment
+ * @param recruitmentTo last recruitment
+ * @param consecutive whether patients were consecutive
+ * @param assessorIndependent whether outcomes were read by someone else than the operating team
+ * @param funding funding and interests
+ * @param unionDefinition definition of union for the whole study
+ * @param infectionDefinition definition of infection for the whole study
+ * @param cohort a name shared by studies that report overlapping patients
+ * @param sameStudyAs ids of other records of the same study
+ * @param invented true for demonstration data
+ * @param status how far extraction has come
+ * @param whole values that the paper gives for all arms together
+ * @param arms at least one
+ * @param outcomes reported outcomes
+ * @param patients patients described one by one
+ * @param provenance where the study values stand in the paper
+ * @param missing why template columns are empty, by column
+ * @param wholeMissing the same for the values of all arms together
+ * @param note anything that the fields cannot say
+ */
+public record Study(
+    String id,
+    Citation citation,
+    ReportKind reportKind,
+    Optional<Design> design,
+    Optional<String> designWords,
+    List<String> centres,
+    Optional<String> country,
+    Optional<String> setting,
+    Optional<PartialDate> recruitmentFrom,
+    Optional<PartialDate> recruitmentTo,
+    Optional<Answer> consecutive,
+    Optional<Answer> assessorIndependent,
+    Optional<String> funding,
+    Optional<String> unionDefinition,
+    Optional<String> infectionDefinition,
+    Optional<String> cohort,
+    List<String> sameStudyAs,
+    boolean invented,
+    ExtractionStatus status,
+    Baseline whole,
+    List<Arm> arms,
+    List<OutcomeReport> outcomes,
+    List<PatientRow> patients,
+    Provenance provenance,
+    SortedMap<String, Missing> missing,
+    SortedMap<String, Missing> wholeMissing,
+    Optional<String> note) {
+
+  public Study {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(citation, "citation");
+    Objects.requireNonNull(reportKind, "reportKind");
+    Objects.requireNonNull(design, "design");
+    Objects.requireNonNull(designWords, "designWords");
+    centres = List.copyOf(centres);
+    Objects.requireNonNull(country, "country");
+    Objects.requireNonNull(setting, "setting");
+    Objects.requireNonNull(recruitmentFrom, "recruitmentFrom");
+    Objects.requireNonNull(recruitmentTo, "recruitmentTo");
+    Objects.requireNonNull(consecutive, "consecutive");
+    Objects.requireNonNull(assessorIndependent, "assessorIndependent");
+    Objects.requireNonNull(funding, "funding");
+    Objects.requireNonNull(unionDefinition, "unionDefinition");
+    Objects.requireNonNull(infectionDefinition, "infectionDefinition");
+    Objects.requireNonNull(cohort, "cohort");
+    sameStudyAs = List.copyOf(sameStudyAs);
+    Objects.requireNonNull(status, "status");
+    Objects.requireNonNull(whole, "whole");
+    arms = List.copyOf(arms);
+    outcomes = List.copyOf(outcomes);
+    patients = List.copyOf(patients);
+    Objects.requireNonNull(provenance, "provenance");
+    missing = Collections.unmodifiableSortedMap(new TreeMap<>(missing));
+    wholeMissing = Collections.unmodifiableSortedMap(new TreeMap<>(wholeMissing));
+    Objects.requireNonNull(note, "note");
+    Ids.require("study id", id);
+    if (arms.isEmpty()) {
+      throw new IllegalArgumentException("study " + id + " needs at least one arm");
+    }
+    Set<String> armIds = new HashSet<>();
+    for (Arm arm : arms) {
+      if (!armIds.add(arm.id())) {
+        throw new IllegalArgumentException("study " + id + " has two arms " + arm.id());
+      }
+    }
+    for (OutcomeReport outcome : outcomes) {
+      if (!armIds.containsAll(outcome.scope().armIds())) {
+        throw new IllegalArgumentException(
+            "study " + id + " has an outcome of an unknown arm " + outcome.scope().armIds());
+      }
+    }
+    Set<String> patientIds = new HashSet<>();
+    for (PatientRow patient : patients) {
+      if (!armIds.contains(patient.armId())) {
+        throw new IllegalArgumentException(
+            "study " + id + " has a patient of an unknown arm " + patient.armId());
+      }
+      if (!patientIds.add(patient.id())) {
+        throw new IllegalArgumentException("study " + id + " has two patients " + patient.id());
+      }
+    }
+  }
+
+  /** The arm with this id, if there is one. */
+  public Optional<Arm> arm(String armId) {
+    return arms.stream().filter(arm -> arm.id().equals(armId)).findFirst();
+  }
+
+  /** The patients of an arm that are described one by one, in their order. */
+  public List<PatientRow> patientsOf(String armId) {
+    return patients.stream().filter(patient -> patient.armId().equals(armId)).toList();
+  }
+
+  /** Whether an arm is a single case, the smallest study there is. */
+  public boolean isSingleCase(Arm arm) {
+    return arm.baseline().patients().orElse(patientsOf(arm.id()).size()) == 1;
+  }
+
+  /** Starts a value of which only the given parts are known. */
+  public static Builder with(String id, Citation citation) {
+    return new Builder(id, citation);
+  }
+
+  /** Starts from this value, to change some parts. */
+  public Builder but() {
+    Builder builder = new Builder(id, citation);
+    builder.reportKind = reportKind;
+    builder.design = design;
+    builder.designWords = designWords;
+    builder.centres = centres;
+    builder.country = country;
+    builder.setting = setting;
+    builder.recruitmentFrom = recruitmentFrom;
+    builder.recruitmentTo = recruitmentTo;
+    builder.consecutive = consecutive;
+    builder.assessorIndependent = assessorIndependent;
+    builder.funding = funding;
+    builder.unionDefinition = unionDefinition;
+    builder.infectionDefinition = infectionDefinition;
+    builder.cohort = cohort;
+    builder.sameStudyAs = sameStudyAs;
+    builder.invented = invented;
+    builder.status = status;
+    builder.whole = whole;
+    builder.arms = arms;
+    builder.outcomes = outcomes;
+    builder.patients = patients;
+    builder.provenance = provenance;
+    builder.missing = missing;
+    builder.wholeMissing = wholeMissing;
+    builder.note = note;
+    return builder;
+  }
+
+  /** Collects the parts that a paper gives. Not thread-safe. */
+  public static final class Builder {
+    private final String id;
+    private final Citation citation;
+    private ReportKind reportKind = ReportKind.ARTICLE;
+    private Optional<Design> design = Optional.empty();
+    private Optional<String> designWords = Optional.empty();
+    private List<String> centres = List.of();
+    private Optional<String> country = Optional.empty();
+    private Optional<String> setting = Optional.empty();
+    private Optional<PartialDate> recruitmentFrom = Optional.empty();
+    private Optional<PartialDate> recruitmentTo = Optional.empty();
+    private Optional<Answer> consecutive = Optional.empty();
+    private Optional<Answer> assessorIndependent = Optional.empty();
+    private Optional<String> funding = Optional.empty();
+    private Optional<String> unionDefinition = Optional.empty();
+    private Optional<String> infectionDefinition = Optional.empty();
+    private Optional<String> cohort = Optional.empty();
+    private List<String> sameStudyAs = List.of();
+    private boolean invented;
+    private ExtractionStatus status = ExtractionStatus.EXTRACTED;
+    private Baseline whole = Baseline.NOTHING;
+    private List<Arm> arms = List.of();
+    private List<OutcomeReport> outcomes = List.of();
+    private List<PatientRow> patients = List.of();
+    private Provenance provenance = Provenance.NOWHERE;
+    private SortedMap<String, Missing> missing = new TreeMap<>();
+    private SortedMap<String, Missing> wholeMissing = new TreeMap<>();
+    private Optional<String> note = Optional.empty();
+
+    private Builder(String id, Citation citation) {
+      this.id = id;
+      this.citation = citation;
+    }
+
+    public Builder reportKind(ReportKind value) {
+      reportKind = value;
+      return this;
+    }
+
+    public Builder design(Design value) {
+      design = Optional.of(value);
+      return this;
+    }
+
+    public Builder designWords(String value) {
+      designWords = Optional.of(value);
+      return this;
+    }
+
+    public Builder centres(List<String> value) {
+      centres = value;
+      return this;
+    }
+
+    public Builder country(String value) {
+      country = Optional.of(value);
+      return this;
+    }
+
+    public Builder setting(String value) {
+      setting = Optional.of(value);
+      return this;
+    }
+
+    public Builder recruitmentFrom(PartialDate value) {
+      recruitmentFrom = Optional.of(value);
+      return this;
+    }
+
+    public Builder recruitmentTo(PartialDate value) {
+      recruitmentTo = Optional.of(value);
+      return this;
+    }
+
+    public Builder consecutive(Answer value) {
+      consecutive = Optional.of(value);
+      return this;
+    }
+
+    public Builder assessorIndependent(Answer value) {
+      assessorIndependent = Optional.of(value);
+      return this;
+    }
+
+    public Builder funding(String value) {
+      funding = Optional.of(value);
+      return this;
+    }
+
+    public Builder unionDefinition(String value) {
+      unionDefinition = Optional.of(value);
+      return this;
+    }
+
+    public Builder infectionDefinition(String value) {
+      infectionDefinition = Optional.of(value);
+      return this;
+    }
+
+    public Builder cohort(String value) {
+      cohort = Optional.of(value);
+      return this;
+    }
+
+    public Builder sameStudyAs(List<String> value) {
+      sameStudyAs = value;
+      return this;
+    }
+
+    public Builder invented(boolean value) {
+      invented = value;
+      return this;
+    }
+
+    public Builder status(ExtractionStatus value) {
+      status = value;
+      return this;
+    }
+
+    public Builder whole(Baseline value) {
+      whole = value;
+      return this;
+    }
+
+    public Builder arms(List<Arm> value) {
+      arms = value;
+      return this;
+    }
+
+    public Builder outcomes(List<OutcomeReport> value) {
+      outcomes = value;
+      return this;
+    }
+
+    public Builder patients(List<PatientRow> value) {
+      patients = value;
+      return this;
+    }
+
+    public Builder provenance(Provenance value) {
+      provenance = value;
+      return this;
+    }
+
+    public Builder missing(SortedMap<String, Missing> value) {
+      missing = value;
+      return this;
+    }
+
+    public Builder wholeMissing(SortedMap<String, Missing> value) {
+      wholeMissing = value;
+      return this;
+    }
+
+    public Builder note(String value) {
+      note = Optional.of(value);
+      return this;
+    }
+
+    /** The value, checked. */
+    public Study build() {
+      return new Study(
+          id,
+          citation,
+          reportKind,
+          design,
+          designWords,
+          centres,
+          country,
+          setting,
+          recruitmentFrom,
+          recruitmentTo,
+          consecutive,
+          assessorIndependent,
+          funding,
+          unionDefinition,
+          infectionDefinition,
+          cohort,
+          sameStudyAs,
+          invented,
+          status,
+          whole,
+          arms,
+          outcomes,
+          patients,
+          provenance,
+          missing,
+          wholeMissing,
+          note);
+    }
+  }
+}

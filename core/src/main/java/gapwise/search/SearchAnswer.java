@@ -1,0 +1,55 @@
+package gapwise.search;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What was found.
+ *
+ * @param arms number of arms found
+ * @param studies number of studies that they belong to
+ * @param patients patients of those arms that say how many they have
+ * @param hits the arms of the page asked for, best or first first
+ * @param facets counts beside each filter
+ * @param didYouMean another spelling that would find more, when little was found
+ */
+public record SearchAnswer(
+    int arms,
+    int studies,
+    long patients,
+    List<ArmHit> hits,
+    List<Facet> facets,
+    Optional<String> didYouMean) {
+
+  public SearchAnswer {
+    hits = List.copyOf(hits);
+    facets = List.copyOf(facets);
+    Objects.requireNonNull(didYouMean, "didYouMean");
+  }
+
+  /** One arm found. */
+  public record ArmHit(String studyId, String armId) {
+    public ArmHit {
+      Objects.requireNonNull(studyId, "studyId");
+      Objects.requireNonNull(armId, "armId");
+    }
+  }
+
+  /**
+   * A filter with the number of arms that each of its values would leave, the other filters as they
+   * are.
+   *
+   * @param filter name of the filter as in {@link SearchRequest}: methods, bones, segments,
+   *     infected, designs, outcomes
+   * @param counts values with at least one arm, most first
+   */
+  public record Facet(String filter, List<Count> counts) {
+    public Facet {
+      counts = List.copyOf(counts);
+    }
+  }
+
+  /** A value of a filter by its code, with the number of arms. */
+  public record Count(String code, int arms) {}
+}

@@ -1,0 +1,77 @@
+package gapwise.search;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Design;
+import gapwise.evidence.LengthRange;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * What a person looks for among arms. Values of one filter are alternatives; filters narrow one
+ * another; an empty part does not narrow.
+ *
+ * @param text free words, searched in titles, method details and wording
+ * @param methods codes of methods
+ * @param bones bones among the defects
+ * @param segments AO/OTA codes
+ * @param infected infected at the start: yes, no, mixed
+ * @param designs designs
+ * @param outcomes codes of outcomes of which at least one must be reported for the arm
+ * @param yearFrom first year of publication
+ * @param yearTo last year of publication
+ * @param defect missing length
+ * @param defectMatch how the missing length of an arm is held against it
+ */
+public record SearchRequest(
+    String text,
+    Set<String> methods,
+    Set<Bone> bones,
+    Set<String> segments,
+    Set<Answer> infected,
+    Set<Design> designs,
+    Set<String> outcomes,
+    OptionalInt yearFrom,
+    OptionalInt yearTo,
+    Optional<LengthRange> defect,
+    DefectMatch defectMatch) {
+
+  /** How the missing length of an arm is held against the range asked for. */
+  public enum DefectMatch {
+    /** Some of the arm may lie in the range, by what is reported of its spread. */
+    OVERLAP,
+    /** The mean or median of the arm lies in the range. */
+    CENTRE
+  }
+
+  /** Everything there is. */
+  public static final SearchRequest EVERYTHING =
+      new SearchRequest(
+          "",
+          Set.of(),
+          Set.of(),
+          Set.of(),
+          Set.of(),
+          Set.of(),
+          Set.of(),
+          OptionalInt.empty(),
+          OptionalInt.empty(),
+          Optional.empty(),
+          DefectMatch.OVERLAP);
+
+  public SearchRequest {
+    Objects.requireNonNull(text, "text");
+    methods = Set.copyOf(methods);
+    bones = Set.copyOf(bones);
+    segments = Set.copyOf(segments);
+    infected = Set.copyOf(infected);
+    designs = Set.copyOf(designs);
+    outcomes = Set.copyOf(outcomes);
+    Objects.requireNonNull(yearFrom, "yearFrom");
+    Objects.requireNonNull(yearTo, "yearTo");
+    Objects.requireNonNull(defect, "defect");
+    Objects.requireNonNull(defectMatch, "defectMatch");
+  }
+}

@@ -1,0 +1,27 @@
+package gapwise.search;
+
+/** Finds arms. Safe for use by many threads. */
+public interface StudySearch {
+
+  /** In which order arms come. */
+  enum Order {
+    RELEVANCE,
+    YEAR_DESCENDING,
+    YEAR_ASCENDING,
+    DEFECT_ASCENDING,
+    DEFECT_DESCENDING,
+    PATIENTS_DESCENDING,
+    TITLE
+  }
+
+  /**
+   * Finds the arms that a request asks for, with counts beside every filter.
+   *
+   * @param offset number of arms to pass over, 0 or more
+   * @param limit most arms to return, 0 or more
+   */
+  SearchAnswer search(SearchRequest request, Order order, int offset, int limit);
+
+  /** The number of the last change that the index shows. */
+  long shownChange();
+}

@@ -1,0 +1,39 @@
+package gapwise.selection;
+
+import gapwise.evidence.Clock;
+import gapwise.evidence.Outcome;
+import gapwise.search.SearchRequest;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What is asked of the evidence base: one outcome, among the arms that a search finds.
+ *
+ * @param outcome the outcome; every definition is asked for apart
+ * @param among which arms
+ * @param clock where times start; empty takes the origin that most rows share and leaves the others
+ *     out, since times on different clocks are never pooled
+ * @param minimumPatients least number of patients or limbs a row must speak of, at least 1; 5 is
+ *     common practice (no source) and keeps single cases out of pooled series
+ */
+public record Question(
+    Outcome outcome, SearchRequest among, Optional<Clock> clock, int minimumPatients) {
+
+  /** The least number of patients unless a person says otherwise (common practice, no source). */
+  public static final int USUAL_MINIMUM_PATIENTS = 5;
+
+  public Question {
+    Objects.requireNonNull(outcome, "outcome");
+    Objects.requireNonNull(among, "among");
+    Objects.requireNonNull(clock, "clock");
+    if (minimumPatients < 1) {
+      throw new IllegalArgumentException(
+          "minimum of patients must be at least 1, was " + minimumPatients);
+    }
+  }
+
+  /** An outcome among arms, with the usual minimum of patients. */
+  public static Question about(Outcome outcome, SearchRequest among) {
+    return new Question(outcome, among, Optional.empty(), USUAL_MINIMUM_PATIENTS);
+  }
+}
