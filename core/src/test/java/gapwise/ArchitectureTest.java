@@ -1,0 +1,189 @@
+package gapwise;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Holds the map of rooms in DEVELOPERS.md: what each may use, and that nothing points back. */
+class ArchitectureTest {
+  private static final JavaClasses CORE =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("gapwise");
+
+  /** Room to the rooms of ours that it may use. A room not listed here may not exist. */
+  private static final Map<String, Set<String>> MAY_USE =
+      new TreeMap<>(
+          Map.ofEntries(
+              Map.entry("problem", Set.of()),
+              Map.entry("table", Set.of("problem")),
+              Map.entry("evidence", Set.of("problem")),
+              Map.entry("evidence.check", Set.of("evidence", "problem")),
+              Map.entry("exchange", Set.of("table", "evidence", "evidence.check", "problem")),
+              Map.entry("store", Set.of("problem")),
+              Map.entry("curation", Set.of("evidence", "evidence.check", "store", "problem")),
+              Map.entry("search", Set.of("evidence", "store", "problem")),
+              Map.entry("selection", Set.of("evidence", "search", "curation", "problem")),
+              Map.entry("numeric", Set.of()),
+              Map.entry("effect", Set.of("numeric", "problem")),
+              Map.entry("synthesis.pooling", Set.of("effect", "numeric", "problem")),
+              Map.entry(
+                  "analysis",
+                  Set.of(
+                      "selection",
+                      "search",
+                      "evidence",
+                      "table",
+                      "effect",
+                      "synthesis.pooling",
+                      "numeric",
+                      "problem")),
+              Map.entry(
+                  "figure", Set.of("analysis", "selection", "evidence", "effect", "problem"))));
+
+  @TestFactory
+  List<DynamicTest> eachRoomUsesOnlyWhatItMay() {
+    List<DynamicTest> tests = new ArrayList<>();
+    for (String room : rooms()) {
+      Set<String> allowed = MAY_USE.getOrDefault(room, Set.of());
+      String[] forbidden =
+          rooms().stream()
+              .filter(other -> !other.equals(room) && !allowed.contains(other))
+              .map(other -> "gapwise." + other)
+              .toArray(String[]::new);
+      tests.add(
+          DynamicTest.dynamicTest(
+              room + " uses only " + allowed,
+              () ->
+                  noClasses()
+                      .that()
+                      .resideInAPackage("gapwise." + room)
+                      .should()
+                      .dependOnClassesThat()
+                      .resideInAnyPackage(forbidden)
+                      .check(CORE)));
+    }
+    return tests;
+  }
+
+  @Test
+  void everyRoomIsOnTheMap() {
+    Set<String> unknown = new TreeSet<>(rooms());
+    unknown.removeAll(MAY_USE.keySet());
+    assertTrue(unknown.isEmpty(), "rooms that the map does not know: " + unknown);
+  }
+
+  @Test
+  void everyRoomSaysWhatBelongsInIt() {
+    Set<String> described =
+        CORE.stream()
+            .filter(type -> type.getSimpleName().equals("package-info"))
+            .map(type -> type.getPackageName().substring("gapwise.".length()))
+            .collect(Collectors.toSet());
+    List<String> silent =
+        rooms().stream()
+            .filter(room -> !described.contains(room))
+            .filter(room -> !hasPackageInfo(room))
+            .toList();
+    assertTrue(silent.isEmpty(), "rooms without package-info: " + silent);
+  }
+
+  private static boolean hasPackageInfo(String room) {
+    return java.nio.file.Files.exists(
+        java.nio.file.Path.of(
+            "src/main/java/gapwise/" + room.replace('.', '/') + "/package-info.java"));
+  }
+
+  @Test
+  void roomsDoNotGoInCircles() {
+    slices().matching("gapwise.(**)").should().beFreeOfCycles().check(CORE);
+  }
+
+  @Test
+  void onlyTheStoreKnowsSql() {
+    onlyIn(
+        "gapwise.store",
+        "java.sql..",
+        "javax.sql..",
+        "org.jdbi..",
+        "org.sqlite..",
+        "org.flywaydb..");
+  }
+
+  @Test
+  void onlySearchKnowsLucene() {
+    onlyIn("gapwise.search", "org.apache.lucene..");
+  }
+
+  @Test
+  void onlyTableAndExchangeKnowWorkbooks() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages("gapwise.table", "gapwise.exchange")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.apache.poi..")
+        .check(CORE);
+  }
+
+  @Test
+  void distributionsComeFromTheLibraryThatIsAccurateInTheTails() {
+    noClasses()
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(
+            "org.apache.commons.math3.distribution..", "org.apache.commons.math3.special..")
+        .check(CORE);
+  }
+
+  @Test
+  void exceptionsAreNamedAfterTheirFailure() {
+    classes()
+        .that()
+        .areAssignableTo(Exception.class)
+        .should()
+        .haveSimpleNameEndingWith("Exception")
+        .check(CORE);
+  }
+
+  private static void onlyIn(String room, String... packages) {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(room)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(packages)
+        .check(CORE);
+  }
+
+  private static Set<String> rooms() {
+    return CORE.stream()
+        .map(type -> type.getPackageName())
+        .filter(name -> name.startsWith("gapwise."))
+        .map(name -> name.substring("gapwise.".length()))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** Every entry of the map is a real room, so the map cannot grow stale. */
+  @Test
+  void theMapHasNoRoomThatIsGone() {
+    Set<String> gone = new TreeSet<>(MAY_USE.keySet());
+    gone.removeAll(rooms());
+    assertTrue(gone.isEmpty(), "rooms on the map without a class: " + gone);
+  }
+}
