@@ -171,8 +171,15 @@ public final class DocumentStore implements AutoCloseable {
 
   /** Whether every page of the file is sound; reads the whole file. */
   public boolean isSound() {
-    return read(handle -> handle.createQuery("PRAGMA integrity_check").mapTo(String.class).list())
-        .equals(List.of("ok"));
+    try {
+      return read(VersionReader::integrityCheck).equals(List.of("ok"));
+    } catch (StoreUnusableException failure) {
+      // A check that cannot even walk the file has its answer; full disks and locks are no answer.
+      if (failure.problem().code().equals(StoreFailures.DAMAGED)) {
+        return false;
+      }
+      throw failure;
+    }
   }
 
   /** Waits for a write that is under way, then lets go of the home. May be called again. */
@@ -241,7 +248,13 @@ public final class DocumentStore implements AutoCloseable {
 
   private <T> T read(Function<Handle, T> question) {
     requireOpen();
-    return failures.inWords(() -> reads.withHandle(question::apply));
+    return failures.inWords(
+        () -> {
+          // Not withHandle: that would give a read within a consumer the outer read's older view.
+          try (Handle handle = reads.open()) {
+            return question.apply(handle);
+          }
+        });
   }
 
   private void run(Consumer<Handle> question) {

@@ -11,6 +11,8 @@ import org.sqlite.SQLiteException;
 
 /** Words for what a database file can suffer. */
 record StoreFailures(Path home) {
+  static final String DAMAGED = "store-damaged";
+
   /** Extended result codes hold the primary one in their lowest byte (sqlite.org/rescode.html). */
   private static final int PRIMARY = 0xFF;
 
@@ -64,7 +66,7 @@ record StoreFailures(Path home) {
     return switch (primary) {
       case SQLITE_CORRUPT, SQLITE_NOTADB ->
           problem(
-              "store-damaged",
+              DAMAGED,
               "The file "
                   + Database.FILE
                   + " is damaged. Keep a copy of the home as it is, then put the last backup in the"
