@@ -135,7 +135,7 @@ class StoreFileTest {
         Statement sql = connection.createStatement()) {
       sql.executeUpdate(
           "INSERT INTO flyway_schema_history VALUES (99, '99', 'later', 'SQL', 'V99__later.sql', 1,"
-              + " 'x', '2030-01-01', 1, 1)");
+              + " 'x', '2030-01-01 00:00:00.000', 1, 1)");
     }
     assertEquals("store-newer", openingFails());
   }
