@@ -34,8 +34,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The index answers as looking at every arm would, on invented studies drawn from a seed. */
 class SearchPropertyTest {
-  private static final int STUDIES = 150;
-  private static final int REQUESTS = 150;
+  private static final int STUDIES = 90;
+  private static final int REQUESTS = 60;
 
   @TempDir Path home;
   private DocumentStore store;
