@@ -1,0 +1,50 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.Unit;
+import gapwise.selection.Question;
+import gapwise.selection.QuestionJson;
+import java.util.Optional;
+
+/** The usual plan for a question, which a person may change before running it. */
+public final class QuestionPlan {
+  private QuestionPlan() {}
+
+  /**
+   * The plan: proportions on the logit scale, times and indices on the log scale because they are
+   * skewed and cannot be negative, other means as they are; random effects, blocks by method. Empty
+   * for outcomes of ordered categories, which are listed and not pooled.
+   */
+  public static Optional<ObjectNode> of(Question question) {
+    Outcome outcome = question.outcome();
+    if (outcome.kind() == Outcome.Kind.CATEGORIES || outcome.kind() == Outcome.Kind.PHASE) {
+      return Optional.empty();
+    }
+    ObjectNode plan = JsonNodeFactory.instance.objectNode();
+    plan.put("title", outcome.label());
+    plan.putObject("source").set("evidence", QuestionJson.write(question));
+    plan.put("measure", outcome.isEvent() ? "proportion" : "mean");
+    plan.put("scale", scale(outcome));
+    plan.put("subgroup", "method");
+    return Optional.of(plan);
+  }
+
+  private static String scale(Outcome outcome) {
+    if (outcome.isEvent()) {
+      return "logit";
+    }
+    boolean skewed =
+        outcome.kind() == Outcome.Kind.COST
+            || outcome
+                .unit()
+                .map(Unit::dimension)
+                .filter(
+                    dimension ->
+                        dimension == Unit.Dimension.TIME
+                            || dimension == Unit.Dimension.TIME_PER_LENGTH)
+                .isPresent();
+    return skewed ? "log" : "raw";
+  }
+}
