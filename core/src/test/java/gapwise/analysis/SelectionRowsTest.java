@@ -1,0 +1,193 @@
+package gapwise.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.curation.EvidenceBase;
+import gapwise.evidence.Arm;
+import gapwise.evidence.Baseline;
+import gapwise.evidence.Citation;
+import gapwise.evidence.DefectLength;
+import gapwise.evidence.EventCount;
+import gapwise.evidence.Method;
+import gapwise.evidence.MethodUsed;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Scope;
+import gapwise.evidence.Study;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import gapwise.figure.Block;
+import gapwise.figure.Forest;
+import gapwise.figure.ResultForest;
+import gapwise.search.LuceneStudySearch;
+import gapwise.search.SearchRequest;
+import gapwise.selection.Question;
+import gapwise.selection.Selection;
+import gapwise.selection.Selector;
+import gapwise.store.DocumentStore;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The bridge between the wings, over a real store and index. All studies are invented. */
+class SelectionRowsTest {
+  @TempDir Path home;
+  private DocumentStore store;
+  private LuceneStudySearch search;
+  private EvidenceBase base;
+  private Selector selector;
+
+  @BeforeEach
+  void open() {
+    store = DocumentStore.open(home, Clock.systemUTC());
+    search =
+        LuceneStudySearch.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
+    base = new EvidenceBase(store);
+    selector = new Selector(search, base);
+  }
+
+  @AfterEach
+  void close() {
+    search.close();
+    store.close();
+  }
+
+  private void save(String id, String method, double defectCentimetres, OutcomeReport... reports) {
+    Arm arm =
+        Arm.with("A", MethodUsed.of(Method.of(method)))
+            .baseline(
+                Baseline.with()
+                    .patients(20)
+                    .defect(
+                        DefectLength.of(
+                            Summary.with(Unit.CENTIMETRES).mean(defectCentimetres).build()))
+                    .build())
+            .build();
+    Study study =
+        Study.with(id, Citation.with("Invented " + id).firstAuthor(id).year(2019).build())
+            .arms(List.of(arm))
+            .outcomes(List.of(reports))
+            .invented(true)
+            .build();
+    base.save(study, "a reviewer", "test", 0);
+  }
+
+  private static OutcomeReport events(int events, int total) {
+    return OutcomeReport.with(
+            new Scope.OneArm("A"),
+            Outcome.of("union"),
+            new ReportedValue.Events(EventCount.of(events, total)))
+        .build();
+  }
+
+  private static OutcomeReport frameMonths(Summary summary) {
+    return OutcomeReport.with(
+            new Scope.OneArm("A"),
+            Outcome.of("external-fixation-time"),
+            new ReportedValue.Quantity(summary))
+        .build();
+  }
+
+  private Result run(Question question) {
+    ObjectNode plan = QuestionPlan.of(question).orElseThrow();
+    gapwise.analysis.Outcome outcome =
+        Runner.with(new SelectionRows(selector)).run(plan, Optional.empty());
+    if (outcome instanceof gapwise.analysis.Outcome.Done done) {
+      return done.result();
+    }
+    throw new AssertionError(outcome.json().toString());
+  }
+
+  private static Question union() {
+    return Question.about(Outcome.of("union"), SearchRequest.EVERYTHING);
+  }
+
+  @Test
+  void selectedArmsPoolToTheSameNumbersAsTheirTable() {
+    save("one", "bone-transport", 6, events(17, 20));
+    save("two", "bone-transport", 7, events(20, 20));
+    save("three", "bone-transport", 4, events(15, 20));
+    Result selected = run(union());
+    String table =
+        """
+        {"source":{"rows":[{"study":"one","events":17,"total":20},
+          {"study":"three","events":15,"total":20},{"study":"two","events":20,"total":20}]},
+         "measure":"proportion","scale":"logit"}
+        """;
+    gapwise.analysis.Outcome outcome = Runner.withoutEvidence().run(table, Optional.empty());
+    Result direct = ((gapwise.analysis.Outcome.Done) outcome).result();
+    assertEquals(
+        direct.summary().orElseThrow().estimate(),
+        selected.summary().orElseThrow().estimate(),
+        1e-12);
+    assertEquals(3, selected.studies().orElseThrow().size());
+  }
+
+  @Test
+  void aStandardErrorAndAnIntervalBecomeStandardDeviationsWithAWarning() {
+    save("one", "bone-transport", 6, frameMonths(months().standardError(0.5).n(16).build()));
+    save("two", "bone-transport", 6, frameMonths(months().lowerLimit(8).upperLimit(10).build()));
+    Result result =
+        run(Question.about(Outcome.of("external-fixation-time"), SearchRequest.EVERYTHING));
+    List<String> codes = result.warnings().stream().map(Result.Warning::code).toList();
+    assertTrue(codes.contains("converted-from-standard-error"), codes.toString());
+    assertTrue(codes.contains("converted-from-limits"), codes.toString());
+    assertTrue(codes.contains("patients-of-the-arm-taken"), codes.toString());
+    // Variance of log mean is SD^2/(n mean^2) = 2^2/(16 * 81) for the first study.
+    assertEquals(
+        4.0 / (16 * 81), result.studies().orElseThrow().get(0).variance().orElseThrow(), 1e-12);
+  }
+
+  private static Summary.Builder months() {
+    return Summary.with(Unit.MONTHS).mean(9);
+  }
+
+  @Test
+  void weeksArePooledAsMonths() {
+    save("one", "bone-transport", 6, frameMonths(weeks(40, 8)));
+    save("two", "bone-transport", 6, frameMonths(weeks(44, 8)));
+    Result result =
+        run(Question.about(Outcome.of("external-fixation-time"), SearchRequest.EVERYTHING));
+    double shown = result.studies().orElseThrow().get(0).shown().orElseThrow().estimate();
+    assertEquals(40 * 7 / 30.44, shown, 1e-9);
+  }
+
+  private static Summary weeks(double mean, double deviation) {
+    return Summary.with(Unit.WEEKS).n(20).mean(mean).standardDeviation(deviation).build();
+  }
+
+  @Test
+  void nothingSelectedIsAProblemAndNotAResult() {
+    ObjectNode plan = QuestionPlan.of(union()).orElseThrow();
+    gapwise.analysis.Outcome outcome =
+        Runner.with(new SelectionRows(selector)).run(plan, Optional.empty());
+    assertTrue(outcome.json().toString().contains("nothing-selected"), outcome.json().toString());
+  }
+
+  @Test
+  void theFigureHasABlockForEachMethodInTheOrderOfMissingBone() {
+    save("long", "bone-transport", 9, events(14, 20));
+    save("short", "bone-transport", 3, events(19, 20));
+    save("single", "induced-membrane", 5, events(16, 20));
+    Selection selection = selector.select(union());
+    Result result = run(union());
+    Forest forest = ResultForest.of(result, selection, row -> Optional.empty());
+    List<Block> blocks = forest.blocks();
+    assertEquals(2, blocks.size());
+    Block transport =
+        blocks.stream().filter(block -> block.rows().size() == 2).findFirst().orElseThrow();
+    assertEquals("short 2019", transport.rows().get(0).study());
+    assertTrue(
+        forest.heading().sentences().stream().anyMatch(s -> s.contains("not a comparison")),
+        forest.heading().sentences().toString());
+    assertTrue(forest.provenance().demonstration());
+  }
+}
