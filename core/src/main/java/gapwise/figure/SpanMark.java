@@ -49,7 +49,8 @@ record SpanMark(double width, double boneHeight, double unitsPerCentimetre, Lett
         double gap = span.gapCentimetres().orElse(0);
         double text = lettering.width(span.label());
         double besides = width - 2 * boneLength() - LABEL_GAP - text;
-        boolean fits = text + LABEL_GAP <= gap * scale || gap * scale <= besides + 1e-9;
+        boolean always = span instanceof Span.RangeOnly;
+        boolean fits = always || text <= gap * scale || gap * scale <= besides + 1e-9;
         if (!fits && besides > 0) {
           scale = besides / gap;
           changed = true;
@@ -76,9 +77,14 @@ record SpanMark(double width, double boneHeight, double unitsPerCentimetre, Lett
     double cut = x + boneLength();
     double gap = span.gapCentimetres().getAsDouble() * unitsPerCentimetre;
     bone(svg, x, middle, 1, "");
-    boolean uncertainEnd = span instanceof Span.Threshold || span instanceof Span.RangeOnly;
-    bone(svg, cut + gap + boneLength(), middle, -1, uncertainEnd ? "2 1.6" : "");
-    label(svg, span, x, gap, middle);
+    if (span instanceof Span.RangeOnly range) {
+      // No average is known, so no far end is drawn where one would stand.
+      rangeLabel(svg, range, x, middle);
+    } else {
+      boolean open = span instanceof Span.Threshold;
+      bone(svg, cut + gap + boneLength(), middle, -1, open ? "2 1.6" : "");
+      label(svg, span, x, gap, middle);
+    }
     rule(svg, span, cut, middle + boneHeight / 2 + 2.6);
   }
 
@@ -97,6 +103,17 @@ record SpanMark(double width, double boneHeight, double unitsPerCentimetre, Lett
     } else if (besideFits) {
       svg.text(beside, baseline, Svg.Anchor.START, lettering, span.label());
     }
+  }
+
+  /** The two lengths of a range over the middle of its rule, as far as the column allows. */
+  private void rangeLabel(Svg svg, Span.RangeOnly range, double x, double middle) {
+    double textWidth = lettering.width(range.label());
+    double cut = x + boneLength();
+    double halfway = (range.shortestCentimetres() + range.longestCentimetres()) / 2;
+    double left = cut + halfway * unitsPerCentimetre - textWidth / 2;
+    double within = Math.max(cut + LABEL_GAP, Math.min(left, x + width - textWidth));
+    double baseline = middle + lettering.middleToBaseline();
+    svg.text(within, baseline, Svg.Anchor.START, lettering, range.label());
   }
 
   private void unknown(Svg svg, Span span, double x, double middle) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -27,6 +28,14 @@ class ForestDrawingTest {
           "one series and an empty block", InventedFigures.oneSeriesAndAnEmptyBlock(),
           "hostile words", InventedFigures.hostileWords());
 
+  private static final Map<String, List<Picture>> DRAWN = new HashMap<>();
+
+  /** Each figure is drawn once for all tests that only look at it. */
+  private static List<Picture> drawn(String name, Medium medium) {
+    return DRAWN.computeIfAbsent(
+        name + medium, key -> ForestDrawing.draw(FIGURES.get(name), medium));
+  }
+
   static Stream<Arguments> everyFigureInEveryMedium() {
     return FIGURES.keySet().stream()
         .sorted()
@@ -40,7 +49,7 @@ class ForestDrawingTest {
     int series = 0;
     int leftOut = 0;
     int pooled = 0;
-    for (Picture picture : ForestDrawing.draw(forest, medium)) {
+    for (Picture picture : drawn(name, medium)) {
       DrawnSvg drawn = DrawnSvg.of(picture);
       series += drawn.parts("series").size();
       leftOut += drawn.parts("left-out").size();
@@ -66,7 +75,7 @@ class ForestDrawingTest {
   @ParameterizedTest(name = "{0}, {1}")
   @MethodSource("everyFigureInEveryMedium")
   void noTextOverlapsAnotherOrLeavesTheDrawing(String name, Medium medium) {
-    for (Picture picture : ForestDrawing.draw(FIGURES.get(name), medium)) {
+    for (Picture picture : drawn(name, medium)) {
       List<DrawnSvg.Letters> letters = DrawnSvg.of(picture).letters();
       List<String> wrong = new ArrayList<>();
       for (int i = 0; i < letters.size(); i++) {
@@ -91,7 +100,7 @@ class ForestDrawingTest {
   @MethodSource("everyFigureInEveryMedium")
   void everyPageSaysThatDataAreInventedAndPrintsCautionsAndProvenance(String name, Medium medium) {
     Forest forest = FIGURES.get(name);
-    for (Picture picture : ForestDrawing.draw(forest, medium)) {
+    for (Picture picture : drawn(name, medium)) {
       String words =
           String.join(
               " ", DrawnSvg.of(picture).letters().stream().map(DrawnSvg.Letters::text).toList());
@@ -106,7 +115,7 @@ class ForestDrawingTest {
   void textHasContrastAndSizeEnoughToBeRead(String name, Medium medium) {
     // Printed on A4, 96 units are an inch; 7 pt is the trade's least size for print.
     double least = medium == Medium.A4 ? 7 * 96 / 72.0 : medium == Medium.PHONE ? 12 : 11;
-    for (Picture picture : ForestDrawing.draw(FIGURES.get(name), medium)) {
+    for (Picture picture : drawn(name, medium)) {
       for (DrawnSvg.Letters letters : DrawnSvg.of(picture).letters()) {
         assertTrue(letters.size() >= least, letters.toString());
         assertTrue(Contrast.between(letters.fill(), Ink.GROUND) >= 4.5, letters.toString());
@@ -119,7 +128,7 @@ class ForestDrawingTest {
   @MethodSource("everyFigureInEveryMedium")
   void theSameFigureGivesTheSameBytes(String name, Medium medium) {
     Forest forest = FIGURES.get(name);
-    assertEquals(ForestDrawing.draw(forest, medium), ForestDrawing.draw(forest, medium));
+    assertEquals(drawn(name, medium), ForestDrawing.draw(forest, medium));
   }
 
   @Test
@@ -164,7 +173,7 @@ class ForestDrawingTest {
   }
 
   private static Map<Double, Double> tickPositions(DrawnSvg drawn) {
-    Map<Double, Double> positions = new java.util.HashMap<>();
+    Map<Double, Double> positions = new HashMap<>();
     for (Element text : DrawnSvg.children(drawn.parts("axis").get(0), "text")) {
       if (text.getTextContent().matches("[0-9.]+")) {
         positions.put(Double.valueOf(text.getTextContent()), number(text, "x"));
