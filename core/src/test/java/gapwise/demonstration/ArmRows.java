@@ -60,7 +60,7 @@ final class ArmRows {
 
   /** The first limb of each patient, for what is counted by patients. */
   List<TrueLimb> patients() {
-    return limbs.subList(0, Math.min(limbs.size(), arm.patients()));
+    return limbs.subList(0, arm.patients() - arm.lost());
   }
 
   /** A row of events among limbs. */
