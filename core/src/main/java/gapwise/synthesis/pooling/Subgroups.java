@@ -64,6 +64,7 @@ public record Subgroups(
     Map<String, List<Integer>> places = places(levels);
     if (settings.estimator().isEmpty()
         || sample.hasZeroVariance()
+        || !sample.isWithinArithmetic()
         || sample.size() <= places.size()) {
       Subgroups apart = separate(sample, levels, settings);
       return sample.size() > places.size()
