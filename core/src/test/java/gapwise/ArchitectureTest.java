@@ -156,6 +156,8 @@ class ArchitectureTest {
     classes()
         .that()
         .areAssignableTo(Exception.class)
+        .and()
+        .arePublic()
         .should()
         .haveSimpleNameEndingWith("Exception")
         .check(CORE);
