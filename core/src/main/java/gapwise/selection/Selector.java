@@ -45,10 +45,12 @@ public final class Selector {
         sorted.add(new Sorted(arm, ArmReports.of(question, arm)));
       }
     }
-    Clocks clocks = Clocks.settle(question, sorted.stream().map(Sorted::reports).toList());
+    List<ArmReports> reports = sorted.stream().map(Sorted::reports).toList();
+    Clocks clocks = Clocks.settle(question, reports);
+    Currencies currencies = Currencies.settle(question, reports);
     List<SelectedRow> rows = new ArrayList<>();
     for (Sorted one : sorted) {
-      ArmChoice choice = new ArmChoice(question, clocks, one.arm());
+      ArmChoice choice = new ArmChoice(question, clocks, currencies, one.arm());
       choice.choose(one.reports()).ifPresent(rows::add);
       leftOut.addAll(choice.leftOut());
     }
