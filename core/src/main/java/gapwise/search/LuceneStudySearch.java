@@ -58,7 +58,9 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
         Follower follower =
             new Follower(store, kind, writer, sound.orElse(Reached.NOTHING), messages);
         LuceneStudySearch search = new LuceneStudySearch(analyzer, writer, follower);
-        search.start(sound.isPresent(), messages);
+        // Where nothing was ever kept, an index that is not there is no news.
+        boolean news = store.lastChange() > 0;
+        search.start(sound.isPresent(), news ? messages : message -> {});
         store.onWrite(written -> search.catchUp());
         search.catchUp();
         return search;
@@ -101,7 +103,10 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
         }
         show();
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new UncheckedIOException(
+            "The records are saved, but the search index could not follow them and shows an older"
+                + " state. Make room on the disk and start the program again.",
+            e);
       }
     }
   }
@@ -113,7 +118,7 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
         follower.rebuild();
         show();
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new UncheckedIOException("The search index could not be built anew", e);
       }
     }
   }
@@ -175,7 +180,8 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
         writer.close();
         writer.getDirectory().close();
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new UncheckedIOException(
+            "The search index could not be written; it will catch up when it is opened again", e);
       }
     }
   }

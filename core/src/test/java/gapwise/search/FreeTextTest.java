@@ -141,18 +141,17 @@ class FreeTextTest {
 
   @Test
   void aWordInTheTitleCountsMoreThanOneInTheMethod() {
-    put(study("one", "Grafting of a crater", "Nobody", "other"));
-    List<SearchAnswer.ArmHit> hits = answer("docking rings").hits();
-    assertEquals(2, hits.size());
-    assertEquals("defect-docking", answer("rings without").hits().get(0).studyId());
+    put(study("one", "Transport over a nail", "Nobody", "other"));
+    List<SearchAnswer.ArmHit> hits = answer("transport").hits();
     store.write(List.of(Write.delete("study", "one")), "tester", "only for this");
+    assertEquals(List.of("one", "rings"), hits.stream().map(SearchAnswer.ArmHit::studyId).toList());
   }
 
   @Test
   void nothingThatIsTypedIsAnError() {
     Random random = new Random(5);
     String alphabet = "ab \"\\+-&|!(){}[]^~*?:/<>=\u0000\ud83d\ude00\u201cAND OR NOT é\n\ud800";
-    for (int i = 0; i < 3000; i++) {
+    for (int i = 0; i < 1000; i++) {
       StringBuilder text = new StringBuilder();
       for (int length = random.nextInt(30); length > 0; length--) {
         text.append(alphabet.charAt(random.nextInt(alphabet.length())));
