@@ -23,6 +23,8 @@ public record Result(
     Optional<Fit> fit,
     Optional<List<Subgroup>> subgroups,
     Optional<BetweenSubgroups> betweenSubgroups,
+    Optional<Influence> influence,
+    Optional<List<Cumulative>> cumulative,
     Optional<List<Intervals>> intervals,
     Optional<Intervals> pooled,
     Optional<List<Conversion>> conversions,
@@ -46,6 +48,8 @@ public record Result(
       Heterogeneity heterogeneity,
       Optional<Fit> fit,
       Optional<Grouped> grouped,
+      Optional<Influence> influence,
+      Optional<List<Cumulative>> cumulative,
       List<Warning> warnings) {
     return new Result(
         plan,
@@ -56,6 +60,8 @@ public record Result(
         fit,
         grouped.map(Grouped::subgroups),
         grouped.map(Grouped::between),
+        influence,
+        cumulative.map(List::copyOf),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -78,6 +84,8 @@ public record Result(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
         Optional.of(List.copyOf(intervals)),
         pooled,
         Optional.empty(),
@@ -90,6 +98,8 @@ public record Result(
     return new Result(
         plan,
         data,
+        Optional.empty(),
+        Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
@@ -194,6 +204,44 @@ public record Result(
       OptionalDouble q,
       OptionalInt degreesOfFreedom,
       OptionalDouble pValue,
+      OptionalDouble tauSquared) {}
+
+  /** What single studies do; one entry a pooled study. */
+  @JsonInclude(JsonInclude.Include.NON_EMPTY)
+  public record Influence(
+      List<Omitted> leaveOneOut, List<Diagnostic> diagnostics, List<Contribution> contributions) {}
+
+  /** Pooled without one study. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Omitted(
+      String omitted,
+      OptionalDouble estimate,
+      OptionalDouble standardError,
+      OptionalDouble lower,
+      OptionalDouble upper,
+      OptionalDouble tauSquared,
+      OptionalDouble q) {}
+
+  /** Deletion diagnostics of one study. */
+  public record Diagnostic(
+      String study,
+      double studentisedResidual,
+      double dffits,
+      double cooksDistance,
+      double covarianceRatio,
+      double hat) {}
+
+  /** What one study adds to Q and to the estimate, by common effect. */
+  public record Contribution(String study, double toQ, double toEstimate) {}
+
+  /** Pooled with all studies up to one. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Cumulative(
+      String added,
+      OptionalDouble estimate,
+      OptionalDouble standardError,
+      OptionalDouble lower,
+      OptionalDouble upper,
       OptionalDouble tauSquared) {}
 
   /** Intervals of one row, or of all counts together. */

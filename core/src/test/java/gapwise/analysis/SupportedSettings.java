@@ -19,6 +19,7 @@ final class SupportedSettings {
           "level",
           "zeroCells",
           "subgroup",
+          "cumulativeBy",
           "backTransformN",
           "backTransformAlsoWith",
           "methods",
@@ -68,7 +69,7 @@ final class SupportedSettings {
           Map.entry("predictionStandardError", Set.of("sum-of-weights", "hartung-knapp")),
           Map.entry("tauSquaredInterval", Set.of("q-profile", "profile-likelihood")),
           Map.entry("subgroupVariance", Set.of("separate", "common")),
-          Map.entry("influence", Set.of("false")));
+          Map.entry("influence", Set.of("false", "true")));
 
   private SupportedSettings() {}
 
