@@ -27,7 +27,8 @@ final class PlanRules {
 
   private static final Set<String> MODELS = Set.of("random-effects", "common-effect");
 
-  private static final List<String> TASKS = List.of("synthesis", "interval", "convert");
+  private static final List<String> TASKS =
+      List.of("synthesis", "interval", "convert", "agreement");
 
   /** Fields of a synthesis whose whole subject this version does not do. */
   private static final List<String> LATER = List.of("moderators", "robustVariance");
@@ -47,6 +48,8 @@ final class PlanRules {
       rules.later("task", "the task '" + task + "'", TASKS);
     } else if (task.equals("interval")) {
       rules.intervals();
+    } else if (task.equals("agreement")) {
+      rules.problems.addAll(AgreementRules.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.available();

@@ -2,6 +2,7 @@ package gapwise.analysis;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.synthesis.agreement.LimitsOfAgreement;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,6 +29,7 @@ public record Result(
     Optional<List<Intervals>> intervals,
     Optional<Intervals> pooled,
     Optional<List<Conversion>> conversions,
+    Optional<Agreement> agreement,
     List<Warning> warnings) {
   public Result {
     plan = plan.deepCopy();
@@ -65,6 +67,7 @@ public record Result(
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         warnings);
   }
 
@@ -89,6 +92,7 @@ public record Result(
         Optional.of(List.copyOf(intervals)),
         pooled,
         Optional.empty(),
+        Optional.empty(),
         warnings);
   }
 
@@ -109,6 +113,28 @@ public record Result(
         Optional.empty(),
         Optional.empty(),
         Optional.of(List.copyOf(conversions)),
+        Optional.empty(),
+        warnings);
+  }
+
+  /** The result of the task {@code agreement}. */
+  static Result ofAgreement(
+      ObjectNode plan, Data data, Agreement agreement, List<Warning> warnings) {
+    return new Result(
+        plan,
+        data,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.of(agreement),
         warnings);
   }
 
@@ -263,6 +289,33 @@ public record Result(
   /** What one method makes of a row. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Converted(String method, OptionalDouble mean, OptionalDouble sd) {}
+
+  /** How far raters agree. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Agreement(
+      OptionalDouble percentAgreement,
+      Optional<List<Kappa>> kappa,
+      Optional<MeanSquares> meanSquares,
+      Optional<List<Correlation>> intraclassCorrelation,
+      Optional<LimitsOfAgreement> limitsOfAgreement) {}
+
+  /** Kappa with one set of weights. */
+  public record Kappa(
+      String weights,
+      double estimate,
+      double standardError,
+      double standardErrorUnderZero,
+      double lower,
+      double upper) {}
+
+  /** Mean squares of subjects by raters. */
+  public record MeanSquares(
+      double betweenSubjects, double withinSubjects, double betweenRaters, double residual) {}
+
+  /** One form of the intraclass correlation. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Correlation(
+      String form, double estimate, Optional<Double> lower, Optional<Double> upper) {}
 
   /**
    * What a reader must know.

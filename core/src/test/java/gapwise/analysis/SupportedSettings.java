@@ -19,6 +19,11 @@ final class SupportedSettings {
           "level",
           "zeroCells",
           "subgroup",
+          "statistics",
+          "raters",
+          "categories",
+          "weights",
+          "multiplier",
           "cumulativeBy",
           "backTransformN",
           "backTransformAlsoWith",
@@ -27,7 +32,7 @@ final class SupportedSettings {
 
   private static final Map<String, Set<String>> VALUES =
       Map.ofEntries(
-          Map.entry("task", Set.of("synthesis", "interval", "convert")),
+          Map.entry("task", Set.of("synthesis", "interval", "convert", "agreement")),
           Map.entry(
               "measure",
               Set.of(
