@@ -100,6 +100,9 @@ class RandomPlansTest {
           .put("noEvents", pick(random, List.of("keep", "leave-out")));
     }
     if (random.nextBoolean()) {
+      plan.put("level", new double[] {0.01, 0.5, 0.999999}[random.nextInt(3)]);
+    }
+    if (random.nextBoolean()) {
       plan.put("influence", true);
       plan.put("backTransformN", 1 + random.nextInt(9));
     }
@@ -118,14 +121,17 @@ class RandomPlansTest {
   private static void row(Random random, ObjectNode row, String measure) {
     row.put("group", pick(random, List.of("a", "a", "b", "")));
     if (measure.equals("reported-effect")) {
-      row.put("effect", 0.5 + random.nextInt(3));
-      row.put("variance", random.nextInt(3) / 2.0);
+      // now and then as large, small or exact as no study is
+      double size = random.nextInt(6) > 0 ? 1 : Math.pow(10, random.nextInt(600) - 300);
+      row.put("effect", (0.5 + random.nextInt(3)) * size);
+      row.put("variance", random.nextInt(3) / 2.0 * (random.nextBoolean() ? size : 1));
       return;
     }
     boolean one = List.of("proportion", "mean", "incidence-rate").contains(measure);
     for (String group : one ? List.of("") : List.of("intervention.", "comparator.")) {
       int n = 1 + random.nextInt(5);
-      row.put(group + "n", n).put(group + "total", n).put(group + "personTime", n);
+      double time = random.nextInt(6) > 0 ? n : Math.pow(10, random.nextInt(310) - 8);
+      row.put(group + "n", n).put(group + "total", n).put(group + "personTime", time);
       row.put(group + "events", random.nextInt(n + 1));
       if (random.nextInt(8) > 0) {
         row.put(group + "mean", random.nextInt(4)).put(group + "sd", random.nextInt(3));
