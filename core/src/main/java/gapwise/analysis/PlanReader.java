@@ -46,6 +46,7 @@ final class PlanReader {
     return switch (full.get("task").asText()) {
       case "interval" -> intervals(full);
       case "convert" -> conversions(full);
+      case "agreement" -> agreement(full);
       default -> synthesis(full);
     };
   }
@@ -69,6 +70,17 @@ final class PlanReader {
             .toList());
   }
 
+  private static Plan agreement(ObjectNode full) {
+    return new AgreementPlan(
+        full,
+        columns(full),
+        texts(full.get("statistics")),
+        texts(full.path("raters")),
+        texts(full.path("categories")),
+        full.path("multiplier").asDouble(1.96),
+        full.get("level").asDouble());
+  }
+
   private static Plan synthesis(ObjectNode full) {
     String measure = full.get("measure").asText();
     return new SynthesisPlan(
@@ -88,12 +100,11 @@ final class PlanReader {
     JsonNode n = full.path("backTransformN");
     JsonNode zero = full.path("zeroCells");
     ZeroCells zeroCells =
-        zero.isMissingNode()
-            ? ZeroCells.USUAL
-            : new ZeroCells(
-                zero.get("add").asDouble(),
-                ZeroCells.To.valueOf(constant(zero.get("to").asText())),
-                ZeroCells.NoEvents.valueOf(constant(zero.get("noEvents").asText())));
+        new ZeroCells(
+            zero.path("add").asDouble(ZeroCells.USUAL.add()),
+            ZeroCells.To.valueOf(constant(zero.path("to").asText(ZeroCells.USUAL.to().word()))),
+            ZeroCells.NoEvents.valueOf(
+                constant(zero.path("noEvents").asText(ZeroCells.USUAL.noEvents().word()))));
     List<Double> also = new ArrayList<>();
     full.path("backTransformAlsoWith").forEach(one -> also.add(one.asDouble()));
     MeasureOptions options =

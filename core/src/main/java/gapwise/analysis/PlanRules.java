@@ -27,10 +27,16 @@ final class PlanRules {
 
   private static final Set<String> MODELS = Set.of("random-effects", "common-effect");
 
-  private static final List<String> TASKS = List.of("synthesis", "interval", "convert");
+  private static final List<String> TASKS =
+      List.of("synthesis", "interval", "convert", "agreement");
+
+  /** Nearer to 0 and 1 limits are lost in rounding; no report uses such levels. */
+  private static final double LEAST_LEVEL = 0.01;
+
+  private static final double MOST_LEVEL = 0.999999;
 
   /** Fields of a synthesis whose whole subject this version does not do. */
-  private static final List<String> LATER = List.of("moderators", "robustVariance", "cumulativeBy");
+  private static final List<String> LATER = List.of("moderators", "robustVariance");
 
   private final ObjectNode plan;
   private final Problems problems = new Problems();
@@ -43,15 +49,33 @@ final class PlanRules {
   static List<Problem> check(ObjectNode plan) {
     PlanRules rules = new PlanRules(plan);
     String task = rules.text("task");
+    rules.level();
     if (!TASKS.contains(task)) {
       rules.later("task", "the task '" + task + "'", TASKS);
     } else if (task.equals("interval")) {
       rules.intervals();
+    } else if (task.equals("agreement")) {
+      rules.problems.addAll(AgreementRules.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.available();
     }
     return rules.problems.list();
+  }
+
+  private void level() {
+    double level = plan.get("level").asDouble();
+    if (level < LEAST_LEVEL || level > MOST_LEVEL) {
+      problems.add(
+          "level",
+          "out-of-range",
+          "found "
+              + level
+              + ", expected a share such as 0.95, from "
+              + LEAST_LEVEL
+              + " to "
+              + MOST_LEVEL);
+    }
   }
 
   private void intervals() {
@@ -102,6 +126,15 @@ final class PlanRules {
           "interval-not-for-model",
           "'" + text("interval") + "' goes with random effects; '" + model + "' has 'normal'");
     }
+    if (plan.has("subgroup")
+        && text("subgroupVariance").equals("common")
+        && text("interval").equals("profile-likelihood")) {
+      problems.add(
+          "interval",
+          "interval-not-for-model",
+          "profile likelihood limits are made for each group apart; with one common variance take"
+              + " 'hartung-knapp' or 'normal'");
+    }
   }
 
   private void available() {
@@ -128,14 +161,17 @@ final class PlanRules {
     }
     for (String field : LATER) {
       if (plan.has(field)) {
-        later(field, "'" + field + "'", List.of("subgroup"));
+        later(field, "'" + field + "'", List.of("subgroup", "influence", "cumulativeBy"));
       }
     }
     if (plan.path("smallStudyEffects").size() > 0) {
       later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));
     }
-    if (plan.path("influence").asBoolean()) {
-      later("influence", "the influence of single studies", List.of("false"));
+    if (plan.path("influence").asBoolean() && text("pooling").equals("mantel-haenszel")) {
+      later(
+          "influence",
+          "the influence of single studies on counts pooled by Mantel and Haenszel",
+          List.of("inverse-variance", "peto"));
     }
   }
 

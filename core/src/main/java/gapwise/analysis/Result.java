@@ -23,9 +23,12 @@ public record Result(
     Optional<Fit> fit,
     Optional<List<Subgroup>> subgroups,
     Optional<BetweenSubgroups> betweenSubgroups,
+    Optional<InfluenceResult> influence,
+    Optional<List<InfluenceResult.Cumulative>> cumulative,
     Optional<List<Intervals>> intervals,
     Optional<Intervals> pooled,
     Optional<List<Conversion>> conversions,
+    Optional<AgreementResult> agreement,
     List<Warning> warnings) {
   public Result {
     plan = plan.deepCopy();
@@ -36,74 +39,6 @@ public record Result(
   public ObjectNode plan() {
     return plan.deepCopy();
   }
-
-  /** The result of a synthesis. */
-  static Result ofSynthesis(
-      ObjectNode plan,
-      Data data,
-      List<Study> studies,
-      Optional<Summary> summary,
-      Heterogeneity heterogeneity,
-      Optional<Fit> fit,
-      Optional<Grouped> grouped,
-      List<Warning> warnings) {
-    return new Result(
-        plan,
-        data,
-        Optional.of(List.copyOf(studies)),
-        summary,
-        Optional.of(heterogeneity),
-        fit,
-        grouped.map(Grouped::subgroups),
-        grouped.map(Grouped::between),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        warnings);
-  }
-
-  /** The result of the task {@code interval}. */
-  static Result ofIntervals(
-      ObjectNode plan,
-      Data data,
-      List<Intervals> intervals,
-      Optional<Intervals> pooled,
-      List<Warning> warnings) {
-    return new Result(
-        plan,
-        data,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(List.copyOf(intervals)),
-        pooled,
-        Optional.empty(),
-        warnings);
-  }
-
-  /** The result of the task {@code convert}. */
-  static Result ofConversions(
-      ObjectNode plan, Data data, List<Conversion> conversions, List<Warning> warnings) {
-    return new Result(
-        plan,
-        data,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(List.copyOf(conversions)),
-        warnings);
-  }
-
-  /** Subgroups with the comparison between them. */
-  record Grouped(List<Subgroup> subgroups, BetweenSubgroups between) {}
 
   /**
    * What went in.

@@ -37,15 +37,23 @@ final class SynthesisRun {
     }
     Optional<Subgroups> groups = subgroups(plan, studies, pooler);
     groups.ifPresent(all -> add(warnings, all.warnings()));
-    return Result.ofSynthesis(
-        plan.json(),
-        StudyTable.data(studies, table),
-        StudyTable.rows(studies, measure, pooled.weights(), plan.settings().level()),
-        Summaries.summary(pooled, back),
-        Summaries.heterogeneity(pooled.heterogeneity()),
-        Summaries.fit(pooled),
-        groups.map(all -> Summaries.grouped(all, level -> back(studies, measure, level))),
-        warnings);
+    Optional<InfluenceResult> influence = SingleStudies.influence(plan, studies, warnings);
+    Optional<List<InfluenceResult.Cumulative>> cumulative =
+        SingleStudies.cumulative(plan, studies, table, pooler, warnings);
+    ResultBuilder result =
+        new ResultBuilder(plan.json(), StudyTable.data(studies, table))
+            .studies(StudyTable.rows(studies, measure, pooled.weights(), plan.settings().level()))
+            .summary(Summaries.summary(pooled, back))
+            .heterogeneity(Summaries.heterogeneity(pooled.heterogeneity()))
+            .fit(Summaries.fit(pooled))
+            .influence(influence)
+            .cumulative(cumulative);
+    groups.ifPresent(
+        all ->
+            result
+                .subgroups(Summaries.subgroups(all, level -> back(studies, measure, level)))
+                .betweenSubgroups(Summaries.between(all)));
+    return result.with(warnings);
   }
 
   private static <D extends StudyData> Optional<Subgroups> subgroups(
