@@ -74,7 +74,7 @@ record QuantityCells(SelectedRow row, Outcome outcome, Summary reported) {
         code, row.label() + ": the standard deviation is worked out from " + from, row.label());
   }
 
-  private static void put(Map<String, String> cells, String role, OptionalDouble value) {
+  static void put(Map<String, String> cells, String role, OptionalDouble value) {
     if (value.isPresent()) {
       cells.put(role, new BigDecimal(Double.toString(value.getAsDouble())).toPlainString());
     }

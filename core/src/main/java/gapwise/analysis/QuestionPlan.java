@@ -17,24 +17,25 @@ public final class QuestionPlan {
    * skewed and cannot be negative, other means as they are; random effects, blocks by method. Empty
    * for outcomes of ordered categories, which are listed and not pooled.
    */
-  public static Optional<ObjectNode> of(Question question) {
+  public static Optional<ObjectNode> of(Question question, String title, boolean byMethod) {
     Outcome outcome = question.outcome();
-    if (outcome.kind() == Outcome.Kind.CATEGORIES || outcome.kind() == Outcome.Kind.PHASE) {
+    if (outcome.kind() == Outcome.Kind.PHASE) {
       return Optional.empty();
     }
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
-    plan.put("title", outcome.label());
+    plan.put("title", title);
     plan.putObject("source").set("evidence", QuestionJson.write(question));
-    plan.put("measure", outcome.isEvent() ? "proportion" : "mean");
-    plan.put("scale", scale(outcome));
-    plan.put("subgroup", "method");
+    String measure = SelectionRows.measure(outcome);
+    plan.put("measure", measure);
+    plan.put("scale", measure.equals("proportion") ? "logit" : scale(outcome));
+    plan.put("interval", "hartung-knapp-never-narrower");
+    if (byMethod) {
+      plan.put("subgroup", "method");
+    }
     return Optional.of(plan);
   }
 
   private static String scale(Outcome outcome) {
-    if (outcome.isEvent()) {
-      return "logit";
-    }
     boolean skewed =
         outcome.kind() == Outcome.Kind.COST
             || outcome

@@ -1,6 +1,7 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
@@ -51,8 +52,11 @@ public final class SelectionRows implements EvidenceRows {
     for (SelectedRow row : selection.rows()) {
       Map<String, String> cells = new TreeMap<>();
       cells.put("study", row.label());
-      cells.put("method", row.arm().method().principal().label());
+      cells.put("method", row.arm().method().principal().code());
       row.study().citation().year().ifPresent(year -> cells.put("year", "" + year));
+      row.defect()
+          .map(defect -> defect.length().centreCentimetres())
+          .ifPresent(length -> QuantityCells.put(cells, "defectLengthCentimetres", length));
       fill(row, selection.question(), cells, warnings);
       rows.add(cells);
     }
@@ -62,8 +66,7 @@ public final class SelectionRows implements EvidenceRows {
   }
 
   private static void require(Selection selection, String measure) {
-    boolean events = selection.question().outcome().isEvent();
-    String fitting = events ? "proportion" : "mean";
+    String fitting = measure(selection.question().outcome());
     if (!measure.equals(fitting)) {
       throw wrong(
           "measure",
@@ -90,6 +93,11 @@ public final class SelectionRows implements EvidenceRows {
     }
   }
 
+  /** The measure that arms give for an outcome. */
+  static String measure(Outcome outcome) {
+    return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES ? "proportion" : "mean";
+  }
+
   private static WrongInputException wrong(String where, String code, String message) {
     return new WrongInputException(List.of(new Problem(where, code, message)));
   }
@@ -102,6 +110,9 @@ public final class SelectionRows implements EvidenceRows {
     if (row.value() instanceof ReportedValue.Events events) {
       events.count().events().ifPresent(count -> cells.put("events", "" + count));
       events.count().total().ifPresent(count -> cells.put("total", "" + count));
+    } else if (row.value() instanceof ReportedValue.Categories categories) {
+      cells.put("events", "" + categories.good());
+      cells.put("total", "" + categories.sum());
     } else if (row.value() instanceof ReportedValue.Quantity quantity) {
       new QuantityCells(row, question.outcome(), quantity.summary()).fill(cells, warnings);
     }

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.regex.Pattern;
 
 /** The numbers of an outcome in the form in which a paper prints them. */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "form")
@@ -111,11 +112,22 @@ public sealed interface ReportedValue {
 
   /** Counts in ordered categories such as excellent, good, fair, poor. */
   record Categories(List<Category> counts) implements ReportedValue {
+    private static final Pattern GOOD =
+        Pattern.compile("^(excellent|good)\\b", Pattern.CASE_INSENSITIVE);
+
     public Categories {
       counts = List.copyOf(counts);
       if (counts.isEmpty()) {
         throw new IllegalArgumentException("categories need at least one count");
       }
+    }
+
+    /** The count of those called excellent or good, the usual cut (common practice, no source). */
+    public int good() {
+      return counts.stream()
+          .filter(category -> GOOD.matcher(category.name()).find())
+          .mapToInt(Category::count)
+          .sum();
     }
 
     /** The sum of all counts. */

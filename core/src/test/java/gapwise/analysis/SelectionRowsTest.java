@@ -97,7 +97,7 @@ class SelectionRowsTest {
   }
 
   private Result run(Question question) {
-    ObjectNode plan = QuestionPlan.of(question).orElseThrow();
+    ObjectNode plan = QuestionPlan.of(question, "invented", true).orElseThrow();
     gapwise.analysis.Outcome outcome =
         Runner.with(new SelectionRows(selector)).run(plan, Optional.empty());
     if (outcome instanceof gapwise.analysis.Outcome.Done done) {
@@ -166,7 +166,7 @@ class SelectionRowsTest {
 
   @Test
   void nothingSelectedIsAProblemAndNotAResult() {
-    ObjectNode plan = QuestionPlan.of(union()).orElseThrow();
+    ObjectNode plan = QuestionPlan.of(union(), "invented", true).orElseThrow();
     gapwise.analysis.Outcome outcome =
         Runner.with(new SelectionRows(selector)).run(plan, Optional.empty());
     assertTrue(outcome.json().toString().contains("nothing-selected"), outcome.json().toString());
