@@ -1,0 +1,93 @@
+package gapwise.effect;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Every measure, by its name in a plan, with its scales. A new measure is one line here. */
+public final class Measures {
+  private static final Map<String, Entry> ALL = new LinkedHashMap<>();
+
+  static {
+    add(
+        "proportion",
+        Stream.of(ProportionScale.values()).map(ProportionScale::word).toList(),
+        o ->
+            new Proportion(
+                ProportionScale.valueOf(o.scale().toUpperCase(Locale.ROOT).replace('-', '_')),
+                o.zeroCells(),
+                o.backTransformN(),
+                o.backTransformAlsoWith()));
+    add("odds-ratio", List.of("log"), o -> new OddsRatio(o.zeroCells()));
+    add("risk-ratio", List.of("log"), o -> new RiskRatio(o.zeroCells()));
+    add("risk-difference", List.of("raw"), o -> new RiskDifference());
+    add("mean", List.of("raw", "log"), o -> new Mean(o.scale().equals("log")));
+    add("mean-difference", List.of("raw"), o -> new MeanDifference());
+  }
+
+  private record Entry(List<String> scales, Function<MeasureOptions, Measure<?>> maker) {}
+
+  private Measures() {}
+
+  private static void add(
+      String name, List<String> scales, Function<MeasureOptions, Measure<?>> maker) {
+    ALL.put(name, new Entry(List.copyOf(scales), maker));
+  }
+
+  /** The names of all measures this version knows. */
+  public static List<String> names() {
+    return List.copyOf(ALL.keySet());
+  }
+
+  /** The scales of a measure, the usual one first; empty for a measure that is not known. */
+  public static List<String> scales(String measure) {
+    Entry entry = ALL.get(measure);
+    return entry == null ? List.of() : entry.scales();
+  }
+
+  /** The measure of a name; empty if it is not known or has no such scale. */
+  public static Optional<Measure<?>> named(String measure, MeasureOptions options) {
+    return scales(measure).contains(options.scale())
+        ? Optional.of(ALL.get(measure).maker().apply(options))
+        : Optional.empty();
+  }
+
+  /** Roles of two groups, all required. */
+  static List<Measure.Role> twoGroups(String first, String second) {
+    return Stream.of("intervention", "comparator")
+        .flatMap(group -> Stream.of(first, second).map(name -> Reported.role(group, name)))
+        .map(name -> new Measure.Role(name, true))
+        .toList();
+  }
+
+  /** Roles of a mean in one group. */
+  static List<Measure.Role> meanRoles(String group) {
+    return Stream.of("n", "mean", "sd", "median", "q1", "q3", "min", "max")
+        .map(name -> new Measure.Role(Reported.role(group, name), name.equals("n")))
+        .toList();
+  }
+
+  /** Roles of a mean in two groups. */
+  static List<Measure.Role> twoMeanRoles() {
+    return Stream.of("intervention", "comparator")
+        .flatMap(group -> meanRoles(group).stream())
+        .toList();
+  }
+
+  /** An effect of means whose variance is not known because a group has no usable spread. */
+  static StudyEffect withoutSpread(double estimate, ArmMean group) {
+    return group.sd().isPresent()
+        ? StudyEffect.withoutVariance(
+            estimate,
+            "too-few-patients",
+            "a group of one patient has no standard deviation, so the study has no weight")
+        : StudyEffect.withoutVariance(
+            estimate,
+            "missing-standard-deviation",
+            "no standard deviation is reported or can be worked out, so the study has no weight");
+  }
+}

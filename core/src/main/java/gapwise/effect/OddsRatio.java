@@ -1,0 +1,39 @@
+package gapwise.effect;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Log odds ratio log(ad/bc), variance 1/a + 1/b + 1/c + 1/d (Woolf, Ann Hum Genet 1955;19:251).
+ *
+ * @param zeroCells what is added to zero cells
+ */
+record OddsRatio(ZeroCells zeroCells) implements Measure<TwoByTwo> {
+  @Override
+  public List<Role> roles() {
+    return Measures.twoGroups("events", "total");
+  }
+
+  @Override
+  public Optional<TwoByTwo> read(Reported row) {
+    return TwoByTwo.read(row);
+  }
+
+  @Override
+  public List<StudyEffect> effects(List<TwoByTwo> studies) {
+    return RatioOfCounts.effects(studies, zeroCells, true, TwoByTwo::hasZero, OddsRatio::effect);
+  }
+
+  private static StudyEffect effect(TwoByTwo table) {
+    ArmCounts i = table.intervention();
+    ArmCounts c = table.comparator();
+    return StudyEffect.of(
+        Math.log(i.events() / i.nonEvents()) - Math.log(c.events() / c.nonEvents()),
+        1 / i.events() + 1 / i.nonEvents() + 1 / c.events() + 1 / c.nonEvents());
+  }
+
+  @Override
+  public BackTransform shown(List<TwoByTwo> pooled) {
+    return BackTransform.EXPONENTIAL;
+  }
+}

@@ -1,0 +1,37 @@
+package gapwise.effect;
+
+import java.util.Locale;
+import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
+
+/** Intervals for one rate from events over person-time. */
+public enum RateInterval {
+  /** Garwood, Biometrika 1936;28:437, by chi-squared points; exact. */
+  EXACT_POISSON {
+    @Override
+    public Interval of(ArmRate rate, double level) {
+      double x = rate.events();
+      double tail = (1 - level) / 2;
+      double lower =
+          x == 0
+              ? 0
+              : ChiSquaredDistribution.of(2 * x).inverseCumulativeProbability(tail)
+                  / (2 * rate.personTime());
+      double upper =
+          ChiSquaredDistribution.of(2 * x + 2).inverseSurvivalProbability(tail)
+              / (2 * rate.personTime());
+      return new Interval(lower, upper);
+    }
+  };
+
+  /**
+   * The interval, in events per unit of person-time.
+   *
+   * @param level above 0 and below 1, such as 0.95
+   */
+  public abstract Interval of(ArmRate rate, double level);
+
+  /** The word in a plan. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,45 @@
+package gapwise.effect;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Log risk ratio log((a/n1)/(c/n2)), variance 1/a - 1/n1 + 1/c - 1/n2 (Katz et al., Biometrics
+ * 1978;34:469).
+ *
+ * @param zeroCells what is added to zero cells
+ */
+record RiskRatio(ZeroCells zeroCells) implements Measure<TwoByTwo> {
+  @Override
+  public List<Role> roles() {
+    return Measures.twoGroups("events", "total");
+  }
+
+  @Override
+  public Optional<TwoByTwo> read(Reported row) {
+    return TwoByTwo.read(row);
+  }
+
+  @Override
+  public List<StudyEffect> effects(List<TwoByTwo> studies) {
+    return RatioOfCounts.effects(
+        studies,
+        zeroCells,
+        false,
+        t -> t.intervention().events() == 0 || t.comparator().events() == 0,
+        RiskRatio::effect);
+  }
+
+  private static StudyEffect effect(TwoByTwo table) {
+    ArmCounts i = table.intervention();
+    ArmCounts c = table.comparator();
+    return StudyEffect.of(
+        Math.log(i.proportion()) - Math.log(c.proportion()),
+        i.nonEvents() / i.events() / i.total() + c.nonEvents() / c.events() / c.total());
+  }
+
+  @Override
+  public BackTransform shown(List<TwoByTwo> pooled) {
+    return BackTransform.EXPONENTIAL;
+  }
+}

@@ -1,0 +1,62 @@
+package gapwise.numeric;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * The highest point of a smooth function on [0, upper] from its derivative. A likelihood of a
+ * variance can have more than one hump, so the whole range is scanned on a fixed grid, each fall of
+ * the derivative through 0 is narrowed down in its bracket, and the highest of these points and 0
+ * is taken. Humps narrower than a step of the grid (a factor of about 1.5) can be missed.
+ */
+public final class ScannedMaximum {
+  /** 64 points over twelve powers of ten. */
+  private static final int POINTS = 64;
+
+  private static final double SMALLEST_SHARE = 1e-12;
+
+  private ScannedMaximum() {}
+
+  /**
+   * What was found.
+   *
+   * @param place where the function is highest, at least 0
+   * @param converged whether the place is as exact as doubles allow
+   */
+  public record Maximum(double place, boolean converged) {}
+
+  /**
+   * Finds the highest point.
+   *
+   * @param value the function
+   * @param derivative its derivative; must not be above 0 at {@code upper}
+   * @param upper above 0
+   * @throws IllegalArgumentException if the function still rises at the upper end
+   */
+  public static Maximum find(
+      DoubleUnaryOperator value, DoubleUnaryOperator derivative, double upper) {
+    if (!(upper > 0) || derivative.applyAsDouble(upper) > 0) {
+      throw new IllegalArgumentException("the function does not fall at " + upper);
+    }
+    double from = 0;
+    double slopeFrom = derivative.applyAsDouble(0);
+    Maximum best = slopeFrom <= 0 ? new Maximum(0, true) : null;
+    for (int i = 0; i < POINTS; i++) {
+      double to =
+          i == POINTS - 1 ? upper : upper * Math.pow(SMALLEST_SHARE, 1 - i / (POINTS - 1.0));
+      double slopeTo = derivative.applyAsDouble(to);
+      if (slopeFrom > 0 && slopeTo <= 0) {
+        BracketedRoot.Root root = BracketedRoot.find(derivative, from, to);
+        best = higher(value, best, new Maximum(root.value(), root.converged()));
+      }
+      from = to;
+      slopeFrom = slopeTo;
+    }
+    return best;
+  }
+
+  private static Maximum higher(DoubleUnaryOperator value, Maximum best, Maximum other) {
+    boolean keep =
+        best != null && value.applyAsDouble(best.place()) >= value.applyAsDouble(other.place());
+    return keep ? best : other;
+  }
+}

@@ -1,0 +1,14 @@
+package gapwise.synthesis.pooling;
+
+/** (Q - (k-p)) / tr P with weights 1/v: DerSimonian and Laird, Control Clin Trials 1986;7:177. */
+final class DerSimonianLaird implements TauSquaredEstimator {
+  @Override
+  public String name() {
+    return "dersimonian-laird";
+  }
+
+  @Override
+  public TauSquared estimate(EffectSample sample, MeanModel model) {
+    return TauSquared.cut(MomentEstimate.of(sample, model, sample.weights(0)));
+  }
+}

@@ -1,0 +1,95 @@
+package gapwise.synthesis.pooling;
+
+import gapwise.numeric.CompensatedSum;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+
+/** Effects of k studies with their variances, in a fixed order. Immutable. */
+public final class EffectSample {
+  private final double[] effects;
+  private final double[] variances;
+
+  private EffectSample(double[] effects, double[] variances) {
+    this.effects = effects;
+    this.variances = variances;
+  }
+
+  /**
+   * A sample.
+   *
+   * @param effects finite
+   * @param variances finite, at least 0, as many
+   */
+  public static EffectSample of(List<Double> effects, List<Double> variances) {
+    if (effects.size() != variances.size()) {
+      throw new IllegalArgumentException(
+          effects.size() + " effects with " + variances.size() + " variances");
+    }
+    for (int i = 0; i < effects.size(); i++) {
+      if (!Double.isFinite(effects.get(i))
+          || !Double.isFinite(variances.get(i))
+          || variances.get(i) < 0) {
+        throw new IllegalArgumentException(
+            "study " + i + ": effect " + effects.get(i) + ", variance " + variances.get(i));
+      }
+    }
+    return new EffectSample(
+        effects.stream().mapToDouble(Double::doubleValue).toArray(),
+        variances.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /** Number of studies, k. */
+  public int size() {
+    return effects.length;
+  }
+
+  /** Effect of the study at a place from 0. */
+  public double effect(int study) {
+    return effects[study];
+  }
+
+  /** Variance of the effect of the study at a place from 0. */
+  public double variance(int study) {
+    return variances[study];
+  }
+
+  /** Whether a variance is 0, or so near that its reciprocal is infinite. */
+  public boolean hasZeroVariance() {
+    for (double variance : variances) {
+      if (variance < Double.MIN_NORMAL) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The studies at some places, in the order of the list. */
+  public EffectSample at(List<Integer> places) {
+    return new EffectSample(
+        places.stream().mapToDouble(i -> effects[i]).toArray(),
+        places.stream().mapToDouble(i -> variances[i]).toArray());
+  }
+
+  /** The weights 1/(variance + tauSquared). */
+  double[] weights(double tauSquared) {
+    double[] weights = new double[size()];
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] = 1 / (variances[i] + tauSquared);
+    }
+    return weights;
+  }
+
+  /** Sum over studies in their order. */
+  double sum(IntToDoubleFunction term) {
+    return CompensatedSum.over(size(), term);
+  }
+
+  /** The largest variance within a study. */
+  double largestVariance() {
+    double largest = 0;
+    for (double variance : variances) {
+      largest = Math.max(largest, variance);
+    }
+    return largest;
+  }
+}

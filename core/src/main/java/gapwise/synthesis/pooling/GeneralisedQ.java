@@ -1,0 +1,53 @@
+package gapwise.synthesis.pooling;
+
+/**
+ * Q(t), the sum of squared residuals weighted by 1/(v + t), which falls as t grows. Because every
+ * weight is below 1/t, Q(t) is below D/t, where D is the sum of squared unweighted residuals: this
+ * gives the upper end of a bracket for any value Q is to take.
+ */
+final class GeneralisedQ {
+  private final EffectSample sample;
+  private final MeanModel model;
+  private final double unweighted;
+
+  GeneralisedQ(EffectSample sample, MeanModel model) {
+    this.sample = sample;
+    this.model = model;
+    double[] ones = new double[sample.size()];
+    java.util.Arrays.fill(ones, 1);
+    MeanModel.Fit fit = model.fit(sample, ones);
+    this.unweighted = sample.sum(i -> fit.residual(i) * fit.residual(i));
+  }
+
+  /** D, the sum of squared unweighted residuals. */
+  double unweighted() {
+    return unweighted;
+  }
+
+  /** Q at a tau squared. */
+  double at(double tauSquared) {
+    double[] weights = sample.weights(tauSquared);
+    return weighted(model.fit(sample, weights), weights);
+  }
+
+  /** The sum of squared residuals of a fit with its weights. */
+  double weighted(MeanModel.Fit fit, double[] weights) {
+    return sample.sum(i -> weights[i] * fit.residual(i) * fit.residual(i));
+  }
+
+  /**
+   * The tau squared at which Q takes a value; 0 if it is below the value already at 0.
+   *
+   * @param value above 0
+   */
+  TauSquared.Estimate where(double value) {
+    if (at(0) <= value) {
+      return new TauSquared.Estimate(0, true);
+    }
+    // A thousandth more than the bound, so that rounding at the end cannot undo the bracket.
+    double upper = 1.001 * unweighted / value;
+    gapwise.numeric.BracketedRoot.Root root =
+        gapwise.numeric.BracketedRoot.find(t -> at(t) - value, 0, upper);
+    return new TauSquared.Estimate(root.value(), root.converged());
+  }
+}

@@ -1,0 +1,19 @@
+package gapwise.synthesis.pooling;
+
+/**
+ * Sample variance of the effects less the mean variance within studies: Cochran, Biometrics
+ * 1954;10:101; Hedges and Olkin 1985. The moment estimate with equal weights.
+ */
+final class Hedges implements TauSquaredEstimator {
+  @Override
+  public String name() {
+    return "hedges";
+  }
+
+  @Override
+  public TauSquared estimate(EffectSample sample, MeanModel model) {
+    double[] ones = new double[sample.size()];
+    java.util.Arrays.fill(ones, 1);
+    return TauSquared.cut(MomentEstimate.of(sample, model, ones));
+  }
+}

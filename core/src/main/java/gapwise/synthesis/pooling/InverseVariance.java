@@ -1,0 +1,166 @@
+package gapwise.synthesis.pooling;
+
+import gapwise.effect.Interval;
+import gapwise.numeric.ReferenceDistribution;
+import gapwise.problem.Problem;
+import gapwise.problem.Problems;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Pools effects with weights 1/(v + tau squared). The door of this room. */
+public final class InverseVariance {
+  private static final Problem ZERO_VARIANCE =
+      new Problem(
+          "",
+          "zero-variance",
+          "a study's estimated variance is 0, so it would take all the weight and nothing is"
+              + " pooled; the logit, arcsine or double arcsine scale, Mantel-Haenszel pooling or an"
+              + " exact likelihood can use such studies");
+
+  private InverseVariance() {}
+
+  /** Pools; never throws for a sample of any size. */
+  public static Pooled pool(EffectSample sample, PoolingSettings settings) {
+    if (sample.size() == 0) {
+      return Pooled.without(
+          Heterogeneity.UNKNOWN, new Problem("", "no-studies", "no study is left to be pooled"));
+    }
+    if (sample.hasZeroVariance()) {
+      return Pooled.without(Heterogeneity.UNKNOWN, ZERO_VARIANCE);
+    }
+    if (sample.size() == 1) {
+      return single(sample, settings.level());
+    }
+    MeanModel model = GroupMeans.one(sample);
+    Heterogeneity fromQ = fromQ(sample, model);
+    if (settings.estimator().isEmpty()) {
+      return weighted(sample, model, new TauSquared.Estimate(0, true), settings, fromQ);
+    }
+    TauSquared tauSquared = settings.estimator().get().estimate(sample, model);
+    if (tauSquared instanceof TauSquared.NotEstimable not) {
+      return Pooled.without(fromQ, new Problem("", not.code(), not.reason()));
+    }
+    return weighted(sample, model, (TauSquared.Estimate) tauSquared, settings, fromQ);
+  }
+
+  private static Pooled single(EffectSample sample, double level) {
+    double standardError = Math.sqrt(sample.variance(0));
+    return new Pooled(
+        Optional.of(
+            PooledMean.symmetric(
+                sample.effect(0), standardError, ReferenceDistribution.normal(), level)),
+        Optional.empty(),
+        Heterogeneity.OF_ONE_STUDY,
+        List.of(1.0),
+        OptionalDouble.of(standardError),
+        Optional.empty(),
+        List.of(
+            new Problem(
+                "",
+                "single-study",
+                "only one study: its own result with a normal interval stands here, and nothing can"
+                    + " be said of differences between studies")));
+  }
+
+  /** Q and what follows from it alone. */
+  static Heterogeneity fromQ(EffectSample sample, MeanModel model) {
+    return Heterogeneity.fromQ(
+        new GeneralisedQ(sample, model).at(0), sample.size() - model.parameters());
+  }
+
+  /** The typical variance within studies: (k - p)/tr P with weights 1/v. */
+  static double typicalVariance(EffectSample sample, MeanModel model) {
+    MeanModel.Fit fit = model.fit(sample, sample.weights(0));
+    return (sample.size() - model.parameters()) / sample.sum(fit::projection);
+  }
+
+  private static Pooled weighted(
+      EffectSample sample,
+      MeanModel model,
+      TauSquared.Estimate tauSquared,
+      PoolingSettings settings,
+      Heterogeneity fromQ) {
+    double[] weights = sample.weights(tauSquared.value());
+    GroupMeans.GroupFit fit = GroupMeans.one(sample).fit(sample, weights);
+    double scale =
+        new GeneralisedQ(sample, model).weighted(fit, weights)
+            / (sample.size() - model.parameters());
+    WeightedMean mean = new WeightedMean(sample, model, fit.mean(0), fit.weightSum(0), scale);
+    PooledMean pooled = settings.interval().around(mean, settings.level());
+    Problems warnings = new Problems();
+    if (pooled.standardError() == 0) {
+      warnings.add(
+          "",
+          "zero-width-interval",
+          "all effects are equal, so the Hartung-Knapp factor is 0 and the interval has no width;"
+              + " do not read it as certainty, use the interval that is never narrower");
+    }
+    List<Double> shares = new ArrayList<>();
+    for (double weight : weights) {
+      shares.add(weight / fit.weightSum(0));
+    }
+    if (settings.estimator().isEmpty()) {
+      return new Pooled(
+          Optional.of(pooled),
+          Optional.empty(),
+          fromQ,
+          shares,
+          OptionalDouble.of(mean.standardError()),
+          Optional.empty(),
+          warnings.list());
+    }
+    Optional<Interval> prediction =
+        settings.prediction().around(mean, tauSquared.value(), settings.level());
+    warnOfRandomEffects(tauSquared, prediction, warnings);
+    return new Pooled(
+        Optional.of(pooled),
+        prediction,
+        fromQ.with(
+            tauSquared.value(),
+            typicalVariance(sample, model),
+            Optional.of(settings.tauSquaredInterval().of(sample, model, settings.level()))),
+        shares,
+        OptionalDouble.of(mean.standardError()),
+        likelihood(sample, model, settings.estimator().get(), tauSquared),
+        warnings.list());
+  }
+
+  private static void warnOfRandomEffects(
+      TauSquared.Estimate tauSquared, Optional<Interval> prediction, Problems warnings) {
+    if (tauSquared.value() == 0) {
+      warnings.add(
+          "",
+          "between-study-variance-at-zero",
+          "the variance between studies is estimated as 0; with few studies this does not show that"
+              + " their true effects agree");
+    }
+    if (!tauSquared.converged()) {
+      warnings.add(
+          "", "did-not-converge", "the search for the variance between studies did not settle");
+    }
+    if (prediction.isEmpty()) {
+      warnings.add(
+          "",
+          "too-few-studies",
+          "a prediction interval on k - 2 degrees of freedom needs three studies; it is left out");
+    }
+  }
+
+  private static Optional<Pooled.Likelihood> likelihood(
+      EffectSample sample,
+      MeanModel model,
+      TauSquaredEstimator estimator,
+      TauSquared.Estimate tauSquared) {
+    boolean restricted = estimator instanceof RestrictedMaximumLikelihood;
+    if (!restricted && !(estimator instanceof MaximumLikelihood)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Pooled.Likelihood(
+            new NormalLikelihood(sample, model, restricted).at(tauSquared.value()),
+            restricted,
+            tauSquared.converged()));
+  }
+}

@@ -1,0 +1,14 @@
+package gapwise.synthesis.pooling;
+
+/** Maximum likelihood; see {@link NormalLikelihood}. */
+final class MaximumLikelihood implements TauSquaredEstimator {
+  @Override
+  public String name() {
+    return "maximum-likelihood";
+  }
+
+  @Override
+  public TauSquared estimate(EffectSample sample, MeanModel model) {
+    return new NormalLikelihood(sample, model, false).maximum();
+  }
+}

@@ -1,0 +1,15 @@
+package gapwise.synthesis.pooling;
+
+/** A way of making an interval and a test for a pooled mean. Listed in {@link MeanIntervals}. */
+public interface MeanInterval {
+  /** The word in a plan. */
+  String name();
+
+  /**
+   * The interval.
+   *
+   * @param mean of at least two studies
+   * @param level above 0 and below 1
+   */
+  PooledMean around(WeightedMean mean, double level);
+}

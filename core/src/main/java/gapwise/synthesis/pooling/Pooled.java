@@ -1,0 +1,55 @@
+package gapwise.synthesis.pooling;
+
+import gapwise.effect.Interval;
+import gapwise.problem.Problem;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What pooling gave, as far as it goes.
+ *
+ * @param mean empty if it cannot be estimated; a warning then says why
+ * @param prediction interval for a further study; empty for a common effect or without degrees of
+ *     freedom
+ * @param heterogeneity what is known of it
+ * @param weights share of each study, summing to 1; empty without a mean
+ * @param modelStandardError of the mean from the sum of weights, whatever the interval's method
+ * @param likelihood for the likelihood estimators
+ * @param warnings what a reader must know
+ */
+public record Pooled(
+    Optional<PooledMean> mean,
+    Optional<Interval> prediction,
+    Heterogeneity heterogeneity,
+    List<Double> weights,
+    OptionalDouble modelStandardError,
+    Optional<Likelihood> likelihood,
+    List<Problem> warnings) {
+
+  /**
+   * The top of the likelihood.
+   *
+   * @param logLikelihood with all constants but log det(X'X)/2
+   * @param restricted whether it is the restricted one
+   * @param converged whether the search ended as exactly as doubles allow
+   */
+  public record Likelihood(double logLikelihood, boolean restricted, boolean converged) {}
+
+  public Pooled {
+    weights = List.copyOf(weights);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** No mean, for a reason that stands in the warning. */
+  static Pooled without(Heterogeneity heterogeneity, Problem warning) {
+    return new Pooled(
+        Optional.empty(),
+        Optional.empty(),
+        heterogeneity,
+        List.of(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        List.of(warning));
+  }
+}

@@ -1,0 +1,57 @@
+package gapwise.synthesis.pooling;
+
+import gapwise.effect.Interval;
+import gapwise.numeric.ReferenceDistribution;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * The interval in which the true effect of a further study lies, mean +- multiplier root(tau^2 +
+ * se^2): Higgins, Thompson and Spiegelhalter, J R Stat Soc A 2009;172:137.
+ *
+ * @param reference whose multiplier
+ * @param standardError which standard error of the mean
+ */
+public record Prediction(Reference reference, Error standardError) {
+  /** Whose multiplier; k stands for k - p + 1 when there are p means. */
+  public enum Reference {
+    T_K_MINUS_2,
+    T_K_MINUS_1,
+    NORMAL;
+
+    /** The word in a plan. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+
+  /** Which standard error of the mean. */
+  public enum Error {
+    SUM_OF_WEIGHTS,
+    HARTUNG_KNAPP;
+
+    /** The word in a plan. */
+    public String word() {
+      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+  }
+
+  /** The interval; empty if no degrees of freedom are left. */
+  Optional<Interval> around(WeightedMean mean, double tauSquared, double level) {
+    int residual = mean.residualDegreesOfFreedom();
+    int degrees = reference == Reference.T_K_MINUS_2 ? residual - 1 : residual;
+    if (reference != Reference.NORMAL && degrees < 1) {
+      return Optional.empty();
+    }
+    double error =
+        standardError == Error.SUM_OF_WEIGHTS
+            ? mean.standardError()
+            : mean.hartungKnappStandardError();
+    ReferenceDistribution distribution =
+        reference == Reference.NORMAL
+            ? ReferenceDistribution.normal()
+            : ReferenceDistribution.studentT(degrees);
+    double half = distribution.multiplier(level) * Math.hypot(Math.sqrt(tauSquared), error);
+    return Optional.of(new Interval(mean.estimate() - half, mean.estimate() + half));
+  }
+}

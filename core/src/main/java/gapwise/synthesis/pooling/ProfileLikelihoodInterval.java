@@ -1,0 +1,88 @@
+package gapwise.synthesis.pooling;
+
+import gapwise.effect.Interval;
+import gapwise.numeric.BracketedRoot;
+import gapwise.numeric.ReferenceDistribution;
+import gapwise.numeric.ScannedMaximum;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Means whose likelihood, with tau squared at its best for each, is near enough to the top: Hardy
+ * and Thompson, Stat Med 1996;15:619. Limits and test go with maximum likelihood whatever estimator
+ * of tau squared is named; the test is the signed root of the likelihood ratio against 0.
+ */
+final class ProfileLikelihoodInterval implements MeanInterval {
+  @Override
+  public String name() {
+    return "profile-likelihood";
+  }
+
+  @Override
+  public PooledMean around(WeightedMean mean, double level) {
+    EffectSample sample = mean.sample();
+    double tauSquared = new NormalLikelihood(sample, mean.model(), false).maximum().value();
+    GroupMeans.GroupFit fit = GroupMeans.one(sample).fit(sample, sample.weights(tauSquared));
+    double top = logLikelihood(sample, fit.mean(0), tauSquared);
+    double z = ReferenceDistribution.normal().multiplier(level);
+    DoubleUnaryOperator short0 = value -> profile(sample, value) - top + z * z / 2;
+    double step = 2 * z / Math.sqrt(fit.weightSum(0));
+    double lower = limit(short0, fit.mean(0), -step);
+    double upper = limit(short0, fit.mean(0), step);
+    double statistic =
+        Math.signum(fit.mean(0)) * Math.sqrt(Math.max(0, 2 * (top - profile(sample, 0))));
+    return new PooledMean(
+        mean.estimate(),
+        mean.standardError(),
+        new Interval(lower, upper),
+        OptionalDouble.of(statistic),
+        OptionalInt.empty(),
+        OptionalDouble.of(ReferenceDistribution.normal().twoSidedP(statistic)));
+  }
+
+  /** Steps away, twice as far each time, until the likelihood has dropped; then narrows down. */
+  private static double limit(DoubleUnaryOperator drop, double top, double step) {
+    double reach = step;
+    while (drop.applyAsDouble(top + reach) > 0) {
+      reach *= 2;
+    }
+    return BracketedRoot.find(drop, Math.min(top, top + reach), Math.max(top, top + reach)).value();
+  }
+
+  /** The highest log likelihood with the mean fixed. */
+  private static double profile(EffectSample sample, double mean) {
+    double squares = sample.sum(i -> square(sample.effect(i) - mean));
+    if (squares == 0) {
+      return logLikelihood(sample, mean, 0);
+    }
+    double best =
+        ScannedMaximum.find(
+                t -> logLikelihood(sample, mean, t),
+                t -> slope(sample, mean, t),
+                NormalLikelihood.upper(squares, sample.size(), sample))
+            .place();
+    return logLikelihood(sample, mean, best);
+  }
+
+  private static double slope(EffectSample sample, double mean, double tauSquared) {
+    return sample.sum(
+        i -> {
+          double total = sample.variance(i) + tauSquared;
+          return square((sample.effect(i) - mean) / total) - 1 / total;
+        });
+  }
+
+  private static double logLikelihood(EffectSample sample, double mean, double tauSquared) {
+    return -sample.sum(
+            i -> {
+              double total = sample.variance(i) + tauSquared;
+              return Math.log(2 * Math.PI * total) + square(sample.effect(i) - mean) / total;
+            })
+        / 2;
+  }
+
+  private static double square(double x) {
+    return x * x;
+  }
+}

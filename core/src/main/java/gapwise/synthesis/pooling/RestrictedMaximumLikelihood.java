@@ -1,0 +1,14 @@
+package gapwise.synthesis.pooling;
+
+/** Restricted maximum likelihood; see {@link NormalLikelihood}. */
+final class RestrictedMaximumLikelihood implements TauSquaredEstimator {
+  @Override
+  public String name() {
+    return "restricted-maximum-likelihood";
+  }
+
+  @Override
+  public TauSquared estimate(EffectSample sample, MeanModel model) {
+    return new NormalLikelihood(sample, model, true).maximum();
+  }
+}

@@ -1,0 +1,18 @@
+package gapwise.synthesis.pooling;
+
+/**
+ * A way of estimating the variance between studies. All are cut at 0 unless they say otherwise.
+ * Each is one class, listed in {@link TauSquaredEstimators}.
+ */
+public interface TauSquaredEstimator {
+  /** The word in a plan. */
+  String name();
+
+  /**
+   * Estimates.
+   *
+   * @param sample more studies than the model has means, no variance 0
+   * @param model what the means depend on
+   */
+  TauSquared estimate(EffectSample sample, MeanModel model);
+}

@@ -1,0 +1,18 @@
+package gapwise.synthesis.pooling;
+
+/**
+ * The moment estimate again with weights 1/(v + t), t the DerSimonian-Laird value cut at 0:
+ * DerSimonian and Kacker, Contemp Clin Trials 2007;28:105.
+ */
+final class TwoStepDerSimonianLaird implements TauSquaredEstimator {
+  @Override
+  public String name() {
+    return "two-step-dersimonian-laird";
+  }
+
+  @Override
+  public TauSquared estimate(EffectSample sample, MeanModel model) {
+    double first = Math.max(0, MomentEstimate.of(sample, model, sample.weights(0)));
+    return TauSquared.cut(MomentEstimate.of(sample, model, sample.weights(first)));
+  }
+}

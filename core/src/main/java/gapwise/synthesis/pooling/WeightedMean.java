@@ -1,0 +1,29 @@
+package gapwise.synthesis.pooling;
+
+/**
+ * What an interval for the mean starts from.
+ *
+ * @param sample the studies the model was fitted to
+ * @param model what their means depend on
+ * @param estimate the weighted mean asked for
+ * @param weightSum reciprocal of the squared standard error of the mean
+ * @param scale the Hartung-Knapp factor q: the weighted mean square of the residuals over k - p
+ */
+public record WeightedMean(
+    EffectSample sample, MeanModel model, double estimate, double weightSum, double scale) {
+
+  /** Standard error from the sum of weights. */
+  public double standardError() {
+    return 1 / Math.sqrt(weightSum);
+  }
+
+  /** Standard error times the root of q. */
+  public double hartungKnappStandardError() {
+    return standardError() * Math.sqrt(scale);
+  }
+
+  /** k - p, at least 1 where a scale exists. */
+  public int residualDegreesOfFreedom() {
+    return sample.size() - model.parameters();
+  }
+}
