@@ -1,0 +1,59 @@
+package gapwise.figure;
+
+import java.util.List;
+
+/** The name over a block; on a phone with the ticks of the axis under it. */
+record BlockHead(Board board, String name, boolean first) implements Part {
+  private Lettering lettering() {
+    return Lettering.bold(board.style().type().text() + 0.5);
+  }
+
+  private double before() {
+    return board.style().type().text() * (first ? 0.2 : 0.7);
+  }
+
+  private List<String> lines() {
+    if (name.isBlank()) {
+      return List.of();
+    }
+    Columns columns = board.columns();
+    double room =
+        board.style().sheet().stacked()
+            ? columns.labelRoom()
+            : columns.plotLeft() - columns.labelLeft() - board.style().rhythm().lensRadius() - 4;
+    return TextMeasure.wrap(name, lettering(), room, 3);
+  }
+
+  private double ticks() {
+    return board.style().sheet().stacked() ? board.style().type().small() * 1.5 : 0;
+  }
+
+  private double leading() {
+    return lettering().size() * 1.4;
+  }
+
+  @Override
+  public double height() {
+    return before() + Math.max(lines().isEmpty() ? 0 : 1, lines().size()) * leading() + ticks();
+  }
+
+  @Override
+  public boolean holdsNext() {
+    return true;
+  }
+
+  @Override
+  public void draw(Svg svg, double top) {
+    double y = top + before();
+    svg.open("g", "data-part", "block");
+    for (String line : lines()) {
+      double baseline = y + leading() / 2 + lettering().middleToBaseline();
+      svg.text(board.columns().labelLeft(), baseline, Svg.Anchor.START, lettering(), line, line);
+      y += leading();
+    }
+    if (ticks() > 0) {
+      AxisFoot.ticks(board, svg, y + ticks() / 2);
+    }
+    svg.close("g");
+  }
+}

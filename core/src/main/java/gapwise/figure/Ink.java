@@ -1,0 +1,23 @@
+package gapwise.figure;
+
+/** The colours of every figure: a ground, an ink, one accent for pooled values, bone for spans. */
+final class Ink {
+  static final String GROUND = "#FBFAF7";
+  static final String PAPER = "#FFFFFF";
+  static final String INK = "#1B2430";
+
+  /** Second-rank text; at least 4.5:1 on ground and on bone. */
+  static final String SOFT = "#555E6B";
+
+  static final String HAIR = "#D9D5CB";
+  static final String GRID = "#E6E2D9";
+  static final String BONE = "#E7DFCC";
+  static final String BONE_EDGE = "#8A7F66";
+
+  /** Interval bars; at least 3:1 on ground, as a mark must be. */
+  static final String BONE_GREY = "#958A70";
+
+  static final String ACCENT = "#B4432B";
+
+  private Ink() {}
+}

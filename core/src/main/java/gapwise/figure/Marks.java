@@ -1,0 +1,125 @@
+package gapwise.figure;
+
+import static gapwise.figure.Svg.at;
+import static gapwise.figure.Svg.n;
+
+/** The marks in the plot: bar, lens, rhombus, hatched band, arrow head, open end. */
+final class Marks {
+  /** A lens is this much flatter than a circle. */
+  static final double LENS_FLATNESS = 0.68;
+
+  private Marks() {}
+
+  /** The interval as a bar; an end that leaves the axis gets an arrow head. */
+  static void bar(Svg svg, Axis axis, Limits limits, double middle, double thickness) {
+    Axis.Place from = axis.place(limits.lower());
+    Axis.Place to = axis.place(limits.upper());
+    double width = Math.max(to.x() - from.x(), 0.6);
+    svg.rect(from.x(), middle - thickness / 2, width, thickness, Ink.BONE_GREY);
+    arrows(svg, from, to, middle, thickness, Ink.BONE_GREY);
+  }
+
+  private static void arrows(
+      Svg svg, Axis.Place from, Axis.Place to, double middle, double thickness, String colour) {
+    if (from.beyond()) {
+      arrow(svg, from.x(), middle, -thickness, colour);
+    }
+    if (to.beyond()) {
+      arrow(svg, to.x(), middle, thickness, colour);
+    }
+  }
+
+  private static void arrow(Svg svg, double x, double middle, double thickness, String colour) {
+    double half = Math.abs(thickness);
+    svg.path(
+        "M"
+            + at(x, middle - half)
+            + "L"
+            + at(x + 1.5 * thickness, middle)
+            + "L"
+            + at(x, middle + half)
+            + "Z",
+        colour);
+  }
+
+  /** The estimate: an ellipse of half width {@code radius} with an upright tick through it. */
+  static void lens(Svg svg, double x, double middle, double radius) {
+    double height = radius * LENS_FLATNESS;
+    double reach = height + 2.2;
+    svg.line(x, middle - reach, x, middle + reach, Ink.INK, 1.3);
+    svg.empty(
+        "ellipse", "cx", n(x), "cy", n(middle), "rx", n(radius), "ry", n(height), "fill", Ink.INK);
+    if (radius > 3) {
+      svg.line(x, middle - height * 0.92, x, middle + height * 0.92, Ink.GROUND, 1.2);
+    }
+  }
+
+  /**
+   * A dotted wall at the bound on which the value lies: there the interval has no limit of its own.
+   */
+  static void openEnd(Svg svg, double x, double middle, double reach) {
+    svg.dashed(x, middle - reach, x, middle + reach, Ink.INK, 1.3, "1.6 1.8");
+  }
+
+  /** The pooled value: a rhombus from limit to limit, widest at the estimate. */
+  static void rhombus(Svg svg, Axis axis, Estimate estimate, double middle, double half) {
+    Axis.Place from = axis.place(estimate.lower());
+    Axis.Place to = axis.place(estimate.upper());
+    double x = axis.x(estimate.value());
+    double left = Math.min(from.x(), x - 1.5);
+    double right = Math.max(to.x(), x + 1.5);
+    svg.path(
+        "M"
+            + at(left, middle)
+            + "L"
+            + at(x, middle - half)
+            + "L"
+            + at(right, middle)
+            + "L"
+            + at(x, middle + half)
+            + "Z",
+        Ink.ACCENT);
+    arrows(svg, from, to, middle, half * 0.6, Ink.ACCENT);
+  }
+
+  /**
+   * The prediction interval: a hatched band. Hatching is drawn out, as patterns need identifiers.
+   */
+  static void band(Svg svg, Axis axis, Limits limits, double top, double height) {
+    Axis.Place from = axis.place(limits.lower());
+    Axis.Place to = axis.place(limits.upper());
+    double width = Math.max(to.x() - from.x(), 1);
+    hatched(svg, from.x(), top, width, height);
+    arrows(svg, from, to, top + height / 2, height * 0.7, Ink.ACCENT);
+  }
+
+  static void hatched(Svg svg, double x, double top, double width, double height) {
+    StringBuilder strokes = new StringBuilder();
+    double right = x + width;
+    for (double foot = x - height + 4; foot < right; foot += 4) {
+      double startX = Math.max(foot, x);
+      double endX = Math.min(foot + height, right);
+      strokes.append('M').append(at(startX, top + height - (startX - foot)));
+      strokes.append('L').append(at(endX, top + height - (endX - foot)));
+    }
+    if (!strokes.isEmpty()) {
+      svg.stroke(strokes.toString(), Ink.ACCENT, 0.9);
+    }
+    svg.empty(
+        "rect",
+        "x",
+        n(x),
+        "y",
+        n(top),
+        "width",
+        n(width),
+        "height",
+        n(height),
+        "fill",
+        "none",
+        "stroke",
+        Ink.ACCENT,
+        "stroke-width",
+        "0.8");
+  }
+}

@@ -1,0 +1,134 @@
+package gapwise.figure;
+
+import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.LoaderContext;
+import com.github.weisj.jsvg.parser.SVGLoader;
+import com.github.weisj.jsvg.view.ViewBox;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageTypeSpecifier;
+import javax.imageio.ImageWriter;
+import javax.imageio.metadata.IIOInvalidTreeException;
+import javax.imageio.metadata.IIOMetadata;
+import javax.imageio.metadata.IIOMetadataNode;
+import javax.imageio.stream.ImageOutputStream;
+
+/** Turns a drawing into a PNG picture, without a screen. */
+public final class Png {
+  /** More pixels than this are refused: a picture is held in memory whole (4 bytes a pixel). */
+  static final long MOST_PIXELS = 60_000_000;
+
+  private Png() {}
+
+  /**
+   * The drawing as PNG.
+   *
+   * @param picture a drawing
+   * @param pixelWidth width in pixels, 16 or more; the height follows
+   * @param texts what the file says of itself, name to words, such as "Title" or "Description" (PNG
+   *     specification, section 11.3.4.2, lists the names)
+   * @throws IllegalArgumentException if the width is too small or the picture would be too large
+   */
+  public static byte[] of(Picture picture, int pixelWidth, Map<String, String> texts) {
+    int pixelHeight = (int) Math.ceil(pixelWidth * picture.height() / picture.width());
+    if (pixelWidth < 16 || (long) pixelWidth * pixelHeight > MOST_PIXELS) {
+      throw new IllegalArgumentException(
+          "a picture must be 16 or more pixels wide and have at most "
+              + MOST_PIXELS
+              + " pixels, was "
+              + pixelWidth
+              + " x "
+              + pixelHeight);
+    }
+    try {
+      return written(painted(picture, pixelWidth, Math.max(1, pixelHeight)), texts);
+    } catch (IOException e) {
+      throw new UncheckedIOException("the picture could not be written to memory", e);
+    }
+  }
+
+  /** The drawing of a forest plot as PNG that carries its title and caption. */
+  public static byte[] of(Picture picture, int pixelWidth, Forest forest) {
+    return of(
+        picture,
+        pixelWidth,
+        Map.of("Title", forest.heading().title(), "Description", FigureMetadata.caption(forest)));
+  }
+
+  private static BufferedImage painted(Picture picture, int width, int height) {
+    byte[] bytes = picture.svg().getBytes(StandardCharsets.UTF_8);
+    SVGDocument document =
+        new SVGLoader()
+            .load(
+                new ByteArrayInputStream(bytes),
+                URI.create("figure:svg"),
+                LoaderContext.createDefault());
+    if (document == null) {
+      throw new IllegalArgumentException("the drawing is no SVG that can be painted");
+    }
+    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D graphics = image.createGraphics();
+    try {
+      graphics.setColor(java.awt.Color.WHITE);
+      graphics.fillRect(0, 0, width, height);
+      graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+      graphics.setRenderingHint(
+          RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+      document.render((java.awt.Component) null, graphics, new ViewBox(width, height));
+    } finally {
+      graphics.dispose();
+    }
+    return image;
+  }
+
+  private static byte[] written(BufferedImage image, Map<String, String> texts) throws IOException {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ImageOutputStream stream = ImageIO.createImageOutputStream(bytes)) {
+      IIOMetadata metadata =
+          writer.getDefaultImageMetadata(
+              ImageTypeSpecifier.createFromRenderedImage(image), writer.getDefaultWriteParam());
+      addTexts(metadata, texts);
+      writer.setOutput(stream);
+      writer.write(new IIOImage(image, null, metadata));
+    } finally {
+      writer.dispose();
+    }
+    return bytes.toByteArray();
+  }
+
+  /** Adds international text chunks, in the order of their names so that bytes stay the same. */
+  private static void addTexts(IIOMetadata metadata, Map<String, String> texts)
+      throws IIOInvalidTreeException {
+    if (texts.isEmpty()) {
+      return;
+    }
+    IIOMetadataNode chunk = new IIOMetadataNode("iTXt");
+    texts.entrySet().stream()
+        .sorted(Map.Entry.comparingByKey())
+        .forEach(
+            text -> {
+              IIOMetadataNode entry = new IIOMetadataNode("iTXtEntry");
+              entry.setAttribute("keyword", text.getKey());
+              entry.setAttribute("compressionFlag", "FALSE");
+              entry.setAttribute("compressionMethod", "0");
+              entry.setAttribute("languageTag", "en");
+              entry.setAttribute("translatedKeyword", "");
+              entry.setAttribute("text", text.getValue());
+              chunk.appendChild(entry);
+            });
+    IIOMetadataNode root = new IIOMetadataNode("javax_imageio_png_1.0");
+    root.appendChild(chunk);
+    metadata.mergeTree("javax_imageio_png_1.0", root);
+  }
+}

@@ -1,0 +1,54 @@
+package gapwise.figure;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One series of a forest plot.
+ *
+ * @param study label with year, such as "Invented series 03, Alder Bay 2012"
+ * @param detail arm or design for a second line; empty for none
+ * @param span missing bone as reported
+ * @param counts the counts in words: "27 of 31"; empty for none
+ * @param estimate value with interval
+ * @param weightPercent share of information, 0 to 100; empty where the model has no weights, then
+ *     all lenses are drawn alike
+ * @param openEnd the bound of the scale that the value lies on, if any
+ * @param href link of the label: a relative address or http(s)
+ */
+public record Row(
+    String study,
+    String detail,
+    Span span,
+    String counts,
+    Estimate estimate,
+    OptionalDouble weightPercent,
+    OpenEnd openEnd,
+    Optional<String> href) {
+
+  /** Whether the value lies on a bound, so that its interval has one real limit only. */
+  public enum OpenEnd {
+    /** Between the bounds. */
+    NONE,
+    /** Nowhere an event (0 of 100): the lower limit is the bound itself. */
+    LOW,
+    /** Everywhere an event (100 of 100): the upper limit is the bound itself. */
+    HIGH
+  }
+
+  public Row {
+    Check.words(study, "study");
+    Objects.requireNonNull(detail, "detail");
+    Objects.requireNonNull(span, "span");
+    Objects.requireNonNull(counts, "counts");
+    Objects.requireNonNull(estimate, "estimate");
+    Objects.requireNonNull(openEnd, "openEnd");
+    Link.check(href);
+    if (weightPercent.isPresent()
+        && !(weightPercent.getAsDouble() >= 0 && weightPercent.getAsDouble() <= 100)) {
+      throw new IllegalArgumentException(
+          "weightPercent must lie from 0 to 100, was " + weightPercent.getAsDouble());
+    }
+  }
+}

@@ -1,0 +1,17 @@
+package gapwise.figure;
+
+/** The marks of one series in the plot. */
+final class SeriesMarks {
+  private SeriesMarks() {}
+
+  static void draw(Svg svg, Board board, Row row, double middle) {
+    Axis axis = board.axis();
+    Style.Rhythm rhythm = board.style().rhythm();
+    Marks.bar(svg, axis, row.estimate().limits(), middle, rhythm.bar());
+    double x = axis.x(row.estimate().value());
+    if (row.openEnd() != Row.OpenEnd.NONE) {
+      Marks.openEnd(svg, x, middle, rhythm.pitch() * 0.38);
+    }
+    Marks.lens(svg, x, middle, board.lensRadius(row.weightPercent()));
+  }
+}

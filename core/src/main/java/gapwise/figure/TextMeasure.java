@@ -1,0 +1,125 @@
+package gapwise.figure;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How wide text is, from a table of letter widths and not from the fonts of the machine, so that a
+ * drawing has the same bytes everywhere. The table is that of a wide typeface: text set in another
+ * face takes less room than is kept for it.
+ */
+final class TextMeasure {
+  private static final Map<Integer, Width> WIDTHS = read();
+
+  /**
+   * Room for a letter outside the table (thousandths): a full square, as East Asian letters take.
+   */
+  private static final Width UNKNOWN = new Width(1040, 1040);
+
+  private static final Width NOTHING = new Width(0, 0);
+
+  private record Width(int regular, int bold) {}
+
+  private TextMeasure() {}
+
+  /** Width of the text in the unit of {@code size}. */
+  static double width(String text, double size, boolean bold) {
+    long thousandths = text.codePoints().mapToLong(point -> thousandths(point, bold)).sum();
+    return thousandths * size / 1000;
+  }
+
+  private static int thousandths(int point, boolean bold) {
+    int type = Character.getType(point);
+    boolean takesNoRoom = type == Character.NON_SPACING_MARK || type == Character.FORMAT;
+    Width width = WIDTHS.getOrDefault(point, takesNoRoom ? NOTHING : UNKNOWN);
+    return bold ? width.bold() : width.regular();
+  }
+
+  /** The text broken at spaces into lines no wider than {@code room}; longer words are cut. */
+  static List<String> wrap(String text, Lettering lettering, double room) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.strip().split("\\s+", -1)) {
+      String rest = word;
+      String joined = line.isEmpty() ? rest : line + " " + rest;
+      if (lettering.width(joined) <= room) {
+        line.setLength(0);
+        line.append(joined);
+        continue;
+      }
+      if (!line.isEmpty()) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      while (lettering.width(rest) > room && rest.codePointCount(0, rest.length()) > 1) {
+        String head = head(rest, lettering, room);
+        lines.add(head);
+        rest = rest.substring(head.length());
+      }
+      line.append(rest);
+    }
+    lines.add(line.toString());
+    return List.copyOf(lines);
+  }
+
+  /** As {@link #wrap}, with at most {@code most} lines; the last then ends in an ellipsis. */
+  static List<String> wrap(String text, Lettering lettering, double room, int most) {
+    List<String> lines = wrap(text, lettering, room);
+    if (lines.size() <= most) {
+      return lines;
+    }
+    List<String> kept = new ArrayList<>(lines.subList(0, most - 1));
+    kept.add(shorten(String.join(" ", lines.subList(most - 1, lines.size())), lettering, room));
+    return List.copyOf(kept);
+  }
+
+  /** The text, or as much of its beginning as fits with an ellipsis. */
+  static String shorten(String text, Lettering lettering, double room) {
+    if (lettering.width(text) <= room) {
+      return text;
+    }
+    return head(text, lettering, room - lettering.width("\u2026")).stripTrailing() + "\u2026";
+  }
+
+  /** Longest beginning that fits, at least one letter. */
+  private static String head(String text, Lettering lettering, double room) {
+    int end = text.offsetByCodePoints(0, 1);
+    double taken = lettering.width(text.substring(0, end));
+    while (end < text.length()) {
+      int next = text.offsetByCodePoints(end, 1);
+      taken += lettering.width(text.substring(end, next));
+      if (taken > room) {
+        break;
+      }
+      end = next;
+    }
+    return text.substring(0, end);
+  }
+
+  private static Map<Integer, Width> read() {
+    Map<Integer, Width> widths = new HashMap<>();
+    try (InputStream stream = TextMeasure.class.getResourceAsStream("letter-widths.txt");
+        BufferedReader lines =
+            new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        if (!line.startsWith("#")) {
+          String[] part = line.split(" ", -1);
+          widths.put(
+              Integer.valueOf(part[0], 16),
+              new Width(Integer.parseInt(part[1]), Integer.parseInt(part[2])));
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("the table of letter widths cannot be read", e);
+    }
+    return Map.copyOf(widths);
+  }
+}
