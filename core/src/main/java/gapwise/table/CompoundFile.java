@@ -1,5 +1,6 @@
 package gapwise.table;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import org.apache.poi.poifs.crypt.Decryptor;
@@ -34,8 +35,7 @@ final class CompoundFile {
     try (InputStream bytes = file.opening().open()) {
       content = bytes.readNBytes(MOST_BYTES);
     }
-    try (POIFSFileSystem container =
-        new POIFSFileSystem(new java.io.ByteArrayInputStream(content))) {
+    try (POIFSFileSystem container = new POIFSFileSystem(new ByteArrayInputStream(content))) {
       return container.getRoot().hasEntryCaseInsensitive(Decryptor.DEFAULT_POIFS_ENTRY);
     } catch (IOException | RuntimeException damaged) {
       return false;

@@ -45,6 +45,15 @@ final class SheetAssembler {
     }
   }
 
+  /** The place of a cell in words, with the column's name where it is known. */
+  String where(int number, int index) {
+    String letter = Column.letter(index);
+    return header
+        .filter(known -> index < known.columns().size())
+        .map(known -> Place.cell(sheet, number, letter, known.columns().get(index).name()))
+        .orElseGet(() -> Place.cell(sheet, number, letter));
+  }
+
   /** The row that should name the columns could not be read; its problem has been reported. */
   void headerLost() {
     headerSeen = true;
@@ -61,7 +70,7 @@ final class SheetAssembler {
       if (!values.get(index).isBlank()) {
         sound = false;
         reading.problem(
-            Place.cell(sheet, number, Column.letter(index)),
+            where(number, index),
             "value-without-column",
             "Found '"
                 + Excerpt.of(values.get(index).text())
@@ -88,7 +97,7 @@ final class SheetAssembler {
     boolean sound = true;
     for (int index = 0; index < width; index++) {
       String name = Blank.strip(values.get(index).text());
-      String where = Place.cell(sheet, number, Column.letter(index));
+      String where = where(number, index);
       if (name.isEmpty()) {
         sound = false;
         reading.problem(

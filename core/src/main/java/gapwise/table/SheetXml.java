@@ -14,7 +14,6 @@ final class SheetXml extends DefaultHandler {
 
   private static final int MOST_ROWS = 1_048_576;
 
-  private final String sheet;
   private final Reading reading;
   private final SheetAssembler assembler;
   private final NumberFormats formats;
@@ -32,13 +31,7 @@ final class SheetXml extends DefaultHandler {
   private boolean hasValue;
   private boolean hasFormula;
 
-  SheetXml(
-      String sheet,
-      Reading reading,
-      SheetAssembler assembler,
-      NumberFormats formats,
-      SharedTexts texts) {
-    this.sheet = sheet;
+  SheetXml(Reading reading, SheetAssembler assembler, NumberFormats formats, SharedTexts texts) {
     this.reading = reading;
     this.assembler = assembler;
     this.formats = formats;
@@ -160,7 +153,7 @@ final class SheetXml extends DefaultHandler {
 
   private void cellProblem(String code, String message) {
     sound = false;
-    reading.problem(Place.cell(sheet, row, Column.letter(column)), code, message);
+    reading.problem(assembler.where(row, column), code, message);
   }
 
   /** The column of a reference such as AB12, 0 for A. */

@@ -9,8 +9,8 @@ import java.util.List;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
-import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.util.ZipFileZipEntrySource;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
 import org.apache.poi.util.XMLHelper;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
@@ -70,7 +70,9 @@ final class Workbook {
   }
 
   private void readCopy(Path copy) {
-    try (OPCPackage parts = OPCPackage.open(copy.toFile(), PackageAccess.READ)) {
+    // Opened by its parts: given the file, the library would load a damaged one into memory whole.
+    try (ZipSecureFile zip = new ZipSecureFile(copy.toFile());
+        OPCPackage parts = OPCPackage.open(new ZipFileZipEntrySource(zip))) {
       readParts(parts);
     } catch (Reading.Stopped | Reading.ConsumerFailed passedOn) {
       throw passedOn;
@@ -116,7 +118,7 @@ final class Workbook {
       throws IOException, SAXException, ParserConfigurationException {
     SheetAssembler assembler = new SheetAssembler(sheet, reading);
     try {
-      parse(bytes, MOST_BYTES_A_PART, new SheetXml(sheet, reading, assembler, formats, texts));
+      parse(bytes, MOST_BYTES_A_PART, new SheetXml(reading, assembler, formats, texts));
     } catch (SheetXml.NoMoreNeeded enough) {
       return;
     }

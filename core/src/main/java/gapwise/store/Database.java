@@ -1,0 +1,63 @@
+package gapwise.store;
+
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Arrays;
+import java.util.Optional;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.flywaydb.core.api.MigrationInfo;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/** The database file: how it is opened, and the layout it must have. */
+final class Database {
+  /** The file within the home. */
+  static final String FILE = "gapwise.db";
+
+  /** Reached only when a foreign program holds the file, for our own never wait for each other. */
+  private static final int MOST_MILLISECONDS_OF_WAITING = 10_000;
+
+  private static final String MIGRATIONS = "classpath:gapwise/store/migration";
+
+  private final SQLiteDataSource source;
+
+  Database(Path home) {
+    SQLiteConfig config = new SQLiteConfig();
+    // Readers see the last commit while a writer works.
+    config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+    // A commit returns when it is on the disk, not when it is on its way there.
+    config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+    // A transaction that reads and then writes must hold the write lock from its start.
+    config.setTransactionMode(SQLiteConfig.TransactionMode.IMMEDIATE);
+    config.enforceForeignKeys(true);
+    config.setBusyTimeout(MOST_MILLISECONDS_OF_WAITING);
+    source = new SQLiteDataSource(config);
+    source.setUrl("jdbc:sqlite:" + home.resolve(FILE));
+  }
+
+  Connection connect() throws SQLException {
+    return source.getConnection();
+  }
+
+  /**
+   * Brings the layout up to this program's.
+   *
+   * @return the layout's number when it is a newer program's; nothing was changed then
+   */
+  Optional<String> migrate() {
+    Flyway flyway = Flyway.configure().dataSource((DataSource) source).locations(MIGRATIONS).load();
+    Optional<String> newer =
+        Arrays.stream(flyway.info().all())
+            .filter(migration -> migration.getState().isApplied())
+            .filter(migration -> !migration.getState().isResolved())
+            .map(MigrationInfo::getVersion)
+            .map(String::valueOf)
+            .reduce((first, second) -> second);
+    if (newer.isEmpty()) {
+      flyway.migrate();
+    }
+    return newer;
+  }
+}

@@ -1,0 +1,275 @@
+package gapwise.store;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/**
+ * The door of this room: documents with all their versions in one home folder. Nothing is ever
+ * overwritten. A write that was answered is on the disk. Safe for any number of threads: reads see
+ * the last finished write and never wait; writes take turns. One process at a time may have a home
+ * open.
+ *
+ * <p>Where a person has to act (home in use, file damaged, disk full) a method throws {@link
+ * StoreUnusableException}.
+ */
+public final class DocumentStore implements AutoCloseable {
+  private final HomeLock homeLock;
+  private final StoreFailures failures;
+  private final Clock clock;
+  private final ReadConnections readConnections;
+  private final Jdbi reads;
+  private final Handle writer;
+  private final ReentrantLock writing = new ReentrantLock();
+  private final List<WriteListener> listeners = new CopyOnWriteArrayList<>();
+  private volatile boolean closed;
+
+  private DocumentStore(HomeLock homeLock, Database database, StoreFailures failures, Clock clock) {
+    this.homeLock = homeLock;
+    this.failures = failures;
+    this.clock = clock;
+    this.readConnections = new ReadConnections(database);
+    this.reads = Jdbi.create(readConnections);
+    this.writer = Jdbi.create(database::connect).open();
+  }
+
+  /**
+   * Opens the store of a home folder, making both when they are not there.
+   *
+   * @param clock tells when a version is written
+   */
+  public static DocumentStore open(Path home, Clock clock) {
+    Objects.requireNonNull(clock, "clock");
+    StoreFailures failures = new StoreFailures(home);
+    HomeLock lock = lock(home, failures);
+    try {
+      Database database = new Database(home);
+      failures
+          .inWords(database::migrate)
+          .ifPresent(
+              version -> {
+                throw failures.newer(version);
+              });
+      return failures.inWords(() -> new DocumentStore(lock, database, failures, clock));
+    } catch (RuntimeException failure) {
+      try {
+        lock.close();
+      } catch (IOException unclosed) {
+        failure.addSuppressed(unclosed);
+      }
+      throw failure;
+    }
+  }
+
+  /**
+   * Adds a version for every write, or none at all.
+   *
+   * @param who who writes, not blank
+   * @param why the reason, not blank
+   */
+  public WriteAnswer write(List<Write> writes, String who, String why) {
+    return writeAll(List.copyOf(writes).iterator(), who, why);
+  }
+
+  /**
+   * The same for any number of writes, held in memory one at a time. Other writers wait until it is
+   * done. When the iterator throws, nothing has been written and its exception comes out.
+   */
+  public WriteAnswer writeAll(Iterator<Write> writes, String who, String why) {
+    requireWords("who", who);
+    requireWords("why", why);
+    if (writing.isHeldByCurrentThread()) {
+      throw new IllegalStateException("a write may not start within a write or its listener");
+    }
+    writing.lock();
+    try {
+      requireOpen();
+      VersionWriter.Stamp stamp =
+          new VersionWriter.Stamp(clock.instant().truncatedTo(ChronoUnit.MILLIS), who, why);
+      WriteAnswer answer = failures.inWords(() -> inTransaction(writes, stamp));
+      answer.written().filter(done -> done.count() > 0).ifPresent(this::tellListeners);
+      return answer;
+    } finally {
+      writing.unlock();
+    }
+  }
+
+  /** The document as it stands; empty when it was never written or is deleted. */
+  public Optional<DocumentVersion> latest(String kind, String key) {
+    DocumentId id = new DocumentId(kind, key);
+    return read(handle -> VersionReader.latest(handle, id))
+        .filter(version -> !version.isDeletion());
+  }
+
+  /** One version of a document, deletions included. */
+  public Optional<DocumentVersion> version(String kind, String key, int version) {
+    DocumentId id = new DocumentId(kind, key);
+    return read(handle -> VersionReader.version(handle, id, version));
+  }
+
+  /** All versions of a document, the first one first, deletions included. */
+  public List<DocumentVersion> history(String kind, String key) {
+    DocumentId id = new DocumentId(kind, key);
+    return read(handle -> VersionReader.history(handle, id));
+  }
+
+  /**
+   * Passes on every document of a kind as it stands, by key, deleted ones left out, one at a time
+   * in memory. All are of the moment of the call; the consumer may read and write the store
+   * meanwhile.
+   */
+  public void forEachLatest(String kind, Consumer<DocumentVersion> consumer) {
+    run(handle -> VersionReader.forEachLatest(handle, kind, consumer));
+  }
+
+  /**
+   * Passes on every change after one, in order, deletions included, one at a time in memory.
+   *
+   * @param change 0 for all
+   */
+  public void changesAfter(long change, Consumer<DocumentVersion> consumer) {
+    run(handle -> VersionReader.changesAfter(handle, change, consumer));
+  }
+
+  /** Number of the last change, 0 when there is none. */
+  public long lastChange() {
+    return read(VersionReader::lastChange);
+  }
+
+  /** Has the listener told of all later writes. */
+  public void onWrite(WriteListener listener) {
+    listeners.add(Objects.requireNonNull(listener, "listener"));
+  }
+
+  /**
+   * Writes a copy of the whole store into one file, of the moment of the call. It becomes a store
+   * again under the name {@code gapwise.db} in an empty home.
+   *
+   * @throws java.nio.file.FileAlreadyExistsException when there is such a file: an older backup is
+   *     never overwritten
+   */
+  public void backup(Path file) throws IOException {
+    requireOpen();
+    try (Handle handle = failures.inWords(reads::open)) {
+      Backup.write(handle, file);
+    } catch (org.jdbi.v3.core.JdbiException failure) {
+      throw failures.worded(failure);
+    }
+  }
+
+  /** Whether every page of the file is sound; reads the whole file. */
+  public boolean isSound() {
+    return read(handle -> handle.createQuery("PRAGMA integrity_check").mapTo(String.class).list())
+        .equals(List.of("ok"));
+  }
+
+  /** Waits for a write that is under way, then lets go of the home. May be called again. */
+  @Override
+  public void close() {
+    if (writing.isHeldByCurrentThread()) {
+      throw new IllegalStateException("the store may not be closed within a write");
+    }
+    writing.lock();
+    try {
+      if (closed) {
+        return;
+      }
+      closed = true;
+      readConnections.close();
+      failures.inWords(
+          () -> {
+            writer.close();
+            return null;
+          });
+      homeLock.close();
+    } catch (SQLException | IOException failure) {
+      throw failures.worded(failure);
+    } finally {
+      writing.unlock();
+    }
+  }
+
+  private WriteAnswer inTransaction(Iterator<Write> writes, VersionWriter.Stamp stamp) {
+    return writer.inTransaction(
+        handle -> {
+          long last = VersionReader.lastChange(handle);
+          try (VersionWriter versions = new VersionWriter(handle.getConnection(), last, stamp)) {
+            while (versions.takesMore() && writes.hasNext()) {
+              versions.add(writes.next());
+            }
+            WriteAnswer answer = versions.answer();
+            if (answer.written().isEmpty()) {
+              handle.rollback();
+            }
+            return answer;
+          } catch (SQLException failure) {
+            throw failures.worded(failure);
+          }
+        });
+  }
+
+  /** Every listener hears of it, even when one fails. */
+  private void tellListeners(WriteAnswer.Written written) {
+    RuntimeException first = null;
+    for (WriteListener listener : listeners) {
+      try {
+        listener.written(written);
+      } catch (RuntimeException failure) {
+        if (first == null) {
+          first = failure;
+        } else {
+          first.addSuppressed(failure);
+        }
+      }
+    }
+    if (first != null) {
+      throw first;
+    }
+  }
+
+  private <T> T read(Function<Handle, T> question) {
+    requireOpen();
+    return failures.inWords(() -> reads.withHandle(question::apply));
+  }
+
+  private void run(Consumer<Handle> question) {
+    read(
+        handle -> {
+          question.accept(handle);
+          return null;
+        });
+  }
+
+  private void requireOpen() {
+    if (closed) {
+      throw new IllegalStateException("the store is closed");
+    }
+  }
+
+  private static void requireWords(String name, String text) {
+    Objects.requireNonNull(text, name);
+    if (text.isBlank()) {
+      throw new IllegalArgumentException(name + " must not be blank");
+    }
+  }
+
+  private static HomeLock lock(Path home, StoreFailures failures) {
+    try {
+      return HomeLock.of(home).orElseThrow(failures::inUse);
+    } catch (IOException unusable) {
+      throw failures.homeUnusable(unusable);
+    }
+  }
+}

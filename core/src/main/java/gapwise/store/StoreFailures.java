@@ -1,0 +1,104 @@
+package gapwise.store;
+
+import gapwise.problem.Problem;
+import java.nio.file.Path;
+import java.sql.SQLException;
+import java.util.function.Supplier;
+import org.flywaydb.core.api.FlywayException;
+import org.jdbi.v3.core.JdbiException;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** Words for what a database file can suffer. */
+record StoreFailures(Path home) {
+  /** Extended result codes hold the primary one in their lowest byte (sqlite.org/rescode.html). */
+  private static final int PRIMARY = 0xFF;
+
+  /** Does some work with the database; its failures come out in words, all others untouched. */
+  <T> T inWords(Supplier<T> work) {
+    try {
+      return work.get();
+    } catch (JdbiException | FlywayException failure) {
+      throw worded(failure);
+    }
+  }
+
+  StoreUnusableException worded(Exception failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof SQLiteException sqlite) {
+        return new StoreUnusableException(problem(sqlite.getResultCode()), failure);
+      }
+      if (cause instanceof SQLException sql) {
+        SQLiteErrorCode code = SQLiteErrorCode.getErrorCode(sql.getErrorCode());
+        return new StoreUnusableException(problem(code), failure);
+      }
+    }
+    return new StoreUnusableException(problem(SQLiteErrorCode.UNKNOWN_ERROR), failure);
+  }
+
+  StoreUnusableException inUse() {
+    return unusable(
+        "store-in-use",
+        "Another run of the program has this home open. Stop it, or give this one another home.");
+  }
+
+  StoreUnusableException newer(String version) {
+    return unusable(
+        "store-newer",
+        "The store was last used by a newer version of the program (its layout is number "
+            + version
+            + "). Use that version, or a home of its own for this one.");
+  }
+
+  StoreUnusableException homeUnusable(Exception cause) {
+    return new StoreUnusableException(
+        problem(
+            "home-unusable",
+            "The home cannot be made or written. Check that the disk is there and that the user"
+                + " who runs the program may write to it."),
+        cause);
+  }
+
+  private Problem problem(SQLiteErrorCode code) {
+    SQLiteErrorCode primary = SQLiteErrorCode.getErrorCode(code.code & PRIMARY);
+    return switch (primary) {
+      case SQLITE_CORRUPT, SQLITE_NOTADB ->
+          problem(
+              "store-damaged",
+              "The file "
+                  + Database.FILE
+                  + " is damaged. Keep a copy of the home as it is, then put the last backup in the"
+                  + " place of that file, removing the -wal and -shm files beside it.");
+      case SQLITE_FULL ->
+          problem(
+              "disk-full", "The disk is full, so nothing was written. Make room and try again.");
+      case SQLITE_READONLY, SQLITE_CANTOPEN, SQLITE_PERM ->
+          problem(
+              "home-unusable",
+              "The file "
+                  + Database.FILE
+                  + " cannot be opened for writing. Check that the user who runs the program may write"
+                  + " to it and to its folder.");
+      case SQLITE_BUSY, SQLITE_LOCKED ->
+          problem(
+              "store-in-use",
+              "Another program holds the file "
+                  + Database.FILE
+                  + " locked. Close whatever has it open and try again.");
+      default ->
+          problem(
+              "store-failed",
+              "The database reported "
+                  + code
+                  + "; what was being done was undone. Try again; if it comes back, check the disk.");
+    };
+  }
+
+  private StoreUnusableException unusable(String code, String message) {
+    return new StoreUnusableException(problem(code, message));
+  }
+
+  private Problem problem(String code, String message) {
+    return new Problem(home.toString(), code, message);
+  }
+}

@@ -1,0 +1,24 @@
+package gapwise.store;
+
+import gapwise.problem.Problem;
+
+/** The store cannot do its work, and a person has to act: the problem says what and how. */
+public final class StoreUnusableException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final transient Problem problem;
+
+  StoreUnusableException(Problem problem, Throwable cause) {
+    super(problem.line(), cause);
+    this.problem = problem;
+  }
+
+  StoreUnusableException(Problem problem) {
+    this(problem, null);
+  }
+
+  /** Codes: store-in-use, store-damaged, store-newer, disk-full, home-unusable, store-failed. */
+  public Problem problem() {
+    return problem;
+  }
+}

@@ -1,0 +1,90 @@
+package gapwise.store;
+
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.jdbi.v3.core.Handle;
+
+/** The questions that are asked of the versions, each one statement. */
+final class VersionReader {
+  private static final String SELECT =
+      "SELECT kind, document_key, version, change_number, written_at, written_by, reason, content"
+          + " FROM document_version AS this WHERE ";
+  private static final String OF_DOCUMENT = "kind = :kind AND document_key = :key";
+
+  /** Versions count without a gap, so one look for the next tells whether a version is the last. */
+  private static final String IS_LATEST =
+      "NOT EXISTS (SELECT 1 FROM document_version AS next WHERE next.kind = this.kind"
+          + " AND next.document_key = this.document_key AND next.version = this.version + 1)";
+
+  private VersionReader() {}
+
+  static Optional<DocumentVersion> latest(Handle handle, DocumentId id) {
+    return handle
+        .createQuery(SELECT + OF_DOCUMENT + " ORDER BY version DESC LIMIT 1")
+        .bind("kind", id.kind())
+        .bind("key", id.key())
+        .map((row, context) -> version(row))
+        .findOne();
+  }
+
+  static Optional<DocumentVersion> version(Handle handle, DocumentId id, int version) {
+    return handle
+        .createQuery(SELECT + OF_DOCUMENT + " AND version = :version")
+        .bind("kind", id.kind())
+        .bind("key", id.key())
+        .bind("version", version)
+        .map((row, context) -> version(row))
+        .findOne();
+  }
+
+  static List<DocumentVersion> history(Handle handle, DocumentId id) {
+    return handle
+        .createQuery(SELECT + OF_DOCUMENT + " ORDER BY version")
+        .bind("kind", id.kind())
+        .bind("key", id.key())
+        .map((row, context) -> version(row))
+        .list();
+  }
+
+  static void forEachLatest(Handle handle, String kind, Consumer<DocumentVersion> consumer) {
+    handle
+        .createQuery(
+            SELECT
+                + "kind = :kind AND content IS NOT NULL AND "
+                + IS_LATEST
+                + " ORDER BY document_key")
+        .bind("kind", kind)
+        .map((row, context) -> version(row))
+        .forEach(consumer);
+  }
+
+  static void changesAfter(Handle handle, long change, Consumer<DocumentVersion> consumer) {
+    handle
+        .createQuery(SELECT + "change_number > :change ORDER BY change_number")
+        .bind("change", change)
+        .map((row, context) -> version(row))
+        .forEach(consumer);
+  }
+
+  static long lastChange(Handle handle) {
+    return handle
+        .createQuery("SELECT COALESCE(MAX(change_number), 0) FROM document_version")
+        .mapTo(Long.class)
+        .one();
+  }
+
+  private static DocumentVersion version(ResultSet row) throws SQLException {
+    return new DocumentVersion(
+        new DocumentId(row.getString(1), row.getString(2)),
+        row.getInt(3),
+        row.getLong(4),
+        Instant.parse(row.getString(5)),
+        row.getString(6),
+        row.getString(7),
+        Optional.ofNullable(row.getString(8)));
+  }
+}
