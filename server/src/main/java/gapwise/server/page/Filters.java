@@ -66,6 +66,12 @@ public final class Filters {
     return codes.size() == 1 ? Outcome.vocabulary().find(codes.get(0)) : Optional.empty();
   }
 
+  /** How a code of a vocabulary reads. */
+  static Function<String, Optional<String>> labels(
+      Function<String, ? extends Optional<? extends Coded>> vocabulary) {
+    return code -> vocabulary.apply(code).map(Coded::label);
+  }
+
   private SearchRequest request() {
     SearchRequest request =
         new SearchRequest(
