@@ -1,5 +1,7 @@
 package gapwise.search;
 
+import java.util.List;
+
 /** Finds arms. Safe for use by many threads. */
 public interface StudySearch {
 
@@ -21,6 +23,13 @@ public interface StudySearch {
    * @param limit most arms to return, 0 or more
    */
   SearchAnswer search(SearchRequest request, Order order, int offset, int limit);
+
+  /**
+   * Every arm that a request asks for, in order of study and arm, in one pass.
+   *
+   * @throws java.io.UncheckedIOException as {@link #search}, when the index cannot be read
+   */
+  List<SearchAnswer.ArmHit> everyArm(SearchRequest request);
 
   /** The number of the last change that the index shows. */
   long shownChange();

@@ -1,0 +1,116 @@
+package gapwise.search;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Arm;
+import gapwise.evidence.ArmDefect;
+import gapwise.evidence.Baseline;
+import gapwise.evidence.Bone;
+import gapwise.evidence.BoneCount;
+import gapwise.evidence.PatientRow;
+import gapwise.evidence.Study;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/**
+ * What filters hold against an arm. A fact that the paper does not give for the arm is taken from
+ * its patients described one by one, else from what is reported of all arms together.
+ *
+ * @param bones bones among the defects
+ * @param segments AO/OTA codes of bone segments
+ * @param infected infected at the start
+ * @param outcomes codes of outcomes reported for the arm in any form, or of any of its patients
+ * @param defect the missing length that speaks for it
+ * @param patients patients treated
+ */
+record ArmFacts(
+    Set<Bone> bones,
+    Set<String> segments,
+    Optional<Answer> infected,
+    Set<String> outcomes,
+    Optional<ArmDefect> defect,
+    OptionalInt patients) {
+
+  ArmFacts {
+    bones = Set.copyOf(bones);
+    segments = Set.copyOf(segments);
+    outcomes = Set.copyOf(outcomes);
+  }
+
+  static ArmFacts of(Study study, Arm arm) {
+    List<PatientRow> patients = study.patientsOf(arm.id());
+    return new ArmFacts(
+        bones(study, arm, patients),
+        segments(study, arm, patients),
+        infected(study, arm, patients),
+        outcomes(study, arm, patients),
+        ArmDefect.of(study, arm),
+        patientCount(study, arm, patients));
+  }
+
+  private static Set<Bone> bones(Study study, Arm arm, List<PatientRow> patients) {
+    EnumSet<Bone> bones = named(arm.baseline());
+    patients.forEach(patient -> patient.bone().ifPresent(bones::add));
+    return bones.isEmpty() ? named(study.whole()) : bones;
+  }
+
+  private static EnumSet<Bone> named(Baseline baseline) {
+    EnumSet<Bone> bones = EnumSet.noneOf(Bone.class);
+    for (BoneCount bone : baseline.bones()) {
+      if (bone.count().isEmpty() || bone.count().getAsInt() > 0) {
+        bones.add(bone.bone());
+      }
+    }
+    return bones;
+  }
+
+  private static Set<String> segments(Study study, Arm arm, List<PatientRow> patients) {
+    Set<String> segments = new TreeSet<>(arm.baseline().segments());
+    patients.forEach(patient -> patient.segment().ifPresent(segments::add));
+    return segments.isEmpty() ? Set.copyOf(study.whole().segments()) : segments;
+  }
+
+  private static Optional<Answer> infected(Study study, Arm arm, List<PatientRow> patients) {
+    return arm.baseline()
+        .infectedAtStart()
+        .or(() -> among(patients))
+        .or(() -> study.whole().infectedAtStart());
+  }
+
+  /** Yes or no only when all patients of whom it is said agree; unclear where one is unclear. */
+  private static Optional<Answer> among(List<PatientRow> patients) {
+    Set<Answer> answers =
+        patients.stream().flatMap(p -> p.infected().stream()).collect(Collectors.toSet());
+    if (answers.isEmpty()) {
+      return Optional.empty();
+    }
+    if (answers.size() == 1) {
+      return Optional.of(answers.iterator().next());
+    }
+    boolean both = answers.contains(Answer.YES) && answers.contains(Answer.NO);
+    return Optional.of(both || answers.contains(Answer.MIXED) ? Answer.MIXED : Answer.UNCLEAR);
+  }
+
+  private static Set<String> outcomes(Study study, Arm arm, List<PatientRow> patients) {
+    Set<String> outcomes = new TreeSet<>();
+    study.outcomes().stream()
+        .filter(r -> r.scope().armIds().isEmpty() || r.scope().armIds().contains(arm.id()))
+        .forEach(report -> outcomes.add(report.outcome().code()));
+    patients.forEach(patient -> outcomes.addAll(patient.outcomes().keySet()));
+    return outcomes;
+  }
+
+  private static OptionalInt patientCount(Study study, Arm arm, List<PatientRow> patients) {
+    if (arm.baseline().patients().isPresent()) {
+      return arm.baseline().patients();
+    }
+    if (!patients.isEmpty()) {
+      return OptionalInt.of(patients.size());
+    }
+    return study.arms().size() == 1 ? study.whole().patients() : OptionalInt.empty();
+  }
+}

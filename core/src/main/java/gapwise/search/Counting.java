@@ -1,0 +1,136 @@
+package gapwise.search;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.apache.lucene.index.DocValues;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.NumericDocValues;
+import org.apache.lucene.index.SortedDocValues;
+import org.apache.lucene.search.CollectorManager;
+import org.apache.lucene.search.ScoreMode;
+import org.apache.lucene.search.SimpleCollector;
+
+/**
+ * Counts, in one pass over the arms that match text, years and missing length: the arms, studies
+ * and patients that pass every filter, and beside each filter the arms of each value, the other
+ * filters as they are. An arm that fails exactly one filter counts beside that one alone; one that
+ * fails two counts nowhere.
+ */
+final class Counting implements CollectorManager<Counting.Pass, Counting.Totals> {
+  private final SearchRequest request;
+
+  Counting(SearchRequest request) {
+    this.request = request;
+  }
+
+  /** What was counted. */
+  record Totals(int arms, int studies, long patients, List<SearchAnswer.Facet> facets) {}
+
+  @Override
+  public Pass newCollector() {
+    return new Pass(request);
+  }
+
+  @Override
+  public Totals reduce(Collection<Pass> passes) throws IOException {
+    int arms = 0;
+    int studies = 0;
+    long patients = 0;
+    for (Pass pass : passes) {
+      arms += pass.arms;
+      studies += pass.studies;
+      patients += pass.patients;
+    }
+    List<SearchAnswer.Facet> facets = new ArrayList<>();
+    for (Filter filter : Filter.values()) {
+      Map<String, Integer> counts = new TreeMap<>();
+      for (Pass pass : passes) {
+        for (FilterColumn[] columns : pass.finished) {
+          columns[filter.ordinal()].addTo(counts);
+        }
+      }
+      facets.add(new SearchAnswer.Facet(filter.field(), mostFirst(counts)));
+    }
+    return new Totals(arms, studies, patients, facets);
+  }
+
+  private static List<SearchAnswer.Count> mostFirst(Map<String, Integer> counts) {
+    return counts.entrySet().stream()
+        .map(entry -> new SearchAnswer.Count(entry.getKey(), entry.getValue()))
+        .sorted(Comparator.comparingInt(SearchAnswer.Count::arms).reversed())
+        .toList();
+  }
+
+  /** One pass. The arms of a study stand side by side in one segment, whatever was merged. */
+  static final class Pass extends SimpleCollector {
+    private final SearchRequest request;
+    private final List<FilterColumn[]> finished = new ArrayList<>();
+    private FilterColumn[] columns;
+    private SortedDocValues studyOfArm;
+    private NumericDocValues patientsOfArm;
+    private int lastStudy;
+    private int arms;
+    private int studies;
+    private long patients;
+
+    private Pass(SearchRequest request) {
+      this.request = request;
+    }
+
+    @Override
+    protected void doSetNextReader(LeafReaderContext context) throws IOException {
+      Filter[] filters = Filter.values();
+      columns = new FilterColumn[filters.length];
+      for (Filter filter : filters) {
+        columns[filter.ordinal()] =
+            new FilterColumn(
+                DocValues.getSortedSet(context.reader(), filter.field()), filter.asked(request));
+      }
+      finished.add(columns);
+      studyOfArm = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
+      patientsOfArm = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
+      lastStudy = -1;
+    }
+
+    @Override
+    public void collect(int document) throws IOException {
+      FilterColumn failed = null;
+      for (FilterColumn column : columns) {
+        if (!column.load(document)) {
+          if (failed != null) {
+            return;
+          }
+          failed = column;
+        }
+      }
+      if (failed != null) {
+        failed.count();
+        return;
+      }
+      Arrays.stream(columns).forEach(FilterColumn::count);
+      countArm(document);
+    }
+
+    private void countArm(int document) throws IOException {
+      arms++;
+      if (studyOfArm.advanceExact(document) && studyOfArm.ordValue() != lastStudy) {
+        lastStudy = studyOfArm.ordValue();
+        studies++;
+      }
+      if (patientsOfArm.advanceExact(document)) {
+        patients += patientsOfArm.longValue();
+      }
+    }
+
+    @Override
+    public ScoreMode scoreMode() {
+      return ScoreMode.COMPLETE_NO_SCORES;
+    }
+  }
+}

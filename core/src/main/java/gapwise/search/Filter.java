@@ -1,0 +1,103 @@
+package gapwise.search;
+
+import gapwise.evidence.Arm;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Study;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** The filters by which lists of arms are narrowed and counted. */
+enum Filter {
+  METHODS {
+    @Override
+    Set<String> asked(SearchRequest request) {
+      return request.methods();
+    }
+
+    @Override
+    Collection<String> of(Study study, Arm arm, ArmFacts facts) {
+      return List.of(arm.method().principal().code());
+    }
+  },
+  BONES {
+    @Override
+    Set<String> asked(SearchRequest request) {
+      return codes(request.bones());
+    }
+
+    @Override
+    Collection<String> of(Study study, Arm arm, ArmFacts facts) {
+      return codes(facts.bones());
+    }
+  },
+  SEGMENTS {
+    @Override
+    Set<String> asked(SearchRequest request) {
+      return request.segments();
+    }
+
+    @Override
+    Collection<String> of(Study study, Arm arm, ArmFacts facts) {
+      return facts.segments();
+    }
+  },
+  INFECTED {
+    @Override
+    Set<String> asked(SearchRequest request) {
+      return codes(request.infected());
+    }
+
+    @Override
+    Collection<String> of(Study study, Arm arm, ArmFacts facts) {
+      return codes(facts.infected().stream().toList());
+    }
+  },
+  DESIGNS {
+    @Override
+    Set<String> asked(SearchRequest request) {
+      return codes(request.designs());
+    }
+
+    @Override
+    Collection<String> of(Study study, Arm arm, ArmFacts facts) {
+      return codes(study.design().stream().toList());
+    }
+  },
+  OUTCOMES {
+    @Override
+    Set<String> asked(SearchRequest request) {
+      return request.outcomes();
+    }
+
+    @Override
+    Collection<String> of(Study study, Arm arm, ArmFacts facts) {
+      return facts.outcomes();
+    }
+  };
+
+  /** A code longer than this is cut, on both sides, since a term of the index has an upper size. */
+  private static final int LONGEST_CODE = 200;
+
+  /** The codes that a request asks for; empty when it does not narrow. */
+  abstract Set<String> asked(SearchRequest request);
+
+  /** The codes of an arm. */
+  abstract Collection<String> of(Study study, Arm arm, ArmFacts facts);
+
+  /** Name of the filter for people who call, and of its field in the index. */
+  String field() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  static String term(String code) {
+    return code.length() <= LONGEST_CODE ? code : code.substring(0, LONGEST_CODE);
+  }
+
+  private static Set<String> codes(Collection<? extends Coded> coded) {
+    return coded.stream().map(Coded::code).collect(Collectors.toCollection(TreeSet::new));
+  }
+}

@@ -1,0 +1,65 @@
+package gapwise.search;
+
+import java.io.IOException;
+import java.util.Map;
+import java.util.Set;
+import org.apache.lucene.index.SortedSetDocValues;
+import org.apache.lucene.util.BytesRef;
+import org.apache.lucene.util.FixedBitSet;
+
+/** The values of one filter in one segment of the index, with what was counted of them. */
+final class FilterColumn {
+  private final SortedSetDocValues values;
+  private final boolean narrows;
+  private final FixedBitSet asked;
+  private final int[] arms;
+  private int[] current = new int[8];
+  private int held;
+
+  FilterColumn(SortedSetDocValues values, Set<String> codes) throws IOException {
+    this.values = values;
+    int valueCount = Math.toIntExact(values.getValueCount());
+    narrows = !codes.isEmpty();
+    asked = new FixedBitSet(Math.max(1, valueCount));
+    arms = new int[valueCount];
+    for (String code : codes) {
+      long place = values.lookupTerm(new BytesRef(Filter.term(code)));
+      if (place >= 0) {
+        asked.set((int) place);
+      }
+    }
+  }
+
+  /** Reads the values of an arm and tells whether it passes the filter. */
+  boolean load(int document) throws IOException {
+    held = 0;
+    boolean passes = !narrows;
+    if (values.advanceExact(document)) {
+      int count = values.docValueCount();
+      if (count > current.length) {
+        current = new int[count * 2];
+      }
+      while (held < count) {
+        int place = (int) values.nextOrd();
+        current[held++] = place;
+        passes |= asked.get(place);
+      }
+    }
+    return passes;
+  }
+
+  /** Counts the arm last read beside each of its values. */
+  void count() {
+    for (int i = 0; i < held; i++) {
+      arms[current[i]]++;
+    }
+  }
+
+  void addTo(Map<String, Integer> counts) throws IOException {
+    for (int place = 0; place < arms.length; place++) {
+      if (arms[place] > 0) {
+        counts.merge(values.lookupOrd(place).utf8ToString(), arms[place], Integer::sum);
+      }
+    }
+  }
+}

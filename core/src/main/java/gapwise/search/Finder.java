@@ -1,0 +1,127 @@
+package gapwise.search;
+
+import gapwise.search.SearchAnswer.ArmHit;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.apache.lucene.analysis.Analyzer;
+import org.apache.lucene.index.DocValues;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.ReaderUtil;
+import org.apache.lucene.index.SortedDocValues;
+import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.Query;
+import org.apache.lucene.search.ScoreDoc;
+import org.apache.lucene.search.Sort;
+import org.apache.lucene.search.SortField;
+
+/** Answers requests on one state of the index. */
+final class Finder {
+  private final IndexSearcher searcher;
+  private final Analyzer analyzer;
+
+  Finder(IndexSearcher searcher, Analyzer analyzer) {
+    this.searcher = searcher;
+    this.analyzer = analyzer;
+  }
+
+  SearchAnswer answer(SearchRequest request, StudySearch.Order order, int offset, int limit)
+      throws IOException {
+    FreeText text = FreeText.of(request.text(), analyzer);
+    boolean allWordsFound = text.isEmpty() || searcher.count(text.all()) > 0;
+    Query words = allWordsFound ? text.all() : text.any();
+    Counting.Totals totals =
+        searcher.search(RequestQueries.base(request, words), new Counting(request));
+    return new SearchAnswer(
+        totals.arms(),
+        totals.studies(),
+        totals.patients(),
+        hits(RequestQueries.narrowed(request, words), sort(order), offset, limit),
+        totals.facets(),
+        allWordsFound ? Optional.empty() : didYouMean(request));
+  }
+
+  /** Every arm found, in order of study and arm. */
+  List<ArmHit> everyArm(SearchRequest request) throws IOException {
+    FreeText text = FreeText.of(request.text(), analyzer);
+    boolean allWordsFound = text.isEmpty() || searcher.count(text.all()) > 0;
+    Query words = allWordsFound ? text.all() : text.any();
+    return hits(RequestQueries.narrowed(request, words), new Sort(tail()), 0, Integer.MAX_VALUE);
+  }
+
+  /** Another spelling, if it finds something among what the filters leave. */
+  private Optional<String> didYouMean(SearchRequest request) throws IOException {
+    Optional<String> better = new Spelling(analyzer).better(request.text(), searcher.getIndexReader());
+    if (better.isEmpty()) {
+      return better;
+    }
+    Query words = FreeText.of(better.get(), analyzer).all();
+    return searcher.count(RequestQueries.narrowed(request, words)) > 0 ? better : Optional.empty();
+  }
+
+  private List<ArmHit> hits(Query query, Sort sort, int offset, int limit) throws IOException {
+    int wanted = (int) Math.min((long) offset + limit, searcher.getIndexReader().maxDoc());
+    if (limit == 0 || wanted <= offset) {
+      return List.of();
+    }
+    ScoreDoc[] found = searcher.search(query, wanted, sort).scoreDocs;
+    List<ArmHit> hits = new ArrayList<>();
+    for (int i = offset; i < found.length; i++) {
+      hits.add(hit(found[i].doc));
+    }
+    return hits;
+  }
+
+  private ArmHit hit(int document) throws IOException {
+    List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
+    LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(document, leaves));
+    return new ArmHit(
+        text(leaf, ArmDocuments.STUDY, document), text(leaf, ArmDocuments.ARM, document));
+  }
+
+  private static String text(LeafReaderContext leaf, String field, int document)
+      throws IOException {
+    SortedDocValues values = DocValues.getSorted(leaf.reader(), field);
+    if (!values.advanceExact(document - leaf.docBase)) {
+      throw new IOException("an arm of the index has no " + field);
+    }
+    return values.lookupOrd(values.ordValue()).utf8ToString();
+  }
+
+  private static Sort sort(StudySearch.Order order) {
+    SortField first =
+        switch (order) {
+          case RELEVANCE -> SortField.FIELD_SCORE;
+          case YEAR_DESCENDING -> number(ArmDocuments.YEAR_ORDER, SortField.Type.LONG, true);
+          case YEAR_ASCENDING -> number(ArmDocuments.YEAR_ORDER, SortField.Type.LONG, false);
+          case DEFECT_ASCENDING ->
+              number(ArmDocuments.DEFECT_CENTRE_ORDER, SortField.Type.DOUBLE, false);
+          case DEFECT_DESCENDING ->
+              number(ArmDocuments.DEFECT_CENTRE_ORDER, SortField.Type.DOUBLE, true);
+          case PATIENTS_DESCENDING -> number(ArmDocuments.PATIENTS, SortField.Type.LONG, true);
+          case TITLE -> new SortField(ArmDocuments.TITLE_ORDER, SortField.Type.STRING);
+        };
+    SortField[] tail = tail();
+    return new Sort(first, tail[0], tail[1]);
+  }
+
+  /** What settles ties, so that the same records always come in the same order. */
+  private static SortField[] tail() {
+    return new SortField[] {
+      new SortField(ArmDocuments.STUDY, SortField.Type.STRING),
+      new SortField(ArmDocuments.ARM_POSITION, SortField.Type.LONG)
+    };
+  }
+
+  /** Arms without the number come last in both directions. */
+  private static SortField number(String field, SortField.Type type, boolean descending) {
+    SortField sort = new SortField(field, type, descending);
+    if (type == SortField.Type.DOUBLE) {
+      sort.setMissingValue(descending ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
+    } else {
+      sort.setMissingValue(descending ? Long.MIN_VALUE : Long.MAX_VALUE);
+    }
+    return sort;
+  }
+}
