@@ -31,7 +31,7 @@ import java.util.Optional;
  * @param followed follow-up in words
  * @param value value of the outcome that was asked for; empty where none was or none is known
  */
-record ArmRow(
+public record ArmRow(
     String href,
     String label,
     Method method,
@@ -63,7 +63,9 @@ record ArmRow(
 
   private static String detail(Study study, Arm arm) {
     List<String> parts = new ArrayList<>();
-    arm.method().parts().forEach(part -> parts.add("with " + part.label().toLowerCase(Locale.ROOT)));
+    arm.method()
+        .parts()
+        .forEach(part -> parts.add("with " + part.label().toLowerCase(Locale.ROOT)));
     study.design().map(Design::label).ifPresent(parts::add);
     infected(study, arm).ifPresent(parts::add);
     return String.join(", ", parts);

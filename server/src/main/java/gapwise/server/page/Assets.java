@@ -33,7 +33,8 @@ public final class Assets {
         }
         byte[] content = stream.readAllBytes();
         byte[] hash = MessageDigest.getInstance("SHA-256").digest(content);
-        return new Asset(content, type, HexFormat.of().formatHex(hash).substring(0, DIGITS_OF_HASH));
+        return new Asset(
+            content, type, HexFormat.of().formatHex(hash).substring(0, DIGITS_OF_HASH));
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       } catch (NoSuchAlgorithmException e) {

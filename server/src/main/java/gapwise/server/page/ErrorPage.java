@@ -24,8 +24,7 @@ public final class ErrorPage {
    * @param detail the same in a sentence
    * @param problems every reason; may be empty
    */
-  public record View(
-      Site site, int status, String heading, String detail, List<Problem> problems) {
+  public record View(Site site, int status, String heading, String detail, List<Problem> problems) {
     public View {
       problems = List.copyOf(problems);
     }

@@ -28,12 +28,8 @@ import java.util.stream.Collectors;
  * @param families outcomes by family
  * @param on what narrows the list now, each with the address without it
  */
-record FilterForm(
-    Address address,
-    List<Band> bands,
-    List<Group> groups,
-    List<Family> families,
-    List<On> on) {
+public record FilterForm(
+    Address address, List<Band> bands, List<Group> groups, List<Family> families, List<On> on) {
 
   /** Names that start a list anew when a filter changes. */
   private static final List<String> PLACE = List.of("page");
@@ -49,19 +45,19 @@ record FilterForm(
           new double[] {12, Double.POSITIVE_INFINITY});
 
   /** One band of missing length. */
-  record Band(String label, String href, boolean chosen) {}
+  public record Band(String label, String href, boolean chosen) {}
 
   /** A filter of several choices. */
-  record Group(String name, String legend, List<Choice> choices) {}
+  public record Group(String name, String legend, List<Choice> choices) {}
 
   /** One choice. */
-  record Choice(String value, String label, int count, boolean chosen) {}
+  public record Choice(String value, String label, int count, boolean chosen) {}
 
   /** Outcomes of one family. */
-  record Family(String name, List<Choice> outcomes) {}
+  public record Family(String name, List<Choice> outcomes) {}
 
   /** Something that narrows the list, and the address without it. */
-  record On(String label, String without) {}
+  public record On(String label, String without) {}
 
   static FilterForm of(String path, Address address, SearchRequest request, SearchAnswer answer) {
     Map<String, Map<String, Integer>> counts = counts(answer);
@@ -77,8 +73,7 @@ record FilterForm(
             List.of(Answer.values()),
             counts.get("infected"),
             address));
-    groups.add(
-        group("design", "Design", List.of(Design.values()), counts.get("designs"), address));
+    groups.add(group("design", "Design", List.of(Design.values()), counts.get("designs"), address));
     groups.removeIf(group -> group.choices().isEmpty());
     return new FilterForm(
         address,
@@ -90,8 +85,7 @@ record FilterForm(
 
   private static Map<String, Map<String, Integer>> counts(SearchAnswer answer) {
     Map<String, Map<String, Integer>> counts = new LinkedHashMap<>();
-    for (String name :
-        List.of("methods", "bones", "segments", "infected", "designs", "outcomes")) {
+    for (String name : List.of("methods", "bones", "segments", "infected", "designs", "outcomes")) {
       counts.put(name, new LinkedHashMap<>());
     }
     for (SearchAnswer.Facet facet : answer.facets()) {
@@ -112,10 +106,7 @@ record FilterForm(
   }
 
   private static List<Choice> choices(
-      String name,
-      List<? extends Coded> vocabulary,
-      Map<String, Integer> counts,
-      Address address) {
+      String name, List<? extends Coded> vocabulary, Map<String, Integer> counts, Address address) {
     return vocabulary.stream()
         .map(
             word ->
@@ -225,9 +216,7 @@ record FilterForm(
   }
 
   private static String matched(SearchRequest request) {
-    return request.defectMatch() == SearchRequest.DefectMatch.CENTRE
-        ? " by mean or median"
-        : "";
+    return request.defectMatch() == SearchRequest.DefectMatch.CENTRE ? " by mean or median" : "";
   }
 
   private static void each(
@@ -244,9 +233,7 @@ record FilterForm(
   }
 
   /** What is on, as one line. */
-  String summary() {
-    return on.isEmpty()
-        ? "none on"
-        : on.stream().map(On::label).collect(Collectors.joining(", "));
+  public String summary() {
+    return on.isEmpty() ? "none on" : on.stream().map(On::label).collect(Collectors.joining(", "));
   }
 }

@@ -164,7 +164,9 @@ public final class Filters {
       return Optional.of(Double.valueOf(text.replace(',', '.')));
     }
     problems.add(
-        name, "not-a-length", "'" + text + "' is not a length; expected centimetres such as 5 or 7.5");
+        name,
+        "not-a-length",
+        "'" + text + "' is not a length; expected centimetres such as 5 or 7.5");
     return Optional.empty();
   }
 

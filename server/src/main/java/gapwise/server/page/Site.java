@@ -11,8 +11,7 @@ import java.util.Objects;
  * @param assets style and script
  * @param version version of the program
  */
-public record Site(
-    String title, Section section, boolean invented, Assets assets, String version) {
+public record Site(String title, Section section, boolean invented, Assets assets, String version) {
   public Site {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(section, "section");

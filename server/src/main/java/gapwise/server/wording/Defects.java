@@ -59,8 +59,7 @@ public final class Defects {
     }
     if (both(s.mean(), s.standardDeviation())) {
       return Optional.of(
-          Span.Rule.standardDeviation(
-              s.mean().getAsDouble(), s.standardDeviation().getAsDouble()));
+          Span.Rule.standardDeviation(s.mean().getAsDouble(), s.standardDeviation().getAsDouble()));
     }
     return Optional.empty();
   }
@@ -101,7 +100,8 @@ public final class Defects {
             .collect(Collectors.joining(", "));
     append(words, bands);
     if (length.summary().isPresent() && length.overCentimetres().isPresent()) {
-      append(words, "only over " + Shown.centimetres(length.overCentimetres().getAsDouble()) + " cm");
+      append(
+          words, "only over " + Shown.centimetres(length.overCentimetres().getAsDouble()) + " cm");
     }
     length.stage().ifPresent(stage -> append(words, stage.label()));
     if (length.shorteningIncluded().filter(Answer.YES::equals).isPresent()) {

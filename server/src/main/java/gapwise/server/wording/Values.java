@@ -75,7 +75,8 @@ public record Values(String counted, String share) {
       words.append(", p ").append(effect.pValue().getAsDouble());
     }
     return new Values(
-        words.toString(), effect.adjustedFor().map(a -> "adjusted for " + a).orElse("not adjusted"));
+        words.toString(),
+        effect.adjustedFor().map(a -> "adjusted for " + a).orElse("not adjusted"));
   }
 
   private static Values events(EventCount count) {
@@ -95,10 +96,8 @@ public record Values(String counted, String share) {
   }
 
   private static String exact(int events, int total) {
-    Interval interval =
-        ProportionInterval.CLOPPER_PEARSON.of(new ArmCounts(events, total), LEVEL);
-    Estimate estimate =
-        Estimate.of(events / (double) total, interval.lower(), interval.upper());
+    Interval interval = ProportionInterval.CLOPPER_PEARSON.of(new ArmCounts(events, total), LEVEL);
+    Estimate estimate = Estimate.of(events / (double) total, interval.lower(), interval.upper());
     return Shown.estimate(Measure.of100(), estimate).replace(" (", " in 100 (");
   }
 }

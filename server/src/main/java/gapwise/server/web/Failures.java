@@ -1,4 +1,4 @@
-package gapwise.server;
+package gapwise.server.web;
 
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
