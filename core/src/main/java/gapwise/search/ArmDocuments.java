@@ -68,9 +68,7 @@ final class ArmDocuments {
         addCodes(document, filter, study, arm, facts);
       }
       study.citation().year().ifPresent(year -> addYear(document, year));
-      facts
-          .patients()
-          .ifPresent(count -> document.add(new NumericDocValuesField(PATIENTS, count)));
+      facts.patients().ifPresent(count -> document.add(new NumericDocValuesField(PATIENTS, count)));
       facts.defect().ifPresent(defect -> addDefect(document, defect));
       addWords(document, study, arm, facts);
       documents.add(document);

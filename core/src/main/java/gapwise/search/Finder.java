@@ -52,7 +52,8 @@ final class Finder {
 
   /** Another spelling, if it finds something among what the filters leave. */
   private Optional<String> didYouMean(SearchRequest request) throws IOException {
-    Optional<String> better = new Spelling(analyzer).better(request.text(), searcher.getIndexReader());
+    Optional<String> better =
+        new Spelling(analyzer).better(request.text(), searcher.getIndexReader());
     if (better.isEmpty()) {
       return better;
     }

@@ -31,7 +31,9 @@ final class FreeText {
   private static final int MOST_WORDS = 64;
 
   private static final int MOST_CHARACTERS = 4000;
-  private static final Pattern PART = Pattern.compile("[\"\u201c\u201d]([^\"\u201c\u201d]+)[\"\u201c\u201d]|([^\\s\"\u201c\u201d]+)");
+  private static final Pattern PART =
+      Pattern.compile(
+          "[\"\u201c\u201d]([^\"\u201c\u201d]+)[\"\u201c\u201d]|([^\\s\"\u201c\u201d]+)");
 
   private final QueryBuilder builder;
   private final List<Query> parts;

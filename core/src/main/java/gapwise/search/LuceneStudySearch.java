@@ -42,8 +42,8 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
    * @param folder folder of the index alone; whatever else lies in it may be deleted
    * @param store the truth
    * @param kind kind of the documents that hold studies
-   * @param messages takes a sentence for people when the index had to be rebuilt, or a study
-   *     cannot be read
+   * @param messages takes a sentence for people when the index had to be rebuilt, or a study cannot
+   *     be read
    * @throws UncheckedIOException when the folder cannot be used
    */
   public static LuceneStudySearch open(

@@ -1,0 +1,44 @@
+package gapwise.curation;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import gapwise.problem.Problem;
+import java.util.List;
+
+/**
+ * What is remembered of an import: who, when and why stand in the stamp of its document.
+ *
+ * @param saved number of studies that were written; they hold the change numbers just before that
+ *     of this record
+ * @param unchanged number of studies that stood in the evidence base with the same content already
+ * @param acknowledged doubts that a person was shown and imported the studies with all the same
+ */
+public record ImportRecord(int saved, int unchanged, List<Problem> acknowledged) {
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
+
+  public ImportRecord {
+    acknowledged = List.copyOf(acknowledged);
+    if (saved < 0 || unchanged < 0) {
+      throw new IllegalArgumentException(
+          "counts must not be negative, were " + saved + " and " + unchanged);
+    }
+  }
+
+  String toJson() {
+    try {
+      return MAPPER.writeValueAsString(this);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("an import record cannot be written", e);
+    }
+  }
+
+  static ImportRecord ofJson(String json) {
+    try {
+      return MAPPER.readValue(json, ImportRecord.class);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("not an import record: " + e.getOriginalMessage(), e);
+    }
+  }
+}

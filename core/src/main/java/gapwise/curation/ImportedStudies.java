@@ -1,0 +1,72 @@
+package gapwise.curation;
+
+import gapwise.evidence.EvidenceJson;
+import gapwise.evidence.Study;
+import gapwise.problem.Problem;
+import gapwise.store.DocumentStore;
+import gapwise.store.DocumentVersion;
+import gapwise.store.Write;
+import java.util.Iterator;
+import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Optional;
+import java.util.UUID;
+
+/**
+ * The writes of one import, made one at a time: every study whose content is new, then the record
+ * of the import itself. Used once.
+ */
+final class ImportedStudies implements Iterator<Write> {
+  private final Iterator<Study> studies;
+  private final DocumentStore store;
+  private final List<Problem> acknowledged;
+  private Optional<Write> next = Optional.empty();
+  private boolean recorded;
+  private int saved;
+  private int unchanged;
+
+  ImportedStudies(Iterator<Study> studies, DocumentStore store, List<Problem> acknowledged) {
+    this.studies = studies;
+    this.store = store;
+    this.acknowledged = List.copyOf(acknowledged);
+  }
+
+  @Override
+  public boolean hasNext() {
+    while (next.isEmpty() && studies.hasNext()) {
+      next = writeOf(studies.next());
+    }
+    if (next.isEmpty() && !recorded) {
+      recorded = true;
+      String key = UUID.randomUUID().toString();
+      next = Optional.of(Write.put(EvidenceBase.IMPORT, key, record().toJson()).expecting(0));
+    }
+    return next.isPresent();
+  }
+
+  @Override
+  public Write next() {
+    if (!hasNext()) {
+      throw new NoSuchElementException("all writes of the import were given");
+    }
+    Write write = next.orElseThrow();
+    next = Optional.empty();
+    return write;
+  }
+
+  private Optional<Write> writeOf(Study study) {
+    String json = EvidenceJson.write(study);
+    Optional<String> before =
+        store.latest(EvidenceBase.STUDY, study.id()).flatMap(DocumentVersion::json);
+    if (before.filter(json::equals).isPresent()) {
+      unchanged++;
+      return Optional.empty();
+    }
+    saved++;
+    return Optional.of(Write.put(EvidenceBase.STUDY, study.id(), json));
+  }
+
+  ImportRecord record() {
+    return new ImportRecord(saved, unchanged, acknowledged);
+  }
+}

@@ -1,0 +1,175 @@
+package gapwise.search;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Arm;
+import gapwise.evidence.ArmDefect;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Scope;
+import gapwise.evidence.Study;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.BiPredicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Answers requests without text by looking at every arm, to hold the index against. */
+final class ByHand {
+  private final List<Study> studies;
+
+  ByHand(List<Study> studies) {
+    this.studies = studies;
+  }
+
+  List<String> arms(SearchRequest request) {
+    List<String> found = new ArrayList<>();
+    each(
+        (study, arm) ->
+            inYearsAndLength(request, study, arm) && failed(request, study, arm).isEmpty(),
+        (study, arm) -> found.add(study.id() + " " + arm.id()));
+    return found;
+  }
+
+  /** Beside each filter, the arms of each value that fail no other filter. */
+  Map<String, Map<String, Integer>> facets(SearchRequest request) {
+    Map<String, Map<String, Integer>> facets = new TreeMap<>();
+    for (String filter :
+        List.of("methods", "bones", "segments", "infected", "designs", "outcomes")) {
+      Map<String, Integer> counts = facets.computeIfAbsent(filter, f -> new TreeMap<>());
+      each(
+          (study, arm) -> {
+            Set<String> failed = failed(request, study, arm);
+            failed.remove(filter);
+            return inYearsAndLength(request, study, arm) && failed.isEmpty();
+          },
+          (study, arm) -> codes(filter, study, arm).forEach(c -> counts.merge(c, 1, Integer::sum)));
+    }
+    return facets;
+  }
+
+  long patients(SearchRequest request) {
+    long[] sum = {0};
+    Set<String> found = new HashSet<>(arms(request));
+    each(
+        (study, arm) -> found.contains(study.id() + " " + arm.id()),
+        (study, arm) -> {
+          int described = study.patientsOf(arm.id()).size();
+          int whole = study.arms().size() == 1 ? study.whole().patients().orElse(0) : 0;
+          sum[0] += arm.baseline().patients().orElse(described > 0 ? described : whole);
+        });
+    return sum[0];
+  }
+
+  private void each(BiPredicate<Study, Arm> test, java.util.function.BiConsumer<Study, Arm> then) {
+    for (Study study : studies) {
+      for (Arm arm : study.arms()) {
+        if (test.test(study, arm)) {
+          then.accept(study, arm);
+        }
+      }
+    }
+  }
+
+  private static boolean inYearsAndLength(SearchRequest request, Study study, Arm arm) {
+    boolean yearsAsked = request.yearFrom().isPresent() || request.yearTo().isPresent();
+    if (yearsAsked && study.citation().year().isEmpty()) {
+      return false;
+    }
+    int year = study.citation().year().orElse(0);
+    if (yearsAsked
+        && (year < request.yearFrom().orElse(year) || year > request.yearTo().orElse(year))) {
+      return false;
+    }
+    if (request.defect().isEmpty()) {
+      return true;
+    }
+    return ArmDefect.of(study, arm)
+        .filter(
+            defect ->
+                request.defectMatch() == SearchRequest.DefectMatch.CENTRE
+                    ? defect.centreLiesIn(request.defect().get())
+                    : defect.overlaps(request.defect().get()))
+        .isPresent();
+  }
+
+  private static Set<String> failed(SearchRequest request, Study study, Arm arm) {
+    Map<String, Set<String>> asked = new TreeMap<>();
+    asked.put("methods", request.methods());
+    asked.put("bones", request.bones().stream().map(Bone::code).collect(Collectors.toSet()));
+    asked.put("segments", request.segments());
+    asked.put(
+        "infected", request.infected().stream().map(Answer::code).collect(Collectors.toSet()));
+    asked.put("designs", request.designs().stream().map(d -> d.code()).collect(Collectors.toSet()));
+    asked.put("outcomes", request.outcomes());
+    Set<String> failed = new HashSet<>();
+    asked.forEach(
+        (filter, codes) -> {
+          if (!codes.isEmpty() && codes(filter, study, arm).stream().noneMatch(codes::contains)) {
+            failed.add(filter);
+          }
+        });
+    return failed;
+  }
+
+  private static Set<String> codes(String filter, Study study, Arm arm) {
+    return switch (filter) {
+      case "methods" -> Set.of(arm.method().principal().code());
+      case "bones" -> bones(study, arm);
+      case "segments" -> segments(study, arm);
+      case "infected" -> infected(study, arm);
+      case "designs" -> study.design().stream().map(d -> d.code()).collect(Collectors.toSet());
+      default -> outcomes(study, arm);
+    };
+  }
+
+  private static Set<String> bones(Study study, Arm arm) {
+    Set<String> own =
+        Stream.concat(
+                arm.baseline().bones().stream()
+                    .filter(b -> b.count().orElse(1) > 0)
+                    .map(b -> b.bone().code()),
+                study.patientsOf(arm.id()).stream().flatMap(p -> p.bone().stream()).map(Bone::code))
+            .collect(Collectors.toSet());
+    return !own.isEmpty()
+        ? own
+        : study.whole().bones().stream()
+            .filter(b -> b.count().orElse(1) > 0)
+            .map(b -> b.bone().code())
+            .collect(Collectors.toSet());
+  }
+
+  private static Set<String> segments(Study study, Arm arm) {
+    Set<String> own = new HashSet<>(arm.baseline().segments());
+    study.patientsOf(arm.id()).forEach(p -> p.segment().ifPresent(own::add));
+    return own.isEmpty() ? new HashSet<>(study.whole().segments()) : own;
+  }
+
+  private static Set<String> infected(Study study, Arm arm) {
+    if (arm.baseline().infectedAtStart().isPresent()) {
+      return Set.of(arm.baseline().infectedAtStart().get().code());
+    }
+    List<Answer> said =
+        study.patientsOf(arm.id()).stream().flatMap(p -> p.infected().stream()).toList();
+    if (said.isEmpty()) {
+      return study.whole().infectedAtStart().map(a -> Set.of(a.code())).orElse(Set.of());
+    }
+    if (said.contains(Answer.MIXED) || said.containsAll(List.of(Answer.YES, Answer.NO))) {
+      return Set.of("mixed");
+    }
+    return Set.of(said.contains(Answer.UNCLEAR) ? "unclear" : said.get(0).code());
+  }
+
+  private static Set<String> outcomes(Study study, Arm arm) {
+    Set<String> codes =
+        study.outcomes().stream()
+            .filter(
+                r -> r.scope() instanceof Scope.AllArms || r.scope().armIds().contains(arm.id()))
+            .map(r -> r.outcome().code())
+            .collect(Collectors.toSet());
+    study.patientsOf(arm.id()).forEach(p -> codes.addAll(p.outcomes().keySet()));
+    return codes;
+  }
+}
