@@ -16,6 +16,11 @@ public record ArmCounts(double events, double total) implements StudyData {
     }
   }
 
+  /** Reads a row of one group; empty if something is missing or wrong, which is then noted. */
+  public static Optional<ArmCounts> of(Reported row) {
+    return read(row, "");
+  }
+
   /** Reads {@code events} and {@code total} of a group; empty if they are missing or wrong. */
   static Optional<ArmCounts> read(Reported row, String group) {
     String eventsRole = Reported.role(group, "events");

@@ -16,6 +16,11 @@ public record ArmRate(double events, double personTime) implements StudyData {
     }
   }
 
+  /** Reads a row of one group; empty if something is missing or wrong, which is then noted. */
+  public static Optional<ArmRate> of(Reported row) {
+    return read(row, "");
+  }
+
   /** Reads {@code events} and {@code personTime} of a group; empty if missing or wrong. */
   static Optional<ArmRate> read(Reported row, String group) {
     OptionalDouble events = row.requiredCount(Reported.role(group, "events"), 0);

@@ -83,13 +83,13 @@ public record Heterogeneity(
         hSquaredFromQ);
   }
 
-  /** The same with a tau squared of 0 that was set, not estimated. */
-  Heterogeneity withTauSquaredZero() {
+  /** The same with a tau squared that was not estimated from these studies alone. */
+  Heterogeneity withTauSquared(double given) {
     return new Heterogeneity(
         q,
         degreesOfFreedom,
         pValue,
-        OptionalDouble.of(0),
+        OptionalDouble.of(given),
         tauSquaredInterval,
         iSquared,
         hSquared,

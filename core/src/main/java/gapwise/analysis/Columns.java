@@ -1,0 +1,65 @@
+package gapwise.analysis;
+
+import gapwise.problem.Problems;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Which column each role is read from: the one the plan names, or the one of the role's own name.
+ *
+ * @param byRole only roles that have a column
+ */
+record Columns(Map<String, String> byRole) {
+  Columns {
+    byRole = Map.copyOf(byRole);
+  }
+
+  /**
+   * Resolves.
+   *
+   * @param roles that have a meaning for what is asked
+   * @param required the ones without which no row can be read
+   */
+  static Columns resolve(
+      Plan plan, DataTable table, List<String> roles, List<String> required, Problems problems) {
+    Map<String, String> byRole = new LinkedHashMap<>();
+    plan.columns()
+        .forEach(
+            (role, column) -> {
+              if (!table.columns().contains(column)) {
+                problems.add(
+                    "columns." + role,
+                    "unknown-column",
+                    "there is no column '" + column + "'; the data have " + table.columns());
+              }
+            });
+    for (String role : roles) {
+      String column = plan.columns().getOrDefault(role, role);
+      if (table.columns().contains(column)) {
+        byRole.put(role, column);
+      } else if (required.contains(role) && !plan.columns().containsKey(role)) {
+        problems.add(
+            "columns." + role,
+            "missing-column",
+            "'"
+                + plan.measure()
+                + "' needs a column for the role '"
+                + role
+                + "' and none is named so; name it in columns; the data have "
+                + table.columns());
+      }
+    }
+    return new Columns(byRole);
+  }
+
+  boolean has(String role) {
+    return byRole.containsKey(role);
+  }
+
+  /** The label of a row: its study, or its number. */
+  String label(DataTable.Row row) {
+    String study = byRole.containsKey("study") ? row.text(byRole.get("study")) : "";
+    return study.isEmpty() ? row.place() : study;
+  }
+}

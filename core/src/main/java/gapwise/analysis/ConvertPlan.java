@@ -1,0 +1,36 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.effect.MedianConversion;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Means and standard deviations from medians.
+ *
+ * @param json with every default filled in
+ * @param methods in the order asked for
+ */
+record ConvertPlan(ObjectNode json, Map<String, String> columns, List<MedianConversion> methods)
+    implements Plan {
+  ConvertPlan {
+    json = json.deepCopy();
+    columns = Map.copyOf(columns);
+    methods = List.copyOf(methods);
+  }
+
+  @Override
+  public ObjectNode json() {
+    return json.deepCopy();
+  }
+
+  @Override
+  public String measure() {
+    return "convert";
+  }
+
+  @Override
+  public Result runOn(DataTable table) {
+    return ConvertRun.of(this, table);
+  }
+}

@@ -1,0 +1,39 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * An interval for each row alone.
+ *
+ * @param json with every default filled in
+ * @param measure {@code proportion} or {@code incidence-rate}
+ * @param methods names, in the order asked for
+ * @param pooledCounts whether all counts together get an interval too
+ * @param level above 0 and below 1
+ */
+record IntervalPlan(
+    ObjectNode json,
+    String measure,
+    Map<String, String> columns,
+    List<String> methods,
+    boolean pooledCounts,
+    double level)
+    implements Plan {
+  IntervalPlan {
+    json = json.deepCopy();
+    columns = Map.copyOf(columns);
+    methods = List.copyOf(methods);
+  }
+
+  @Override
+  public ObjectNode json() {
+    return json.deepCopy();
+  }
+
+  @Override
+  public Result runOn(DataTable table) {
+    return IntervalRun.of(this, table);
+  }
+}

@@ -1,0 +1,120 @@
+package gapwise.analysis;
+
+import gapwise.effect.ArmCounts;
+import gapwise.effect.ArmRate;
+import gapwise.effect.Interval;
+import gapwise.effect.ProportionInterval;
+import gapwise.effect.RateInterval;
+import gapwise.problem.Problems;
+import gapwise.problem.WrongInputException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** The task {@code interval}. */
+final class IntervalRun {
+  private final IntervalPlan plan;
+  private final DataTable table;
+  private final Problems problems = new Problems();
+
+  private IntervalRun(IntervalPlan plan, DataTable table) {
+    this.plan = plan;
+    this.table = table;
+  }
+
+  static Result of(IntervalPlan plan, DataTable table) {
+    return new IntervalRun(plan, table).run();
+  }
+
+  private Result run() {
+    boolean rate = plan.measure().equals("incidence-rate");
+    String second = rate ? "personTime" : "total";
+    Columns columns =
+        Columns.resolve(
+            plan, table, List.of("events", second, "study"), List.of("events", second), problems);
+    List<Result.Intervals> intervals = new ArrayList<>();
+    List<Result.Warning> warnings = new ArrayList<>(table.warnings());
+    Set<String> labels = new TreeSet<>();
+    double events = 0;
+    double size = 0;
+    for (DataTable.Row row : table.rows()) {
+      ReportedRow reported = new ReportedRow(columns, row, problems);
+      String label = columns.label(row);
+      labels.add(label);
+      Optional<Result.Intervals> one =
+          rate
+              ? ArmRate.of(reported).map(r -> ofRate(Optional.of(label), r))
+              : ArmCounts.of(reported).map(c -> ofCounts(Optional.of(label), c));
+      if (one.isEmpty()) {
+        reported.lacking().ifPresent(warnings::add);
+        continue;
+      }
+      intervals.add(one.get());
+      events += one.get().events();
+      size += one.get().total().orElseGet(() -> one.get().personTime().orElseThrow());
+    }
+    if (!problems.isEmpty()) {
+      throw new WrongInputException(problems.list());
+    }
+    Optional<Result.Intervals> pooled = Optional.empty();
+    if (plan.pooledCounts() && !intervals.isEmpty()) {
+      pooled =
+          Optional.of(
+              rate
+                  ? ofRate(Optional.empty(), new ArmRate(events, size))
+                  : ofCounts(Optional.empty(), new ArmCounts(events, size)));
+    }
+    return Result.ofIntervals(
+        plan.json(),
+        new Result.Data(
+            labels.size(),
+            table.rows().size(),
+            rate ? OptionalDouble.empty() : OptionalDouble.of(size),
+            OptionalDouble.of(events),
+            table.sha256()),
+        intervals,
+        pooled,
+        warnings);
+  }
+
+  private Result.Intervals ofCounts(Optional<String> label, ArmCounts counts) {
+    List<Result.Limits> limits = new ArrayList<>();
+    for (String method : plan.methods()) {
+      limits.add(
+          limits(method, ProportionInterval.valueOf(constant(method)).of(counts, plan.level())));
+    }
+    return new Result.Intervals(
+        label,
+        counts.events(),
+        OptionalDouble.of(counts.total()),
+        OptionalDouble.empty(),
+        counts.proportion(),
+        limits);
+  }
+
+  private Result.Intervals ofRate(Optional<String> label, ArmRate rate) {
+    List<Result.Limits> limits = new ArrayList<>();
+    for (String method : plan.methods()) {
+      limits.add(limits(method, RateInterval.valueOf(constant(method)).of(rate, plan.level())));
+    }
+    return new Result.Intervals(
+        label,
+        rate.events(),
+        OptionalDouble.empty(),
+        OptionalDouble.of(rate.personTime()),
+        rate.rate(),
+        limits);
+  }
+
+  private static Result.Limits limits(String method, Interval interval) {
+    return new Result.Limits(method, interval.lower(), interval.upper());
+  }
+
+  private static String constant(String method) {
+    return method.toUpperCase(Locale.ROOT).replace('-', '_');
+  }
+}

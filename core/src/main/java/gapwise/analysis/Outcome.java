@@ -1,0 +1,35 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.problem.Problem;
+import java.util.List;
+
+/** What came of a plan: a result, or what is wrong with it. */
+public sealed interface Outcome {
+  /** The result, or {@code {"problems":[...]}}, in a fixed order of fields. */
+  ObjectNode json();
+
+  /** Done; what could not be estimated stands in the result's warnings. */
+  record Done(Result result) implements Outcome {
+    @Override
+    public ObjectNode json() {
+      return ResultJson.of(result);
+    }
+  }
+
+  /**
+   * The plan or its data are wrong.
+   *
+   * @param problems at least one
+   */
+  record Wrong(List<Problem> problems) implements Outcome {
+    public Wrong {
+      problems = List.copyOf(problems);
+    }
+
+    @Override
+    public ObjectNode json() {
+      return ResultJson.of(problems);
+    }
+  }
+}

@@ -1,0 +1,19 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Map;
+
+/** A checked plan with every default filled in. Immutable. */
+sealed interface Plan permits SynthesisPlan, IntervalPlan, ConvertPlan {
+  /** The plan as JSON with every default filled in; a copy. */
+  ObjectNode json();
+
+  /** The measure, or the task where it has none. */
+  String measure();
+
+  /** Role to column. */
+  Map<String, String> columns();
+
+  /** Runs the plan. */
+  Result runOn(DataTable table);
+}

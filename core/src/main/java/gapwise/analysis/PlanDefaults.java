@@ -1,0 +1,131 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.effect.Measures;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Fills in what a plan leaves out, as far as it has a meaning for the task, measure and model, so
+ * that the filled plan asks the same. Fields come in one order, whatever order they were given in.
+ */
+final class PlanDefaults {
+  private static final List<String> FIRST =
+      List.of("task", "title", "source", "columns", "measure", "scale", "reportedAs");
+
+  private static final Set<String> WITH_ZERO_CELLS =
+      Set.of("odds-ratio", "risk-ratio", "incidence-rate-ratio");
+
+  private PlanDefaults() {}
+
+  static ObjectNode fill(ObjectNode given) {
+    ObjectNode full = JsonNodeFactory.instance.objectNode();
+    full.put("task", given.path("task").asText("synthesis"));
+    FIRST.forEach(field -> copy(given, full, field));
+    switch (full.get("task").asText()) {
+      case "interval" -> {
+        text(given, full, "measure", "proportion");
+        copy(given, full, "methods");
+        flag(given, full, "pooledCounts");
+      }
+      case "synthesis" -> synthesis(given, full);
+      default -> copy(given, full, "methods");
+    }
+    given
+        .fields()
+        .forEachRemaining(
+            field -> {
+              if (!full.has(field.getKey())) {
+                full.set(field.getKey(), field.getValue().deepCopy());
+              }
+            });
+    number(given, full, "level", 0.95);
+    return full;
+  }
+
+  private static void synthesis(ObjectNode given, ObjectNode full) {
+    text(given, full, "measure", "proportion");
+    String measure = full.get("measure").asText();
+    List<String> scales = Measures.scales(measure);
+    if (scales.size() > 1) {
+      text(given, full, "scale", scales.get(0));
+    }
+    if (measure.equals("reported-effect")) {
+      text(given, full, "reportedAs", "analysis-scale");
+    }
+    text(given, full, "model", "random-effects");
+    boolean random = full.get("model").asText().equals("random-effects");
+    if (random) {
+      text(given, full, "betweenStudyVariance", "restricted-maximum-likelihood");
+    }
+    if (full.get("model").asText().equals("common-effect")) {
+      text(given, full, "pooling", "inverse-variance");
+    }
+    text(given, full, "interval", random ? "hartung-knapp" : "normal");
+    if (random) {
+      text(given, full, "predictionInterval", "t-k-minus-2");
+      text(given, full, "predictionStandardError", "sum-of-weights");
+      text(given, full, "tauSquaredInterval", "q-profile");
+    }
+    measureOptions(given, full, measure);
+    number(given, full, "level", 0.95);
+    copy(given, full, "subgroup");
+    if (given.has("subgroup") && random) {
+      text(given, full, "subgroupVariance", "separate");
+    }
+    flag(given, full, "influence");
+  }
+
+  private static void measureOptions(ObjectNode given, ObjectNode full, String measure) {
+    if (usesZeroCells(full)) {
+      ObjectNode zero = full.putObject("zeroCells");
+      JsonNode asked = given.path("zeroCells");
+      zero.set(
+          "add", asked.has("add") ? asked.get("add") : JsonNodeFactory.instance.numberNode(0.5));
+      zero.put("to", asked.path("to").asText("studies-with-a-zero"));
+      zero.put("noEvents", asked.path("noEvents").asText("leave-out"));
+    }
+    if (measure.equals("standardised-mean-difference")) {
+      text(given, full, "smallSampleCorrection", "exact");
+      text(given, full, "standardisedVariance", "corrected-effect");
+    }
+    if (full.path("scale").asText().equals("double-arcsine")) {
+      if (given.has("backTransformN")) {
+        copy(given, full, "backTransformN");
+      } else {
+        full.put("backTransformN", "harmonic-mean");
+      }
+    }
+  }
+
+  /** Whether anything is ever added to zero cells, or a study left out for them. */
+  static boolean usesZeroCells(ObjectNode full) {
+    String scale = full.path("scale").asText();
+    return switch (full.path("measure").asText()) {
+      case "proportion" -> scale.equals("logit") || scale.equals("log");
+      case "incidence-rate" -> scale.equals("log");
+      default -> WITH_ZERO_CELLS.contains(full.path("measure").asText());
+    };
+  }
+
+  private static void copy(ObjectNode from, ObjectNode to, String field) {
+    if (from.has(field)) {
+      to.set(field, from.get(field).deepCopy());
+    }
+  }
+
+  private static void text(ObjectNode given, ObjectNode full, String field, String usual) {
+    full.put(field, given.path(field).asText(usual));
+  }
+
+  private static void flag(ObjectNode given, ObjectNode full, String field) {
+    full.put(field, given.path(field).asBoolean(false));
+  }
+
+  private static void number(ObjectNode given, ObjectNode full, String field, double usual) {
+    full.set(
+        field, given.has(field) ? given.get(field) : JsonNodeFactory.instance.numberNode(usual));
+  }
+}

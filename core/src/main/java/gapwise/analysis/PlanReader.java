@@ -1,0 +1,136 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.effect.Measure;
+import gapwise.effect.MeasureOptions;
+import gapwise.effect.Measures;
+import gapwise.effect.MedianConversion;
+import gapwise.effect.ZeroCells;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import gapwise.synthesis.pooling.MeanIntervals;
+import gapwise.synthesis.pooling.PoolingSettings;
+import gapwise.synthesis.pooling.Prediction;
+import gapwise.synthesis.pooling.TauSquaredEstimators;
+import gapwise.synthesis.pooling.TauSquaredInterval;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** From JSON to a checked plan. */
+final class PlanReader {
+  private PlanReader() {}
+
+  /**
+   * Reads a plan.
+   *
+   * @throws WrongInputException with everything that is wrong with it
+   */
+  static Plan read(JsonNode json) {
+    List<Problem> form = PlanSchema.check(json);
+    if (!form.isEmpty()) {
+      throw new WrongInputException(form);
+    }
+    ObjectNode full = PlanDefaults.fill((ObjectNode) json);
+    List<Problem> sense = PlanRules.check(full);
+    if (!sense.isEmpty()) {
+      throw new WrongInputException(sense);
+    }
+    return switch (full.get("task").asText()) {
+      case "interval" -> intervals(full);
+      case "convert" -> conversions(full);
+      default -> synthesis(full);
+    };
+  }
+
+  private static Plan intervals(ObjectNode full) {
+    return new IntervalPlan(
+        full,
+        full.get("measure").asText(),
+        columns(full),
+        texts(full.get("methods")),
+        full.get("pooledCounts").asBoolean(),
+        full.get("level").asDouble());
+  }
+
+  private static Plan conversions(ObjectNode full) {
+    return new ConvertPlan(
+        full,
+        columns(full),
+        texts(full.get("methods")).stream()
+            .map(word -> MedianConversion.valueOf(constant(word)))
+            .toList());
+  }
+
+  private static Plan synthesis(ObjectNode full) {
+    String measure = full.get("measure").asText();
+    return new SynthesisPlan(
+        full,
+        measure,
+        columns(full),
+        measure(full, measure),
+        settings(full),
+        Optional.ofNullable(full.get("subgroup")).map(JsonNode::asText),
+        full.path("subgroupVariance").asText().equals("common"));
+  }
+
+  private static Measure<?> measure(ObjectNode full, String measure) {
+    JsonNode n = full.path("backTransformN");
+    JsonNode zero = full.path("zeroCells");
+    ZeroCells zeroCells =
+        zero.isMissingNode()
+            ? ZeroCells.USUAL
+            : new ZeroCells(
+                zero.get("add").asDouble(),
+                ZeroCells.To.valueOf(constant(zero.get("to").asText())),
+                ZeroCells.NoEvents.valueOf(constant(zero.get("noEvents").asText())));
+    List<Double> also = new ArrayList<>();
+    full.path("backTransformAlsoWith").forEach(one -> also.add(one.asDouble()));
+    MeasureOptions options =
+        new MeasureOptions(
+            full.path("scale").asText(Measures.scales(measure).get(0)),
+            zeroCells,
+            n.isNumber() ? OptionalDouble.of(n.asDouble()) : OptionalDouble.empty(),
+            also);
+    return Measures.named(measure, options).orElseThrow();
+  }
+
+  private static PoolingSettings settings(ObjectNode full) {
+    boolean common = full.get("model").asText().equals("common-effect");
+    return new PoolingSettings(
+        common
+            ? Optional.empty()
+            : TauSquaredEstimators.named(full.get("betweenStudyVariance").asText()),
+        MeanIntervals.named(full.get("interval").asText()).orElseThrow(),
+        new Prediction(
+            Prediction.Reference.valueOf(
+                constant(full.path("predictionInterval").asText("t-k-minus-2"))),
+            Prediction.Error.valueOf(
+                constant(full.path("predictionStandardError").asText("sum-of-weights")))),
+        TauSquaredInterval.valueOf(constant(full.path("tauSquaredInterval").asText("q-profile"))),
+        full.get("level").asDouble());
+  }
+
+  private static Map<String, String> columns(ObjectNode full) {
+    Map<String, String> columns = new LinkedHashMap<>();
+    full.path("columns")
+        .fields()
+        .forEachRemaining(field -> columns.put(field.getKey(), field.getValue().asText()));
+    return columns;
+  }
+
+  private static List<String> texts(JsonNode list) {
+    List<String> texts = new ArrayList<>();
+    list.forEach(text -> texts.add(text.asText()));
+    return texts;
+  }
+
+  private static String constant(String word) {
+    return word.toUpperCase(Locale.ROOT).replace('-', '_');
+  }
+}

@@ -1,0 +1,157 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.effect.Measures;
+import gapwise.problem.Problem;
+import gapwise.problem.Problems;
+import gapwise.synthesis.pooling.MeanIntervals;
+import gapwise.synthesis.pooling.TauSquaredEstimators;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What a plan of the right form still may not ask: settings that do not go together, and what the
+ * contract describes but this version does not do. Nothing asked for is passed over in silence.
+ */
+final class PlanRules {
+  private static final Set<String> EXACT_MEASURES =
+      Set.of("proportion", "incidence-rate", "odds-ratio", "incidence-rate-ratio");
+
+  private static final Map<String, Set<String>> COUNT_POOLING =
+      Map.of(
+          "mantel-haenszel",
+          Set.of("odds-ratio", "risk-ratio", "risk-difference", "incidence-rate-ratio"),
+          "peto",
+          Set.of("odds-ratio"));
+
+  private static final Set<String> MODELS = Set.of("random-effects", "common-effect");
+
+  private static final List<String> TASKS = List.of("synthesis", "interval", "convert");
+
+  /** Fields of a synthesis whose whole subject this version does not do. */
+  private static final List<String> LATER = List.of("moderators", "robustVariance", "cumulativeBy");
+
+  private final ObjectNode plan;
+  private final Problems problems = new Problems();
+
+  private PlanRules(ObjectNode plan) {
+    this.plan = plan;
+  }
+
+  /** What is wrong with a plan whose defaults are filled in. */
+  static List<Problem> check(ObjectNode plan) {
+    PlanRules rules = new PlanRules(plan);
+    String task = rules.text("task");
+    if (!TASKS.contains(task)) {
+      rules.later("task", "the task '" + task + "'", TASKS);
+    } else if (task.equals("interval")) {
+      rules.intervals();
+    } else if (task.equals("synthesis")) {
+      rules.together();
+      rules.available();
+    }
+    return rules.problems.list();
+  }
+
+  private void intervals() {
+    boolean rate = text("measure").equals("incidence-rate");
+    for (int i = 0; i < plan.get("methods").size(); i++) {
+      String method = plan.get("methods").get(i).asText();
+      if (method.equals("exact-poisson") != rate) {
+        problems.add(
+            "methods[" + i + "]",
+            "method-not-for-measure",
+            "'" + method + "' makes no interval for the measure '" + text("measure") + "'");
+      }
+    }
+  }
+
+  private void together() {
+    String measure = text("measure");
+    String model = text("model");
+    List<String> scales = Measures.scales(measure);
+    if (plan.has("scale") && !scales.isEmpty() && !scales.contains(text("scale"))) {
+      problems.add(
+          "scale",
+          "scale-not-for-measure",
+          "'" + text("scale") + "' is no scale for '" + measure + "', which has " + scales);
+    }
+    if (model.equals("exact-likelihood") && !EXACT_MEASURES.contains(measure)) {
+      problems.add(
+          "model",
+          "model-not-for-measure",
+          "an exact likelihood needs counts whose distribution is known; there is none here for '"
+              + measure
+              + "'");
+    }
+    Set<String> pooled = COUNT_POOLING.get(text("pooling"));
+    if (pooled != null && !pooled.contains(measure)) {
+      problems.add(
+          "pooling",
+          "pooling-not-for-measure",
+          "'" + text("pooling") + "' does not pool '" + measure + "'");
+    }
+    boolean intervalForModel =
+        model.equals("random-effects")
+            || plan.has("moderators")
+            || text("interval").equals("normal");
+    if (!intervalForModel) {
+      problems.add(
+          "interval",
+          "interval-not-for-model",
+          "'" + text("interval") + "' goes with random effects; '" + model + "' has 'normal'");
+    }
+  }
+
+  private void available() {
+    if (Measures.scales(text("measure")).isEmpty()) {
+      later("measure", "the measure '" + text("measure") + "'", Measures.names());
+    }
+    boolean known = problems.list().stream().anyMatch(p -> p.where().equals("model"));
+    if (!known && !MODELS.contains(text("model"))) {
+      later(
+          "model", "the model '" + text("model") + "'", List.of("random-effects", "common-effect"));
+    }
+    if (plan.has("pooling") && COUNT_POOLING.containsKey(text("pooling"))) {
+      later("pooling", "pooling by '" + text("pooling") + "'", List.of("inverse-variance"));
+    }
+    if (plan.has("betweenStudyVariance")
+        && TauSquaredEstimators.named(text("betweenStudyVariance")).isEmpty()) {
+      later(
+          "betweenStudyVariance",
+          "the estimator '" + text("betweenStudyVariance") + "'",
+          TauSquaredEstimators.all().stream().map(one -> one.name()).toList());
+    }
+    if (MeanIntervals.named(text("interval")).isEmpty()) {
+      later(
+          "interval",
+          "the interval '" + text("interval") + "'",
+          MeanIntervals.all().stream().map(one -> one.name()).toList());
+    }
+    for (String field : LATER) {
+      if (plan.has(field)) {
+        later(field, "'" + field + "'", List.of("subgroup"));
+      }
+    }
+    if (plan.path("smallStudyEffects").size() > 0) {
+      later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));
+    }
+    if (plan.path("influence").asBoolean()) {
+      later("influence", "the influence of single studies", List.of("false"));
+    }
+  }
+
+  private void later(String where, String what, List<String> available) {
+    problems.add(
+        where,
+        "not-available-yet",
+        what
+            + " is part of the plan's language but this version does not do it; available: "
+            + String.join(", ", available));
+  }
+
+  private String text(String field) {
+    return plan.path(field).asText();
+  }
+}

@@ -1,0 +1,130 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion.VersionFlag;
+import com.networknt.schema.ValidationMessage;
+import gapwise.problem.Problem;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The form of a plan, checked against plan.schema.json; every fault in one go, in our words. */
+final class PlanSchema {
+  private static final List<String> SOURCES = List.of("table", "rows", "evidence");
+  private static final JsonSchema SCHEMA = load();
+
+  private PlanSchema() {}
+
+  private static JsonSchema load() {
+    try (InputStream in = PlanSchema.class.getResourceAsStream("plan.schema.json")) {
+      return JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(in);
+    } catch (IOException e) {
+      throw new UncheckedIOException("plan.schema.json cannot be read", e);
+    }
+  }
+
+  /** What is wrong with the form of a plan; empty if nothing is. */
+  static List<Problem> check(JsonNode plan) {
+    if (!plan.isObject()) {
+      return List.of(
+          new Problem("", "not-an-object", "found no JSON object, expected a plan in braces"));
+    }
+    Map<String, Problem> found = new LinkedHashMap<>();
+    for (ValidationMessage message : SCHEMA.validate(plan)) {
+      for (Problem problem : problems(message, plan)) {
+        found.putIfAbsent(problem.where(), problem);
+      }
+    }
+    return List.copyOf(found.values());
+  }
+
+  private static List<Problem> problems(ValidationMessage message, JsonNode plan) {
+    String path = message.getEvaluationPath().toString();
+    String where = place(message.getInstanceLocation().toString());
+    int branch = path.indexOf(".oneOf");
+    if (branch >= 0) {
+      return inSource(message, plan.path("source"), path.substring(branch), where);
+    }
+    if (path.contains(".anyOf")) {
+      String whole = where.startsWith("prior.") ? firstTwo(where) : where.split("\\.")[0];
+      return List.of(
+          new Problem(
+              whole,
+              "wrong-value",
+              "found a value of a form that this field does not take; docs/plan.md lists them"));
+    }
+    return List.of(worded(message, where));
+  }
+
+  private static List<Problem> inSource(
+      ValidationMessage message, JsonNode source, String branch, String where) {
+    List<String> given = new ArrayList<>();
+    source.fieldNames().forEachRemaining(given::add);
+    if (given.size() != 1 || !SOURCES.contains(given.get(0))) {
+      return List.of(
+          new Problem(
+              "source",
+              "wrong-source",
+              "expected exactly one of \"table\" (a file), \"rows\" (a list) and \"evidence\" (a"
+                  + " selection)"));
+    }
+    boolean meant = branch.startsWith(".oneOf[" + SOURCES.indexOf(given.get(0)) + "]");
+    return meant ? List.of(worded(message, where)) : List.of();
+  }
+
+  private static Problem worded(ValidationMessage message, String where) {
+    String property = message.getProperty();
+    String inside = where.isEmpty() || property == null ? property : where + "." + property;
+    Object[] told = message.getArguments();
+    return switch (message.getType()) {
+      case "additionalProperties" ->
+          new Problem(
+              inside,
+              "unknown-field",
+              "a plan of this task has no such field; correct its name or remove it");
+      case "propertyNames" ->
+          new Problem(inside, "unknown-role", "columns has no such role; docs/plan.md lists them");
+      case "required" ->
+          new Problem(
+              inside, "missing-field", "this field is needed with what the plan asks; add it");
+      case "enum" ->
+          new Problem(
+              where,
+              "unknown-value",
+              "found " + message.getInstanceNode() + ", expected one of " + told[0]);
+      case "const" ->
+          new Problem(
+              where,
+              "wrong-value",
+              "found "
+                  + message.getInstanceNode()
+                  + ", expected \""
+                  + told[0]
+                  + "\" with what else the plan asks");
+      case "type" -> new Problem(where, "wrong-type", "found " + told[0] + ", expected " + told[1]);
+      default ->
+          new Problem(
+              where,
+              "out-of-range",
+              "found "
+                  + message.getInstanceNode()
+                  + "; the value "
+                  + message.getMessage().replaceFirst("^[^:]*: ", ""));
+    };
+  }
+
+  private static String place(String location) {
+    return location.equals("$") ? "" : location.replaceFirst("^\\$\\.?", "");
+  }
+
+  private static String firstTwo(String where) {
+    String[] parts = where.split("\\.");
+    return parts[0] + "." + parts[1];
+  }
+}

@@ -1,0 +1,79 @@
+package gapwise.analysis;
+
+import gapwise.effect.Reported;
+import gapwise.problem.Problems;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A row read by role, collecting what is wrong with it and what it lacks. */
+final class ReportedRow implements Reported {
+  private final Columns columns;
+  private final DataTable.Row row;
+  private final Problems problems;
+  private final List<String> missing = new ArrayList<>();
+  private boolean wrong;
+
+  ReportedRow(Columns columns, DataTable.Row row, Problems problems) {
+    this.columns = columns;
+    this.row = row;
+    this.problems = problems;
+  }
+
+  @Override
+  public OptionalDouble number(String role) {
+    String text = columns.has(role) ? row.text(columns.byRole().get(role)) : "";
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    OptionalDouble number = parse(text);
+    if (number.isEmpty()) {
+      wrong(
+          role,
+          "not-a-number",
+          "found '"
+              + text
+              + "', expected a number with a point before the fraction, or nothing if it is not"
+              + " reported");
+    }
+    return number;
+  }
+
+  private static OptionalDouble parse(String text) {
+    // Only plain decimal notation: Java's own reader also takes "NaN", "0x1p3" and "1d".
+    if (!text.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?")) {
+      return OptionalDouble.empty();
+    }
+    double value = Double.parseDouble(text);
+    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+  }
+
+  @Override
+  public void wrong(String role, String code, String message) {
+    wrong = true;
+    problems.add(
+        row.place() + ", column " + columns.byRole().getOrDefault(role, role), code, message);
+  }
+
+  @Override
+  public void missing(String role) {
+    if (!wrong) {
+      missing.add(columns.byRole().getOrDefault(role, role));
+    }
+  }
+
+  /** What the row lacks, as a warning; empty if it is whole or wrong. */
+  Optional<Result.Warning> lacking() {
+    return missing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Result.Warning.of(
+                "missing-value",
+                row.place()
+                    + " has no value in "
+                    + String.join(", ", missing)
+                    + ", so it cannot enter",
+                columns.label(row)));
+  }
+}

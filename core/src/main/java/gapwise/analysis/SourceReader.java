@@ -1,0 +1,102 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * From a plan's source to rows.
+ *
+ * @param folder where relative names of tables start; empty if no file may be read
+ * @param evidence the curated store; empty if there is none
+ */
+record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
+
+  DataTable read(Plan plan) {
+    JsonNode source = plan.json().get("source");
+    if (source.has("table")) {
+      return table(source.get("table").asText());
+    }
+    if (source.has("rows")) {
+      return rows(source.get("rows"));
+    }
+    return selected(source.get("evidence"), plan.measure());
+  }
+
+  private DataTable table(String name) {
+    if (folder.isEmpty()) {
+      throw wrong(
+          "source.table",
+          "no-files-here",
+          "a plan sent here cannot read the file '" + name + "'; put the rows into source.rows");
+    }
+    return CsvTable.read(folder.get().resolve(name), name);
+  }
+
+  private static DataTable rows(JsonNode given) {
+    Set<String> columns = new LinkedHashSet<>();
+    List<DataTable.Row> rows = new ArrayList<>();
+    List<Problem> wrong = new ArrayList<>();
+    for (JsonNode row : given) {
+      int number = rows.size() + 1;
+      Map<String, String> cells = new LinkedHashMap<>();
+      row.fields()
+          .forEachRemaining(
+              field -> {
+                columns.add(field.getKey());
+                if (field.getValue().isContainerNode()) {
+                  wrong.add(
+                      new Problem(
+                          "source.rows[" + (number - 1) + "]." + field.getKey(),
+                          "wrong-type",
+                          "found a list or an object, expected a number or text"));
+                } else if (!field.getValue().asText("").isBlank() && !field.getValue().isNull()) {
+                  cells.put(field.getKey(), field.getValue().asText().strip());
+                }
+              });
+      rows.add(new DataTable.Row(number, cells));
+    }
+    if (!wrong.isEmpty()) {
+      throw new WrongInputException(wrong);
+    }
+    return new DataTable(
+        columns, rows, List.of(), Hash.sha256(given.toString().getBytes(StandardCharsets.UTF_8)));
+  }
+
+  private DataTable selected(JsonNode selection, String measure) {
+    if (evidence.isEmpty()) {
+      throw wrong(
+          "source.evidence",
+          "no-evidence-store",
+          "there is no curated store here to select from; name its folder, or give source.table or"
+              + " source.rows");
+    }
+    EvidenceRows.Selected selected = evidence.get().rows(selection, measure);
+    Set<String> columns = new LinkedHashSet<>();
+    List<DataTable.Row> rows = new ArrayList<>();
+    for (Map<String, String> cells : selected.rows()) {
+      columns.addAll(new java.util.TreeSet<>(cells.keySet()));
+      rows.add(new DataTable.Row(rows.size() + 1, cells));
+    }
+    if (rows.isEmpty()) {
+      throw wrong(
+          "source.evidence",
+          "nothing-selected",
+          "no arm in the curated store answers this selection; widen it");
+    }
+    return new DataTable(columns, rows, selected.warnings(), selected.sha256());
+  }
+
+  private static WrongInputException wrong(String where, String code, String message) {
+    return new WrongInputException(List.of(new Problem(where, code, message)));
+  }
+}

@@ -1,0 +1,42 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.effect.Measure;
+import gapwise.synthesis.pooling.PoolingSettings;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Effects of studies pooled.
+ *
+ * @param json with every default filled in
+ * @param measure its name
+ * @param how the measure on its scale
+ * @param settings how effects are pooled
+ * @param subgroup column of the groups, if any
+ * @param commonSubgroupVariance whether groups share one variance between studies
+ */
+record SynthesisPlan(
+    ObjectNode json,
+    String measure,
+    Map<String, String> columns,
+    Measure<?> how,
+    PoolingSettings settings,
+    Optional<String> subgroup,
+    boolean commonSubgroupVariance)
+    implements Plan {
+  SynthesisPlan {
+    json = json.deepCopy();
+    columns = Map.copyOf(columns);
+  }
+
+  @Override
+  public ObjectNode json() {
+    return json.deepCopy();
+  }
+
+  @Override
+  public Result runOn(DataTable table) {
+    return SynthesisRun.of(this, how, table);
+  }
+}

@@ -1,0 +1,196 @@
+package gapwise.synthesis.pooling;
+
+import gapwise.effect.Interval;
+import gapwise.problem.Problem;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * Groups of studies pooled apart and compared: Borenstein and Higgins, Prev Sci 2013;14:134. Each
+ * group has its own variance between studies, or all share one from the model with a mean a group.
+ *
+ * @param groups in the order in which they first appear
+ * @param q between groups: squared distances of group means from their mean, weighted by 1/se^2
+ * @param degreesOfFreedom groups less one
+ * @param pValue of q; empty without degrees of freedom
+ * @param tauSquared the variance all groups share, if they do
+ * @param warnings what a reader must know
+ */
+public record Subgroups(
+    List<Group> groups,
+    OptionalDouble q,
+    OptionalInt degreesOfFreedom,
+    OptionalDouble pValue,
+    OptionalDouble tauSquared,
+    List<Problem> warnings) {
+
+  /**
+   * One group.
+   *
+   * @param level its name
+   * @param studies how many
+   */
+  public record Group(String level, int studies, Pooled pooled) {}
+
+  public Subgroups {
+    groups = List.copyOf(groups);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** Each group with its own variance between studies; that of a group of one study is 0. */
+  public static Subgroups separate(
+      EffectSample sample, List<String> levels, PoolingSettings settings) {
+    List<Group> groups = new ArrayList<>();
+    places(levels)
+        .forEach(
+            (level, at) -> {
+              Pooled pooled = InverseVariance.pool(sample.at(at), settings);
+              if (at.size() == 1 && settings.estimator().isPresent() && pooled.mean().isPresent()) {
+                pooled = with(pooled, pooled.heterogeneity().withTauSquared(0));
+              }
+              groups.add(new Group(level, at.size(), pooled));
+            });
+    return compared(groups, OptionalDouble.empty(), List.of());
+  }
+
+  /** Groups that share one variance between studies. */
+  public static Subgroups common(
+      EffectSample sample, List<String> levels, PoolingSettings settings) {
+    Map<String, List<Integer>> places = places(levels);
+    if (settings.estimator().isEmpty()
+        || sample.hasZeroVariance()
+        || sample.size() <= places.size()) {
+      Subgroups apart = separate(sample, levels, settings);
+      return sample.size() > places.size()
+          ? apart
+          : new Subgroups(
+              apart.groups(),
+              OptionalDouble.empty(),
+              OptionalInt.empty(),
+              OptionalDouble.empty(),
+              OptionalDouble.empty(),
+              plus(
+                  apart.warnings(),
+                  new Problem(
+                      "",
+                      "too-few-studies",
+                      "every group has one study, so groups share no variance that could be"
+                          + " estimated")));
+    }
+    List<String> names = List.copyOf(places.keySet());
+    GroupMeans model = GroupMeans.of(levels.stream().map(names::indexOf).toList());
+    TauSquared tauSquared = settings.estimator().get().estimate(sample, model);
+    if (tauSquared instanceof TauSquared.NotEstimable not) {
+      List<Group> groups = new ArrayList<>();
+      places.forEach(
+          (level, at) ->
+              groups.add(
+                  new Group(
+                      level,
+                      at.size(),
+                      Pooled.without(
+                          own(sample.at(at)), new Problem("", not.code(), not.reason())))));
+      return compared(groups, OptionalDouble.empty(), List.of());
+    }
+    double shared = ((TauSquared.Estimate) tauSquared).value();
+    double[] weights = sample.weights(shared);
+    GroupMeans.GroupFit fit = model.fit(sample, weights);
+    double scale =
+        new GeneralisedQ(sample, model).weighted(fit, weights)
+            / (sample.size() - model.parameters());
+    List<Group> groups = new ArrayList<>();
+    for (int g = 0; g < names.size(); g++) {
+      List<Integer> at = places.get(names.get(g));
+      WeightedMean mean = new WeightedMean(sample, model, fit.mean(g), fit.weightSum(g), scale);
+      groups.add(new Group(names.get(g), at.size(), shared(sample.at(at), mean, shared, settings)));
+    }
+    return compared(groups, OptionalDouble.of(shared), List.of());
+  }
+
+  private static Pooled shared(
+      EffectSample group, WeightedMean mean, double tauSquared, PoolingSettings settings) {
+    Optional<Interval> prediction =
+        settings.prediction().around(mean, tauSquared, settings.level());
+    List<Double> weights = new ArrayList<>();
+    for (double weight : group.weights(tauSquared)) {
+      weights.add(weight / mean.weightSum());
+    }
+    return new Pooled(
+        Optional.of(settings.interval().around(mean, settings.level())),
+        prediction,
+        own(group).withTauSquared(tauSquared),
+        weights,
+        OptionalDouble.of(mean.standardError()),
+        Optional.empty(),
+        List.of());
+  }
+
+  private static Heterogeneity own(EffectSample group) {
+    return InverseVariance.fromQ(group, GroupMeans.one(group));
+  }
+
+  private static Subgroups compared(List<Group> groups, OptionalDouble shared, List<Problem> more) {
+    List<Problem> warnings = new ArrayList<>(more);
+    List<Double> means = new ArrayList<>();
+    List<Double> variances = new ArrayList<>();
+    for (Group group : groups) {
+      for (Problem problem : group.pooled().warnings()) {
+        warnings.add(
+            new Problem(
+                problem.where(),
+                problem.code(),
+                "group '" + group.level() + "': " + problem.message()));
+      }
+      group.pooled().mean().ifPresent(mean -> means.add(mean.estimate()));
+      group.pooled().modelStandardError().ifPresent(error -> variances.add(error * error));
+    }
+    if (groups.isEmpty() || means.size() < groups.size()) {
+      return new Subgroups(
+          groups,
+          OptionalDouble.empty(),
+          OptionalInt.empty(),
+          OptionalDouble.empty(),
+          shared,
+          warnings);
+    }
+    EffectSample between = EffectSample.of(means, variances);
+    Heterogeneity test = InverseVariance.fromQ(between, GroupMeans.one(between));
+    if (groups.size() == 1) {
+      warnings.add(
+          new Problem(
+              "", "too-few-studies", "there is only one group, so groups cannot be compared"));
+    }
+    return new Subgroups(
+        groups, test.q(), test.degreesOfFreedom(), test.pValue(), shared, warnings);
+  }
+
+  private static Map<String, List<Integer>> places(List<String> levels) {
+    Map<String, List<Integer>> places = new LinkedHashMap<>();
+    for (int i = 0; i < levels.size(); i++) {
+      places.computeIfAbsent(levels.get(i), level -> new ArrayList<>()).add(i);
+    }
+    return places;
+  }
+
+  private static Pooled with(Pooled pooled, Heterogeneity heterogeneity) {
+    return new Pooled(
+        pooled.mean(),
+        pooled.prediction(),
+        heterogeneity,
+        pooled.weights(),
+        pooled.modelStandardError(),
+        pooled.likelihood(),
+        pooled.warnings());
+  }
+
+  private static List<Problem> plus(List<Problem> list, Problem one) {
+    List<Problem> more = new ArrayList<>(list);
+    more.add(one);
+    return more;
+  }
+}
