@@ -1,6 +1,7 @@
 package gapwise.server.home;
 
-import gapwise.evidence.EvidenceJson;
+import gapwise.curation.EvidenceBase;
+import gapwise.curation.KeptStudy;
 import gapwise.evidence.Study;
 import gapwise.search.LuceneStudySearch;
 import gapwise.search.StudySearch;
@@ -14,14 +15,15 @@ import org.slf4j.LoggerFactory;
 /** One home folder, open: the records, their index and all that is asked of them. */
 public final class Home implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Home.class);
-  private static final String STUDIES = "study";
 
   private final DocumentStore store;
   private final LuceneStudySearch search;
+  private final EvidenceBase base;
 
   private Home(DocumentStore store, LuceneStudySearch search) {
     this.store = store;
     this.search = search;
+    this.base = new EvidenceBase(store);
   }
 
   /** Opens a home folder, making it when it is not there. */
@@ -29,16 +31,16 @@ public final class Home implements AutoCloseable {
     DocumentStore store = DocumentStore.open(folder, clock);
     try {
       return new Home(
-          store, LuceneStudySearch.open(folder.resolve("index"), store, STUDIES, LOG::info));
+          store, LuceneStudySearch.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info));
     } catch (RuntimeException failure) {
       store.close();
       throw failure;
     }
   }
 
-  /** The records. */
-  public DocumentStore store() {
-    return store;
+  /** The studies. */
+  public EvidenceBase base() {
+    return base;
   }
 
   /** The index. */
@@ -48,7 +50,7 @@ public final class Home implements AutoCloseable {
 
   /** A study as it stands. */
   public Optional<Study> study(String id) {
-    return store.latest(STUDIES, id).flatMap(v -> v.json()).map(EvidenceJson::read);
+    return base.study(id).map(KeptStudy::study);
   }
 
   /** Builds the index anew from the records. */

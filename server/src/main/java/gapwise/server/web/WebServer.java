@@ -3,6 +3,8 @@ package gapwise.server.web;
 import gapwise.server.home.Home;
 import gapwise.server.page.Assets;
 import gapwise.server.page.ErrorPage;
+import gapwise.server.page.EvidencePage;
+import gapwise.server.page.StudyPage;
 import gapwise.server.page.Sites;
 import gapwise.server.page.StudiesPage;
 import gapwise.server.page.Templates;
@@ -49,6 +51,8 @@ public final class WebServer implements AutoCloseable {
               routes.before(sameOrigin::check);
               routes.before(WebServer::refuseTooLarge);
               assets.addTo(routes);
+              new EvidencePage(templates, sites, home.search(), home.base()).addTo(routes);
+              new StudyPage(templates, sites, home.base()).addTo(routes);
               new StudiesPage(templates, sites, home.search(), home::study, (o, r, h) -> Map.of())
                   .addTo(routes);
               new Failures(new ErrorPage(templates, sites)).addTo(routes);
