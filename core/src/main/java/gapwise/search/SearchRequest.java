@@ -74,4 +74,20 @@ public record SearchRequest(
     Objects.requireNonNull(defect, "defect");
     Objects.requireNonNull(defectMatch, "defectMatch");
   }
+
+  /** The same request narrowed to other outcomes. */
+  public SearchRequest withOutcomes(Set<String> codes) {
+    return new SearchRequest(
+        text,
+        methods,
+        bones,
+        segments,
+        infected,
+        designs,
+        codes,
+        yearFrom,
+        yearTo,
+        defect,
+        defectMatch);
+  }
 }

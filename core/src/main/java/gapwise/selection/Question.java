@@ -1,6 +1,7 @@
 package gapwise.selection;
 
 import gapwise.evidence.Clock;
+import gapwise.evidence.ExtractionStatus;
 import gapwise.evidence.Outcome;
 import gapwise.search.SearchRequest;
 import java.util.Objects;
@@ -15,9 +16,15 @@ import java.util.Optional;
  *     out, since times on different clocks are never pooled
  * @param minimumPatients least number of patients or limbs a row must speak of, at least 1; 5 is
  *     common practice (no source) and keeps single cases out of pooled series
+ * @param leastStatus how far the extraction of a study must have come at least; empty takes drafts
+ *     too
  */
 public record Question(
-    Outcome outcome, SearchRequest among, Optional<Clock> clock, int minimumPatients) {
+    Outcome outcome,
+    SearchRequest among,
+    Optional<Clock> clock,
+    int minimumPatients,
+    Optional<ExtractionStatus> leastStatus) {
 
   /** The least number of patients unless a person says otherwise (common practice, no source). */
   public static final int USUAL_MINIMUM_PATIENTS = 5;
@@ -26,10 +33,17 @@ public record Question(
     Objects.requireNonNull(outcome, "outcome");
     Objects.requireNonNull(among, "among");
     Objects.requireNonNull(clock, "clock");
+    Objects.requireNonNull(leastStatus, "leastStatus");
     if (minimumPatients < 1) {
       throw new IllegalArgumentException(
           "minimum of patients must be at least 1, was " + minimumPatients);
     }
+  }
+
+  /** A question to studies of any status. */
+  public Question(
+      Outcome outcome, SearchRequest among, Optional<Clock> clock, int minimumPatients) {
+    this(outcome, among, clock, minimumPatients, Optional.empty());
   }
 
   /** An outcome among arms, with the usual minimum of patients. */

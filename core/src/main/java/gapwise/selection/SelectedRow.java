@@ -2,11 +2,13 @@ package gapwise.selection;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Study;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * One row that answers a question: the value of one arm.
@@ -16,7 +18,7 @@ import java.util.Optional;
  * @param value the numbers, as reported or summed up
  * @param basis how the numbers were come by
  * @param report the report that was taken; empty when patients were summed up
- * @param defect the missing length that speaks for the arm
+ * @param defect the missing length that speaks for those whom the row is about
  * @param studyVersion version of the study's record that was read
  */
 public record SelectedRow(
@@ -53,7 +55,53 @@ public record SelectedRow(
 
   /** Unique among rows: the study, and its arm where it has several. */
   public String label() {
+    return label(study, arm);
+  }
+
+  static String label(Study study, Arm arm) {
     String name = study.citation().label();
     return study.arms().size() == 1 ? name : name + ", " + arm.label().orElse(arm.id());
+  }
+
+  /**
+   * How many patients or limbs the numbers speak of: their own total; else those followed; else,
+   * for a value of the whole arm, the patients of the arm.
+   */
+  public OptionalInt speaksOf() {
+    OptionalInt own = ownTotal();
+    if (own.isPresent() || basis == Basis.SUBGROUP) {
+      return own;
+    }
+    return arm.baseline().patients().isEmpty() && study.arms().size() == 1
+        ? study.whole().patients()
+        : arm.baseline().patients();
+  }
+
+  private OptionalInt ownTotal() {
+    OptionalInt printed = OptionalInt.empty();
+    if (value instanceof ReportedValue.Events events) {
+      printed = events.count().total();
+    } else if (value instanceof ReportedValue.Quantity quantity) {
+      printed = quantity.summary().n();
+    } else if (value instanceof ReportedValue.Categories categories) {
+      printed = OptionalInt.of(categories.sum());
+    }
+    if (printed.isPresent() || report.isEmpty()) {
+      return printed;
+    }
+    return report.get().followed();
+  }
+
+  /**
+   * The definition of an outcome in the words of the paper: the report's own, else that of the
+   * study for outcomes of union and of infection.
+   */
+  public Optional<String> definition(Outcome outcome) {
+    Optional<String> own = report.flatMap(OutcomeReport::definition);
+    return switch (outcome.family()) {
+      case "Union" -> own.or(study::unionDefinition);
+      case "Infection" -> own.or(study::infectionDefinition);
+      default -> own;
+    };
   }
 }

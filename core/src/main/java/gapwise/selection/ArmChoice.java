@@ -1,0 +1,207 @@
+package gapwise.selection;
+
+import gapwise.evidence.ArmDefect;
+import gapwise.evidence.DefectLength;
+import gapwise.evidence.Duration;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Subgroup;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import gapwise.selection.SelectedRow.Basis;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Takes the one value that speaks for an arm, in this order: patients described one by one, where
+ * they answer a question about a range of lengths better; the reported value of the whole arm; the
+ * sum of patients; a part of the arm that lies in the range. Everything passed over is left out
+ * with its reason. Used for one arm.
+ */
+final class ArmChoice {
+  /**
+   * The last look at patients counts; a report without a time point speaks of the end of follow-up.
+   * Of two at the same time, counts of events go before rates, and the larger group before the
+   * smaller.
+   */
+  private static final Comparator<Candidate> BEST_LAST =
+      Comparator.comparingDouble(ArmChoice::months)
+          .thenComparing(candidate -> !(candidate.value() instanceof ReportedValue.Rate))
+          .thenComparingInt(ArmChoice::size);
+
+  private final Question question;
+  private final Clocks clocks;
+  private final ArmCase arm;
+  private final List<LeftOut> leftOut = new ArrayList<>();
+
+  ArmChoice(Question question, Clocks clocks, ArmCase arm) {
+    this.question = question;
+    this.clocks = clocks;
+    this.arm = arm;
+  }
+
+  /** What was passed over so far. */
+  List<LeftOut> leftOut() {
+    return List.copyOf(leftOut);
+  }
+
+  Optional<SelectedRow> choose(ArmReports reports) {
+    leftOut.addAll(reports.leftOut());
+    List<Candidate> wholeArm = onClock(reports.wholeArm());
+    List<Candidate> parts = onClock(reports.subgroupsInRange());
+    Optional<PatientSum> patients = patientsOnClock();
+    if (patients.filter(PatientSum::better).isPresent()) {
+      leaveOut(
+          wholeArm,
+          "patients-in-range",
+          "was passed over for the patients in the range asked for, who are all described one by one.");
+      leavePartsOut(parts);
+      return patients.map(this::row);
+    }
+    if (!wholeArm.isEmpty()) {
+      leavePartsOut(parts);
+      return Optional.of(reported(best(wholeArm)));
+    }
+    if (patients.isPresent()) {
+      leavePartsOut(parts);
+      return patients.map(this::row);
+    }
+    if (!parts.isEmpty()) {
+      return Optional.of(part(best(parts)));
+    }
+    if (leftOut.isEmpty() && isDescribed()) {
+      leaveOut(nothingToTake());
+    }
+    return Optional.empty();
+  }
+
+  private List<Candidate> onClock(List<Candidate> candidates) {
+    List<Candidate> kept = new ArrayList<>();
+    for (Candidate candidate : candidates) {
+      Optional<Reason> reason = clocks.against(candidate.clock(), candidate.words());
+      reason.ifPresentOrElse(this::leaveOut, () -> kept.add(candidate));
+    }
+    return kept;
+  }
+
+  private Optional<PatientSum> patientsOnClock() {
+    Optional<PatientSum> patients = PatientSum.of(question, arm);
+    if (patients.isEmpty()) {
+      return patients;
+    }
+    Optional<Reason> reason =
+        clocks.against(Optional.empty(), "The list of patients described one by one");
+    reason.ifPresent(this::leaveOut);
+    return reason.isPresent() ? Optional.empty() : patients;
+  }
+
+  private Candidate best(List<Candidate> candidates) {
+    Candidate best =
+        candidates.stream().reduce((a, b) -> BEST_LAST.compare(a, b) >= 0 ? a : b).get();
+    for (Candidate other : candidates) {
+      if (other != best) {
+        leaveOut(
+            months(other) == months(best)
+                ? new Reason(
+                    "another-report",
+                    other.words() + " was passed over for another one of the same arm.")
+                : new Reason(
+                    "another-time-point",
+                    other.words() + " was passed over for a later one of the same arm."));
+      }
+    }
+    return best;
+  }
+
+  private static double months(Candidate candidate) {
+    return candidate.report().timePoint().map(Duration::months).orElse(Double.POSITIVE_INFINITY);
+  }
+
+  private static int size(Candidate candidate) {
+    if (candidate.value() instanceof ReportedValue.Events events) {
+      return events.count().total().orElse(0);
+    }
+    if (candidate.value() instanceof ReportedValue.Quantity quantity) {
+      return quantity.summary().n().orElse(0);
+    }
+    return candidate.value() instanceof ReportedValue.Categories categories ? categories.sum() : 0;
+  }
+
+  private SelectedRow reported(Candidate taken) {
+    return row(
+        taken.value(),
+        taken.basis(),
+        Optional.of(taken.report()),
+        ArmDefect.of(arm.study(), arm.arm()));
+  }
+
+  private SelectedRow part(Candidate taken) {
+    return row(
+        taken.value(),
+        Basis.SUBGROUP,
+        Optional.of(taken.report()),
+        Optional.of(bandOf(taken.report().subgroup().orElseThrow())));
+  }
+
+  private SelectedRow row(PatientSum patients) {
+    return row(patients.value(), patients.basis(), Optional.empty(), patients.defect());
+  }
+
+  private SelectedRow row(
+      ReportedValue value,
+      Basis basis,
+      Optional<OutcomeReport> report,
+      Optional<ArmDefect> defect) {
+    return new SelectedRow(
+        arm.study(), arm.arm(), value, basis, report, defect, arm.kept().version());
+  }
+
+  /** A part of an arm is known by its band alone; it has no mean. */
+  private static ArmDefect bandOf(Subgroup part) {
+    double from = part.defectFromCentimetres().orElse(0);
+    OptionalDouble to = part.defectToCentimetres();
+    Optional<Summary> band =
+        to.isPresent()
+            ? Optional.of(
+                Summary.with(Unit.CENTIMETRES).minimum(from).maximum(to.getAsDouble()).build())
+            : Optional.empty();
+    DefectLength length =
+        new DefectLength(
+            band,
+            band.isEmpty() && from > 0 ? OptionalDouble.of(from) : OptionalDouble.empty(),
+            List.of(),
+            Optional.of(part.words()),
+            Optional.empty(),
+            Optional.empty());
+    return new ArmDefect(length, ArmDefect.Origin.REPORTED_FOR_ARM, List.of());
+  }
+
+  private boolean isDescribed() {
+    return arm.patients().stream()
+        .anyMatch(patient -> patient.outcomes().containsKey(question.outcome().code()));
+  }
+
+  private Reason nothingToTake() {
+    return question.among().defect().isPresent()
+        ? new Reason(
+            "no-patients-in-range",
+            "Of the patients described one by one, none has a known result and a missing length in"
+                + " the range asked for.")
+        : new Reason("no-numbers", "Of no patient of the arm is the result known.");
+  }
+
+  private void leavePartsOut(List<Candidate> parts) {
+    leaveOut(parts, "subgroup", "is of a part of the arm, which another row speaks for.");
+  }
+
+  private void leaveOut(List<Candidate> candidates, String code, String why) {
+    candidates.forEach(one -> leaveOut(new Reason(code, one.words() + " " + why)));
+  }
+
+  private void leaveOut(Reason reason) {
+    leftOut.add(arm.leftOut(reason));
+  }
+}

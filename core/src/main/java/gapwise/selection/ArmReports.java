@@ -1,0 +1,76 @@
+package gapwise.selection;
+
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.Scope;
+import gapwise.evidence.Subgroup;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the paper reports of the outcome for one arm, sorted.
+ *
+ * @param wholeArm usable values of the whole arm
+ * @param subgroupsInRange usable values of parts of the arm whose band of missing length lies
+ *     inside the range asked for
+ * @param leftOut all other reports, with the reason
+ */
+record ArmReports(
+    List<Candidate> wholeArm, List<Candidate> subgroupsInRange, List<LeftOut> leftOut) {
+
+  ArmReports {
+    wholeArm = List.copyOf(wholeArm);
+    subgroupsInRange = List.copyOf(subgroupsInRange);
+    leftOut = List.copyOf(leftOut);
+  }
+
+  static ArmReports of(Question question, ArmCase arm) {
+    List<Candidate> wholeArm = new ArrayList<>();
+    List<Candidate> subgroups = new ArrayList<>();
+    List<LeftOut> leftOut = new ArrayList<>();
+    for (OutcomeReport report : arm.study().outcomes()) {
+      if (!report.outcome().equals(question.outcome()) || !concerns(report.scope(), arm)) {
+        continue;
+      }
+      Optional<Reason> against =
+          ReportRule.firstAgainst(arm.study(), report).or(() -> outsideRange(question, report));
+      if (against.isPresent()) {
+        leftOut.add(arm.leftOut(against.get()));
+        continue;
+      }
+      UsableValue value = UsableValue.of(question.outcome(), report.value());
+      if (value instanceof UsableValue.Unusable unusable) {
+        leftOut.add(arm.leftOut(unusable.reason()));
+      } else if (value instanceof UsableValue.Usable usable) {
+        (report.subgroup().isPresent() ? subgroups : wholeArm)
+            .add(new Candidate(report, usable.value(), usable.countedBack()));
+      }
+    }
+    return new ArmReports(wholeArm, subgroups, leftOut);
+  }
+
+  private static boolean concerns(Scope scope, ArmCase arm) {
+    return scope.armIds().isEmpty() || scope.armIds().contains(arm.arm().id());
+  }
+
+  /** A part of an arm is never taken beside or instead of the whole, unless a range asks for it. */
+  private static Optional<Reason> outsideRange(Question question, OutcomeReport report) {
+    return report
+        .subgroup()
+        .filter(part -> question.among().defect().filter(r -> liesIn(part, r)).isEmpty())
+        .map(
+            part ->
+                new Reason(
+                    "subgroup",
+                    "The value is of a part of the arm (" + part.words() + "), not of the whole."));
+  }
+
+  private static boolean liesIn(Subgroup part, LengthRange range) {
+    boolean open = range.toCentimetres() == Double.POSITIVE_INFINITY;
+    return (part.defectFromCentimetres().isPresent() || part.defectToCentimetres().isPresent())
+        && part.defectFromCentimetres().orElse(0) >= range.fromCentimetres()
+        && (open || part.defectToCentimetres().isPresent())
+        && part.defectToCentimetres().orElse(Double.POSITIVE_INFINITY) <= range.toCentimetres();
+  }
+}

@@ -1,0 +1,37 @@
+package gapwise.selection;
+
+import gapwise.evidence.Clock;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.ReportedValue;
+import java.util.Optional;
+
+/**
+ * A report whose numbers can be used.
+ *
+ * @param report the report
+ * @param value its numbers, counted back where only a percentage is printed
+ * @param countedBack whether they were
+ */
+record Candidate(OutcomeReport report, ReportedValue value, boolean countedBack) {
+
+  Optional<Clock> clock() {
+    return report.clock();
+  }
+
+  SelectedRow.Basis basis() {
+    return countedBack ? SelectedRow.Basis.COUNTED_BACK : SelectedRow.Basis.REPORTED;
+  }
+
+  /** The report in words, for messages about several of one arm. */
+  String words() {
+    StringBuilder words = new StringBuilder("The value");
+    report
+        .timePoint()
+        .ifPresent(
+            time ->
+                words.append(" at ").append(time.value()).append(' ').append(time.unit().symbol()));
+    report.clock().ifPresent(clock -> words.append(" counted from ").append(clock.label()));
+    report.provenance().place().ifPresent(place -> words.append(" (").append(place).append(')'));
+    return words.toString();
+  }
+}

@@ -1,0 +1,87 @@
+package gapwise.selection;
+
+import gapwise.evidence.CountedUnit;
+import gapwise.problem.Problem;
+import gapwise.selection.SelectedRow.Basis;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** Finds what a reader of the rows must know before the numbers are put together. */
+final class Notes {
+  private Notes() {}
+
+  static List<Problem> on(Question question, Clocks clocks, List<SelectedRow> rows) {
+    List<Problem> notes = new ArrayList<>();
+    clocksNote(question, clocks, rows, notes);
+    unitsNote(rows, notes);
+    patientsNote(rows, notes);
+    return notes;
+  }
+
+  private static void clocksNote(
+      Question question, Clocks clocks, List<SelectedRow> rows, List<Problem> notes) {
+    boolean chosenHere = question.clock().isEmpty() && clocks.chosen().isPresent();
+    if (chosenHere && clocks.present().size() > 1) {
+      notes.add(
+          new Problem(
+              "",
+              "clock-chosen",
+              "Studies count this time from different events. Those that count from "
+                  + clocks.chosen().get().label()
+                  + ", the most, are taken; choose another start to see the others."));
+    }
+    if (question.outcome().needsClock() && clocks.chosen().isEmpty() && !rows.isEmpty()) {
+      notes.add(
+          new Problem(
+              "",
+              "clock-not-stated",
+              "No study says from when it counts this time, so the rows may not be comparable."));
+    }
+  }
+
+  private static void unitsNote(List<SelectedRow> rows, List<Problem> notes) {
+    long ofPatients = counting(rows, CountedUnit.PATIENTS);
+    long ofOthers = counting(rows, CountedUnit.LIMBS) + counting(rows, CountedUnit.DEFECTS);
+    if (ofPatients > 0 && ofOthers > 0) {
+      notes.add(
+          new Problem(
+              "",
+              "limbs-and-patients-mixed",
+              ofPatients
+                  + " rows count patients and "
+                  + ofOthers
+                  + " count limbs or defects; a patient with two injured limbs counts once in the"
+                  + " former and twice in the latter."));
+    }
+  }
+
+  private static long counting(List<SelectedRow> rows, CountedUnit unit) {
+    return rows.stream()
+        .filter(row -> row.report().flatMap(report -> report.counted()).equals(Optional.of(unit)))
+        .count();
+  }
+
+  private static void patientsNote(List<SelectedRow> rows, List<Problem> notes) {
+    List<String> inPart =
+        rows.stream().filter(Notes::isDescribedInPart).map(SelectedRow::label).toList();
+    if (!inPart.isEmpty()) {
+      notes.add(
+          new Problem(
+              "",
+              "patients-described-in-part",
+              "Summed up from fewer patients than the arm has, since the result of the others is not"
+                  + " printed; those described may not be typical: "
+                  + String.join("; ", inPart)
+                  + "."));
+    }
+  }
+
+  private static boolean isDescribedInPart(SelectedRow row) {
+    OptionalInt treated = row.arm().baseline().patients();
+    return row.basis() == Basis.FROM_PATIENTS
+        && treated.isPresent()
+        && row.speaksOf().orElse(0) < treated.getAsInt();
+  }
+}

@@ -1,0 +1,88 @@
+package gapwise.selection;
+
+import gapwise.evidence.ArmDefect;
+import gapwise.evidence.DefectLength;
+import gapwise.evidence.Length;
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.PatientAggregation;
+import gapwise.evidence.PatientRow;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import gapwise.selection.SelectedRow.Basis;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The outcome summed up from patients of an arm who are described one by one: from those whose
+ * missing length lies in the range asked for, where there is a range and lengths are known, else
+ * from all.
+ *
+ * @param value the sum
+ * @param basis which patients
+ * @param defect the missing length of those patients
+ * @param better whether it answers a question about a range better than a value of the whole arm:
+ *     every patient of the arm is described with a length, some lie outside the range, and the
+ *     outcome of all inside is known
+ */
+record PatientSum(ReportedValue value, Basis basis, Optional<ArmDefect> defect, boolean better) {
+
+  static Optional<PatientSum> of(Question question, ArmCase arm) {
+    List<PatientRow> patients = arm.patients();
+    Optional<LengthRange> range = question.among().defect();
+    boolean lengthsKnown = patients.stream().anyMatch(patient -> patient.defect().isPresent());
+    if (range.isPresent() && lengthsKnown) {
+      return inRange(question, arm, patients, range.get());
+    }
+    return PatientAggregation.of(question.outcome(), patients)
+        .map(
+            value ->
+                new PatientSum(
+                    value, Basis.FROM_PATIENTS, ArmDefect.of(arm.study(), arm.arm()), false));
+  }
+
+  private static Optional<PatientSum> inRange(
+      Question question, ArmCase arm, List<PatientRow> patients, LengthRange range) {
+    List<PatientRow> inside =
+        patients.stream()
+            .filter(p -> p.defect().filter(d -> range.contains(d.centimetres())).isPresent())
+            .toList();
+    Optional<ReportedValue> value = PatientAggregation.of(question.outcome(), inside);
+    if (value.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean better =
+        isWholeArm(arm, patients)
+            && patients.stream().allMatch(patient -> patient.defect().isPresent())
+            && inside.size() < patients.size()
+            && sizeOf(value.get()).equals(OptionalInt.of(inside.size()));
+    return Optional.of(
+        new PatientSum(
+            value.get(), Basis.FROM_PATIENTS_IN_RANGE, Optional.of(defectOf(inside)), better));
+  }
+
+  /** Some papers describe only the cases that they find worth describing. */
+  private static boolean isWholeArm(ArmCase arm, List<PatientRow> patients) {
+    OptionalInt treated = arm.arm().baseline().patients();
+    return treated.isPresent() && patients.size() >= treated.getAsInt();
+  }
+
+  private static OptionalInt sizeOf(ReportedValue value) {
+    if (value instanceof ReportedValue.Events events) {
+      return events.count().total();
+    }
+    return value instanceof ReportedValue.Quantity quantity
+        ? quantity.summary().n()
+        : OptionalInt.empty();
+  }
+
+  private static ArmDefect defectOf(List<PatientRow> patients) {
+    List<Double> lengths =
+        patients.stream().flatMap(p -> p.defect().stream()).map(Length::centimetres).toList();
+    return new ArmDefect(
+        DefectLength.of(Summary.of(Unit.CENTIMETRES, lengths)),
+        ArmDefect.Origin.FROM_PATIENTS,
+        lengths);
+  }
+}

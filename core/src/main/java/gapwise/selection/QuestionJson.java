@@ -1,0 +1,200 @@
+package gapwise.selection;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.evidence.Answer;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Clock;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Design;
+import gapwise.evidence.ExtractionStatus;
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.problem.Problems;
+import gapwise.search.SearchRequest;
+import gapwise.search.SearchRequest.DefectMatch;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * A question as the {@code evidence} part of a plan's {@code source}, and back. What is left out of
+ * the text does not narrow; {@code infected} is one word or a list of words.
+ */
+public final class QuestionJson {
+  /** Where the part stands in a plan; problems name the field under it. */
+  private static final String WHERE = "source.evidence";
+
+  private static final String OUTCOME = "outcome";
+  private static final String METHODS = "methods";
+  private static final String FROM = "defectLengthFromCentimetres";
+  private static final String TO = "defectLengthToCentimetres";
+  private static final String MATCH = "defectMatch";
+  private static final String BONES = "bones";
+  private static final String SEGMENTS = "segments";
+  private static final String INFECTED = "infected";
+  private static final String DESIGNS = "designs";
+  private static final String YEAR_FROM = "yearFrom";
+  private static final String YEAR_TO = "yearTo";
+  private static final String STATUS = "status";
+  private static final String TEXT = "text";
+  private static final String CLOCK = "clock";
+  private static final String MINIMUM_PATIENTS = "minimumPatients";
+  private static final List<String> FIELDS =
+      List.of(
+          OUTCOME,
+          METHODS,
+          FROM,
+          TO,
+          MATCH,
+          BONES,
+          SEGMENTS,
+          INFECTED,
+          DESIGNS,
+          YEAR_FROM,
+          YEAR_TO,
+          STATUS,
+          TEXT,
+          CLOCK,
+          MINIMUM_PATIENTS);
+
+  private QuestionJson() {}
+
+  /** The question as JSON with every default filled in; what does not narrow is left out. */
+  public static ObjectNode write(Question question) {
+    SearchRequest among = question.among();
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put(OUTCOME, question.outcome().code());
+    putAll(node, METHODS, among.methods());
+    among.defect().ifPresent(range -> putRange(node, range));
+    node.put(MATCH, word(among.defectMatch()));
+    putAll(node, BONES, codes(among.bones()));
+    putAll(node, SEGMENTS, among.segments());
+    if (among.infected().size() == 1) {
+      node.put(INFECTED, among.infected().iterator().next().code());
+    } else {
+      putAll(node, INFECTED, codes(among.infected()));
+    }
+    putAll(node, DESIGNS, codes(among.designs()));
+    among.yearFrom().ifPresent(year -> node.put(YEAR_FROM, year));
+    among.yearTo().ifPresent(year -> node.put(YEAR_TO, year));
+    question.leastStatus().ifPresent(status -> node.put(STATUS, status.code()));
+    if (!among.text().isBlank()) {
+      node.put(TEXT, among.text());
+    }
+    question.clock().ifPresent(clock -> node.put(CLOCK, clock.code()));
+    return node.put(MINIMUM_PATIENTS, question.minimumPatients());
+  }
+
+  private static void putRange(ObjectNode node, LengthRange range) {
+    node.put(FROM, range.fromCentimetres());
+    if (Double.isFinite(range.toCentimetres())) {
+      node.put(TO, range.toCentimetres());
+    }
+  }
+
+  private static void putAll(ObjectNode node, String field, Collection<String> codes) {
+    if (!codes.isEmpty()) {
+      ArrayNode list = node.putArray(field);
+      codes.stream().sorted().forEach(list::add);
+    }
+  }
+
+  private static List<String> codes(Collection<? extends Coded> coded) {
+    return coded.stream().map(Coded::code).toList();
+  }
+
+  private static String word(DefectMatch match) {
+    return match.name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * Reads a question.
+   *
+   * @param problems takes everything that is wrong, each with its field, such as {@code
+   *     source.evidence.methods[1]}
+   * @return empty when something is wrong
+   */
+  public static Optional<Question> read(JsonNode node, Problems problems) {
+    Problems found = new Problems();
+    PlanFields fields = new PlanFields(node, WHERE, found);
+    fields.requireOnly(FIELDS);
+    Optional<Outcome> outcome = fields.vocabularyWord(OUTCOME, Outcome.vocabulary(), true);
+    SearchRequest among =
+        new SearchRequest(
+            fields.text(TEXT),
+            fields.vocabularyWords(METHODS, Method.vocabulary()),
+            fields.words(BONES, Bone.class),
+            fields.texts(SEGMENTS),
+            fields.words(INFECTED, Answer.class),
+            fields.words(DESIGNS, Design.class),
+            Set.of(),
+            fields.integer(YEAR_FROM, 0),
+            fields.integer(YEAR_TO, 0),
+            range(fields, found),
+            match(fields));
+    checkYears(among, found);
+    Optional<Clock> clock = fields.word(CLOCK, Clock.class);
+    Optional<ExtractionStatus> status = fields.word(STATUS, ExtractionStatus.class);
+    OptionalInt minimum = fields.integer(MINIMUM_PATIENTS, 1);
+    problems.addAll(found.list());
+    if (!found.isEmpty() || outcome.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Question(
+            outcome.get(), among, clock, minimum.orElse(Question.USUAL_MINIMUM_PATIENTS), status));
+  }
+
+  private static DefectMatch match(PlanFields fields) {
+    List<String> words = List.of(word(DefectMatch.OVERLAP), word(DefectMatch.CENTRE));
+    return fields.oneOf(MATCH, words).equals(Optional.of(word(DefectMatch.CENTRE)))
+        ? DefectMatch.CENTRE
+        : DefectMatch.OVERLAP;
+  }
+
+  private static Optional<LengthRange> range(PlanFields fields, Problems found) {
+    OptionalDouble from = fields.length(FROM);
+    OptionalDouble to = fields.length(TO);
+    if (from.isEmpty() && to.isEmpty()) {
+      return Optional.empty();
+    }
+    double low = from.orElse(0);
+    double high = to.orElse(Double.POSITIVE_INFINITY);
+    if (low > high) {
+      found.add(
+          WHERE + "." + TO,
+          "range-ends-before-it-starts",
+          "the range of missing length runs from "
+              + low
+              + " to "
+              + high
+              + " cm; give the shorter"
+              + " length first");
+      return Optional.empty();
+    }
+    return Optional.of(new LengthRange(low, high));
+  }
+
+  private static void checkYears(SearchRequest among, Problems found) {
+    if (among.yearFrom().isPresent()
+        && among.yearTo().isPresent()
+        && among.yearFrom().getAsInt() > among.yearTo().getAsInt()) {
+      found.add(
+          WHERE + "." + YEAR_TO,
+          "range-ends-before-it-starts",
+          "the years run from "
+              + among.yearFrom().getAsInt()
+              + " to "
+              + among.yearTo().getAsInt()
+              + "; give the earlier year first");
+    }
+  }
+}

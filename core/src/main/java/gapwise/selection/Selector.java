@@ -1,0 +1,172 @@
+package gapwise.selection;
+
+import gapwise.curation.EvidenceBase;
+import gapwise.curation.KeptStudy;
+import gapwise.evidence.Arm;
+import gapwise.evidence.ReportKind;
+import gapwise.evidence.Study;
+import gapwise.search.SearchAnswer.ArmHit;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Answers questions from the evidence base: the search finds the arms, the rules of this room take
+ * one value of each, and say of all others why not. Safe for use by many threads.
+ */
+public final class Selector {
+  private final StudySearch search;
+  private final EvidenceBase base;
+
+  public Selector(StudySearch search, EvidenceBase base) {
+    this.search = Objects.requireNonNull(search, "search");
+    this.base = Objects.requireNonNull(base, "base");
+  }
+
+  /** Selects the rows that answer a question; the same records give the same selection. */
+  public Selection select(Question question) {
+    long change = search.shownChange();
+    DataHash hash = new DataHash();
+    List<ArmCase> found = arms(question, hash);
+    List<LeftOut> leftOut = new ArrayList<>();
+    List<Sorted> sorted = new ArrayList<>();
+    for (ArmCase arm : found) {
+      Optional<Reason> barred = againstStudy(question, arm.study());
+      if (barred.isPresent()) {
+        leftOut.add(arm.leftOut(barred.get()));
+      } else {
+        sorted.add(new Sorted(arm, ArmReports.of(question, arm)));
+      }
+    }
+    Clocks clocks = Clocks.settle(question, sorted.stream().map(Sorted::reports).toList());
+    List<SelectedRow> rows = new ArrayList<>();
+    for (Sorted one : sorted) {
+      ArmChoice choice = new ArmChoice(question, clocks, one.arm());
+      choice.choose(one.reports()).ifPresent(rows::add);
+      leftOut.addAll(choice.leftOut());
+    }
+    List<SelectedRow> kept = withoutOverlap(largeEnough(question, rows, leftOut), leftOut);
+    return new Selection(
+        question,
+        kept,
+        inOrder(leftOut, found),
+        Notes.on(question, clocks, kept),
+        clocks.chosen(),
+        clocks.present(),
+        hash.hexadecimal(),
+        change);
+  }
+
+  private record Sorted(ArmCase arm, ArmReports reports) {}
+
+  /** The arms found that report the outcome, in order of study and arm; each study is read once. */
+  private List<ArmCase> arms(Question question, DataHash hash) {
+    List<ArmCase> arms = new ArrayList<>();
+    Optional<KeptStudy> kept = Optional.empty();
+    String read = "";
+    for (ArmHit hit : search.everyArm(reporting(question))) {
+      if (!hit.studyId().equals(read)) {
+        read = hit.studyId();
+        kept = base.study(read);
+        kept.ifPresent(study -> hash.add(study.study()));
+      }
+      if (kept.isPresent()) {
+        Optional<Arm> arm = kept.get().study().arm(hit.armId());
+        if (arm.isPresent()) {
+          arms.add(new ArmCase(kept.get(), arm.get()));
+        }
+      }
+    }
+    return arms;
+  }
+
+  /**
+   * Narrows a request to arms of which the outcome is reported in some form, so that others need
+   * not be read. A request that names outcomes already is left as it is.
+   */
+  private static SearchRequest reporting(Question question) {
+    SearchRequest among = question.among();
+    return among.outcomes().isEmpty()
+        ? among.withOutcomes(Set.of(question.outcome().code()))
+        : among;
+  }
+
+  private static Optional<Reason> againstStudy(Question question, Study study) {
+    if (study.reportKind() == ReportKind.RETRACTION) {
+      return Optional.of(new Reason("retracted", "The publication was retracted."));
+    }
+    return question
+        .leastStatus()
+        .filter(least -> study.status().compareTo(least) < 0)
+        .map(
+            least ->
+                new Reason(
+                    "status-too-early",
+                    "The record is at the status \""
+                        + study.status().label()
+                        + "\"; \""
+                        + least.label()
+                        + "\" is asked for at least."));
+  }
+
+  private static List<SelectedRow> largeEnough(
+      Question question, List<SelectedRow> rows, List<LeftOut> leftOut) {
+    List<SelectedRow> kept = new ArrayList<>();
+    for (SelectedRow row : rows) {
+      int size = row.speaksOf().orElse(question.minimumPatients());
+      if (size >= question.minimumPatients()) {
+        kept.add(row);
+      } else {
+        leftOut.add(
+            leftOut(
+                row,
+                "too-few-patients",
+                "It speaks of "
+                    + size
+                    + "; at least "
+                    + question.minimumPatients()
+                    + " are asked for."));
+      }
+    }
+    return kept;
+  }
+
+  private static List<SelectedRow> withoutOverlap(List<SelectedRow> rows, List<LeftOut> leftOut) {
+    Map<String, Study> givingWay = Cohorts.givingWay(rows);
+    List<SelectedRow> kept = new ArrayList<>();
+    for (SelectedRow row : rows) {
+      Study instead = givingWay.get(row.study().id());
+      if (instead == null) {
+        kept.add(row);
+      } else {
+        leftOut.add(
+            leftOut(
+                row,
+                "overlapping-cohort",
+                "Its patients overlap with those of "
+                    + instead.citation().label()
+                    + ", which stays: it has more patients, or as many followed for longer."));
+      }
+    }
+    return kept;
+  }
+
+  private static LeftOut leftOut(SelectedRow row, String code, String message) {
+    return new LeftOut(row.study().id(), row.arm().id(), row.label(), code, message);
+  }
+
+  private static List<LeftOut> inOrder(List<LeftOut> leftOut, List<ArmCase> found) {
+    Map<ArmHit, Integer> places = new HashMap<>();
+    found.forEach(arm -> places.put(new ArmHit(arm.study().id(), arm.arm().id()), places.size()));
+    return leftOut.stream()
+        .sorted(Comparator.comparingInt(one -> places.get(new ArmHit(one.studyId(), one.armId()))))
+        .toList();
+  }
+}
