@@ -1,6 +1,8 @@
 package gapwise.evidence;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -21,7 +23,26 @@ public final class PatientAggregation {
         patients.stream()
             .flatMap(p -> Optional.ofNullable(p.outcomes().get(outcome.code())).stream())
             .toList();
+    if (outcome.kind() == Outcome.Kind.CATEGORIES) {
+      return grades(known);
+    }
     return outcome.isEvent() ? events(known) : quantity(outcome, known);
+  }
+
+  private static Optional<ReportedValue> grades(List<PatientOutcome> known) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (PatientOutcome outcome : known) {
+      if (outcome instanceof PatientOutcome.Graded graded) {
+        counts.merge(graded.grade(), 1, Integer::sum);
+      }
+    }
+    List<ReportedValue.Category> categories =
+        counts.entrySet().stream()
+            .map(entry -> new ReportedValue.Category(entry.getKey(), entry.getValue()))
+            .toList();
+    return categories.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new ReportedValue.Categories(categories));
   }
 
   private static Optional<ReportedValue> events(List<PatientOutcome> known) {

@@ -8,7 +8,8 @@ import java.util.Objects;
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "form")
 @JsonSubTypes({
   @JsonSubTypes.Type(value = PatientOutcome.Happened.class, name = "happened"),
-  @JsonSubTypes.Type(value = PatientOutcome.Measured.class, name = "measured")
+  @JsonSubTypes.Type(value = PatientOutcome.Measured.class, name = "measured"),
+  @JsonSubTypes.Type(value = PatientOutcome.Graded.class, name = "graded")
 })
 public sealed interface PatientOutcome {
   /** Whether an event came about: yes, no or unclear. */
@@ -24,6 +25,15 @@ public sealed interface PatientOutcome {
       Objects.requireNonNull(unit, "unit");
       if (!Double.isFinite(value)) {
         throw new IllegalArgumentException("a measured value must be finite, was " + value);
+      }
+    }
+  }
+
+  /** A grade such as excellent or poor, in the words of the paper. */
+  record Graded(String grade) implements PatientOutcome {
+    public Graded {
+      if (grade.isBlank()) {
+        throw new IllegalArgumentException("a grade needs a word");
       }
     }
   }

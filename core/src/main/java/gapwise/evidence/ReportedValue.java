@@ -14,6 +14,7 @@ import java.util.OptionalInt;
   @JsonSubTypes.Type(value = ReportedValue.Events.class, name = "events"),
   @JsonSubTypes.Type(value = ReportedValue.Quantity.class, name = "quantity"),
   @JsonSubTypes.Type(value = ReportedValue.Rate.class, name = "rate"),
+  @JsonSubTypes.Type(value = ReportedValue.Tally.class, name = "tally"),
   @JsonSubTypes.Type(value = ReportedValue.Effect.class, name = "effect"),
   @JsonSubTypes.Type(value = ReportedValue.Categories.class, name = "categories"),
   @JsonSubTypes.Type(value = ReportedValue.Statement.class, name = "statement")
@@ -54,6 +55,24 @@ public sealed interface ReportedValue {
       }
       if (unit.dimension() != Unit.Dimension.TIME) {
         throw new IllegalArgumentException(unit.symbol() + " is not a unit of time");
+      }
+    }
+  }
+
+  /**
+   * So many events among so many patients, of whom one may have several, as in "406 complications
+   * in 282 patients". A rate, never a share of patients.
+   *
+   * @param events 0 or more
+   * @param among patients or limbs in whom they were counted, at least 1; empty where not said
+   */
+  record Tally(int events, OptionalInt among) implements ReportedValue {
+    public Tally {
+      if (events < 0) {
+        throw new IllegalArgumentException("events must not be negative, was " + events);
+      }
+      if (among.isPresent() && among.getAsInt() < 1) {
+        throw new IllegalArgumentException("total must be at least 1, was " + among.getAsInt());
       }
     }
   }

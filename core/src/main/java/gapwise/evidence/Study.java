@@ -38,6 +38,8 @@ import java.util.TreeMap;
  * @param provenance where the study values stand in the paper
  * @param missing why template columns are empty, by column
  * @param wholeMissing the same for the values of all arms together
+ * @param wholeProvenance where the values of all arms together stand in the paper
+ * @param wholeNote anything that the fields of all arms together cannot say
  * @param note anything that the fields cannot say
  */
 public record Study(
@@ -67,6 +69,8 @@ public record Study(
     Provenance provenance,
     SortedMap<String, Missing> missing,
     SortedMap<String, Missing> wholeMissing,
+    Provenance wholeProvenance,
+    Optional<String> wholeNote,
     Optional<String> note) {
 
   public Study {
@@ -95,6 +99,9 @@ public record Study(
     Objects.requireNonNull(provenance, "provenance");
     missing = Collections.unmodifiableSortedMap(new TreeMap<>(missing));
     wholeMissing = Collections.unmodifiableSortedMap(new TreeMap<>(wholeMissing));
+    // Text that was stored before this field existed has none.
+    wholeProvenance = Objects.requireNonNullElse(wholeProvenance, Provenance.NOWHERE);
+    Objects.requireNonNull(wholeNote, "wholeNote");
     Objects.requireNonNull(note, "note");
     Ids.require("study id", id);
     if (arms.isEmpty()) {
@@ -171,6 +178,8 @@ public record Study(
     builder.provenance = provenance;
     builder.missing = missing;
     builder.wholeMissing = wholeMissing;
+    builder.wholeProvenance = wholeProvenance;
+    builder.wholeNote = wholeNote;
     builder.note = note;
     return builder;
   }
@@ -203,6 +212,8 @@ public record Study(
     private Provenance provenance = Provenance.NOWHERE;
     private SortedMap<String, Missing> missing = new TreeMap<>();
     private SortedMap<String, Missing> wholeMissing = new TreeMap<>();
+    private Provenance wholeProvenance = Provenance.NOWHERE;
+    private Optional<String> wholeNote = Optional.empty();
     private Optional<String> note = Optional.empty();
 
     private Builder(String id, Citation citation) {
@@ -330,6 +341,16 @@ public record Study(
       return this;
     }
 
+    public Builder wholeProvenance(Provenance value) {
+      wholeProvenance = value;
+      return this;
+    }
+
+    public Builder wholeNote(String value) {
+      wholeNote = Optional.of(value);
+      return this;
+    }
+
     public Builder note(String value) {
       note = Optional.of(value);
       return this;
@@ -364,6 +385,8 @@ public record Study(
           provenance,
           missing,
           wholeMissing,
+          wholeProvenance,
+          wholeNote,
           note);
     }
   }

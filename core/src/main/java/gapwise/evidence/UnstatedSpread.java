@@ -1,5 +1,6 @@
 package gapwise.evidence;
 
+import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -9,19 +10,37 @@ import java.util.OptionalDouble;
  *
  * @param first the number after a plus-minus sign, or the first in brackets
  * @param second the second in brackets; empty after a plus-minus sign
+ * @param centre the number before them, where the paper does not even say whether it is a mean or a
+ *     median; empty when it does, for then it stands there
  */
-public record UnstatedSpread(double first, OptionalDouble second) {
+public record UnstatedSpread(double first, OptionalDouble second, OptionalDouble centre) {
   public UnstatedSpread {
-    if (!Double.isFinite(first) || (second.isPresent() && !Double.isFinite(second.getAsDouble()))) {
+    Objects.requireNonNull(second, "second");
+    Objects.requireNonNull(centre, "centre");
+    requireFinite(OptionalDouble.of(first));
+    requireFinite(second);
+    requireFinite(centre);
+  }
+
+  /** A spread beside a centre that is known to be a mean or a median. */
+  public UnstatedSpread(double first, OptionalDouble second) {
+    this(first, second, OptionalDouble.empty());
+  }
+
+  private static void requireFinite(OptionalDouble number) {
+    if (number.isPresent() && !Double.isFinite(number.getAsDouble())) {
       throw new IllegalArgumentException("a spread must be finite numbers");
     }
   }
 
   UnstatedSpread in(Unit from, Unit to) {
     return new UnstatedSpread(
-        from.to(to, first),
-        second.isPresent()
-            ? OptionalDouble.of(from.to(to, second.getAsDouble()))
-            : OptionalDouble.empty());
+        from.to(to, first), carried(from, to, second), carried(from, to, centre));
+  }
+
+  private static OptionalDouble carried(Unit from, Unit to, OptionalDouble number) {
+    return number.isPresent()
+        ? OptionalDouble.of(from.to(to, number.getAsDouble()))
+        : OptionalDouble.empty();
   }
 }

@@ -29,6 +29,10 @@ public final class Problems {
     return found.isEmpty();
   }
 
+  public int size() {
+    return found.size();
+  }
+
   /** What was found, in the order in which it was found. */
   public List<Problem> list() {
     return List.copyOf(found);

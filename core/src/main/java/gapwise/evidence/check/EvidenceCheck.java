@@ -1,0 +1,32 @@
+package gapwise.evidence.check;
+
+import gapwise.evidence.Study;
+import java.util.List;
+
+/** The door of this room: every rule, and what they find. */
+public final class EvidenceCheck {
+  private static final List<StudyRule> OF_ONE_STUDY = List.of();
+  private static final List<CollectionRule> AMONG_STUDIES = List.of();
+
+  private EvidenceCheck() {}
+
+  /** What is impossible or doubtful in one study by itself, in the order of the rules. */
+  public static List<Finding> of(Study study) {
+    Findings findings = new Findings();
+    OF_ONE_STUDY.forEach(rule -> rule.check(study, findings));
+    return findings.list();
+  }
+
+  /**
+   * What is doubtful about new studies beside each other and beside those known already, such as
+   * one paper under two ids.
+   *
+   * @param fresh studies to judge
+   * @param known studies to compare them with besides; none of them is judged
+   */
+  public static List<Finding> among(List<Study> fresh, List<Study> known) {
+    Findings findings = new Findings();
+    AMONG_STUDIES.forEach(rule -> rule.check(fresh, known, findings));
+    return findings.list();
+  }
+}

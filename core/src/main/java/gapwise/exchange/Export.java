@@ -1,0 +1,86 @@
+package gapwise.exchange;
+
+import gapwise.evidence.Study;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * Writes studies into the template, as a workbook or as CSV, without loss: reading it again gives
+ * equal studies. With no studies it writes the blank template.
+ */
+public final class Export {
+  private Export() {}
+
+  /** The names of the sheets in their order. */
+  public static List<String> sheets() {
+    return sheets(List.of()).stream().map(Sheet::name).toList();
+  }
+
+  /**
+   * Writes one workbook (.xlsx) with all sheets.
+   *
+   * @param target not closed
+   */
+  public static void workbook(List<Study> studies, OutputStream target) throws IOException {
+    List<Sheet> sheets = sheets(studies);
+    Map<String, Stream<RowWriter>> rows =
+        Map.of(
+            sheets.get(0).name(), rows(studies, sheets.get(0)),
+            sheets.get(1).name(), rows(studies, sheets.get(1)),
+            sheets.get(2).name(), rows(studies, sheets.get(2)),
+            sheets.get(3).name(), rows(studies, sheets.get(3)));
+    new WorkbookWriter().write(sheets, rows, target);
+  }
+
+  /**
+   * Writes one sheet as CSV (RFC 4180), column names first, then the row of descriptions.
+   *
+   * @param sheet one of {@link #sheets()}; the file should be named the same with ".csv"
+   * @param target not closed
+   * @throws IllegalArgumentException for another sheet
+   */
+  public static void csv(List<Study> studies, String sheet, Appendable target) throws IOException {
+    Sheet wanted =
+        sheets(studies).stream()
+            .filter(candidate -> candidate.name().equals(sheet))
+            .findFirst()
+            .orElseThrow(
+                () -> new IllegalArgumentException("no sheet " + sheet + " among " + sheets()));
+    // The target belongs to the caller, who closes it.
+    @SuppressWarnings("resource")
+    CSVPrinter printer = new CSVPrinter(target, CSVFormat.RFC4180);
+    printer.printRecord(wanted.names());
+    List<Field<?>> fields = wanted.fields();
+    for (int index = 0; index < fields.size(); index++) {
+      printer.print(Readme.remark(fields.get(index), index == 0));
+    }
+    printer.println();
+    for (RowWriter row : (Iterable<RowWriter>) rows(studies, wanted)::iterator) {
+      for (Field<?> field : fields) {
+        RowWriter.Written cell = row.cells().get(field.name());
+        printer.print(cell == null ? "" : cell.text());
+      }
+      printer.println();
+    }
+    printer.flush();
+  }
+
+  static List<Sheet> sheets(List<Study> studies) {
+    return List.of(
+        StudySheet.SHEET, ArmSheet.SHEET, OutcomeSheet.SHEET, PatientSheet.sheetFor(studies));
+  }
+
+  static Stream<RowWriter> rows(List<Study> studies, Sheet sheet) {
+    return switch (sheet.name()) {
+      case "studies" -> studies.stream().map(StudySheet::write);
+      case "arms" -> studies.stream().flatMap(study -> ArmSheet.write(study).stream());
+      case "outcomes" -> studies.stream().flatMap(study -> OutcomeSheet.write(study).stream());
+      default -> studies.stream().flatMap(study -> PatientSheet.write(study, sheet).stream());
+    };
+  }
+}

@@ -1,0 +1,101 @@
+package gapwise.exchange;
+
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.Study;
+import gapwise.evidence.check.Finding;
+import gapwise.evidence.check.Part;
+import gapwise.problem.Problem;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HashMap;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+
+/** Says where in the sheets a finding about a record stands. */
+final class FoundPlaces {
+  /** Sixteen hexadecimal digits; a chance repeat among a million doubts is below one in 10^7. */
+  private static final int KEY_BYTES = 8;
+
+  private final TemplateReading reading;
+  private final Map<String, StudyDraft> drafts = new HashMap<>();
+  private final Map<String, Study> studies = new HashMap<>();
+
+  FoundPlaces(TemplateReading reading, List<Study> studies) {
+    this.reading = reading;
+    reading.drafts().forEach(draft -> drafts.put(draft.id(), draft));
+    studies.forEach(study -> this.studies.put(study.id(), study));
+  }
+
+  Problem problem(Finding finding) {
+    return new Problem(where(finding.part()), finding.code(), finding.message());
+  }
+
+  Warning warning(Finding finding) {
+    String what =
+        String.join(
+            "|",
+            finding.code(),
+            finding.part().study(),
+            whose(finding.part()),
+            finding.part().field(),
+            finding.message());
+    return new Warning(key(what), problem(finding));
+  }
+
+  static Warning warning(Problem problem) {
+    return new Warning(key(problem.code() + "|" + problem.line()), problem);
+  }
+
+  private static String key(String what) {
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(what.getBytes(StandardCharsets.UTF_8));
+      return HexFormat.of().formatHex(hash, 0, KEY_BYTES);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+
+  /** Which part of a study, told by its content and not by its row, for rows move. */
+  private String whose(Part part) {
+    if (part instanceof Part.OfOutcome outcome) {
+      OutcomeReport report = studies.get(outcome.study()).outcomes().get(outcome.index());
+      return "outcome " + report.scope() + report.outcome().code() + report.value();
+    }
+    if (part instanceof Part.OfArm arm) {
+      return "arm " + arm.arm();
+    }
+    if (part instanceof Part.OfPatient patient) {
+      return "patient " + patient.patient();
+    }
+    return part instanceof Part.OfAllArms ? "all" : "study";
+  }
+
+  private String where(Part part) {
+    StudyDraft draft = drafts.get(part.study());
+    if (part instanceof Part.OfOutcome outcome) {
+      int row = draft.outcomes().get(outcome.index()).row();
+      return reading.at(OutcomeSheet.SHEET, row, part.field());
+    }
+    if (part instanceof Part.OfArm arm) {
+      return reading.at(ArmSheet.SHEET, draft.arms().get(arm.arm()).row(), part.field());
+    }
+    if (part instanceof Part.OfAllArms) {
+      return draft
+          .whole()
+          .map(row -> reading.at(ArmSheet.SHEET, row.row(), part.field()))
+          .orElseGet(() -> study(draft, ""));
+    }
+    if (part instanceof Part.OfPatient patient) {
+      int row = draft.patients().get(patient.patient()).row();
+      return reading.at(PatientSheet.FULL, row, part.field());
+    }
+    return study(draft, part.field());
+  }
+
+  private String study(StudyDraft draft, String field) {
+    return reading.at(StudySheet.SHEET, draft.study().orElseThrow().row(), field);
+  }
+}

@@ -1,0 +1,52 @@
+package gapwise.exchange;
+
+import gapwise.evidence.Study;
+import gapwise.problem.Problem;
+import java.util.List;
+
+/** What came of reading a filled template. Only {@link Ready} holds anything to store. */
+public sealed interface Imported {
+  /** Everything doubtful in it, acknowledged or not. */
+  List<Warning> warnings();
+
+  /**
+   * All is right.
+   *
+   * @param studies in the order of the sheet
+   * @param warnings doubts that were acknowledged
+   */
+  record Ready(List<Study> studies, List<Warning> warnings) implements Imported {
+    public Ready {
+      studies = List.copyOf(studies);
+      warnings = List.copyOf(warnings);
+    }
+  }
+
+  /**
+   * Nothing is wrong, but something is doubtful that nobody has acknowledged yet.
+   *
+   * @param studies how many studies it holds
+   * @param warnings all doubts
+   * @param open those of them that are not acknowledged, at least one
+   */
+  record NeedsAcknowledgement(int studies, List<Warning> warnings, List<Warning> open)
+      implements Imported {
+    public NeedsAcknowledgement {
+      warnings = List.copyOf(warnings);
+      open = List.copyOf(open);
+    }
+  }
+
+  /**
+   * Something is wrong; nothing of it may be stored.
+   *
+   * @param problems all that is wrong, at least one
+   * @param warnings what is doubtful in the studies that could be read whole
+   */
+  record Wrong(List<Problem> problems, List<Warning> warnings) implements Imported {
+    public Wrong {
+      problems = List.copyOf(problems);
+      warnings = List.copyOf(warnings);
+    }
+  }
+}

@@ -1,0 +1,158 @@
+package gapwise.exchange;
+
+import gapwise.evidence.Missing;
+import gapwise.problem.Problems;
+import gapwise.table.Cell;
+import gapwise.table.Row;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.Supplier;
+
+/**
+ * One row being turned into a value. Whatever cannot be read becomes a problem with its place, and
+ * the reading goes on, so that a person hears of everything in one go.
+ */
+final class RowReader {
+  private static final int LONGEST_SHOWN = 60;
+
+  private final SheetHeader header;
+  private final Row row;
+  private final List<Cell> cells;
+  private final Problems problems;
+  private final SortedMap<String, Missing> missing = new TreeMap<>();
+  private final Set<String> unread = new HashSet<>();
+  private boolean sound = true;
+
+  RowReader(SheetHeader header, Row row, Problems problems) {
+    this.header = header;
+    this.row = row;
+    this.cells = row.cells();
+    this.problems = problems;
+  }
+
+  /** The value of a column; empty when blank, marked as missing, or not readable. */
+  <T> Optional<T> get(Field<T> field) {
+    Optional<Cell> cell =
+        header
+            .column(field.name())
+            .map(column -> cells.get(column.index()))
+            .filter(c -> !c.isBlank());
+    if (cell.isEmpty()) {
+      requirePresence(field);
+      return Optional.empty();
+    }
+    String text = cell.get().stripped();
+    if (!field.form().allowed().contains(text)) {
+      Optional<Missing> reason = MissingWords.read(text);
+      if (reason.isPresent()) {
+        missing.put(field.name(), reason.get());
+        requirePresence(field);
+        return Optional.empty();
+      }
+    }
+    return value(field, cell.get(), text);
+  }
+
+  private <T> Optional<T> value(Field<T> field, Cell cell, String text) {
+    CellForm<T> form = field.form();
+    if (cell.isDate() && form.type() != CellForm.Type.YEAR_MONTH) {
+      refuse(
+          field,
+          "date-damage",
+          "Found the date "
+              + text
+              + ", which a spreadsheet may have made of something else, such as 3-5 or 1/2. Set the"
+              + " cell's format to text and write again what the paper says.");
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(form.read(form.type() == CellForm.Type.STRING ? Guard.read(text) : text));
+    } catch (Unreadable unreadable) {
+      refuse(field, unreadable.code(), "Found '" + shown(text) + "'; " + unreadable.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private void requirePresence(Field<?> field) {
+    if (field.required() && header.column(field.name()).isPresent()) {
+      refuse(
+          field,
+          "missing-value",
+          "The cell holds no value; every row needs one here ("
+              + field.title()
+              + "). Fill it in, or delete the row.");
+    }
+  }
+
+  OptionalDouble number(Field<Double> field) {
+    Optional<Double> value = get(field);
+    return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+  }
+
+  OptionalInt count(Field<Integer> field) {
+    Optional<Integer> value = get(field);
+    return value.isPresent() ? OptionalInt.of(value.get()) : OptionalInt.empty();
+  }
+
+  /** What stands in a column, for a message; empty when nothing does. */
+  String shown(Field<?> field) {
+    return header
+        .column(field.name())
+        .map(column -> shown(cells.get(column.index()).stripped()))
+        .orElse("");
+  }
+
+  private static String shown(String text) {
+    String line = text.replaceAll("\\s+", " ");
+    return line.length() <= LONGEST_SHOWN ? line : line.substring(0, LONGEST_SHOWN) + "...";
+  }
+
+  /** Adds a problem at a column of this row. */
+  void refuse(Field<?> field, String code, String message) {
+    sound = false;
+    unread.add(field.name());
+    problems.add(header.at(row.number(), field.name()), code, message);
+  }
+
+  /**
+   * Builds a value out of cells; a value that refuses them is a problem at the first. Nothing is
+   * said where one of the cells has been found wrong already.
+   */
+  <T> Optional<T> built(Supplier<T> value, Field<?>... from) {
+    try {
+      return Optional.of(value.get());
+    } catch (IllegalArgumentException refused) {
+      if (Arrays.stream(from).noneMatch(field -> unread.contains(field.name()))) {
+        refuse(
+            from[0],
+            "impossible",
+            "Found "
+                + refused.getMessage()
+                + ", which cannot be. Check the numbers against the paper and correct the row.");
+      }
+      sound = false;
+      return Optional.empty();
+    }
+  }
+
+  /** Why cells hold no value, by column, of the columns read so far. */
+  SortedMap<String, Missing> missing() {
+    return missing;
+  }
+
+  /** Whether nothing wrong has been found in this row. */
+  boolean isSound() {
+    return sound;
+  }
+
+  int number() {
+    return row.number();
+  }
+}

@@ -1,0 +1,75 @@
+package gapwise.exchange;
+
+import gapwise.problem.Problems;
+import gapwise.table.Cell;
+import gapwise.table.Column;
+import gapwise.table.Header;
+import gapwise.table.Stored;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Where the columns of the template stand in a sheet that is being read. */
+final class SheetHeader {
+  private final Header header;
+  private final Map<String, Column> columns = new HashMap<>();
+
+  private SheetHeader(Header header) {
+    this.header = header;
+  }
+
+  /**
+   * Matches a header with the template; what is unknown, twice there or missing becomes a problem.
+   */
+  static SheetHeader of(Header header, Sheet sheet, Problems problems) {
+    SheetHeader matched = new SheetHeader(header);
+    List<String> names = sheet.names();
+    for (Column column : header.columns()) {
+      String name = Sheet.folded(column.name());
+      if (!names.contains(name)) {
+        problems.add(matched.at(header.row(), column), "unknown-column", unknown(column, names));
+      } else if (matched.columns.putIfAbsent(name, column) != null) {
+        problems.add(
+            matched.at(header.row(), column),
+            "duplicate-column-name",
+            "The column '" + name + "' stands twice. Every column needs a name of its own.");
+      }
+    }
+    for (Field<?> field : sheet.fields()) {
+      if (field.required() && !matched.columns.containsKey(field.name())) {
+        problems.add(
+            header.where(),
+            "missing-column",
+            "The column '"
+                + field.name()
+                + "' ("
+                + field.title()
+                + ") is missing. Every row needs it; add it to the header.");
+      }
+    }
+    return matched;
+  }
+
+  private static String unknown(Column column, List<String> names) {
+    return "The template has no column '"
+        + column.name()
+        + "'. "
+        + Nearest.to(column.name(), names)
+            .map(name -> "Did you mean " + name + "? Otherwise delete the column.")
+            .orElse("Rename it to a column of the template, or delete it.");
+  }
+
+  Optional<Column> column(String name) {
+    return Optional.ofNullable(columns.get(name));
+  }
+
+  /** The place of a field in a row, in words; of the first column where the sheet has no such. */
+  String at(int row, String name) {
+    return at(row, column(name).orElse(header.columns().get(0)));
+  }
+
+  private String at(int row, Column column) {
+    return new Cell(header.sheet(), row, column, "", Stored.TEXT).where();
+  }
+}

@@ -1,0 +1,100 @@
+package gapwise.exchange;
+
+import gapwise.evidence.Arm;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.PatientRow;
+import gapwise.evidence.Study;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What has been read of one study, its rows found on any sheet in any order. */
+final class StudyDraft {
+  /**
+   * Something read from a row.
+   *
+   * @param row its number
+   * @param arms the arms that it names
+   * @param value empty when something in the row is wrong
+   */
+  record Placed<T>(int row, List<String> arms, Optional<T> value) {}
+
+  private final String id;
+  private Optional<Placed<Study.Builder>> study = Optional.empty();
+  private Optional<Placed<ArmSheet.ArmRow.All>> whole = Optional.empty();
+  private final Map<String, Placed<Arm>> arms = new LinkedHashMap<>();
+  private final List<Placed<OutcomeReport>> outcomes = new ArrayList<>();
+  private final Map<String, Placed<PatientRow>> patients = new LinkedHashMap<>();
+  private final List<Placed<PatientRow>> patientsWithoutId = new ArrayList<>();
+
+  StudyDraft(String id) {
+    this.id = id;
+  }
+
+  String id() {
+    return id;
+  }
+
+  Optional<Placed<Study.Builder>> study() {
+    return study;
+  }
+
+  Optional<Placed<ArmSheet.ArmRow.All>> whole() {
+    return whole;
+  }
+
+  Map<String, Placed<Arm>> arms() {
+    return arms;
+  }
+
+  List<Placed<OutcomeReport>> outcomes() {
+    return outcomes;
+  }
+
+  Map<String, Placed<PatientRow>> patients() {
+    return patients;
+  }
+
+  List<Placed<PatientRow>> patientsWithoutId() {
+    return patientsWithoutId;
+  }
+
+  void study(Placed<Study.Builder> row) {
+    study = Optional.of(row);
+  }
+
+  void whole(Placed<ArmSheet.ArmRow.All> row) {
+    whole = Optional.of(row);
+  }
+
+  /** Whether every row of the study could be read. */
+  boolean isSound() {
+    return study.filter(row -> row.value().isPresent()).isPresent()
+        && arms.values().stream().allMatch(row -> row.value().isPresent())
+        && outcomes.stream().allMatch(row -> row.value().isPresent())
+        && patients.values().stream().allMatch(row -> row.value().isPresent())
+        && patientsWithoutId.isEmpty();
+  }
+
+  /** The study out of its rows, which are sound. */
+  Study build() {
+    Study.Builder built = study.flatMap(Placed::value).orElseThrow();
+    whole
+        .flatMap(Placed::value)
+        .ifPresent(
+            all -> {
+              built
+                  .whole(all.baseline())
+                  .wholeProvenance(all.provenance())
+                  .wholeMissing(all.missing());
+              all.note().ifPresent(built::wholeNote);
+            });
+    return built
+        .arms(arms.values().stream().flatMap(row -> row.value().stream()).toList())
+        .outcomes(outcomes.stream().flatMap(row -> row.value().stream()).toList())
+        .patients(patients.values().stream().flatMap(row -> row.value().stream()).toList())
+        .build();
+  }
+}

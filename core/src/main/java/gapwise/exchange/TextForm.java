@@ -1,0 +1,14 @@
+package gapwise.exchange;
+
+/** Any words, as written. */
+record TextForm() implements CellForm<String> {
+  @Override
+  public String read(String text) {
+    return text;
+  }
+
+  @Override
+  public String write(String value) {
+    return value;
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * Extraction templates to records and back, without loss. The columns are described once, as
+ * values; the reader, the writer, the blank workbook and the open description of the tables come
+ * from them.
+ *
+ * <p>Start at {@link gapwise.exchange.Import} and {@link gapwise.exchange.Export}; a new column is
+ * one line in {@code StudySheet}, {@code ArmSheet}, {@code OutcomeSheet} or {@code PatientSheet}.
+ * Rules about records live in {@code evidence.check}; storing is someone else's work.
+ */
+package gapwise.exchange;
