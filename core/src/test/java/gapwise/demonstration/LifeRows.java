@@ -1,0 +1,129 @@
+package gapwise.demonstration;
+
+import gapwise.evidence.CountedUnit;
+import gapwise.evidence.EventCount;
+import gapwise.evidence.Money;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Unit;
+import java.util.Currency;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
+
+/** Grades, scores, satisfaction, work, hospital and cost. */
+final class LifeRows {
+  /** ISO 4217 keeps this code for testing; it is no country's money. */
+  private static final Currency TEST_CURRENCY = Currency.getInstance("XTS");
+
+  private final ArmRows arm;
+
+  private LifeRows(ArmRows arm) {
+    this.arm = arm;
+  }
+
+  static void write(ArmRows arm) {
+    LifeRows life = new LifeRows(arm);
+    if (arm.reports(Habit.GRADES)) {
+      life.grades();
+    }
+    if (arm.reports(Habit.SCORES)) {
+      life.scores();
+    }
+    if (arm.reports(Habit.SATISFACTION)) {
+      life.patientsWho("satisfied", l -> l.result().satisfied());
+      life.patientsWho(
+          "would-choose-again", l -> l.result().satisfied() && !l.result().amputated());
+    }
+    if (arm.reports(Habit.LIVING)) {
+      life.living();
+    }
+    if (arm.reports(Habit.COST) || arm.reports(Habit.COST_WITHOUT_YEAR)) {
+      life.cost();
+    }
+  }
+
+  private void grades() {
+    int[] bone = new int[4];
+    int[] function = new int[4];
+    for (TrueLimb limb : arm.limbs) {
+      TrueLimb.Result result = limb.result();
+      int faults =
+          (limb.infectedInFollowUp() ? 1 : 0)
+              + (result.malaligned() ? 1 : 0)
+              + (result.lengthDifferenceCentimetres() > 2.5 ? 1 : 0);
+      bone[UnionRows.joined(limb) ? Math.min(2, faults) : 3]++;
+      function[result.lefs() >= 62 ? 0 : result.lefs() >= 50 ? 1 : result.lefs() >= 35 ? 2 : 3]++;
+    }
+    arm.add(
+        arm.row("bone-result", categories(bone))
+            .counted(CountedUnit.LIMBS)
+            .definition(
+                "joined, no infection, deformity below 7 degrees, difference below 2.5 cm"));
+    arm.add(arm.row("functional-result", categories(function)).counted(CountedUnit.LIMBS));
+  }
+
+  private static ReportedValue.Categories categories(int[] counts) {
+    return new ReportedValue.Categories(
+        List.of(
+            new ReportedValue.Category("excellent", counts[0]),
+            new ReportedValue.Category("good", counts[1]),
+            new ReportedValue.Category("fair", counts[2]),
+            new ReportedValue.Category("poor", counts[3])));
+  }
+
+  private void scores() {
+    if (arm.study.number() % 2 == 0) {
+      arm.add(score("lefs", l -> l.result().lefs()).timePoint(ArmRows.at(24)));
+      arm.add(score("lefs", l -> Math.max(0, l.result().lefs() - 8)).timePoint(ArmRows.at(12)));
+    } else {
+      arm.add(score("lefs", l -> l.result().lefs()));
+      arm.add(score("sf36-physical", l -> l.result().sf36Physical()).timePoint(ArmRows.at(24)));
+    }
+    arm.add(score("pain", l -> l.result().pain()));
+  }
+
+  private gapwise.evidence.OutcomeReport.Builder score(
+      String outcome, ToDoubleFunction<TrueLimb> points) {
+    return arm.quantity(outcome, Unit.POINTS, 1, arm.patients(), points)
+        .counted(CountedUnit.PATIENTS);
+  }
+
+  private void patientsWho(String outcome, java.util.function.Predicate<TrueLimb> happened) {
+    arm.add(arm.events(outcome, arm.patients(), happened).counted(CountedUnit.PATIENTS));
+  }
+
+  /** Work counts only those who worked before: here the younger than 60. */
+  private void living() {
+    List<TrueLimb> workers =
+        arm.patients().stream().filter(l -> l.person().ageYears() < 60).toList();
+    if (!workers.isEmpty()) {
+      int back = (int) workers.stream().filter(l -> l.result().backAtWork()).count();
+      arm.add(
+          arm.row("return-to-work", new ReportedValue.Events(EventCount.of(back, workers.size())))
+              .counted(CountedUnit.PATIENTS)
+              .definition("of those who worked before the injury"));
+    }
+    arm.add(
+        arm.quantity(
+            "hospital-days", Unit.DAYS, 0, arm.patients(), l -> l.course().hospitalDays()));
+    if (!arm.amputation()) {
+      arm.add(
+          arm.quantity(
+              "limb-length-discrepancy",
+              Unit.CENTIMETRES,
+              1,
+              arm.limbs,
+              l -> l.result().lengthDifferenceCentimetres()));
+    }
+  }
+
+  private void cost() {
+    boolean withYear = arm.reports(Habit.COST);
+    OptionalInt year = withYear ? OptionalInt.of(arm.study.to()) : OptionalInt.empty();
+    arm.add(
+        arm.quantity("cost", Unit.CURRENCY, 0, arm.patients(), l -> l.course().cost())
+            .money(new Money(TEST_CURRENCY, year))
+            .note(
+                "in " + Scenario.CURRENCY + ", kept under the code that is reserved for testing"));
+  }
+}

@@ -1,0 +1,87 @@
+package gapwise.demonstration;
+
+import static gapwise.demonstration.Habit.*;
+import static gapwise.demonstration.LengthStyle.*;
+import static gapwise.demonstration.StudyPlan.caseReport;
+import static gapwise.demonstration.StudyPlan.series;
+
+import gapwise.evidence.Bone;
+import java.util.List;
+
+/** Studies of one arm of printed scaffolds, combinations, amputation and another method. */
+final class OtherPlans {
+  private OtherPlans() {}
+
+  static List<StudyPlan> all() {
+    return List.of(
+        series(44, "printed titanium cages", 2016, 2021, scaffold(11, 7.4, MEAN_AND_RANGE))
+            .with(PRIMARY_AND_FINAL, WEIGHT_BEARING, SCORES, COST),
+        series(45, "scaffolds described one by one", 2017, 2021, scaffold(6, 8.2, PER_PATIENT))
+            .with(SATISFACTION),
+        caseReport(
+            46,
+            "a graft inside a scaffold over a fusion nail",
+            2020,
+            scaffold(1, 7.5, PER_PATIENT)
+                .parts(
+                    "graft inside a printed scaffold over a nail that fuses the ankle",
+                    "autograft",
+                    "scaffold",
+                    "fusion-nail",
+                    "arthrodesis")
+                .bone(Bone.TIBIA)),
+        caseReport(
+            47,
+            "a scaffold in the shaft of the femur",
+            2019,
+            scaffold(1, 11, PER_PATIENT).femurs(1)),
+        series(48, "scaffold within a membrane", 2018, 2022, membraneScaffold())
+            .with(PRIMARY_ONLY, RANGES, UNEXPLAINED_SPREAD)
+            .prospective(),
+        series(49, "nail, flap and transport together", 2009, 2017, combined(12, 8.6))
+            .with(PRIMARY_AND_FINAL, PHASES, COUNTS_PER_PATIENT),
+        series(50, "membrane, then transport", 2013, 2019, combined(8, 9.4).infected(1))
+            .with(TWO_TIME_POINTS, WEEKS, BY_INFECTION),
+        series(51, "amputation within the first days", 2005, 2014, primaryAmputation())
+            .with(LIVING, SCORES, WEIGHT_BEARING),
+        series(52, "amputation after failed salvage", 2006, 2018, secondaryAmputation())
+            .with(LIVING, COST_WITHOUT_YEAR, SATISFACTION),
+        series(53, "a spacer left in place for good", 2015, 2021, spacerForGood())
+            .with(TWO_TIME_POINTS, SCORES));
+  }
+
+  private static ArmPlan scaffold(int patients, double centimetres, LengthStyle length) {
+    return ArmPlan.of("printed-scaffold", patients, centimetres, length)
+        .parts("printed porous titanium scaffold with graft inside", "autograft")
+        .infected(0.3)
+        .femurs(0.4)
+        .followed(20);
+  }
+
+  private static ArmPlan membraneScaffold() {
+    return scaffold(9, 6.9, LengthStyle.RANGE_ONLY)
+        .parts("resorbable printed scaffold in an induced membrane", "induced-membrane")
+        .infected(0.6);
+  }
+
+  private static ArmPlan combined(int patients, double centimetres) {
+    return ArmPlan.of("combined", patients, centimetres, LengthStyle.MEAN_AND_DEVIATION)
+        .parts("several methods by turns, ring frame in all", "bone-transport", "ring-frame")
+        .infected(0.6);
+  }
+
+  private static ArmPlan primaryAmputation() {
+    return ArmPlan.of("primary-amputation", 18, 9, LengthStyle.NOTHING).infected(0).followed(30);
+  }
+
+  private static ArmPlan secondaryAmputation() {
+    return ArmPlan.of("secondary-amputation", 13, 8, LengthStyle.WORDS_ONLY).infected(0.6);
+  }
+
+  private static ArmPlan spacerForGood() {
+    return ArmPlan.of("other", 7, 7.8, LengthStyle.MEAN_AND_RANGE)
+        .parts(
+            "cement spacer over a nail, left in place for good", "over-nail", "antibiotic-spacer")
+        .infected(0.7);
+  }
+}

@@ -1,0 +1,171 @@
+package gapwise.demonstration;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Arm;
+import gapwise.evidence.Baseline;
+import gapwise.evidence.Citation;
+import gapwise.evidence.Design;
+import gapwise.evidence.ExtractionStatus;
+import gapwise.evidence.Method;
+import gapwise.evidence.MethodPart;
+import gapwise.evidence.MethodUsed;
+import gapwise.evidence.Missing;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.PartialDate;
+import gapwise.evidence.PatientRow;
+import gapwise.evidence.ReportKind;
+import gapwise.evidence.Study;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Writes the paper of one planned study: patients drawn, then reported. */
+final class StudyAssembly {
+  private static final List<String> ARM_IDS = List.of("A", "B");
+
+  private final StudyPlan plan;
+  private final Draw reporting;
+  private final List<List<TrueLimb>> limbsOfArms = new ArrayList<>();
+  private final List<Arm> arms = new ArrayList<>();
+  private final List<OutcomeReport> outcomes = new ArrayList<>();
+  private final List<PatientRow> patients = new ArrayList<>();
+
+  private StudyAssembly(StudyPlan plan, Draw reporting) {
+    this.plan = plan;
+    this.reporting = reporting;
+  }
+
+  static Study study(StudyPlan plan, long seed) {
+    StudyAssembly assembly =
+        new StudyAssembly(plan, Draw.of(seed, plan.number(), Draw.Purpose.REPORTING));
+    Draw chance = Draw.of(seed, plan.stream(), Draw.Purpose.PATIENTS);
+    for (ArmPlan arm : plan.arms()) {
+      assembly.arm(arm, LimbSimulator.limbs(arm, chance));
+    }
+    assembly.outcomes.addAll(ComparisonRows.of(plan, assembly.limbsOfArms));
+    return assembly.study();
+  }
+
+  private void arm(ArmPlan arm, List<TrueLimb> limbs) {
+    String id = ARM_IDS.get(arms.size());
+    limbsOfArms.add(limbs);
+    Baseline baseline = BaselineReport.of(arm, limbs, reporting);
+    arms.add(
+        Arm.with(id, methodUsed(arm))
+            .label(Method.of(arm.method()).shortLabel())
+            .baseline(baseline)
+            .details(MethodDetails.of(arm, reporting))
+            .missing(missing(arm, baseline))
+            .build());
+    if (arm.patientTable()) {
+      patients.addAll(PatientTable.of(plan, arm, id, limbs));
+    }
+    if (limbs.size() > 1) {
+      outcomes(new ArmRows(plan, arm, id, followed(arm, limbs), reporting));
+    }
+  }
+
+  /** Those lost are the last of the first limbs, so that second limbs stay with their patients. */
+  private static List<TrueLimb> followed(ArmPlan arm, List<TrueLimb> limbs) {
+    List<TrueLimb> followed = new ArrayList<>(limbs);
+    followed.subList(arm.patients() - arm.lost(), arm.patients()).clear();
+    return followed;
+  }
+
+  private void outcomes(ArmRows rows) {
+    if (!rows.arm.patientTable()) {
+      UnionRows.write(rows);
+      HarmRows.write(rows);
+      TimeRows.write(rows);
+    }
+    LifeRows.write(rows);
+    outcomes.addAll(rows.rows());
+  }
+
+  private static MethodUsed methodUsed(ArmPlan arm) {
+    return new MethodUsed(
+        Method.of(arm.method()), arm.parts().stream().map(MethodPart::of).toList(), arm.words());
+  }
+
+  private static SortedMap<String, Missing> missing(ArmPlan arm, Baseline baseline) {
+    TreeMap<String, Missing> missing = new TreeMap<>();
+    if (baseline.smokers().isEmpty()) {
+      missing.put("smokers", Missing.NOT_REPORTED);
+    }
+    if (baseline.diabetics().isEmpty()) {
+      missing.put("diabetics", Missing.NOT_REPORTED);
+    }
+    return missing;
+  }
+
+  private Study study() {
+    String centre = Scenario.centre(plan.stream());
+    Study.Builder study =
+        Study.with(plan.id(), citation())
+            .reportKind(plan.abstractOf().isPresent() ? ReportKind.ABSTRACT : ReportKind.ARTICLE)
+            .design(plan.design())
+            .designWords(designWords())
+            .centres(List.of(centre))
+            .country(Scenario.COUNTRY)
+            .setting(Scenario.setting(centre))
+            .recruitmentFrom(date(plan.from(), 3))
+            .recruitmentTo(date(plan.to(), 11))
+            .consecutive(plan.number() % 3 == 0 ? Answer.UNCLEAR : Answer.YES)
+            .assessorIndependent(plan.design() == Design.RANDOMISED ? Answer.YES : Answer.NO)
+            .funding(plan.number() % 5 == 0 ? "public" : "not stated")
+            .unionDefinition(Scenario.UNION_DEFINITIONS.get(plan.number() % 4))
+            .infectionDefinition(Scenario.INFECTION_DEFINITIONS.get(plan.number() % 3))
+            .invented(true)
+            .status(plan.number() % 2 == 0 ? ExtractionStatus.VERIFIED : ExtractionStatus.EXTRACTED)
+            .whole(whole())
+            .arms(arms)
+            .outcomes(outcomes)
+            .patients(patients)
+            .note("invented for demonstration; describes nobody");
+    plan.cohort().ifPresent(study::cohort);
+    plan.abstractOf().ifPresent(other -> study.sameStudyAs(List.of(StudyPlan.idOf(other))));
+    return study.build();
+  }
+
+  private Baseline whole() {
+    if (!plan.reports(Habit.ALL_ARMS_TOGETHER)) {
+      return Baseline.NOTHING;
+    }
+    List<TrueLimb> all = limbsOfArms.stream().flatMap(List::stream).toList();
+    Baseline.Builder whole = Baseline.with().patients(all.size());
+    LengthStyle.MEAN_AND_RANGE
+        .print(all.stream().map(l -> l.start().defectCentimetres()).toList())
+        .ifPresent(whole::defect);
+    return whole.build();
+  }
+
+  private PartialDate date(int year, int month) {
+    return new PartialDate(
+        year, plan.number() % 4 == 1 ? OptionalInt.of(month) : OptionalInt.empty());
+  }
+
+  /** Titles are often wrong about design: every tenth paper calls itself prospective. */
+  private String designWords() {
+    return plan.number() % 10 == 9 ? "prospective study" : plan.design().label();
+  }
+
+  private Citation citation() {
+    String surname = Scenario.surname(plan.stream());
+    Citation.Builder citation =
+        Citation.with(plan.titleStart() + ": " + plan.subject())
+            .firstAuthor(surname)
+            .authors(surname + " A; " + Scenario.surname(plan.number() + 11) + " B")
+            .year(plan.to() + 2)
+            .journal(Scenario.JOURNAL);
+    plan.abstractOf()
+        .ifPresent(
+            other ->
+                citation.otherSpellings(List.of(surname.replace("ll", "l") + " A", surname + "e")));
+    if (plan.design() == Design.RANDOMISED) {
+      citation.register("INVENTED-REGISTER-0055");
+    }
+    return citation.build();
+  }
+}
