@@ -1,6 +1,7 @@
 package gapwise.store;
 
 import java.io.IOException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -15,6 +16,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
+import org.jdbi.v3.core.JdbiException;
 
 /**
  * The door of this room: documents with all their versions in one home folder. Nothing is ever
@@ -157,22 +159,29 @@ public final class DocumentStore implements AutoCloseable {
    * Writes a copy of the whole store into one file, of the moment of the call. It becomes a store
    * again under the name {@code gapwise.db} in an empty home.
    *
-   * @throws java.nio.file.FileAlreadyExistsException when there is such a file: an older backup is
-   *     never overwritten
+   * @throws FileAlreadyExistsException when there is such a file: an older backup is never
+   *     overwritten
    */
   public void backup(Path file) throws IOException {
     requireOpen();
     try (Handle handle = failures.inWords(reads::open)) {
       Backup.write(handle, file);
-    } catch (org.jdbi.v3.core.JdbiException failure) {
+    } catch (JdbiException failure) {
       throw failures.worded(failure);
     }
   }
 
   /** Whether every page of the file is sound; reads the whole file. */
   public boolean isSound() {
-    return read(handle -> handle.createQuery("PRAGMA integrity_check").mapTo(String.class).list())
-        .equals(List.of("ok"));
+    try {
+      return read(VersionReader::integrityCheck).equals(List.of("ok"));
+    } catch (StoreUnusableException failure) {
+      // A check that cannot even walk the file has its answer; full disks and locks are no answer.
+      if (failure.problem().code().equals(StoreFailures.DAMAGED)) {
+        return false;
+      }
+      throw failure;
+    }
   }
 
   /** Waits for a write that is under way, then lets go of the home. May be called again. */
@@ -241,7 +250,13 @@ public final class DocumentStore implements AutoCloseable {
 
   private <T> T read(Function<Handle, T> question) {
     requireOpen();
-    return failures.inWords(() -> reads.withHandle(question::apply));
+    return failures.inWords(
+        () -> {
+          // Not withHandle: that would give a read within a consumer the outer read's older view.
+          try (Handle handle = reads.open()) {
+            return question.apply(handle);
+          }
+        });
   }
 
   private void run(Consumer<Handle> question) {

@@ -7,10 +7,11 @@ import java.util.function.Supplier;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.JdbiException;
 import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 
 /** Words for what a database file can suffer. */
 record StoreFailures(Path home) {
+  static final String DAMAGED = "store-damaged";
+
   /** Extended result codes hold the primary one in their lowest byte (sqlite.org/rescode.html). */
   private static final int PRIMARY = 0xFF;
 
@@ -23,17 +24,15 @@ record StoreFailures(Path home) {
     }
   }
 
+  /** The words for the innermost reason that carries a code of the database. */
   StoreUnusableException worded(Exception failure) {
+    SQLiteErrorCode code = SQLiteErrorCode.UNKNOWN_ERROR;
     for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-      if (cause instanceof SQLiteException sqlite) {
-        return new StoreUnusableException(problem(sqlite.getResultCode()), failure);
-      }
-      if (cause instanceof SQLException sql) {
-        SQLiteErrorCode code = SQLiteErrorCode.getErrorCode(sql.getErrorCode());
-        return new StoreUnusableException(problem(code), failure);
+      if (cause instanceof SQLException sql && sql.getErrorCode() != 0) {
+        code = SQLiteErrorCode.getErrorCode(sql.getErrorCode());
       }
     }
-    return new StoreUnusableException(problem(SQLiteErrorCode.UNKNOWN_ERROR), failure);
+    return new StoreUnusableException(problem(code), failure);
   }
 
   StoreUnusableException inUse() {
@@ -64,7 +63,7 @@ record StoreFailures(Path home) {
     return switch (primary) {
       case SQLITE_CORRUPT, SQLITE_NOTADB ->
           problem(
-              "store-damaged",
+              DAMAGED,
               "The file "
                   + Database.FILE
                   + " is damaged. Keep a copy of the home as it is, then put the last backup in the"

@@ -77,6 +77,11 @@ final class VersionReader {
         .one();
   }
 
+  /** What is wrong with the file; the one word "ok" when nothing is. */
+  static List<String> integrityCheck(Handle handle) {
+    return handle.createQuery("PRAGMA integrity_check").mapTo(String.class).list();
+  }
+
   private static DocumentVersion version(ResultSet row) throws SQLException {
     return new DocumentVersion(
         new DocumentId(row.getString(1), row.getString(2)),

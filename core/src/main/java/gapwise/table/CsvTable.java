@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Iterator;
 import java.util.List;
+import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -60,8 +61,10 @@ final class CsvTable {
         notUtf8(bytesWrong);
       } else if (wrong.getCause() instanceof Utf8Reader.TooLong) {
         tooLong(lineBefore + 1);
-      } else {
+      } else if (wrong.getCause() instanceof CSVException) {
         wrongQuotes(lineBefore + 1);
+      } else {
+        throw wrong.getCause();
       }
     } catch (Utf8Reader.TooLong wrong) {
       tooLong(lineBefore + 1);

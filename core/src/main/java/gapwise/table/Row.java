@@ -54,6 +54,19 @@ public final class Row {
                     "no column " + columnName + " among " + header.names()));
   }
 
+  /**
+   * The cell of a column of this row's header; faster than by name, for readers of many rows.
+   *
+   * @throws IllegalArgumentException when the column is another sheet's
+   */
+  public Cell cell(Column column) {
+    if (column.index() >= values.size() || !header.columns().get(column.index()).equals(column)) {
+      throw new IllegalArgumentException("no " + column + " among " + header.names());
+    }
+    Value value = values.get(column.index());
+    return new Cell(sheet(), number, column, value.text(), value.stored());
+  }
+
   /** What stands in a column, without spaces around it; empty when blank or no such column. */
   public Optional<String> text(String columnName) {
     return find(columnName).filter(cell -> !cell.isBlank()).map(Cell::stripped);
@@ -69,11 +82,6 @@ public final class Row {
   /** The row's place in words for a {@link gapwise.problem.Problem}. */
   public String where() {
     return Place.row(sheet(), number);
-  }
-
-  private Cell cell(Column column) {
-    Value value = values.get(column.index());
-    return new Cell(sheet(), number, column, value.text(), value.stored());
   }
 
   @Override

@@ -141,6 +141,8 @@ final class Workbook {
     try (InputStream limited = new Limited(bytes, mostBytes)) {
       XMLReader xml = XMLHelper.newXMLReader();
       xml.setContentHandler(handler);
+      // Damage is told to the person; the library's own handler would log it as our error.
+      xml.setErrorHandler(handler);
       xml.parse(new InputSource(limited));
     }
   }

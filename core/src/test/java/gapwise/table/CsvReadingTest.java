@@ -51,6 +51,9 @@ class CsvReadingTest {
     IllegalArgumentException thrown =
         assertThrows(IllegalArgumentException.class, () -> row.cell("method"));
     assertTrue(thrown.getMessage().contains("[study, arm]"), thrown.getMessage());
+    assertEquals("1", row.cell(new Column("arm", 1)).text());
+    assertThrows(IllegalArgumentException.class, () -> row.cell(new Column("arm", 0)));
+    assertThrows(IllegalArgumentException.class, () -> row.cell(new Column("arm", 2)));
   }
 
   @Test
@@ -180,6 +183,27 @@ class CsvReadingTest {
     Taken taken = Taken.from(folder.resolve("missing.csv"));
     assertEquals("unreadable-file", taken.onlyProblem().code());
     assertEquals("missing.csv", taken.onlyProblem().where());
+  }
+
+  @Test
+  void aFileThatCannotBeReadToItsEndIsAProblem() {
+    TableFile.Opening breaking =
+        () ->
+            new SequenceInputStream(
+                new ByteArrayInputStream("a,b\n1,2\n".getBytes(StandardCharsets.UTF_8)),
+                new InputStream() {
+                  @Override
+                  public int read() throws IOException {
+                    throw new IOException("the disk is gone");
+                  }
+
+                  @Override
+                  public int read(byte[] target, int offset, int length) throws IOException {
+                    return read();
+                  }
+                });
+    Taken taken = Taken.from(new TableFile("arm.csv", breaking));
+    assertEquals("unreadable-file", taken.onlyProblem().code());
   }
 
   @Test

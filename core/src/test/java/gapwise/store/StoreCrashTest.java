@@ -1,0 +1,137 @@
+package gapwise.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Kills a process that writes, at moments of its own, and looks at what it left. A killed process
+ * is not a power cut: that the disk keeps what it was told to flush is SQLite's promise under
+ * synchronous=FULL (https://www.sqlite.org/pragma.html#pragma_synchronous), not checked here.
+ */
+class StoreCrashTest {
+  private static final int PARTS = 3;
+  private static final int KILLS = 5;
+  private static final int MOST_ACKNOWLEDGEMENTS_BEFORE_A_KILL = 150;
+
+  @TempDir Path home;
+
+  @Test
+  void whateverWasAcknowledgedIsThereAfterEachOfSeveralKills() throws Exception {
+    Random random = new Random(20260301);
+    int reached = 0;
+    for (int kill = 0; kill < KILLS; kill++) {
+      int killAfter = 1 + random.nextInt(MOST_ACKNOWLEDGEMENTS_BEFORE_A_KILL);
+      // Every process but the first goes on where another was killed.
+      int acknowledged = writeUntilKilled(killAfter, reached);
+      reached = checkWhatIsLeft(acknowledged);
+    }
+  }
+
+  @Test
+  void anotherProcessIsToldThatTheHomeIsInUseAndTheStoreStaysSound() throws Exception {
+    try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC())) {
+      Process second = start(0);
+      String said = new String(second.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      assertEquals(2, second.waitFor());
+      assertEquals("store-in-use", said.strip());
+      store.write(List.of(Write.put("study", "A", "{}")), "ann", "still mine");
+      assertTrue(store.isSound());
+    }
+  }
+
+  /** The number of the last write that the process said was done. */
+  private int writeUntilKilled(int killAfter, int from) throws IOException, InterruptedException {
+    Process process = start(from);
+    int last = from - 1;
+    try (BufferedReader said = process.inputReader(StandardCharsets.UTF_8)) {
+      for (int count = 0; count < killAfter; count++) {
+        String line = said.readLine();
+        assertNotNull(line, "the process ended by itself after " + count);
+        last = Integer.parseInt(line);
+      }
+      // By its handle: the process's own method would also throw away what it said before.
+      assertTrue(process.toHandle().destroyForcibly());
+      // What it still managed to say counts as acknowledged too.
+      for (String line = said.readLine(); line != null; line = said.readLine()) {
+        last = Integer.parseInt(line);
+      }
+    }
+    assertTrue(process.waitFor() != 0, "the process was not killed");
+    return last;
+  }
+
+  /** The number with which writing should go on. */
+  private int checkWhatIsLeft(int acknowledged) {
+    try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC())) {
+      assertTrue(store.isSound());
+      for (int number = 0; number <= acknowledged; number++) {
+        for (int part = 0; part < PARTS; part++) {
+          String json = store.latest("study", key(number, part)).orElseThrow().json().orElseThrow();
+          assertEquals(json(number), json);
+        }
+      }
+      List<Long> changes = new ArrayList<>();
+      store.changesAfter(0, version -> changes.add(version.change()));
+      // A write that was under way is there whole or not at all, and at most one was under way.
+      assertEquals(0, changes.size() % PARTS);
+      int writes = changes.size() / PARTS;
+      assertTrue(writes == acknowledged + 1 || writes == acknowledged + 2, "writes: " + writes);
+      assertEquals(changes.size(), store.lastChange());
+      return writes;
+    }
+  }
+
+  private Process start(int from) throws IOException {
+    return new ProcessBuilder(
+            ProcessHandle.current().info().command().orElse("java"),
+            "-Xmx128m",
+            "-XX:TieredStopAtLevel=1",
+            "-cp",
+            System.getProperty("java.class.path"),
+            Writing.class.getName(),
+            home.toString(),
+            Integer.toString(from))
+        .redirectError(ProcessBuilder.Redirect.INHERIT)
+        .start();
+  }
+
+  private static String key(int number, int part) {
+    return "S" + number + "-" + part;
+  }
+
+  private static String json(int number) {
+    return "{\"n\":" + number + ",\"words\":\"" + "bone ".repeat(number % 300) + "\"}";
+  }
+
+  /** Writes for ever, saying the number of each write when it is done. */
+  static final class Writing {
+    public static void main(String[] arguments) {
+      try (DocumentStore store = DocumentStore.open(Path.of(arguments[0]), Clock.systemUTC())) {
+        for (int number = Integer.parseInt(arguments[1]); number < Integer.MAX_VALUE; number++) {
+          List<Write> writes = new ArrayList<>();
+          for (int part = 0; part < PARTS; part++) {
+            writes.add(Write.put("study", key(number, part), json(number)));
+          }
+          store.write(writes, "ann", "until killed");
+          System.out.println(number);
+          System.out.flush();
+        }
+      } catch (StoreUnusableException failure) {
+        System.out.println(failure.problem().code());
+        System.exit(2);
+      }
+    }
+  }
+}
