@@ -5,6 +5,8 @@ import gapwise.curation.KeptStudy;
 import gapwise.evidence.Study;
 import gapwise.search.LuceneStudySearch;
 import gapwise.search.StudySearch;
+import gapwise.selection.Selector;
+import gapwise.server.answer.Answers;
 import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -19,11 +21,13 @@ public final class Home implements AutoCloseable {
   private final DocumentStore store;
   private final LuceneStudySearch search;
   private final EvidenceBase base;
+  private final Answers answers;
 
   private Home(DocumentStore store, LuceneStudySearch search) {
     this.store = store;
     this.search = search;
     this.base = new EvidenceBase(store);
+    this.answers = new Answers(new LatestSelections(new Selector(search, base), search));
   }
 
   /** Opens a home folder, making it when it is not there. */
@@ -41,6 +45,11 @@ public final class Home implements AutoCloseable {
   /** The studies. */
   public EvidenceBase base() {
     return base;
+  }
+
+  /** Answers to questions, and the runner of plans. */
+  public Answers answers() {
+    return answers;
   }
 
   /** The index. */

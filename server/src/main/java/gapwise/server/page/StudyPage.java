@@ -9,6 +9,8 @@ import gapwise.evidence.ArmDefect;
 import gapwise.evidence.Method;
 import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
+import gapwise.evidence.check.EvidenceCheck;
+import gapwise.evidence.check.Finding;
 import gapwise.server.wording.Defects;
 import gapwise.server.wording.Fact;
 import gapwise.server.wording.Facts;
@@ -103,7 +105,7 @@ public final class StudyPage {
         study.arms().stream().map(arm -> group(study, arm)).toList(),
         study.outcomes().stream().map(report -> OutcomeLine.of(study, report)).toList(),
         study.patients().stream().map(PatientLine::of).toList(),
-        List.of(),
+        EvidenceCheck.of(study).stream().map(Finding::message).toList(),
         versions(study.id()));
   }
 

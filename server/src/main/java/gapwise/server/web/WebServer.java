@@ -1,5 +1,6 @@
 package gapwise.server.web;
 
+import gapwise.server.answer.Answers;
 import gapwise.server.home.Home;
 import gapwise.server.page.Assets;
 import gapwise.server.page.ErrorPage;
@@ -7,6 +8,8 @@ import gapwise.server.page.EvidencePage;
 import gapwise.server.page.StudyPage;
 import gapwise.server.page.Sites;
 import gapwise.server.page.StudiesPage;
+import gapwise.server.page.PooledPage;
+import gapwise.server.page.SelectedValues;
 import gapwise.server.page.Templates;
 import gapwise.server.security.Headers;
 import gapwise.server.security.SameOrigin;
@@ -16,7 +19,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
-import java.util.Map;
 
 /** The web server over one open home: pages and API, every route by hand. */
 public final class WebServer implements AutoCloseable {
@@ -41,6 +43,7 @@ public final class WebServer implements AutoCloseable {
     Templates templates = new Templates();
     Assets assets = new Assets();
     Sites sites = new Sites(assets, () -> true, version);
+    Answers answers = home.answers();
     SameOrigin sameOrigin = new SameOrigin(host);
     Javalin javalin =
         Javalin.create(
@@ -53,8 +56,14 @@ public final class WebServer implements AutoCloseable {
               assets.addTo(routes);
               new EvidencePage(templates, sites, home.search(), home.base()).addTo(routes);
               new StudyPage(templates, sites, home.base()).addTo(routes);
-              new StudiesPage(templates, sites, home.search(), home::study, (o, r, h) -> Map.of())
+              new StudiesPage(
+                      templates,
+                      sites,
+                      home.search(),
+                      home::study,
+                      new SelectedValues(answers))
                   .addTo(routes);
+              new PooledPage(templates, sites, home.search(), answers, version).addTo(routes);
               new Failures(new ErrorPage(templates, sites)).addTo(routes);
             });
     javalin.start(host, port);

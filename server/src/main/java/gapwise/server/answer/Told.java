@@ -1,0 +1,131 @@
+package gapwise.server.answer;
+
+import gapwise.analysis.Result;
+import gapwise.evidence.CountedUnit;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.Unit;
+import gapwise.figure.Estimate;
+import gapwise.figure.Limits;
+import gapwise.figure.Measure;
+import gapwise.figure.Shown;
+import gapwise.selection.SelectedRow;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A pooled value in sentences, in whole numbers of 100 or in the unit of the outcome, the average
+ * first, then how sure it is, then what another centre may see.
+ *
+ * @param heading the method
+ * @param value the pooled value, such as "90 of 100"; empty where there is none
+ * @param rest what follows the value in its sentence
+ * @param then further sentences
+ */
+public record Told(String heading, Optional<String> value, String rest, List<String> then) {
+  /** Below this p value of Cochran's Q, results are said to differ (common practice, no source). */
+  private static final double DIFFERS_BELOW = 0.10;
+
+  public Told {
+    then = List.copyOf(then);
+  }
+
+  /** What the numbers of an outcome are. */
+  static Measure measure(Outcome outcome) {
+    return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES
+        ? Measure.of100()
+        : Measure.mean(outcome.unit().map(Unit::symbol).orElse(""));
+  }
+
+  static Told of(
+      Outcome outcome,
+      Method method,
+      List<SelectedRow> rows,
+      Optional<Result.Summary> summary,
+      Result.Heterogeneity heterogeneity) {
+    String from =
+        "From "
+            + rows.size()
+            + (rows.size() == 1 ? " series with " : " series with ")
+            + people(rows)
+            + ".";
+    if (summary.isEmpty()) {
+      return new Told(
+          method.label(),
+          Optional.empty(),
+          "no average can be given; see the series one by one.",
+          List.of(from));
+    }
+    Measure measure = measure(outcome);
+    Result.Shown shown = summary.get().shown();
+    Limits limits = new Limits(shown.lower(), shown.upper());
+    String average = rows.size() == 1 ? " in this one series" : " on average";
+    return new Told(
+        method.label(),
+        Optional.of(value(measure, outcome, shown.estimate())),
+        counted(outcome) + average + " (95 % interval " + Shown.limits(measure, limits) + ")",
+        List.of(from, newCentre(measure, shown, rows.size()), spread(heterogeneity, rows.size()))
+            .stream()
+            .filter(sentence -> !sentence.isEmpty())
+            .toList());
+  }
+
+  private static String value(Measure measure, Outcome outcome, double estimate) {
+    String number = Shown.value(measure, estimate);
+    if (measure.kind() == Measure.Kind.OF_100) {
+      return number + " of 100";
+    }
+    return number + (outcome.unit().isPresent() ? " " + measure.unit() : "");
+  }
+
+  private static String counted(Outcome outcome) {
+    if (outcome.kind() == Outcome.Kind.CATEGORIES) {
+      return " good or excellent";
+    }
+    return outcome.happened().map(words -> " " + words).orElse("");
+  }
+
+  private static String newCentre(Measure measure, Result.Shown shown, int series) {
+    if (shown.predictionLower().isEmpty() || shown.predictionUpper().isEmpty()) {
+      return series < 3 ? "" : "Where a new centre may lie cannot be told.";
+    }
+    Limits limits =
+        new Limits(
+            shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble());
+    String unit = measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
+    return "A new centre could expect " + Shown.limits(measure, limits) + unit.stripTrailing() + ".";
+  }
+
+  private static String spread(Result.Heterogeneity heterogeneity, int series) {
+    if (series < 2 || heterogeneity.pValue().isEmpty()) {
+      return "";
+    }
+    if (heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW) {
+      return "Results of the series differ more than chance explains.";
+    }
+    return heterogeneity.tauSquared().orElse(0) == 0
+        ? "Results of the series differ no more than chance explains."
+        : "Results of the series differ; chance alone may explain it.";
+  }
+
+  /** How many the rows speak of, "212 limbs", in the unit that they all count. */
+  static String people(List<SelectedRow> rows) {
+    int sum = rows.stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
+    List<CountedUnit> units =
+        rows.stream()
+            .map(row -> row.report().flatMap(r -> r.counted()).orElse(CountedUnit.PATIENTS))
+            .distinct()
+            .toList();
+    return sum + " " + (units.size() == 1 ? units.get(0).label() : "patients or limbs");
+  }
+
+  /** The first sentence whole. */
+  public String sentence() {
+    return heading + ": " + value.orElse("") + rest + (rest.endsWith(".") ? "" : ".");
+  }
+
+  /** An estimate from what a result shows. */
+  static Estimate estimate(Result.Shown shown) {
+    return Estimate.of(shown.estimate(), shown.lower(), shown.upper());
+  }
+}
