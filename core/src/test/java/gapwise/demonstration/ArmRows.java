@@ -129,7 +129,10 @@ final class ArmRows {
     }
     if (reports(Habit.UNEXPLAINED_SPREAD) && draw.chance(0.6)) {
       return draw.oneOf(
-          List.of(SummaryStyle.PLUS_MINUS_UNEXPLAINED, SummaryStyle.BRACKETS_UNEXPLAINED));
+          List.of(
+              SummaryStyle.PLUS_MINUS_UNEXPLAINED,
+              SummaryStyle.BRACKETS_UNEXPLAINED,
+              SummaryStyle.CENTRE_AND_BRACKETS_UNEXPLAINED));
     }
     if (reports(Habit.MEDIANS)) {
       return draw.oneOf(

@@ -4,8 +4,10 @@ import gapwise.evidence.CountedUnit;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Unit;
 import java.util.List;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 
 /** Infection, broken bones, further operations and what else went wrong. */
 final class HarmRows {
@@ -111,7 +113,7 @@ final class HarmRows {
       perPatient(
           "total-operations",
           l -> l.course().unplannedOperations() + l.course().plannedOperations());
-      perPatient("complications", l -> l.course().complications());
+      complications();
     } else if (arm.draw.chance(0.3)) {
       arm.add(
           arm.events("any-complication", arm.patients(), l -> l.course().complications() > 0)
@@ -119,7 +121,21 @@ final class HarmRows {
     }
   }
 
-  private void perPatient(String outcome, java.util.function.ToDoubleFunction<TrueLimb> count) {
+  /** Half of the papers print events among patients, where one patient may have several. */
+  private void complications() {
+    if (arm.study.number() % 2 == 0) {
+      perPatient("complications", l -> l.course().complications());
+      return;
+    }
+    int events = arm.patients().stream().mapToInt(l -> l.course().complications()).sum();
+    int among = arm.patients().size();
+    arm.add(
+        arm.row("complications", new ReportedValue.Tally(events, OptionalInt.of(among)))
+            .counted(CountedUnit.PATIENTS)
+            .provenance(arm.printed(events + " complications in " + among + " patients")));
+  }
+
+  private void perPatient(String outcome, ToDoubleFunction<TrueLimb> count) {
     arm.add(
         arm.quantity(outcome, Unit.PER_PATIENT, 1, arm.patients(), count)
             .counted(CountedUnit.PATIENTS));

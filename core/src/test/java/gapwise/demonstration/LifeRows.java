@@ -3,17 +3,22 @@ package gapwise.demonstration;
 import gapwise.evidence.CountedUnit;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.Money;
+import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Unit;
 import java.util.Currency;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
 /** Grades, scores, satisfaction, work, hospital and cost. */
 final class LifeRows {
   /** ISO 4217 keeps this code for testing; it is no country's money. */
   private static final Currency TEST_CURRENCY = Currency.getInstance("XTS");
+
+  private static final List<String> GRADES = List.of("excellent", "good", "fair", "poor");
 
   private final ArmRows arm;
 
@@ -43,32 +48,43 @@ final class LifeRows {
   }
 
   private void grades() {
-    int[] bone = new int[4];
-    int[] function = new int[4];
-    for (TrueLimb limb : arm.limbs) {
-      TrueLimb.Result result = limb.result();
-      int faults =
-          (limb.infectedInFollowUp() ? 1 : 0)
-              + (result.malaligned() ? 1 : 0)
-              + (result.lengthDifferenceCentimetres() > 2.5 ? 1 : 0);
-      bone[UnionRows.joined(limb) ? Math.min(2, faults) : 3]++;
-      function[result.lefs() >= 62 ? 0 : result.lefs() >= 50 ? 1 : result.lefs() >= 35 ? 2 : 3]++;
-    }
     arm.add(
-        arm.row("bone-result", categories(bone))
+        arm.row("bone-result", categories(LifeRows::boneGrade))
             .counted(CountedUnit.LIMBS)
             .definition(
                 "joined, no infection, deformity below 7 degrees, difference below 2.5 cm"));
-    arm.add(arm.row("functional-result", categories(function)).counted(CountedUnit.LIMBS));
+    arm.add(
+        arm.row("functional-result", categories(LifeRows::functionGrade))
+            .counted(CountedUnit.LIMBS));
   }
 
-  private static ReportedValue.Categories categories(int[] counts) {
+  /** A limb that joined loses a grade for each fault; one that did not is poor. */
+  static String boneGrade(TrueLimb limb) {
+    TrueLimb.Result result = limb.result();
+    int faults =
+        (limb.infectedInFollowUp() ? 1 : 0)
+            + (result.malaligned() ? 1 : 0)
+            + (result.lengthDifferenceCentimetres() > 2.5 ? 1 : 0);
+    return GRADES.get(UnionRows.joined(limb) ? Math.min(2, faults) : 3);
+  }
+
+  private static String functionGrade(TrueLimb limb) {
+    int points = limb.result().lefs();
+    return GRADES.get(points >= 62 ? 0 : points >= 50 ? 1 : points >= 35 ? 2 : 3);
+  }
+
+  private ReportedValue.Categories categories(Function<TrueLimb, String> grade) {
     return new ReportedValue.Categories(
-        List.of(
-            new ReportedValue.Category("excellent", counts[0]),
-            new ReportedValue.Category("good", counts[1]),
-            new ReportedValue.Category("fair", counts[2]),
-            new ReportedValue.Category("poor", counts[3])));
+        GRADES.stream()
+            .map(
+                name ->
+                    new ReportedValue.Category(
+                        name,
+                        (int)
+                            arm.limbs.stream()
+                                .filter(limb -> grade.apply(limb).equals(name))
+                                .count()))
+            .toList());
   }
 
   private void scores() {
@@ -82,13 +98,12 @@ final class LifeRows {
     arm.add(score("pain", l -> l.result().pain()));
   }
 
-  private gapwise.evidence.OutcomeReport.Builder score(
-      String outcome, ToDoubleFunction<TrueLimb> points) {
+  private OutcomeReport.Builder score(String outcome, ToDoubleFunction<TrueLimb> points) {
     return arm.quantity(outcome, Unit.POINTS, 1, arm.patients(), points)
         .counted(CountedUnit.PATIENTS);
   }
 
-  private void patientsWho(String outcome, java.util.function.Predicate<TrueLimb> happened) {
+  private void patientsWho(String outcome, Predicate<TrueLimb> happened) {
     arm.add(arm.events(outcome, arm.patients(), happened).counted(CountedUnit.PATIENTS));
   }
 

@@ -16,6 +16,9 @@ import java.util.TreeMap;
 
 /** The patients of an arm one by one, with the gaps that such tables have. */
 final class PatientTable {
+  /** The one study whose table grades each patient rather than counting grades. */
+  private static final int GRADED_STUDY = 14;
+
   private PatientTable() {}
 
   static List<PatientRow> of(StudyPlan study, ArmPlan arm, String armId, List<TrueLimb> limbs) {
@@ -35,7 +38,7 @@ final class PatientTable {
             .bone(limb.start().bone())
             .segment(limb.start().segment())
             .followUp(Duration.ofMonths(SummaryStyle.rounded(limb.course().followUpMonths(), 0)))
-            .outcomes(outcomes(arm, limb, position))
+            .outcomes(outcomes(study, arm, limb, position))
             .provenance(new Provenance(Optional.of("Table 1"), Optional.empty()));
     boolean unclear = position == 5;
     row.infected(unclear ? Answer.UNCLEAR : limb.start().infected() ? Answer.YES : Answer.NO);
@@ -58,7 +61,7 @@ final class PatientTable {
   }
 
   private static SortedMap<String, PatientOutcome> outcomes(
-      ArmPlan arm, TrueLimb limb, int position) {
+      StudyPlan study, ArmPlan arm, TrueLimb limb, int position) {
     TreeMap<String, PatientOutcome> outcomes = new TreeMap<>();
     boolean joined = UnionRows.joined(limb);
     outcomes.put("primary-union", happened(limb.course().primaryUnion()));
@@ -71,6 +74,9 @@ final class PatientTable {
       outcomes.put("refracture", new PatientOutcome.Happened(Answer.UNCLEAR));
     } else {
       outcomes.put("refracture", happened(limb.result().refracture()));
+    }
+    if (study.number() == GRADED_STUDY) {
+      outcomes.put("bone-result", new PatientOutcome.Graded(LifeRows.boneGrade(limb)));
     }
     if (arm.framed()) {
       outcomes.put("external-fixation-time", months(limb.course().frameMonths()));

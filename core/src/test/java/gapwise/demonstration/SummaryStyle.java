@@ -18,7 +18,8 @@ enum SummaryStyle {
   MEDIAN_AND_RANGE,
   RANGE_ALONE,
   PLUS_MINUS_UNEXPLAINED,
-  BRACKETS_UNEXPLAINED;
+  BRACKETS_UNEXPLAINED,
+  CENTRE_AND_BRACKETS_UNEXPLAINED;
 
   /** Quantile of the normal law for 95 % limits; what the invented authors would have used. */
   private static final double NORMAL_LIMIT = 1.96;
@@ -62,19 +63,23 @@ enum SummaryStyle {
               .median(median)
               .unstatedSpread(new UnstatedSpread(deviation, OptionalDouble.empty()))
               .words("median " + text(median, decimals) + " ± " + text(deviation, decimals));
+      case CENTRE_AND_BRACKETS_UNEXPLAINED ->
+          print
+              .unstatedSpread(
+                  new UnstatedSpread(
+                      minimum, OptionalDouble.of(maximum), OptionalDouble.of(median)))
+              .words(bracketed(median, minimum, maximum, decimals));
       case BRACKETS_UNEXPLAINED ->
           print
               .mean(mean)
               .unstatedSpread(new UnstatedSpread(minimum, OptionalDouble.of(maximum)))
-              .words(
-                  text(mean, decimals)
-                      + " ("
-                      + text(minimum, decimals)
-                      + "-"
-                      + text(maximum, decimals)
-                      + ")");
+              .words(bracketed(mean, minimum, maximum, decimals));
     }
     return print.build();
+  }
+
+  private static String bracketed(double centre, double low, double high, int decimals) {
+    return text(centre, decimals) + " (" + text(low, decimals) + "-" + text(high, decimals) + ")";
   }
 
   private static double rounded(OptionalDouble value, int decimals) {

@@ -8,7 +8,9 @@ import java.util.Map;
  *
  * <p>The chance of union after the index procedure follows a logistic law: logit of the chance at 6
  * cm without infection, plus the slope times (length - 6 cm), plus a shift if infected, plus a
- * deviation of the study that is normal with {@code betweenStudies} as standard deviation.
+ * deviation of the study that is normal with {@code betweenStudies} as standard deviation. Where
+ * nothing is meant to join (amputation, a spacer left for good) it is the chance that the stump or
+ * the spacer needs no further operation; no union is reported then.
  *
  * @param primaryUnionAtSixCentimetres chance, 0 to 1, without infection
  * @param slopePerCentimetre change of the logit for each further centimetre
@@ -87,13 +89,13 @@ record Truth(
               new Truth(.88, -.12, -.45, .70, .15, .06, .06, 4.5, 0.70, 1.2, .08, 2.2, .75, 1.5)),
           Map.entry(
               "other",
-              new Truth(.30, -.05, -.40, .30, .20, .08, .00, 9.0, 0.30, 0.8, .00, 1.0, .40, 1.0)),
+              new Truth(.80, -.05, -.40, .30, .20, .08, .00, 9.0, 0.30, 0.8, .00, 1.0, .40, 1.0)),
           Map.entry(
               "primary-amputation",
-              new Truth(.50, 0, 0, 0, .10, .07, .00, 3.0, 0.00, 0.6, .00, 1.6, .90, 1.8)),
+              new Truth(.88, 0, 0, 0, .10, .07, .00, 3.0, 0.00, 0.6, .00, 1.6, .90, 1.8)),
           Map.entry(
               "secondary-amputation",
-              new Truth(.50, 0, 0, 0, .12, .08, .00, 3.0, 0.00, 0.7, .00, 1.8, .90, 2.2)));
+              new Truth(.84, 0, 0, 0, .12, .08, .00, 3.0, 0.00, 0.7, .00, 1.8, .90, 2.2)));
 
   /** The truth of a method of the vocabulary. */
   static Truth of(String method) {

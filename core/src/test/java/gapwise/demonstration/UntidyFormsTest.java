@@ -8,6 +8,7 @@ import gapwise.evidence.Clock;
 import gapwise.evidence.CountedUnit;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.Phase;
 import gapwise.evidence.ReportKind;
 import gapwise.evidence.ReportedValue;
@@ -101,6 +102,12 @@ class UntidyFormsTest {
         "patients and limbs in one arm with different totals",
         s -> totals(s, CountedUnit.LIMBS).stream().anyMatch(n -> n > largest(s)));
     forms.row("rate over time in the frame", r -> r.value() instanceof ReportedValue.Rate);
+    forms.row("events among patients", r -> r.value() instanceof ReportedValue.Tally);
+    forms.study(
+        "a grade for each patient",
+        s ->
+            s.patients().stream()
+                .anyMatch(p -> p.outcomes().get("bone-result") instanceof PatientOutcome.Graded));
     forms.row("grades", r -> r.value() instanceof ReportedValue.Categories);
     forms.row("two reports of one number", r -> r.standing() == Standing.ALTERNATIVE);
     forms.study(
@@ -144,6 +151,11 @@ class UntidyFormsTest {
     forms.quantity(
         "index in months", "external-fixation-index", s -> s.unit() == Unit.MONTHS_PER_CENTIMETRE);
     forms.quantity("frame time", "external-fixation-time", s -> true);
+    forms.row(
+        "centre and brackets, neither named",
+        r ->
+            r.value() instanceof ReportedValue.Quantity q
+                && q.summary().unstatedSpread().filter(u -> u.centre().isPresent()).isPresent());
     forms.quantity("standard error", "time-to-union", s -> s.standardError().isPresent());
     forms.quantity("limits of a mean", "time-to-union", s -> s.lowerLimit().isPresent());
     forms.quantity("median", "time-to-union", s -> s.median().isPresent());
