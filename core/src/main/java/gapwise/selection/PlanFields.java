@@ -184,11 +184,20 @@ final class PlanFields {
   }
 
   private void wrongType(String place, String expected, JsonNode found) {
-    problems.add(place, "wrong-type", expected + " is expected here, " + found + " was found");
+    problems.add(
+        place, "wrong-type", expected + " is expected here, " + shortened(found) + " was found");
   }
 
   private void unknown(String place, String found, String expected) {
     problems.add(
-        place, "unknown-value", "'" + found + "' is not known here; expected one of " + expected);
+        place,
+        "unknown-value",
+        "'" + shortened(found) + "' is not known here; expected one of " + expected);
+  }
+
+  /** Enough of what was found to know it again; a plan may hold anything of any length. */
+  private static String shortened(Object found) {
+    String text = found.toString();
+    return text.length() <= 60 ? text : text.substring(0, 60) + "...";
   }
 }

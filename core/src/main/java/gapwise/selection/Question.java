@@ -6,12 +6,14 @@ import gapwise.evidence.Outcome;
 import gapwise.search.SearchRequest;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What is asked of the evidence base: one outcome, among the arms that a search finds.
  *
  * @param outcome the outcome; every definition is asked for apart
- * @param among which arms
+ * @param among which arms; outcomes that it asks for are dropped, since only those arms enter that
+ *     report the outcome of the question
  * @param clock where times start; empty takes the origin that most rows share and leaves the others
  *     out, since times on different clocks are never pooled
  * @param minimumPatients least number of patients or limbs a row must speak of, at least 1; 5 is
@@ -31,7 +33,7 @@ public record Question(
 
   public Question {
     Objects.requireNonNull(outcome, "outcome");
-    Objects.requireNonNull(among, "among");
+    among = among.withOutcomes(Set.of());
     Objects.requireNonNull(clock, "clock");
     Objects.requireNonNull(leastStatus, "leastStatus");
     if (minimumPatients < 1) {

@@ -87,15 +87,9 @@ public final class Selector {
     return arms;
   }
 
-  /**
-   * Narrows a request to arms of which the outcome is reported in some form, so that others need
-   * not be read. A request that names outcomes already is left as it is.
-   */
+  /** Narrows to arms of which the outcome is reported in some form, so that others are not read. */
   private static SearchRequest reporting(Question question) {
-    SearchRequest among = question.among();
-    return among.outcomes().isEmpty()
-        ? among.withOutcomes(Set.of(question.outcome().code()))
-        : among;
+    return question.among().withOutcomes(Set.of(question.outcome().code()));
   }
 
   private static Optional<Reason> againstStudy(Question question, Study study) {

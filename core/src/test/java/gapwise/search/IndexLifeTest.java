@@ -1,0 +1,234 @@
+package gapwise.search;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gapwise.evidence.EvidenceJson;
+import gapwise.evidence.Study;
+import gapwise.store.DocumentStore;
+import gapwise.store.Write;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.lucene.index.IndexWriter;
+import org.apache.lucene.index.IndexWriterConfig;
+import org.apache.lucene.store.FSDirectory;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The index against its store over openings, damage and changes; the studies are invented. */
+class IndexLifeTest {
+  @TempDir Path home;
+  private final List<String> messages = new ArrayList<>();
+  private final InventedStudies invented = new InventedStudies(11);
+  private DocumentStore store;
+  private Path index;
+
+  @BeforeEach
+  void open() {
+    store = DocumentStore.open(home.resolve("store"), Clock.systemUTC());
+    index = home.resolve("index");
+  }
+
+  @AfterEach
+  void close() {
+    store.close();
+  }
+
+  @Test
+  void aWriteIsShownWhenItIsAnswered() {
+    try (LuceneStudySearch search = search()) {
+      assertEquals(0, studies(search));
+      put(1, 2);
+      assertEquals(2, studies(search));
+      assertEquals(store.lastChange(), search.shownChange());
+      store.write(List.of(Write.delete("study", "invented-1")), "tester", "not wanted");
+      assertEquals(1, studies(search));
+    }
+  }
+
+  @Test
+  void anIndexThatIsSoundIsGoneOnWithAndCatchesUp() {
+    put(1, 2, 3);
+    search().close();
+    messages.clear();
+    put(4, 5);
+    store.write(List.of(Write.delete("study", "invented-2")), "tester", "not wanted");
+    store.write(List.of(Write.put("saved-plan", "p", "{}")), "tester", "another kind");
+    try (LuceneStudySearch search = search()) {
+      assertEquals(List.of(), messages);
+      assertEquals(4, studies(search));
+      assertEquals(store.lastChange(), search.shownChange());
+    }
+  }
+
+  @Test
+  void aDeletedIndexIsBuiltAnew() throws IOException {
+    put(1, 2, 3);
+    search().close();
+    try (Stream<Path> files = Files.list(index)) {
+      for (Path file : files.toList()) {
+        Files.delete(file);
+      }
+    }
+    assertRebuilt(3);
+  }
+
+  @Test
+  void anIndexWithAnyDamagedFileIsBuiltAnew() throws IOException {
+    put(IntStream.rangeClosed(1, 30).toArray());
+    search().close();
+    int damaged = 0;
+    // A rebuilt index has files of other names, so they are damaged by their place in the list.
+    for (int place = 0; place < names().size(); place++) {
+      Path file = index.resolve(names().get(place));
+      byte[] bytes = Files.readAllBytes(file);
+      if (bytes.length > 0) {
+        bytes[bytes.length / 2] ^= 0x55;
+        Files.write(file, bytes);
+        assertRebuilt(30);
+        damaged++;
+      }
+    }
+    assertTrue(damaged > 2, "an index has several files");
+  }
+
+  @Test
+  void anIndexWithACutFileIsBuiltAnew() throws IOException {
+    put(1, 2, 3);
+    search().close();
+    for (String name : names()) {
+      if (Files.size(index.resolve(name)) > 0) {
+        Files.write(index.resolve(name), new byte[] {1, 2, 3});
+      }
+    }
+    assertRebuilt(3);
+  }
+
+  @Test
+  void anIndexOfAnotherFormatIsBuiltAnew() throws IOException {
+    put(1, 2);
+    Files.createDirectories(index);
+    try (FSDirectory folder = FSDirectory.open(index);
+        IndexWriter writer = new IndexWriter(folder, new IndexWriterConfig())) {
+      writer.setLiveCommitData(Map.of("format", "0", "change", "2").entrySet());
+      writer.commit();
+    }
+    assertRebuilt(2);
+  }
+
+  @Test
+  void anIndexOfAnotherStoreIsBuiltAnewEvenWithTheSameNumberOfChanges() {
+    put(1, 2);
+    search().close();
+    store.close();
+    store = DocumentStore.open(home.resolve("other"), Clock.systemUTC());
+    put(7, 8, 9);
+    assertRebuilt(3);
+  }
+
+  @Test
+  void anIndexAheadOfAnOlderStoreIsBuiltAnew() {
+    put(1, 2, 3);
+    search().close();
+    store.close();
+    store = DocumentStore.open(home.resolve("older"), Clock.systemUTC());
+    put(1);
+    assertRebuilt(1);
+  }
+
+  @Test
+  void rebuildingOnRequestChangesNoAnswer() {
+    put(IntStream.rangeClosed(1, 20).toArray());
+    try (LuceneStudySearch search = search()) {
+      SearchAnswer before = everything(search);
+      search.rebuild();
+      assertEquals(before, everything(search));
+      put(21);
+      assertEquals(21, studies(search));
+    }
+  }
+
+  @Test
+  void aDocumentThatIsNoStudyIsReportedAndTheOthersAreFound() {
+    put(1);
+    store.write(
+        List.of(Write.put("study", "torn", "{\"id\":\"torn\"}")), "tester", "of a later version");
+    try (LuceneStudySearch search = search()) {
+      assertEquals(1, studies(search));
+      assertTrue(messages.get(0).contains("torn"), messages::toString);
+      assertEquals(store.lastChange(), search.shownChange());
+    }
+  }
+
+  @Test
+  void aSecondProgramOnTheSameIndexIsRefusedAndDamagesNothing() {
+    put(1, 2);
+    try (LuceneStudySearch search = search()) {
+      UncheckedIOException refused = assertThrows(UncheckedIOException.class, this::search);
+      assertTrue(refused.getMessage().contains("in use"), refused::getMessage);
+      put(3);
+      assertEquals(3, studies(search));
+    }
+  }
+
+  @Test
+  void aClosedIndexDoesNotStandInTheWayOfWrites() {
+    search().close();
+    put(1, 2);
+    try (LuceneStudySearch search = search()) {
+      assertEquals(2, studies(search));
+    }
+  }
+
+  private void assertRebuilt(int studies) {
+    messages.clear();
+    try (LuceneStudySearch search = search()) {
+      assertEquals(studies, studies(search));
+      assertEquals(1, messages.size(), messages::toString);
+      assertTrue(messages.get(0).contains("built anew"), messages::toString);
+    }
+    messages.clear();
+    try (LuceneStudySearch search = search()) {
+      assertEquals(List.of(), messages);
+      assertEquals(studies, studies(search));
+    }
+  }
+
+  private List<String> names() throws IOException {
+    try (Stream<Path> files = Files.list(index)) {
+      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  private LuceneStudySearch search() {
+    return LuceneStudySearch.open(index, store, "study", messages::add);
+  }
+
+  private void put(int... numbers) {
+    List<Write> writes = new ArrayList<>();
+    for (int number : numbers) {
+      Study study = invented.study(number);
+      writes.add(Write.put("study", study.id(), EvidenceJson.write(study)));
+    }
+    store.write(writes, "tester", "invented studies");
+  }
+
+  private static int studies(LuceneStudySearch search) {
+    return everything(search).studies();
+  }
+
+  private static SearchAnswer everything(LuceneStudySearch search) {
+    return search.search(SearchRequest.EVERYTHING, StudySearch.Order.TITLE, 0, 1000);
+  }
+}

@@ -1,0 +1,567 @@
+package gapwise.selection;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Arm;
+import gapwise.evidence.Baseline;
+import gapwise.evidence.Citation;
+import gapwise.evidence.Clock;
+import gapwise.evidence.CountedUnit;
+import gapwise.evidence.DefectLength;
+import gapwise.evidence.Duration;
+import gapwise.evidence.EventCount;
+import gapwise.evidence.ExtractionStatus;
+import gapwise.evidence.Length;
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Method;
+import gapwise.evidence.MethodUsed;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.PatientOutcome;
+import gapwise.evidence.PatientRow;
+import gapwise.evidence.ReportKind;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Scope;
+import gapwise.evidence.Standing;
+import gapwise.evidence.Study;
+import gapwise.evidence.Subgroup;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import gapwise.evidence.UnstatedSpread;
+import gapwise.problem.Problem;
+import gapwise.search.SearchRequest;
+import gapwise.selection.SelectedRow.Basis;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.TreeMap;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Which value of an arm answers a question, and why others do not; all studies are invented. */
+class SelectorTest {
+  private static final Outcome UNION = Outcome.of("union");
+  private static final Outcome TIME = Outcome.of("time-to-union");
+
+  @TempDir Path folder;
+  private Home home;
+
+  @BeforeEach
+  void open() {
+    home = new Home(folder);
+  }
+
+  @AfterEach
+  void close() {
+    home.close();
+  }
+
+  @Test
+  void aReportedValueOfTheWholeArmIsTaken() {
+    home.keep(study("a", union(11, 12)));
+    Selection selection = home.selector.select(about(UNION));
+    SelectedRow row = onlyRow(selection);
+    assertEquals(new ReportedValue.Events(EventCount.of(11, 12)), row.value());
+    assertEquals(Basis.REPORTED, row.basis());
+    assertEquals(1, row.studyVersion());
+    assertEquals(List.of(), selection.leftOut());
+    assertEquals(home.base.lastChange(), selection.change());
+  }
+
+  @Test
+  void onlyTheReportThatCountsIsTaken() {
+    home.keep(
+        study(
+            "a",
+            union(11, 12),
+            events(9, 12).standing(Standing.ALTERNATIVE).build(),
+            events(8, 12).standing(Standing.SUPERSEDED).build()));
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(new ReportedValue.Events(EventCount.of(11, 12)), onlyRow(selection).value());
+    assertEquals(List.of("another-report", "superseded"), codes(selection));
+  }
+
+  @Test
+  void theLatestTimePointIsTaken() {
+    home.keep(
+        study(
+            "a",
+            events(9, 12).timePoint(Duration.ofMonths(12)).build(),
+            events(10, 12).timePoint(new Duration(2, Unit.YEARS)).build(),
+            events(5, 12).timePoint(new Duration(26, Unit.WEEKS)).build()));
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(new ReportedValue.Events(EventCount.of(10, 12)), onlyRow(selection).value());
+    assertEquals(List.of("another-time-point", "another-time-point"), codes(selection));
+    assertTrue(selection.leftOut().get(0).message().contains("12.0 months"));
+  }
+
+  @Test
+  void aReportWithoutTimePointSpeaksOfTheEndOfFollowUp() {
+    home.keep(study("a", events(9, 12).timePoint(Duration.ofMonths(12)).build(), union(11, 12)));
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(new ReportedValue.Events(EventCount.of(11, 12)), onlyRow(selection).value());
+  }
+
+  @Test
+  void aSubgroupNeverStandsBesideOrInsteadOfTheTotal() {
+    OutcomeReport part = events(6, 6).subgroup(band(4, 6)).build();
+    home.keep(study("a", union(11, 12), part), study("b", part));
+    Selection plain = home.selector.select(about(UNION));
+    assertEquals("a", onlyRow(plain).study().id());
+    assertEquals(List.of("subgroup", "subgroup"), codes(plain));
+    Selection ranged = home.selector.select(about(UNION, 2, 20));
+    assertEquals(List.of(Basis.REPORTED, Basis.SUBGROUP), bases(ranged));
+    assertEquals(List.of("subgroup"), codes(ranged));
+    SelectedRow stand = ranged.rows().get(1);
+    assertEquals(Optional.of(new LengthRange(4, 6)), stand.defect().get().length().reportedRange());
+    assertEquals(OptionalInt.of(6), stand.speaksOf());
+  }
+
+  @Test
+  void aSubgroupThatReachesOutOfTheRangeDoesNotStandForTheArm() {
+    home.keep(
+        study("a", events(6, 6).subgroup(band(4, 8)).build()),
+        study(
+            "b",
+            events(6, 6)
+                .subgroup(new Subgroup("over 4 cm", OptionalDouble.of(4), OptionalDouble.empty()))
+                .build()),
+        study(
+            "c",
+            events(6, 6)
+                .subgroup(new Subgroup("smokers", OptionalDouble.empty(), OptionalDouble.empty()))
+                .build()));
+    Selection closed = home.selector.select(about(UNION, 4, 7));
+    assertEquals(List.of(), closed.rows());
+    assertEquals(List.of("subgroup", "subgroup", "subgroup"), codes(closed));
+    Selection open = home.selector.select(about(UNION, 4, Double.POSITIVE_INFINITY));
+    assertEquals(List.of("a", "b"), studies(open));
+  }
+
+  @Test
+  void aPercentageIsCountedBackWhereOneWholeNumberGivesIt() {
+    home.keep(
+        study("a", percent(91.7, 12)), // 11 of 12
+        study("b", percent(66.67, 30)), // 20 of 30
+        study("c", percent(50, 300)), // 149, 150 or 151 of 300
+        study("d", percent(40, 12)), // 5 of 12 are 41.7 %, 4 are 33.3 %
+        study("e", percent(100, 9)),
+        study("f", report(UNION, new ReportedValue.Events(EventCount.ofPercent(80))).build()));
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(List.of("a", "b", "e"), studies(selection));
+    assertEquals(List.of(11, 20, 9), selection.rows().stream().map(SelectorTest::events).toList());
+    assertTrue(bases(selection).stream().allMatch(Basis.COUNTED_BACK::equals));
+    assertEquals(
+        List.of("percentage-without-count", "percentage-without-count", "percentage-without-count"),
+        codes(selection));
+  }
+
+  @Test
+  void wordsComparisonsAndEffectsAreLeftOut() {
+    home.keep(
+        study(
+            "a",
+            report(UNION, new ReportedValue.Statement("all united", OptionalInt.empty())).build()),
+        twoArms(
+            "b",
+            OutcomeReport.with(
+                    new Scope.Comparison("A", "B"),
+                    UNION,
+                    new ReportedValue.Statement("no difference", OptionalInt.empty()))
+                .build()),
+        twoArms("c", OutcomeReport.with(new Scope.AllArms(), UNION, value(19, 20)).build()));
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(List.of(), selection.rows());
+    assertEquals(
+        List.of(
+            "no-numbers",
+            "comparison-only",
+            "comparison-only",
+            "value-for-all-arms",
+            "value-for-all-arms"),
+        codes(selection));
+  }
+
+  @Test
+  void aValueForAllArmsCountsForTheOnlyArm() {
+    home.keep(study("a", OutcomeReport.with(new Scope.AllArms(), UNION, value(19, 20)).build()));
+    assertEquals(19, events(onlyRow(home.selector.select(about(UNION)))));
+  }
+
+  @Test
+  void quantitiesNeedACentreAndASpreadThatSaysWhatItIs() {
+    home.keep(
+        study("a", time(Summary.with(Unit.WEEKS).n(12).mean(30).standardDeviation(5))),
+        study("b", time(Summary.with(Unit.MONTHS).n(12).minimum(4).maximum(12))),
+        study(
+            "c",
+            time(
+                Summary.with(Unit.MONTHS)
+                    .n(12)
+                    .mean(8)
+                    .unstatedSpread(new UnstatedSpread(2, OptionalDouble.empty())))),
+        study("d", time(Summary.with(Unit.MONTHS).n(12).mean(8))),
+        study("e", time(Summary.with(Unit.CENTIMETRES).n(12).mean(8))),
+        study("f", report(TIME, value(3, 12)).build()));
+    Selection selection = home.selector.select(about(TIME));
+    assertEquals(List.of("a", "d"), studies(selection));
+    assertEquals(
+        List.of("no-centre", "spread-not-stated", "unit-does-not-fit", "form-does-not-fit"),
+        codes(selection));
+  }
+
+  @Test
+  void timesOnTheClockOfMostArmsAreTakenAndTheOthersLeftOut() {
+    home.keep(
+        study("a", time(8, Clock.INJURY)),
+        study("b", time(7, Clock.GRAFTING)),
+        study("c", time(9, Clock.GRAFTING), time(14, Clock.INJURY)),
+        study("d", time(6, Clock.GRAFTING)),
+        study("e", time(Summary.with(Unit.MONTHS).n(12).mean(8).standardDeviation(1))));
+    Selection selection = home.selector.select(about(TIME));
+    assertEquals(Optional.of(Clock.GRAFTING), selection.clock());
+    assertEquals(List.of("b", "c", "d"), studies(selection));
+    assertEquals(
+        List.of("different-clock", "different-clock", "clock-not-stated"), codes(selection));
+    assertEquals(
+        List.of("grafting 3", "injury 2"),
+        selection.clocks().stream().map(clock -> clock.code() + " " + clock.arms()).toList());
+    assertEquals(List.of("clock-chosen"), noteCodes(selection));
+    Selection asked =
+        home.selector.select(
+            new Question(TIME, SearchRequest.EVERYTHING, Optional.of(Clock.INJURY), 5));
+    assertEquals(List.of("a", "c"), studies(asked));
+  }
+
+  @Test
+  void ofClocksEquallyCommonTheOneThatStartsFirstIsTaken() {
+    home.keep(study("a", time(8, Clock.GRAFTING)), study("b", time(7, Clock.FIRST_STAGE)));
+    assertEquals(Optional.of(Clock.FIRST_STAGE), home.selector.select(about(TIME)).clock());
+  }
+
+  @Test
+  void whereNoStudySaysItsClockTheRowsStayAndANoteSaysSo() {
+    home.keep(study("a", time(Summary.with(Unit.MONTHS).n(12).mean(8).standardDeviation(1))));
+    Selection selection = home.selector.select(about(TIME));
+    assertEquals(List.of("a"), studies(selection));
+    assertEquals(List.of("clock-not-stated"), noteCodes(selection));
+  }
+
+  @Test
+  void patientsAreSummedUpWhereTheArmHasNoValue() {
+    home.keep(patients("a", 6, 2, 3, 4, 5, 6, 7), patients("b", 20, 2, 3, 4, 5, 6));
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(List.of(Basis.FROM_PATIENTS, Basis.FROM_PATIENTS), bases(selection));
+    assertEquals(List.of(3, 3), selection.rows().stream().map(SelectorTest::events).toList());
+    assertEquals(List.of("patients-described-in-part"), noteCodes(selection));
+  }
+
+  @Test
+  void aRangeTakesOnlyThePatientsInsideIt() {
+    home.keep(patients("a", 8, 2, 3, 4, 5, 6, 7, 8, 9));
+    Selection selection = home.selector.select(about(UNION, 4, 8));
+    SelectedRow row = onlyRow(selection);
+    assertEquals(Basis.FROM_PATIENTS_IN_RANGE, row.basis());
+    assertEquals(new ReportedValue.Events(EventCount.of(3, 5)), withoutForm(row.value()));
+    assertEquals(OptionalDouble.of(6), row.defect().get().length().centreCentimetres());
+  }
+
+  @Test
+  void patientsInTheRangeAreTakenBeforeTheArmValueOnlyWhenAllAreDescribed() {
+    Study whole =
+        patients("a", 8, 2, 3, 4, 5, 6, 7, 8, 9).but().outcomes(List.of(union(8, 8))).build();
+    Study inPart =
+        patients("b", 30, 2, 3, 4, 5, 6, 7, 8, 9).but().outcomes(List.of(union(8, 30))).build();
+    Study inside = patients("c", 5, 4, 5, 6, 7, 8).but().outcomes(List.of(union(5, 5))).build();
+    home.keep(whole, inPart, inside);
+    Selection selection = home.selector.select(about(UNION, 4, 8));
+    assertEquals(
+        List.of(Basis.FROM_PATIENTS_IN_RANGE, Basis.REPORTED, Basis.REPORTED), bases(selection));
+    assertEquals(List.of("patients-in-range"), codes(selection));
+  }
+
+  @Test
+  void patientsWithoutALengthAreNotTakenForPatientsInTheRange() {
+    Study study = patients("a", 3, 2, 3, 4);
+    Arm arm =
+        study
+            .arms()
+            .get(0)
+            .but()
+            .baseline(
+                Baseline.with()
+                    .defect(
+                        DefectLength.of(
+                            Summary.with(Unit.CENTIMETRES).minimum(2).maximum(30).build()))
+                    .build())
+            .build();
+    home.keep(study.but().arms(List.of(arm)).build());
+    Selection selection = home.selector.select(about(UNION, 10, 20));
+    assertEquals(List.of(), selection.rows());
+    assertEquals(List.of("no-patients-in-range"), codes(selection));
+  }
+
+  @Test
+  void ofStudiesWithOverlappingPatientsTheLargestStays() {
+    home.keep(
+        cohort("a", 20, 24, Optional.of("Invented register"), List.of()),
+        cohort("b", 30, 12, Optional.of("invented register "), List.of()),
+        cohort("c", 40, 12, Optional.empty(), List.of("not-kept")),
+        cohort("d", 40, 36, Optional.empty(), List.of("not-kept")),
+        cohort("e", 10, 12, Optional.empty(), List.of()),
+        cohort("f", 10, 12, Optional.empty(), List.of("e")));
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(List.of("b", "d", "e"), studies(selection));
+    assertEquals(
+        List.of("overlapping-cohort", "overlapping-cohort", "overlapping-cohort"),
+        codes(selection));
+  }
+
+  @Test
+  void retractedReportsAndRecordsTooEarlyAreLeftOut() {
+    home.keep(
+        study("a", union(11, 12)).but().reportKind(ReportKind.RETRACTION).build(),
+        study("b", union(11, 12)).but().status(ExtractionStatus.DRAFT).build(),
+        study("c", union(11, 12)).but().status(ExtractionStatus.VERIFIED).build());
+    assertEquals(List.of("b", "c"), studies(home.selector.select(about(UNION))));
+    Selection verified =
+        home.selector.select(
+            new Question(
+                UNION,
+                SearchRequest.EVERYTHING,
+                Optional.empty(),
+                5,
+                Optional.of(ExtractionStatus.EXTRACTED)));
+    assertEquals(List.of("c"), studies(verified));
+    assertEquals(List.of("retracted", "status-too-early"), codes(verified));
+  }
+
+  @Test
+  void rowsOfTooFewPatientsAreLeftOut() {
+    home.keep(study("a", union(4, 4)), study("b", union(5, 5)));
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(List.of("b"), studies(selection));
+    assertEquals(List.of("too-few-patients"), codes(selection));
+  }
+
+  @Test
+  void limbsCountedBesidePatientsAreNoted() {
+    home.keep(
+        study("a", events(5, 6).counted(CountedUnit.LIMBS).build()),
+        study("b", events(5, 6).counted(CountedUnit.PATIENTS).build()));
+    assertEquals(
+        List.of("limbs-and-patients-mixed"), noteCodes(home.selector.select(about(UNION))));
+  }
+
+  @Test
+  void armsThatDoNotReportTheOutcomeAreNotSpokenOf() {
+    home.keep(study("a", union(5, 6)));
+    Selection selection = home.selector.select(about(Outcome.of("refracture")));
+    assertEquals(List.of(), selection.rows());
+    assertEquals(List.of(), selection.leftOut());
+  }
+
+  @Test
+  void definitionsAreOfferedWithTheirNumberOfRows() {
+    home.keep(
+        study("a", union(5, 6)).but().unionDefinition("three cortices").build(),
+        study("b", events(5, 6).definition("three cortices").build()),
+        study("c", events(5, 6).definition("walking without pain").build())
+            .but()
+            .unionDefinition("three cortices")
+            .build());
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(
+        List.of("three cortices 2", "walking without pain 1"),
+        selection.definitions().stream().map(d -> d.code() + " " + d.arms()).toList());
+  }
+
+  @Test
+  void rowsInsideARangeAreToldFromThoseThatOnlyReachIntoIt() {
+    home.keep(withDefect("a", 5, 3, 9), withDefect("b", 8, 3, 12), withDefect("c", 20, 18, 25));
+    Selection selection = home.selector.select(about(UNION, 4, 6));
+    assertEquals(List.of("a", "b"), studies(selection));
+    assertEquals(1, selection.rowsWithCentreInside());
+    assertEquals(1, selection.rowsOnlyOverlapping());
+  }
+
+  @Test
+  void theHashIsThatOfTheRecordsReadWhateverTheirHistory(@TempDir Path elsewhere) {
+    home.keep(study("a", union(5, 6)), study("b", union(5, 7)));
+    String first = home.selector.select(about(UNION)).dataSha256();
+    assertTrue(first.matches("[0-9a-f]{64}"), first);
+    try (Home other = new Home(elsewhere)) {
+      other.keep(study("b", union(1, 7)), study("c", time(8, Clock.INJURY)));
+      other.keep(study("b", union(5, 7)), study("a", union(5, 6)));
+      Selection selection = other.selector.select(about(UNION));
+      assertEquals(first, selection.dataSha256());
+      assertEquals(2, selection.rows().get(1).studyVersion());
+    }
+    home.keep(study("a", union(6, 6)));
+    assertNotEquals(first, home.selector.select(about(UNION)).dataSha256());
+  }
+
+  private static Question about(Outcome outcome) {
+    return Question.about(outcome, SearchRequest.EVERYTHING);
+  }
+
+  private static Question about(Outcome outcome, double from, double to) {
+    SearchRequest e = SearchRequest.EVERYTHING;
+    SearchRequest among =
+        new SearchRequest(
+            "",
+            e.methods(),
+            e.bones(),
+            e.segments(),
+            e.infected(),
+            e.designs(),
+            e.outcomes(),
+            e.yearFrom(),
+            e.yearTo(),
+            Optional.of(new LengthRange(from, to)),
+            SearchRequest.DefectMatch.OVERLAP);
+    return Question.about(outcome, among);
+  }
+
+  /** A study of one arm of 12 with defects of 1 to 30 cm. */
+  private static Study study(String id, OutcomeReport... reports) {
+    return withDefect(id, 5, 1, 30).but().outcomes(List.of(reports)).build();
+  }
+
+  private static Study withDefect(String id, double mean, double least, double most) {
+    DefectLength defect =
+        DefectLength.of(
+            Summary.with(Unit.CENTIMETRES).mean(mean).minimum(least).maximum(most).build());
+    Arm arm =
+        Arm.with("A", MethodUsed.of(Method.of("bone-transport")))
+            .baseline(Baseline.with().patients(12).defect(defect).build())
+            .build();
+    return Study.with(id, Citation.with("Invented study " + id).year(2001).build())
+        .invented(true)
+        .arms(List.of(arm))
+        .outcomes(List.of(union(11, 12)))
+        .build();
+  }
+
+  private static Study twoArms(String id, OutcomeReport... reports) {
+    MethodUsed method = MethodUsed.of(Method.of("induced-membrane"));
+    return study(id)
+        .but()
+        .arms(List.of(Arm.with("A", method).build(), Arm.with("B", method).build()))
+        .outcomes(List.of(reports))
+        .build();
+  }
+
+  /** An arm known by patients with these lengths in centimetres; those of even length united. */
+  private static Study patients(String id, int treated, int... lengths) {
+    List<PatientRow> rows =
+        Arrays.stream(lengths)
+            .mapToObj(
+                length -> {
+                  TreeMap<String, PatientOutcome> outcomes = new TreeMap<>();
+                  Answer united = length % 2 == 0 ? Answer.YES : Answer.NO;
+                  outcomes.put("union", new PatientOutcome.Happened(united));
+                  return PatientRow.with("case " + length, "A")
+                      .defect(new Length(length, Unit.CENTIMETRES, false))
+                      .outcomes(outcomes)
+                      .build();
+                })
+            .toList();
+    Arm arm =
+        Arm.with("A", MethodUsed.of(Method.of("autograft")))
+            .baseline(Baseline.with().patients(treated).build())
+            .build();
+    return study(id).but().arms(List.of(arm)).outcomes(List.of()).patients(rows).build();
+  }
+
+  private static Study cohort(
+      String id, int total, double followUpMonths, Optional<String> cohort, List<String> same) {
+    Arm arm =
+        Arm.with("A", MethodUsed.of(Method.of("autograft")))
+            .baseline(
+                Baseline.with()
+                    .followUp(Summary.with(Unit.MONTHS).mean(followUpMonths).build())
+                    .build())
+            .build();
+    Study.Builder study =
+        study(id, union(total - 1, total)).but().arms(List.of(arm)).sameStudyAs(same);
+    cohort.ifPresent(study::cohort);
+    return study.build();
+  }
+
+  private static OutcomeReport.Builder report(Outcome outcome, ReportedValue value) {
+    return OutcomeReport.with(new Scope.OneArm("A"), outcome, value);
+  }
+
+  private static ReportedValue value(int events, int total) {
+    return new ReportedValue.Events(EventCount.of(events, total));
+  }
+
+  private static OutcomeReport.Builder events(int events, int total) {
+    return report(UNION, value(events, total));
+  }
+
+  private static OutcomeReport union(int events, int total) {
+    return events(events, total).build();
+  }
+
+  private static OutcomeReport percent(double percent, int total) {
+    return report(
+            UNION,
+            new ReportedValue.Events(
+                new EventCount(
+                    OptionalInt.empty(), OptionalInt.of(total), OptionalDouble.of(percent), false)))
+        .build();
+  }
+
+  private static OutcomeReport time(Summary.Builder summary) {
+    return report(TIME, new ReportedValue.Quantity(summary.build())).build();
+  }
+
+  private static OutcomeReport time(double months, Clock clock) {
+    Summary summary = Summary.with(Unit.MONTHS).n(12).mean(months).standardDeviation(2).build();
+    return report(TIME, new ReportedValue.Quantity(summary)).clock(clock).build();
+  }
+
+  private static Subgroup band(double from, double to) {
+    return new Subgroup(from + " to " + to + " cm", OptionalDouble.of(from), OptionalDouble.of(to));
+  }
+
+  private static SelectedRow onlyRow(Selection selection) {
+    assertEquals(1, selection.rows().size(), () -> selection.rows() + " " + selection.leftOut());
+    return selection.rows().get(0);
+  }
+
+  private static int events(SelectedRow row) {
+    return ((ReportedValue.Events) row.value()).count().events().getAsInt();
+  }
+
+  private static ReportedValue withoutForm(ReportedValue value) {
+    EventCount count = ((ReportedValue.Events) value).count();
+    return value(count.events().getAsInt(), count.total().getAsInt());
+  }
+
+  private static List<String> studies(Selection selection) {
+    return selection.rows().stream().map(row -> row.study().id()).toList();
+  }
+
+  private static List<Basis> bases(Selection selection) {
+    return selection.rows().stream().map(SelectedRow::basis).toList();
+  }
+
+  private static List<String> codes(Selection selection) {
+    return selection.leftOut().stream().map(LeftOut::code).toList();
+  }
+
+  private static List<String> noteCodes(Selection selection) {
+    return selection.notes().stream().map(Problem::code).toList();
+  }
+}
