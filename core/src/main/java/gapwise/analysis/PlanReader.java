@@ -4,11 +4,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.Measure;
 import gapwise.effect.MeasureOptions;
+import gapwise.effect.MeasureOptions.Pooling;
 import gapwise.effect.Measures;
 import gapwise.effect.MedianConversion;
 import gapwise.effect.ZeroCells;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.synthesis.pooling.CountPooling;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Prediction;
@@ -75,6 +77,9 @@ final class PlanReader {
         columns(full),
         measure(full, measure),
         settings(full),
+        full.path("pooling").asText().equals("mantel-haenszel")
+            ? CountPooling.mantelHaenszel(measure)
+            : Optional.empty(),
         Optional.ofNullable(full.get("subgroup")).map(JsonNode::asText),
         full.path("subgroupVariance").asText().equals("common"));
   }
@@ -96,7 +101,16 @@ final class PlanReader {
             full.path("scale").asText(Measures.scales(measure).get(0)),
             zeroCells,
             n.isNumber() ? OptionalDouble.of(n.asDouble()) : OptionalDouble.empty(),
-            also);
+            also,
+            full.path("smallSampleCorrection").asText("exact").equals("exact"),
+            full.path("standardisedVariance").asText().equals("factor-squared"),
+            full.path("reportedAs").asText().equals("ratio"),
+            full.get("level").asDouble(),
+            switch (full.path("pooling").asText()) {
+              case "mantel-haenszel" -> Pooling.COUNTS;
+              case "peto" -> Pooling.PETO;
+              default -> Pooling.INVERSE_VARIANCE;
+            });
     return Measures.named(measure, options).orElseThrow();
   }
 

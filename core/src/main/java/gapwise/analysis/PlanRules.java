@@ -113,9 +113,6 @@ final class PlanRules {
       later(
           "model", "the model '" + text("model") + "'", List.of("random-effects", "common-effect"));
     }
-    if (plan.has("pooling") && COUNT_POOLING.containsKey(text("pooling"))) {
-      later("pooling", "pooling by '" + text("pooling") + "'", List.of("inverse-variance"));
-    }
     if (plan.has("betweenStudyVariance")
         && TauSquaredEstimators.named(text("betweenStudyVariance")).isEmpty()) {
       later(

@@ -145,7 +145,11 @@ public record Result(
       OptionalDouble pValue,
       OptionalDouble predictionLower,
       OptionalDouble predictionUpper,
+      Optional<Association> associationTest,
       Shown shown) {}
+
+  /** A test of association, for the Mantel-Haenszel odds ratio. */
+  public record Association(double chiSquared, int degreesOfFreedom, double pValue) {}
 
   /** A pooled value as people read it; {@code n} and {@code also} for the double arcsine. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)

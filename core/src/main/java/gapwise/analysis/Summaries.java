@@ -17,11 +17,11 @@ final class Summaries {
   private Summaries() {}
 
   static Optional<Result.Summary> summary(Pooled pooled, BackTransform back) {
-    return pooled.mean().map(mean -> summary(mean, pooled.prediction(), back));
+    return pooled.mean().map(mean -> summary(mean, pooled, back));
   }
 
-  private static Result.Summary summary(
-      PooledMean mean, Optional<Interval> prediction, BackTransform back) {
+  private static Result.Summary summary(PooledMean mean, Pooled pooled, BackTransform back) {
+    Optional<Interval> prediction = pooled.prediction();
     return new Result.Summary(
         mean.estimate(),
         mean.standardError(),
@@ -32,6 +32,12 @@ final class Summaries {
         mean.pValue(),
         limit(prediction, Interval::lower),
         limit(prediction, Interval::upper),
+        pooled
+            .association()
+            .map(
+                test ->
+                    new Result.Association(
+                        test.chiSquared(), test.degreesOfFreedom(), test.pValue())),
         new Result.Shown(
             back.apply(mean.estimate()),
             back.apply(mean.interval().lower()),

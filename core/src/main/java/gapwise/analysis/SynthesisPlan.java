@@ -2,6 +2,7 @@ package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.Measure;
+import gapwise.synthesis.pooling.CountPooling;
 import gapwise.synthesis.pooling.PoolingSettings;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import java.util.Optional;
  * @param measure its name
  * @param how the measure on its scale
  * @param settings how effects are pooled
+ * @param counts how counts are pooled without the effects of single studies, if they are
  * @param subgroup column of the groups, if any
  * @param commonSubgroupVariance whether groups share one variance between studies
  */
@@ -22,6 +24,7 @@ record SynthesisPlan(
     Map<String, String> columns,
     Measure<?> how,
     PoolingSettings settings,
+    Optional<CountPooling> counts,
     Optional<String> subgroup,
     boolean commonSubgroupVariance)
     implements Plan {

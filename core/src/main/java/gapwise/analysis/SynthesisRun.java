@@ -4,8 +4,6 @@ import gapwise.effect.BackTransform;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.Subgroups;
 import java.util.ArrayList;
@@ -18,12 +16,12 @@ final class SynthesisRun {
 
   static <D extends StudyData> Result of(SynthesisPlan plan, Measure<D> measure, DataTable table) {
     Studies<D> studies = Studies.read(plan, measure, table);
-    EffectSample sample = studies.sample();
+    Pooler pooler = Pooler.of(plan, studies);
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(UnusedSettings.of(plan.json()));
     warnings.addAll(studies.warnings());
-    Pooled pooled = InverseVariance.pool(sample, plan.settings());
-    if (sample.size() == 0) {
+    Pooled pooled = pooler.all();
+    if (pooler.size() == 0) {
       warnings.add(StudyWarnings.nothingLeft(studies));
     } else {
       add(warnings, pooled.warnings());
@@ -37,7 +35,7 @@ final class SynthesisRun {
                   + back.n().getAsDouble()
                   + "; another number gives another proportion"));
     }
-    Optional<Subgroups> groups = subgroups(plan, studies, sample);
+    Optional<Subgroups> groups = subgroups(plan, studies, pooler);
     groups.ifPresent(all -> add(warnings, all.warnings()));
     return Result.ofSynthesis(
         plan.json(),
@@ -51,15 +49,12 @@ final class SynthesisRun {
   }
 
   private static <D extends StudyData> Optional<Subgroups> subgroups(
-      SynthesisPlan plan, Studies<D> studies, EffectSample sample) {
+      SynthesisPlan plan, Studies<D> studies, Pooler pooler) {
     if (plan.subgroup().isEmpty()) {
       return Optional.empty();
     }
     List<String> levels = studies.pooled().stream().map(Studies.Entry::subgroup).toList();
-    return Optional.of(
-        plan.commonSubgroupVariance()
-            ? Subgroups.common(sample, levels, plan.settings())
-            : Subgroups.separate(sample, levels, plan.settings()));
+    return Optional.of(pooler.subgroups(levels, plan.commonSubgroupVariance()));
   }
 
   private static <D extends StudyData> BackTransform back(

@@ -35,6 +35,11 @@ public record ArmRate(double events, double personTime) implements StudyData {
     return events / personTime;
   }
 
+  /** The rate with something added to its events. */
+  ArmRate plus(double added) {
+    return new ArmRate(events + added, personTime);
+  }
+
   @Override
   public int arms() {
     return 1;

@@ -11,12 +11,34 @@ import java.util.OptionalDouble;
  * @param backTransformN patients for the way back from the double arcsine; empty for the harmonic
  *     mean
  * @param backTransformAlsoWith further numbers of patients to show the result with
+ * @param exactFactor whether the small-sample factor is exact
+ * @param factorSquaredVariance whether the variance of a standardised difference is multiplied by
+ *     the squared factor
+ * @param reportedAsRatio whether reported effects are ratios
+ * @param level of reported limits
+ * @param pooling how studies are put together: by the variance of their effects, or from counts
  */
 public record MeasureOptions(
     String scale,
     ZeroCells zeroCells,
     OptionalDouble backTransformN,
-    List<Double> backTransformAlsoWith) {
+    List<Double> backTransformAlsoWith,
+    boolean exactFactor,
+    boolean factorSquaredVariance,
+    boolean reportedAsRatio,
+    double level,
+    Pooling pooling) {
+
+  /** How studies are put together. */
+  public enum Pooling {
+    /** By the variance of their effects. */
+    INVERSE_VARIANCE,
+    /** From counts, to which nothing is added. */
+    COUNTS,
+    /** By Peto's one-step odds ratio. */
+    PETO
+  }
+
   public MeasureOptions {
     backTransformAlsoWith = List.copyOf(backTransformAlsoWith);
   }

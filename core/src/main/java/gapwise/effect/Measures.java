@@ -1,5 +1,6 @@
 package gapwise.effect;
 
+import gapwise.effect.MeasureOptions.Pooling;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -22,11 +23,34 @@ public final class Measures {
                 o.zeroCells(),
                 o.backTransformN(),
                 o.backTransformAlsoWith()));
-    add("odds-ratio", List.of("log"), o -> new OddsRatio(o.zeroCells()));
-    add("risk-ratio", List.of("log"), o -> new RiskRatio(o.zeroCells()));
+    add(
+        "odds-ratio",
+        List.of("log"),
+        o ->
+            o.pooling() == Pooling.PETO
+                ? new PetoOddsRatio()
+                : new OddsRatio(o.zeroCells(), o.pooling() == Pooling.COUNTS));
+    add(
+        "risk-ratio",
+        List.of("log"),
+        o -> new RiskRatio(o.zeroCells(), o.pooling() == Pooling.COUNTS));
     add("risk-difference", List.of("raw"), o -> new RiskDifference());
     add("mean", List.of("raw", "log"), o -> new Mean(o.scale().equals("log")));
     add("mean-difference", List.of("raw"), o -> new MeanDifference());
+    add(
+        "standardised-mean-difference",
+        List.of("raw"),
+        o -> new StandardisedMeanDifference(o.exactFactor(), o.factorSquaredVariance()));
+    add("ratio-of-means", List.of("log"), o -> new RatioOfMeans());
+    add(
+        "incidence-rate",
+        List.of("log", "square-root"),
+        o -> new IncidenceRate(o.scale().equals("square-root"), o.zeroCells()));
+    add(
+        "incidence-rate-ratio",
+        List.of("log"),
+        o -> new IncidenceRateRatio(o.zeroCells(), o.pooling() == Pooling.COUNTS));
+    add("reported-effect", List.of("raw"), o -> new ReportedEffect(o.reportedAsRatio(), o.level()));
   }
 
   private record Entry(List<String> scales, Function<MeasureOptions, Measure<?>> maker) {}

@@ -7,8 +7,10 @@ import java.util.Optional;
  * Log odds ratio log(ad/bc), variance 1/a + 1/b + 1/c + 1/d (Woolf, Ann Hum Genet 1955;19:251).
  *
  * @param zeroCells what is added to zero cells
+ * @param fromCounts whether studies are pooled from counts, with nothing added
  */
-record OddsRatio(ZeroCells zeroCells) implements Measure<TwoByTwo> {
+record OddsRatio(ZeroCells zeroCells, boolean fromCounts)
+    implements Measure<TwoByTwo>, RatioOfCounts<TwoByTwo> {
   @Override
   public List<Role> roles() {
     return Measures.twoGroups("events", "total");
@@ -21,10 +23,36 @@ record OddsRatio(ZeroCells zeroCells) implements Measure<TwoByTwo> {
 
   @Override
   public List<StudyEffect> effects(List<TwoByTwo> studies) {
-    return RatioOfCounts.effects(studies, zeroCells, true, TwoByTwo::hasZero, OddsRatio::effect);
+    return effects(studies, zeroCells);
   }
 
-  private static StudyEffect effect(TwoByTwo table) {
+  @Override
+  public boolean noEvents(TwoByTwo table) {
+    return table.eventTotal() == 0;
+  }
+
+  @Override
+  public boolean onlyEvents(TwoByTwo table) {
+    return table.nonEventTotal() == 0;
+  }
+
+  @Override
+  public boolean hasZero(TwoByTwo table) {
+    return table.hasZero();
+  }
+
+  @Override
+  public boolean isInfinite(TwoByTwo table) {
+    return table.hasZero();
+  }
+
+  @Override
+  public TwoByTwo plus(TwoByTwo table, double added) {
+    return table.plus(added);
+  }
+
+  @Override
+  public StudyEffect effect(TwoByTwo table) {
     ArmCounts i = table.intervention();
     ArmCounts c = table.comparator();
     return StudyEffect.of(

@@ -4,59 +4,73 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What odds ratio and risk ratio share: leaving out tables that say nothing of the ratio, then
- * adding to zero cells, in this order, so that a table that is left out adds nothing to others.
+ * What ratios of counts share: leaving out studies that say nothing of the ratio, then adding to
+ * zero cells, in this order, so that a study that is left out adds nothing to others.
+ *
+ * @param <D> counts of two groups
  */
-final class RatioOfCounts {
-  private RatioOfCounts() {}
+interface RatioOfCounts<D> {
+  /**
+   * Whether studies are pooled from their counts, so that an infinite ratio of one does not matter.
+   */
+  boolean fromCounts();
 
-  /** The effect of a table whose ratio is finite. */
-  interface TableEffect {
-    StudyEffect of(TwoByTwo table);
-  }
+  /** Whether no patient of either group had the event. */
+  boolean noEvents(D study);
 
-  /** Whether a ratio has no finite value for a table. */
-  interface Infinite {
-    boolean test(TwoByTwo table);
-  }
+  /** Whether every patient had the event and the ratio then says nothing. */
+  boolean onlyEvents(D study);
 
-  static List<StudyEffect> effects(
-      List<TwoByTwo> studies,
-      ZeroCells rule,
-      boolean allEventsSayNothing,
-      Infinite infinite,
-      TableEffect effect) {
-    boolean anyZero =
-        studies.stream().anyMatch(t -> t.hasZero() && !isLeftOut(t, rule, allEventsSayNothing));
+  /** Whether a cell is 0. */
+  boolean hasZero(D study);
+
+  /** Whether the ratio is 0, infinite or 0/0. */
+  boolean isInfinite(D study);
+
+  /** The study with something added to each cell. */
+  D plus(D study, double added);
+
+  /** The effect of a study whose ratio is finite. */
+  StudyEffect effect(D study);
+
+  /** The effects of studies under a rule for zero cells. */
+  default List<StudyEffect> effects(List<D> studies, ZeroCells asked) {
+    ZeroCells rule = fromCounts() ? asked.withoutAdding() : asked;
+    boolean anyZero = studies.stream().anyMatch(s -> hasZero(s) && !isLeftOut(s, rule));
     List<StudyEffect> effects = new ArrayList<>();
-    for (TwoByTwo table : studies) {
-      if (isLeftOut(table, rule, allEventsSayNothing)) {
-        boolean none = table.eventTotal() == 0;
-        effects.add(
-            StudyEffect.leftOut(
-                none ? "no-events" : "all-events",
-                none
-                    ? "no event in either group, so it says nothing of a ratio"
-                    : "every patient of both groups had the event, so it says nothing of a ratio"));
+    for (D study : studies) {
+      if (isLeftOut(study, rule)) {
+        effects.add(leftOut(noEvents(study)));
         continue;
       }
-      double added = rule.addedTo(table.hasZero(), anyZero);
-      TwoByTwo used = added > 0 ? table.plus(added) : table;
-      if (infinite.test(used)) {
+      double added = rule.addedTo(hasZero(study), anyZero);
+      D used = added > 0 ? plus(study, added) : study;
+      if (isInfinite(used)) {
         effects.add(
-            StudyEffect.leftOut(
-                "study-left-out",
-                "its ratio is 0, infinite or 0/0 and the plan adds nothing to zero cells"));
+            fromCounts()
+                ? StudyEffect.COUNTS_ONLY
+                : StudyEffect.leftOut(
+                    "study-left-out",
+                    "its ratio is 0, infinite or 0/0 and the plan adds nothing to zero cells"));
       } else {
-        StudyEffect one = effect.of(used);
+        StudyEffect one = effect(used);
         effects.add(added > 0 ? one.withCellsAdded() : one);
       }
     }
     return effects;
   }
 
-  private static boolean isLeftOut(TwoByTwo table, ZeroCells rule, boolean allEventsSayNothing) {
+  private boolean isLeftOut(D study, ZeroCells rule) {
     return rule.noEvents() == ZeroCells.NoEvents.LEAVE_OUT
-        && (table.eventTotal() == 0 || (allEventsSayNothing && table.nonEventTotal() == 0));
+        && (noEvents(study) || onlyEvents(study));
+  }
+
+  private static StudyEffect leftOut(boolean none) {
+    return none
+        ? StudyEffect.leftOut(
+            "no-events", "no event in either group, so it says nothing of a ratio")
+        : StudyEffect.leftOut(
+            "all-events",
+            "every patient of both groups had the event, so it says nothing of a ratio");
   }
 }

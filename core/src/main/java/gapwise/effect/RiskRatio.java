@@ -8,8 +8,10 @@ import java.util.Optional;
  * 1978;34:469).
  *
  * @param zeroCells what is added to zero cells
+ * @param fromCounts whether studies are pooled from counts, with nothing added
  */
-record RiskRatio(ZeroCells zeroCells) implements Measure<TwoByTwo> {
+record RiskRatio(ZeroCells zeroCells, boolean fromCounts)
+    implements Measure<TwoByTwo>, RatioOfCounts<TwoByTwo> {
   @Override
   public List<Role> roles() {
     return Measures.twoGroups("events", "total");
@@ -22,15 +24,36 @@ record RiskRatio(ZeroCells zeroCells) implements Measure<TwoByTwo> {
 
   @Override
   public List<StudyEffect> effects(List<TwoByTwo> studies) {
-    return RatioOfCounts.effects(
-        studies,
-        zeroCells,
-        false,
-        t -> t.intervention().events() == 0 || t.comparator().events() == 0,
-        RiskRatio::effect);
+    return effects(studies, zeroCells);
   }
 
-  private static StudyEffect effect(TwoByTwo table) {
+  @Override
+  public boolean noEvents(TwoByTwo table) {
+    return table.eventTotal() == 0;
+  }
+
+  @Override
+  public boolean onlyEvents(TwoByTwo table) {
+    return false;
+  }
+
+  @Override
+  public boolean hasZero(TwoByTwo table) {
+    return table.hasZero();
+  }
+
+  @Override
+  public boolean isInfinite(TwoByTwo table) {
+    return table.intervention().events() == 0 || table.comparator().events() == 0;
+  }
+
+  @Override
+  public TwoByTwo plus(TwoByTwo table, double added) {
+    return table.plus(added);
+  }
+
+  @Override
+  public StudyEffect effect(TwoByTwo table) {
     ArmCounts i = table.intervention();
     ArmCounts c = table.comparator();
     return StudyEffect.of(

@@ -28,8 +28,17 @@ public record StudyEffect(
    */
   public record Standardised(OptionalDouble uncorrected, double factor) {}
 
+  /** A study whose own effect is infinite but which is pooled from its counts. */
+  static final StudyEffect COUNTS_ONLY =
+      new StudyEffect(
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          false,
+          Optional.empty());
+
   public StudyEffect {
-    if (leftOut.isEmpty() && (estimate.isEmpty() || variance.isEmpty())) {
+    if (leftOut.isEmpty() && estimate.isPresent() != variance.isPresent()) {
       throw new IllegalArgumentException("an effect that is pooled needs estimate and variance");
     }
   }

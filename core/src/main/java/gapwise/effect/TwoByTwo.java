@@ -33,6 +33,22 @@ public record TwoByTwo(ArmCounts intervention, ArmCounts comparator) implements 
     return intervention.total() + comparator.total();
   }
 
+  /**
+   * Variance of the events of one group given all margins, n1 n2 m (N-m) / (N^2 (N-1)); 0 for a
+   * table that says nothing.
+   */
+  public double hypergeometricVariance() {
+    double n = total();
+    return n <= 1
+        ? 0
+        : intervention.total()
+            / n
+            * (comparator.total() / n)
+            * eventTotal()
+            * nonEventTotal()
+            / (n - 1);
+  }
+
   /** Whether any of the four cells is 0. */
   boolean hasZero() {
     return intervention.events() == 0

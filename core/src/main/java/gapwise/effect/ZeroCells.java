@@ -15,6 +15,11 @@ public record ZeroCells(double add, To to, NoEvents noEvents) {
   public static final ZeroCells USUAL =
       new ZeroCells(0.5, To.STUDIES_WITH_A_ZERO, NoEvents.LEAVE_OUT);
 
+  /** The same rule for studies that say nothing, with nothing added to any. */
+  ZeroCells withoutAdding() {
+    return new ZeroCells(add, To.NONE, noEvents);
+  }
+
   public ZeroCells {
     if (!(add > 0 && Double.isFinite(add))) {
       throw new IllegalArgumentException("add must be above 0, was " + add);

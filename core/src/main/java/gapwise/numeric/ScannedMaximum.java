@@ -20,7 +20,8 @@ public final class ScannedMaximum {
    * What was found.
    *
    * @param place where the function is highest, at least 0
-   * @param converged whether the place is as exact as doubles allow
+   * @param converged whether the place is as exact as doubles allow; false if no fall was found
+   *     inside
    */
   public record Maximum(double place, boolean converged) {}
 
@@ -51,7 +52,7 @@ public final class ScannedMaximum {
       from = to;
       slopeFrom = slopeTo;
     }
-    return best;
+    return best == null ? new Maximum(upper, false) : best;
   }
 
   private static Maximum higher(DoubleUnaryOperator value, Maximum best, Maximum other) {

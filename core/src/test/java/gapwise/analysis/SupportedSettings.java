@@ -35,10 +35,19 @@ final class SupportedSettings {
                   "risk-ratio",
                   "risk-difference",
                   "mean",
-                  "mean-difference")),
-          Map.entry("scale", Set.of("logit", "double-arcsine", "arcsine", "log", "raw")),
+                  "mean-difference",
+                  "standardised-mean-difference",
+                  "ratio-of-means",
+                  "incidence-rate",
+                  "incidence-rate-ratio",
+                  "reported-effect")),
+          Map.entry("smallSampleCorrection", Set.of("exact", "approximate")),
+          Map.entry("standardisedVariance", Set.of("corrected-effect", "factor-squared")),
+          Map.entry("reportedAs", Set.of("analysis-scale", "ratio")),
+          Map.entry(
+              "scale", Set.of("logit", "double-arcsine", "arcsine", "log", "raw", "square-root")),
           Map.entry("model", Set.of("random-effects", "common-effect")),
-          Map.entry("pooling", Set.of("inverse-variance")),
+          Map.entry("pooling", Set.of("inverse-variance", "mantel-haenszel", "peto")),
           Map.entry(
               "betweenStudyVariance",
               Set.of(
@@ -64,9 +73,6 @@ final class SupportedSettings {
   private SupportedSettings() {}
 
   static boolean cover(JsonNode plan) {
-    if (plan.path("task").asText().equals("interval")) {
-      return true;
-    }
     for (Iterator<Map.Entry<String, JsonNode>> fields = plan.fields(); fields.hasNext(); ) {
       Map.Entry<String, JsonNode> field = fields.next();
       boolean any = ANY.contains(field.getKey());

@@ -63,6 +63,25 @@ public final class EffectSample {
     return false;
   }
 
+  /**
+   * Whether the powers that pooling needs can be told as doubles: the fourth of the distances
+   * between effects and of the variances, the square of both over the smallest variance.
+   */
+  public boolean isWithinArithmetic() {
+    double smallest = Double.POSITIVE_INFINITY;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < size(); i++) {
+      smallest = Math.min(smallest, variances[i]);
+      low = Math.min(low, effects[i]);
+      high = Math.max(high, effects[i]);
+    }
+    double reach = Math.max(high - low, largestVariance());
+    double relative = Math.max(reach, 1) / Math.min(smallest, 1);
+    return Double.isFinite(Math.pow(reach, 4) * size())
+        && Double.isFinite(relative * relative * size());
+  }
+
   /** The studies at some places, in the order of the list. */
   public EffectSample at(List<Integer> places) {
     return new EffectSample(

@@ -19,6 +19,13 @@ public final class InverseVariance {
               + " pooled; the logit, arcsine or double arcsine scale, Mantel-Haenszel pooling or an"
               + " exact likelihood can use such studies");
 
+  private static final Problem OUT_OF_RANGE =
+      new Problem(
+          "",
+          "number-out-of-range",
+          "effects and their variances differ by more powers of ten than can be reckoned with, so"
+              + " nothing is pooled; check the units of the data");
+
   private InverseVariance() {}
 
   /** Pools; never throws for a sample of any size. */
@@ -29,6 +36,9 @@ public final class InverseVariance {
     }
     if (sample.hasZeroVariance()) {
       return Pooled.without(Heterogeneity.UNKNOWN, ZERO_VARIANCE);
+    }
+    if (!sample.isWithinArithmetic()) {
+      return Pooled.without(Heterogeneity.UNKNOWN, OUT_OF_RANGE);
     }
     if (sample.size() == 1) {
       return single(sample, settings.level());

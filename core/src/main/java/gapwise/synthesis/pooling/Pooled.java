@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param weights share of each study, summing to 1; empty without a mean
  * @param modelStandardError of the mean from the sum of weights, whatever the interval's method
  * @param likelihood for the likelihood estimators
+ * @param association test of association, for the Mantel-Haenszel odds ratio
  * @param warnings what a reader must know
  */
 public record Pooled(
@@ -25,7 +26,37 @@ public record Pooled(
     List<Double> weights,
     OptionalDouble modelStandardError,
     Optional<Likelihood> likelihood,
+    Optional<Association> association,
     List<Problem> warnings) {
+
+  /**
+   * A test of association between group and event.
+   *
+   * @param chiSquared without continuity correction
+   * @param degreesOfFreedom 1
+   * @param pValue its upper tail
+   */
+  public record Association(double chiSquared, int degreesOfFreedom, double pValue) {}
+
+  /** Without a test of association. */
+  Pooled(
+      Optional<PooledMean> mean,
+      Optional<Interval> prediction,
+      Heterogeneity heterogeneity,
+      List<Double> weights,
+      OptionalDouble modelStandardError,
+      Optional<Likelihood> likelihood,
+      List<Problem> warnings) {
+    this(
+        mean,
+        prediction,
+        heterogeneity,
+        weights,
+        modelStandardError,
+        likelihood,
+        Optional.empty(),
+        warnings);
+  }
 
   /**
    * The top of the likelihood.
@@ -39,6 +70,25 @@ public record Pooled(
   public Pooled {
     weights = List.copyOf(weights);
     warnings = List.copyOf(warnings);
+  }
+
+  /** The same with a test of association. */
+  Pooled with(Association test) {
+    return new Pooled(
+        mean,
+        prediction,
+        heterogeneity,
+        weights,
+        modelStandardError,
+        likelihood,
+        Optional.of(test),
+        warnings);
+  }
+
+  /** The same with other words on heterogeneity. */
+  Pooled with(Heterogeneity other) {
+    return new Pooled(
+        mean, prediction, other, weights, modelStandardError, likelihood, association, warnings);
   }
 
   /** No mean, for a reason that stands in the warning. */

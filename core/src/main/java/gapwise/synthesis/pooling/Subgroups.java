@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Function;
 
 /**
  * Groups of studies pooled apart and compared: Borenstein and Higgins, Prev Sci 2013;14:134. Each
@@ -45,16 +46,20 @@ public record Subgroups(
   /** Each group with its own variance between studies; that of a group of one study is 0. */
   public static Subgroups separate(
       EffectSample sample, List<String> levels, PoolingSettings settings) {
+    return apart(
+        levels,
+        at -> {
+          Pooled pooled = InverseVariance.pool(sample.at(at), settings);
+          boolean set =
+              at.size() == 1 && settings.estimator().isPresent() && pooled.mean().isPresent();
+          return set ? pooled.with(pooled.heterogeneity().withTauSquared(0)) : pooled;
+        });
+  }
+
+  /** Each group pooled by itself, whatever the way; {@code pool} takes the places of studies. */
+  public static Subgroups apart(List<String> levels, Function<List<Integer>, Pooled> pool) {
     List<Group> groups = new ArrayList<>();
-    places(levels)
-        .forEach(
-            (level, at) -> {
-              Pooled pooled = InverseVariance.pool(sample.at(at), settings);
-              if (at.size() == 1 && settings.estimator().isPresent() && pooled.mean().isPresent()) {
-                pooled = with(pooled, pooled.heterogeneity().withTauSquared(0));
-              }
-              groups.add(new Group(level, at.size(), pooled));
-            });
+    places(levels).forEach((level, at) -> groups.add(new Group(level, at.size(), pool.apply(at))));
     return compared(groups, OptionalDouble.empty(), List.of());
   }
 
@@ -64,6 +69,7 @@ public record Subgroups(
     Map<String, List<Integer>> places = places(levels);
     if (settings.estimator().isEmpty()
         || sample.hasZeroVariance()
+        || !sample.isWithinArithmetic()
         || sample.size() <= places.size()) {
       Subgroups apart = separate(sample, levels, settings);
       return sample.size() > places.size()
@@ -175,17 +181,6 @@ public record Subgroups(
       places.computeIfAbsent(levels.get(i), level -> new ArrayList<>()).add(i);
     }
     return places;
-  }
-
-  private static Pooled with(Pooled pooled, Heterogeneity heterogeneity) {
-    return new Pooled(
-        pooled.mean(),
-        pooled.prediction(),
-        heterogeneity,
-        pooled.weights(),
-        pooled.modelStandardError(),
-        pooled.likelihood(),
-        pooled.warnings());
   }
 
   private static List<Problem> plus(List<Problem> list, Problem one) {

@@ -1,0 +1,31 @@
+package gapwise.synthesis.pooling;
+
+import gapwise.effect.StudyData;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Pooling of counts without taking the effect of each study first. Listed here: Mantel and Haenszel
+ * for each measure of two groups.
+ */
+public interface CountPooling {
+  /**
+   * Pools.
+   *
+   * @param studies counts of the kind the measure has; not corrected for zero cells
+   * @param level of the interval, above 0 and below 1
+   */
+  Pooled pool(List<? extends StudyData> studies, double level);
+
+  /** Mantel and Haenszel's pooling of a measure; empty if it has none. */
+  static Optional<CountPooling> mantelHaenszel(String measure) {
+    return Optional.ofNullable(
+        switch (measure) {
+          case "odds-ratio" -> new MantelHaenszelOddsRatio();
+          case "risk-ratio" -> new MantelHaenszelRiskRatio();
+          case "risk-difference" -> new MantelHaenszelRiskDifference();
+          case "incidence-rate-ratio" -> new MantelHaenszelRateRatio();
+          default -> null;
+        });
+  }
+}
