@@ -30,25 +30,40 @@ record AxisFoot(Board board) implements Part {
 
   private String lower() {
     String words = board.forest().axis().lower();
-    return words.isBlank() ? "" : "\u2190 " + words;
+    return words.isBlank() ? "" : "\u2190\u00a0" + words;
   }
 
   private String higher() {
     String words = board.forest().axis().higher();
-    return words.isBlank() ? "" : words + " \u2192";
+    return words.isBlank() ? "" : words + "\u00a0\u2192";
   }
 
-  /** Room for the words of direction: on both sides of the plot as far as the page allows. */
-  private List<String> lines(String words) {
-    return words.isEmpty() ? List.of() : TextMeasure.wrap(words, small(), halfRoom());
+  private double centre() {
+    return (board.axis().left() + board.axis().right()) / 2;
   }
 
-  private double halfRoom() {
-    return (board.axis().right() - board.axis().left()) / 2 - small().size() * 0.6;
+  private double apart() {
+    return small().size() * 0.6;
+  }
+
+  /** Whether both words of direction fit under their half of the plot. */
+  private boolean underPlot() {
+    double half = centre() - board.axis().left() - apart();
+    return small().width(lower()) <= half && small().width(higher()) <= half;
+  }
+
+  private List<String> lowerLines() {
+    double room = centre() - board.columns().blockLeft() - apart();
+    return lower().isEmpty() ? List.of() : TextMeasure.wrap(lower(), small(), room);
+  }
+
+  private List<String> higherLines() {
+    double room = board.style().sheet().right() - centre() - apart();
+    return higher().isEmpty() ? List.of() : TextMeasure.wrap(higher(), small(), room);
   }
 
   private int directionLines() {
-    return Math.max(lines(lower()).size(), lines(higher()).size());
+    return Math.max(lowerLines().size(), higherLines().size());
   }
 
   private List<String> thresholds() {
@@ -77,8 +92,13 @@ record AxisFoot(Board board) implements Part {
     double middle = top + line() * 0.6;
     ticks(board, svg, middle);
     double y = middle + line();
-    side(svg, lines(lower()), board.axis().left(), Svg.Anchor.START, y);
-    side(svg, lines(higher()), board.axis().right(), Svg.Anchor.END, y);
+    if (underPlot()) {
+      side(svg, lowerLines(), board.axis().left(), Svg.Anchor.START, y);
+      side(svg, higherLines(), board.axis().right(), Svg.Anchor.END, y);
+    } else {
+      side(svg, lowerLines(), centre() - apart(), Svg.Anchor.END, y);
+      side(svg, higherLines(), centre() + apart(), Svg.Anchor.START, y);
+    }
     side(svg, thresholds(), board.axis().left(), Svg.Anchor.START, y + directionLines() * line());
     svg.close("g");
   }

@@ -2,14 +2,14 @@ package gapwise.figure;
 
 import java.util.List;
 
-/** The name over a block; on a phone with the ticks of the axis under it. */
+/** The name over a block; in long figures with the ticks of the axis beside or under it. */
 record BlockHead(Board board, String name, boolean first) implements Part {
   private Lettering lettering() {
     return Lettering.bold(board.style().type().text() + 0.5);
   }
 
   private double before() {
-    return board.style().type().text() * (first ? 0.2 : 0.7);
+    return board.style().type().text() * (first ? 0.45 : 0.75);
   }
 
   private List<String> lines() {
@@ -20,7 +20,7 @@ record BlockHead(Board board, String name, boolean first) implements Part {
     double room =
         board.style().sheet().stacked()
             ? columns.labelRoom()
-            : columns.plotLeft() - columns.labelLeft() - board.style().rhythm().lensRadius() - 4;
+            : columns.plotLeft() - columns.blockLeft() - board.style().rhythm().lensRadius() - 4;
     return TextMeasure.wrap(name, lettering(), room, 3);
   }
 
@@ -34,7 +34,8 @@ record BlockHead(Board board, String name, boolean first) implements Part {
 
   @Override
   public double height() {
-    return before() + Math.max(lines().isEmpty() ? 0 : 1, lines().size()) * leading() + ticks();
+    boolean empty = lines().isEmpty() && (board.style().sheet().stacked() || !board.repeatsTicks());
+    return before() + (empty ? 0 : Math.max(1, lines().size())) * leading() + ticks();
   }
 
   @Override
@@ -48,8 +49,20 @@ record BlockHead(Board board, String name, boolean first) implements Part {
     svg.open("g", "data-part", "block");
     for (String line : lines()) {
       double baseline = y + leading() / 2 + lettering().middleToBaseline();
-      svg.text(board.columns().labelLeft(), baseline, Svg.Anchor.START, lettering(), line, line);
+      svg.text(board.columns().blockLeft(), baseline, Svg.Anchor.START, lettering(), line, line);
       y += leading();
+    }
+    if (!board.style().sheet().stacked() && board.repeatsTicks()) {
+      double middle = top + before() + leading() / 2;
+      Axis axis = board.axis();
+      // The grid would run through the numbers.
+      svg.rect(
+          axis.left() - 2,
+          middle - leading() / 2,
+          axis.right() - axis.left() + 4,
+          leading(),
+          Ink.GROUND);
+      AxisFoot.ticks(board, svg, middle);
     }
     if (ticks() > 0) {
       AxisFoot.ticks(board, svg, y + ticks() / 2);

@@ -19,13 +19,16 @@ record Board(
   /** Lens without a weight: this share of the greatest. */
   private static final double LENS_WITHOUT_WEIGHT = 0.62;
 
-  private static final double UNITS_PER_TICK = 46;
+  private static final int ROWS_WITHOUT_REPEATED_TICKS = 16;
+
+  /** Room for one tick, in sizes of its text. */
+  private static final double SIZES_PER_TICK = 2.9;
 
   static Board of(Forest forest, Medium medium) {
     Style style = medium.style(forest.rows().size());
     Columns columns = Columns.of(forest, style);
     double room = columns.plotRight() - columns.plotLeft();
-    int most = (int) Math.max(4, Math.min(9, room / UNITS_PER_TICK));
+    int most = (int) Math.max(4, Math.min(9, room / (SIZES_PER_TICK * style.type().small())));
     Ticks ticks = AxisRange.of(forest, most);
     Axis axis = new Axis(forest.measure(), ticks, columns.plotLeft(), columns.plotRight());
     List<Span> spans =
@@ -48,6 +51,11 @@ record Board(
       return greatestRadius * LENS_WITHOUT_WEIGHT;
     }
     return greatestRadius * Math.sqrt(weightPercent.getAsDouble() / greatestWeight);
+  }
+
+  /** Whether the figure is so long that the ticks are told again at each block. */
+  boolean repeatsTicks() {
+    return style.sheet().stacked() || forest.rows().size() > ROWS_WITHOUT_REPEATED_TICKS;
   }
 
   /** Light lines at the ticks, the dotted no-effect line and named thresholds. */

@@ -4,7 +4,7 @@ import java.util.List;
 
 /** The line of column headings with the rule under it; on a phone only the axis is named. */
 record ColumnHeads(Board board) implements Part {
-  private static final String SPAN = "Missing bone, to scale";
+  private static final String SPAN = "Missing bone, cm";
 
   private Lettering small() {
     return board.style().small();
@@ -34,7 +34,7 @@ record ColumnHeads(Board board) implements Part {
 
   @Override
   public double height() {
-    return small().size() * 0.9 + lines() * line() + 5;
+    return small().size() * 1.3 + lines() * line() + 5;
   }
 
   @Override
@@ -49,9 +49,9 @@ record ColumnHeads(Board board) implements Part {
     double foot = top + height() - 5;
     svg.open("g", "data-part", "heads");
     if (board.style().sheet().stacked()) {
-      column(svg, columns.labelLeft(), Svg.Anchor.START, axisLines(), foot);
+      column(svg, columns.blockLeft(), Svg.Anchor.START, axisLines(), foot);
     } else {
-      column(svg, columns.labelLeft(), Svg.Anchor.START, List.of("Series"), foot);
+      column(svg, columns.blockLeft(), Svg.Anchor.START, List.of("Series"), foot);
       column(svg, columns.spanLeft(), Svg.Anchor.START, spanLines(), foot);
       column(svg, columns.countsRight(), Svg.Anchor.END, List.of(heading.counts()), foot);
       double centre = (board.axis().left() + board.axis().right()) / 2;

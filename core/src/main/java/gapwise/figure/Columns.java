@@ -6,7 +6,8 @@ import java.util.stream.Stream;
 /**
  * Where the columns of a figure lie, from the measured width of what stands in them.
  *
- * @param labelLeft x of the names
+ * @param blockLeft x of the names of blocks
+ * @param labelLeft x of the names of series
  * @param labelRoom room for a name
  * @param spanLeft x of the spans
  * @param countsRight right edge of the counts
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
  * @param valuesRight right edge of the values
  */
 record Columns(
+    double blockLeft,
     double labelLeft,
     double labelRoom,
     double spanLeft,
@@ -23,10 +25,10 @@ record Columns(
     double plotRight,
     double valuesRight) {
   /** Names get no more than this share of the width; longer ones wrap or are shortened. */
-  private static final double MOST_FOR_NAMES = 0.29;
+  private static final double MOST_FOR_NAMES = 0.27;
 
   /** The plot keeps at least this share of the width. */
-  private static final double LEAST_FOR_PLOT = 0.24;
+  private static final double LEAST_FOR_PLOT = 0.23;
 
   static final String NEW_CENTRE = "new centre ";
 
@@ -38,6 +40,7 @@ record Columns(
       double left = sheet.margin();
       return new Columns(
           left,
+          left,
           sheet.room(),
           left,
           sheet.right(),
@@ -48,21 +51,29 @@ record Columns(
     double values = valuesRoom(forest, style);
     double counts = countsRoom(forest, style);
     double span = style.rhythm().span();
-    double fixed = span + counts + values + 4 * gap + 2 * lens;
+    double indent = indent(forest, style);
+    double fixed = indent + span + counts + values + 4 * gap + 2 * lens;
     double most =
         Math.min(
             sheet.width() * MOST_FOR_NAMES, sheet.room() - fixed - sheet.width() * LEAST_FOR_PLOT);
     double label = Math.max(style.type().text() * 7, Math.min(most, labelRoom(forest, style)));
-    double spanLeft = sheet.margin() + label + gap;
+    double spanLeft = sheet.margin() + indent + label + gap;
     double countsRight = spanLeft + span + gap + counts;
     return new Columns(
         sheet.margin(),
+        sheet.margin() + indent,
         label,
         spanLeft,
         countsRight,
         countsRight + gap + lens,
         sheet.right() - values - gap - lens,
         sheet.right());
+  }
+
+  /** Series stand in from the names of their blocks, where blocks have names. */
+  private static double indent(Forest forest, Style style) {
+    boolean named = forest.blocks().stream().anyMatch(block -> !block.name().isBlank());
+    return named ? style.type().text() : 0;
   }
 
   private static double labelRoom(Forest forest, Style style) {

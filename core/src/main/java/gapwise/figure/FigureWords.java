@@ -55,7 +55,7 @@ final class FigureWords {
     List<Part> foot = new ArrayList<>();
     Lettering caution = Lettering.plain(style.type().small() + 0.5);
     double room = style.sheet().room();
-    foot.add(line(board, "", style.small(), 0));
+    foot.add(new Gap(style.type().small() * 0.7));
     forest
         .cautions()
         .forEach(each -> foot.add(Paragraph.caution(each, style.sheet().margin(), room, caution)));

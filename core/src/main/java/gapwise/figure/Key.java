@@ -38,8 +38,8 @@ record Key(Board board, List<Entry> entries) implements Part {
       entries.add(
           new Entry(
               (svg, x, middle) -> {
-                svg.rect(x, middle - 2, 18, 4, Ink.BONE_GREY);
-                Marks.openEnd(svg, x + 18, middle, 7);
+                svg.rect(x, middle - 2, 20, 4, Ink.BONE_GREY);
+                Marks.lensAtBound(svg, x + 20, middle, 4);
               },
               "all or none of a series: the end is the bound of the scale, not a limit"));
     }

@@ -44,21 +44,28 @@ final class Marks {
 
   /** The estimate: an ellipse of half width {@code radius} with an upright tick through it. */
   static void lens(Svg svg, double x, double middle, double radius) {
-    double height = radius * LENS_FLATNESS;
-    double reach = height + 2.2;
+    double reach = radius * LENS_FLATNESS + 2.2;
     svg.line(x, middle - reach, x, middle + reach, Ink.INK, 1.3);
+    ellipse(svg, x, middle, radius);
+  }
+
+  /**
+   * The estimate on a bound of its scale: instead of the tick a dotted wall, for there the interval
+   * has no limit of its own.
+   */
+  static void lensAtBound(Svg svg, double x, double middle, double radius) {
+    double reach = radius * LENS_FLATNESS + 4.4;
+    svg.dashed(x, middle - reach, x, middle + reach, Ink.INK, 1.4, "1.5 1.5");
+    ellipse(svg, x, middle, radius);
+  }
+
+  private static void ellipse(Svg svg, double x, double middle, double radius) {
+    double height = radius * LENS_FLATNESS;
     svg.empty(
         "ellipse", "cx", n(x), "cy", n(middle), "rx", n(radius), "ry", n(height), "fill", Ink.INK);
     if (radius > 3) {
       svg.line(x, middle - height * 0.92, x, middle + height * 0.92, Ink.GROUND, 1.2);
     }
-  }
-
-  /**
-   * A dotted wall at the bound on which the value lies: there the interval has no limit of its own.
-   */
-  static void openEnd(Svg svg, double x, double middle, double reach) {
-    svg.dashed(x, middle - reach, x, middle + reach, Ink.INK, 1.3, "1.6 1.8");
   }
 
   /** The pooled value: a rhombus from limit to limit, widest at the estimate. */

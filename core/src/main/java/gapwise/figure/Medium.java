@@ -32,14 +32,14 @@ public enum Medium {
     return new Style(
         new Style.Sheet(1080, OptionalDouble.empty(), "px", 28, false),
         new Style.Type(22, 14.5, 14, 12),
-        new Style.Rhythm(29, 16, 10.5, 5, 15, 146, 2));
+        new Style.Rhythm(27, 15, 10.5, 5, 15, 136, 2));
   }
 
   private static Style closePage() {
     return new Style(
         new Style.Sheet(1080, OptionalDouble.empty(), "px", 28, false),
         new Style.Type(22, 14.5, 12, 11),
-        new Style.Rhythm(18.5, 14, 7, 3.6, 10, 130, 1));
+        new Style.Rhythm(18.5, 14, 7, 3.6, 10, 112, 1));
   }
 
   private static Style phone() {
@@ -52,29 +52,29 @@ public enum Medium {
   // On A4, 96 units are one inch, so 7 pt are 9.34 units.
   private static Style roomyA4() {
     return new Style(
-        new Style.Sheet(793.7, OptionalDouble.of(1122.52), "mm", 45, false),
+        new Style.Sheet(793.7, OptionalDouble.of(1122.52), "mm", 40, false),
         new Style.Type(17, 11.5, 11, 9.8),
-        new Style.Rhythm(23, 13, 8, 4, 12, 112, 2));
+        new Style.Rhythm(23, 13, 8, 4, 12, 106, 2));
   }
 
   private static Style closeA4() {
     return new Style(
-        new Style.Sheet(793.7, OptionalDouble.of(1122.52), "mm", 45, false),
+        new Style.Sheet(793.7, OptionalDouble.of(1122.52), "mm", 40, false),
         new Style.Type(17, 11.5, 9.7, 9.5),
-        new Style.Rhythm(15, 12, 5.6, 3, 8.4, 104, 1));
+        new Style.Rhythm(15, 12, 5.6, 3, 8.4, 94, 1));
   }
 
   private static Style roomySlide() {
     return new Style(
-        new Style.Sheet(1280, OptionalDouble.of(720), "px", 44, false),
-        new Style.Type(27, 16.5, 16, 13.5),
-        new Style.Rhythm(30, 17, 11, 5.5, 15, 160, 1));
+        new Style.Sheet(1280, OptionalDouble.of(720), "px", 38, false),
+        new Style.Type(26, 16, 15.5, 13.5),
+        new Style.Rhythm(26.5, 16, 10.5, 5.2, 14, 156, 1));
   }
 
   private static Style closeSlide() {
     return new Style(
-        new Style.Sheet(1280, OptionalDouble.of(720), "px", 44, false),
-        new Style.Type(27, 16.5, 14.5, 13),
+        new Style.Sheet(1280, OptionalDouble.of(720), "px", 38, false),
+        new Style.Type(26, 16, 14.5, 13),
         new Style.Rhythm(24, 16, 9, 4.6, 13, 150, 1));
   }
 }

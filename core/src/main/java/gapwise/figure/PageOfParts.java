@@ -26,15 +26,19 @@ record PageOfParts(
     return parts.stream().mapToDouble(Part::height).sum();
   }
 
+  /** Room above the head and below the foot. */
+  static double margins(double margin) {
+    return margin * 1.5;
+  }
+
   double height() {
     return sum(strip)
-        + margin * 0.7
+        + margins(margin)
         + sum(head)
         + sum(plotted)
         + axis.map(Part::height).orElse(0.0)
         + sum(tail)
-        + sum(foot)
-        + margin * 0.8;
+        + sum(foot);
   }
 
   void draw(Svg svg, Board board, double pageHeight, String pageWords) {

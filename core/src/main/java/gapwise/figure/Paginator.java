@@ -14,8 +14,9 @@ final class Paginator {
   private final List<PageOfParts> pages = new ArrayList<>();
 
   private List<Part> head;
-  private List<Part> plotted = new ArrayList<>();
-  private List<Part> tail = new ArrayList<>();
+  private final List<Part> plotted = new ArrayList<>();
+  private final List<Part> tail = new ArrayList<>();
+  private double filled = 0;
 
   /** Parts that must stay together, and the block they belong to. */
   private record Chunk(String block, boolean startsBlock, List<Part> parts) {}
@@ -33,44 +34,56 @@ final class Paginator {
   List<PageOfParts> pages() {
     for (Chunk chunk : chunks()) {
       double needed = PageOfParts.sum(chunk.parts());
-      if (!plotted.isEmpty() && used() + needed > pageHeight) {
+      if (!plotted.isEmpty() && left() < needed) {
         turn();
         if (!chunk.startsBlock() && !chunk.block().isBlank()) {
-          plotted.add(new BlockHead(board, chunk.block() + ", continued", true));
+          plot(new BlockHead(board, chunk.block() + ", continued", true));
         }
       }
-      plotted.addAll(chunk.parts());
+      chunk.parts().forEach(this::plot);
     }
     for (Part part : FigureWords.tail(board)) {
-      if (used() + part.height() > pageHeight && !(plotted.isEmpty() && tail.isEmpty())) {
+      if (left() < part.height() && !(plotted.isEmpty() && tail.isEmpty())) {
         turn();
       }
       tail.add(part);
+      filled += part.height();
     }
     turn();
     return List.copyOf(pages);
   }
 
-  private double used() {
-    return page().height() + (plotted.isEmpty() ? axis.height() : 0);
+  private void plot(Part part) {
+    plotted.add(part);
+    filled += part.height();
   }
 
-  private PageOfParts page() {
-    Optional<Part> under = plotted.isEmpty() ? Optional.empty() : Optional.of(axis);
-    return new PageOfParts(
-        strip,
-        plotted.isEmpty() && !pages.isEmpty() ? FigureWords.titleAgain(board) : head,
-        List.copyOf(plotted),
-        under,
-        List.copyOf(tail),
-        foot,
-        board.style().sheet().margin());
+  /** Room left on the page under what is already on it. */
+  private double left() {
+    double around =
+        PageOfParts.sum(strip) + PageOfParts.sum(head) + axis.height() + PageOfParts.sum(foot);
+    return pageHeight - filled - around - PageOfParts.margins(margin());
   }
 
+  private double margin() {
+    return board.style().sheet().margin();
+  }
+
+  /** Takes the page as it stands and begins the next. */
   private void turn() {
-    pages.add(page());
-    plotted = new ArrayList<>();
-    tail = new ArrayList<>();
+    boolean onlyTail = plotted.isEmpty() && !pages.isEmpty();
+    pages.add(
+        new PageOfParts(
+            strip,
+            onlyTail ? FigureWords.titleAgain(board) : head,
+            List.copyOf(plotted),
+            plotted.isEmpty() ? Optional.empty() : Optional.of(axis),
+            List.copyOf(tail),
+            foot,
+            margin()));
+    plotted.clear();
+    tail.clear();
+    filled = 0;
     head = FigureWords.nextHead(board);
   }
 

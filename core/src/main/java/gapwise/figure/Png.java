@@ -1,6 +1,7 @@
 package gapwise.figure;
 
 import com.github.weisj.jsvg.SVGDocument;
+import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
@@ -66,13 +67,10 @@ public final class Png {
   }
 
   private static BufferedImage painted(Picture picture, int width, int height) {
-    byte[] bytes = picture.svg().getBytes(StandardCharsets.UTF_8);
+    byte[] bytes = typeface(picture.svg()).getBytes(StandardCharsets.UTF_8);
     SVGDocument document =
         new SVGLoader()
-            .load(
-                new ByteArrayInputStream(bytes),
-                URI.create("figure:svg"),
-                LoaderContext.createDefault());
+            .load(new ByteArrayInputStream(bytes), URI.create("figure:svg"), loading(picture));
     if (document == null) {
       throw new IllegalArgumentException("the drawing is no SVG that can be painted");
     }
@@ -89,6 +87,21 @@ public final class Png {
       graphics.dispose();
     }
     return image;
+  }
+
+  /** The painter knows no list of typefaces, only one; it gets the plain one of the machine. */
+  private static String typeface(String svg) {
+    return svg.replace(Svg.TYPEFACES, java.awt.Font.SANS_SERIF);
+  }
+
+  /** The loader's usual limit of elements is made for icons; ours grows with the drawing. */
+  private static LoaderContext loading(Picture picture) {
+    int nesting = 30;
+    int uses = 15;
+    int elements = Math.max(2000, picture.svg().length() / 10);
+    return LoaderContext.builder()
+        .documentLimits(new DocumentLimits(nesting, uses, elements))
+        .build();
   }
 
   private static byte[] written(BufferedImage image, Map<String, String> texts) throws IOException {

@@ -6,6 +6,8 @@ import java.util.List;
 /** One series stacked in lines for a narrow screen: name, numbers with span, plot. */
 record SeriesCard(Board board, Row row) implements Part {
   private static final double STRIP = 24;
+
+  /** Room around a card; the line of numbers sits a little lower than its middle. */
   private static final double AROUND = 7;
 
   private record Line(String text, Lettering lettering) {}
@@ -61,7 +63,7 @@ record SeriesCard(Board board, Row row) implements Part {
       y += style.rhythm().secondLine();
     }
     row.href().ifPresent(href -> svg.close("a"));
-    double middle = y + style.rhythm().pitch() / 2;
+    double middle = y + style.rhythm().pitch() / 2 + 2;
     board.spans().draw(svg, row.span(), columns.spanLeft(), middle - 1);
     double baseline = middle + style.text().middleToBaseline();
     if (countsFitBeside() && !row.counts().isBlank()) {

@@ -9,9 +9,11 @@ final class SeriesMarks {
     Style.Rhythm rhythm = board.style().rhythm();
     Marks.bar(svg, axis, row.estimate().limits(), middle, rhythm.bar());
     double x = axis.x(row.estimate().value());
-    if (row.openEnd() != Row.OpenEnd.NONE) {
-      Marks.openEnd(svg, x, middle, rhythm.pitch() * 0.38);
+    double radius = board.lensRadius(row.weightPercent());
+    if (row.openEnd() == Row.OpenEnd.NONE) {
+      Marks.lens(svg, x, middle, radius);
+    } else {
+      Marks.lensAtBound(svg, x, middle, radius);
     }
-    Marks.lens(svg, x, middle, board.lensRadius(row.weightPercent()));
   }
 }

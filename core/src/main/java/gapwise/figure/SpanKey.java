@@ -45,6 +45,6 @@ final class SpanKey {
     }
     boolean open =
         spans.stream().anyMatch(s -> s instanceof Span.Threshold || s instanceof Span.RangeOnly);
-    return words + (open ? " A dashed end: no average was reported." : "");
+    return words + (open ? " A dashed or missing far end: no average was reported." : "");
   }
 }

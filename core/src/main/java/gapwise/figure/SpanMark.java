@@ -21,18 +21,43 @@ record SpanMark(double width, double boneHeight, double unitsPerCentimetre, Lett
 
   private static final double LABEL_GAP = 3;
 
-  /** Marks whose scale lets the longest of the spans fit. */
+  /** Marks whose scale lets the longest of the spans fit, and every number in or beside a gap. */
   static SpanMark fitting(List<Span> spans, double width, double boneHeight, Lettering lettering) {
     double reach =
         spans.stream()
             .flatMapToDouble(span -> span.reachCentimetres().stream())
             .reduce(LEAST_REACH_CENTIMETRES, Math::max);
-    return reaching(reach, width, boneHeight, lettering);
+    return reaching(reach, width, boneHeight, lettering).withRoomForLabels(spans);
   }
 
+  /** Marks at the scale at which a length takes the room between two bone ends. */
   static SpanMark reaching(double reach, double width, double boneHeight, Lettering lettering) {
     double room = width - 2 * BONE_LENGTH * boneHeight;
     return new SpanMark(width, boneHeight, room / reach, lettering);
+  }
+
+  /**
+   * The same marks, smaller as long as a number beside its span would leave the column. Each step
+   * settles one span for good, as a number beside a gap fits at any smaller scale.
+   */
+  SpanMark withRoomForLabels(List<Span> spans) {
+    double scale = unitsPerCentimetre;
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      for (Span span : spans) {
+        double gap = span.gapCentimetres().orElse(0);
+        double text = lettering.width(span.label());
+        double besides = width - 2 * boneLength() - LABEL_GAP - text;
+        boolean always = span instanceof Span.RangeOnly;
+        boolean fits = always || text <= gap * scale || gap * scale <= besides + 1e-9;
+        if (!fits && besides > 0) {
+          scale = besides / gap;
+          changed = true;
+        }
+      }
+    }
+    return new SpanMark(width, boneHeight, scale, lettering);
   }
 
   private double boneLength() {
@@ -52,26 +77,43 @@ record SpanMark(double width, double boneHeight, double unitsPerCentimetre, Lett
     double cut = x + boneLength();
     double gap = span.gapCentimetres().getAsDouble() * unitsPerCentimetre;
     bone(svg, x, middle, 1, "");
-    boolean uncertainEnd = span instanceof Span.Threshold || span instanceof Span.RangeOnly;
-    bone(svg, cut + gap + boneLength(), middle, -1, uncertainEnd ? "2 1.6" : "");
     if (span instanceof Span.RangeOnly range) {
-      double shortest = cut + range.shortestCentimetres() * unitsPerCentimetre;
-      double half = boneHeight * 0.3;
-      svg.dashed(shortest, middle - half, shortest, middle + half, Ink.BONE_EDGE, 1, "1.6 1.6");
+      // No average is known, so no far end is drawn where one would stand.
+      rangeLabel(svg, range, x, middle);
+    } else {
+      boolean open = span instanceof Span.Threshold;
+      bone(svg, cut + gap + boneLength(), middle, -1, open ? "2 1.6" : "");
+      label(svg, span, x, gap, middle);
     }
-    label(svg, span, cut, gap, middle);
     rule(svg, span, cut, middle + boneHeight / 2 + 2.6);
   }
 
-  private void label(Svg svg, Span span, double cut, double gap, double middle) {
+  /**
+   * The number in the gap, else beside the far bone; where neither has room it is left to words.
+   */
+  private void label(Svg svg, Span span, double x, double gap, double middle) {
     double baseline = middle + lettering.middleToBaseline();
     double textWidth = lettering.width(span.label());
-    if (textWidth + LABEL_GAP <= gap) {
-      svg.text(cut + gap / 2, baseline, Svg.Anchor.MIDDLE, lettering, span.label());
-    } else {
-      double beside = cut + gap + boneLength() + LABEL_GAP;
+    double beside = x + 2 * boneLength() + gap + LABEL_GAP;
+    boolean besideFits = beside + textWidth <= x + width + 1e-6;
+    double around = besideFits ? LABEL_GAP : 0;
+    if (textWidth + around <= gap) {
+      double centre = x + boneLength() + gap / 2;
+      svg.text(centre, baseline, Svg.Anchor.MIDDLE, lettering, span.label());
+    } else if (besideFits) {
       svg.text(beside, baseline, Svg.Anchor.START, lettering, span.label());
     }
+  }
+
+  /** The two lengths of a range over the middle of its rule, as far as the column allows. */
+  private void rangeLabel(Svg svg, Span.RangeOnly range, double x, double middle) {
+    double textWidth = lettering.width(range.label());
+    double cut = x + boneLength();
+    double halfway = (range.shortestCentimetres() + range.longestCentimetres()) / 2;
+    double left = cut + halfway * unitsPerCentimetre - textWidth / 2;
+    double within = Math.max(cut + LABEL_GAP, Math.min(left, x + width - textWidth));
+    double baseline = middle + lettering.middleToBaseline();
+    svg.text(within, baseline, Svg.Anchor.START, lettering, range.label());
   }
 
   private void unknown(Svg svg, Span span, double x, double middle) {

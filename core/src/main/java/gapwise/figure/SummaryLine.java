@@ -56,7 +56,7 @@ record SummaryLine(Board board, Summary.Pooled pooled, boolean overall) implemen
     double middle = top + before() + line() / 2;
     svg.open("g", "data-part", "pooled");
     if (overall) {
-      svg.line(columns.labelLeft(), top + 3, style.sheet().right(), top + 3, Ink.INK, 0.8);
+      svg.line(columns.blockLeft(), top + 3, style.sheet().right(), top + 3, Ink.INK, 0.8);
     }
     Lettering bold = style.bold();
     double y = middle;

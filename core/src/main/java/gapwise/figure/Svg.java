@@ -18,7 +18,7 @@ final class Svg {
   }
 
   /** Names with digits or spaces must be quoted, or browsers drop the whole list. */
-  private static final String TYPEFACES = "'Source Sans 3', 'Noto Sans', 'DejaVu Sans', sans-serif";
+  static final String TYPEFACES = "'Source Sans 3', 'Noto Sans', 'DejaVu Sans', sans-serif";
 
   private final StringBuilder out = new StringBuilder();
 
@@ -44,6 +44,7 @@ final class Svg {
   Svg begin(double width, double height, String sizeUnit, String role, String title) {
     out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
     double unit = sizeUnit.equals("mm") ? 25.4 / 96 : 1;
+    String suffix = sizeUnit.equals("px") ? "" : sizeUnit;
     open(
         "svg",
         "xmlns",
@@ -51,9 +52,9 @@ final class Svg {
         "viewBox",
         "0 0 " + n(width) + " " + n(height),
         "width",
-        n(width * unit) + sizeUnit,
+        n(width * unit) + suffix,
         "height",
-        n(height * unit) + sizeUnit,
+        n(height * unit) + suffix,
         "role",
         role,
         "font-family",

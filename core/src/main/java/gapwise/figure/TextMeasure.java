@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * How wide text is, from a table of letter widths and not from the fonts of the machine, so that a
@@ -23,6 +25,8 @@ final class TextMeasure {
    * Room for a letter outside the table (thousandths): a full square, as East Asian letters take.
    */
   private static final Width UNKNOWN = new Width(1040, 1040);
+
+  private static final Pattern YEAR_AT_END = Pattern.compile(" [0-9]{4}[a-z]?$");
 
   private static final Width NOTHING = new Width(0, 0);
 
@@ -81,10 +85,15 @@ final class TextMeasure {
     return List.copyOf(kept);
   }
 
-  /** The text, or as much of its beginning as fits with an ellipsis. */
+  /** The text, or as much of its beginning as fits with an ellipsis; a year at its end stays. */
   static String shorten(String text, Lettering lettering, double room) {
     if (lettering.width(text) <= room) {
       return text;
+    }
+    Matcher year = YEAR_AT_END.matcher(text);
+    if (year.find() && lettering.width(year.group()) < room / 3) {
+      String before = text.substring(0, year.start());
+      return shorten(before, lettering, room - lettering.width(year.group())) + year.group();
     }
     return head(text, lettering, room - lettering.width("\u2026")).stripTrailing() + "\u2026";
   }

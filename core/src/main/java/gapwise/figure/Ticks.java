@@ -38,7 +38,7 @@ record Ticks(double lower, double upper, List<BigDecimal> values) {
       BigDecimal step = BigDecimal.valueOf(ROUND[i % 3]).scaleByPowerOfTen(exponent + i / 3);
       BigDecimal first = multiple(low, step, RoundingMode.FLOOR);
       BigDecimal last = multiple(high, step, RoundingMode.CEILING);
-      int count = last.subtract(first).divide(step, RoundingMode.HALF_UP).intValueExact() + 1;
+      int count = last.subtract(first).divide(step, 0, RoundingMode.HALF_UP).intValueExact() + 1;
       if (count <= most) {
         List<BigDecimal> values = new ArrayList<>();
         for (int j = 0; j < count; j++) {

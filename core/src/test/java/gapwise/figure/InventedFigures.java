@@ -351,4 +351,56 @@ final class InventedFigures {
         List.of(CAUTION),
         provenance(1, "9 limbs"));
   }
+
+  /** The same figure with another provenance. */
+  static Forest from(Forest forest, Provenance provenance) {
+    return new Forest(
+        forest.heading(),
+        forest.measure(),
+        forest.axis(),
+        forest.blocks(),
+        forest.overall(),
+        forest.leftOut(),
+        forest.notes(),
+        forest.cautions(),
+        provenance);
+  }
+
+  /**
+   * Words that would break a careless writer: markup, control letters, other scripts, no spaces.
+   */
+  static Forest hostileWords() {
+    String endless = "Xyzzy".repeat(30);
+    List<Row> rows =
+        List.of(
+            row("<script>alert(\"1\")</script> & 'more' 2001", mean(5, 2, 9), 0, 9, 0, .34, 10),
+            row(
+                "\u9aa8\u79fb\u690d \u0001 \u0645\u062b\u0627\u0644 2002",
+                mean(5, 2, 9),
+                9,
+                9,
+                .66,
+                1,
+                10),
+            row(endless, new Span.NotReported(), 4, 9, .14, .79, 10));
+    Forest plain = twoMethods();
+    return new Forest(
+        new Heading(
+            "Less < more & \"quoted\" \u0001", List.of(endless), "United of treated", "95 %"),
+        plain.measure(),
+        new AxisWords("of 100", endless.substring(0, 40), "more limbs united", List.of()),
+        List.of(
+            new Block(
+                endless,
+                rows,
+                new Summary.Pooled(
+                    endless, Estimate.of(.5, .01, .99), Optional.empty(), 3, "27 limbs"))),
+        Optional.of(new Summary.NotPooled("Not pooled <all>", endless)),
+        List.of(
+            new LeftOut(endless, new Span.Threshold(4), "", endless, Optional.empty()),
+            new LeftOut("B", new Span.NotReported(), "3 of 4", "No interval", Optional.empty())),
+        List.of(endless),
+        List.of(CAUTION),
+        provenance(3, "27 limbs"));
+  }
 }

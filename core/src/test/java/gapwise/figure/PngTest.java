@@ -1,0 +1,76 @@
+package gapwise.figure;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+
+class PngTest {
+  private static final Forest FOREST = InventedFigures.twoMethods();
+
+  @Test
+  void aPictureHasTheWidthAskedForAndItsMarksInTheirColours() throws IOException {
+    Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
+    byte[] bytes = Png.of(picture, 1620, FOREST);
+    BufferedImage image = ImageIO.read(new ByteArrayInputStream(bytes));
+    assertEquals(1620, image.getWidth());
+    assertEquals((int) Math.ceil(1620 * picture.height() / picture.width()), image.getHeight());
+    Set<Integer> colours = colours(image);
+    for (String colour : new String[] {Ink.GROUND, Ink.INK, Ink.ACCENT, Ink.BONE_GREY, Ink.BONE}) {
+      assertTrue(colours.contains(Integer.parseInt(colour.substring(1), 16)), colour);
+    }
+  }
+
+  private static Set<Integer> colours(BufferedImage image) {
+    Set<Integer> colours = new HashSet<>();
+    for (int y = 0; y < image.getHeight(); y++) {
+      for (int x = 0; x < image.getWidth(); x++) {
+        colours.add(image.getRGB(x, y) & 0xFFFFFF);
+      }
+    }
+    return colours;
+  }
+
+  @Test
+  void theFileCarriesTitleAndCaptionAsTextChunks() {
+    // PNG specification (W3C), 11.3.4.5: iTXt holds a keyword and text in UTF-8.
+    Picture picture = ForestDrawing.draw(FOREST, Medium.PHONE).get(0);
+    String bytes = new String(Png.of(picture, 360, FOREST), StandardCharsets.UTF_8);
+    assertTrue(bytes.contains("iTXtTitle\u0000"));
+    assertTrue(bytes.contains(FOREST.heading().title()));
+    assertTrue(bytes.contains(Provenance.INVENTED));
+  }
+
+  @Test
+  void aDrawingOfThreeHundredSeriesCanBePainted() throws IOException {
+    Forest many = InventedFigures.many(300, 7);
+    Picture picture = ForestDrawing.draw(many, Medium.PAGE).get(0);
+    BufferedImage image = ImageIO.read(new ByteArrayInputStream(Png.of(picture, 540, many)));
+    assertEquals(540, image.getWidth());
+    assertTrue(colours(image).size() > 50, "something is drawn");
+  }
+
+  @Test
+  void theSameDrawingGivesTheSameBytes() {
+    Picture picture = SpanDrawing.draw(new Span.Threshold(4), 12, 150);
+    Map<String, String> texts = Map.of("Title", "over 4 cm", "Description", "a span");
+    assertArrayEquals(Png.of(picture, 300, texts), Png.of(picture, 300, texts));
+  }
+
+  @Test
+  void picturesThatAreTooSmallOrTooLargeAreRefused() {
+    Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
+    assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 3, FOREST));
+    assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 2_000_000, FOREST));
+  }
+}
