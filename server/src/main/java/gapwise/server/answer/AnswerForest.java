@@ -1,9 +1,6 @@
 package gapwise.server.answer;
 
 import gapwise.analysis.Result;
-import gapwise.effect.ArmCounts;
-import gapwise.effect.Interval;
-import gapwise.effect.ProportionInterval;
 import gapwise.evidence.Outcome;
 import gapwise.figure.AxisWords;
 import gapwise.figure.Block;
@@ -21,7 +18,6 @@ import gapwise.server.wording.Defects;
 import gapwise.server.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** The forest plot of an answer. */
@@ -38,8 +34,6 @@ public final class AnswerForest {
   public static final String NO_COMPARISON =
       "These are separate groups of patients, not a comparison: missing bone, infection and"
           + " follow-up differ.";
-
-  private static final double LEVEL = 0.95;
 
   private final Answer answer;
   private final Outcome outcome;
@@ -66,10 +60,9 @@ public final class AnswerForest {
 
   private Forest forest(Result result) {
     List<String> sentences =
-        new ArrayList<>(Blocks.told(answer, result).stream().map(Told::sentence).toList());
-    if (blocks.size() > 1) {
-      sentences.add(NO_COMPARISON);
-    }
+        blocks.size() > 1
+            ? List.of(NO_COMPARISON)
+            : Blocks.told(answer, result).stream().map(Told::sentence).toList();
     return new Forest(
         new Heading(QuestionWords.of(answer.question()), sentences, counts(), values()),
         measure,
@@ -118,40 +111,18 @@ public final class AnswerForest {
 
   private Row row(Blocks.Line line) {
     SelectedRow row = line.row();
-    Estimate estimate = estimate(line);
+    Estimate estimate = Blocks.estimate(answer, line);
     boolean low = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 0;
     boolean high = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 1;
     return new Row(
         row.label(),
         detail(row),
         Defects.span(row.defect()),
-        Values.of(outcome, row.value()).counted(),
+        Values.of(outcome, row.value()).plain(),
         estimate,
         line.study().weightPercent(),
         low ? Row.OpenEnd.LOW : high ? Row.OpenEnd.HIGH : Row.OpenEnd.NONE,
         Optional.of("/studies/" + row.study().id()));
-  }
-
-  /**
-   * A share of patients stands with its exact interval (Clopper and Pearson, Biometrika
-   * 1934;26:404), so that 18 of 18 is 100 of 100 and not a corrected number; a mean as pooled.
-   */
-  private Estimate estimate(Blocks.Line line) {
-    if (measure.kind() == Measure.Kind.OF_100) {
-      Map<String, String> cells =
-          PlanRows.of(answer.selection(), "proportion").lines().stream()
-              .filter(candidate -> candidate.row() == line.row())
-              .findFirst()
-              .orElseThrow()
-              .cells();
-      double events = Double.parseDouble(cells.get("events"));
-      double total = Double.parseDouble(cells.get("total"));
-      Interval exact =
-          ProportionInterval.CLOPPER_PEARSON.of(new ArmCounts(events, total), LEVEL);
-      return Estimate.of(events / total, exact.lower(), exact.upper());
-    }
-    Result.Estimate shown = line.study().shown().orElseThrow();
-    return Estimate.of(shown.estimate(), shown.lower(), shown.upper());
   }
 
   private static String detail(SelectedRow row) {
@@ -181,7 +152,9 @@ public final class AnswerForest {
     }
     Result.Shown shown = block.summary().get().shown();
     Optional<Limits> prediction =
-        shown.predictionLower().isPresent() && shown.predictionUpper().isPresent()
+        Told.tellsNewCentre(pooled)
+                && shown.predictionLower().isPresent()
+                && shown.predictionUpper().isPresent()
             ? Optional.of(
                 new Limits(
                     shown.predictionLower().getAsDouble(),

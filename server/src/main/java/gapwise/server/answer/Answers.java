@@ -3,6 +3,7 @@ package gapwise.server.answer;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
+import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
@@ -33,6 +34,15 @@ public final class Answers {
   /** The rows that answer a question. */
   public Selection select(Question question) {
     return selections.apply(question);
+  }
+
+  /** The rows of a question together with a result that a plan about it gave. */
+  public Answer of(Question question, Result result) {
+    return new Answer(
+        selections.apply(question),
+        Optional.of(result.plan().path("measure").asText()),
+        Optional.of(result.plan()),
+        Optional.of(new Outcome.Done(result)));
   }
 
   /** The answer to a question: pooled by itself for each method where there are several. */

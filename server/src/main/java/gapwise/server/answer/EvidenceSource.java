@@ -26,8 +26,8 @@ import java.util.TreeSet;
 /**
  * A question as the part {@code source.evidence} of a plan, and back: {@code outcome}, {@code
  * methods}, {@code bones}, {@code segments}, {@code infected}, {@code designs}, {@code text},
- * {@code defect} ({@code fromCentimetres}, {@code toCentimetres}, {@code match}), {@code years}
- * ({@code from}, {@code to}), {@code clock}, {@code minimumPatients}, {@code status}.
+ * {@code defectLengthFromCentimetres}, {@code defectLengthToCentimetres}, {@code defectMatch},
+ * {@code yearFrom}, {@code yearTo}, {@code clock}, {@code minimumPatients}, {@code status}.
  */
 public final class EvidenceSource {
   private EvidenceSource() {}
@@ -45,12 +45,9 @@ public final class EvidenceSource {
     if (!among.text().isEmpty()) {
       json.put("text", among.text());
     }
-    among.defect().ifPresent(range -> defect(json.putObject("defect"), range, among.defectMatch()));
-    if (among.yearFrom().isPresent() || among.yearTo().isPresent()) {
-      ObjectNode years = json.putObject("years");
-      among.yearFrom().ifPresent(year -> years.put("from", year));
-      among.yearTo().ifPresent(year -> years.put("to", year));
-    }
+    among.defect().ifPresent(range -> defect(json, range, among.defectMatch()));
+    among.yearFrom().ifPresent(year -> json.put("yearFrom", year));
+    among.yearTo().ifPresent(year -> json.put("yearTo", year));
     question.clock().ifPresent(clock -> json.put("clock", clock.code()));
     json.put("minimumPatients", question.minimumPatients());
     question.leastStatus().ifPresent(status -> json.put("status", status.code()));
@@ -65,11 +62,11 @@ public final class EvidenceSource {
   }
 
   private static void defect(ObjectNode json, LengthRange range, DefectMatch match) {
-    json.put("fromCentimetres", range.fromCentimetres());
+    json.put("defectLengthFromCentimetres", range.fromCentimetres());
     if (Double.isFinite(range.toCentimetres())) {
-      json.put("toCentimetres", range.toCentimetres());
+      json.put("defectLengthToCentimetres", range.toCentimetres());
     }
-    json.put("match", match == DefectMatch.CENTRE ? "centre" : "overlap");
+    json.put("defectMatch", match == DefectMatch.CENTRE ? "centre" : "overlap");
   }
 
   /**
@@ -81,8 +78,9 @@ public final class EvidenceSource {
     SelectionFields fields = new SelectionFields(json, "source.evidence");
     fields.known(
         List.of(
-            "outcome", "methods", "bones", "segments", "infected", "designs", "text", "defect",
-            "years", "clock", "minimumPatients", "status"));
+            "outcome", "methods", "bones", "segments", "infected", "designs", "text",
+            "defectLengthFromCentimetres", "defectLengthToCentimetres", "defectMatch", "yearFrom",
+            "yearTo", "clock", "minimumPatients", "status", "subgroup"));
     Optional<Outcome> outcome = fields.word("outcome", Outcome.vocabulary());
     if (outcome.isEmpty() && !json.hasNonNull("outcome")) {
       fields.wrong(
@@ -97,8 +95,8 @@ public final class EvidenceSource {
             fields.constants("infected", Answer.class),
             fields.constants("designs", Design.class),
             Set.of(),
-            fields.in("years").year("from"),
-            fields.in("years").year("to"),
+            fields.year("yearFrom"),
+            fields.year("yearTo"),
             defect(fields),
             match(fields));
     Optional<Clock> clock = fields.constant("clock", Clock.class);
@@ -110,16 +108,14 @@ public final class EvidenceSource {
   }
 
   private static Optional<LengthRange> defect(SelectionFields fields) {
-    if (!fields.has("defect")) {
+    if (!fields.has("defectLengthFromCentimetres") && !fields.has("defectLengthToCentimetres")) {
       return Optional.empty();
     }
-    SelectionFields defect = fields.in("defect");
-    defect.known(List.of("fromCentimetres", "toCentimetres", "match"));
-    double from = defect.length("fromCentimetres").orElse(0);
-    double to = defect.length("toCentimetres").orElse(Double.POSITIVE_INFINITY);
+    double from = fields.length("defectLengthFromCentimetres").orElse(0);
+    double to = fields.length("defectLengthToCentimetres").orElse(Double.POSITIVE_INFINITY);
     if (from > to) {
-      defect.wrong(
-          "toCentimetres",
+      fields.wrong(
+          "defectLengthToCentimetres",
           "range-backwards",
           "found " + from + " to " + to + " cm, expected the shorter length first");
       return Optional.empty();
@@ -128,13 +124,12 @@ public final class EvidenceSource {
   }
 
   private static DefectMatch match(SelectionFields fields) {
-    SelectionFields defect = fields.in("defect");
-    Optional<String> text = defect.text("match");
+    Optional<String> text = fields.text("defectMatch");
     if (text.isEmpty() || text.get().equals("overlap")) {
       return DefectMatch.OVERLAP;
     }
     if (!text.get().equals("centre")) {
-      defect.unknown("match", text.get(), "overlap, centre");
+      fields.unknown("defectMatch", text.get(), "overlap, centre");
     }
     return DefectMatch.CENTRE;
   }

@@ -1,7 +1,6 @@
 package gapwise.server.answer;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.MissingNode;
 import gapwise.evidence.Coded;
 import gapwise.evidence.Vocabulary;
 import gapwise.problem.Problems;
@@ -18,26 +17,15 @@ import java.util.Set;
 final class SelectionFields {
   private final JsonNode json;
   private final String where;
-  private final Problems problems;
+  private final Problems problems = new Problems();
 
   SelectionFields(JsonNode json, String where) {
-    this(json, where, new Problems());
-  }
-
-  private SelectionFields(JsonNode json, String where, Problems problems) {
     this.json = json;
     this.where = where;
-    this.problems = problems;
   }
 
   boolean has(String field) {
     return json.hasNonNull(field);
-  }
-
-  /** The fields inside a field; none when it is not there. */
-  SelectionFields in(String field) {
-    JsonNode inside = has(field) ? json.get(field) : MissingNode.getInstance();
-    return new SelectionFields(inside, where + "." + field, problems);
   }
 
   void known(List<String> names) {

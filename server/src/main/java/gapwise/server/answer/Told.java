@@ -26,6 +26,9 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
   /** Below this p value of Cochran's Q, results are said to differ (common practice, no source). */
   private static final double DIFFERS_BELOW = 0.10;
 
+  /** Fewer series than this give no range for another centre (common practice, no source). */
+  private static final int FEWEST_FOR_NEW_CENTRE = 5;
+
   public Told {
     then = List.copyOf(then);
   }
@@ -42,13 +45,26 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
       Method method,
       List<SelectedRow> rows,
       Optional<Result.Summary> summary,
-      Result.Heterogeneity heterogeneity) {
+      Result.Heterogeneity heterogeneity,
+      Optional<Estimate> alone) {
     String from =
         "From "
             + rows.size()
             + (rows.size() == 1 ? " series with " : " series with ")
             + people(rows)
             + ".";
+    Measure measure = measure(outcome);
+    if (alone.isPresent()) {
+      Estimate one = alone.get();
+      return new Told(
+          method.label(),
+          Optional.of(value(measure, outcome, one.value())),
+          counted(outcome)
+              + " in the one series there is (95 % interval "
+              + Shown.limits(measure, one.limits())
+              + ")",
+          List.of(from, "One series says nothing of how results differ between centres."));
+    }
     if (summary.isEmpty()) {
       return new Told(
           method.label(),
@@ -56,14 +72,12 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
           "no average can be given; see the series one by one.",
           List.of(from));
     }
-    Measure measure = measure(outcome);
     Result.Shown shown = summary.get().shown();
     Limits limits = new Limits(shown.lower(), shown.upper());
-    String average = rows.size() == 1 ? " in this one series" : " on average";
     return new Told(
         method.label(),
         Optional.of(value(measure, outcome, shown.estimate())),
-        counted(outcome) + average + " (95 % interval " + Shown.limits(measure, limits) + ")",
+        counted(outcome) + " on average (95 % interval " + Shown.limits(measure, limits) + ")",
         List.of(from, newCentre(measure, shown, rows.size()), spread(heterogeneity, rows.size()))
             .stream()
             .filter(sentence -> !sentence.isEmpty())
@@ -85,9 +99,16 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
     return outcome.happened().map(words -> " " + words).orElse("");
   }
 
+  /** Whether there are series enough to say where a new centre may lie. */
+  static boolean tellsNewCentre(int series) {
+    return series >= FEWEST_FOR_NEW_CENTRE;
+  }
+
   private static String newCentre(Measure measure, Result.Shown shown, int series) {
-    if (shown.predictionLower().isEmpty() || shown.predictionUpper().isEmpty()) {
-      return series < 3 ? "" : "Where a new centre may lie cannot be told.";
+    if (!tellsNewCentre(series)
+        || shown.predictionLower().isEmpty()
+        || shown.predictionUpper().isEmpty()) {
+      return "With so few series it cannot be told what another centre may expect.";
     }
     Limits limits =
         new Limits(
@@ -97,7 +118,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
   }
 
   private static String spread(Result.Heterogeneity heterogeneity, int series) {
-    if (series < 2 || heterogeneity.pValue().isEmpty()) {
+    if (!tellsNewCentre(series) || heterogeneity.pValue().isEmpty()) {
       return "";
     }
     if (heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW) {

@@ -8,9 +8,11 @@ import gapwise.search.StudySearch;
 import gapwise.selection.Selector;
 import gapwise.server.answer.Answers;
 import gapwise.store.DocumentStore;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -23,7 +25,14 @@ public final class Home implements AutoCloseable {
   private final EvidenceBase base;
   private final Answers answers;
 
-  private Home(DocumentStore store, LuceneStudySearch search) {
+  private final Path folder;
+  private volatile Invented invented = new Invented(-1, false);
+
+  /** Whether any study was invented, as of a change of the evidence base. */
+  private record Invented(long change, boolean any) {}
+
+  private Home(Path folder, DocumentStore store, LuceneStudySearch search) {
+    this.folder = folder;
     this.store = store;
     this.search = search;
     this.base = new EvidenceBase(store);
@@ -35,11 +44,35 @@ public final class Home implements AutoCloseable {
     DocumentStore store = DocumentStore.open(folder, clock);
     try {
       return new Home(
+          folder,
           store, LuceneStudySearch.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info));
     } catch (RuntimeException failure) {
       store.close();
       throw failure;
     }
+  }
+
+  /** The folder itself. */
+  public Path folder() {
+    return folder;
+  }
+
+  /** Whether any study here is invented, which every page must say. */
+  public boolean hasInvented() {
+    long change = store.lastChange();
+    Invented known = invented;
+    if (known.change() == change) {
+      return known.any();
+    }
+    AtomicBoolean any = new AtomicBoolean();
+    base.forEach(kept -> any.compareAndSet(false, kept.study().invented()));
+    invented = new Invented(change, any.get());
+    return any.get();
+  }
+
+  /** Writes a copy of all records into one new file. */
+  public void backup(Path file) throws IOException {
+    store.backup(file);
   }
 
   /** The studies. */

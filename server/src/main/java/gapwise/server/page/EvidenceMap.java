@@ -25,7 +25,7 @@ import java.util.Optional;
 public record EvidenceMap(List<Column> bands, List<Line> lines) {
   private static final double[] MIDDLES = {1, 3, 5, 7, 10, 14};
   private static final double REACH_CENTIMETRES = 15;
-  private static final double WIDTH = 96;
+  private static final double WIDTH = 92;
 
   /** A size with a bone drawn to scale. */
   public record Column(String label, String span) {}

@@ -29,7 +29,7 @@ public record Paging(int page, int pages, Optional<String> previous, Optional<St
   }
 
   /** Reads the page of an address; what is no page is the first one. */
-  static int read(Address address) {
+  public static int read(Address address) {
     String text = address.first("page");
     return text.matches("[1-9]\\d{0,5}") ? Integer.parseInt(text) : 1;
   }

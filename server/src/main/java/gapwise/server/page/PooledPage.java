@@ -5,6 +5,7 @@ import gapwise.analysis.Outcome.Wrong;
 import gapwise.analysis.Result;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Coded;
+import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.figure.Forest;
 import gapwise.figure.ForestDrawing;
@@ -70,6 +71,7 @@ public final class PooledPage {
    * @param figure the figure; empty where nothing can be drawn
    * @param statistics the numbers of heterogeneity and model
    * @param warnings what must be known beside it, in words
+   * @param aboutNumbers what must be known of the pooled numbers
    * @param aboutStudies notes about single studies
    * @param leftOut what was left out, by reason
    * @param selection the rows; empty where no outcome is chosen
@@ -85,6 +87,7 @@ public final class PooledPage {
       Optional<Drawn> figure,
       List<Statistics.Line> statistics,
       List<String> warnings,
+      List<String> aboutNumbers,
       List<String> aboutStudies,
       List<Reason> leftOut,
       Optional<Selection> selection,
@@ -94,6 +97,23 @@ public final class PooledPage {
     /** Address of a download of this result. */
     public String download(String name) {
       return form.address().at("/api/v1/" + name);
+    }
+
+    /** The other ways in which papers count the same thing, with their addresses. */
+    public List<FilterForm.On> sameFamily() {
+      if (outcome.isEmpty()) {
+        return List.of();
+      }
+      return form.families().stream()
+          .filter(family -> family.name().equals(outcome.get().family()))
+          .flatMap(family -> family.outcomes().stream())
+          .filter(choice -> !choice.chosen() && choice.count() > 0)
+          .map(
+              choice ->
+                  new FilterForm.On(
+                      choice.label() + " (" + choice.count() + ")",
+                      form.address().with("outcome", choice.value()).at(PATH)))
+          .toList();
     }
 
     /** What stands beside every result. */
@@ -166,8 +186,19 @@ public final class PooledPage {
     Optional<Question> question = question(address);
     if (question.isEmpty()) {
       return new View(
-          sites.of("Pooled results", Site.Section.POOLED), form, Optional.empty(), "", List.of(),
-          Optional.empty(), List.of(), List.of(), List.of(), List.of(), Optional.empty(), "",
+          sites.of("Pooled results", Site.Section.POOLED),
+          form,
+          Optional.empty(),
+          "",
+          List.of(),
+          Optional.empty(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          Optional.empty(),
+          "",
           filters);
     }
     return answered(form, filters, answers.ask(question.get()));
@@ -185,6 +216,7 @@ public final class PooledPage {
         result.map(r -> drawn(AnswerForest.of(answer, r, version))),
         result.map(Statistics::of).orElse(List.of()),
         warnings(answer),
+        result.map(PooledPage::aboutNumbers).orElse(List.of()),
         result.map(PooledPage::aboutStudies).orElse(List.of()),
         leftOut(answer.selection()),
         Optional.of(answer.selection()),
@@ -202,16 +234,27 @@ public final class PooledPage {
   private static List<String> warnings(Answer answer) {
     if (answer.outcome().filter(Wrong.class::isInstance).isPresent()) {
       Wrong wrong = (Wrong) answer.outcome().get();
-      return wrong.problems().stream().map(Problem::message).toList();
+      return wrong.problems().stream().map(Problem::line).toList();
     }
-    if (answer.result().isEmpty()) {
-      return answer.selection().notes().stream().map(Problem::message).toList();
-    }
-    return answer.result().get().warnings().stream()
+    return answer.selection().notes().stream().map(Problem::message).toList();
+  }
+
+  private static List<String> aboutNumbers(Result result) {
+    return result.warnings().stream()
         .filter(warning -> warning.study().isEmpty())
-        .map(Result.Warning::message)
+        .map(warning -> sentence(warning.message()))
         .distinct()
         .toList();
+  }
+
+  /** A warning as a sentence, methods by name in place of their codes. */
+  private static String sentence(String message) {
+    String named = message;
+    for (Method method : Method.vocabulary().all()) {
+      named = named.replace("group '" + method.code() + "'", method.shortLabel());
+    }
+    String end = named.endsWith(".") ? "" : ".";
+    return Character.toUpperCase(named.charAt(0)) + named.substring(1) + end;
   }
 
   private static List<String> aboutStudies(Result result) {

@@ -33,6 +33,9 @@ public final class Statistics {
   }
 
   private static void heterogeneity(List<Line> lines, String of, Result.Heterogeneity h) {
+    if (h.pValue().isEmpty()) {
+      return; // one series: nothing differs
+    }
     add(
         lines,
         of + "tau",

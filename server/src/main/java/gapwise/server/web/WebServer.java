@@ -1,7 +1,11 @@
 package gapwise.server.web;
 
 import gapwise.server.answer.Answers;
+import gapwise.server.api.Api;
 import gapwise.server.home.Home;
+import gapwise.server.job.ImportJobs;
+import gapwise.server.page.ImportPage;
+import gapwise.server.page.MethodPage;
 import gapwise.server.page.Assets;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.EvidencePage;
@@ -19,6 +23,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /** The web server over one open home: pages and API, every route by hand. */
 public final class WebServer implements AutoCloseable {
@@ -29,8 +36,11 @@ public final class WebServer implements AutoCloseable {
 
   private final Javalin javalin;
 
-  private WebServer(Javalin javalin) {
+  private final ImportJobs jobs;
+
+  private WebServer(Javalin javalin, ImportJobs jobs) {
     this.javalin = javalin;
+    this.jobs = jobs;
   }
 
   /**
@@ -42,8 +52,9 @@ public final class WebServer implements AutoCloseable {
   public static WebServer start(Home home, String host, int port, String version) {
     Templates templates = new Templates();
     Assets assets = new Assets();
-    Sites sites = new Sites(assets, () -> true, version);
+    Sites sites = new Sites(assets, home::hasInvented, version);
     Answers answers = home.answers();
+    ImportJobs jobs = new ImportJobs(home.base(), home.folder().resolve("uploads"));
     SameOrigin sameOrigin = new SameOrigin(host);
     Javalin javalin =
         Javalin.create(
@@ -64,10 +75,13 @@ public final class WebServer implements AutoCloseable {
                       new SelectedValues(answers))
                   .addTo(routes);
               new PooledPage(templates, sites, home.search(), answers, version).addTo(routes);
+              new ImportPage(templates, sites, jobs, home::study).addTo(routes);
+              new MethodPage(templates, sites).addTo(routes);
+              new Api(home, jobs, version).addTo(routes);
               new Failures(new ErrorPage(templates, sites)).addTo(routes);
             });
     javalin.start(host, port);
-    return new WebServer(javalin);
+    return new WebServer(javalin, jobs);
   }
 
   private static void limits(JavalinConfig config) {
@@ -87,6 +101,13 @@ public final class WebServer implements AutoCloseable {
     }
   }
 
+  /** Every address that is answered, as method and path, such as "GET /studies/{id}". */
+  Set<String> routes() {
+    return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+        .map(parsed -> parsed.endpoint.method.name() + " " + parsed.endpoint.path)
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
   /** The port that is listened on. */
   public int port() {
     return javalin.port();
@@ -95,5 +116,6 @@ public final class WebServer implements AutoCloseable {
   @Override
   public void close() {
     javalin.stop();
+    jobs.close();
   }
 }
