@@ -121,7 +121,6 @@ final class WorkbookWriter {
       anchor.setRow2(6);
       Comment note = drawing.createCellComment(anchor);
       note.setString(create.createRichTextString(Readme.note(field)));
-      name.setCellComment(note);
       XSSFCell remark = remarks.createCell(index);
       remark.setCellValue(Readme.remark(field, index == 0));
       remark.setCellStyle(remarkStyle);

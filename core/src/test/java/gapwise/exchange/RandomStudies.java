@@ -345,7 +345,7 @@ final class RandomStudies {
                 new UnstatedSpread(
                     number(),
                     optionalNumber(maybe(() -> 60 + number())),
-                    optionalNumber(maybe(() -> -number()))))
+                    optionalNumber(maybe(() -> -1 - number()))))
         .ifPresent(summary::unstatedSpread);
     maybe(this::words).ifPresent(summary::words);
     return summary.build();

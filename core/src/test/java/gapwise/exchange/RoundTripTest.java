@@ -3,6 +3,7 @@ package gapwise.exchange;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Study;
 import gapwise.problem.Problems;
 import gapwise.table.TableFile;
@@ -54,6 +55,10 @@ class RoundTripTest {
   private static void assertSame(List<Study> written, List<Study> read) {
     assertEquals(written.size(), read.size());
     for (int index = 0; index < written.size(); index++) {
+      // Text first: a difference in it is readable.
+      assertEquals(
+          EvidenceJson.write(written.get(index)).replace("},", "},\n"),
+          EvidenceJson.write(read.get(index)).replace("},", "},\n"));
       assertEquals(written.get(index), read.get(index));
     }
     assertTrue(written.stream().anyMatch(study -> !study.outcomes().isEmpty()));

@@ -5,8 +5,49 @@ import java.util.List;
 
 /** The door of this room: every rule, and what they find. */
 public final class EvidenceCheck {
-  private static final List<StudyRule> OF_ONE_STUDY = List.of();
-  private static final List<CollectionRule> AMONG_STUDIES = List.of();
+  private static final List<StudyRule> OF_ONE_STUDY =
+      List.of(
+          new RecruitmentDates(),
+          new IdentifierForms(),
+          new UnionDefined(),
+          new LimbsAgainstPatients(),
+          new AgeLimits(),
+          new BaselineCountsWithinArm(),
+          new SharesOutOfTheOrdinary(),
+          new DefectLengthLimits(),
+          new ThresholdOnly(),
+          new SegmentCodes(),
+          new DetailLimits(),
+          new FollowUp(),
+          new FollowUpAgainstUnion(),
+          new NegativeQuantity(),
+          new SpreadAgainstMean(),
+          new SpreadAgainstRange(),
+          new StandardErrorAsDeviation(),
+          new IntervalOfMean(),
+          new IdenticalSpreads(),
+          new PercentAgainstCount(),
+          new CountsWithinArm(),
+          new SubgroupsWithinTotal(),
+          new SameNumberTwice(),
+          new UnitFitsOutcome(),
+          new FormFitsOutcome(),
+          new IntervalOfEffect(),
+          new ClockStated(),
+          new PhaseNamed(),
+          new PhasesAddUp(),
+          new CostComplete(),
+          new FrameOutcomes(),
+          new FixationIndexLimits(),
+          new IndexAgainstFrameTime(),
+          new WeightBearingOrder(),
+          new InfectionOutcomes(),
+          new ScoreLimits(),
+          new LegLengthLimits(),
+          new PatientLimits(),
+          new PatientsAgainstArm());
+  private static final List<CollectionRule> AMONG_STUDIES =
+      List.of(new SamePaperTwice(), new OverlappingCohorts());
 
   private EvidenceCheck() {}
 

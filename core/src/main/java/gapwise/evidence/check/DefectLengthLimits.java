@@ -1,0 +1,83 @@
+package gapwise.evidence.check;
+
+import gapwise.evidence.DefectLength;
+import gapwise.evidence.Length;
+import gapwise.evidence.Study;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import java.util.Optional;
+
+/**
+ * Lengths of missing bone that cannot be (none, or longer than an adult femur) or seldom are
+ * (common practice, no source; published series reach 26 cm, Bone Joint J 2020;102-B:1723).
+ */
+final class DefectLengthLimits implements StudyRule {
+  private static final double LONGEST = 45;
+  private static final double LONG = 20;
+  private static final double LONG_MEAN = 15;
+  private static final double SHORT = 1;
+
+  @Override
+  public void check(Study study, Findings findings) {
+    for (Group group : Group.of(study)) {
+      Optional<DefectLength> defect = group.baseline().defect();
+      defect.flatMap(DefectLength::summary).ifPresent(s -> check(group, s, findings));
+    }
+    study
+        .patients()
+        .forEach(
+            patient ->
+                patient
+                    .defect()
+                    .ifPresent(
+                        length ->
+                            check(
+                                PatientRule.part(study, patient, "defect_length"),
+                                length,
+                                findings)));
+  }
+
+  private static void check(Part part, Length length, Findings findings) {
+    check(part, length.value(), length.unit(), LONG, findings);
+  }
+
+  private static void check(Group group, Summary summary, Findings findings) {
+    NegativeQuantity.numbers(summary)
+        .forEach(
+            (column, value) -> {
+              if (value.isPresent() && value.getAsDouble() >= 0) {
+                double longest =
+                    column.equals("mean") || column.equals("median") ? LONG_MEAN : LONG;
+                check(
+                    group.part("defect_length_" + column),
+                    value.getAsDouble(),
+                    summary.unit(),
+                    longest,
+                    findings);
+              }
+            });
+  }
+
+  private static void check(Part part, double value, Unit unit, double longest, Findings findings) {
+    double centimetres = unit.to(Unit.CENTIMETRES, value);
+    String found = Printed.number(value) + " " + unit.symbol();
+    if (centimetres <= 0 || centimetres > LONGEST) {
+      findings.impossible(
+          part,
+          "defect-length-impossible",
+          "A missing length of "
+              + found
+              + " cannot be: more than 0 and at most 45 cm were expected. Check the number and"
+              + " whether it is mm or cm.");
+    } else if (centimetres > longest || centimetres < SHORT) {
+      findings.doubtful(
+          part,
+          "defect-length-unusual",
+          "A missing length of "
+              + found
+              + " is unusual: 1 to "
+              + Printed.number(longest)
+              + " cm were expected here. Check the number and whether it is mm or cm.");
+    }
+  }
+}
