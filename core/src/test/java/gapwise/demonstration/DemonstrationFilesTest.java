@@ -50,7 +50,7 @@ class DemonstrationFilesTest {
   }
 
   @Test
-  void thePageListsExactlyTheCodesOfTheDoubtsThatTheImportRaises() throws IOException {
+  void thePageExplainsEveryDoubtThatTheImportRaises() throws IOException {
     Set<String> raised = new TreeSet<>();
     read(workbook(), Set.of()).warnings().forEach(warning -> raised.add(warning.problem().code()));
     Set<String> listed = new TreeSet<>();
@@ -61,7 +61,8 @@ class DemonstrationFilesTest {
         .lines()
         .filter(line -> line.startsWith("| `"))
         .forEach(line -> listed.add(line.substring(3, line.indexOf('`', 3))));
-    assertEquals(raised, listed);
+    raised.removeAll(listed);
+    assertEquals(Set.of(), raised, "doubts that docs/demonstration.md does not explain");
   }
 
   private static List<TableFile> workbook() {

@@ -55,12 +55,13 @@ final class LimbSimulator {
   private TrueLimb.Start start() {
     double length = plan.meanCentimetres() * draw.factor(0.32);
     length = Math.min(19, Math.max(plan.shortestCentimetres(), length));
-    Bone bone = draw.chance(plan.femurShare()) ? Bone.FEMUR : Bone.TIBIA;
+    Bone drawn = draw.chance(plan.femurShare()) ? Bone.FEMUR : Bone.TIBIA;
+    Bone bone = plan.bone().orElse(drawn);
     String segment =
         (bone == Bone.FEMUR ? "3" : "4") + draw.oneOf(List.of("2", "2", "2", "3", "1"));
     return new TrueLimb.Start(
-        plan.bone().orElse(bone),
-        plan.bone().filter(Bone.FOOT::equals).isPresent() ? "44" : segment,
+        bone,
+        bone == Bone.FOOT ? "44" : segment,
         Math.round(length * 10) / 10.0,
         draw.chance(plan.infectedShare()),
         draw.oneOf(List.of(0, 2, 3, 4, 4, 5)),

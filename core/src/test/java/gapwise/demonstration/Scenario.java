@@ -19,7 +19,13 @@ final class Scenario {
           "Tarnquay Fleet Hospital",
           "Ullismouth Limb Unit",
           "Vessick Point Hospital",
-          "Ebbwrack Bay Hospital");
+          "Ebbwrack Bay Hospital",
+          "Wherrymouth Infirmary",
+          "Lantern Skerrow Hospital",
+          "Gannetquay General Hospital",
+          "Outer Shoalmarrow Infirmary",
+          "Fosswrack Quay Hospital",
+          "Saint Mizzen's Hospital");
 
   private static final List<String> SURNAMES =
       List.of(

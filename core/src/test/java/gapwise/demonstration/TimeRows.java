@@ -107,29 +107,58 @@ final class TimeRows {
     }
   }
 
+  /** Phases that follow each other and add up to the whole treatment time. */
   private void phases() {
     if (arm.arm.framed()) {
+      framedPhases();
+      arm.add(
+          arm.time(
+              "total-treatment-time", Clock.FRAME_ON, joined, l -> l.course().unsupportedMonths()));
+    } else {
+      stagedPhases();
+      arm.add(
+          arm.time(
+              "total-treatment-time",
+              Clock.INJURY,
+              joined,
+              l -> beforeGrafting(l) + l.course().unsupportedMonths()));
+    }
+  }
+
+  private void framedPhases() {
+    if (arm.method("bone-transport")) {
       phase(Phase.LATENCY, l -> LATENCY_MONTHS);
       phase(Phase.DISTRACTION, TimeRows::distraction);
       phase(
           Phase.CONSOLIDATION,
           l -> Math.max(0.2, l.course().frameMonths() - LATENCY_MONTHS - distraction(l)));
-      phase(Phase.IN_FRAME, l -> l.course().frameMonths());
-      phase(Phase.UNSUPPORTED, l -> l.course().followUpMonths() - l.course().unsupportedMonths());
     } else {
-      phase(Phase.TEMPORARY_FRAME, l -> l.start().weeksBetweenStages() / 8);
-      phase(Phase.BETWEEN_STAGES, l -> Unit.WEEKS.to(Unit.MONTHS, l.start().weeksBetweenStages()));
-      phase(Phase.NO_WEIGHT_BEARING, l -> l.course().partialWeightMonths());
-      phase(
-          Phase.PARTIAL_WEIGHT_BEARING,
-          l -> Math.max(0.2, l.course().fullInSupportMonths() - l.course().partialWeightMonths()));
-      phase(
-          Phase.FULL_IN_SUPPORT,
-          l -> l.course().unsupportedMonths() - l.course().fullInSupportMonths());
+      phase(Phase.IN_FRAME, l -> l.course().frameMonths());
     }
-    arm.add(
-        arm.time(
-            "total-treatment-time", operationClock(), joined, l -> l.course().unsupportedMonths()));
+    phase(
+        arm.method("combined") ? Phase.UNSUPPORTED : Phase.FULL_IN_SUPPORT,
+        l -> l.course().unsupportedMonths() - l.course().frameMonths());
+  }
+
+  private void stagedPhases() {
+    phase(Phase.TEMPORARY_FRAME, TimeRows::temporaryFrame);
+    phase(Phase.BETWEEN_STAGES, l -> beforeGrafting(l) - temporaryFrame(l));
+    phase(Phase.NO_WEIGHT_BEARING, l -> l.course().partialWeightMonths());
+    phase(
+        Phase.PARTIAL_WEIGHT_BEARING,
+        l -> Math.max(0.2, l.course().fullInSupportMonths() - l.course().partialWeightMonths()));
+    phase(
+        Phase.FULL_IN_SUPPORT,
+        l -> l.course().unsupportedMonths() - l.course().fullInSupportMonths());
+  }
+
+  /** A temporary frame stands for about half as long as the wait between the stages. */
+  private static double temporaryFrame(TrueLimb limb) {
+    return Unit.WEEKS.to(Unit.MONTHS, limb.start().weeksBetweenStages() / 2);
+  }
+
+  private static double beforeGrafting(TrueLimb limb) {
+    return temporaryFrame(limb) + Unit.WEEKS.to(Unit.MONTHS, limb.start().weeksBetweenStages());
   }
 
   private static double distraction(TrueLimb limb) {
