@@ -9,10 +9,14 @@ import gapwise.store.Write;
 import gapwise.store.WriteAnswer;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Consumer;
 
 /**
@@ -26,10 +30,30 @@ public final class EvidenceBase {
   /** Kind of the documents that remember imports. */
   public static final String IMPORT = "import";
 
+  /**
+   * Measured: to look up one document takes as long as to pass over some nine when all are read in
+   * a row.
+   */
+  private static final int PASSED_OVER_IN_ONE_LOOK_UP = 9;
+
   private final DocumentStore store;
+  private final RecentStudies recent = new RecentStudies();
 
   public EvidenceBase(DocumentStore store) {
     this.store = Objects.requireNonNull(store, "store");
+    store.onWrite(written -> forget(written.firstChange()));
+  }
+
+  private void forget(long firstChange) {
+    List<String> changed = new ArrayList<>();
+    store.changesAfter(
+        firstChange - 1,
+        document -> {
+          if (document.id().kind().equals(STUDY)) {
+            changed.add(document.id().key());
+          }
+        });
+    recent.forget(changed);
   }
 
   /**
@@ -79,7 +103,38 @@ public final class EvidenceBase {
 
   /** The study as it stands; empty when there is none or it was removed. */
   public Optional<KeptStudy> study(String studyId) {
-    return store.latest(STUDY, studyId).map(EvidenceBase::kept);
+    return Optional.ofNullable(studies(Set.of(studyId)).get(studyId));
+  }
+
+  /** Those of the studies named that there are, by id. */
+  public Map<String, KeptStudy> studies(Set<String> studyIds) {
+    Map<String, KeptStudy> found = new HashMap<>();
+    Set<String> missing = new TreeSet<>();
+    long writes = recent.writesSoFar();
+    for (String id : studyIds) {
+      recent.find(id).ifPresentOrElse(kept -> found.put(id, kept), () -> missing.add(id));
+    }
+    Map<String, KeptStudy> read = read(missing);
+    recent.keep(read, writes);
+    found.putAll(read);
+    return found;
+  }
+
+  private Map<String, KeptStudy> read(Set<String> studyIds) {
+    Map<String, KeptStudy> read = new HashMap<>();
+    Consumer<DocumentVersion> take = document -> read.put(document.id().key(), kept(document));
+    if ((long) studyIds.size() * PASSED_OVER_IN_ONE_LOOK_UP > store.lastChange()) {
+      store.forEachLatest(
+          STUDY,
+          document -> {
+            if (studyIds.contains(document.id().key())) {
+              take.accept(document);
+            }
+          });
+    } else {
+      studyIds.forEach(id -> store.latest(STUDY, id).ifPresent(take));
+    }
+    return read;
   }
 
   /** One version of a study, removals included. */

@@ -101,7 +101,10 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
         }
         show();
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new UncheckedIOException(
+            "The records are saved, but the search index could not follow them and shows an older"
+                + " state. Make room on the disk and start the program again.",
+            e);
       }
     }
   }
@@ -113,7 +116,7 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
         follower.rebuild();
         show();
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new UncheckedIOException("The search index could not be built anew", e);
       }
     }
   }
@@ -175,7 +178,8 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
         writer.close();
         writer.getDirectory().close();
       } catch (IOException e) {
-        throw new UncheckedIOException(e);
+        throw new UncheckedIOException(
+            "The search index could not be written; it will catch up when it is opened again", e);
       }
     }
   }

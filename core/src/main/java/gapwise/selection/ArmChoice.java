@@ -32,14 +32,18 @@ final class ArmChoice {
           .thenComparing(candidate -> !(candidate.value() instanceof ReportedValue.Rate))
           .thenComparingInt(ArmChoice::size);
 
+  private static final String PATIENT_LIST = "The list of patients described one by one";
+
   private final Question question;
   private final Clocks clocks;
+  private final Currencies currencies;
   private final ArmCase arm;
   private final List<LeftOut> leftOut = new ArrayList<>();
 
-  ArmChoice(Question question, Clocks clocks, ArmCase arm) {
+  ArmChoice(Question question, Clocks clocks, Currencies currencies, ArmCase arm) {
     this.question = question;
     this.clocks = clocks;
+    this.currencies = currencies;
     this.arm = arm;
   }
 
@@ -50,9 +54,9 @@ final class ArmChoice {
 
   Optional<SelectedRow> choose(ArmReports reports) {
     leftOut.addAll(reports.leftOut());
-    List<Candidate> wholeArm = onClock(reports.wholeArm());
-    List<Candidate> parts = onClock(reports.subgroupsInRange());
-    Optional<PatientSum> patients = patientsOnClock();
+    List<Candidate> wholeArm = comparable(reports.wholeArm());
+    List<Candidate> parts = comparable(reports.subgroupsInRange());
+    Optional<PatientSum> patients = comparablePatients();
     if (patients.filter(PatientSum::better).isPresent()) {
       leaveOut(
           wholeArm,
@@ -78,22 +82,27 @@ final class ArmChoice {
     return Optional.empty();
   }
 
-  private List<Candidate> onClock(List<Candidate> candidates) {
+  private List<Candidate> comparable(List<Candidate> candidates) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : candidates) {
-      Optional<Reason> reason = clocks.against(candidate.clock(), candidate.words());
+      Optional<Reason> reason =
+          clocks
+              .against(candidate.clock(), candidate.words())
+              .or(() -> currencies.against(candidate.report().money(), candidate.words()));
       reason.ifPresentOrElse(this::leaveOut, () -> kept.add(candidate));
     }
     return kept;
   }
 
-  private Optional<PatientSum> patientsOnClock() {
+  private Optional<PatientSum> comparablePatients() {
     Optional<PatientSum> patients = PatientSum.of(question, arm);
     if (patients.isEmpty()) {
       return patients;
     }
     Optional<Reason> reason =
-        clocks.against(Optional.empty(), "The list of patients described one by one");
+        clocks
+            .against(Optional.empty(), PATIENT_LIST)
+            .or(() -> currencies.against(Optional.empty(), PATIENT_LIST));
     reason.ifPresent(this::leaveOut);
     return reason.isPresent() ? Optional.empty() : patients;
   }

@@ -2,7 +2,6 @@ package gapwise.selection;
 
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
-import gapwise.evidence.Arm;
 import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer.ArmHit;
@@ -16,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Answers questions from the evidence base: the search finds the arms, the rules of this room take
@@ -45,10 +45,12 @@ public final class Selector {
         sorted.add(new Sorted(arm, ArmReports.of(question, arm)));
       }
     }
-    Clocks clocks = Clocks.settle(question, sorted.stream().map(Sorted::reports).toList());
+    List<ArmReports> reports = sorted.stream().map(Sorted::reports).toList();
+    Clocks clocks = Clocks.settle(question, reports);
+    Currencies currencies = Currencies.settle(question, reports);
     List<SelectedRow> rows = new ArrayList<>();
     for (Sorted one : sorted) {
-      ArmChoice choice = new ArmChoice(question, clocks, one.arm());
+      ArmChoice choice = new ArmChoice(question, clocks, currencies, one.arm());
       choice.choose(one.reports()).ifPresent(rows::add);
       leftOut.addAll(choice.leftOut());
     }
@@ -68,21 +70,22 @@ public final class Selector {
 
   /** The arms found that report the outcome, in order of study and arm; each study is read once. */
   private List<ArmCase> arms(Question question, DataHash hash) {
+    List<ArmHit> hits = search.everyArm(reporting(question));
+    Map<String, KeptStudy> studies =
+        base.studies(hits.stream().map(ArmHit::studyId).collect(Collectors.toSet()));
     List<ArmCase> arms = new ArrayList<>();
-    Optional<KeptStudy> kept = Optional.empty();
-    String read = "";
-    for (ArmHit hit : search.everyArm(reporting(question))) {
-      if (!hit.studyId().equals(read)) {
-        read = hit.studyId();
-        kept = base.study(read);
-        kept.ifPresent(study -> hash.add(study.study()));
+    String before = "";
+    for (ArmHit hit : hits) {
+      KeptStudy kept = studies.get(hit.studyId());
+      if (kept == null) {
+        // Removed between the search and the reading.
+        continue;
       }
-      if (kept.isPresent()) {
-        Optional<Arm> arm = kept.get().study().arm(hit.armId());
-        if (arm.isPresent()) {
-          arms.add(new ArmCase(kept.get(), arm.get()));
-        }
+      if (!hit.studyId().equals(before)) {
+        before = hit.studyId();
+        hash.add(kept.study());
       }
+      kept.study().arm(hit.armId()).ifPresent(arm -> arms.add(new ArmCase(kept, arm)));
     }
     return arms;
   }

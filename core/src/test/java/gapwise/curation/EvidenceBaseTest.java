@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
@@ -66,6 +67,21 @@ class EvidenceBaseTest {
       assertEquals(2, notSaved.conflicts().get(0).foundVersion());
     }
     assertEquals("Second title", base.study("a").orElseThrow().study().citation().title());
+  }
+
+  @Test
+  void readersSeeEveryWriteFromWhereverItCame() {
+    base.save(study("a", "First title"), "reviewer", "extracted", 0);
+    base.save(study("b", "Other"), "reviewer", "extracted", 0);
+    assertEquals(Set.of("a", "b"), base.studies(Set.of("a", "b", "c")).keySet());
+    new EvidenceBase(store).save(study("a", "Second title"), "another", "corrected", 1);
+    assertEquals("Second title", base.study("a").orElseThrow().study().citation().title());
+    base.remove("b", "another", "not about trauma", 1);
+    assertEquals(Set.of("a"), base.studies(Set.of("a", "b", "c")).keySet());
+    IntStream.range(0, 40)
+        .forEach(number -> base.save(numbered(number), "reviewer", "extracted", 0));
+    assertEquals(2, base.study("a").orElseThrow().version());
+    assertEquals(1, new EvidenceBase(store).studies(Set.of("invented-7", "b")).size());
   }
 
   @Test

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 /** Answers requests without text by looking at every arm, to hold the index against. */
 final class ByHand {
   private final List<Study> studies;
+  private final Map<String, Set<String>> known = new TreeMap<>();
 
   ByHand(List<Study> studies) {
     this.studies = studies;
@@ -95,7 +96,7 @@ final class ByHand {
         .isPresent();
   }
 
-  private static Set<String> failed(SearchRequest request, Study study, Arm arm) {
+  private Set<String> failed(SearchRequest request, Study study, Arm arm) {
     Map<String, Set<String>> asked = new TreeMap<>();
     asked.put("methods", request.methods());
     asked.put("bones", request.bones().stream().map(Bone::code).collect(Collectors.toSet()));
@@ -114,7 +115,12 @@ final class ByHand {
     return failed;
   }
 
-  private static Set<String> codes(String filter, Study study, Arm arm) {
+  private Set<String> codes(String filter, Study study, Arm arm) {
+    String key = filter + " " + study.id() + " " + arm.id();
+    return known.computeIfAbsent(key, k -> read(filter, study, arm));
+  }
+
+  private static Set<String> read(String filter, Study study, Arm arm) {
     return switch (filter) {
       case "methods" -> Set.of(arm.method().principal().code());
       case "bones" -> bones(study, arm);

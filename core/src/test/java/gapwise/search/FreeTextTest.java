@@ -152,7 +152,7 @@ class FreeTextTest {
   void nothingThatIsTypedIsAnError() {
     Random random = new Random(5);
     String alphabet = "ab \"\\+-&|!(){}[]^~*?:/<>=\u0000\ud83d\ude00\u201cAND OR NOT é\n\ud800";
-    for (int i = 0; i < 3000; i++) {
+    for (int i = 0; i < 1000; i++) {
       StringBuilder text = new StringBuilder();
       for (int length = random.nextInt(30); length > 0; length--) {
         text.append(alphabet.charAt(random.nextInt(alphabet.length())));

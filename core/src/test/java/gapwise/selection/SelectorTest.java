@@ -18,6 +18,7 @@ import gapwise.evidence.Length;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
+import gapwise.evidence.Money;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
@@ -36,6 +37,7 @@ import gapwise.search.SearchRequest;
 import gapwise.selection.SelectedRow.Basis;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -49,6 +51,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Which value of an arm answers a question, and why others do not; all studies are invented. */
 class SelectorTest {
   private static final Outcome UNION = Outcome.of("union");
+  private static final Outcome COST = Outcome.of("cost");
   private static final Outcome TIME = Outcome.of("time-to-union");
 
   @TempDir Path folder;
@@ -253,6 +256,18 @@ class SelectorTest {
     Selection selection = home.selector.select(about(TIME));
     assertEquals(List.of("a"), studies(selection));
     assertEquals(List.of("clock-not-stated"), noteCodes(selection));
+  }
+
+  @Test
+  void costsInTheCurrencyOfMostArmsAreTaken() {
+    home.keep(
+        study("a", cost("EUR")),
+        study("b", cost("USD")),
+        study("c", cost("USD")),
+        study("d", report(COST, money()).build()));
+    Selection selection = home.selector.select(about(COST));
+    assertEquals(List.of("b", "c"), studies(selection));
+    assertEquals(List.of("different-currency", "different-currency"), codes(selection));
   }
 
   @Test
@@ -529,6 +544,17 @@ class SelectorTest {
   private static OutcomeReport time(double months, Clock clock) {
     Summary summary = Summary.with(Unit.MONTHS).n(12).mean(months).standardDeviation(2).build();
     return report(TIME, new ReportedValue.Quantity(summary)).clock(clock).build();
+  }
+
+  private static OutcomeReport cost(String currency) {
+    return report(COST, money())
+        .money(new Money(Currency.getInstance(currency), OptionalInt.empty()))
+        .build();
+  }
+
+  private static ReportedValue money() {
+    return new ReportedValue.Quantity(
+        Summary.with(Unit.CURRENCY).n(12).mean(9000).standardDeviation(2000).build());
   }
 
   private static Subgroup band(double from, double to) {

@@ -1,0 +1,54 @@
+package gapwise.selection;
+
+import gapwise.evidence.Money;
+import gapwise.evidence.Outcome;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * In which currency all rows of a cost stand. Costs are never pooled across currencies: the one in
+ * which most arms report is taken, of equals the first by its letters.
+ *
+ * @param chosen ISO 4217 letters; empty for outcomes that are no cost, or where no report says
+ */
+record Currencies(Optional<String> chosen) {
+
+  static Currencies settle(Question question, Collection<ArmReports> arms) {
+    Map<String, Integer> counts = new TreeMap<>();
+    for (ArmReports arm : arms) {
+      arm.wholeArm().stream()
+          .flatMap(candidate -> candidate.report().money().stream())
+          .map(money -> money.currency().getCurrencyCode())
+          .collect(Collectors.toSet())
+          .forEach(letters -> counts.merge(letters, 1, Integer::sum));
+    }
+    boolean cost = question.outcome().kind() == Outcome.Kind.COST;
+    return new Currencies(
+        counts.entrySet().stream()
+            .filter(entry -> cost)
+            .max(
+                Comparator.comparingInt((Map.Entry<String, Integer> entry) -> entry.getValue())
+                    .thenComparing(Map.Entry::getKey, Comparator.reverseOrder()))
+            .map(Map.Entry::getKey));
+  }
+
+  /** Why a value with this currency, or none, cannot stand beside the others. */
+  Optional<Reason> against(Optional<Money> money, String what) {
+    Optional<String> letters = money.map(m -> m.currency().getCurrencyCode());
+    if (chosen.isEmpty() || letters.equals(chosen)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Reason(
+            "different-currency",
+            what
+                + letters.map(l -> " is in " + l).orElse(" does not say its currency")
+                + "; those that are taken are in "
+                + chosen.get()
+                + "."));
+  }
+}
