@@ -31,6 +31,7 @@ final class PlanDefaults {
         flag(given, full, "pooledCounts");
       }
       case "synthesis" -> synthesis(given, full);
+      case "agreement" -> agreement(given, full);
       default -> copy(given, full, "methods");
     }
     given
@@ -43,6 +44,21 @@ final class PlanDefaults {
             });
     number(given, full, "level", 0.95);
     return full;
+  }
+
+  private static void agreement(ObjectNode given, ObjectNode full) {
+    copy(given, full, "statistics");
+    copy(given, full, "raters");
+    copy(given, full, "categories");
+    List<String> asked = full.get("statistics").valueStream().map(JsonNode::asText).toList();
+    if (given.has("weights")) {
+      copy(given, full, "weights");
+    } else if (asked.contains("kappa")) {
+      full.putArray("weights").add("none");
+    }
+    if (given.has("multiplier") || asked.contains("limits-of-agreement")) {
+      number(given, full, "multiplier", 1.96);
+    }
   }
 
   private static void synthesis(ObjectNode given, ObjectNode full) {

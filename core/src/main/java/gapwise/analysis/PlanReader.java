@@ -46,6 +46,7 @@ final class PlanReader {
     return switch (full.get("task").asText()) {
       case "interval" -> intervals(full);
       case "convert" -> conversions(full);
+      case "agreement" -> agreement(full);
       default -> synthesis(full);
     };
   }
@@ -67,6 +68,17 @@ final class PlanReader {
         texts(full.get("methods")).stream()
             .map(word -> MedianConversion.valueOf(constant(word)))
             .toList());
+  }
+
+  private static Plan agreement(ObjectNode full) {
+    return new AgreementPlan(
+        full,
+        columns(full),
+        texts(full.get("statistics")),
+        texts(full.path("raters")),
+        texts(full.path("categories")),
+        full.path("multiplier").asDouble(1.96),
+        full.get("level").asDouble());
   }
 
   private static Plan synthesis(ObjectNode full) {

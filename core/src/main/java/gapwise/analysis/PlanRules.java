@@ -27,10 +27,11 @@ final class PlanRules {
 
   private static final Set<String> MODELS = Set.of("random-effects", "common-effect");
 
-  private static final List<String> TASKS = List.of("synthesis", "interval", "convert");
+  private static final List<String> TASKS =
+      List.of("synthesis", "interval", "convert", "agreement");
 
   /** Fields of a synthesis whose whole subject this version does not do. */
-  private static final List<String> LATER = List.of("moderators", "robustVariance", "cumulativeBy");
+  private static final List<String> LATER = List.of("moderators", "robustVariance");
 
   private final ObjectNode plan;
   private final Problems problems = new Problems();
@@ -47,6 +48,8 @@ final class PlanRules {
       rules.later("task", "the task '" + task + "'", TASKS);
     } else if (task.equals("interval")) {
       rules.intervals();
+    } else if (task.equals("agreement")) {
+      rules.problems.addAll(AgreementRules.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.available();
@@ -128,14 +131,17 @@ final class PlanRules {
     }
     for (String field : LATER) {
       if (plan.has(field)) {
-        later(field, "'" + field + "'", List.of("subgroup"));
+        later(field, "'" + field + "'", List.of("subgroup", "influence", "cumulativeBy"));
       }
     }
     if (plan.path("smallStudyEffects").size() > 0) {
       later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));
     }
-    if (plan.path("influence").asBoolean()) {
-      later("influence", "the influence of single studies", List.of("false"));
+    if (plan.path("influence").asBoolean() && text("pooling").equals("mantel-haenszel")) {
+      later(
+          "influence",
+          "the influence of single studies on counts pooled by Mantel and Haenszel",
+          List.of("inverse-variance", "peto"));
     }
   }
 

@@ -40,7 +40,8 @@ final class ReportedRow implements Reported {
     return number;
   }
 
-  private static OptionalDouble parse(String text) {
+  /** A finite number in plain decimal notation; empty if the text is none. */
+  static OptionalDouble parse(String text) {
     // Only plain decimal notation: Java's own reader also takes "NaN", "0x1p3" and "1d".
     if (!text.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?")) {
       return OptionalDouble.empty();

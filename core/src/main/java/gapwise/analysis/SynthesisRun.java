@@ -37,6 +37,9 @@ final class SynthesisRun {
     }
     Optional<Subgroups> groups = subgroups(plan, studies, pooler);
     groups.ifPresent(all -> add(warnings, all.warnings()));
+    Optional<Result.Influence> influence = SingleStudies.influence(plan, studies, warnings);
+    Optional<List<Result.Cumulative>> cumulative =
+        SingleStudies.cumulative(plan, studies, table, pooler, warnings);
     return Result.ofSynthesis(
         plan.json(),
         StudyTable.data(studies, table),
@@ -45,6 +48,8 @@ final class SynthesisRun {
         Summaries.heterogeneity(pooled.heterogeneity()),
         Summaries.fit(pooled),
         groups.map(all -> Summaries.grouped(all, level -> back(studies, measure, level))),
+        influence,
+        cumulative,
         warnings);
   }
 

@@ -19,6 +19,12 @@ final class SupportedSettings {
           "level",
           "zeroCells",
           "subgroup",
+          "statistics",
+          "raters",
+          "categories",
+          "weights",
+          "multiplier",
+          "cumulativeBy",
           "backTransformN",
           "backTransformAlsoWith",
           "methods",
@@ -26,7 +32,7 @@ final class SupportedSettings {
 
   private static final Map<String, Set<String>> VALUES =
       Map.ofEntries(
-          Map.entry("task", Set.of("synthesis", "interval", "convert")),
+          Map.entry("task", Set.of("synthesis", "interval", "convert", "agreement")),
           Map.entry(
               "measure",
               Set.of(
@@ -68,7 +74,7 @@ final class SupportedSettings {
           Map.entry("predictionStandardError", Set.of("sum-of-weights", "hartung-knapp")),
           Map.entry("tauSquaredInterval", Set.of("q-profile", "profile-likelihood")),
           Map.entry("subgroupVariance", Set.of("separate", "common")),
-          Map.entry("influence", Set.of("false")));
+          Map.entry("influence", Set.of("false", "true")));
 
   private SupportedSettings() {}
 

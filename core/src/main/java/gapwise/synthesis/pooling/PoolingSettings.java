@@ -23,9 +23,9 @@ public record PoolingSettings(
     }
   }
 
-  /** The same with normal limits. */
-  public PoolingSettings withNormalInterval() {
+  /** The same with a common effect and normal limits. */
+  public PoolingSettings withCommonEffect() {
     return new PoolingSettings(
-        estimator, MeanIntervals.normal(), prediction, tauSquaredInterval, level);
+        Optional.empty(), MeanIntervals.normal(), prediction, tauSquaredInterval, level);
   }
 }

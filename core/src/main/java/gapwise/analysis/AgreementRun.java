@@ -1,0 +1,138 @@
+package gapwise.analysis;
+
+import gapwise.effect.Interval;
+import gapwise.numeric.ReferenceDistribution;
+import gapwise.problem.Problems;
+import gapwise.problem.WrongInputException;
+import gapwise.synthesis.agreement.IntraclassCorrelation;
+import gapwise.synthesis.agreement.Kappa;
+import gapwise.synthesis.agreement.LimitsOfAgreement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The task {@code agreement}. */
+final class AgreementRun {
+  private final AgreementPlan plan;
+  private final DataTable table;
+  private final Problems problems = new Problems();
+  private final List<Result.Warning> warnings;
+
+  AgreementRun(AgreementPlan plan, DataTable table) {
+    this.plan = plan;
+    this.table = table;
+    this.warnings = new ArrayList<>(table.warnings());
+  }
+
+  Result run() {
+    Optional<RatedPairs> pairs =
+        plan.asks("kappa")
+            ? Optional.of(RatedPairs.read(plan, table, problems, warnings))
+            : Optional.empty();
+    List<List<Double>> ratings =
+        plan.raters().isEmpty() ? List.of() : Ratings.read(plan, table, problems, warnings);
+    if (!problems.isEmpty()) {
+      throw new WrongInputException(problems.list());
+    }
+    Optional<IntraclassCorrelation> correlation = correlation(ratings);
+    Result.Agreement agreement =
+        new Result.Agreement(
+            pairs
+                .flatMap(RatedPairs::percentAgreement)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty()),
+            pairs.map(this::kappas),
+            correlation.map(AgreementRun::meanSquares),
+            correlation.map(AgreementRun::forms),
+            limits(ratings));
+    double subjects = pairs.map(RatedPairs::total).orElse((double) ratings.size());
+    return Result.ofAgreement(
+        plan.json(),
+        new Result.Data(0, 0, OptionalDouble.of(subjects), OptionalDouble.empty(), table.sha256()),
+        agreement,
+        warnings);
+  }
+
+  private List<Result.Kappa> kappas(RatedPairs pairs) {
+    List<Result.Kappa> kappas = new ArrayList<>();
+    for (AgreementWeights weights :
+        AgreementWeights.of(plan.json().get("weights"), pairs.categories().size())) {
+      Optional<Kappa> kappa = Kappa.of(pairs.counts(), weights.agreement());
+      if (kappa.isEmpty()) {
+        warnings.add(
+            Result.Warning.of(
+                "no-variation",
+                "both raters used one category only, or none, so agreement beyond chance is 0/0"));
+        continue;
+      }
+      Kappa k = kappa.get();
+      double half = ReferenceDistribution.normal().multiplier(plan.level()) * k.standardError();
+      kappas.add(
+          new Result.Kappa(
+              weights.name(),
+              k.estimate(),
+              k.standardError(),
+              k.standardErrorUnderZero(),
+              k.estimate() - half,
+              k.estimate() + half));
+    }
+    return kappas;
+  }
+
+  private Optional<IntraclassCorrelation> correlation(List<List<Double>> ratings) {
+    if (!plan.asks("intraclass-correlation")) {
+      return Optional.empty();
+    }
+    if (ratings.size() < 2) {
+      tooFew("an intraclass correlation");
+      return Optional.empty();
+    }
+    IntraclassCorrelation correlation = IntraclassCorrelation.of(ratings, plan.level());
+    boolean whole =
+        correlation.forms().size() == 6
+            && correlation.forms().stream().allMatch(form -> form.limits().isPresent());
+    if (!whole) {
+      warnings.add(
+          Result.Warning.of(
+              "no-variation",
+              "subjects or raters do not vary, so forms or limits that are 0/0 are left out"));
+    }
+    return Optional.of(correlation);
+  }
+
+  private Optional<LimitsOfAgreement> limits(List<List<Double>> ratings) {
+    if (!plan.asks("limits-of-agreement")) {
+      return Optional.empty();
+    }
+    if (ratings.size() < 2) {
+      tooFew("limits of agreement");
+      return Optional.empty();
+    }
+    return Optional.of(
+        LimitsOfAgreement.of(
+            ratings.stream().map(pair -> pair.get(0) - pair.get(1)).toList(), plan.multiplier()));
+  }
+
+  private void tooFew(String what) {
+    warnings.add(
+        Result.Warning.of("too-few-subjects", what + " needs two subjects; it is left out"));
+  }
+
+  private static Result.MeanSquares meanSquares(IntraclassCorrelation c) {
+    return new Result.MeanSquares(
+        c.betweenSubjects(), c.withinSubjects(), c.betweenRaters(), c.residual());
+  }
+
+  private static List<Result.Correlation> forms(IntraclassCorrelation c) {
+    return c.forms().stream()
+        .map(
+            form ->
+                new Result.Correlation(
+                    form.name(),
+                    form.estimate(),
+                    form.limits().map(Interval::lower),
+                    form.limits().map(Interval::upper)))
+        .toList();
+  }
+}
