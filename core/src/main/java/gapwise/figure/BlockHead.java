@@ -39,11 +39,6 @@ record BlockHead(Board board, String name, boolean first) implements Part {
   }
 
   @Override
-  public boolean holdsNext() {
-    return true;
-  }
-
-  @Override
   public void draw(Svg svg, double top) {
     double y = top + before();
     svg.open("g", "data-part", "block");

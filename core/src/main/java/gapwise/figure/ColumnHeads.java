@@ -38,11 +38,6 @@ record ColumnHeads(Board board) implements Part {
   }
 
   @Override
-  public boolean holdsNext() {
-    return true;
-  }
-
-  @Override
   public void draw(Svg svg, double top) {
     Columns columns = board.columns();
     Heading heading = board.forest().heading();

@@ -25,7 +25,7 @@ record Columns(
     double plotRight,
     double valuesRight) {
   /** Names get no more than this share of the width; longer ones wrap or are shortened. */
-  private static final double MOST_FOR_NAMES = 0.27;
+  private static final double MOST_FOR_NAMES = 0.28;
 
   /** The plot keeps at least this share of the width. */
   private static final double LEAST_FOR_PLOT = 0.23;

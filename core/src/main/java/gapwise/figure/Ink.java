@@ -3,7 +3,6 @@ package gapwise.figure;
 /** The colours of every figure: a ground, an ink, one accent for pooled values, bone for spans. */
 final class Ink {
   static final String GROUND = "#FBFAF7";
-  static final String PAPER = "#FFFFFF";
   static final String INK = "#1B2430";
 
   /** Second-rank text; at least 4.5:1 on ground and on bone. */

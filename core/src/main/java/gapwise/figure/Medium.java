@@ -53,8 +53,8 @@ public enum Medium {
   private static Style roomyA4() {
     return new Style(
         new Style.Sheet(793.7, OptionalDouble.of(1122.52), "mm", 40, false),
-        new Style.Type(17, 11.5, 11, 9.8),
-        new Style.Rhythm(23, 13, 8, 4, 12, 106, 2));
+        new Style.Type(17, 11.5, 10.4, 9.6),
+        new Style.Rhythm(22.5, 12.5, 8, 4, 12, 104, 2));
   }
 
   private static Style closeA4() {

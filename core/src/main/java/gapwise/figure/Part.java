@@ -6,9 +6,4 @@ interface Part {
 
   /** Draws itself with its upper edge at {@code top}. */
   void draw(Svg svg, double top);
-
-  /** Whether it must not stand last on a page, apart from what follows. */
-  default boolean holdsNext() {
-    return false;
-  }
 }

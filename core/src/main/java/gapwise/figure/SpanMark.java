@@ -64,11 +64,6 @@ record SpanMark(double width, double boneHeight, double unitsPerCentimetre, Lett
     return BONE_LENGTH * boneHeight;
   }
 
-  /** Room below the middle of the shaft that a rule takes. */
-  double reachBelow() {
-    return boneHeight / 2 + 6;
-  }
-
   void draw(Svg svg, Span span, double x, double middle) {
     if (span.gapCentimetres().isEmpty()) {
       unknown(svg, span, x, middle);
