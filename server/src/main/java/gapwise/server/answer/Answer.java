@@ -1,0 +1,41 @@
+package gapwise.server.answer;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Result;
+import gapwise.selection.Question;
+import gapwise.selection.Selection;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What is known of a question.
+ *
+ * @param selection the rows, and what was left out and why
+ * @param measure how it is pooled; empty where values are listed only
+ * @param plan the plan that gives the result; empty where there is nothing to pool
+ * @param outcome what came of the plan
+ */
+public record Answer(
+    Selection selection,
+    Optional<String> measure,
+    Optional<ObjectNode> plan,
+    Optional<Outcome> outcome) {
+  public Answer {
+    Objects.requireNonNull(selection, "selection");
+    Objects.requireNonNull(measure, "measure");
+    Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(outcome, "outcome");
+  }
+
+  public Question question() {
+    return selection.question();
+  }
+
+  /** The result; empty where there is nothing to pool or the plan could not be run. */
+  public Optional<Result> result() {
+    return outcome
+        .filter(Outcome.Done.class::isInstance)
+        .map(done -> ((Outcome.Done) done).result());
+  }
+}

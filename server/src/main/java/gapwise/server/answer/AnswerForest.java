@@ -1,0 +1,203 @@
+package gapwise.server.answer;
+
+import gapwise.analysis.Result;
+import gapwise.evidence.Outcome;
+import gapwise.figure.AxisWords;
+import gapwise.figure.Block;
+import gapwise.figure.Estimate;
+import gapwise.figure.Forest;
+import gapwise.figure.Heading;
+import gapwise.figure.LeftOut;
+import gapwise.figure.Limits;
+import gapwise.figure.Measure;
+import gapwise.figure.Provenance;
+import gapwise.figure.Row;
+import gapwise.figure.Summary;
+import gapwise.selection.SelectedRow;
+import gapwise.server.wording.Defects;
+import gapwise.server.wording.Values;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The forest plot of an answer. */
+public final class AnswerForest {
+  /** What must stand beside every pooled result. */
+  public static final List<String> CAUTIONS =
+      List.of(
+          "Information to support a discussion, not medical advice; licensed surgeons and local"
+              + " protocols decide.",
+          "Mostly series without a control group: how patients differ between groups may explain"
+              + " how results differ.");
+
+  /** Said where methods stand side by side. */
+  public static final String NO_COMPARISON =
+      "These are separate groups of patients, not a comparison: missing bone, infection and"
+          + " follow-up differ.";
+
+  private final Answer answer;
+  private final Outcome outcome;
+  private final Measure measure;
+  private final List<Blocks.Block> blocks;
+  private final String version;
+
+  private AnswerForest(Answer answer, Result result, String version) {
+    this.answer = answer;
+    this.outcome = answer.question().outcome();
+    this.measure = Told.measure(outcome);
+    this.blocks = Blocks.of(answer, result);
+    this.version = version;
+  }
+
+  /**
+   * The figure of an answer that has a result.
+   *
+   * @param version version of the program
+   */
+  public static Forest of(Answer answer, Result result, String version) {
+    return new AnswerForest(answer, result, version).forest(result);
+  }
+
+  private Forest forest(Result result) {
+    List<String> sentences =
+        blocks.size() > 1
+            ? List.of(NO_COMPARISON)
+            : Blocks.told(answer, result).stream().map(Told::sentence).toList();
+    return new Forest(
+        new Heading(QuestionWords.of(answer.question()), sentences, counts(), values()),
+        measure,
+        axis(),
+        blocks.stream().map(this::block).toList(),
+        Optional.empty(),
+        answer.selection().leftOut().stream().map(this::leftOut).toList(),
+        notes(),
+        CAUTIONS,
+        provenance(result));
+  }
+
+  private String counts() {
+    return measure.kind() == Measure.Kind.OF_100 ? "Counted" : "Reported";
+  }
+
+  private String values() {
+    return measure.kind() == Measure.Kind.OF_100
+        ? "Of 100 (95 %)"
+        : (measure.unit().isEmpty() ? "Mean (95 %)" : measure.unit() + " (95 %)");
+  }
+
+  private AxisWords axis() {
+    String better =
+        switch (outcome.better()) {
+          case MORE -> "better for patients";
+          case LESS, NEITHER -> "";
+        };
+    String lowerBetter = outcome.better() == Outcome.Better.LESS ? "better for patients" : "";
+    String heading =
+        measure.kind() == Measure.Kind.OF_100
+            ? outcome.happened().map(words -> words + ", of 100").orElse("of 100")
+            : outcome.unit().map(unit -> unit.symbol()).orElse(outcome.label());
+    return new AxisWords(heading, lowerBetter, better, List.of());
+  }
+
+  private Block block(Blocks.Block block) {
+    return new Block(
+        block.method().label(),
+        block.lines().stream()
+            .filter(line -> line.study().shown().isPresent())
+            .map(this::row)
+            .toList(),
+        summary(block));
+  }
+
+  private Row row(Blocks.Line line) {
+    SelectedRow row = line.row();
+    Estimate estimate = Blocks.estimate(answer, line);
+    boolean low = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 0;
+    boolean high = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 1;
+    return new Row(
+        row.label(),
+        detail(row),
+        Defects.span(row.defect()),
+        Values.of(outcome, row.value()).plain(),
+        estimate,
+        line.study().weightPercent(),
+        low ? Row.OpenEnd.LOW : high ? Row.OpenEnd.HIGH : Row.OpenEnd.NONE,
+        Optional.of("/studies/" + row.study().id()));
+  }
+
+  private static String detail(SelectedRow row) {
+    List<String> parts = new ArrayList<>();
+    row.study().design().ifPresent(design -> parts.add(design.label()));
+    switch (row.basis()) {
+      case REPORTED -> {}
+      case COUNTED_BACK -> parts.add("counted back from a percentage");
+      case FROM_PATIENTS -> parts.add("summed up from patients");
+      case FROM_PATIENTS_IN_RANGE -> parts.add("only patients in the range asked for");
+      case SUBGROUP ->
+          row.report()
+              .flatMap(report -> report.subgroup())
+              .ifPresent(part -> parts.add("only " + part.words()));
+    }
+    return String.join(", ", parts);
+  }
+
+  private Summary summary(Blocks.Block block) {
+    int pooled = block.pooled().size();
+    if (pooled < 2) {
+      return new Summary.NotPooled(
+          "Not pooled", pooled == 1 ? "One series alone." : "No series has all numbers needed.");
+    }
+    if (block.summary().isEmpty()) {
+      return new Summary.NotPooled("Not pooled", "No average can be given for these series.");
+    }
+    Result.Shown shown = block.summary().get().shown();
+    Optional<Limits> prediction =
+        Told.tellsNewCentre(pooled)
+                && shown.predictionLower().isPresent()
+                && shown.predictionUpper().isPresent()
+            ? Optional.of(
+                new Limits(
+                    shown.predictionLower().getAsDouble(),
+                    shown.predictionUpper().getAsDouble()))
+            : Optional.empty();
+    return new Summary.Pooled(
+        "Pooled, random effects",
+        Told.estimate(shown),
+        prediction,
+        pooled,
+        Told.people(block.pooled()));
+  }
+
+  private LeftOut leftOut(gapwise.selection.LeftOut one) {
+    return new LeftOut(
+        one.label(),
+        Defects.span(Optional.empty()),
+        "",
+        one.message(),
+        Optional.of("/studies/" + one.studyId()));
+  }
+
+  private List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    outcome.caution().ifPresent(notes::add);
+    answer
+        .selection()
+        .clock()
+        .ifPresent(clock -> notes.add("Times are counted from: " + clock.label() + "."));
+    return notes;
+  }
+
+  private Provenance provenance(Result result) {
+    List<SelectedRow> pooled = blocks.stream().flatMap(block -> block.pooled().stream()).toList();
+    boolean invented =
+        answer.selection().rows().stream().anyMatch(row -> row.study().invented());
+    String hash = result.data().sha256();
+    return new Provenance(
+        pooled.size(),
+        Told.people(pooled),
+        "random effects, restricted maximum likelihood, Hartung-Knapp interval",
+        "Gapwise " + version + ", data " + hash.substring(0, Math.min(12, hash.length())),
+        Optional.empty(),
+        invented);
+  }
+}

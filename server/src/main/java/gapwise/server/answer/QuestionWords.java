@@ -1,0 +1,67 @@
+package gapwise.server.answer;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Design;
+import gapwise.evidence.Method;
+import gapwise.search.SearchRequest;
+import gapwise.search.SearchRequest.DefectMatch;
+import gapwise.selection.Question;
+import gapwise.server.wording.Defects;
+import gapwise.server.wording.Segments;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** A question in words: outcome, then among whom. */
+public final class QuestionWords {
+  private QuestionWords() {}
+
+  /** Such as "Final union after bone transport, missing bone 5 to 8 cm, infected at the start". */
+  public static String of(Question question) {
+    SearchRequest among = question.among();
+    List<String> parts = new ArrayList<>();
+    among.defect().ifPresent(range -> parts.add("missing bone " + Defects.range(range)));
+    if (among.defect().isPresent() && among.defectMatch() == DefectMatch.CENTRE) {
+      parts.add("by mean or median");
+    }
+    add(parts, among.bones().stream().sorted().map(Bone::label).toList());
+    add(parts, among.segments().stream().sorted().map(Segments::name).toList());
+    among.infected().stream().sorted().map(QuestionWords::infected).forEach(parts::add);
+    add(parts, among.designs().stream().sorted().map(Design::label).toList());
+    if (!among.text().isEmpty()) {
+      parts.add("“" + among.text() + "”");
+    }
+    among.yearFrom().ifPresent(year -> parts.add("published from " + year));
+    among.yearTo().ifPresent(year -> parts.add("published up to " + year));
+    String after = methods(among);
+    String start = question.outcome().label() + (after.isEmpty() ? "" : " after " + after);
+    return parts.isEmpty() ? start : start + ": " + String.join(", ", parts);
+  }
+
+  private static void add(List<String> parts, List<String> alternatives) {
+    if (!alternatives.isEmpty()) {
+      parts.add(String.join(" or ", alternatives));
+    }
+  }
+
+  private static String methods(SearchRequest among) {
+    List<Method> all = Method.vocabulary().all();
+    return among.methods().stream()
+        .flatMap(code -> Method.vocabulary().find(code).stream())
+        .sorted(Comparator.comparingInt(all::indexOf))
+        .map(method -> method.shortLabel().toLowerCase(Locale.ROOT))
+        .collect(Collectors.joining(" or "));
+  }
+
+  private static String infected(Answer answer) {
+    return switch (answer) {
+      case YES -> "all infected at the start";
+      case NO -> "none infected at the start";
+      case MIXED -> "some infected at the start";
+      case UNCLEAR -> "infection at the start unclear";
+    };
+  }
+}

@@ -1,0 +1,152 @@
+package gapwise.server.answer;
+
+import gapwise.analysis.Result;
+import gapwise.evidence.CountedUnit;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.Unit;
+import gapwise.figure.Estimate;
+import gapwise.figure.Limits;
+import gapwise.figure.Measure;
+import gapwise.figure.Shown;
+import gapwise.selection.SelectedRow;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A pooled value in sentences, in whole numbers of 100 or in the unit of the outcome, the average
+ * first, then how sure it is, then what another centre may see.
+ *
+ * @param heading the method
+ * @param value the pooled value, such as "90 of 100"; empty where there is none
+ * @param rest what follows the value in its sentence
+ * @param then further sentences
+ */
+public record Told(String heading, Optional<String> value, String rest, List<String> then) {
+  /** Below this p value of Cochran's Q, results are said to differ (common practice, no source). */
+  private static final double DIFFERS_BELOW = 0.10;
+
+  /** Fewer series than this give no range for another centre (common practice, no source). */
+  private static final int FEWEST_FOR_NEW_CENTRE = 5;
+
+  public Told {
+    then = List.copyOf(then);
+  }
+
+  /** What the numbers of an outcome are. */
+  static Measure measure(Outcome outcome) {
+    return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES
+        ? Measure.of100()
+        : Measure.mean(outcome.unit().map(Unit::symbol).orElse(""));
+  }
+
+  static Told of(
+      Outcome outcome,
+      Method method,
+      List<SelectedRow> rows,
+      Optional<Result.Summary> summary,
+      Result.Heterogeneity heterogeneity,
+      Optional<Estimate> alone) {
+    String from =
+        "From "
+            + rows.size()
+            + (rows.size() == 1 ? " series with " : " series with ")
+            + people(rows)
+            + ".";
+    Measure measure = measure(outcome);
+    if (alone.isPresent()) {
+      Estimate one = alone.get();
+      return new Told(
+          method.label(),
+          Optional.of(value(measure, outcome, one.value())),
+          counted(outcome)
+              + " in the one series there is (95 % interval "
+              + Shown.limits(measure, one.limits())
+              + ")",
+          List.of(from, "One series says nothing of how results differ between centres."));
+    }
+    if (summary.isEmpty()) {
+      return new Told(
+          method.label(),
+          Optional.empty(),
+          "no average can be given; see the series one by one.",
+          List.of(from));
+    }
+    Result.Shown shown = summary.get().shown();
+    Limits limits = new Limits(shown.lower(), shown.upper());
+    return new Told(
+        method.label(),
+        Optional.of(value(measure, outcome, shown.estimate())),
+        counted(outcome) + " on average (95 % interval " + Shown.limits(measure, limits) + ")",
+        List.of(from, newCentre(measure, shown, rows.size()), spread(heterogeneity, rows.size()))
+            .stream()
+            .filter(sentence -> !sentence.isEmpty())
+            .toList());
+  }
+
+  private static String value(Measure measure, Outcome outcome, double estimate) {
+    String number = Shown.value(measure, estimate);
+    if (measure.kind() == Measure.Kind.OF_100) {
+      return number + " of 100";
+    }
+    return number + (outcome.unit().isPresent() ? " " + measure.unit() : "");
+  }
+
+  private static String counted(Outcome outcome) {
+    if (outcome.kind() == Outcome.Kind.CATEGORIES) {
+      return " good or excellent";
+    }
+    return outcome.happened().map(words -> " " + words).orElse("");
+  }
+
+  /** Whether there are series enough to say where a new centre may lie. */
+  static boolean tellsNewCentre(int series) {
+    return series >= FEWEST_FOR_NEW_CENTRE;
+  }
+
+  private static String newCentre(Measure measure, Result.Shown shown, int series) {
+    if (!tellsNewCentre(series)
+        || shown.predictionLower().isEmpty()
+        || shown.predictionUpper().isEmpty()) {
+      return "With so few series it cannot be told what another centre may expect.";
+    }
+    Limits limits =
+        new Limits(
+            shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble());
+    String unit = measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
+    return "A new centre could expect " + Shown.limits(measure, limits) + unit.stripTrailing() + ".";
+  }
+
+  private static String spread(Result.Heterogeneity heterogeneity, int series) {
+    if (!tellsNewCentre(series) || heterogeneity.pValue().isEmpty()) {
+      return "";
+    }
+    if (heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW) {
+      return "Results of the series differ more than chance explains.";
+    }
+    return heterogeneity.tauSquared().orElse(0) == 0
+        ? "Results of the series differ no more than chance explains."
+        : "Results of the series differ; chance alone may explain it.";
+  }
+
+  /** How many the rows speak of, "212 limbs", in the unit that they all count. */
+  static String people(List<SelectedRow> rows) {
+    int sum = rows.stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
+    List<CountedUnit> units =
+        rows.stream()
+            .map(row -> row.report().flatMap(r -> r.counted()).orElse(CountedUnit.PATIENTS))
+            .distinct()
+            .toList();
+    return sum + " " + (units.size() == 1 ? units.get(0).label() : "patients or limbs");
+  }
+
+  /** The first sentence whole. */
+  public String sentence() {
+    return heading + ": " + value.orElse("") + rest + (rest.endsWith(".") ? "" : ".");
+  }
+
+  /** An estimate from what a result shows. */
+  static Estimate estimate(Result.Shown shown) {
+    return Estimate.of(shown.estimate(), shown.lower(), shown.upper());
+  }
+}

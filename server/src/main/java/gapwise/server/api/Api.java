@@ -1,0 +1,67 @@
+package gapwise.server.api;
+
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
+import gapwise.server.home.Home;
+import gapwise.server.job.ImportJobs;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Optional;
+
+/** Adds the routes of the API. */
+public final class Api {
+  /** Where all routes of the API start. */
+  public static final String ROOT = "/api/v1";
+
+  private final Home home;
+  private final ImportJobs jobs;
+  private final String version;
+  private final byte[] description = description();
+
+  public Api(Home home, ImportJobs jobs, String version) {
+    this.home = home;
+    this.jobs = jobs;
+    this.version = version;
+  }
+
+  /** Adds every route. */
+  public void addTo(RoutesConfig routes) {
+    Runner runner = home.answers().runner();
+    routes.post(ROOT + "/syntheses", context -> run(runner, context));
+    new StudiesApi(home.search(), home.base()).addTo(routes);
+    new FigureApi(home.answers(), version).addTo(routes);
+    new ImportsApi(jobs).addTo(routes);
+    routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));
+    routes.get(
+        ROOT + "/openapi.json",
+        context -> context.contentType("application/json").result(description));
+  }
+
+  private static void run(Runner runner, Context context) {
+    Outcome outcome = runner.run(context.body(), Optional.empty());
+    if (outcome instanceof Outcome.Wrong wrong) {
+      ProblemDetails.answer(
+          context,
+          HttpStatus.UNPROCESSABLE_CONTENT,
+          "The plan or its data are wrong.",
+          wrong.problems());
+    } else {
+      Json.answer(context, outcome.json());
+    }
+  }
+
+  private static byte[] description() {
+    try (InputStream stream = Api.class.getResourceAsStream("openapi.json")) {
+      if (stream == null) {
+        throw new IllegalStateException("missing resource openapi.json");
+      }
+      return stream.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

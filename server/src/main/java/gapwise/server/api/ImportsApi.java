@@ -1,0 +1,84 @@
+package gapwise.server.api;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.exchange.Warning;
+import gapwise.problem.Problem;
+import gapwise.server.job.ImportJob;
+import gapwise.server.job.ImportJobs;
+import gapwise.server.job.ImportState;
+import gapwise.server.page.ImportPage;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.io.IOException;
+import java.util.HashSet;
+import java.util.List;
+
+/** Imports of filled templates: hand in, then ask how far it is. */
+final class ImportsApi {
+  private final ImportJobs jobs;
+
+  ImportsApi(ImportJobs jobs) {
+    this.jobs = jobs;
+  }
+
+  void addTo(RoutesConfig routes) {
+    routes.post(Api.ROOT + "/imports", this::start);
+    routes.get(Api.ROOT + "/imports/{id}", this::show);
+  }
+
+  private void start(Context context) throws IOException {
+    ImportJob job =
+        ImportPage.started(jobs, context, new HashSet<>(context.formParams("acknowledged")));
+    context
+        .status(HttpStatus.ACCEPTED)
+        .header("Location", Api.ROOT + "/imports/" + job.id());
+    Json.answer(context, json(job));
+  }
+
+  private void show(Context context) {
+    String id = context.pathParam("id");
+    ImportJob job =
+        jobs.find(id)
+            .orElseThrow(() -> new NotFoundResponse("There is no import '" + id + "' any more."));
+    Json.answer(context, json(job));
+  }
+
+  private static ObjectNode json(ImportJob job) {
+    ObjectNode json = Json.object();
+    json.put("id", job.id());
+    json.put("state", job.state().code());
+    if (job.state() instanceof ImportState.Reading reading) {
+      json.put("rows", reading.rows());
+    } else if (job.state() instanceof ImportState.Wrong wrong) {
+      problems(json.putArray("problems"), wrong.problems());
+    } else if (job.state() instanceof ImportState.Doubtful doubtful) {
+      json.put("studies", doubtful.studies());
+      ArrayNode warnings = json.putArray("warnings");
+      for (Warning warning : doubtful.open()) {
+        warnings.add(problem(warning.problem()).put("key", warning.key()));
+      }
+    } else if (job.state() instanceof ImportState.Done done) {
+      json.put("saved", done.record().saved());
+      json.put("unchanged", done.record().unchanged());
+      ArrayNode ids = json.putArray("studies");
+      done.studies().forEach(ids::add);
+    } else if (job.state() instanceof ImportState.Failed failed) {
+      json.put("message", failed.message());
+    }
+    return json;
+  }
+
+  private static void problems(ArrayNode list, List<Problem> problems) {
+    problems.forEach(problem -> list.add(problem(problem)));
+  }
+
+  private static ObjectNode problem(Problem problem) {
+    return Json.object()
+        .put("where", problem.where())
+        .put("code", problem.code())
+        .put("message", problem.message());
+  }
+}

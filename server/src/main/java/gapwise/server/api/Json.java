@@ -1,0 +1,25 @@
+package gapwise.server.api;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.evidence.Coded;
+import io.javalin.http.Context;
+
+/** JSON answers of the API. */
+final class Json {
+  private Json() {}
+
+  static void answer(Context context, JsonNode json) {
+    context.contentType("application/json").result(json.toString());
+  }
+
+  static ObjectNode object() {
+    return JsonNodeFactory.instance.objectNode();
+  }
+
+  /** A word of a vocabulary with its code and name. */
+  static ObjectNode word(Coded word) {
+    return object().put("code", word.code()).put("label", word.label());
+  }
+}

@@ -1,0 +1,112 @@
+package gapwise.server.api;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.curation.EvidenceBase;
+import gapwise.curation.KeptStudy;
+import gapwise.curation.StudyVersion;
+import gapwise.evidence.Arm;
+import gapwise.evidence.EvidenceJson;
+import gapwise.evidence.Study;
+import gapwise.search.SearchAnswer;
+import gapwise.search.StudySearch;
+import gapwise.server.page.Address;
+import gapwise.server.page.Filters;
+import gapwise.server.page.Orders;
+import gapwise.server.page.Paging;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+
+/** Groups found by the same filters as on the page, and single studies with their history. */
+final class StudiesApi {
+  private final StudySearch search;
+  private final EvidenceBase base;
+
+  StudiesApi(StudySearch search, EvidenceBase base) {
+    this.search = search;
+    this.base = base;
+  }
+
+  void addTo(RoutesConfig routes) {
+    routes.get(Api.ROOT + "/studies", this::found);
+    routes.get(Api.ROOT + "/studies/{id}", this::study);
+    routes.get(Api.ROOT + "/studies/{id}/history", this::history);
+  }
+
+  private void found(Context context) {
+    Address address = new Address(context.queryParamMap());
+    int page = Paging.read(address);
+    SearchAnswer answer =
+        search.search(
+            Filters.read(address), Orders.read(address), (page - 1) * Paging.LINES, Paging.LINES);
+    ObjectNode json = Json.object();
+    json.put("groups", answer.arms());
+    json.put("studies", answer.studies());
+    json.put("patients", answer.patients());
+    json.put("page", page);
+    json.put("perPage", Paging.LINES);
+    ArrayNode hits = json.putArray("found");
+    answer.hits().forEach(hit -> add(hits, hit));
+    ObjectNode counts = json.putObject("counts");
+    for (SearchAnswer.Facet facet : answer.facets()) {
+      ObjectNode ofFilter = counts.putObject(facet.filter());
+      facet.counts().forEach(count -> ofFilter.put(count.code(), count.arms()));
+    }
+    answer.didYouMean().ifPresent(text -> json.put("didYouMean", text));
+    Json.answer(context, json);
+  }
+
+  private void add(ArrayNode hits, SearchAnswer.ArmHit hit) {
+    base.study(hit.studyId())
+        .map(KeptStudy::study)
+        .ifPresent(study -> study.arm(hit.armId()).ifPresent(arm -> hits.add(line(study, arm))));
+  }
+
+  private static ObjectNode line(Study study, Arm arm) {
+    ObjectNode line = Json.object();
+    line.put("study", study.id());
+    line.put("arm", arm.id());
+    line.put("label", study.citation().label());
+    line.put("method", arm.method().principal().code());
+    study.citation().year().ifPresent(year -> line.put("year", year));
+    arm.baseline().patients().ifPresent(patients -> line.put("patients", patients));
+    line.put("invented", study.invented());
+    return line;
+  }
+
+  private void study(Context context) {
+    String id = context.pathParam("id");
+    KeptStudy kept = base.study(id).orElseThrow(() -> missing(id));
+    context
+        .contentType("application/json")
+        .header("ETag", "\"" + kept.version() + "\"")
+        .result(EvidenceJson.write(kept.study()));
+  }
+
+  private void history(Context context) {
+    String id = context.pathParam("id");
+    List<StudyVersion> history = base.history(id);
+    if (history.isEmpty()) {
+      throw missing(id);
+    }
+    ObjectNode json = Json.object();
+    ArrayNode versions = json.put("study", id).putArray("versions");
+    for (StudyVersion version : history) {
+      versions
+          .addObject()
+          .put("version", version.stamp().version())
+          .put("change", version.stamp().change())
+          .put("when", version.stamp().when().toString())
+          .put("who", version.stamp().who())
+          .put("why", version.stamp().why())
+          .put("removed", version.study().isEmpty());
+    }
+    Json.answer(context, json);
+  }
+
+  private static NotFoundResponse missing(String id) {
+    return new NotFoundResponse("There is no study '" + id + "' here.");
+  }
+}

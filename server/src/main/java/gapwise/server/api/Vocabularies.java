@@ -1,0 +1,52 @@
+package gapwise.server.api;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.evidence.Answer;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Clock;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Design;
+import gapwise.evidence.Method;
+import gapwise.evidence.MethodPart;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.Unit;
+import java.util.List;
+import java.util.Locale;
+
+/** The words that filters, plans and templates know. */
+final class Vocabularies {
+  private Vocabularies() {}
+
+  static ObjectNode json() {
+    ObjectNode json = Json.object();
+    ArrayNode methods = json.putArray("methods");
+    Method.vocabulary()
+        .all()
+        .forEach(method -> methods.add(Json.word(method).put("meaning", method.meaning())));
+    ArrayNode outcomes = json.putArray("outcomes");
+    Outcome.vocabulary().all().forEach(outcome -> outcomes.add(outcome(outcome)));
+    words(json, "methodParts", MethodPart.vocabulary().all());
+    words(json, "bones", List.of(Bone.values()));
+    words(json, "designs", List.of(Design.values()));
+    words(json, "clocks", List.of(Clock.values()));
+    words(json, "infected", List.of(Answer.values()));
+    return json;
+  }
+
+  private static ObjectNode outcome(Outcome outcome) {
+    ObjectNode word = Json.word(outcome);
+    word.put("family", outcome.family());
+    word.put("kind", outcome.kind().name().toLowerCase(Locale.ROOT));
+    word.put("better", outcome.better().name().toLowerCase(Locale.ROOT));
+    outcome.unit().map(Unit::symbol).ifPresent(unit -> word.put("unit", unit));
+    word.put("meaning", outcome.meaning());
+    outcome.caution().ifPresent(caution -> word.put("caution", caution));
+    return word;
+  }
+
+  private static void words(ObjectNode json, String name, List<? extends Coded> words) {
+    ArrayNode list = json.putArray(name);
+    words.forEach(word -> list.add(Json.word(word)));
+  }
+}

@@ -1,0 +1,86 @@
+package gapwise.server.cli;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
+import gapwise.problem.Problem;
+import gapwise.server.home.Home;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Runs analysis plans and prints their results. */
+@Command(
+    name = "run",
+    description = "Run analysis plans and print each result as JSON.",
+    mixinStandardHelpOptions = true)
+public final class RunCommand implements Callable<Integer> {
+  @Parameters(arity = "1..*", paramLabel = "PLAN", description = "Plans as JSON files.")
+  private List<Path> plans;
+
+  @Option(
+      names = "--home",
+      paramLabel = "DIR",
+      description = "Folder of the evidence base, for plans that select from it.")
+  private Optional<Path> home = Optional.empty();
+
+  @Option(
+      names = "--figures",
+      paramLabel = "DIR",
+      description = "Folder to draw each result into, named after its plan.")
+  private Optional<Path> figures = Optional.empty();
+
+  @Override
+  public Integer call() throws IOException {
+    Optional<Home> open = home.map(folder -> Home.open(folder, Clock.systemUTC()));
+    try {
+      Runner runner = open.map(h -> h.answers().runner()).orElse(Runner.withoutEvidence());
+      return runAll(runner, open);
+    } finally {
+      open.ifPresent(Home::close);
+    }
+  }
+
+  private int runAll(Runner runner, Optional<Home> open) throws IOException {
+    int exit = Exit.DONE;
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    for (Path plan : plans) {
+      Outcome outcome = run(runner, plan);
+      JsonNode json = outcome.json();
+      out.println(plans.size() == 1 ? json.toPrettyString() : json.toString());
+      if (outcome instanceof Outcome.Wrong wrong) {
+        wrong.problems().forEach(problem -> System.err.println(plan + ": " + problem.line()));
+        exit = Exit.WRONG;
+      } else if (figures.isPresent()) {
+        PlanFigure.write(figures.get(), plan, ((Outcome.Done) outcome).result(), open);
+      }
+    }
+    return exit;
+  }
+
+  private static Outcome run(Runner runner, Path plan) {
+    String text;
+    try {
+      text = Files.readString(plan);
+    } catch (IOException unread) {
+      return new Outcome.Wrong(
+          List.of(
+              new Problem(
+                  "" + plan,
+                  "unreadable-file",
+                  "The plan cannot be read as UTF-8 text; check its name and that you may read"
+                      + " it.")));
+    }
+    Path folder = Optional.ofNullable(plan.toAbsolutePath().getParent()).orElse(plan);
+    return runner.run(text, Optional.of(folder));
+  }
+}

@@ -1,0 +1,187 @@
+package gapwise.server.job;
+
+import gapwise.curation.EvidenceBase;
+import gapwise.curation.ImportRecord;
+import gapwise.evidence.Study;
+import gapwise.exchange.Import;
+import gapwise.exchange.Imported;
+import gapwise.exchange.Warning;
+import gapwise.table.TableFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.UUID;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * Imports one after another in the background. Nothing is stored unless all of an import is right
+ * and every doubt is acknowledged. The latest jobs are remembered until the server stops. Safe for
+ * use by many threads.
+ */
+public final class ImportJobs implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(ImportJobs.class);
+
+  /** Jobs remembered; uploads of older ones are deleted. */
+  private static final int MOST_JOBS = 50;
+
+  private final EvidenceBase base;
+  private final Path folder;
+  private final Map<String, ImportJob> jobs = new LinkedHashMap<>();
+  private final ExecutorService worker =
+      Executors.newSingleThreadExecutor(
+          task -> {
+            Thread thread = new Thread(task, "import");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  /**
+   * @param folder where uploads lie while they are read
+   */
+  public ImportJobs(EvidenceBase base, Path folder) {
+    this.base = base;
+    this.folder = folder;
+  }
+
+  /** A file as it comes in. */
+  public record Upload(String name, InputStream content) {}
+
+  /** Takes files in and starts to read them. */
+  public ImportJob start(List<Upload> uploads, String who, Set<String> acknowledged)
+      throws IOException {
+    String id = UUID.randomUUID().toString();
+    Path own = Files.createDirectories(folder.resolve(id));
+    List<TableFile> files = new ArrayList<>();
+    for (Upload upload : uploads) {
+      Path kept = own.resolve(files.size() + ".upload");
+      Files.copy(upload.content(), kept);
+      files.add(new TableFile(upload.name(), () -> Files.newInputStream(kept)));
+    }
+    ImportJob job = new ImportJob(id, files, own, who, new ImportState.Reading(0));
+    remember(job);
+    worker.execute(() -> run(job, acknowledged));
+    return job;
+  }
+
+  /** Starts a doubtful import again with doubts acknowledged; empty where there is none. */
+  public Optional<ImportJob> acknowledge(String id, Set<String> keys) {
+    ImportJob again;
+    synchronized (jobs) {
+      ImportJob job = jobs.get(id);
+      if (job == null || !(job.state() instanceof ImportState.Doubtful)) {
+        return Optional.empty();
+      }
+      again = job.in(new ImportState.Reading(0));
+      jobs.put(id, again);
+    }
+    worker.execute(() -> run(again, keys));
+    return Optional.of(again);
+  }
+
+  /** The job of this name. */
+  public Optional<ImportJob> find(String id) {
+    synchronized (jobs) {
+      return Optional.ofNullable(jobs.get(id));
+    }
+  }
+
+  private void run(ImportJob job, Set<String> acknowledged) {
+    ImportState state;
+    try {
+      Imported read =
+          Import.read(
+              job.files(),
+              acknowledged,
+              rows -> set(job.in(new ImportState.Reading(rows))));
+      state = stored(job, read);
+    } catch (RuntimeException failure) {
+      LOG.error("import of {} failed", job.names(), failure);
+      state =
+          new ImportState.Failed(
+              "The import broke off on our side and nothing was stored. The log of the server says"
+                  + " more.");
+    }
+    set(job.in(state));
+    if (!(state instanceof ImportState.Doubtful)) {
+      delete(job.folder());
+    }
+  }
+
+  private ImportState stored(ImportJob job, Imported read) {
+    if (read instanceof Imported.Wrong wrong) {
+      return new ImportState.Wrong(wrong.problems());
+    }
+    if (read instanceof Imported.NeedsAcknowledgement doubtful) {
+      return new ImportState.Doubtful(doubtful.studies(), doubtful.open());
+    }
+    Imported.Ready ready = (Imported.Ready) read;
+    ImportRecord record =
+        base.saveAll(
+            ready.studies().iterator(),
+            job.who(),
+            "import of " + job.names(),
+            ready.warnings().stream().map(Warning::problem).toList());
+    return new ImportState.Done(record, ready.studies().stream().map(Study::id).toList());
+  }
+
+  private void remember(ImportJob job) {
+    synchronized (jobs) {
+      jobs.put(job.id(), job);
+      Set<String> ids = new HashSet<>(jobs.keySet());
+      for (String id : List.copyOf(jobs.keySet())) {
+        if (ids.size() > MOST_JOBS && jobs.get(id).state().isSettled()) {
+          delete(jobs.remove(id).folder());
+          ids.remove(id);
+        }
+      }
+    }
+  }
+
+  private void set(ImportJob job) {
+    synchronized (jobs) {
+      jobs.put(job.id(), job);
+    }
+  }
+
+  private static void delete(Path folder) {
+    try (Stream<Path> inside = Files.walk(folder)) {
+      for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
+        Files.deleteIfExists(path);
+      }
+    } catch (IOException undeleted) {
+      LOG.warn("uploads in {} could not be deleted: {}", folder, undeleted.getMessage());
+    }
+  }
+
+  /** Takes no more jobs; what is under way stores all or nothing. */
+  @Override
+  public void close() {
+    worker.shutdown();
+    try {
+      if (!worker.awaitTermination(30, TimeUnit.SECONDS)) {
+        LOG.warn("an import was still under way when the server stopped");
+      }
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
+    synchronized (jobs) {
+      jobs.values().stream()
+          .filter(job -> Files.exists(job.folder()))
+          .forEach(job -> delete(job.folder()));
+    }
+  }
+}

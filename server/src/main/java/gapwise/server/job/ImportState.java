@@ -1,0 +1,78 @@
+package gapwise.server.job;
+
+import gapwise.curation.ImportRecord;
+import gapwise.exchange.Warning;
+import gapwise.problem.Problem;
+import java.util.List;
+
+/** How far an import has come. */
+public sealed interface ImportState {
+  /** The code of the state in answers to programs. */
+  String code();
+
+  /** Whether it will not change by itself any more. */
+  default boolean isSettled() {
+    return true;
+  }
+
+  /** The files are being read and checked. */
+  record Reading(long rows) implements ImportState {
+    @Override
+    public String code() {
+      return "reading";
+    }
+
+    @Override
+    public boolean isSettled() {
+      return false;
+    }
+  }
+
+  /** Something is wrong; nothing was stored. */
+  record Wrong(List<Problem> problems) implements ImportState {
+    public Wrong {
+      problems = List.copyOf(problems);
+    }
+
+    @Override
+    public String code() {
+      return "wrong";
+    }
+  }
+
+  /** Something is doubtful and waits for a person; nothing was stored yet. */
+  record Doubtful(int studies, List<Warning> open) implements ImportState {
+    public Doubtful {
+      open = List.copyOf(open);
+    }
+
+    @Override
+    public String code() {
+      return "needs-acknowledgement";
+    }
+  }
+
+  /**
+   * All is stored.
+   *
+   * @param studies ids of the studies of the import, in its order
+   */
+  record Done(ImportRecord record, List<String> studies) implements ImportState {
+    public Done {
+      studies = List.copyOf(studies);
+    }
+
+    @Override
+    public String code() {
+      return "done";
+    }
+  }
+
+  /** It broke off through no fault of the person; nothing was stored. */
+  record Failed(String message) implements ImportState {
+    @Override
+    public String code() {
+      return "failed";
+    }
+  }
+}

@@ -1,0 +1,86 @@
+package gapwise.server.page;
+
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * The part of an address after the question mark, so that every choice on a page can be kept as a
+ * bookmark. Empty values are dropped; order is that of the first mention.
+ *
+ * @param parameters values by name
+ */
+public record Address(Map<String, List<String>> parameters) {
+  public Address {
+    Map<String, List<String>> kept = new LinkedHashMap<>();
+    parameters.forEach(
+        (name, values) -> {
+          List<String> filled =
+              values.stream().map(String::strip).filter(v -> !v.isEmpty()).distinct().toList();
+          if (!filled.isEmpty()) {
+            kept.put(name, filled);
+          }
+        });
+    parameters = Collections.unmodifiableMap(kept);
+  }
+
+  /** All values of one name; none if it does not stand there. */
+  public List<String> all(String name) {
+    return parameters.getOrDefault(name, List.of());
+  }
+
+  /** The first value of a name, or an empty text. */
+  public String first(String name) {
+    List<String> values = all(name);
+    return values.isEmpty() ? "" : values.get(0);
+  }
+
+  /** Whether a name has this value. */
+  public boolean has(String name, String value) {
+    return all(name).contains(value);
+  }
+
+  /** The same with one name set to one value. */
+  public Address with(String name, String value) {
+    Map<String, List<String>> changed = new LinkedHashMap<>(parameters);
+    changed.put(name, List.of(value));
+    return new Address(changed);
+  }
+
+  /** The same without some names. */
+  public Address without(Collection<String> names) {
+    Map<String, List<String>> changed = new LinkedHashMap<>(parameters);
+    changed.keySet().removeAll(names);
+    return new Address(changed);
+  }
+
+  /** The same without one value of a name. */
+  public Address without(String name, String value) {
+    List<String> left = new ArrayList<>(all(name));
+    left.remove(value);
+    Map<String, List<String>> changed = new LinkedHashMap<>(parameters);
+    changed.put(name, left);
+    return new Address(changed);
+  }
+
+  /** The address of a path with these parameters. */
+  public String at(String path) {
+    return parameters.isEmpty() ? path : path + "?" + query();
+  }
+
+  private String query() {
+    return parameters.entrySet().stream()
+        .flatMap(e -> e.getValue().stream().map(v -> encoded(e.getKey()) + "=" + encoded(v)))
+        .collect(Collectors.joining("&"));
+  }
+
+  private static String encoded(String text) {
+    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+  }
+}

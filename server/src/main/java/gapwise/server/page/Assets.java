@@ -1,0 +1,81 @@
+package gapwise.server.page;
+
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+
+/**
+ * Style and script of the pages, read once from the jar. Their addresses carry a hash of their
+ * content, so that browsers keep them until they change.
+ */
+public final class Assets {
+  private static final String SCRIPT_LIBRARY =
+      "/META-INF/resources/webjars/htmx.org/2.0.7/dist/htmx.min.js";
+  private static final int DIGITS_OF_HASH = 12;
+
+  private final Asset style = Asset.read("gapwise.css", "text/css");
+  private final Asset script = Asset.read("gapwise.js", "text/javascript");
+  private final Asset library = Asset.read(SCRIPT_LIBRARY, "text/javascript");
+  private final Asset icon = Asset.read("icon.svg", "image/svg+xml");
+
+  private record Asset(byte[] content, String type, String hash) {
+    static Asset read(String name, String type) {
+      String path = name.startsWith("/") ? name : "/gapwise/server/assets/" + name;
+      try (InputStream stream = Assets.class.getResourceAsStream(path)) {
+        if (stream == null) {
+          throw new IllegalStateException("missing resource " + path);
+        }
+        byte[] content = stream.readAllBytes();
+        byte[] hash = MessageDigest.getInstance("SHA-256").digest(content);
+        return new Asset(
+            content, type, HexFormat.of().formatHex(hash).substring(0, DIGITS_OF_HASH));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      } catch (NoSuchAlgorithmException e) {
+        throw new IllegalStateException("every Java has SHA-256", e);
+      }
+    }
+
+    void answer(Context context) {
+      context
+          .contentType(type + "; charset=" + StandardCharsets.UTF_8)
+          .header("Cache-Control", "public, max-age=31536000, immutable")
+          .result(content);
+    }
+  }
+
+  /** Address of the style sheet. */
+  public String styleHref() {
+    return "/assets/" + style.hash() + "/gapwise.css";
+  }
+
+  /** Address of our script. */
+  public String scriptHref() {
+    return "/assets/" + script.hash() + "/gapwise.js";
+  }
+
+  /** Address of the library that exchanges parts of a page. */
+  public String libraryHref() {
+    return "/assets/" + library.hash() + "/htmx.js";
+  }
+
+  /** Address of the icon. */
+  public String iconHref() {
+    return "/assets/" + icon.hash() + "/icon.svg";
+  }
+
+  /** Adds their routes. */
+  public void addTo(RoutesConfig routes) {
+    routes.get(styleHref(), style::answer);
+    routes.get(scriptHref(), script::answer);
+    routes.get(libraryHref(), library::answer);
+    routes.get(iconHref(), icon::answer);
+    routes.get("/favicon.ico", icon::answer);
+  }
+}

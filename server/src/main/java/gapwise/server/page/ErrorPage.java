@@ -1,0 +1,52 @@
+package gapwise.server.page;
+
+import gapwise.problem.Problem;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
+
+/** What a person sees when a request cannot be answered: what happened, and ways on. */
+public final class ErrorPage {
+  private final Templates templates;
+  private final Sites sites;
+
+  public ErrorPage(Templates templates, Sites sites) {
+    this.templates = templates;
+    this.sites = sites;
+  }
+
+  /**
+   * What the template shows.
+   *
+   * @param site the frame of the page
+   * @param status status code
+   * @param heading what happened, in a few words
+   * @param detail the same in a sentence
+   * @param problems every reason; may be empty
+   */
+  public record View(Site site, int status, String heading, String detail, List<Problem> problems) {
+    public View {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** Answers with the page. */
+  public void show(Context context, HttpStatus status, String detail, List<Problem> problems) {
+    String heading = heading(status);
+    context.status(status);
+    Site site = sites.of(heading, Site.Section.NONE);
+    templates.show(
+        context, "ErrorPage", new View(site, status.getCode(), heading, detail, problems));
+  }
+
+  private static String heading(HttpStatus status) {
+    return switch (status) {
+      case NOT_FOUND -> "Not found";
+      case METHOD_NOT_ALLOWED -> "Not possible here";
+      case CONTENT_TOO_LARGE -> "Too large";
+      case FORBIDDEN -> "Refused";
+      case UNPROCESSABLE_CONTENT, BAD_REQUEST -> "This cannot be answered as it stands";
+      default -> "Something went wrong";
+    };
+  }
+}

@@ -1,0 +1,40 @@
+package gapwise.server.page;
+
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import io.javalin.config.RoutesConfig;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** How results are worked out, what they cannot say, and what the words mean. */
+public final class MethodPage {
+  private final Templates templates;
+  private final Sites sites;
+
+  public MethodPage(Templates templates, Sites sites) {
+    this.templates = templates;
+    this.sites = sites;
+  }
+
+  /** What the template shows. */
+  public record View(Site site, List<Method> methods, Map<String, List<Outcome>> outcomes) {}
+
+  /** Adds its route. */
+  public void addTo(RoutesConfig routes) {
+    routes.get(
+        "/method",
+        context ->
+            templates.show(
+                context,
+                "MethodPage",
+                new View(
+                    sites.of("How it is worked out", Site.Section.METHOD),
+                    Method.vocabulary().all(),
+                    Outcome.vocabulary().all().stream()
+                        .collect(
+                            Collectors.groupingBy(
+                                Outcome::family, LinkedHashMap::new, Collectors.toList())))));
+  }
+}

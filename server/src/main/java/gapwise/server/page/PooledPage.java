@@ -1,0 +1,285 @@
+package gapwise.server.page;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome.Wrong;
+import gapwise.analysis.Result;
+import gapwise.evidence.Clock;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.figure.Forest;
+import gapwise.figure.ForestDrawing;
+import gapwise.figure.ForestTable;
+import gapwise.figure.Medium;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.selection.LeftOut;
+import gapwise.selection.Question;
+import gapwise.selection.Selection;
+import gapwise.server.answer.Answer;
+import gapwise.server.answer.AnswerForest;
+import gapwise.server.answer.Answers;
+import gapwise.server.answer.Blocks;
+import gapwise.server.answer.QuestionWords;
+import gapwise.server.answer.Told;
+import gapwise.server.wording.Pictures;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** One outcome pooled over the groups that the filters find, told first and drawn then. */
+public final class PooledPage {
+  static final String PATH = "/pooled";
+
+  private final Templates templates;
+  private final Sites sites;
+  private final StudySearch search;
+  private final Answers answers;
+  private final String version;
+
+  public PooledPage(
+      Templates templates, Sites sites, StudySearch search, Answers answers, String version) {
+    this.templates = templates;
+    this.sites = sites;
+    this.search = search;
+    this.answers = answers;
+    this.version = version;
+  }
+
+  /** Groups left out for one reason. */
+  public record Reason(String message, List<LeftOut> groups) {}
+
+  /** The figure in its two widths, and its rows as a table. */
+  public record Drawn(String wide, String narrow, List<ForestTable.Line> lines) {}
+
+  /**
+   * What the template shows.
+   *
+   * @param site the frame of the page
+   * @param form filters and outcomes to choose from
+   * @param outcome the outcome asked for; empty where one must be chosen first
+   * @param question the question in words
+   * @param told the answer in sentences, one method after another
+   * @param figure the figure; empty where nothing can be drawn
+   * @param statistics the numbers of heterogeneity and model
+   * @param warnings what must be known beside it, in words
+   * @param aboutNumbers what must be known of the pooled numbers
+   * @param aboutStudies notes about single studies
+   * @param leftOut what was left out, by reason
+   * @param selection the rows; empty where no outcome is chosen
+   * @param plan the plan as text
+   * @param filters address of the studies with the same filters
+   */
+  public record View(
+      Site site,
+      FilterForm form,
+      Optional<Outcome> outcome,
+      String question,
+      List<Told> told,
+      Optional<Drawn> figure,
+      List<Statistics.Line> statistics,
+      List<String> warnings,
+      List<String> aboutNumbers,
+      List<String> aboutStudies,
+      List<Reason> leftOut,
+      Optional<Selection> selection,
+      String plan,
+      String filters) {
+
+    /** Address of a download of this result. */
+    public String download(String name) {
+      return form.address().at("/api/v1/" + name);
+    }
+
+    /** The other ways in which papers count the same thing, with their addresses. */
+    public List<FilterForm.On> sameFamily() {
+      if (outcome.isEmpty()) {
+        return List.of();
+      }
+      return form.families().stream()
+          .filter(family -> family.name().equals(outcome.get().family()))
+          .flatMap(family -> family.outcomes().stream())
+          .filter(choice -> !choice.chosen() && choice.count() > 0)
+          .map(
+              choice ->
+                  new FilterForm.On(
+                      choice.label() + " (" + choice.count() + ")",
+                      form.address().with("outcome", choice.value()).at(PATH)))
+          .toList();
+    }
+
+    /** What stands beside every result. */
+    public List<String> cautions() {
+      return AnswerForest.CAUTIONS;
+    }
+
+    /** Said where methods stand side by side. */
+    public Optional<String> noComparison() {
+      return told.size() > 1 ? Optional.of(AnswerForest.NO_COMPARISON) : Optional.empty();
+    }
+
+    /** Clocks to choose from, where there are several. */
+    public List<Selection.Present> clocks() {
+      return selection.map(Selection::clocks).filter(c -> c.size() > 1).orElse(List.of());
+    }
+
+    /** The clock that is taken. */
+    public String clock() {
+      return selection.flatMap(Selection::clock).map(Clock::code).orElse("");
+    }
+  }
+
+  /** Adds its route. */
+  public void addTo(RoutesConfig routes) {
+    routes.get(PATH, this::show);
+  }
+
+  /**
+   * The question that an address asks; empty where it names no outcome.
+   *
+   * @throws WrongInputException with everything that is wrong in it
+   */
+  public static Optional<Question> question(Address address) {
+    SearchRequest request = Filters.read(address);
+    Optional<Outcome> outcome = Filters.outcome(address);
+    String clockCode = address.first("clock");
+    Optional<Clock> clock = Coded.parse(Clock.class, clockCode);
+    if (!clockCode.isEmpty() && clock.isEmpty()) {
+      throw wrong("clock", clockCode, Coded.codes(Clock.class));
+    }
+    String least = address.first("least");
+    if (!least.isEmpty() && !least.matches("[1-9]\\d{0,4}")) {
+      throw wrong("least", least, "a number of patients such as 5");
+    }
+    int minimum = least.isEmpty() ? Question.USUAL_MINIMUM_PATIENTS : Integer.parseInt(least);
+    return outcome.map(
+        asked ->
+            new Question(
+                asked, request.withOutcomes(Set.of()), clock, minimum));
+  }
+
+  private static WrongInputException wrong(String name, String found, String expected) {
+    return new WrongInputException(
+        List.of(new Problem(name, "unknown-code", "'" + found + "'; expected " + expected)));
+  }
+
+  private void show(Context context) {
+    Address address = new Address(context.queryParamMap());
+    templates.show(context, "PooledPage", view(address));
+  }
+
+  private View view(Address address) {
+    SearchRequest request = Filters.read(address);
+    SearchAnswer found =
+        search.search(
+            request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
+    FilterForm form = FilterForm.of(PATH, address, request, found);
+    String filters = address.without(List.of("clock", "least")).at(StudiesPage.PATH);
+    Optional<Question> question = question(address);
+    if (question.isEmpty()) {
+      return new View(
+          sites.of("Pooled results", Site.Section.POOLED),
+          form,
+          Optional.empty(),
+          "",
+          List.of(),
+          Optional.empty(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          Optional.empty(),
+          "",
+          filters);
+    }
+    return answered(form, filters, answers.ask(question.get()));
+  }
+
+  private View answered(FilterForm form, String filters, Answer answer) {
+    String words = QuestionWords.of(answer.question());
+    Optional<Result> result = answer.result();
+    return new View(
+        sites.of(words, Site.Section.POOLED),
+        form,
+        Optional.of(answer.question().outcome()),
+        words,
+        result.map(r -> Blocks.told(answer, r)).orElse(List.of()),
+        result.map(r -> drawn(AnswerForest.of(answer, r, version))),
+        result.map(Statistics::of).orElse(List.of()),
+        warnings(answer),
+        result.map(PooledPage::aboutNumbers).orElse(List.of()),
+        result.map(PooledPage::aboutStudies).orElse(List.of()),
+        leftOut(answer.selection()),
+        Optional.of(answer.selection()),
+        answer.plan().map(ObjectNode::toPrettyString).orElse(""),
+        filters);
+  }
+
+  private static Drawn drawn(Forest forest) {
+    return new Drawn(
+        Pictures.inline(ForestDrawing.draw(forest, Medium.PAGE).get(0)),
+        Pictures.inline(ForestDrawing.draw(forest, Medium.PHONE).get(0)),
+        ForestTable.of(forest).lines());
+  }
+
+  private static List<String> warnings(Answer answer) {
+    if (answer.outcome().filter(Wrong.class::isInstance).isPresent()) {
+      Wrong wrong = (Wrong) answer.outcome().get();
+      return wrong.problems().stream().map(Problem::line).toList();
+    }
+    return answer.selection().notes().stream().map(Problem::message).toList();
+  }
+
+  private static List<String> aboutNumbers(Result result) {
+    return result.warnings().stream()
+        .filter(warning -> warning.study().isEmpty())
+        .map(warning -> sentence(warning.message()))
+        .distinct()
+        .toList();
+  }
+
+  /** A warning as a sentence, methods by name in place of their codes. */
+  private static String sentence(String message) {
+    String named = message;
+    for (Method method : Method.vocabulary().all()) {
+      named = named.replace("group '" + method.code() + "'", method.shortLabel());
+    }
+    String end = named.endsWith(".") ? "" : ".";
+    return Character.toUpperCase(named.charAt(0)) + named.substring(1) + end;
+  }
+
+  private static List<String> aboutStudies(Result result) {
+    List<String> labels =
+        result.studies().orElse(List.of()).stream().map(Result.Study::label).toList();
+    return result.warnings().stream()
+        .filter(warning -> warning.study().filter(labels::contains).isPresent())
+        .map(
+            warning -> {
+              String label = warning.study().orElseThrow();
+              boolean named = warning.message().contains(label);
+              return named ? warning.message() : label + ": " + warning.message();
+            })
+        .distinct()
+        .toList();
+  }
+
+  private static List<Reason> leftOut(Selection selection) {
+    Map<String, List<LeftOut>> byReason =
+        selection.leftOut().stream()
+            .collect(
+                Collectors.groupingBy(
+                    LeftOut::message, LinkedHashMap::new, Collectors.toList()));
+    return byReason.entrySet().stream()
+        .map(entry -> new Reason(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+}

@@ -1,0 +1,47 @@
+package gapwise.server.page;
+
+import java.util.Objects;
+
+/**
+ * What every page shares.
+ *
+ * @param title title of the page
+ * @param section the part of the tool that it belongs to
+ * @param invented whether any study of the evidence base is invented, which every page then says
+ * @param assets style and script
+ * @param version version of the program
+ */
+public record Site(String title, Section section, boolean invented, Assets assets, String version) {
+  public Site {
+    Objects.requireNonNull(title, "title");
+    Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(assets, "assets");
+    Objects.requireNonNull(version, "version");
+  }
+
+  /** The parts of the tool in the order of the navigation. */
+  public enum Section {
+    EVIDENCE("/", "Evidence"),
+    STUDIES("/studies", "Studies"),
+    POOLED("/pooled", "Pooled results"),
+    IMPORT("/import", "Add studies"),
+    METHOD("/method", "How it is worked out"),
+    NONE("", "");
+
+    private final String href;
+    private final String label;
+
+    Section(String href, String label) {
+      this.href = href;
+      this.label = label;
+    }
+
+    public String href() {
+      return href;
+    }
+
+    public String label() {
+      return label;
+    }
+  }
+}

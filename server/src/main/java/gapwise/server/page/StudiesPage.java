@@ -1,0 +1,169 @@
+package gapwise.server.page;
+
+import gapwise.evidence.Outcome;
+import gapwise.evidence.Study;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.server.wording.Pictures;
+import gapwise.server.wording.Values;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Groups of patients found by words and filters, a line each. */
+public final class StudiesPage {
+  static final String PATH = "/studies";
+
+  private final Templates templates;
+  private final Sites sites;
+  private final StudySearch search;
+  private final Function<String, Optional<Study>> studies;
+  private final ArmValues values;
+
+  public StudiesPage(
+      Templates templates,
+      Sites sites,
+      StudySearch search,
+      Function<String, Optional<Study>> studies,
+      ArmValues values) {
+    this.templates = templates;
+    this.sites = sites;
+    this.search = search;
+    this.studies = studies;
+    this.values = values;
+  }
+
+  /** In which order lines come, as the page offers it. */
+  public record Sorting(String code, String label, boolean chosen) {}
+
+  /**
+   * What the template shows.
+   *
+   * @param site the frame of the page
+   * @param form the filters
+   * @param outcome the one outcome that is asked for
+   * @param found how much was found, in words
+   * @param arms number of groups found
+   * @param rows the groups of this page
+   * @param paging where this page lies
+   * @param sortings orders to choose from
+   * @param didYouMean another spelling with its address
+   * @param pool address of the pooled result of what was found
+   */
+  public record View(
+      Site site,
+      FilterForm form,
+      Optional<Outcome> outcome,
+      String found,
+      int arms,
+      List<ArmRow> rows,
+      Paging paging,
+      List<Sorting> sortings,
+      Optional<FilterForm.On> didYouMean,
+      String pool) {
+    public View {
+      rows = List.copyOf(rows);
+      sortings = List.copyOf(sortings);
+    }
+  }
+
+  /** Adds its route. */
+  public void addTo(RoutesConfig routes) {
+    routes.get(PATH, this::show);
+  }
+
+  private void show(Context context) {
+    Address address = new Address(context.queryParamMap());
+    if (!address.at(PATH).equals(raw(context)) && context.header("HX-Request") != null) {
+      context.header("HX-Push-Url", address.at(PATH));
+    }
+    templates.show(context, "StudiesPage", view(address));
+  }
+
+  private static String raw(Context context) {
+    String query = context.queryString();
+    return query == null ? context.path() : context.path() + "?" + query;
+  }
+
+  private View view(Address address) {
+    SearchRequest request = Filters.read(address);
+    StudySearch.Order order = Orders.read(address);
+    int page = Paging.read(address);
+    SearchAnswer answer = answer(request, order, page);
+    Paging paging = Paging.of(PATH, address, page, answer.arms());
+    if (paging.page() != page) {
+      answer = answer(request, order, paging.page());
+    }
+    Optional<Outcome> outcome = Filters.outcome(address);
+    return new View(
+        sites.of("Studies", Site.Section.STUDIES),
+        FilterForm.of(PATH, address, request, answer),
+        outcome,
+        found(answer),
+        answer.arms(),
+        rows(answer.hits(), outcome, request),
+        paging,
+        sortings(address, order),
+        answer.didYouMean().map(text -> new FilterForm.On(text, address.with("q", text).at(PATH))),
+        address.without(List.of("page", "order")).at(PooledPage.PATH));
+  }
+
+  private SearchAnswer answer(SearchRequest request, StudySearch.Order order, int page) {
+    return search.search(request, order, (page - 1) * Paging.LINES, Paging.LINES);
+  }
+
+  private static String found(SearchAnswer answer) {
+    if (answer.arms() == 0) {
+      return "No group of patients fits";
+    }
+    return count(answer.arms(), "group of patients", "groups of patients")
+        + " in "
+        + count(answer.studies(), "study", "studies")
+        + ", "
+        + count(answer.patients(), "patient", "patients");
+  }
+
+  private static String count(long number, String one, String many) {
+    return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? one : many);
+  }
+
+  private List<ArmRow> rows(
+      List<SearchAnswer.ArmHit> hits, Optional<Outcome> outcome, SearchRequest request) {
+    Map<String, Optional<Study>> read = new HashMap<>();
+    Map<SearchAnswer.ArmHit, Values> known =
+        outcome.map(asked -> values.of(asked, request, hits)).orElse(Map.of());
+    List<ArmRow> rows = new ArrayList<>();
+    for (SearchAnswer.ArmHit hit : hits) {
+      read.computeIfAbsent(hit.studyId(), studies)
+          .ifPresent(
+              study ->
+                  study
+                      .arm(hit.armId())
+                      .ifPresent(
+                          arm ->
+                              rows.add(
+                                  ArmRow.of(
+                                      study,
+                                      arm,
+                                      Optional.ofNullable(known.get(hit)),
+                                      Pictures.ROW_REACH_CENTIMETRES))));
+    }
+    return rows;
+  }
+
+  private static List<Sorting> sortings(Address address, StudySearch.Order order) {
+    return Orders.OFFERED.entrySet().stream()
+        .map(
+            offered ->
+                new Sorting(
+                    Orders.code(offered.getKey()), offered.getValue(), offered.getKey() == order))
+        .toList();
+  }
+}

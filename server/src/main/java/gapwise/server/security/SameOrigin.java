@@ -1,0 +1,66 @@
+package gapwise.server.security;
+
+import io.javalin.http.Context;
+import io.javalin.http.ForbiddenResponse;
+import io.javalin.http.HandlerType;
+import java.net.URI;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Keeps foreign pages from writing through a person's browser. A browser names the page that a POST
+ * comes from in {@code Origin} and {@code Sec-Fetch-Site}; both must be ours. A program that is no
+ * browser sends neither and is let through: the server listens on loopback unless told otherwise.
+ *
+ * <p>On loopback the {@code Host} must be a loopback name too, so that a foreign name which is made
+ * to point here (DNS rebinding) reads nothing.
+ */
+public final class SameOrigin {
+  private static final Set<HandlerType> READING =
+      Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
+  private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
+
+  private final boolean loopbackOnly;
+
+  /**
+   * @param host the address that the server listens on
+   */
+  public SameOrigin(String host) {
+    loopbackOnly = isLoopback(host);
+  }
+
+  /** Whether an address can be reached from this machine alone. */
+  public static boolean isLoopback(String host) {
+    return LOOPBACK.contains(host) || host.equals("::1");
+  }
+
+  /** Refuses a request that a foreign page made. */
+  public void check(Context context) {
+    String host = Optional.ofNullable(context.host()).orElse("");
+    if (loopbackOnly && !LOOPBACK.contains(withoutPort(host))) {
+      throw new ForbiddenResponse("This server answers only to the name of this machine.");
+    }
+    if (READING.contains(context.method())) {
+      return;
+    }
+    String site = context.header("Sec-Fetch-Site");
+    boolean foreignSite = site != null && !site.equals("same-origin") && !site.equals("none");
+    String origin = context.header("Origin");
+    boolean foreignOrigin = origin != null && !host.equals(authority(origin));
+    if (foreignSite || foreignOrigin) {
+      throw new ForbiddenResponse("This form was sent from another site, so nothing was done.");
+    }
+  }
+
+  private static String withoutPort(String host) {
+    return host.replaceFirst(":\\d+$", "");
+  }
+
+  private static String authority(String origin) {
+    try {
+      return Optional.ofNullable(URI.create(origin).getAuthority()).orElse("");
+    } catch (IllegalArgumentException notAnAddress) {
+      return "";
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package gapwise.server.wording;
+
+import gapwise.evidence.ArmDefect;
+import gapwise.figure.Picture;
+import gapwise.figure.SpanDrawing;
+import java.util.Optional;
+
+/** Drawings as parts of a page. */
+public final class Pictures {
+  /** Length in cm that a row of a list holds; longer spans widen the scale of their own row. */
+  public static final double ROW_REACH_CENTIMETRES = 15;
+
+  private static final double ROW_WIDTH = 170;
+
+  private Pictures() {}
+
+  /** The drawing without the line that only a file of its own needs. */
+  public static String inline(Picture picture) {
+    String svg = picture.svg();
+    int start = svg.indexOf("<svg");
+    return start <= 0 ? svg : svg.substring(start);
+  }
+
+  /** A span for a list, all at one scale. */
+  public static String span(Optional<ArmDefect> defect, double reachCentimetres) {
+    return inline(SpanDrawing.draw(Defects.span(defect), reachCentimetres, ROW_WIDTH));
+  }
+}

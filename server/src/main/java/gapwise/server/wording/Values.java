@@ -1,0 +1,109 @@
+package gapwise.server.wording;
+
+import gapwise.effect.ArmCounts;
+import gapwise.effect.Interval;
+import gapwise.effect.ProportionInterval;
+import gapwise.evidence.EventCount;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Summary;
+import gapwise.figure.Estimate;
+import gapwise.figure.Measure;
+import gapwise.figure.Shown;
+import java.util.stream.Collectors;
+
+/**
+ * A reported value in words: first as counted or measured, then what follows from it.
+ *
+ * @param counted "27 of 31", "mean 8.3, SD 2.1 months"
+ * @param share "87 in 100 (70 to 96)" with the exact interval of Clopper and Pearson (Biometrika
+ *     1934;26:404) at 95 %; empty where there is none
+ */
+public record Values(String counted, String share) {
+  private static final double LEVEL = 0.95;
+  private static final String COUNTED_BACK = ", counted back from the percentage";
+
+  /** What was counted, without how it was come by. */
+  public String plain() {
+    return counted.replace(COUNTED_BACK, "");
+  }
+
+  /** The value of an outcome, times and lengths in the unit in which the outcome is compared. */
+  public static Values of(Outcome outcome, ReportedValue value) {
+    if (value instanceof ReportedValue.Events events) {
+      return events(events.count());
+    }
+    if (value instanceof ReportedValue.Quantity quantity) {
+      Summary summary = quantity.summary();
+      return new Values(Summaries.in(summary, outcome.unit().orElse(summary.unit())), "");
+    }
+    return asReported(value);
+  }
+
+  /** The value in the units that the paper prints. */
+  public static Values asReported(ReportedValue value) {
+    if (value instanceof ReportedValue.Events events) {
+      return events(events.count());
+    }
+    if (value instanceof ReportedValue.Quantity quantity) {
+      return new Values(Summaries.asReported(quantity.summary()), "");
+    }
+    if (value instanceof ReportedValue.Rate rate) {
+      String time = Shown.number(rate.personTime()) + " patient-" + rate.unit().symbol();
+      return new Values(rate.events() + " in " + time, "");
+    }
+    if (value instanceof ReportedValue.Effect effect) {
+      return effect(effect);
+    }
+    if (value instanceof ReportedValue.Categories categories) {
+      String counts =
+          categories.counts().stream()
+              .map(category -> category.name() + " " + category.count())
+              .collect(Collectors.joining(", "));
+      return new Values(counts, "");
+    }
+    ReportedValue.Statement statement = (ReportedValue.Statement) value;
+    return new Values("“" + statement.words() + "”", "");
+  }
+
+  private static Values effect(ReportedValue.Effect effect) {
+    StringBuilder words =
+        new StringBuilder(effect.kind()).append(' ').append(Shown.number(effect.estimate()));
+    if (effect.lower().isPresent() && effect.upper().isPresent()) {
+      words
+          .append(" (")
+          .append(Shown.number(effect.lower().getAsDouble()))
+          .append(" to ")
+          .append(Shown.number(effect.upper().getAsDouble()))
+          .append(')');
+    }
+    if (effect.pValue().isPresent()) {
+      words.append(", p ").append(effect.pValue().getAsDouble());
+    }
+    return new Values(
+        words.toString(),
+        effect.adjustedFor().map(a -> "adjusted for " + a).orElse("not adjusted"));
+  }
+
+  private static Values events(EventCount count) {
+    if (!count.isComplete()) {
+      String events =
+          count.events().isPresent() ? count.events().getAsInt() + " of an unstated number" : "";
+      String percent =
+          count.percentAsReported().isPresent()
+              ? Shown.number(count.percentAsReported().getAsDouble()) + " %, without counts"
+              : "";
+      return new Values(events.isEmpty() ? percent : events, events.isEmpty() ? "" : percent);
+    }
+    int events = count.events().getAsInt();
+    int total = count.total().getAsInt();
+    String back = count.countedBack() ? COUNTED_BACK : "";
+    return new Values(events + " of " + total + back, exact(events, total));
+  }
+
+  private static String exact(int events, int total) {
+    Interval interval = ProportionInterval.CLOPPER_PEARSON.of(new ArmCounts(events, total), LEVEL);
+    Estimate estimate = Estimate.of(events / (double) total, interval.lower(), interval.upper());
+    return Shown.estimate(Measure.of100(), estimate).replace(" (", " in 100 (");
+  }
+}
