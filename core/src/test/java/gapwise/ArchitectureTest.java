@@ -53,8 +53,18 @@ class ArchitectureTest {
                       "synthesis.pooling",
                       "numeric",
                       "problem")),
+              Map.entry("figure", Set.of("problem")),
+              Map.entry("wording", Set.of("evidence", "effect", "figure")),
               Map.entry(
-                  "figure", Set.of("analysis", "selection", "evidence", "effect", "problem"))));
+                  "answer",
+                  Set.of(
+                      "analysis",
+                      "selection",
+                      "search",
+                      "evidence",
+                      "wording",
+                      "figure",
+                      "problem"))));
 
   @TestFactory
   List<DynamicTest> eachRoomUsesOnlyWhatItMay() {

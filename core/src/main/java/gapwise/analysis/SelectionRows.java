@@ -11,22 +11,25 @@ import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
-import gapwise.selection.Selector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /**
  * Rows of a plan out of the curated evidence base: the bridge between the record wing and the
  * number wing. A row of the plan stands for a row of the selection, in the same order.
  */
 public final class SelectionRows implements EvidenceRows {
-  private final Selector selector;
+  private final Function<Question, Selection> selections;
 
-  public SelectionRows(Selector selector) {
-    this.selector = selector;
+  /**
+   * @param selections answers a question with its rows
+   */
+  public SelectionRows(Function<Question, Selection> selections) {
+    this.selections = selections;
   }
 
   @Override
@@ -36,7 +39,7 @@ public final class SelectionRows implements EvidenceRows {
     if (question.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
-    return of(selector.select(question.get()), measure);
+    return of(selections.apply(question.get()), measure);
   }
 
   /**
@@ -45,7 +48,7 @@ public final class SelectionRows implements EvidenceRows {
    * @param measure of one group: {@code proportion} or {@code mean}
    * @throws WrongInputException when the measure cannot be had from arms, or no row was selected
    */
-  public static Selected of(Selection selection, String measure) {
+  static Selected of(Selection selection, String measure) {
     require(selection, measure);
     List<Map<String, String>> rows = new ArrayList<>();
     List<Result.Warning> warnings = new ArrayList<>();

@@ -19,13 +19,9 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
-import gapwise.figure.Block;
-import gapwise.figure.Forest;
-import gapwise.figure.ResultForest;
 import gapwise.search.LuceneStudySearch;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
-import gapwise.selection.Selection;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
 import java.nio.file.Path;
@@ -99,7 +95,7 @@ class SelectionRowsTest {
   private Result run(Question question) {
     ObjectNode plan = QuestionPlan.of(question, "invented", true).orElseThrow();
     gapwise.analysis.Outcome outcome =
-        Runner.with(new SelectionRows(selector)).run(plan, Optional.empty());
+        Runner.with(new SelectionRows(selector::select)).run(plan, Optional.empty());
     if (outcome instanceof gapwise.analysis.Outcome.Done done) {
       return done.result();
     }
@@ -168,26 +164,7 @@ class SelectionRowsTest {
   void nothingSelectedIsAProblemAndNotAResult() {
     ObjectNode plan = QuestionPlan.of(union(), "invented", true).orElseThrow();
     gapwise.analysis.Outcome outcome =
-        Runner.with(new SelectionRows(selector)).run(plan, Optional.empty());
+        Runner.with(new SelectionRows(selector::select)).run(plan, Optional.empty());
     assertTrue(outcome.json().toString().contains("nothing-selected"), outcome.json().toString());
-  }
-
-  @Test
-  void theFigureHasABlockForEachMethodInTheOrderOfMissingBone() {
-    save("long", "bone-transport", 9, events(14, 20));
-    save("short", "bone-transport", 3, events(19, 20));
-    save("single", "induced-membrane", 5, events(16, 20));
-    Selection selection = selector.select(union());
-    Result result = run(union());
-    Forest forest = ResultForest.of(result, selection, row -> Optional.empty());
-    List<Block> blocks = forest.blocks();
-    assertEquals(2, blocks.size());
-    Block transport =
-        blocks.stream().filter(block -> block.rows().size() == 2).findFirst().orElseThrow();
-    assertEquals("short 2019", transport.rows().get(0).study());
-    assertTrue(
-        forest.heading().sentences().stream().anyMatch(s -> s.contains("not a comparison")),
-        forest.heading().sentences().toString());
-    assertTrue(forest.provenance().demonstration());
   }
 }

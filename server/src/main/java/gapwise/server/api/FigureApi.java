@@ -2,6 +2,9 @@ package gapwise.server.api;
 
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Result;
+import gapwise.answer.Answer;
+import gapwise.answer.AnswerForest;
+import gapwise.answer.Answers;
 import gapwise.figure.Forest;
 import gapwise.figure.ForestDrawing;
 import gapwise.figure.ForestTable;
@@ -10,9 +13,6 @@ import gapwise.figure.Picture;
 import gapwise.figure.Png;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
-import gapwise.server.answer.Answer;
-import gapwise.server.answer.AnswerForest;
-import gapwise.server.answer.Answers;
 import gapwise.server.page.Address;
 import gapwise.server.page.PooledPage;
 import io.javalin.config.RoutesConfig;
@@ -93,8 +93,7 @@ final class FigureApi {
         PooledPage.question(new Address(context.queryParamMap()))
             .orElseThrow(
                 () ->
-                    wrong(
-                        "outcome", "missing-field", "Name one outcome, such as outcome=union.")));
+                    wrong("outcome", "missing-field", "Name one outcome, such as outcome=union.")));
   }
 
   private static WrongInputException nothing() {

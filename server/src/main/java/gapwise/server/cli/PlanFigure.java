@@ -1,14 +1,12 @@
 package gapwise.server.cli;
 
 import gapwise.analysis.Result;
+import gapwise.answer.AnswerForest;
+import gapwise.answer.PlainForest;
 import gapwise.figure.Forest;
 import gapwise.figure.ForestDrawing;
 import gapwise.figure.ForestTable;
 import gapwise.figure.Medium;
-import gapwise.server.answer.Answers;
-import gapwise.server.answer.EvidenceSource;
-import gapwise.server.answer.PlainForest;
-import gapwise.server.answer.AnswerForest;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,8 +17,7 @@ import java.util.Optional;
 final class PlanFigure {
   private PlanFigure() {}
 
-  static void write(Path folder, Path plan, Result result, Optional<Home> home)
-      throws IOException {
+  static void write(Path folder, Path plan, Result result, Optional<Home> home) throws IOException {
     Optional<Forest> forest = forest(result, home);
     if (forest.isEmpty()) {
       System.err.println(plan + ": this task has no forest plot.");
@@ -29,8 +26,7 @@ final class PlanFigure {
     Files.createDirectories(folder);
     String name = ("" + plan.getFileName()).replaceFirst("\\.json$", "");
     Files.writeString(
-        folder.resolve(name + ".svg"),
-        ForestDrawing.draw(forest.get(), Medium.PAGE).get(0).svg());
+        folder.resolve(name + ".svg"), ForestDrawing.draw(forest.get(), Medium.PAGE).get(0).svg());
     Files.writeString(folder.resolve(name + ".csv"), ForestTable.of(forest.get()).csv());
   }
 
@@ -38,15 +34,8 @@ final class PlanFigure {
     if (result.studies().isEmpty()) {
       return Optional.empty();
     }
-    boolean evidence = result.plan().path("source").has("evidence");
-    if (evidence && home.isPresent()) {
-      Answers answers = home.get().answers();
-      return Optional.of(
-          AnswerForest.of(
-              answers.of(EvidenceSource.read(result.plan().get("source").get("evidence")), result),
-              result,
-              Version.NUMBER));
-    }
-    return Optional.of(PlainForest.of(result, Version.NUMBER));
+    return home.flatMap(open -> open.answers().of(result))
+        .map(answer -> AnswerForest.of(answer, result, Version.NUMBER))
+        .or(() -> Optional.of(PlainForest.of(result, Version.NUMBER)));
   }
 }

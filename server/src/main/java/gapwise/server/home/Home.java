@@ -1,12 +1,12 @@
 package gapwise.server.home;
 
+import gapwise.answer.Answers;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
 import gapwise.evidence.Study;
 import gapwise.search.LuceneStudySearch;
 import gapwise.search.StudySearch;
 import gapwise.selection.Selector;
-import gapwise.server.answer.Answers;
 import gapwise.store.DocumentStore;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -45,7 +45,8 @@ public final class Home implements AutoCloseable {
     try {
       return new Home(
           folder,
-          store, LuceneStudySearch.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info));
+          store,
+          LuceneStudySearch.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info));
     } catch (RuntimeException failure) {
       store.close();
       throw failure;

@@ -3,7 +3,7 @@ package gapwise.server.page;
 import gapwise.evidence.Outcome;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
-import gapwise.server.wording.Values;
+import gapwise.wording.Values;
 import java.util.List;
 import java.util.Map;
 

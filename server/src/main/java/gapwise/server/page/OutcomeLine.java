@@ -9,7 +9,7 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
 import gapwise.figure.Shown;
-import gapwise.server.wording.Values;
+import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

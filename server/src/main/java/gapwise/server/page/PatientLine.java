@@ -7,7 +7,7 @@ import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Sex;
 import gapwise.figure.Shown;
-import gapwise.server.wording.Segments;
+import gapwise.wording.Segments;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -67,8 +67,7 @@ public record PatientLine(
         .followUp()
         .ifPresent(
             time ->
-                parts.add(
-                    "followed " + Shown.number(time.value()) + " " + time.unit().symbol()));
+                parts.add("followed " + Shown.number(time.value()) + " " + time.unit().symbol()));
     return String.join(", ", parts);
   }
 

@@ -3,6 +3,12 @@ package gapwise.server.page;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome.Wrong;
 import gapwise.analysis.Result;
+import gapwise.answer.Answer;
+import gapwise.answer.AnswerForest;
+import gapwise.answer.Answers;
+import gapwise.answer.Blocks;
+import gapwise.answer.QuestionWords;
+import gapwise.answer.Told;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Coded;
 import gapwise.evidence.Method;
@@ -19,13 +25,7 @@ import gapwise.search.StudySearch;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
-import gapwise.server.answer.Answer;
-import gapwise.server.answer.AnswerForest;
-import gapwise.server.answer.Answers;
-import gapwise.server.answer.Blocks;
-import gapwise.server.answer.QuestionWords;
-import gapwise.server.answer.Told;
-import gapwise.server.wording.Pictures;
+import gapwise.wording.Pictures;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
@@ -161,9 +161,7 @@ public final class PooledPage {
     }
     int minimum = least.isEmpty() ? Question.USUAL_MINIMUM_PATIENTS : Integer.parseInt(least);
     return outcome.map(
-        asked ->
-            new Question(
-                asked, request.withOutcomes(Set.of()), clock, minimum));
+        asked -> new Question(asked, request.withOutcomes(Set.of()), clock, minimum));
   }
 
   private static WrongInputException wrong(String name, String found, String expected) {
@@ -179,8 +177,7 @@ public final class PooledPage {
   private View view(Address address) {
     SearchRequest request = Filters.read(address);
     SearchAnswer found =
-        search.search(
-            request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
+        search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
     FilterForm form = FilterForm.of(PATH, address, request, found);
     String filters = address.without(List.of("clock", "least")).at(StudiesPage.PATH);
     Optional<Question> question = question(address);
@@ -276,8 +273,7 @@ public final class PooledPage {
     Map<String, List<LeftOut>> byReason =
         selection.leftOut().stream()
             .collect(
-                Collectors.groupingBy(
-                    LeftOut::message, LinkedHashMap::new, Collectors.toList()));
+                Collectors.groupingBy(LeftOut::message, LinkedHashMap::new, Collectors.toList()));
     return byReason.entrySet().stream()
         .map(entry -> new Reason(entry.getKey(), entry.getValue()))
         .toList();

@@ -1,12 +1,12 @@
 package gapwise.server.page;
 
+import gapwise.answer.Answers;
 import gapwise.evidence.Outcome;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
-import gapwise.server.answer.Answers;
-import gapwise.server.wording.Values;
+import gapwise.wording.Values;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -27,8 +27,7 @@ public final class SelectedValues implements ArmValues {
 
   @Override
   public Map<ArmHit, Values> of(Outcome outcome, SearchRequest among, List<ArmHit> arms) {
-    Question question =
-        new Question(outcome, among.withOutcomes(Set.of()), Optional.empty(), 1);
+    Question question = new Question(outcome, among.withOutcomes(Set.of()), Optional.empty(), 1);
     Set<ArmHit> asked = new HashSet<>(arms);
     Map<ArmHit, Values> values = new HashMap<>();
     for (SelectedRow row : answers.select(question).rows()) {

@@ -1,4 +1,4 @@
-package gapwise.server.wording;
+package gapwise.wording;
 
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;

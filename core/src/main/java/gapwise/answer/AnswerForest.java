@@ -1,4 +1,4 @@
-package gapwise.server.answer;
+package gapwise.answer;
 
 import gapwise.analysis.Result;
 import gapwise.evidence.Outcome;
@@ -14,8 +14,8 @@ import gapwise.figure.Provenance;
 import gapwise.figure.Row;
 import gapwise.figure.Summary;
 import gapwise.selection.SelectedRow;
-import gapwise.server.wording.Defects;
-import gapwise.server.wording.Values;
+import gapwise.wording.Defects;
+import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -111,7 +111,7 @@ public final class AnswerForest {
 
   private Row row(Blocks.Line line) {
     SelectedRow row = line.row();
-    Estimate estimate = Blocks.estimate(answer, line);
+    Estimate estimate = line.estimate().orElseThrow();
     boolean low = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 0;
     boolean high = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 1;
     return new Row(
@@ -157,8 +157,7 @@ public final class AnswerForest {
                 && shown.predictionUpper().isPresent()
             ? Optional.of(
                 new Limits(
-                    shown.predictionLower().getAsDouble(),
-                    shown.predictionUpper().getAsDouble()))
+                    shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
     return new Summary.Pooled(
         "Pooled, random effects",
@@ -189,13 +188,12 @@ public final class AnswerForest {
 
   private Provenance provenance(Result result) {
     List<SelectedRow> pooled = blocks.stream().flatMap(block -> block.pooled().stream()).toList();
-    boolean invented =
-        answer.selection().rows().stream().anyMatch(row -> row.study().invented());
+    boolean invented = answer.selection().rows().stream().anyMatch(row -> row.study().invented());
     String hash = result.data().sha256();
     return new Provenance(
         pooled.size(),
         Told.people(pooled),
-        "random effects, restricted maximum likelihood, Hartung-Knapp interval",
+        ModelWords.model(result.plan()),
         "Gapwise " + version + ", data " + hash.substring(0, Math.min(12, hash.length())),
         Optional.empty(),
         invented);

@@ -1,4 +1,4 @@
-package gapwise.server.answer;
+package gapwise.answer;
 
 import gapwise.evidence.Answer;
 import gapwise.evidence.Bone;
@@ -7,8 +7,8 @@ import gapwise.evidence.Method;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.selection.Question;
-import gapwise.server.wording.Defects;
-import gapwise.server.wording.Segments;
+import gapwise.wording.Defects;
+import gapwise.wording.Segments;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,4 +1,4 @@
-package gapwise.server.wording;
+package gapwise.wording;
 
 import gapwise.effect.ArmCounts;
 import gapwise.effect.Interval;

@@ -1,4 +1,4 @@
-package gapwise.server.answer;
+package gapwise.answer;
 
 import gapwise.analysis.Result;
 import gapwise.figure.AxisWords;
@@ -23,7 +23,7 @@ public final class PlainForest {
   /** The figure of a result that tells of studies. */
   public static Forest of(Result result, String version) {
     String measure = result.plan().path("measure").asText();
-    Measure shown = measure(measure);
+    Measure shown = ModelWords.measure(result.plan(), "");
     List<Row> rows = new ArrayList<>();
     for (Result.Study study : result.studies().orElse(List.of())) {
       study.shown().ifPresent(value -> rows.add(row(study, value)));
@@ -42,20 +42,10 @@ public final class PlainForest {
         new Provenance(
             result.data().studies(),
             "",
-            result.plan().path("model").asText("").replace('-', ' '),
+            ModelWords.model(result.plan()),
             "Gapwise " + version + ", data " + result.data().sha256().substring(0, 12),
             Optional.empty(),
             false));
-  }
-
-  private static Measure measure(String measure) {
-    return switch (measure) {
-      case "proportion" -> Measure.of100();
-      case "risk-difference" -> Measure.differenceOf100();
-      case "odds-ratio", "risk-ratio", "ratio-of-means", "incidence-rate-ratio" -> Measure.ratio();
-      case "mean-difference", "standardised-mean-difference" -> Measure.difference("");
-      default -> Measure.mean("");
-    };
   }
 
   private static Row row(Result.Study study, Result.Estimate value) {
@@ -79,14 +69,9 @@ public final class PlainForest {
         shown.predictionLower().isPresent() && shown.predictionUpper().isPresent()
             ? Optional.of(
                 new Limits(
-                    shown.predictionLower().getAsDouble(),
-                    shown.predictionUpper().getAsDouble()))
+                    shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
     return new Summary.Pooled(
-        "Pooled",
-        Told.estimate(shown),
-        prediction,
-        Math.max(1, result.data().studies()),
-        "");
+        "Pooled", Told.estimate(shown), prediction, Math.max(1, result.data().studies()), "");
   }
 }

@@ -1,6 +1,7 @@
-package gapwise.figure;
+package gapwise.answer;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.figure.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -35,17 +36,6 @@ final class ModelWords {
     };
   }
 
-  static String axis(ObjectNode plan, String unit) {
-    String measure = plan.path("measure").asText();
-    return switch (measure) {
-      case "proportion" -> "of 100";
-      case "mean" -> unit.isBlank() ? "mean" : "mean, " + unit;
-      case "odds-ratio", "risk-ratio", "ratio-of-means", "incidence-rate-ratio" ->
-          measure.replace('-', ' ') + ", log axis";
-      default -> measure.replace('-', ' ') + (unit.isBlank() ? "" : ", " + unit);
-    };
-  }
-
   static String model(ObjectNode plan) {
     List<String> words = new ArrayList<>();
     words.add(plan.path("model").asText("random-effects").replace('-', ' '));
@@ -61,9 +51,5 @@ final class ModelWords {
       words.add(INTERVALS.getOrDefault(interval, interval.replace('-', ' ')));
     }
     return String.join(", ", words);
-  }
-
-  static String percent(ObjectNode plan) {
-    return Shown.number(100 * plan.path("level").asDouble(0.95)).replaceAll("\\.0+$", "") + " %";
   }
 }

@@ -1,34 +1,38 @@
-package gapwise.server.answer;
+package gapwise.answer;
 
 import gapwise.analysis.Result;
-import gapwise.effect.ArmCounts;
-import gapwise.effect.Interval;
-import gapwise.effect.ProportionInterval;
 import gapwise.evidence.Method;
 import gapwise.figure.Estimate;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** An answer by method, each with its rows in order of missing bone, shortest first. */
 public final class Blocks {
-  private static final double LEVEL = 0.95;
-
   private Blocks() {}
 
   /**
    * One row with what the result says of it.
    *
    * @param row the row
-   * @param cells its numbers by role
    * @param study its place in the result
    */
-  record Line(SelectedRow row, Map<String, String> cells, Result.Study study) {}
+  record Line(SelectedRow row, Result.Study study) {
+
+    /**
+     * What the row shows, if it has a value. A share of patients stands with its exact interval, so
+     * that 18 of 18 is 100 of 100 and not a corrected number.
+     */
+    Optional<Estimate> estimate() {
+      return study
+          .shown()
+          .map(shown -> Estimate.of(shown.estimate(), shown.lower(), shown.upper()));
+    }
+  }
 
   /**
    * One method.
@@ -46,8 +50,7 @@ public final class Blocks {
 
     /** The one row with a value; empty where there are several or none. */
     Optional<Line> alone() {
-      List<Line> valued =
-          lines.stream().filter(line -> line.study().shown().isPresent()).toList();
+      List<Line> valued = lines.stream().filter(line -> line.study().shown().isPresent()).toList();
       return valued.size() == 1 ? Optional.of(valued.get(0)) : Optional.empty();
     }
 
@@ -78,11 +81,7 @@ public final class Blocks {
 
   private static Block block(Method method, List<Line> lines, Result result) {
     if (result.subgroups().isEmpty()) {
-      return new Block(
-          method,
-          lines,
-          result.summary(),
-          result.heterogeneity().orElse(NOT_KNOWN));
+      return new Block(method, lines, result.summary(), result.heterogeneity().orElse(NOT_KNOWN));
     }
     Optional<Result.Subgroup> own =
         result.subgroups().get().stream()
@@ -111,8 +110,7 @@ public final class Blocks {
 
   /** The result has one entry a row, in the order of the rows. */
   private static List<Line> lines(Answer answer, Result result) {
-    List<PlanRows.Line> rows =
-        PlanRows.of(answer.selection(), answer.measure().orElseThrow()).lines();
+    List<SelectedRow> rows = answer.selection().rows();
     List<Result.Study> studies = result.studies().orElse(List.of());
     if (rows.size() != studies.size()) {
       throw new IllegalStateException(
@@ -120,7 +118,7 @@ public final class Blocks {
     }
     List<Line> lines = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
-      lines.add(new Line(rows.get(i).row(), rows.get(i).cells(), studies.get(i)));
+      lines.add(new Line(rows.get(i), studies.get(i)));
     }
     return lines;
   }
@@ -134,22 +132,6 @@ public final class Blocks {
         .orElse(Double.MAX_VALUE);
   }
 
-  /**
-   * What one row shows. A share of patients stands with its exact interval (Clopper and Pearson,
-   * Biometrika 1934;26:404), so that 18 of 18 is 100 of 100 and not a corrected number; a mean as
-   * it was pooled.
-   */
-  static Estimate estimate(Answer answer, Line line) {
-    if (answer.measure().filter("proportion"::equals).isEmpty()) {
-      Result.Estimate shown = line.study().shown().orElseThrow();
-      return Estimate.of(shown.estimate(), shown.lower(), shown.upper());
-    }
-    double events = Double.parseDouble(line.cells().get("events"));
-    double total = Double.parseDouble(line.cells().get("total"));
-    Interval exact = ProportionInterval.CLOPPER_PEARSON.of(new ArmCounts(events, total), LEVEL);
-    return Estimate.of(events / total, exact.lower(), exact.upper());
-  }
-
   /** The sentences of an answer, one method after another. */
   public static List<Told> told(Answer answer, Result result) {
     return of(answer, result).stream()
@@ -161,7 +143,7 @@ public final class Blocks {
                     block.summary().isPresent() ? block.pooled() : block.rows(),
                     block.summary(),
                     block.heterogeneity(),
-                    block.alone().map(line -> estimate(answer, line))))
+                    block.alone().flatMap(Line::estimate)))
         .toList();
   }
 }

@@ -1,4 +1,4 @@
-package gapwise.server.answer;
+package gapwise.answer;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
@@ -12,18 +12,12 @@ import java.util.Optional;
  * What is known of a question.
  *
  * @param selection the rows, and what was left out and why
- * @param measure how it is pooled; empty where values are listed only
  * @param plan the plan that gives the result; empty where there is nothing to pool
  * @param outcome what came of the plan
  */
-public record Answer(
-    Selection selection,
-    Optional<String> measure,
-    Optional<ObjectNode> plan,
-    Optional<Outcome> outcome) {
+public record Answer(Selection selection, Optional<ObjectNode> plan, Optional<Outcome> outcome) {
   public Answer {
     Objects.requireNonNull(selection, "selection");
-    Objects.requireNonNull(measure, "measure");
     Objects.requireNonNull(plan, "plan");
     Objects.requireNonNull(outcome, "outcome");
   }

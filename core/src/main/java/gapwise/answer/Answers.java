@@ -1,0 +1,72 @@
+package gapwise.answer;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.QuestionPlan;
+import gapwise.analysis.Result;
+import gapwise.analysis.Runner;
+import gapwise.analysis.SelectionRows;
+import gapwise.problem.Problems;
+import gapwise.selection.Question;
+import gapwise.selection.QuestionJson;
+import gapwise.selection.Selection;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Answers questions about the evidence base, each through a plan that anyone can run again. Safe
+ * for use by many threads.
+ */
+public final class Answers {
+  private final Function<Question, Selection> selections;
+  private final Runner runner;
+
+  /**
+   * @param selections answers a question with its rows
+   */
+  public Answers(Function<Question, Selection> selections) {
+    this.selections = selections;
+    this.runner = Runner.with(new SelectionRows(selections));
+  }
+
+  /** Runs plans of every kind, those about the evidence base too. */
+  public Runner runner() {
+    return runner;
+  }
+
+  /** The rows that answer a question. */
+  public Selection select(Question question) {
+    return selections.apply(question);
+  }
+
+  /**
+   * A result that a plan about the evidence base gave, together with the rows it came from; empty
+   * for a plan about something else.
+   */
+  public Optional<Answer> of(Result result) {
+    JsonNode evidence = result.plan().path("source").path("evidence");
+    return QuestionJson.read(evidence, new Problems())
+        .map(selections)
+        .map(
+            selection ->
+                new Answer(
+                    selection, Optional.of(result.plan()), Optional.of(new Outcome.Done(result))));
+  }
+
+  /** The answer to a question: pooled by itself for each method where there are several. */
+  public Answer ask(Question question) {
+    Selection selection = selections.apply(question);
+    boolean byMethod = severalMethods(selection);
+    Optional<ObjectNode> plan =
+        selection.rows().isEmpty()
+            ? Optional.empty()
+            : QuestionPlan.of(question, QuestionWords.of(question), byMethod);
+    return new Answer(selection, plan, plan.map(json -> runner.run(json, Optional.empty())));
+  }
+
+  private static boolean severalMethods(Selection selection) {
+    return selection.rows().stream().map(row -> row.arm().method().principal()).distinct().count()
+        > 1;
+  }
+}
