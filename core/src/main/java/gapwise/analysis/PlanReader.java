@@ -34,6 +34,10 @@ final class PlanReader {
    * @throws WrongInputException with everything that is wrong with it
    */
   static Plan read(JsonNode json) {
+    List<Problem> beyond = FiniteNumbers.check(json);
+    if (!beyond.isEmpty()) {
+      throw new WrongInputException(beyond);
+    }
     List<Problem> form = PlanSchema.check(json);
     if (!form.isEmpty()) {
       throw new WrongInputException(form);

@@ -4,6 +4,7 @@ import gapwise.effect.BackTransform;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
+import gapwise.synthesis.pooling.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.Subgroups;
 import java.util.ArrayList;
@@ -44,10 +45,12 @@ final class SynthesisRun {
         new ResultBuilder(plan.json(), StudyTable.data(studies, table))
             .studies(StudyTable.rows(studies, measure, pooled.weights(), plan.settings().level()))
             .summary(Summaries.summary(pooled, back))
-            .heterogeneity(Summaries.heterogeneity(pooled.heterogeneity()))
             .fit(Summaries.fit(pooled))
             .influence(influence)
             .cumulative(cumulative);
+    if (!pooled.heterogeneity().equals(Heterogeneity.UNKNOWN)) {
+      result.heterogeneity(Summaries.heterogeneity(pooled.heterogeneity()));
+    }
     groups.ifPresent(
         all ->
             result
