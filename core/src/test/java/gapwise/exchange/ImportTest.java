@@ -10,7 +10,10 @@ import gapwise.problem.Problem;
 import gapwise.table.TableFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -24,6 +27,7 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -62,6 +66,8 @@ class ImportTest {
         "outcomes | 0 | mean=5;unit=months | events | several-forms | row of its own",
         "outcomes | 0 | events=;total= | events | no-value | statement",
         "outcomes | 0 | person_time=40 | person_time_unit | incomplete-rate | unit",
+        "outcomes | 0 | outcome=complications;percent=90 | percent | not-a-share | rate",
+        "outcomes | 0 | person_time=40;person_time_unit=years | total | not-a-share | rate",
         "outcomes | 0 | effect_p=0.03;events=;total= | effect_kind | incomplete-effect | estimate",
         "outcomes | 0 | categories=excellent;events=;total= | categories | not-a-category | excellent 12; good 5",
         "outcomes | 0 | arm_id=C | arm_id | unknown-arm | A, B",
@@ -171,6 +177,25 @@ class ImportTest {
         List.of("sheet-not-read"),
         read.warnings().stream().map(warning -> warning.problem().code()).toList());
     assertTrue(read.warnings().get(0).problem().message().contains("If it is outcomes"));
+  }
+
+  @Test
+  void aFolderOfCsvFilesIsReadAndComparedWithStudiesThatAreKnown(@TempDir Path folder)
+      throws IOException {
+    FilledTemplate template = FilledTemplate.sound();
+    Study known = ((Imported.Ready) template.read()).studies().get(0);
+    for (TableFile file : template.files()) {
+      try (InputStream bytes = file.opening().open()) {
+        Files.copy(bytes, folder.resolve(file.name()));
+      }
+    }
+    Imported again = Import.read(folder, List.of(known), Set.of(), rows -> {});
+    assertEquals(new Imported.Ready(List.of(known), List.of()), again, "a new version of itself");
+    Study elsewhere = Study.with("s9", known.citation()).arms(known.arms()).build();
+    Imported doubted = Import.read(folder, List.of(elsewhere), Set.of(), rows -> {});
+    assertEquals("same-paper-twice", doubted.warnings().get(0).problem().code());
+    assertEquals(
+        "sheet studies, row 2, column B (title)", doubted.warnings().get(0).problem().where());
   }
 
   @Test

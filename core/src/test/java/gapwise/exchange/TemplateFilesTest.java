@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
+import gapwise.table.TableFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -22,6 +23,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -29,9 +31,15 @@ import org.junit.jupiter.api.io.TempDir;
 class TemplateFilesTest {
   private static final Path KEPT = Path.of("..", "data-templates");
 
-  @Test
-  void theKeptTextFilesAreThoseThatTheCodeWrites(@TempDir Path fresh) throws IOException {
+  @TempDir static Path fresh;
+
+  @BeforeAll
+  static void writeThemAgain() throws IOException {
     TemplateFiles.write(fresh);
+  }
+
+  @Test
+  void theKeptTextFilesAreThoseThatTheCodeWrites() throws IOException {
     for (String name :
         List.of("studies.csv", "arms.csv", "outcomes.csv", "patients.csv", "datapackage.json")) {
       assertEquals(
@@ -42,8 +50,7 @@ class TemplateFilesTest {
   }
 
   @Test
-  void theKeptWorkbookHoldsWhatTheCodeWrites(@TempDir Path fresh) throws IOException {
-    TemplateFiles.write(fresh);
+  void theKeptWorkbookHoldsWhatTheCodeWrites() throws IOException {
     assertEquals(
         content(fresh.resolve("extraction-template.xlsx")),
         content(KEPT.resolve("extraction-template.xlsx")),
@@ -81,7 +88,7 @@ class TemplateFilesTest {
 
   @Test
   void aBlankTemplateReadsAsATemplateWithoutStudies() throws IOException {
-    Imported read = Import.read(RoundTripTest.workbook(List.of()), Set.of());
+    Imported read = Import.read(TableFile.of(fresh.resolve("extraction-template.xlsx")), Set.of());
     assertTrue(read instanceof Imported.Wrong);
     assertEquals(
         List.of("no-studies"),
