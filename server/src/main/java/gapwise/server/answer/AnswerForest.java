@@ -157,8 +157,7 @@ public final class AnswerForest {
                 && shown.predictionUpper().isPresent()
             ? Optional.of(
                 new Limits(
-                    shown.predictionLower().getAsDouble(),
-                    shown.predictionUpper().getAsDouble()))
+                    shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
     return new Summary.Pooled(
         "Pooled, random effects",
@@ -189,8 +188,7 @@ public final class AnswerForest {
 
   private Provenance provenance(Result result) {
     List<SelectedRow> pooled = blocks.stream().flatMap(block -> block.pooled().stream()).toList();
-    boolean invented =
-        answer.selection().rows().stream().anyMatch(row -> row.study().invented());
+    boolean invented = answer.selection().rows().stream().anyMatch(row -> row.study().invented());
     String hash = result.data().sha256();
     return new Provenance(
         pooled.size(),

@@ -46,8 +46,7 @@ public final class Blocks {
 
     /** The one row with a value; empty where there are several or none. */
     Optional<Line> alone() {
-      List<Line> valued =
-          lines.stream().filter(line -> line.study().shown().isPresent()).toList();
+      List<Line> valued = lines.stream().filter(line -> line.study().shown().isPresent()).toList();
       return valued.size() == 1 ? Optional.of(valued.get(0)) : Optional.empty();
     }
 
@@ -78,11 +77,7 @@ public final class Blocks {
 
   private static Block block(Method method, List<Line> lines, Result result) {
     if (result.subgroups().isEmpty()) {
-      return new Block(
-          method,
-          lines,
-          result.summary(),
-          result.heterogeneity().orElse(NOT_KNOWN));
+      return new Block(method, lines, result.summary(), result.heterogeneity().orElse(NOT_KNOWN));
     }
     Optional<Result.Subgroup> own =
         result.subgroups().get().stream()

@@ -78,13 +78,28 @@ public final class EvidenceSource {
     SelectionFields fields = new SelectionFields(json, "source.evidence");
     fields.known(
         List.of(
-            "outcome", "methods", "bones", "segments", "infected", "designs", "text",
-            "defectLengthFromCentimetres", "defectLengthToCentimetres", "defectMatch", "yearFrom",
-            "yearTo", "clock", "minimumPatients", "status", "subgroup"));
+            "outcome",
+            "methods",
+            "bones",
+            "segments",
+            "infected",
+            "designs",
+            "text",
+            "defectLengthFromCentimetres",
+            "defectLengthToCentimetres",
+            "defectMatch",
+            "yearFrom",
+            "yearTo",
+            "clock",
+            "minimumPatients",
+            "status",
+            "subgroup"));
     Optional<Outcome> outcome = fields.word("outcome", Outcome.vocabulary());
     if (outcome.isEmpty() && !json.hasNonNull("outcome")) {
       fields.wrong(
-          "outcome", "missing-field", "an outcome is needed, one of " + Outcome.vocabulary().codes());
+          "outcome",
+          "missing-field",
+          "an outcome is needed, one of " + Outcome.vocabulary().codes());
     }
     SearchRequest among =
         new SearchRequest(

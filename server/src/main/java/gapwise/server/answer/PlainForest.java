@@ -79,14 +79,9 @@ public final class PlainForest {
         shown.predictionLower().isPresent() && shown.predictionUpper().isPresent()
             ? Optional.of(
                 new Limits(
-                    shown.predictionLower().getAsDouble(),
-                    shown.predictionUpper().getAsDouble()))
+                    shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
     return new Summary.Pooled(
-        "Pooled",
-        Told.estimate(shown),
-        prediction,
-        Math.max(1, result.data().studies()),
-        "");
+        "Pooled", Told.estimate(shown), prediction, Math.max(1, result.data().studies()), "");
   }
 }

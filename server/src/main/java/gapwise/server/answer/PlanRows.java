@@ -61,8 +61,7 @@ record PlanRows(List<Line> lines, List<SelectedRow> otherForm) {
     cells.put("method", row.arm().method().principal().code());
     row.defect()
         .ifPresent(
-            defect ->
-                put(cells, "defectLengthCentimetres", defect.length().centreCentimetres()));
+            defect -> put(cells, "defectLengthCentimetres", defect.length().centreCentimetres()));
     cells.putAll(numbers);
     return cells;
   }

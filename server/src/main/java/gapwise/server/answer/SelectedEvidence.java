@@ -49,9 +49,7 @@ public final class SelectedEvidence implements EvidenceRows {
 
   private static List<Result.Warning> warnings(Selection selection, PlanRows rows) {
     List<Result.Warning> warnings = new ArrayList<>();
-    selection
-        .notes()
-        .forEach(note -> warnings.add(Result.Warning.of(note.code(), note.message())));
+    selection.notes().forEach(note -> warnings.add(Result.Warning.of(note.code(), note.message())));
     selection
         .leftOut()
         .forEach(

@@ -37,7 +37,9 @@ final class SelectionFields {
             name -> {
               if (!names.contains(name)) {
                 wrong(
-                    name, "unknown-field", "is unknown; expected one of " + String.join(", ", names));
+                    name,
+                    "unknown-field",
+                    "is unknown; expected one of " + String.join(", ", names));
               }
             });
   }
@@ -98,8 +100,7 @@ final class SelectionFields {
     List<E> constants = new ArrayList<>();
     for (String code : texts(field)) {
       Coded.parse(vocabulary, code)
-          .ifPresentOrElse(
-              constants::add, () -> unknown(field, code, Coded.codes(vocabulary)));
+          .ifPresentOrElse(constants::add, () -> unknown(field, code, Coded.codes(vocabulary)));
     }
     return new LinkedHashSet<>(constants);
   }

@@ -111,10 +111,12 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
       return "With so few series it cannot be told what another centre may expect.";
     }
     Limits limits =
-        new Limits(
-            shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble());
+        new Limits(shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble());
     String unit = measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
-    return "A new centre could expect " + Shown.limits(measure, limits) + unit.stripTrailing() + ".";
+    return "A new centre could expect "
+        + Shown.limits(measure, limits)
+        + unit.stripTrailing()
+        + ".";
   }
 
   private static String spread(Result.Heterogeneity heterogeneity, int series) {

@@ -93,8 +93,7 @@ final class FigureApi {
         PooledPage.question(new Address(context.queryParamMap()))
             .orElseThrow(
                 () ->
-                    wrong(
-                        "outcome", "missing-field", "Name one outcome, such as outcome=union.")));
+                    wrong("outcome", "missing-field", "Name one outcome, such as outcome=union.")));
   }
 
   private static WrongInputException nothing() {

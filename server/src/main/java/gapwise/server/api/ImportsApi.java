@@ -32,9 +32,7 @@ final class ImportsApi {
   private void start(Context context) throws IOException {
     ImportJob job =
         ImportPage.started(jobs, context, new HashSet<>(context.formParams("acknowledged")));
-    context
-        .status(HttpStatus.ACCEPTED)
-        .header("Location", Api.ROOT + "/imports/" + job.id());
+    context.status(HttpStatus.ACCEPTED).header("Location", Api.ROOT + "/imports/" + job.id());
     Json.answer(context, json(job));
   }
 

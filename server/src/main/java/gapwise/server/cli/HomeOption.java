@@ -10,7 +10,8 @@ final class HomeOption {
   @Option(
       names = "--home",
       paramLabel = "DIR",
-      description = "Folder of the evidence base; made when it is not there. Default: ${DEFAULT-VALUE}")
+      description =
+          "Folder of the evidence base; made when it is not there. Default: ${DEFAULT-VALUE}")
   Path folder = Path.of(System.getProperty("user.home"), ".gapwise");
 
   Home open() {

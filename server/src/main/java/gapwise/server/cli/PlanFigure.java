@@ -5,10 +5,10 @@ import gapwise.figure.Forest;
 import gapwise.figure.ForestDrawing;
 import gapwise.figure.ForestTable;
 import gapwise.figure.Medium;
+import gapwise.server.answer.AnswerForest;
 import gapwise.server.answer.Answers;
 import gapwise.server.answer.EvidenceSource;
 import gapwise.server.answer.PlainForest;
-import gapwise.server.answer.AnswerForest;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -19,8 +19,7 @@ import java.util.Optional;
 final class PlanFigure {
   private PlanFigure() {}
 
-  static void write(Path folder, Path plan, Result result, Optional<Home> home)
-      throws IOException {
+  static void write(Path folder, Path plan, Result result, Optional<Home> home) throws IOException {
     Optional<Forest> forest = forest(result, home);
     if (forest.isEmpty()) {
       System.err.println(plan + ": this task has no forest plot.");
@@ -29,8 +28,7 @@ final class PlanFigure {
     Files.createDirectories(folder);
     String name = ("" + plan.getFileName()).replaceFirst("\\.json$", "");
     Files.writeString(
-        folder.resolve(name + ".svg"),
-        ForestDrawing.draw(forest.get(), Medium.PAGE).get(0).svg());
+        folder.resolve(name + ".svg"), ForestDrawing.draw(forest.get(), Medium.PAGE).get(0).svg());
     Files.writeString(folder.resolve(name + ".csv"), ForestTable.of(forest.get()).csv());
   }
 

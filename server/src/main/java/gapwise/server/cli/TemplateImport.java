@@ -23,8 +23,7 @@ final class TemplateImport {
   static Imported read(List<TableFile> files, boolean acknowledge) {
     Imported read = Import.read(files, Set.of(), rows -> {});
     if (acknowledge && read instanceof Imported.NeedsAcknowledgement doubtful) {
-      Set<String> keys =
-          doubtful.open().stream().map(Warning::key).collect(Collectors.toSet());
+      Set<String> keys = doubtful.open().stream().map(Warning::key).collect(Collectors.toSet());
       return Import.read(files, keys, rows -> {});
     }
     return read;

@@ -45,7 +45,8 @@ public final class Home implements AutoCloseable {
     try {
       return new Home(
           folder,
-          store, LuceneStudySearch.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info));
+          store,
+          LuceneStudySearch.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info));
     } catch (RuntimeException failure) {
       store.close();
       throw failure;

@@ -104,9 +104,7 @@ public final class ImportJobs implements AutoCloseable {
     try {
       Imported read =
           Import.read(
-              job.files(),
-              acknowledged,
-              rows -> set(job.in(new ImportState.Reading(rows))));
+              job.files(), acknowledged, rows -> set(job.in(new ImportState.Reading(rows))));
       state = stored(job, read);
     } catch (RuntimeException failure) {
       LOG.error("import of {} failed", job.names(), failure);

@@ -79,8 +79,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines) {
           FilterForm.banded(ofMethod, FilterForm.BANDS.get(i)).with("match", "centre");
       cells.add(cell(arms, address));
     }
-    return new Line(
-        method, cells, cell(Math.max(0, all - sized), ofMethod), cell(all, ofMethod));
+    return new Line(method, cells, cell(Math.max(0, all - sized), ofMethod), cell(all, ofMethod));
   }
 
   private static Cell cell(int arms, Address address) {
@@ -114,7 +113,6 @@ public record EvidenceMap(List<Column> bands, List<Line> lines) {
   /** Without its upper end, so that a group of exactly 4 cm stands in one band only. */
   private static LengthRange halfOpen(LengthRange range) {
     double to = range.toCentimetres();
-    return new LengthRange(
-        range.fromCentimetres(), Double.isInfinite(to) ? to : Math.nextDown(to));
+    return new LengthRange(range.fromCentimetres(), Double.isInfinite(to) ? to : Math.nextDown(to));
   }
 }

@@ -107,8 +107,7 @@ public final class EvidencePage {
     if (known.change() == change) {
       return known;
     }
-    SearchAnswer totals =
-        search.search(SearchRequest.EVERYTHING, Order.YEAR_DESCENDING, 0, 1);
+    SearchAnswer totals = search.search(SearchRequest.EVERYTHING, Order.YEAR_DESCENDING, 0, 1);
     SearchAnswer oldest = search.search(SearchRequest.EVERYTHING, Order.YEAR_ASCENDING, 0, 1);
     Glance counted =
         new Glance(

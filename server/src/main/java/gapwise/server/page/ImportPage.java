@@ -137,7 +137,8 @@ public final class ImportPage {
         context.uploadedFiles("files").stream().filter(file -> file.size() > 0).toList();
     String who = Optional.ofNullable(context.formParam("who")).orElse("").strip();
     if (files.isEmpty()) {
-      throw wrong("files", "no-file", "No file was chosen. Choose a filled workbook, or CSV files.");
+      throw wrong(
+          "files", "no-file", "No file was chosen. Choose a filled workbook, or CSV files.");
     }
     if (who.isEmpty() || who.length() > LONGEST_NAME) {
       throw wrong(
@@ -146,9 +147,7 @@ public final class ImportPage {
           "Say who imports, in at most " + LONGEST_NAME + " letters; the history keeps it.");
     }
     return jobs.start(
-        files.stream()
-            .map(file -> new ImportJobs.Upload(file.filename(), file.content()))
-            .toList(),
+        files.stream().map(file -> new ImportJobs.Upload(file.filename(), file.content())).toList(),
         who,
         acknowledged);
   }
@@ -178,10 +177,7 @@ public final class ImportPage {
     StringBuilder text = new StringBuilder();
     Export.csv(List.of(), sheet, text);
     attach(
-        context,
-        file,
-        "text/csv; charset=utf-8",
-        text.toString().getBytes(StandardCharsets.UTF_8));
+        context, file, "text/csv; charset=utf-8", text.toString().getBytes(StandardCharsets.UTF_8));
   }
 
   private static void attach(Context context, String name, String type, byte[] content) {

@@ -67,8 +67,7 @@ public record PatientLine(
         .followUp()
         .ifPresent(
             time ->
-                parts.add(
-                    "followed " + Shown.number(time.value()) + " " + time.unit().symbol()));
+                parts.add("followed " + Shown.number(time.value()) + " " + time.unit().symbol()));
     return String.join(", ", parts);
   }
 

@@ -161,9 +161,7 @@ public final class PooledPage {
     }
     int minimum = least.isEmpty() ? Question.USUAL_MINIMUM_PATIENTS : Integer.parseInt(least);
     return outcome.map(
-        asked ->
-            new Question(
-                asked, request.withOutcomes(Set.of()), clock, minimum));
+        asked -> new Question(asked, request.withOutcomes(Set.of()), clock, minimum));
   }
 
   private static WrongInputException wrong(String name, String found, String expected) {
@@ -179,8 +177,7 @@ public final class PooledPage {
   private View view(Address address) {
     SearchRequest request = Filters.read(address);
     SearchAnswer found =
-        search.search(
-            request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
+        search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
     FilterForm form = FilterForm.of(PATH, address, request, found);
     String filters = address.without(List.of("clock", "least")).at(StudiesPage.PATH);
     Optional<Question> question = question(address);
@@ -276,8 +273,7 @@ public final class PooledPage {
     Map<String, List<LeftOut>> byReason =
         selection.leftOut().stream()
             .collect(
-                Collectors.groupingBy(
-                    LeftOut::message, LinkedHashMap::new, Collectors.toList()));
+                Collectors.groupingBy(LeftOut::message, LinkedHashMap::new, Collectors.toList()));
     return byReason.entrySet().stream()
         .map(entry -> new Reason(entry.getKey(), entry.getValue()))
         .toList();

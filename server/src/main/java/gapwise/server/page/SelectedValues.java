@@ -27,8 +27,7 @@ public final class SelectedValues implements ArmValues {
 
   @Override
   public Map<ArmHit, Values> of(Outcome outcome, SearchRequest among, List<ArmHit> arms) {
-    Question question =
-        new Question(outcome, among.withOutcomes(Set.of()), Optional.empty(), 1);
+    Question question = new Question(outcome, among.withOutcomes(Set.of()), Optional.empty(), 1);
     Set<ArmHit> asked = new HashSet<>(arms);
     Map<ArmHit, Values> values = new HashMap<>();
     for (SelectedRow row : answers.select(question).rows()) {

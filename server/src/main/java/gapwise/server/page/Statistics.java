@@ -20,10 +20,7 @@ public final class Statistics {
     if (result.subgroups().isPresent()) {
       for (Result.Subgroup group : result.subgroups().get()) {
         String name =
-            Method.vocabulary()
-                .find(group.level())
-                .map(Method::shortLabel)
-                .orElse(group.level());
+            Method.vocabulary().find(group.level()).map(Method::shortLabel).orElse(group.level());
         heterogeneity(lines, name + ": ", group.heterogeneity());
       }
     } else {

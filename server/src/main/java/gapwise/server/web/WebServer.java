@@ -4,16 +4,16 @@ import gapwise.server.answer.Answers;
 import gapwise.server.api.Api;
 import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
-import gapwise.server.page.ImportPage;
-import gapwise.server.page.MethodPage;
 import gapwise.server.page.Assets;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.EvidencePage;
-import gapwise.server.page.StudyPage;
-import gapwise.server.page.Sites;
-import gapwise.server.page.StudiesPage;
+import gapwise.server.page.ImportPage;
+import gapwise.server.page.MethodPage;
 import gapwise.server.page.PooledPage;
 import gapwise.server.page.SelectedValues;
+import gapwise.server.page.Sites;
+import gapwise.server.page.StudiesPage;
+import gapwise.server.page.StudyPage;
 import gapwise.server.page.Templates;
 import gapwise.server.security.Headers;
 import gapwise.server.security.SameOrigin;
@@ -68,11 +68,7 @@ public final class WebServer implements AutoCloseable {
               new EvidencePage(templates, sites, home.search(), home.base()).addTo(routes);
               new StudyPage(templates, sites, home.base()).addTo(routes);
               new StudiesPage(
-                      templates,
-                      sites,
-                      home.search(),
-                      home::study,
-                      new SelectedValues(answers))
+                      templates, sites, home.search(), home::study, new SelectedValues(answers))
                   .addTo(routes);
               new PooledPage(templates, sites, home.search(), answers, version).addTo(routes);
               new ImportPage(templates, sites, jobs, home::study).addTo(routes);

@@ -39,8 +39,7 @@ public record Fact(String name, String words) {
     }
 
     Collector count(String name, Optional<EventCount> count) {
-      return text(
-          name, count.map(c -> Values.asReported(new ReportedValue.Events(c)).counted()));
+      return text(name, count.map(c -> Values.asReported(new ReportedValue.Events(c)).counted()));
     }
 
     /** Template columns that are empty for a reason, gathered by reason. */

@@ -91,8 +91,7 @@ public final class Facts {
     details.forEach(
         (code, detail) ->
             facts.text(
-                vocabulary.find(code).map(Coded::label).orElse(code),
-                Optional.of(detail.words())));
+                vocabulary.find(code).map(Coded::label).orElse(code), Optional.of(detail.words())));
   }
 
   private static void provenance(Fact.Collector facts, Provenance provenance) {
@@ -123,7 +122,6 @@ public final class Facts {
   }
 
   private static String bone(BoneCount bone) {
-    return bone.bone().label()
-        + (bone.count().isPresent() ? " " + bone.count().getAsInt() : "");
+    return bone.bone().label() + (bone.count().isPresent() ? " " + bone.count().getAsInt() : "");
   }
 }
