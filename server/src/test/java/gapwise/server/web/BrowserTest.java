@@ -73,6 +73,11 @@ class BrowserTest {
       browser
           .await()
           .until(ExpectedConditions.textToBePresentInElementLocated(By.id("chips"), "5 to 8 cm"));
+      browser
+          .await()
+          .until(
+              ExpectedConditions.numberOfElementsToBe(
+                  By.cssSelector("form#look.htmx-request"), 0));
       driver.findElement(By.partialLinkText("Pool these")).click();
       browser
           .await()
