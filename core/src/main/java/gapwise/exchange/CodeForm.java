@@ -47,14 +47,14 @@ record CodeForm<T>(
         Unit::symbol);
   }
 
-  /** Yes or no. */
+  /** Yes or no; a spreadsheet may have made a truth value of it. */
   static CodeForm<Boolean> yesOrNo() {
     return new CodeForm<>(
         List.of("yes", "no"),
         text ->
             switch (text.toLowerCase(Locale.ROOT)) {
-              case "yes" -> Optional.of(true);
-              case "no" -> Optional.of(false);
+              case "yes", "true" -> Optional.of(true);
+              case "no", "false" -> Optional.of(false);
               default -> Optional.empty();
             },
         value -> value ? "yes" : "no");

@@ -72,6 +72,11 @@ final class CountFields {
     return total;
   }
 
+  /** The columns that only mean something where one patient can have one event. */
+  List<Field<?>> ofShare(boolean totalToo) {
+    return totalToo ? List.of(total, percent, countedBack) : List.of(percent, countedBack);
+  }
+
   OptionalInt readEvents(RowReader row) {
     return row.count(events);
   }

@@ -5,8 +5,10 @@ import gapwise.evidence.check.EvidenceCheck;
 import gapwise.evidence.check.Finding;
 import gapwise.evidence.check.Severity;
 import gapwise.problem.Problems;
+import gapwise.table.SheetConsumer;
 import gapwise.table.TableFile;
 import gapwise.table.TableReader;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -19,24 +21,64 @@ import java.util.function.LongConsumer;
 public final class Import {
   private Import() {}
 
-  /** Reads one file without telling progress; see {@link #read(List, Set, LongConsumer)}. */
+  /** One way of reading tables. */
+  private interface Source {
+    void read(TableReader reader, Problems problems, SheetConsumer consumer);
+  }
+
+  /**
+   * Reads one file by itself and tells no progress; see {@link #read(List, List, Set,
+   * LongConsumer)}.
+   */
   public static Imported read(TableFile file, Set<String> acknowledged) {
     return read(List.of(file), acknowledged, rows -> {});
+  }
+
+  /** Reads a template by itself; see {@link #read(List, List, Set, LongConsumer)}. */
+  public static Imported read(
+      List<TableFile> files, Set<String> acknowledged, LongConsumer progress) {
+    return read(files, List.of(), acknowledged, progress);
   }
 
   /**
    * Reads a template.
    *
    * @param files one workbook, or CSV files named studies.csv, arms.csv, outcomes.csv, patients.csv
+   * @param known studies of the evidence base, to tell one paper under two ids and overlapping
+   *     cohorts; a study read under the id of a known one is taken for its new version
    * @param acknowledged keys of the doubts that a reviewer has looked up and lets stand
    * @param progress told the number of rows read so far, now and then
    */
   public static Imported read(
-      List<TableFile> files, Set<String> acknowledged, LongConsumer progress) {
+      List<TableFile> files, List<Study> known, Set<String> acknowledged, LongConsumer progress) {
+    return read(
+        (reader, problems, consumer) -> reader.read(files, problems, consumer),
+        known,
+        acknowledged,
+        progress);
+  }
+
+  /**
+   * Reads a workbook, or the CSV files of a folder.
+   *
+   * @param path file or folder; the other parameters as in {@link #read(List, List, Set,
+   *     LongConsumer)}
+   */
+  public static Imported read(
+      Path path, List<Study> known, Set<String> acknowledged, LongConsumer progress) {
+    return read(
+        (reader, problems, consumer) -> reader.read(path, problems, consumer),
+        known,
+        acknowledged,
+        progress);
+  }
+
+  private static Imported read(
+      Source source, List<Study> known, Set<String> acknowledged, LongConsumer progress) {
     Problems problems = new Problems();
     TemplateReading reading = new TemplateReading(problems);
     try {
-      new TableReader(progress).read(files, problems, reading);
+      source.read(new TableReader(progress), problems, reading);
     } catch (TemplateReading.TooMany tooMany) {
       problems.add(
           "",
@@ -50,7 +92,7 @@ public final class Import {
     List<Warning> warnings = new ArrayList<>();
     reading.otherSheets().forEach(other -> warnings.add(FoundPlaces.warning(other)));
     FoundPlaces places = new FoundPlaces(reading, studies);
-    for (Finding finding : findings(studies)) {
+    for (Finding finding : findings(studies, known)) {
       if (finding.severity() == Severity.IMPOSSIBLE) {
         problems.add(places.problem(finding));
       } else {
@@ -60,10 +102,10 @@ public final class Import {
     return answer(studies, problems, warnings, acknowledged);
   }
 
-  private static List<Finding> findings(List<Study> studies) {
+  private static List<Finding> findings(List<Study> studies, List<Study> known) {
     List<Finding> findings = new ArrayList<>();
     studies.forEach(study -> findings.addAll(EvidenceCheck.of(study)));
-    findings.addAll(EvidenceCheck.among(studies, List.of()));
+    findings.addAll(EvidenceCheck.among(studies, known));
     return findings;
   }
 

@@ -5,7 +5,7 @@ final class Keys {
   static final Field<String> STUDY =
       Field.text("study_id", "Study", "Short name of the study, the same on every sheet.")
           .asRequired()
-          .like("miller2015");
+          .like("example2015");
   static final Field<String> ARM =
       Field.text(
               "arm_id",

@@ -64,9 +64,12 @@ final class SheetHeader {
     return Optional.ofNullable(columns.get(name));
   }
 
-  /** The place of a field in a row, in words; of the first column where the sheet has no such. */
+  /** The place of a field in a row, in words; the row alone for a field that is not named. */
   String at(int row, String name) {
-    return at(row, column(name).orElse(header.columns().get(0)));
+    String place = "sheet " + header.sheet() + ", row " + row;
+    return column(name)
+        .map(column -> at(row, column))
+        .orElse(name.isEmpty() ? place : place + " (no column " + name + ")");
   }
 
   private String at(int row, Column column) {

@@ -17,7 +17,8 @@ final class StudySheet {
   private static final Field<String> AUTHORS =
       Field.text("authors", "Authors", "All authors, separated by semicolons.");
   private static final Field<String> FIRST_AUTHOR =
-      Field.text("first_author", "First author", "Family name of the first author.").like("Miller");
+      Field.text("first_author", "First author", "Family name of the first author.")
+          .like("Example");
   private static final Field<Integer> YEAR =
       Field.count("year", "Year", "Year of publication.").like("2015");
   private static final Field<String> JOURNAL = Field.text("journal", "Journal", "Name in full.");

@@ -105,6 +105,7 @@ final class ValueFields {
   private Optional<ReportedValue> counted(RowReader row, Optional<Outcome> outcome) {
     boolean several = outcome.filter(o -> o.kind() == Outcome.Kind.COUNT).isPresent();
     if (several && counts.readEvents(row).isPresent()) {
+      refuseShare(row, false);
       return row.built(
           () -> new ReportedValue.Tally(counts.readEvents(row).getAsInt(), counts.readTotal(row)),
           counts.events(),
@@ -123,10 +124,27 @@ final class ValueFields {
           "Time at risk needs its unit and the number of events in events.");
       return Optional.empty();
     }
+    refuseShare(row, true);
     return row.built(
         () -> new ReportedValue.Rate(counts.readEvents(row).getAsInt(), time, unit.get()),
         personTime,
         counts.events());
+  }
+
+  /** Cells that only mean something for a share, so that nothing is dropped in silence. */
+  private void refuseShare(RowReader row, boolean totalToo) {
+    counts.ofShare(totalToo).stream()
+        .filter(field -> row.get(field).isPresent())
+        .findFirst()
+        .ifPresent(
+            field ->
+                row.refuse(
+                    field,
+                    "not-a-share",
+                    "Found '"
+                        + row.shown(field)
+                        + "', but these events are a rate and no share of patients. Clear the cell, and"
+                        + " write what the paper prints into words."));
   }
 
   private void requireOneForm(RowReader row, List<String> forms, boolean wasSound) {

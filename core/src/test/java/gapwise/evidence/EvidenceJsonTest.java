@@ -84,6 +84,14 @@ class EvidenceJsonTest {
   }
 
   @Test
+  void textThatWasStoredBeforeAFieldExistedReadsItAsEmpty() {
+    String text = EvidenceJson.write(example());
+    String older = text.replace(",\"wholeProvenance\":{}", "");
+    assertTrue(older.length() < text.length(), text);
+    assertEquals(example(), EvidenceJson.read(older));
+  }
+
+  @Test
   void textThatIsNoStudyIsRefused() {
     assertThrows(IllegalArgumentException.class, () -> EvidenceJson.read("{\"id\":\"x\"}"));
   }

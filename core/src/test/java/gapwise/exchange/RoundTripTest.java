@@ -24,22 +24,31 @@ import org.junit.jupiter.params.provider.ValueSource;
 class RoundTripTest {
 
   @ParameterizedTest
-  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6})
   void studiesReadFromCsvFilesAreEqualToThoseWritten(long seed) throws IOException {
-    List<Study> studies = new RandomStudies(seed).some(20);
+    List<Study> studies = new RandomStudies(seed).some(12);
     assertSame(studies, read(csv(studies)));
   }
 
   @ParameterizedTest
-  @ValueSource(longs = {21, 22, 23, 24, 25, 26})
+  @ValueSource(longs = {21, 22})
   void studiesReadFromAWorkbookAreEqualToThoseWritten(long seed) throws IOException {
-    List<Study> studies = new RandomStudies(seed).some(20);
+    List<Study> studies = new RandomStudies(seed).some(12);
     assertSame(studies, read(List.of(workbook(studies))));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {31, 32})
+  void studiesReadFromTheirStoredTextAreEqualToThoseWritten(long seed) {
+    List<Study> studies = new RandomStudies(seed).some(40);
+    assertEquals(
+        studies,
+        studies.stream().map(study -> EvidenceJson.read(EvidenceJson.write(study))).toList());
   }
 
   @Test
   void everyColumnOfEverySheetIsExercisedBySomeStudy() {
-    List<Study> studies = new RandomStudies(1).some(300);
+    List<Study> studies = new RandomStudies(1).some(120);
     List<String> never = new ArrayList<>();
     for (Sheet sheet : Export.sheets(studies)) {
       List<RowWriter> rows = Export.rows(studies, sheet).toList();

@@ -1,0 +1,68 @@
+package gapwise.evidence.check;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gapwise.evidence.Arm;
+import gapwise.evidence.Baseline;
+import gapwise.evidence.Citation;
+import gapwise.evidence.DefectLength;
+import gapwise.evidence.Method;
+import gapwise.evidence.MethodUsed;
+import gapwise.evidence.Study;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** The door; what each rule finds is tested at the template, where a reviewer meets it. */
+class EvidenceCheckTest {
+
+  /** Invented for this test. */
+  private static Study study(String id, String doi, double meanDefectCentimetres) {
+    Summary length = Summary.with(Unit.CENTIMETRES).mean(meanDefectCentimetres).build();
+    Arm arm =
+        Arm.with("A", MethodUsed.of(Method.of("autograft")))
+            .baseline(Baseline.with().defect(DefectLength.of(length)).build())
+            .build();
+    return Study.with(id, Citation.with("Invented " + id).doi(doi).build())
+        .arms(List.of(arm))
+        .build();
+  }
+
+  @Test
+  void aFindingNamesThePartOfTheRecordAndTheField() {
+    List<Finding> findings = EvidenceCheck.of(study("s1", "10.1000/1", 46));
+    assertEquals(1, findings.size(), findings.toString());
+    assertEquals(Severity.IMPOSSIBLE, findings.get(0).severity());
+    assertEquals(new Part.OfArm("s1", "A", "defect_length_mean"), findings.get(0).part());
+    assertEquals(List.of(), EvidenceCheck.of(study("s1", "10.1000/1", 14)));
+  }
+
+  @Test
+  void newStudiesAreComparedWithThoseKnownAndOnlyTheNewAreJudged() {
+    Study known = study("old", "10.1000/ABC", 5);
+    List<Finding> findings =
+        EvidenceCheck.among(
+            List.of(study("new", "10.1000/abc", 5), study("other", "10.1000/2", 5)),
+            List.of(known, study("older", "10.1000/abc", 5)));
+    assertEquals(1, findings.size(), findings.toString());
+    assertEquals(new Part.OfStudy("new", "doi"), findings.get(0).part());
+    assertTrue(findings.get(0).message().contains("'old'"));
+  }
+
+  @Test
+  void aNewVersionOfAKnownStudyIsNotItsOwnDouble() {
+    Study study = study("s1", "10.1000/1", 5);
+    assertEquals(List.of(), EvidenceCheck.among(List.of(study), List.of(study)));
+  }
+
+  @Test
+  void theSameRecordsGiveTheSameFindingsInTheSameOrder() {
+    List<Study> studies =
+        IntStream.range(0, 50).mapToObj(n -> study("s" + n, "10.1000/" + n % 7, 5)).toList();
+    assertEquals(EvidenceCheck.among(studies, List.of()), EvidenceCheck.among(studies, List.of()));
+    assertEquals(43, EvidenceCheck.among(studies, List.of()).size());
+  }
+}
