@@ -39,6 +39,7 @@ public final class EvidenceBase {
   private final DocumentStore store;
   private final RecentStudies recent = new RecentStudies();
 
+  /** Listens to the store from now on, so one is made for a store and kept as long as it. */
   public EvidenceBase(DocumentStore store) {
     this.store = Objects.requireNonNull(store, "store");
     store.onWrite(written -> forget(written.firstChange()));

@@ -15,8 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.DoubleDocValuesField;
 import org.apache.lucene.document.DoublePoint;
@@ -47,15 +47,32 @@ final class ArmDocuments {
   /** Titles are told apart by their first letters; a sort key of the index has an upper size. */
   private static final int LONGEST_SORT_KEY = 200;
 
-  private static final Map<String, String> SPELLINGS_OF_METHODS =
-      Method.vocabulary().spellings().entrySet().stream()
-          .sorted(Map.Entry.comparingByKey())
-          .collect(
-              Collectors.groupingBy(
-                  entry -> entry.getValue().code(),
-                  Collectors.mapping(Map.Entry::getKey, Collectors.joining(" ; "))));
+  /**
+   * Further words under which people look for a method, each once: a method with many spellings
+   * must not count for more than a title that names it.
+   */
+  private static final Map<String, String> FURTHER_WORDS_OF_METHODS = furtherWordsOfMethods();
 
   private ArmDocuments() {}
+
+  private static Map<String, String> furtherWordsOfMethods() {
+    Map<String, TreeSet<String>> words = new TreeMap<>();
+    Method.vocabulary()
+        .spellings()
+        .forEach(
+            (spelling, method) ->
+                words
+                    .computeIfAbsent(method.code(), code -> new TreeSet<>())
+                    .addAll(List.of(spelling.split(" "))));
+    Map<String, String> further = new TreeMap<>();
+    words.forEach(
+        (code, all) -> {
+          String label = Method.of(code).label().toLowerCase(Locale.ROOT);
+          all.removeAll(List.of(label.split("\\W+")));
+          further.put(code, String.join(" ", all));
+        });
+    return further;
+  }
 
   /** One document for each arm, in their order. */
   static List<Document> of(Study study) {
@@ -156,7 +173,7 @@ final class ArmDocuments {
     List<String> words = new ArrayList<>();
     Method method = arm.method().principal();
     words.add(method.label());
-    words.add(SPELLINGS_OF_METHODS.getOrDefault(method.code(), method.code()));
+    words.add(FURTHER_WORDS_OF_METHODS.getOrDefault(method.code(), ""));
     arm.method().parts().forEach(part -> words.add(part.label()));
     arm.method().words().ifPresent(words::add);
     arm.label().ifPresent(words::add);

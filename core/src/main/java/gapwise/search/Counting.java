@@ -1,10 +1,12 @@
 package gapwise.search;
 
+import gapwise.search.SearchAnswer.Facet;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -30,7 +32,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
   }
 
   /** What was counted. */
-  record Totals(int arms, int studies, long patients, List<SearchAnswer.Facet> facets) {}
+  record Totals(int arms, int studies, long patients, List<Facet> facets) {}
 
   @Override
   public Pass newCollector() {
@@ -47,17 +49,24 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
       studies += pass.studies;
       patients += pass.patients;
     }
-    List<SearchAnswer.Facet> facets = new ArrayList<>();
-    for (Filter filter : Filter.values()) {
-      Map<String, Integer> counts = new TreeMap<>();
-      for (Pass pass : passes) {
-        for (FilterColumn[] columns : pass.finished) {
-          columns[filter.ordinal()].addTo(counts);
-        }
-      }
-      facets.add(new SearchAnswer.Facet(filter.field(), mostFirst(counts)));
-    }
+    List<Facet> facets = new ArrayList<>();
+    counted(passes)
+        .forEach((filter, counts) -> facets.add(new Facet(filter.field(), mostFirst(counts))));
     return new Totals(arms, studies, patients, facets);
+  }
+
+  private static Map<Filter, Map<String, Integer>> counted(Collection<Pass> passes)
+      throws IOException {
+    Map<Filter, Map<String, Integer>> counted = new EnumMap<>(Filter.class);
+    for (Filter filter : Filter.values()) {
+      counted.put(filter, new TreeMap<>());
+    }
+    for (Pass pass : passes) {
+      for (FilterColumn column : pass.finished) {
+        column.addTo(counted.get(column.filter()));
+      }
+    }
+    return counted;
   }
 
   private static List<SearchAnswer.Count> mostFirst(Map<String, Integer> counts) {
@@ -70,8 +79,8 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
   /** One pass. The arms of a study stand side by side in one segment, whatever was merged. */
   static final class Pass extends SimpleCollector {
     private final SearchRequest request;
-    private final List<FilterColumn[]> finished = new ArrayList<>();
-    private FilterColumn[] columns;
+    private final List<FilterColumn> finished = new ArrayList<>();
+    private FilterColumn[] columns = {};
     private SortedDocValues studyOfArm;
     private NumericDocValues patientsOfArm;
     private int lastStudy;
@@ -85,14 +94,16 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
 
     @Override
     protected void doSetNextReader(LeafReaderContext context) throws IOException {
-      Filter[] filters = Filter.values();
-      columns = new FilterColumn[filters.length];
-      for (Filter filter : filters) {
-        columns[filter.ordinal()] =
+      List<FilterColumn> ofSegment = new ArrayList<>();
+      for (Filter filter : Filter.values()) {
+        ofSegment.add(
             new FilterColumn(
-                DocValues.getSortedSet(context.reader(), filter.field()), filter.asked(request));
+                filter,
+                DocValues.getSortedSet(context.reader(), filter.field()),
+                filter.asked(request)));
       }
-      finished.add(columns);
+      columns = ofSegment.toArray(FilterColumn[]::new);
+      finished.addAll(ofSegment);
       studyOfArm = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
       patientsOfArm = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
       lastStudy = -1;

@@ -9,6 +9,7 @@ import org.apache.lucene.util.FixedBitSet;
 
 /** The values of one filter in one segment of the index, with what was counted of them. */
 final class FilterColumn {
+  private final Filter filter;
   private final SortedSetDocValues values;
   private final boolean narrows;
   private final FixedBitSet asked;
@@ -16,7 +17,8 @@ final class FilterColumn {
   private int[] current = new int[8];
   private int held;
 
-  FilterColumn(SortedSetDocValues values, Set<String> codes) throws IOException {
+  FilterColumn(Filter filter, SortedSetDocValues values, Set<String> codes) throws IOException {
+    this.filter = filter;
     this.values = values;
     int valueCount = Math.toIntExact(values.getValueCount());
     narrows = !codes.isEmpty();
@@ -28,6 +30,10 @@ final class FilterColumn {
         asked.set((int) place);
       }
     }
+  }
+
+  Filter filter() {
+    return filter;
   }
 
   /** Reads the values of an arm and tells whether it passes the filter. */

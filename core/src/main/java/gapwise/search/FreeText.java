@@ -28,7 +28,7 @@ final class FreeText {
    * Words beyond these are not looked for: more than anyone types, fewer than the 1024 clauses that
    * a query of the index may have, each word being looked for in each field.
    */
-  private static final int MOST_WORDS = 64;
+  static final int MOST_WORDS = 64;
 
   private static final int MOST_CHARACTERS = 4000;
   private static final Pattern PART =
@@ -47,7 +47,7 @@ final class FreeText {
     FreeText empty = new FreeText(new QueryBuilder(analyzer), List.of());
     List<Query> parts = new ArrayList<>();
     int words = 0;
-    Matcher part = PART.matcher(text.substring(0, Math.min(text.length(), MOST_CHARACTERS)));
+    Matcher part = PART.matcher(readable(text));
     while (part.find()) {
       boolean phrase = part.group(1) != null;
       String typed = phrase ? part.group(1) : part.group(2);
@@ -58,6 +58,11 @@ final class FreeText {
       }
     }
     return new FreeText(empty.builder, parts);
+  }
+
+  /** As much of a text as is read. */
+  static String readable(String text) {
+    return text.substring(0, Math.min(text.length(), MOST_CHARACTERS));
   }
 
   /** A part found in any field; several fields do not add up. */

@@ -58,7 +58,9 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
         Follower follower =
             new Follower(store, kind, writer, sound.orElse(Reached.NOTHING), messages);
         LuceneStudySearch search = new LuceneStudySearch(analyzer, writer, follower);
-        search.start(sound.isPresent(), messages);
+        // Where nothing was ever kept, an index that is not there is no news.
+        boolean news = store.lastChange() > 0;
+        search.start(sound.isPresent(), news ? messages : message -> {});
         store.onWrite(written -> search.catchUp());
         search.catchUp();
         return search;

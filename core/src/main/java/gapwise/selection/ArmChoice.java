@@ -110,17 +110,17 @@ final class ArmChoice {
   private Candidate best(List<Candidate> candidates) {
     Candidate best =
         candidates.stream().reduce((a, b) -> BEST_LAST.compare(a, b) >= 0 ? a : b).get();
-    for (Candidate other : candidates) {
-      if (other != best) {
-        leaveOut(
-            months(other) == months(best)
-                ? new Reason(
-                    "another-report",
-                    other.words() + " was passed over for another one of the same arm.")
-                : new Reason(
-                    "another-time-point",
-                    other.words() + " was passed over for a later one of the same arm."));
-      }
+    List<Candidate> others = new ArrayList<>(candidates);
+    others.remove(best);
+    for (Candidate other : others) {
+      leaveOut(
+          months(other) == months(best)
+              ? new Reason(
+                  "another-report",
+                  other.words() + " was passed over for another one of the same arm.")
+              : new Reason(
+                  "another-time-point",
+                  other.words() + " was passed over for a later one of the same arm."));
     }
     return best;
   }

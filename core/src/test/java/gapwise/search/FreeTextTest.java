@@ -141,11 +141,10 @@ class FreeTextTest {
 
   @Test
   void aWordInTheTitleCountsMoreThanOneInTheMethod() {
-    put(study("one", "Grafting of a crater", "Nobody", "other"));
-    List<SearchAnswer.ArmHit> hits = answer("docking rings").hits();
-    assertEquals(2, hits.size());
-    assertEquals("defect-docking", answer("rings without").hits().get(0).studyId());
+    put(study("one", "Transport over a nail", "Nobody", "other"));
+    List<SearchAnswer.ArmHit> hits = answer("transport").hits();
     store.write(List.of(Write.delete("study", "one")), "tester", "only for this");
+    assertEquals(List.of("one", "rings"), hits.stream().map(SearchAnswer.ArmHit::studyId).toList());
   }
 
   @Test

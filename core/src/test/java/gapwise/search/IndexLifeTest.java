@@ -49,6 +49,7 @@ class IndexLifeTest {
   void aWriteIsShownWhenItIsAnswered() {
     try (LuceneStudySearch search = search()) {
       assertEquals(0, studies(search));
+      assertEquals(List.of(), messages);
       put(1, 2);
       assertEquals(2, studies(search));
       assertEquals(store.lastChange(), search.shownChange());

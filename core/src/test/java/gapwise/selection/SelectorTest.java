@@ -93,6 +93,14 @@ class SelectorTest {
   }
 
   @Test
+  void aNumberGivenTwiceIsTakenOnce() {
+    home.keep(study("a", union(11, 12), union(11, 12), events(9, 10).build()));
+    Selection selection = home.selector.select(about(UNION));
+    assertEquals(11, events(onlyRow(selection)));
+    assertEquals(List.of("another-report", "another-report"), codes(selection));
+  }
+
+  @Test
   void theLatestTimePointIsTaken() {
     home.keep(
         study(
