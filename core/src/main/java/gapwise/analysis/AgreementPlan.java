@@ -1,6 +1,8 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -25,7 +27,7 @@ record AgreementPlan(
     implements Plan {
   AgreementPlan {
     json = json.deepCopy();
-    columns = Map.copyOf(columns);
+    columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     statistics = List.copyOf(statistics);
     raters = List.copyOf(raters);
     categories = List.copyOf(categories);

@@ -36,8 +36,8 @@ final class AgreementRun {
       throw new WrongInputException(problems.list());
     }
     Optional<IntraclassCorrelation> correlation = correlation(ratings);
-    Result.Agreement agreement =
-        new Result.Agreement(
+    AgreementResult agreement =
+        new AgreementResult(
             pairs
                 .flatMap(RatedPairs::percentAgreement)
                 .map(OptionalDouble::of)
@@ -47,15 +47,13 @@ final class AgreementRun {
             correlation.map(AgreementRun::forms),
             limits(ratings));
     double subjects = pairs.map(RatedPairs::total).orElse((double) ratings.size());
-    return Result.ofAgreement(
-        plan.json(),
-        new Result.Data(0, 0, OptionalDouble.of(subjects), OptionalDouble.empty(), table.sha256()),
-        agreement,
-        warnings);
+    Result.Data data =
+        new Result.Data(0, 0, OptionalDouble.of(subjects), OptionalDouble.empty(), table.sha256());
+    return new ResultBuilder(plan.json(), data).agreement(agreement).with(warnings);
   }
 
-  private List<Result.Kappa> kappas(RatedPairs pairs) {
-    List<Result.Kappa> kappas = new ArrayList<>();
+  private List<AgreementResult.Kappa> kappas(RatedPairs pairs) {
+    List<AgreementResult.Kappa> kappas = new ArrayList<>();
     for (AgreementWeights weights :
         AgreementWeights.of(plan.json().get("weights"), pairs.categories().size())) {
       Optional<Kappa> kappa = Kappa.of(pairs.counts(), weights.agreement());
@@ -69,7 +67,7 @@ final class AgreementRun {
       Kappa k = kappa.get();
       double half = ReferenceDistribution.normal().multiplier(plan.level()) * k.standardError();
       kappas.add(
-          new Result.Kappa(
+          new AgreementResult.Kappa(
               weights.name(),
               k.estimate(),
               k.standardError(),
@@ -119,16 +117,16 @@ final class AgreementRun {
         Result.Warning.of("too-few-subjects", what + " needs two subjects; it is left out"));
   }
 
-  private static Result.MeanSquares meanSquares(IntraclassCorrelation c) {
-    return new Result.MeanSquares(
+  private static AgreementResult.MeanSquares meanSquares(IntraclassCorrelation c) {
+    return new AgreementResult.MeanSquares(
         c.betweenSubjects(), c.withinSubjects(), c.betweenRaters(), c.residual());
   }
 
-  private static List<Result.Correlation> forms(IntraclassCorrelation c) {
+  private static List<AgreementResult.Correlation> forms(IntraclassCorrelation c) {
     return c.forms().stream()
         .map(
             form ->
-                new Result.Correlation(
+                new AgreementResult.Correlation(
                     form.name(),
                     form.estimate(),
                     form.limits().map(Interval::lower),

@@ -1,6 +1,7 @@
 package gapwise.analysis;
 
 import gapwise.problem.Problems;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,7 @@ import java.util.Map;
  */
 record Columns(Map<String, String> byRole) {
   Columns {
-    byRole = Map.copyOf(byRole);
+    byRole = Collections.unmodifiableMap(new LinkedHashMap<>(byRole));
   }
 
   /**

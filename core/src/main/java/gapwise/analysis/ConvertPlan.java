@@ -2,6 +2,8 @@ package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.MedianConversion;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -15,7 +17,7 @@ record ConvertPlan(ObjectNode json, Map<String, String> columns, List<MedianConv
     implements Plan {
   ConvertPlan {
     json = json.deepCopy();
-    columns = Map.copyOf(columns);
+    columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     methods = List.copyOf(methods);
   }
 

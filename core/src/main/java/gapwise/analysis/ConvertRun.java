@@ -40,16 +40,14 @@ final class ConvertRun {
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
-    return Result.ofConversions(
-        plan.json(),
+    Result.Data data =
         new Result.Data(
             table.rows().size(),
             table.rows().size(),
             OptionalDouble.of(patients),
             OptionalDouble.empty(),
-            table.sha256()),
-        conversions,
-        warnings);
+            table.sha256());
+    return new ResultBuilder(plan.json(), data).conversions(conversions).with(warnings);
   }
 
   private static Result.Conversion conversion(ConvertPlan plan, String label, FiveNumbers numbers) {

@@ -2,6 +2,7 @@ package gapwise.analysis;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,7 +18,7 @@ import java.util.Set;
 record DataTable(
     Set<String> columns, List<Row> rows, List<Result.Warning> warnings, String sha256) {
   DataTable {
-    columns = Collections.unmodifiableSet(new java.util.LinkedHashSet<>(columns));
+    columns = Collections.unmodifiableSet(new LinkedHashSet<>(columns));
     rows = List.copyOf(rows);
     warnings = List.copyOf(warnings);
   }

@@ -1,6 +1,8 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -23,7 +25,7 @@ record IntervalPlan(
     implements Plan {
   IntervalPlan {
     json = json.deepCopy();
-    columns = Map.copyOf(columns);
+    columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     methods = List.copyOf(methods);
   }
 

@@ -68,17 +68,14 @@ final class IntervalRun {
                   ? ofRate(Optional.empty(), new ArmRate(events, size))
                   : ofCounts(Optional.empty(), new ArmCounts(events, size)));
     }
-    return Result.ofIntervals(
-        plan.json(),
+    Result.Data data =
         new Result.Data(
             labels.size(),
             table.rows().size(),
             rate ? OptionalDouble.empty() : OptionalDouble.of(size),
             OptionalDouble.of(events),
-            table.sha256()),
-        intervals,
-        pooled,
-        warnings);
+            table.sha256());
+    return new ResultBuilder(plan.json(), data).intervals(intervals).pooled(pooled).with(warnings);
   }
 
   private Result.Intervals ofCounts(Optional<String> label, ArmCounts counts) {

@@ -12,8 +12,40 @@ import java.util.Set;
  * that the filled plan asks the same. Fields come in one order, whatever order they were given in.
  */
 final class PlanDefaults {
-  private static final List<String> FIRST =
-      List.of("task", "title", "source", "columns", "measure", "scale", "reportedAs");
+  /** The order in which docs/plan.md tells the fields; others follow as they were given. */
+  private static final List<String> ORDER =
+      List.of(
+          "task",
+          "title",
+          "source",
+          "columns",
+          "statistics",
+          "raters",
+          "categories",
+          "weights",
+          "multiplier",
+          "measure",
+          "scale",
+          "reportedAs",
+          "methods",
+          "pooledCounts",
+          "model",
+          "pooling",
+          "betweenStudyVariance",
+          "interval",
+          "predictionInterval",
+          "predictionStandardError",
+          "tauSquaredInterval",
+          "zeroCells",
+          "smallSampleCorrection",
+          "standardisedVariance",
+          "backTransformN",
+          "backTransformAlsoWith",
+          "subgroup",
+          "subgroupVariance",
+          "influence",
+          "cumulativeBy",
+          "level");
 
   private static final Set<String> WITH_ZERO_CELLS =
       Set.of("odds-ratio", "risk-ratio", "incidence-rate-ratio");
@@ -21,39 +53,33 @@ final class PlanDefaults {
   private PlanDefaults() {}
 
   static ObjectNode fill(ObjectNode given) {
-    ObjectNode full = JsonNodeFactory.instance.objectNode();
-    full.put("task", given.path("task").asText("synthesis"));
-    FIRST.forEach(field -> copy(given, full, field));
+    ObjectNode full = given.deepCopy();
+    text(given, full, "task", "synthesis");
     switch (full.get("task").asText()) {
       case "interval" -> {
         text(given, full, "measure", "proportion");
-        copy(given, full, "methods");
         flag(given, full, "pooledCounts");
       }
       case "synthesis" -> synthesis(given, full);
       case "agreement" -> agreement(given, full);
-      default -> copy(given, full, "methods");
+      default -> {
+        // conversions and curves have no default but the level
+      }
     }
-    given
-        .fields()
-        .forEachRemaining(
-            field -> {
-              if (!full.has(field.getKey())) {
-                full.set(field.getKey(), field.getValue().deepCopy());
-              }
-            });
     number(given, full, "level", 0.95);
-    return full;
+    return inOrder(full);
+  }
+
+  private static ObjectNode inOrder(ObjectNode full) {
+    ObjectNode ordered = JsonNodeFactory.instance.objectNode();
+    ORDER.stream().filter(full::has).forEach(field -> ordered.set(field, full.get(field)));
+    full.fields().forEachRemaining(field -> ordered.putIfAbsent(field.getKey(), field.getValue()));
+    return ordered;
   }
 
   private static void agreement(ObjectNode given, ObjectNode full) {
-    copy(given, full, "statistics");
-    copy(given, full, "raters");
-    copy(given, full, "categories");
     List<String> asked = full.get("statistics").valueStream().map(JsonNode::asText).toList();
-    if (given.has("weights")) {
-      copy(given, full, "weights");
-    } else if (asked.contains("kappa")) {
+    if (!given.has("weights") && asked.contains("kappa")) {
       full.putArray("weights").add("none");
     }
     if (given.has("multiplier") || asked.contains("limits-of-agreement")) {
@@ -86,8 +112,6 @@ final class PlanDefaults {
       text(given, full, "tauSquaredInterval", "q-profile");
     }
     measureOptions(given, full, measure);
-    number(given, full, "level", 0.95);
-    copy(given, full, "subgroup");
     if (given.has("subgroup") && random) {
       text(given, full, "subgroupVariance", "separate");
     }
@@ -108,9 +132,7 @@ final class PlanDefaults {
       text(given, full, "standardisedVariance", "corrected-effect");
     }
     if (full.path("scale").asText().equals("double-arcsine")) {
-      if (given.has("backTransformN")) {
-        copy(given, full, "backTransformN");
-      } else {
+      if (!given.has("backTransformN")) {
         full.put("backTransformN", "harmonic-mean");
       }
     }
@@ -124,12 +146,6 @@ final class PlanDefaults {
       case "incidence-rate" -> scale.equals("log");
       default -> WITH_ZERO_CELLS.contains(full.path("measure").asText());
     };
-  }
-
-  private static void copy(ObjectNode from, ObjectNode to, String field) {
-    if (from.has(field)) {
-      to.set(field, from.get(field).deepCopy());
-    }
   }
 
   private static void text(ObjectNode given, ObjectNode full, String field, String usual) {

@@ -34,6 +34,10 @@ final class PlanReader {
    * @throws WrongInputException with everything that is wrong with it
    */
   static Plan read(JsonNode json) {
+    List<Problem> beyond = FiniteNumbers.check(json);
+    if (!beyond.isEmpty()) {
+      throw new WrongInputException(beyond);
+    }
     List<Problem> form = PlanSchema.check(json);
     if (!form.isEmpty()) {
       throw new WrongInputException(form);
@@ -100,12 +104,11 @@ final class PlanReader {
     JsonNode n = full.path("backTransformN");
     JsonNode zero = full.path("zeroCells");
     ZeroCells zeroCells =
-        zero.isMissingNode()
-            ? ZeroCells.USUAL
-            : new ZeroCells(
-                zero.get("add").asDouble(),
-                ZeroCells.To.valueOf(constant(zero.get("to").asText())),
-                ZeroCells.NoEvents.valueOf(constant(zero.get("noEvents").asText())));
+        new ZeroCells(
+            zero.path("add").asDouble(ZeroCells.USUAL.add()),
+            ZeroCells.To.valueOf(constant(zero.path("to").asText(ZeroCells.USUAL.to().word()))),
+            ZeroCells.NoEvents.valueOf(
+                constant(zero.path("noEvents").asText(ZeroCells.USUAL.noEvents().word()))));
     List<Double> also = new ArrayList<>();
     full.path("backTransformAlsoWith").forEach(one -> also.add(one.asDouble()));
     MeasureOptions options =

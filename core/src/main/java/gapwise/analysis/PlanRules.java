@@ -30,6 +30,11 @@ final class PlanRules {
   private static final List<String> TASKS =
       List.of("synthesis", "interval", "convert", "agreement");
 
+  /** Nearer to 0 and 1 limits are lost in rounding; no report uses such levels. */
+  private static final double LEAST_LEVEL = 0.01;
+
+  private static final double MOST_LEVEL = 0.999999;
+
   /** Fields of a synthesis whose whole subject this version does not do. */
   private static final List<String> LATER = List.of("moderators", "robustVariance");
 
@@ -44,6 +49,7 @@ final class PlanRules {
   static List<Problem> check(ObjectNode plan) {
     PlanRules rules = new PlanRules(plan);
     String task = rules.text("task");
+    rules.level();
     if (!TASKS.contains(task)) {
       rules.later("task", "the task '" + task + "'", TASKS);
     } else if (task.equals("interval")) {
@@ -55,6 +61,21 @@ final class PlanRules {
       rules.available();
     }
     return rules.problems.list();
+  }
+
+  private void level() {
+    double level = plan.get("level").asDouble();
+    if (level < LEAST_LEVEL || level > MOST_LEVEL) {
+      problems.add(
+          "level",
+          "out-of-range",
+          "found "
+              + level
+              + ", expected a share such as 0.95, from "
+              + LEAST_LEVEL
+              + " to "
+              + MOST_LEVEL);
+    }
   }
 
   private void intervals() {
@@ -104,6 +125,15 @@ final class PlanRules {
           "interval",
           "interval-not-for-model",
           "'" + text("interval") + "' goes with random effects; '" + model + "' has 'normal'");
+    }
+    if (plan.has("subgroup")
+        && text("subgroupVariance").equals("common")
+        && text("interval").equals("profile-likelihood")) {
+      problems.add(
+          "interval",
+          "interval-not-for-model",
+          "profile likelihood limits are made for each group apart; with one common variance take"
+              + " 'hartung-knapp' or 'normal'");
     }
   }
 

@@ -2,7 +2,6 @@ package gapwise.analysis;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.synthesis.agreement.LimitsOfAgreement;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,12 +23,12 @@ public record Result(
     Optional<Fit> fit,
     Optional<List<Subgroup>> subgroups,
     Optional<BetweenSubgroups> betweenSubgroups,
-    Optional<Influence> influence,
-    Optional<List<Cumulative>> cumulative,
+    Optional<InfluenceResult> influence,
+    Optional<List<InfluenceResult.Cumulative>> cumulative,
     Optional<List<Intervals>> intervals,
     Optional<Intervals> pooled,
     Optional<List<Conversion>> conversions,
-    Optional<Agreement> agreement,
+    Optional<AgreementResult> agreement,
     List<Warning> warnings) {
   public Result {
     plan = plan.deepCopy();
@@ -40,106 +39,6 @@ public record Result(
   public ObjectNode plan() {
     return plan.deepCopy();
   }
-
-  /** The result of a synthesis. */
-  static Result ofSynthesis(
-      ObjectNode plan,
-      Data data,
-      List<Study> studies,
-      Optional<Summary> summary,
-      Heterogeneity heterogeneity,
-      Optional<Fit> fit,
-      Optional<Grouped> grouped,
-      Optional<Influence> influence,
-      Optional<List<Cumulative>> cumulative,
-      List<Warning> warnings) {
-    return new Result(
-        plan,
-        data,
-        Optional.of(List.copyOf(studies)),
-        summary,
-        Optional.of(heterogeneity),
-        fit,
-        grouped.map(Grouped::subgroups),
-        grouped.map(Grouped::between),
-        influence,
-        cumulative.map(List::copyOf),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        warnings);
-  }
-
-  /** The result of the task {@code interval}. */
-  static Result ofIntervals(
-      ObjectNode plan,
-      Data data,
-      List<Intervals> intervals,
-      Optional<Intervals> pooled,
-      List<Warning> warnings) {
-    return new Result(
-        plan,
-        data,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(List.copyOf(intervals)),
-        pooled,
-        Optional.empty(),
-        Optional.empty(),
-        warnings);
-  }
-
-  /** The result of the task {@code convert}. */
-  static Result ofConversions(
-      ObjectNode plan, Data data, List<Conversion> conversions, List<Warning> warnings) {
-    return new Result(
-        plan,
-        data,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(List.copyOf(conversions)),
-        Optional.empty(),
-        warnings);
-  }
-
-  /** The result of the task {@code agreement}. */
-  static Result ofAgreement(
-      ObjectNode plan, Data data, Agreement agreement, List<Warning> warnings) {
-    return new Result(
-        plan,
-        data,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(agreement),
-        warnings);
-  }
-
-  /** Subgroups with the comparison between them. */
-  record Grouped(List<Subgroup> subgroups, BetweenSubgroups between) {}
 
   /**
    * What went in.
@@ -232,44 +131,6 @@ public record Result(
       OptionalDouble pValue,
       OptionalDouble tauSquared) {}
 
-  /** What single studies do; one entry a pooled study. */
-  @JsonInclude(JsonInclude.Include.NON_EMPTY)
-  public record Influence(
-      List<Omitted> leaveOneOut, List<Diagnostic> diagnostics, List<Contribution> contributions) {}
-
-  /** Pooled without one study. */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
-  public record Omitted(
-      String omitted,
-      OptionalDouble estimate,
-      OptionalDouble standardError,
-      OptionalDouble lower,
-      OptionalDouble upper,
-      OptionalDouble tauSquared,
-      OptionalDouble q) {}
-
-  /** Deletion diagnostics of one study. */
-  public record Diagnostic(
-      String study,
-      double studentisedResidual,
-      double dffits,
-      double cooksDistance,
-      double covarianceRatio,
-      double hat) {}
-
-  /** What one study adds to Q and to the estimate, by common effect. */
-  public record Contribution(String study, double toQ, double toEstimate) {}
-
-  /** Pooled with all studies up to one. */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
-  public record Cumulative(
-      String added,
-      OptionalDouble estimate,
-      OptionalDouble standardError,
-      OptionalDouble lower,
-      OptionalDouble upper,
-      OptionalDouble tauSquared) {}
-
   /** Intervals of one row, or of all counts together. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Intervals(
@@ -289,33 +150,6 @@ public record Result(
   /** What one method makes of a row. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Converted(String method, OptionalDouble mean, OptionalDouble sd) {}
-
-  /** How far raters agree. */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
-  public record Agreement(
-      OptionalDouble percentAgreement,
-      Optional<List<Kappa>> kappa,
-      Optional<MeanSquares> meanSquares,
-      Optional<List<Correlation>> intraclassCorrelation,
-      Optional<LimitsOfAgreement> limitsOfAgreement) {}
-
-  /** Kappa with one set of weights. */
-  public record Kappa(
-      String weights,
-      double estimate,
-      double standardError,
-      double standardErrorUnderZero,
-      double lower,
-      double upper) {}
-
-  /** Mean squares of subjects by raters. */
-  public record MeanSquares(
-      double betweenSubjects, double withinSubjects, double betweenRaters, double residual) {}
-
-  /** One form of the intraclass correlation. */
-  @JsonInclude(JsonInclude.Include.NON_ABSENT)
-  public record Correlation(
-      String form, double estimate, Optional<Double> lower, Optional<Double> upper) {}
 
   /**
    * What a reader must know.

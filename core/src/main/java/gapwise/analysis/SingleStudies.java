@@ -23,7 +23,7 @@ final class SingleStudies {
   private SingleStudies() {}
 
   /** The influence of each study; empty if it is not asked for or cannot be told. */
-  static <D extends StudyData> Optional<Result.Influence> influence(
+  static <D extends StudyData> Optional<InfluenceResult> influence(
       SynthesisPlan plan, Studies<D> studies, List<Result.Warning> warnings) {
     int size = studies.pooled().size();
     if (!plan.json().path("influence").asBoolean() || size < 2 || tooMany(size, warnings)) {
@@ -32,14 +32,14 @@ final class SingleStudies {
     EffectSample sample = studies.sample();
     List<String> labels = studies.pooled().stream().map(Studies.Entry::label).toList();
     Influence influence = Influence.of(sample, plan.settings());
-    List<Result.Omitted> omitted = new ArrayList<>();
-    List<Result.Diagnostic> diagnostics = new ArrayList<>();
-    List<Result.Contribution> contributions = new ArrayList<>();
+    List<InfluenceResult.Omitted> omitted = new ArrayList<>();
+    List<InfluenceResult.Diagnostic> diagnostics = new ArrayList<>();
+    List<InfluenceResult.Contribution> contributions = new ArrayList<>();
     boolean random = plan.settings().estimator().isPresent();
     for (int i = 0; i < size; i++) {
       Pooled rest = influence.withoutEach().get(i);
       omitted.add(
-          new Result.Omitted(
+          new InfluenceResult.Omitted(
               labels.get(i),
               of(rest, PooledMean::estimate),
               of(rest, PooledMean::standardError),
@@ -51,7 +51,7 @@ final class SingleStudies {
     for (int i = 0; i < influence.diagnostics().size(); i++) {
       Influence.Diagnostic d = influence.diagnostics().get(i);
       diagnostics.add(
-          new Result.Diagnostic(
+          new InfluenceResult.Diagnostic(
               labels.get(i),
               d.studentisedResidual(),
               d.dffits(),
@@ -61,13 +61,13 @@ final class SingleStudies {
     }
     for (int i = 0; i < influence.contributions().size(); i++) {
       Influence.Contribution c = influence.contributions().get(i);
-      contributions.add(new Result.Contribution(labels.get(i), c.toQ(), c.toEstimate()));
+      contributions.add(new InfluenceResult.Contribution(labels.get(i), c.toQ(), c.toEstimate()));
     }
-    return Optional.of(new Result.Influence(omitted, diagnostics, contributions));
+    return Optional.of(new InfluenceResult(omitted, diagnostics, contributions));
   }
 
   /** The pooled value as studies are added in the order of a column. */
-  static <D extends StudyData> Optional<List<Result.Cumulative>> cumulative(
+  static <D extends StudyData> Optional<List<InfluenceResult.Cumulative>> cumulative(
       SynthesisPlan plan,
       Studies<D> studies,
       DataTable table,
@@ -104,11 +104,11 @@ final class SingleStudies {
     order.sort(
         Comparator.comparing(i -> pooled.get(i).row().text(column), byValue(pooled, column)));
     boolean random = plan.settings().estimator().isPresent();
-    List<Result.Cumulative> steps = new ArrayList<>();
+    List<InfluenceResult.Cumulative> steps = new ArrayList<>();
     for (int n = 1; n <= order.size(); n++) {
       Pooled some = pooler.at(order.subList(0, n));
       steps.add(
-          new Result.Cumulative(
+          new InfluenceResult.Cumulative(
               pooled.get(order.get(n - 1)).label(),
               of(some, PooledMean::estimate),
               of(some, PooledMean::standardError),

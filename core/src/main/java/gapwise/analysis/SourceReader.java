@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * From a plan's source to rows.
@@ -84,7 +85,7 @@ record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
     Set<String> columns = new LinkedHashSet<>();
     List<DataTable.Row> rows = new ArrayList<>();
     for (Map<String, String> cells : selected.rows()) {
-      columns.addAll(new java.util.TreeSet<>(cells.keySet()));
+      columns.addAll(new TreeSet<>(cells.keySet()));
       rows.add(new DataTable.Row(rows.size() + 1, cells));
     }
     if (rows.isEmpty()) {

@@ -85,19 +85,21 @@ final class Summaries {
         .map(top -> new Result.Fit(top.logLikelihood(), top.restricted(), top.converged()));
   }
 
-  static Result.Grouped grouped(Subgroups groups, Function<String, BackTransform> back) {
-    return new Result.Grouped(
-        groups.groups().stream()
-            .map(
-                group ->
-                    new Result.Subgroup(
-                        group.level(),
-                        group.studies(),
-                        summary(group.pooled(), back.apply(group.level())),
-                        heterogeneity(group.pooled().heterogeneity())))
-            .toList(),
-        new Result.BetweenSubgroups(
-            groups.q(), groups.degreesOfFreedom(), groups.pValue(), groups.tauSquared()));
+  static List<Result.Subgroup> subgroups(Subgroups groups, Function<String, BackTransform> back) {
+    return groups.groups().stream()
+        .map(
+            group ->
+                new Result.Subgroup(
+                    group.level(),
+                    group.studies(),
+                    summary(group.pooled(), back.apply(group.level())),
+                    heterogeneity(group.pooled().heterogeneity())))
+        .toList();
+  }
+
+  static Result.BetweenSubgroups between(Subgroups groups) {
+    return new Result.BetweenSubgroups(
+        groups.q(), groups.degreesOfFreedom(), groups.pValue(), groups.tauSquared());
   }
 
   private static OptionalDouble limit(

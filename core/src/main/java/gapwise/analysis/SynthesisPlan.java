@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.Measure;
 import gapwise.synthesis.pooling.CountPooling;
 import gapwise.synthesis.pooling.PoolingSettings;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
@@ -30,7 +32,7 @@ record SynthesisPlan(
     implements Plan {
   SynthesisPlan {
     json = json.deepCopy();
-    columns = Map.copyOf(columns);
+    columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
   }
 
   @Override

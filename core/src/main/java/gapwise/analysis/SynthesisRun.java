@@ -4,6 +4,7 @@ import gapwise.effect.BackTransform;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
+import gapwise.synthesis.pooling.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.Subgroups;
 import java.util.ArrayList;
@@ -37,20 +38,25 @@ final class SynthesisRun {
     }
     Optional<Subgroups> groups = subgroups(plan, studies, pooler);
     groups.ifPresent(all -> add(warnings, all.warnings()));
-    Optional<Result.Influence> influence = SingleStudies.influence(plan, studies, warnings);
-    Optional<List<Result.Cumulative>> cumulative =
+    Optional<InfluenceResult> influence = SingleStudies.influence(plan, studies, warnings);
+    Optional<List<InfluenceResult.Cumulative>> cumulative =
         SingleStudies.cumulative(plan, studies, table, pooler, warnings);
-    return Result.ofSynthesis(
-        plan.json(),
-        StudyTable.data(studies, table),
-        StudyTable.rows(studies, measure, pooled.weights(), plan.settings().level()),
-        Summaries.summary(pooled, back),
-        Summaries.heterogeneity(pooled.heterogeneity()),
-        Summaries.fit(pooled),
-        groups.map(all -> Summaries.grouped(all, level -> back(studies, measure, level))),
-        influence,
-        cumulative,
-        warnings);
+    ResultBuilder result =
+        new ResultBuilder(plan.json(), StudyTable.data(studies, table))
+            .studies(StudyTable.rows(studies, measure, pooled.weights(), plan.settings().level()))
+            .summary(Summaries.summary(pooled, back))
+            .fit(Summaries.fit(pooled))
+            .influence(influence)
+            .cumulative(cumulative);
+    if (!pooled.heterogeneity().equals(Heterogeneity.UNKNOWN)) {
+      result.heterogeneity(Summaries.heterogeneity(pooled.heterogeneity()));
+    }
+    groups.ifPresent(
+        all ->
+            result
+                .subgroups(Summaries.subgroups(all, level -> back(studies, measure, level)))
+                .betweenSubgroups(Summaries.between(all)));
+    return result.with(warnings);
   }
 
   private static <D extends StudyData> Optional<Subgroups> subgroups(

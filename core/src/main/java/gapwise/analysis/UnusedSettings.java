@@ -19,10 +19,10 @@ final class UnusedSettings {
             "betweenStudyVariance",
             "predictionInterval",
             "predictionStandardError",
-            "tauSquaredInterval",
-            "subgroupVariance")) {
+            "tauSquaredInterval")) {
       USED.put(field, random);
     }
+    USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
     USED.put("zeroCells", PlanDefaults::usesZeroCells);
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
     USED.put("backTransformN", doubleArcsine);

@@ -10,6 +10,9 @@ import java.util.OptionalDouble;
  * @param personTime above 0, in the unit reported
  */
 public record ArmRate(double events, double personTime) implements StudyData {
+  /** Person-time below this is no time in any unit; a rate over it would pass all bounds. */
+  private static final double SHORTEST_TIME = 1e-9;
+
   public ArmRate {
     if (!(events >= 0 && personTime > 0 && Double.isFinite(personTime))) {
       throw new IllegalArgumentException("no rate: " + events + " over " + personTime);
@@ -24,7 +27,7 @@ public record ArmRate(double events, double personTime) implements StudyData {
   /** Reads {@code events} and {@code personTime} of a group; empty if missing or wrong. */
   static Optional<ArmRate> read(Reported row, String group) {
     OptionalDouble events = row.requiredCount(Reported.role(group, "events"), 0);
-    OptionalDouble time = row.required(Reported.role(group, "personTime"), Double.MIN_NORMAL);
+    OptionalDouble time = row.required(Reported.role(group, "personTime"), SHORTEST_TIME);
     return events.isEmpty() || time.isEmpty()
         ? Optional.empty()
         : Optional.of(new ArmRate(events.getAsDouble(), time.getAsDouble()));

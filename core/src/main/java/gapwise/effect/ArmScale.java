@@ -2,6 +2,7 @@ package gapwise.effect;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
@@ -22,13 +23,13 @@ final class ArmScale {
       List<D> groups,
       ZeroCells rule,
       Predicate<D> hasZero,
-      Function<Double, Function<D, D>> plus,
+      BiFunction<D, Double, D> plus,
       Function<D, StudyEffect> effect) {
     boolean any = groups.stream().anyMatch(hasZero);
     List<StudyEffect> effects = new ArrayList<>();
     for (D group : groups) {
       double added = rule.addedTo(hasZero.test(group), any);
-      D used = added > 0 ? plus.apply(added).apply(group) : group;
+      D used = added > 0 ? plus.apply(group, added) : group;
       if (hasZero.test(used)) {
         effects.add(
             StudyEffect.leftOut(

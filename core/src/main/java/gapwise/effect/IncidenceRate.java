@@ -32,7 +32,7 @@ record IncidenceRate(boolean squareRoot, ZeroCells zeroCells) implements Measure
         studies,
         zeroCells,
         rate -> rate.events() == 0,
-        added -> rate -> rate.plus(added),
+        ArmRate::plus,
         rate -> StudyEffect.of(Math.log(rate.rate()), 1 / rate.events()));
   }
 

@@ -35,8 +35,7 @@ record Proportion(
 
   @Override
   public List<StudyEffect> effects(List<ArmCounts> studies) {
-    return ArmScale.effects(
-        studies, zeroCells, scale::isInfinite, added -> arm -> arm.plus(added), scale::effect);
+    return ArmScale.effects(studies, zeroCells, scale::isInfinite, ArmCounts::plus, scale::effect);
   }
 
   @Override

@@ -7,6 +7,9 @@ import java.util.OptionalDouble;
  * found wrong or missing while reading it.
  */
 public interface Reported {
+  /** Ten thousand times the number of people alive; counts up to here are exact as doubles. */
+  double LARGEST_COUNT = 1e14;
+
   /** The number in a role; empty if the row has none. A text that is no number has been noted. */
   OptionalDouble number(String role);
 
@@ -47,6 +50,13 @@ public interface Reported {
           "found "
               + value.getAsDouble()
               + ", expected a count of people or events; correct the value");
+      return OptionalDouble.empty();
+    }
+    if (value.isPresent() && value.getAsDouble() > LARGEST_COUNT) {
+      wrong(
+          role,
+          "value-too-large",
+          "found " + value.getAsDouble() + ", more than can be counted; correct the value");
       return OptionalDouble.empty();
     }
     return value;

@@ -1,6 +1,7 @@
 package gapwise.analysis;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -97,6 +98,25 @@ class PlanFormTest {
     for (String one : expected.split(",")) {
       assertTrue(found.contains(one), found.toString());
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "'level':1e999",
+        "'level':-1e999",
+        "'level':1e-999",
+        "'zeroCells':{'add':1e999}",
+        "'zeroCells':{'add':1e308}",
+        "'scale':'double-arcsine','backTransformN':1e999",
+        "'scale':'double-arcsine','backTransformN':1e308,'backTransformAlsoWith':[1e-300,1e300]",
+      })
+  void numbersBeyondAllBoundsGiveAnAnswerAndNoTrace(String fields) {
+    String plan =
+        "{'source':{'rows':[{'events':1,'total':4},{'events':2,'total':5}]}," + fields + "}";
+    Outcome outcome = runner.run(plan.replace('\'', '"'), Optional.empty());
+    assertFalse(outcome.json().toString().contains("Infinity"));
+    assertFalse(outcome.json().toString().contains("NaN"));
   }
 
   @Test

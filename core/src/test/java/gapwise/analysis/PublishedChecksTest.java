@@ -17,7 +17,6 @@ import org.junit.jupiter.api.DynamicNode;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.junit.jupiter.api.TestReporter;
 
 /**
  * Every bound check whose plan is inside {@link SupportedSettings}, through the plan's door, within
@@ -25,7 +24,7 @@ import org.junit.jupiter.api.TestReporter;
  */
 class PublishedChecksTest {
   /** Counted over the bindings when the settings were declared; it can only grow. */
-  private static final int CHECKS_AT_LEAST = 1274;
+  private static final int CHECKS_AT_LEAST = 3640;
 
   /**
    * Checks that contradict docs/plan.md, with the reason. The plan asks for a Hartung-Knapp
@@ -140,12 +139,11 @@ class PublishedChecksTest {
   }
 
   @Test
-  void theNumberOfChecksThatRunIsReportedAndDoesNotShrink(TestReporter reporter) {
+  void theNumberOfChecksThatRunIsReportedAndDoesNotShrink() {
     TreeMap<String, Integer> counts = new TreeMap<>();
     covered().forEach(p -> counts.merge(p.dataset(), agreed(p).size(), Integer::sum));
     int total = counts.values().stream().mapToInt(Integer::intValue).sum();
-    counts.forEach((dataset, count) -> reporter.publishEntry(dataset, String.valueOf(count)));
-    reporter.publishEntry("checks", String.valueOf(total));
+    System.out.println("published checks run: " + total + " " + counts);
     assertTrue(total >= CHECKS_AT_LEAST, () -> total + " checks, expected " + CHECKS_AT_LEAST);
   }
 }

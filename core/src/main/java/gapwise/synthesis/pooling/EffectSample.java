@@ -76,7 +76,8 @@ public final class EffectSample {
       low = Math.min(low, effects[i]);
       high = Math.max(high, effects[i]);
     }
-    double reach = Math.max(high - low, largestVariance());
+    double farthest = Math.max(Math.abs(low), Math.abs(high));
+    double reach = Math.max(Math.max(high - low, farthest), largestVariance());
     double relative = Math.max(reach, 1) / Math.min(smallest, 1);
     return Double.isFinite(Math.pow(reach, 4) * size())
         && Double.isFinite(relative * relative * size());

@@ -1,5 +1,8 @@
 package gapwise.synthesis.pooling;
 
+import gapwise.numeric.BracketedRoot;
+import java.util.Arrays;
+
 /**
  * Q(t), the sum of squared residuals weighted by 1/(v + t), which falls as t grows. Because every
  * weight is below 1/t, Q(t) is below D/t, where D is the sum of squared unweighted residuals: this
@@ -14,7 +17,7 @@ final class GeneralisedQ {
     this.sample = sample;
     this.model = model;
     double[] ones = new double[sample.size()];
-    java.util.Arrays.fill(ones, 1);
+    Arrays.fill(ones, 1);
     MeanModel.Fit fit = model.fit(sample, ones);
     this.unweighted = sample.sum(i -> fit.residual(i) * fit.residual(i));
   }
@@ -46,8 +49,7 @@ final class GeneralisedQ {
     }
     // A thousandth more than the bound, so that rounding at the end cannot undo the bracket.
     double upper = 1.001 * unweighted / value;
-    gapwise.numeric.BracketedRoot.Root root =
-        gapwise.numeric.BracketedRoot.find(t -> at(t) - value, 0, upper);
+    BracketedRoot.Root root = BracketedRoot.find(t -> at(t) - value, 0, upper);
     return new TauSquared.Estimate(root.value(), root.converged());
   }
 }

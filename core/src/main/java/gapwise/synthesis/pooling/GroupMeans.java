@@ -1,5 +1,6 @@
 package gapwise.synthesis.pooling;
 
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -57,7 +58,7 @@ public final class GroupMeans implements MeanModel {
       residuals = new double[k];
       projections = new double[k];
       int[] heaviest = new int[count];
-      java.util.Arrays.fill(heaviest, -1);
+      Arrays.fill(heaviest, -1);
       double[] othersBefore = new double[k];
       for (int i = 0; i < k; i++) {
         int g = groups[i];

@@ -1,5 +1,7 @@
 package gapwise.synthesis.pooling;
 
+import java.util.Arrays;
+
 /**
  * Sample variance of the effects less the mean variance within studies: Cochran, Biometrics
  * 1954;10:101; Hedges and Olkin 1985. The moment estimate with equal weights.
@@ -13,7 +15,7 @@ final class Hedges implements TauSquaredEstimator {
   @Override
   public TauSquared estimate(EffectSample sample, MeanModel model) {
     double[] ones = new double[sample.size()];
-    java.util.Arrays.fill(ones, 1);
+    Arrays.fill(ones, 1);
     return TauSquared.cut(MomentEstimate.of(sample, model, ones));
   }
 }

@@ -1,6 +1,7 @@
 package gapwise.synthesis.pooling;
 
 import gapwise.effect.Interval;
+import gapwise.numeric.ReferenceDistribution;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -29,10 +30,7 @@ public record PooledMean(
 
   /** Estimate and multiple of its standard error, test by their ratio. */
   public static PooledMean symmetric(
-      double estimate,
-      double standardError,
-      gapwise.numeric.ReferenceDistribution reference,
-      double level) {
+      double estimate, double standardError, ReferenceDistribution reference, double level) {
     double half = reference.multiplier(level) * standardError;
     double ratio = estimate / standardError;
     boolean tested = Double.isFinite(ratio);

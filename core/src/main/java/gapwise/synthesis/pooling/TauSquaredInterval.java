@@ -17,9 +17,9 @@ public enum TauSquaredInterval {
       GeneralisedQ q = new GeneralisedQ(sample, model);
       ChiSquaredDistribution chi = ChiSquaredDistribution.of(sample.size() - model.parameters());
       double tail = (1 - level) / 2;
-      return new Interval(
-          q.where(chi.inverseSurvivalProbability(tail)).value(),
-          q.where(chi.inverseCumulativeProbability(tail)).value());
+      double lower = q.where(chi.inverseSurvivalProbability(tail)).value();
+      double upper = q.where(chi.inverseCumulativeProbability(tail)).value();
+      return new Interval(Math.min(lower, upper), upper);
     }
   },
   /**

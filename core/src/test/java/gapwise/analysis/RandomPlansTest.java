@@ -1,0 +1,153 @@
+package gapwise.analysis;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.LongStream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Seeded random plans on random rows with zeros, blanks and single patients: each gives a result or
+ * problems with words, never an exception; a result's plan asks the same again.
+ */
+class RandomPlansTest {
+  private static final int PLANS_A_SEED = 60;
+
+  private static final List<String> MEASURES =
+      List.of(
+          "proportion",
+          "odds-ratio",
+          "risk-ratio",
+          "risk-difference",
+          "mean",
+          "mean-difference",
+          "standardised-mean-difference",
+          "ratio-of-means",
+          "incidence-rate",
+          "incidence-rate-ratio",
+          "reported-effect");
+
+  static LongStream seeds() {
+    return LongStream.range(0, 25);
+  }
+
+  @ParameterizedTest
+  @MethodSource("seeds")
+  void aRandomPlanGivesAResultOrProblemsAndNeverAnException(long seed) {
+    Random random = new Random(seed);
+    Runner runner = Runner.withoutEvidence();
+    for (int i = 0; i < PLANS_A_SEED; i++) {
+      ObjectNode plan = plan(random);
+      Outcome outcome = runner.run(plan, Optional.empty());
+      if (outcome instanceof Outcome.Wrong wrong) {
+        assertFalse(wrong.problems().isEmpty());
+        continue;
+      }
+      JsonNode json = outcome.json();
+      if (!json.has("summary")) {
+        assertTrue(json.get("warnings").size() > 0, () -> plan + " gave " + json);
+      }
+      JsonNode again = runner.run(json.get("plan"), Optional.empty()).json();
+      assertEquals(json.toString(), again.toString(), plan::toString);
+    }
+  }
+
+  private static ObjectNode plan(Random random) {
+    ObjectNode plan = JsonNodeFactory.instance.objectNode();
+    String measure = pick(random, MEASURES);
+    plan.put("measure", measure);
+    ArrayNode rows = plan.putObject("source").putArray("rows");
+    int k = random.nextInt(7);
+    for (int i = 0; i <= k; i++) {
+      row(random, rows.addObject().put("study", "S" + i), measure);
+    }
+    maybe(random, plan, "scale", scales(measure));
+    maybe(random, plan, "model", List.of("random-effects", "common-effect"));
+    boolean common = plan.path("model").asText().equals("common-effect");
+    if (common) {
+      maybe(random, plan, "pooling", List.of("inverse-variance", "mantel-haenszel", "peto"));
+    } else {
+      maybe(
+          random,
+          plan,
+          "interval",
+          List.of("hartung-knapp", "hartung-knapp-never-narrower", "normal", "profile-likelihood"));
+    }
+    maybe(
+        random,
+        plan,
+        "betweenStudyVariance",
+        List.of("maximum-likelihood", "dersimonian-laird", "sidik-jonkman", "hedges"));
+    maybe(random, plan, "predictionInterval", List.of("t-k-minus-1", "normal"));
+    maybe(random, plan, "predictionStandardError", List.of("hartung-knapp"));
+    maybe(random, plan, "tauSquaredInterval", List.of("profile-likelihood"));
+    maybe(random, plan, "reportedAs", List.of("ratio"));
+    maybe(random, plan, "subgroup", List.of("group"));
+    maybe(random, plan, "subgroupVariance", List.of("common"));
+    maybe(random, plan, "cumulativeBy", List.of("study", "group"));
+    if (random.nextBoolean()) {
+      plan.putObject("zeroCells")
+          .put("to", pick(random, List.of("none", "all", "all-if-any-zero")))
+          .put("noEvents", pick(random, List.of("keep", "leave-out")));
+    }
+    if (random.nextBoolean()) {
+      plan.put("level", new double[] {0.01, 0.5, 0.999999}[random.nextInt(3)]);
+    }
+    if (random.nextBoolean()) {
+      plan.put("influence", true);
+      plan.put("backTransformN", 1 + random.nextInt(9));
+    }
+    return plan;
+  }
+
+  private static List<String> scales(String measure) {
+    return switch (measure) {
+      case "proportion" -> List.of("logit", "double-arcsine", "arcsine", "log", "raw");
+      case "mean" -> List.of("raw", "log");
+      case "incidence-rate" -> List.of("log", "square-root");
+      default -> List.of();
+    };
+  }
+
+  private static void row(Random random, ObjectNode row, String measure) {
+    row.put("group", pick(random, List.of("a", "a", "b", "")));
+    if (measure.equals("reported-effect")) {
+      // now and then as large, small or exact as no study is
+      double size = random.nextInt(6) > 0 ? 1 : Math.pow(10, random.nextInt(600) - 300);
+      row.put("effect", (0.5 + random.nextInt(3)) * size);
+      row.put("variance", random.nextInt(3) / 2.0 * (random.nextBoolean() ? size : 1));
+      return;
+    }
+    boolean one = List.of("proportion", "mean", "incidence-rate").contains(measure);
+    for (String group : one ? List.of("") : List.of("intervention.", "comparator.")) {
+      int n = 1 + random.nextInt(5);
+      double time = random.nextInt(6) > 0 ? n : Math.pow(10, random.nextInt(310) - 8);
+      row.put(group + "n", n).put(group + "total", n).put(group + "personTime", time);
+      row.put(group + "events", random.nextInt(n + 1));
+      if (random.nextInt(8) > 0) {
+        row.put(group + "mean", random.nextInt(4)).put(group + "sd", random.nextInt(3));
+      } else {
+        row.put(group + "median", 2).put(group + "q1", 1).put(group + "q3", 4);
+      }
+    }
+  }
+
+  private static void maybe(Random random, ObjectNode plan, String field, List<String> values) {
+    if (!values.isEmpty() && random.nextBoolean()) {
+      plan.put(field, pick(random, values));
+    }
+  }
+
+  private static String pick(Random random, List<String> values) {
+    return values.get(random.nextInt(values.size()));
+  }
+}
