@@ -42,6 +42,8 @@ class ArchitectureTest {
               Map.entry("numeric", Set.of()),
               Map.entry("effect", Set.of("numeric", "problem")),
               Map.entry("synthesis.pooling", Set.of("effect", "numeric", "problem")),
+              Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
+              Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "analysis",
                   Set.of(
@@ -51,6 +53,8 @@ class ArchitectureTest {
                       "table",
                       "effect",
                       "synthesis.pooling",
+                      "synthesis.diagnostics",
+                      "synthesis.agreement",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

@@ -46,10 +46,18 @@ public final class Home implements AutoCloseable {
       return new Home(
           folder,
           store,
-          LuceneStudySearch.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info));
+          LuceneStudySearch.open(
+              folder.resolve("index"), store, EvidenceBase.STUDY, message -> tell(store, message)));
     } catch (RuntimeException failure) {
       store.close();
       throw failure;
+    }
+  }
+
+  /** A new home has no index yet, which is nothing to tell. */
+  private static void tell(DocumentStore store, String message) {
+    if (store.lastChange() > 0) {
+      LOG.info(message);
     }
   }
 

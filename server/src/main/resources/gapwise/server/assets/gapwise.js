@@ -1,14 +1,13 @@
-// Browsers that cannot show the content of closed details by style alone get the filters opened
-// where there is room beside the results.
+// Where there is room beside the results the filters stand open; on a phone they fold under one
+// line. The style sheet shows them on wide screens without this script too.
 (() => {
   "use strict";
   const wide = window.matchMedia("(min-width: 60rem)");
-  const styleUnfolds = CSS.supports("selector(::details-content)");
   const unfold = () => {
-    if (!styleUnfolds && wide.matches) {
+    if (wide.matches) {
       document.querySelectorAll("details.filters").forEach((fold) => { fold.open = true; });
     }
   };
   document.addEventListener("DOMContentLoaded", unfold);
-  document.addEventListener("htmx:afterSettle", unfold);
+  wide.addEventListener("change", unfold);
 })();

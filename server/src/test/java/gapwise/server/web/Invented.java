@@ -26,7 +26,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /** A small evidence base, invented for tests. */
-final class Invented {
+public final class Invented {
   private static final String[] PLACES = {
     "Alder Bay", "Port Winnow", "Marl Hill", "Tarn", "Quarry Ness", "Loam", "Sedge", "Fenwick Mere"
   };
@@ -34,7 +34,7 @@ final class Invented {
   private Invented() {}
 
   /** Two methods, sixteen series. */
-  static List<Study> studies() {
+  public static List<Study> studies() {
     List<Study> studies = new ArrayList<>();
     for (int i = 0; i < 16; i++) {
       studies.add(study(i));

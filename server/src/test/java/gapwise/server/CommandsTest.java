@@ -1,0 +1,147 @@
+package gapwise.server;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import gapwise.exchange.Export;
+import java.io.ByteArrayOutputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The commands as a person calls them. */
+class CommandsTest {
+  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+  private static final String PLAN =
+      "{\"measure\":\"proportion\",\"source\":{\"table\":\"rows.csv\"}}";
+  private static final String EVIDENCE_PLAN =
+      "{\"measure\":\"proportion\",\"source\":{\"evidence\":{\"outcome\":\"union\"}}}";
+
+  @TempDir private Path folder;
+
+  /** What a command printed and its exit code. */
+  private record Called(int exit, String out, String err) {}
+
+  private static Called call(String... arguments) {
+    PrintStream out = System.out;
+    PrintStream err = System.err;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    ByteArrayOutputStream told = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+    System.setErr(new PrintStream(told, true, StandardCharsets.UTF_8));
+    try {
+      int exit = Gapwise.commandLine().execute(arguments);
+      return new Called(
+          exit, printed.toString(StandardCharsets.UTF_8), told.toString(StandardCharsets.UTF_8));
+    } finally {
+      System.setOut(out);
+      System.setErr(err);
+    }
+  }
+
+  private String file(String name, String content) throws Exception {
+    return Files.writeString(folder.resolve(name), content).toString();
+  }
+
+  private String plan() throws Exception {
+    file("rows.csv", "study,events,total\nFirst,9,10\nSecond,17,20\nThird,12,15\n");
+    return file("plan.json", PLAN);
+  }
+
+  private String home() throws Exception {
+    Path workbook = folder.resolve("filled.xlsx");
+    try (OutputStream target = Files.newOutputStream(workbook)) {
+      Export.workbook(gapwise.server.web.Invented.studies(), target);
+    }
+    String home = folder.resolve("home").toString();
+    Called imported = call("import", workbook.toString(), "--home", home, "--acknowledge");
+    assertEquals(0, imported.exit(), imported.err());
+    assertTrue(imported.err().contains("16 studies added"), imported.err());
+    return home;
+  }
+
+  @Test
+  void nothingAskedIsToldTheCommands() {
+    Called called = call();
+    assertEquals(2, called.exit());
+    assertTrue(called.err().contains("serve") && called.err().contains("run"), called.err());
+  }
+
+  @Test
+  void aPlanPrintsItsResult() throws Exception {
+    Called called = call("run", plan());
+    assertEquals(0, called.exit(), called.err());
+    JsonNode result = MAPPER.readTree(called.out());
+    assertEquals(3, result.at("/data/studies").asInt());
+    assertTrue(result.at("/summary/shown/estimate").asDouble() > 0.7);
+  }
+
+  @Test
+  void severalPlansPrintALineEachAndAWrongOneDoesNotStopTheNext() throws Exception {
+    String right = plan();
+    String wrong = file("wrong.json", "{\"measure\":\"magic\"}");
+    Called called = call("run", right, wrong, folder.resolve("none.json").toString(), right);
+    assertEquals(2, called.exit());
+    List<String> lines = called.out().lines().toList();
+    assertEquals(4, lines.size());
+    assertTrue(MAPPER.readTree(lines.get(0)).has("summary"));
+    assertTrue(MAPPER.readTree(lines.get(1)).has("problems"));
+    assertTrue(MAPPER.readTree(lines.get(2)).has("problems"));
+    assertEquals(lines.get(0), lines.get(3));
+    assertTrue(called.err().contains("wrong.json"), called.err());
+  }
+
+  @Test
+  void aPlanAboutTheEvidenceBaseIsRunAndDrawn() throws Exception {
+    Path figures = folder.resolve("figures");
+    Called called =
+        call(
+            "run",
+            file("evidence.json", EVIDENCE_PLAN),
+            "--home",
+            home(),
+            "--figures",
+            figures.toString());
+    assertEquals(0, called.exit(), called.err());
+    assertEquals(16, MAPPER.readTree(called.out()).at("/data/studies").asInt());
+    assertTrue(Files.readString(figures.resolve("evidence.svg")).contains("Alder Bay 2008"));
+    assertTrue(Files.readString(figures.resolve("evidence.csv")).contains("Alder Bay 2008"));
+  }
+
+  @Test
+  void whatIsExportedIsImportedAsUnchanged() throws Exception {
+    String home = home();
+    String again = folder.resolve("again.xlsx").toString();
+    assertEquals(0, call("export", again, "--home", home).exit());
+    Called imported = call("import", again, "--home", home, "--acknowledge");
+    assertEquals(0, imported.exit(), imported.err());
+    assertTrue(imported.err().contains("16 stood there already"), imported.err());
+    assertEquals(2, call("export", again, "--home", home).exit(), "no file is overwritten");
+  }
+
+  @Test
+  void aFileThatIsNoTemplateStoresNothing() throws Exception {
+    String home = folder.resolve("empty").toString();
+    Called called = call("import", file("studies.csv", "colour\nred\n"), "--home", home);
+    assertEquals(2, called.exit());
+    assertTrue(called.err().contains("nothing was stored"), called.err());
+    assertFalse(called.err().contains("Exception"), called.err());
+  }
+
+  @Test
+  void anIndexIsBuiltAnewAndABackupIsNeverOverwritten() throws Exception {
+    String home = home();
+    assertEquals(0, call("reindex", "--home", home).exit());
+    String copy = folder.resolve("copy.db").toString();
+    assertEquals(0, call("backup", copy, "--home", home).exit());
+    assertEquals(2, call("backup", copy, "--home", home).exit());
+  }
+}

@@ -1,0 +1,48 @@
+package gapwise.server;
+
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+
+/** Arrows of this module point one way: main, commands, web server, doors, answers, words. */
+@AnalyzeClasses(packages = "gapwise.server", importOptions = DoNotIncludeTests.class)
+class ServerArchitectureTest {
+  @ArchTest
+  static final ArchRule ROOMS_FORM_NO_CIRCLE =
+      slices().matching("gapwise.server.(*)..").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule DOORS_LIE_OVER_ANSWERS =
+      layeredArchitecture()
+          .consideringOnlyDependenciesInLayers()
+          .layer("commands")
+          .definedBy("gapwise.server.cli..")
+          .layer("web")
+          .definedBy("gapwise.server.web..")
+          .layer("api")
+          .definedBy("gapwise.server.api..")
+          .layer("pages")
+          .definedBy("gapwise.server.page..")
+          .layer("home")
+          .definedBy("gapwise.server.home..", "gapwise.server.job..")
+          .layer("answers")
+          .definedBy("gapwise.server.answer..")
+          .layer("words")
+          .definedBy("gapwise.server.wording..")
+          .whereLayer("web")
+          .mayOnlyBeAccessedByLayers("commands")
+          .whereLayer("api")
+          .mayOnlyBeAccessedByLayers("web")
+          .whereLayer("pages")
+          .mayOnlyBeAccessedByLayers("api", "web")
+          .whereLayer("home")
+          .mayOnlyBeAccessedByLayers("pages", "api", "web", "commands")
+          .whereLayer("answers")
+          .mayOnlyBeAccessedByLayers("home", "pages", "api", "web", "commands")
+          .whereLayer("words")
+          .mayOnlyBeAccessedByLayers("answers", "pages", "api");
+}

@@ -1,0 +1,59 @@
+package gapwise.server.web;
+
+import gapwise.server.home.Home;
+import java.io.IOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+
+/** A real server on a free port over a home of its own. */
+final class RunningServer implements AutoCloseable {
+  private final Home home;
+  private final WebServer server;
+  private final HttpClient client = HttpClient.newHttpClient();
+
+  private RunningServer(Home home) {
+    this.home = home;
+    this.server = WebServer.start(home, "127.0.0.1", 0, "test");
+  }
+
+  static RunningServer empty(Path folder) {
+    return new RunningServer(Home.open(folder, Clock.systemUTC()));
+  }
+
+  static RunningServer withStudies(Path folder) {
+    Home home = Home.open(folder, Clock.systemUTC());
+    home.base().saveAll(Invented.studies().iterator(), "reviewer", "for a test", List.of());
+    return new RunningServer(home);
+  }
+
+  WebServer server() {
+    return server;
+  }
+
+  String address(String path) {
+    return "http://127.0.0.1:" + server.port() + path;
+  }
+
+  HttpResponse<String> get(String path) throws IOException, InterruptedException {
+    return send(request(path).GET());
+  }
+
+  HttpRequest.Builder request(String path) {
+    return HttpRequest.newBuilder(URI.create(address(path)));
+  }
+
+  HttpResponse<String> send(HttpRequest.Builder request) throws IOException, InterruptedException {
+    return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+  }
+
+  @Override
+  public void close() {
+    server.close();
+    home.close();
+  }
+}
