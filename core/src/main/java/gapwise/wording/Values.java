@@ -62,6 +62,11 @@ public record Values(String counted, String share) {
               .collect(Collectors.joining(", "));
       return new Values(counts, "");
     }
+    if (value instanceof ReportedValue.Tally tally) {
+      String among =
+          tally.among().isPresent() ? tally.among().getAsInt() + " patients" : "an unstated number";
+      return new Values(tally.events() + " events among " + among, "");
+    }
     ReportedValue.Statement statement = (ReportedValue.Statement) value;
     return new Values("“" + statement.words() + "”", "");
   }

@@ -26,7 +26,7 @@ final class MethodDetails {
       case "autograft" -> told.autograft();
       case "allograft" -> told.allograft();
       case "printed-scaffold" -> told.scaffold(plan);
-      case "primary-amputation", "secondary-amputation" -> told.amputation(plan);
+      case "primary-amputation", "secondary-amputation", "amputation" -> told.amputation(plan);
       default -> told.words("fixation", plan.framed() ? "ring" : "mixed");
     }
     return told.details;

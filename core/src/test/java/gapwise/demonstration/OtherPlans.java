@@ -47,7 +47,11 @@ final class OtherPlans {
         series(52, "amputation after failed salvage", 2006, 2018, secondaryAmputation())
             .with(LIVING, COST_WITHOUT_YEAR, SATISFACTION),
         series(53, "a spacer left in place for good", 2015, 2021, spacerForGood())
-            .with(TWO_TIME_POINTS, SCORES));
+            .with(TWO_TIME_POINTS, SCORES),
+        series(61, "transport by a nail inside the bone", 2016, 2022, lengtheningNail())
+            .with(PRIMARY_AND_FINAL, WEIGHT_BEARING, MEDIANS),
+        series(62, "amputation, when it was done not told", 2004, 2012, amputation())
+            .with(LIVING, SCORES));
   }
 
   private static ArmPlan scaffold(int patients, double centimetres, LengthStyle length) {
@@ -76,6 +80,18 @@ final class OtherPlans {
 
   private static ArmPlan secondaryAmputation() {
     return ArmPlan.of("secondary-amputation", 13, 8, LengthStyle.WORDS_ONLY).infected(0.6);
+  }
+
+  private static ArmPlan lengtheningNail() {
+    return ArmPlan.of("internal-bone-transport", 9, 6.6, LengthStyle.MEDIAN_AND_QUARTILES)
+        .parts("segment moved by a magnetic nail under a plate", "lengthening-nail", "over-plate")
+        .infected(0.4)
+        .femurs(0.5)
+        .followed(26);
+  }
+
+  private static ArmPlan amputation() {
+    return ArmPlan.of("amputation", 15, 8, LengthStyle.NOTHING).infected(0.4).followed(28);
   }
 
   private static ArmPlan spacerForGood() {

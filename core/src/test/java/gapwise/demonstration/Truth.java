@@ -61,6 +61,9 @@ record Truth(
               "bone-transport",
               new Truth(.93, -.10, -.35, .70, .10, .05, .06, 0.5, 1.42, 1.5, .00, 1.0, .65, 1.4)),
           Map.entry(
+              "internal-bone-transport",
+              new Truth(.92, -.09, -.40, .70, .09, .06, .05, 0.5, 1.35, 1.5, .00, 0.8, .50, 1.2)),
+          Map.entry(
               "acute-shortening-lengthening",
               new Truth(.94, -.12, -.30, .60, .09, .05, .05, 0.8, 1.35, 1.1, .00, 0.8, .60, 1.2)),
           Map.entry(
@@ -93,6 +96,9 @@ record Truth(
           Map.entry(
               "primary-amputation",
               new Truth(.88, 0, 0, 0, .10, .07, .00, 3.0, 0.00, 0.6, .00, 1.6, .90, 1.8)),
+          Map.entry(
+              "amputation",
+              new Truth(.86, 0, 0, 0, .11, .08, .00, 3.0, 0.00, 0.65, .00, 1.7, .90, 2.0)),
           Map.entry(
               "secondary-amputation",
               new Truth(.84, 0, 0, 0, .12, .08, .00, 3.0, 0.00, 0.7, .00, 1.8, .90, 2.2)));

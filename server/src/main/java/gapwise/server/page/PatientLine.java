@@ -79,6 +79,9 @@ public record PatientLine(
     if (outcome instanceof PatientOutcome.Happened happened) {
       return happened.answer().label();
     }
+    if (outcome instanceof PatientOutcome.Graded graded) {
+      return graded.grade();
+    }
     PatientOutcome.Measured measured = (PatientOutcome.Measured) outcome;
     return Shown.number(measured.value()) + " " + measured.unit().symbol();
   }

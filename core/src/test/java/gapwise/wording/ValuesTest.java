@@ -1,0 +1,59 @@
+package gapwise.wording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import gapwise.evidence.EventCount;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+class ValuesTest {
+  private static final List<ReportedValue> ONE_OF_EACH_FORM =
+      List.of(
+          new ReportedValue.Events(EventCount.of(9, 9)),
+          new ReportedValue.Quantity(Summary.with(Unit.WEEKS).mean(30).build()),
+          new ReportedValue.Rate(4, 12, Unit.YEARS),
+          new ReportedValue.Tally(406, OptionalInt.of(282)),
+          new ReportedValue.Effect(
+              "odds ratio",
+              0.4,
+              OptionalDouble.of(0.2),
+              OptionalDouble.of(0.8),
+              OptionalDouble.empty(),
+              Optional.empty()),
+          new ReportedValue.Categories(List.of(new ReportedValue.Category("good", 3))),
+          new ReportedValue.Statement("no difference", OptionalInt.empty()));
+
+  @Test
+  void everyFormOfValueHasWords() {
+    Set<Class<?>> forms =
+        ONE_OF_EACH_FORM.stream().map(Object::getClass).collect(Collectors.toSet());
+    assertEquals(Set.copyOf(Arrays.asList(ReportedValue.class.getPermittedSubclasses())), forms);
+    for (ReportedValue value : ONE_OF_EACH_FORM) {
+      assertFalse(Values.asReported(value).counted().isBlank(), value.toString());
+    }
+  }
+
+  /** Nine of nine united has the exact lower limit 66 of 100: trade reference, trap 4. */
+  @Test
+  void nineOfNineStandsWithItsExactInterval() {
+    Values values = Values.of(Outcome.of("union"), ONE_OF_EACH_FORM.get(0));
+    assertEquals("100 in 100 (66 to 100)", values.share());
+  }
+
+  @Test
+  void complicationsOfSeveralToAPatientAreNoShare() {
+    assertEquals(
+        "406 events among 282 patients", Values.asReported(ONE_OF_EACH_FORM.get(3)).counted());
+  }
+}
