@@ -46,7 +46,8 @@ public final class Home implements AutoCloseable {
       return new Home(
           folder,
           store,
-          LuceneStudySearch.open(folder.resolve("index"), store, EvidenceBase.STUDY, message -> tell(store, message)));
+          LuceneStudySearch.open(
+              folder.resolve("index"), store, EvidenceBase.STUDY, message -> tell(store, message)));
     } catch (RuntimeException failure) {
       store.close();
       throw failure;

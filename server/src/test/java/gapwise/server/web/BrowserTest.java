@@ -76,8 +76,7 @@ class BrowserTest {
       browser
           .await()
           .until(
-              ExpectedConditions.numberOfElementsToBe(
-                  By.cssSelector("form#look.htmx-request"), 0));
+              ExpectedConditions.numberOfElementsToBe(By.cssSelector("form#look.htmx-request"), 0));
       driver.findElement(By.partialLinkText("Pool these")).click();
       browser
           .await()
