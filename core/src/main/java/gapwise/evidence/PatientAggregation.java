@@ -16,7 +16,7 @@ public final class PatientAggregation {
 
   /**
    * The outcome of a list of patients: so many of so many for events, numbers in the unit of the
-   * outcome for quantities. Empty when none of them has it.
+   * outcome for quantities, counts by category for grades. Empty when none of them has it.
    */
   public static Optional<ReportedValue> of(Outcome outcome, List<PatientRow> patients) {
     List<PatientOutcome> known =

@@ -2,6 +2,7 @@ package gapwise.exchange;
 
 import gapwise.evidence.Clock;
 import gapwise.evidence.CountedUnit;
+import gapwise.evidence.Duration;
 import gapwise.evidence.Money;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
@@ -144,7 +145,7 @@ final class OutcomeSheet {
     Optional<String> definition = row.get(DEFINITION);
     Optional<CountedUnit> counted = row.get(COUNTED);
     Optional<Clock> clock = row.get(CLOCK);
-    Optional<gapwise.evidence.Duration> timePoint = TIME_POINT.read(row);
+    Optional<Duration> timePoint = TIME_POINT.read(row);
     OptionalInt followed = row.count(FOLLOWED);
     Optional<Subgroup> subgroup = subgroup(row);
     Optional<Phase> phase = row.get(PHASE);

@@ -11,6 +11,7 @@ import gapwise.evidence.Sex;
 import gapwise.evidence.Study;
 import gapwise.evidence.Unit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -81,10 +82,7 @@ final class PatientSheet {
       Outcome.vocabulary().all().stream()
           .collect(
               Collectors.toMap(
-                  Outcome::code,
-                  PatientSheet::fieldsOf,
-                  (a, b) -> a,
-                  java.util.LinkedHashMap::new));
+                  Outcome::code, PatientSheet::fieldsOf, (a, b) -> a, LinkedHashMap::new));
 
   /** The sheet with the outcome columns that are most often needed. */
   static final Sheet SHEET = sheetWith(COMMON);

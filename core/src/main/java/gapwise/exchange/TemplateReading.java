@@ -1,5 +1,7 @@
 package gapwise.exchange;
 
+import gapwise.evidence.Arm;
+import gapwise.evidence.PatientRow;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.table.Header;
@@ -121,7 +123,7 @@ final class TemplateReading implements SheetConsumer {
                 }
                 draft.whole(new StudyDraft.Placed<>(row.number(), List.of(), Optional.of(all)));
               } else if (read instanceof ArmSheet.ArmRow.One one) {
-                StudyDraft.Placed<gapwise.evidence.Arm> before = draft.arms().get(one.id());
+                StudyDraft.Placed<Arm> before = draft.arms().get(one.id());
                 if (before != null) {
                   row.refuse(Keys.ARM, "duplicate-arm", twice("arm", one.id(), before.row()));
                 } else {
@@ -150,15 +152,14 @@ final class TemplateReading implements SheetConsumer {
         .ifPresent(
             read -> {
               StudyDraft draft = draft(read.study());
-              StudyDraft.Placed<gapwise.evidence.PatientRow> placed =
+              StudyDraft.Placed<PatientRow> placed =
                   new StudyDraft.Placed<>(row.number(), List.of(read.arm()), read.patient());
               if (read.id().isEmpty()) {
                 draft.patientsWithoutId().add(placed);
                 return;
               }
               String id = read.id().get();
-              StudyDraft.Placed<gapwise.evidence.PatientRow> before =
-                  draft.patients().putIfAbsent(id, placed);
+              StudyDraft.Placed<PatientRow> before = draft.patients().putIfAbsent(id, placed);
               if (before != null) {
                 row.refuse(
                     PatientSheet.PATIENT, "duplicate-patient", twice("patient", id, before.row()));

@@ -2,6 +2,7 @@ package gapwise.exchange;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import org.apache.poi.ss.usermodel.Font;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.ss.util.CellRangeAddressList;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
@@ -164,7 +166,7 @@ final class WorkbookWriter {
       XSSFRow present = row == null ? listSheet.createRow(index) : row;
       present.createCell(column).setCellValue(index == 0 ? name : words.get(index - 1));
     }
-    String letter = org.apache.poi.ss.util.CellReference.convertNumToColString(column);
+    String letter = CellReference.convertNumToColString(column);
     Name range = book.createName();
     range.setNameName("list_" + name);
     range.setRefersToFormula(LISTS + "!$" + letter + "$2:$" + letter + "$" + (words.size() + 1));
@@ -188,6 +190,6 @@ final class WorkbookWriter {
   }
 
   private static boolean fits(String number) {
-    return new java.math.BigDecimal(number).stripTrailingZeros().precision() <= MOST_DIGITS;
+    return new BigDecimal(number).stripTrailingZeros().precision() <= MOST_DIGITS;
   }
 }

@@ -77,7 +77,7 @@ final class FilledTemplate {
 
   FilledTemplate withoutRows(String sheet) {
     sheets.get(sheet).clear();
-    sheets.get(sheet).add(new LinkedHashMap<>(Map.of("study_id", "# no rows", "arm_id", "")));
+    add(sheet, "study_id=# no rows", "arm_id=");
     return this;
   }
 
