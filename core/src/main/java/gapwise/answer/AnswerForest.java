@@ -7,7 +7,6 @@ import gapwise.figure.Block;
 import gapwise.figure.Estimate;
 import gapwise.figure.Forest;
 import gapwise.figure.Heading;
-import gapwise.figure.LeftOut;
 import gapwise.figure.Limits;
 import gapwise.figure.Measure;
 import gapwise.figure.Provenance;
@@ -69,7 +68,7 @@ public final class AnswerForest {
         axis(),
         blocks.stream().map(this::block).toList(),
         Optional.empty(),
-        answer.selection().leftOut().stream().map(this::leftOut).toList(),
+        List.of(),
         notes(),
         CAUTIONS,
         provenance(result));
@@ -118,7 +117,7 @@ public final class AnswerForest {
         row.label(),
         detail(row),
         Defects.span(row.defect()),
-        Values.of(outcome, row.value()).plain(),
+        Values.of(outcome, row.value()).counted(),
         estimate,
         line.study().weightPercent(),
         low ? Row.OpenEnd.LOW : high ? Row.OpenEnd.HIGH : Row.OpenEnd.NONE,
@@ -167,15 +166,6 @@ public final class AnswerForest {
         Told.people(block.pooled()));
   }
 
-  private LeftOut leftOut(gapwise.selection.LeftOut one) {
-    return new LeftOut(
-        one.label(),
-        Defects.span(Optional.empty()),
-        "",
-        one.message(),
-        Optional.of("/studies/" + one.studyId()));
-  }
-
   private List<String> notes() {
     List<String> notes = new ArrayList<>();
     outcome.caution().ifPresent(notes::add);
@@ -183,6 +173,13 @@ public final class AnswerForest {
         .selection()
         .clock()
         .ifPresent(clock -> notes.add("Times are counted from: " + clock.label() + "."));
+    int leftOut = answer.selection().leftOut().size();
+    if (leftOut > 0) {
+      notes.add(
+          leftOut
+              + (leftOut == 1 ? " value was" : " values were")
+              + " left out; the result lists each with its reason.");
+    }
     return notes;
   }
 

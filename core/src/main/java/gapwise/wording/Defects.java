@@ -92,13 +92,15 @@ public final class Defects {
 
   /** The length in words, with how it is known and what was counted as part of it. */
   public static String words(ArmDefect defect) {
-    StringBuilder words = new StringBuilder(span(Optional.of(defect)).words());
     DefectLength length = defect.length();
     String bands =
         length.bands().stream()
             .map(band -> range(band.range()) + ": " + band.count())
             .collect(Collectors.joining(", "));
-    append(words, bands);
+    Span span = span(Optional.of(defect));
+    boolean onlyBands = span instanceof Span.NotReported && !bands.isEmpty();
+    StringBuilder words = new StringBuilder(onlyBands ? bands : span.words());
+    append(words, onlyBands ? "" : bands);
     if (length.summary().isPresent() && length.overCentimetres().isPresent()) {
       append(
           words, "only over " + Shown.centimetres(length.overCentimetres().getAsDouble()) + " cm");

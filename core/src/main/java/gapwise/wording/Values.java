@@ -21,12 +21,6 @@ import java.util.stream.Collectors;
  */
 public record Values(String counted, String share) {
   private static final double LEVEL = 0.95;
-  private static final String COUNTED_BACK = ", counted back from the percentage";
-
-  /** What was counted, without how it was come by. */
-  public String plain() {
-    return counted.replace(COUNTED_BACK, "");
-  }
 
   /** The value of an outcome, times and lengths in the unit in which the outcome is compared. */
   public static Values of(Outcome outcome, ReportedValue value) {
@@ -102,8 +96,8 @@ public record Values(String counted, String share) {
     }
     int events = count.events().getAsInt();
     int total = count.total().getAsInt();
-    String back = count.countedBack() ? COUNTED_BACK : "";
-    return new Values(events + " of " + total + back, exact(events, total));
+    String back = count.countedBack() ? ", counted back from a percentage" : "";
+    return new Values(events + " of " + total, exact(events, total) + back);
   }
 
   private static String exact(int events, int total) {

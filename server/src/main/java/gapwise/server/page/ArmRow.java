@@ -63,9 +63,7 @@ public record ArmRow(
 
   private static String detail(Study study, Arm arm) {
     List<String> parts = new ArrayList<>();
-    arm.method()
-        .parts()
-        .forEach(part -> parts.add("with " + part.label().toLowerCase(Locale.ROOT)));
+    arm.method().parts().forEach(part -> parts.add(part.label().toLowerCase(Locale.ROOT)));
     study.design().map(Design::label).ifPresent(parts::add);
     infected(study, arm).ifPresent(parts::add);
     return String.join(", ", parts);

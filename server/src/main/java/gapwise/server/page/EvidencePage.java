@@ -11,6 +11,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import java.util.OptionalInt;
 /** What the evidence base holds, at a glance, and where each kind of reader starts. */
 public final class EvidencePage {
   private static final int NEWEST_IMPORTS = 5;
+  private static final List<String> UNION =
+      List.of("primary-union", "union-without-further-grafting", "union", "final-union");
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("uuuu-MM-dd").withZone(ZoneOffset.UTC);
 
@@ -62,6 +65,7 @@ public final class EvidencePage {
    * @param added newest imports
    * @param methods methods to ask about, those of which there is any group
    * @param outcomes outcomes to ask about
+   * @param start code of the outcome that the question starts with
    */
   public record View(
       Site site,
@@ -72,7 +76,13 @@ public final class EvidencePage {
       YearBars years,
       List<Added> added,
       List<Method> methods,
-      List<Outcome> outcomes) {
+      List<Outcome> outcomes,
+      String start) {
+    /** Whether an outcome is the one that the question starts with. */
+    public boolean startsWith(Outcome outcome) {
+      return outcome.code().equals(start);
+    }
+
     /** Whether there is nothing yet. */
     public boolean isEmpty() {
       return map.lines().isEmpty();
@@ -98,7 +108,8 @@ public final class EvidencePage {
             now.years(),
             now.added(),
             now.map().lines().stream().map(EvidenceMap.Line::method).toList(),
-            reported(now.totals())));
+            reported(now.totals()),
+            start(now.totals())));
   }
 
   private Glance glance() {
@@ -153,6 +164,17 @@ public final class EvidencePage {
     return Outcome.vocabulary().all().stream()
         .filter(outcome -> codes.contains(outcome.code()))
         .toList();
+  }
+
+  /** The way of counting union that most groups report. */
+  private static String start(SearchAnswer totals) {
+    return totals.facets().stream()
+        .filter(facet -> facet.filter().equals("outcomes"))
+        .flatMap(facet -> facet.counts().stream())
+        .filter(count -> UNION.contains(count.code()))
+        .max(Comparator.comparingInt(SearchAnswer.Count::arms))
+        .map(SearchAnswer.Count::code)
+        .orElse("");
   }
 
   private static String grouped(long number) {
