@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A filled plan in words: its measure for the axis, its model for the foot. */
-final class ModelWords {
+public final class ModelWords {
   private static final Map<String, String> ESTIMATORS =
       Map.of(
           "restricted-maximum-likelihood", "between-study variance by restricted likelihood",
@@ -36,7 +36,8 @@ final class ModelWords {
     };
   }
 
-  static String model(ObjectNode plan) {
+  /** Model, scale, estimator and interval of a filled plan, as one phrase. */
+  public static String model(ObjectNode plan) {
     List<String> words = new ArrayList<>();
     words.add(plan.path("model").asText("random-effects").replace('-', ' '));
     if (plan.has("scale")) {

@@ -58,11 +58,15 @@ public final class Png {
     }
   }
 
-  /** The drawing of a forest plot as PNG that carries its title and caption. */
+  /**
+   * The drawing of a forest plot as PNG that carries its title and caption. A drawing too tall for
+   * the width asked for is made as wide as it can be.
+   */
   public static byte[] of(Picture picture, int pixelWidth, Forest forest) {
+    double widest = Math.sqrt(0.99 * MOST_PIXELS * picture.width() / picture.height());
     return of(
         picture,
-        pixelWidth,
+        (int) Math.min(pixelWidth, widest),
         Map.of("Title", forest.heading().title(), "Description", FigureMetadata.caption(forest)));
   }
 

@@ -7,6 +7,7 @@ import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
 import gapwise.answer.Blocks;
+import gapwise.answer.ModelWords;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.Clock;
@@ -70,6 +71,7 @@ public final class PooledPage {
    * @param told the answer in sentences, one method after another
    * @param figure the figure; empty where nothing can be drawn
    * @param statistics the numbers of heterogeneity and model
+   * @param model model and interval in words
    * @param warnings what must be known beside it, in words
    * @param aboutNumbers what must be known of the pooled numbers
    * @param aboutStudies notes about single studies
@@ -86,6 +88,7 @@ public final class PooledPage {
       List<Told> told,
       Optional<Drawn> figure,
       List<Statistics.Line> statistics,
+      String model,
       List<String> warnings,
       List<String> aboutNumbers,
       List<String> aboutStudies,
@@ -190,6 +193,7 @@ public final class PooledPage {
           List.of(),
           Optional.empty(),
           List.of(),
+          "",
           List.of(),
           List.of(),
           List.of(),
@@ -212,6 +216,7 @@ public final class PooledPage {
         result.map(r -> Blocks.told(answer, r)).orElse(List.of()),
         result.map(r -> drawn(AnswerForest.of(answer, r, version))),
         result.map(Statistics::of).orElse(List.of()),
+        result.map(r -> ModelWords.model(r.plan())).orElse(""),
         warnings(answer),
         result.map(PooledPage::aboutNumbers).orElse(List.of()),
         result.map(PooledPage::aboutStudies).orElse(List.of()),
