@@ -70,14 +70,23 @@ public final class Defects {
         : Optional.empty();
   }
 
+  /** Bands without an upper end are drawn like a threshold at the shortest length counted. */
   private static Optional<Span> acrossBands(DefectLength length) {
     if (length.bands().isEmpty()) {
       return Optional.empty();
     }
     return length
         .reportedRange()
-        .filter(range -> Double.isFinite(range.toCentimetres()))
-        .map(range -> new Span.RangeOnly(range.fromCentimetres(), range.toCentimetres()));
+        .flatMap(
+            range -> {
+              if (Double.isFinite(range.toCentimetres())) {
+                return Optional.of(
+                    new Span.RangeOnly(range.fromCentimetres(), range.toCentimetres()));
+              }
+              return range.fromCentimetres() > 0
+                  ? Optional.of(new Span.Threshold(range.fromCentimetres()))
+                  : Optional.<Span>empty();
+            });
   }
 
   private static Optional<Span> threshold(DefectLength length) {

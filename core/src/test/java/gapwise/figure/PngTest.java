@@ -71,6 +71,21 @@ class PngTest {
   void picturesThatAreTooSmallOrTooLargeAreRefused() {
     Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
     assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 3, FOREST));
-    assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 2_000_000, FOREST));
+    assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 2_000_000, Map.of()));
+  }
+
+  @Test
+  void aForestPlotTooTallForTheWidthIsMadeAsWideAsItCanBe() throws IOException {
+    Picture tall = new Picture(span(120_000), 100, 120_000);
+    BufferedImage image = ImageIO.read(new ByteArrayInputStream(Png.of(tall, 2_000, FOREST)));
+    assertTrue(image.getWidth() < 2_000 && image.getWidth() > 100, "width " + image.getWidth());
+  }
+
+  private static String span(int height) {
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 100 "
+        + height
+        + "\" width=\"100\" height=\""
+        + height
+        + "\"><rect width=\"50\" height=\"50\"/></svg>";
   }
 }
