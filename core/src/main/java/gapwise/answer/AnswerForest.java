@@ -2,6 +2,7 @@ package gapwise.answer;
 
 import gapwise.analysis.Result;
 import gapwise.evidence.Outcome;
+import gapwise.evidence.ReportedValue;
 import gapwise.figure.AxisWords;
 import gapwise.figure.Block;
 import gapwise.figure.Estimate;
@@ -18,6 +19,7 @@ import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The forest plot of an answer. */
 public final class AnswerForest {
@@ -102,15 +104,27 @@ public final class AnswerForest {
     return new Block(
         block.method().label(),
         block.lines().stream()
-            .filter(line -> line.study().shown().isPresent())
-            .map(this::row)
+            .flatMap(line -> estimate(line).map(value -> row(line, value)).stream())
             .toList(),
         summary(block));
   }
 
-  private Row row(Blocks.Line line) {
+  /** What the result shows; else the mean or median alone, so that no reported value is hidden. */
+  private Optional<Estimate> estimate(Blocks.Line line) {
+    return line.estimate().or(() -> centre(line.row()).map(Estimate::alone));
+  }
+
+  private Optional<Double> centre(SelectedRow row) {
+    if (row.value() instanceof ReportedValue.Quantity quantity) {
+      OptionalDouble centre =
+          quantity.summary().in(outcome.unit().orElse(quantity.summary().unit())).centre();
+      return centre.isPresent() ? Optional.of(centre.getAsDouble()) : Optional.empty();
+    }
+    return Optional.empty();
+  }
+
+  private Row row(Blocks.Line line, Estimate estimate) {
     SelectedRow row = line.row();
-    Estimate estimate = line.estimate().orElseThrow();
     boolean low = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 0;
     boolean high = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 1;
     return new Row(
@@ -121,7 +135,8 @@ public final class AnswerForest {
         estimate,
         line.study().weightPercent(),
         low ? Row.OpenEnd.LOW : high ? Row.OpenEnd.HIGH : Row.OpenEnd.NONE,
-        Optional.of("/studies/" + row.study().id()));
+        Optional.of("/studies/" + row.study().id()),
+        row.study().citation().line());
   }
 
   private static String detail(SelectedRow row) {

@@ -7,12 +7,24 @@ import java.util.Objects;
  * a ratio above 0, months, centimetres.
  *
  * @param value finite
- * @param limits its interval
+ * @param limits its interval; both the value where no interval is known
+ * @param intervalKnown false for a value that a paper reports without any spread, which is drawn
+ *     and never pooled
  */
-public record Estimate(double value, Limits limits) {
+public record Estimate(double value, Limits limits, boolean intervalKnown) {
   public Estimate {
     Check.finite(value, "value");
     Objects.requireNonNull(limits, "limits");
+  }
+
+  /** A value with its interval. */
+  public Estimate(double value, Limits limits) {
+    this(value, limits, true);
+  }
+
+  /** A value that is reported without any spread. */
+  public static Estimate alone(double value) {
+    return new Estimate(value, new Limits(value, value), false);
   }
 
   /** The same from three numbers. */

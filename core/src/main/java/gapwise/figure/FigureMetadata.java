@@ -24,6 +24,11 @@ final class FigureMetadata {
     if (!provenance.dataVersion().isBlank()) {
       svg.element("dc:source", "Data version: " + provenance.dataVersion());
     }
+    forest.rows().stream()
+        .map(Row::citation)
+        .filter(citation -> !citation.isBlank())
+        .distinct()
+        .forEach(citation -> svg.element("dc:source", citation));
     provenance.dataDate().ifPresent(date -> svg.element("dc:date", date.toString()));
     svg.close("rdf:Description").close("rdf:RDF").close("metadata");
   }

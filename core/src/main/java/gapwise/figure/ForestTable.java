@@ -44,6 +44,7 @@ public record ForestTable(Forest forest, List<Line> lines) {
    * @param weightPercent share of information
    * @param shown value with interval as the figure shows it; empty where there is none
    * @param shownPrediction prediction limits as the figure shows them
+   * @param citation where a series was published; empty for none
    */
   public record Line(
       Kind kind,
@@ -56,7 +57,14 @@ public record ForestTable(Forest forest, List<Line> lines) {
       Optional<Limits> prediction,
       OptionalDouble weightPercent,
       String shown,
-      String shownPrediction) {}
+      String shownPrediction,
+      String citation) {
+
+    /** The estimate where its interval is known. */
+    Optional<Estimate> interval() {
+      return estimate.filter(Estimate::intervalKnown);
+    }
+  }
 
   public ForestTable {
     lines = List.copyOf(lines);
@@ -86,7 +94,8 @@ public record ForestTable(Forest forest, List<Line> lines) {
         Optional.empty(),
         row.weightPercent(),
         Shown.estimate(forest.measure(), row.estimate()),
-        "");
+        "",
+        row.citation());
   }
 
   private static Line summary(Forest forest, Kind kind, String block, Summary summary) {
@@ -107,7 +116,8 @@ public record ForestTable(Forest forest, List<Line> lines) {
         pooled.prediction(),
         OptionalDouble.empty(),
         Shown.estimate(measure, pooled.estimate()),
-        pooled.prediction().map(limits -> Shown.limits(measure, limits)).orElse(""));
+        pooled.prediction().map(limits -> Shown.limits(measure, limits)).orElse(""),
+        "");
   }
 
   private static Line leftOut(LeftOut row) {
@@ -127,6 +137,7 @@ public record ForestTable(Forest forest, List<Line> lines) {
         Optional.empty(),
         Optional.empty(),
         OptionalDouble.empty(),
+        "",
         "",
         "");
   }

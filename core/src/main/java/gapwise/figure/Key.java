@@ -20,10 +20,16 @@ record Key(Board board, List<Entry> entries) implements Part {
   static Key of(Board board) {
     Forest forest = board.forest();
     List<Entry> entries = new ArrayList<>();
-    if (!forest.rows().isEmpty()) {
+    if (forest.rows().stream().anyMatch(row -> row.estimate().intervalKnown())) {
       boolean weighted = board.greatestWeight() > 0;
       String area = weighted ? "; its area is the share of information" : "";
       entries.add(new Entry(Key::series, "one series with its interval" + area));
+    }
+    if (forest.rows().stream().anyMatch(row -> !row.estimate().intervalKnown())) {
+      entries.add(
+          new Entry(
+              (svg, x, middle) -> Marks.ring(svg, x + 14, middle, 4),
+              "reported without any spread, so not pooled"));
     }
     if (!forest.pooled().isEmpty()) {
       entries.add(new Entry(Key::pooled, "pooled value with its interval"));

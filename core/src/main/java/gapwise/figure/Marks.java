@@ -59,6 +59,21 @@ final class Marks {
     ellipse(svg, x, middle, radius);
   }
 
+  /** A value without an interval: an open ring, so that it is never taken for a lens. */
+  static void ring(Svg svg, double x, double middle, double radius) {
+    String arc = "a" + Svg.n(radius) + " " + Svg.n(radius) + " 0 1 0 ";
+    String path =
+        "M"
+            + Svg.at(x - radius, middle)
+            + arc
+            + Svg.n(2 * radius)
+            + " 0"
+            + arc
+            + Svg.n(-2 * radius)
+            + " 0Z";
+    svg.shape(path, Ink.GROUND, Ink.INK, 1.4, "");
+  }
+
   private static void ellipse(Svg svg, double x, double middle, double radius) {
     double height = radius * LENS_FLATNESS;
     svg.empty(

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  *     all lenses are drawn alike
  * @param openEnd the bound of the scale that the value lies on, if any
  * @param href link of the label: a relative address or http(s)
+ * @param citation where it was published, for the table and the file's own words; empty for none
  */
 public record Row(
     String study,
@@ -25,7 +26,8 @@ public record Row(
     Estimate estimate,
     OptionalDouble weightPercent,
     OpenEnd openEnd,
-    Optional<String> href) {
+    Optional<String> href,
+    String citation) {
 
   /** Whether the value lies on a bound, so that its interval has one real limit only. */
   public enum OpenEnd {
@@ -45,10 +47,24 @@ public record Row(
     Objects.requireNonNull(estimate, "estimate");
     Objects.requireNonNull(openEnd, "openEnd");
     Link.check(href);
+    Objects.requireNonNull(citation, "citation");
     if (weightPercent.isPresent()
         && !(weightPercent.getAsDouble() >= 0 && weightPercent.getAsDouble() <= 100)) {
       throw new IllegalArgumentException(
           "weightPercent must lie from 0 to 100, was " + weightPercent.getAsDouble());
     }
+  }
+
+  /** A series without a citation. */
+  public Row(
+      String study,
+      String detail,
+      Span span,
+      String counts,
+      Estimate estimate,
+      OptionalDouble weightPercent,
+      OpenEnd openEnd,
+      Optional<String> href) {
+    this(study, detail, span, counts, estimate, weightPercent, openEnd, href, "");
   }
 }

@@ -7,6 +7,10 @@ final class SeriesMarks {
   static void draw(Svg svg, Board board, Row row, double middle) {
     Axis axis = board.axis();
     Style.Rhythm rhythm = board.style().rhythm();
+    if (!row.estimate().intervalKnown()) {
+      Marks.ring(svg, axis.x(row.estimate().value()), middle, rhythm.bar());
+      return;
+    }
     Marks.bar(svg, axis, row.estimate().limits(), middle, rhythm.bar());
     double x = axis.x(row.estimate().value());
     double radius = board.lensRadius(row.weightPercent());

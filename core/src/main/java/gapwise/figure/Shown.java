@@ -123,7 +123,10 @@ public final class Shown {
 
   /** An estimate as "90 (83 to 95)". */
   public static String estimate(Measure measure, Estimate estimate) {
-    return value(measure, estimate.value()) + " (" + limits(measure, estimate.limits()) + ")";
+    String value = value(measure, estimate.value());
+    return estimate.intervalKnown()
+        ? value + " (" + limits(measure, estimate.limits()) + ")"
+        : value + " (no spread)";
   }
 
   /** A share of weight in percent, one decimal: "12.5". */

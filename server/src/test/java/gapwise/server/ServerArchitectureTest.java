@@ -8,7 +8,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 
-/** Arrows of this module point one way: main, commands, web server, doors, answers, words. */
+/** Arrows of this module point one way: main, commands, web server, doors, home. */
 @AnalyzeClasses(packages = "gapwise.server", importOptions = DoNotIncludeTests.class)
 class ServerArchitectureTest {
   @ArchTest
@@ -16,7 +16,7 @@ class ServerArchitectureTest {
       slices().matching("gapwise.server.(*)..").should().beFreeOfCycles();
 
   @ArchTest
-  static final ArchRule DOORS_LIE_OVER_ANSWERS =
+  static final ArchRule DOORS_LIE_OVER_HOME =
       layeredArchitecture()
           .consideringOnlyDependenciesInLayers()
           .layer("commands")
@@ -29,10 +29,6 @@ class ServerArchitectureTest {
           .definedBy("gapwise.server.page..")
           .layer("home")
           .definedBy("gapwise.server.home..", "gapwise.server.job..")
-          .layer("answers")
-          .definedBy("gapwise.server.answer..")
-          .layer("words")
-          .definedBy("gapwise.server.wording..")
           .whereLayer("web")
           .mayOnlyBeAccessedByLayers("commands")
           .whereLayer("api")
@@ -40,9 +36,5 @@ class ServerArchitectureTest {
           .whereLayer("pages")
           .mayOnlyBeAccessedByLayers("api", "web")
           .whereLayer("home")
-          .mayOnlyBeAccessedByLayers("pages", "api", "web", "commands")
-          .whereLayer("answers")
-          .mayOnlyBeAccessedByLayers("home", "pages", "api", "web", "commands")
-          .whereLayer("words")
-          .mayOnlyBeAccessedByLayers("answers", "pages", "api");
+          .mayOnlyBeAccessedByLayers("pages", "api", "web", "commands");
 }

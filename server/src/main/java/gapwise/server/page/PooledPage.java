@@ -59,7 +59,17 @@ public final class PooledPage {
   public record Reason(String message, List<LeftOut> groups) {}
 
   /** The figure in its two widths, and its rows as a table. */
-  public record Drawn(String wide, String narrow, List<ForestTable.Line> lines) {}
+  public record Drawn(String wide, String narrow, List<ForestTable.Line> lines) {
+
+    /** Where the series were published, each once. */
+    public List<String> sources() {
+      return lines.stream()
+          .map(ForestTable.Line::citation)
+          .filter(citation -> !citation.isBlank())
+          .distinct()
+          .toList();
+    }
+  }
 
   /**
    * What the template shows.
