@@ -3,6 +3,7 @@ package gapwise.server.home;
 import gapwise.answer.Answers;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
+import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Study;
 import gapwise.search.LuceneStudySearch;
 import gapwise.search.StudySearch;
@@ -26,7 +27,7 @@ public final class Home implements AutoCloseable {
   private final Answers answers;
 
   private final Path folder;
-  private volatile Invented invented = new Invented(-1, false);
+  private volatile Invented invented = new Invented(0, false);
 
   /** Whether any study was invented, as of a change of the evidence base. */
   private record Invented(long change, boolean any) {}
@@ -66,16 +67,41 @@ public final class Home implements AutoCloseable {
     return folder;
   }
 
-  /** Whether any study here is invented, which every page must say. */
+  /**
+   * Whether any study here is invented, which every page must say. Only what changed since the last
+   * asking is read, unless an invented study may have gone.
+   */
   public boolean hasInvented() {
     long change = store.lastChange();
     Invented known = invented;
-    if (known.change() == change) {
-      return known.any();
+    if (known.change() != change) {
+      known = new Invented(change, known.any() ? anyInvented() : anyInventedAfter(known.change()));
+      invented = known;
     }
+    return known.any();
+  }
+
+  private boolean anyInventedAfter(long change) {
     AtomicBoolean any = new AtomicBoolean();
-    base.forEach(kept -> any.compareAndSet(false, kept.study().invented()));
-    invented = new Invented(change, any.get());
+    store.changesAfter(
+        change,
+        version -> {
+          if (!any.get() && version.id().kind().equals(EvidenceBase.STUDY)) {
+            version.json().map(EvidenceJson::read).map(Study::invented).ifPresent(any::set);
+          }
+        });
+    return any.get() && anyInvented();
+  }
+
+  private boolean anyInvented() {
+    AtomicBoolean any = new AtomicBoolean();
+    store.forEachLatest(
+        EvidenceBase.STUDY,
+        version -> {
+          if (!any.get()) {
+            version.json().map(EvidenceJson::read).map(Study::invented).ifPresent(any::set);
+          }
+        });
     return any.get();
   }
 
