@@ -77,7 +77,7 @@ public final class AnswerForest {
   }
 
   private String counts() {
-    return measure.kind() == Measure.Kind.OF_100 ? "Counted" : "Reported";
+    return measure.kind() == Measure.Kind.OF_100 ? "Counted" : "Patients";
   }
 
   private String values() {
@@ -131,7 +131,7 @@ public final class AnswerForest {
         row.label(),
         detail(row),
         Defects.span(row.defect()),
-        Values.of(outcome, row.value()).counted(),
+        counted(row),
         estimate,
         line.study().weightPercent(),
         low ? Row.OpenEnd.LOW : high ? Row.OpenEnd.HIGH : Row.OpenEnd.NONE,
@@ -139,9 +139,30 @@ public final class AnswerForest {
         row.study().citation().line());
   }
 
+  /**
+   * "27 of 31" for events, excellent and good of all for grades; how many patients or limbs a mean
+   * speaks of.
+   */
+  private String counted(SelectedRow row) {
+    if (row.value() instanceof ReportedValue.Quantity) {
+      return row.speaksOf().isPresent() ? "" + row.speaksOf().getAsInt() : "not stated";
+    }
+    if (row.value() instanceof ReportedValue.Events events && events.count().isComplete()) {
+      return events.count().events().getAsInt() + " of " + events.count().total().getAsInt();
+    }
+    if (row.value() instanceof ReportedValue.Categories grades) {
+      return grades.good() + " of " + grades.sum();
+    }
+    return Values.of(outcome, row.value()).counted();
+  }
+
   private static String detail(SelectedRow row) {
     List<String> parts = new ArrayList<>();
     row.study().design().ifPresent(design -> parts.add(design.label()));
+    if (row.value() instanceof ReportedValue.Quantity quantity
+        && quantity.summary().mean().isEmpty()) {
+      parts.add("a median");
+    }
     switch (row.basis()) {
       case REPORTED -> {}
       case COUNTED_BACK -> parts.add("counted back from a percentage");

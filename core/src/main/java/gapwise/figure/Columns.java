@@ -11,6 +11,7 @@ import java.util.stream.Stream;
  * @param labelRoom room for a name
  * @param spanLeft x of the spans
  * @param countsRight right edge of the counts
+ * @param countsRoom room for the counts
  * @param plotLeft left end of the axis
  * @param plotRight right end of the axis
  * @param valuesRight right edge of the values
@@ -21,6 +22,7 @@ record Columns(
     double labelRoom,
     double spanLeft,
     double countsRight,
+    double countsRoom,
     double plotLeft,
     double plotRight,
     double valuesRight) {
@@ -29,6 +31,9 @@ record Columns(
 
   /** The plot keeps at least this share of the width. */
   private static final double LEAST_FOR_PLOT = 0.23;
+
+  /** Counts get no more than this share; they are a few figures, and longer words are shortened. */
+  private static final double MOST_FOR_COUNTS = 0.16;
 
   static final String NEW_CENTRE = "new centre ";
 
@@ -44,12 +49,13 @@ record Columns(
           sheet.room(),
           left,
           sheet.right(),
+          sheet.room(),
           left + lens,
           sheet.right() - lens,
           sheet.right());
     }
     double values = valuesRoom(forest, style);
-    double counts = countsRoom(forest, style);
+    double counts = Math.min(countsRoom(forest, style), sheet.width() * MOST_FOR_COUNTS);
     double span = style.rhythm().span();
     double indent = indent(forest, style);
     double fixed = indent + span + counts + values + 4 * gap + 2 * lens;
@@ -65,6 +71,7 @@ record Columns(
         label,
         spanLeft,
         countsRight,
+        counts,
         countsRight + gap + lens,
         sheet.right() - values - gap - lens,
         sheet.right());

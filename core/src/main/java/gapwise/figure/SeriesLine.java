@@ -43,7 +43,8 @@ record SeriesLine(Board board, Row row) implements Part {
     double baseline = middle + style.text().middleToBaseline();
     board.spans().draw(svg, row.span(), columns.spanLeft(), middle);
     if (!row.counts().isBlank()) {
-      svg.text(columns.countsRight(), baseline, Svg.Anchor.END, style.text(), row.counts());
+      String counts = TextMeasure.shorten(row.counts(), style.text(), columns.countsRoom());
+      svg.text(columns.countsRight(), baseline, Svg.Anchor.END, style.text(), counts);
     }
     SeriesMarks.draw(svg, board, row, middle);
     String values = Shown.estimate(board.forest().measure(), row.estimate());

@@ -26,6 +26,7 @@ class ForestDrawingTest {
           "300 series", InventedFigures.many(300, 7),
           "ratios", InventedFigures.ratios(),
           "one series and an empty block", InventedFigures.oneSeriesAndAnEmptyBlock(),
+          "means without a spread", InventedFigures.meansWithoutASpread(),
           "hostile words", InventedFigures.hostileWords());
 
   private static final Map<String, List<Picture>> DRAWN = new HashMap<>();
@@ -291,5 +292,24 @@ class ForestDrawingTest {
     String svg = ForestDrawing.draw(forest, Medium.PAGE).get(0).svg();
     assertFalse(svg.contains(Provenance.INVENTED));
     assertNotEquals(svg, ForestDrawing.draw(invented, Medium.PAGE).get(0).svg());
+  }
+
+  @Test
+  void manyWordsOfCountsLeaveThePlotItsRoom() {
+    Forest forest = InventedFigures.meansWithoutASpread();
+    Columns columns = Columns.of(forest, Medium.PAGE.style(5));
+    double plot = columns.plotRight() - columns.plotLeft();
+    assertTrue(plot > 0.2 * Medium.PAGE.style(5).sheet().width(), "plot " + plot);
+  }
+
+  @Test
+  void aValueWithoutASpreadIsSaidToHaveNone() {
+    Forest forest = InventedFigures.meansWithoutASpread();
+    String svg = ForestDrawing.draw(forest, Medium.PAGE).get(0).svg();
+    assertTrue(svg.contains("9.2 (no spread)"));
+    String csv = ForestTable.of(forest).csv();
+    String first = csv.lines().skip(1).findFirst().orElseThrow();
+    assertTrue(first.contains(",9.2,,,"), first);
+    assertTrue(first.contains("Sedge A. Invented series 0. 2020"), first);
   }
 }

@@ -319,6 +319,45 @@ final class InventedFigures {
         Optional.empty());
   }
 
+  /** Means of which some stand without a spread, with counts told in far too many words. */
+  static Forest meansWithoutASpread() {
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; i < 5; i++) {
+      Estimate estimate =
+          i % 2 == 0 ? Estimate.alone(9.2 + i) : Estimate.of(10.5 + i, 8.7 + i, 12.6 + i);
+      rows.add(
+          new Row(
+              "Invented series " + i + ", Sedge 2020",
+              "retrospective series",
+              mean(5 + i, 3, 9 + i),
+              "mean 10.5, median 10.1, SD 2.8, middle half 8.5 to 12.4, 7.0 to 14.6 months",
+              estimate,
+              i % 2 == 0 ? OptionalDouble.empty() : OptionalDouble.of(50),
+              Row.OpenEnd.NONE,
+              Optional.empty(),
+              "Sedge A. Invented series " + i + ". 2020"));
+    }
+    return new Forest(
+        new Heading("Months in a frame", List.of(), "Reported", "months (95 %)"),
+        Measure.mean("months"),
+        new AxisWords("months", "better for patients", "", List.of()),
+        List.of(
+            new Block(
+                "Transport in a ring frame",
+                rows,
+                new Summary.Pooled(
+                    "Pooled, random effects",
+                    Estimate.of(12.1, 9.0, 15.4),
+                    Optional.empty(),
+                    2,
+                    "40 limbs"))),
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        List.of(CAUTION),
+        provenance(2, "40 limbs"));
+  }
+
   /** Months in a frame, one series, nothing pooled; and a block without any series. */
   static Forest oneSeriesAndAnEmptyBlock() {
     Row only =
