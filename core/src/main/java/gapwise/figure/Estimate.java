@@ -8,7 +8,7 @@ import java.util.Objects;
  *
  * @param value finite
  * @param limits its interval; both the value where no interval is known
- * @param intervalKnown false for a value that a paper reports without any spread, which is drawn
+ * @param intervalKnown false for a value that a paper reports without a standard deviation, which is drawn
  *     and never pooled
  */
 public record Estimate(double value, Limits limits, boolean intervalKnown) {
@@ -22,7 +22,7 @@ public record Estimate(double value, Limits limits, boolean intervalKnown) {
     this(value, limits, true);
   }
 
-  /** A value that is reported without any spread. */
+  /** A value that is reported without a standard deviation. */
   public static Estimate alone(double value) {
     return new Estimate(value, new Limits(value, value), false);
   }

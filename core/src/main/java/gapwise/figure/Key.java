@@ -29,7 +29,7 @@ record Key(Board board, List<Entry> entries) implements Part {
       entries.add(
           new Entry(
               (svg, x, middle) -> Marks.ring(svg, x + 14, middle, 4),
-              "reported without any spread, so not pooled"));
+              "no standard deviation reported, so not pooled"));
     }
     if (!forest.pooled().isEmpty()) {
       entries.add(new Entry(Key::pooled, "pooled value with its interval"));

@@ -126,7 +126,7 @@ public final class Shown {
     String value = value(measure, estimate.value());
     return estimate.intervalKnown()
         ? value + " (" + limits(measure, estimate.limits()) + ")"
-        : value + " (no spread)";
+        : value + " (no SD)";
   }
 
   /** A share of weight in percent, one decimal: "12.5". */

@@ -124,7 +124,7 @@ class LiteratureForestTest {
     assertTrue(all.stream().noneMatch(row -> row.citation().isBlank()));
     assertTrue(
         forest.blocks().stream().allMatch(block -> block.summary() instanceof Summary.NotPooled));
-    assertTrue(svg(forest).contains("no spread"), "said in the figure");
+    assertTrue(svg(forest).contains("(no SD)"), "said in the figure");
   }
 
   private static String svg(Forest forest) {

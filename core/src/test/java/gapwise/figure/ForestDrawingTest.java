@@ -306,7 +306,7 @@ class ForestDrawingTest {
   void aValueWithoutASpreadIsSaidToHaveNone() {
     Forest forest = InventedFigures.meansWithoutASpread();
     String svg = ForestDrawing.draw(forest, Medium.PAGE).get(0).svg();
-    assertTrue(svg.contains("9.2 (no spread)"));
+    assertTrue(svg.contains("9.2 (no SD)"));
     String csv = ForestTable.of(forest).csv();
     String first = csv.lines().skip(1).findFirst().orElseThrow();
     assertTrue(first.contains(",9.2,,,"), first);
