@@ -8,8 +8,8 @@ import java.util.Objects;
  *
  * @param value finite
  * @param limits its interval; both the value where no interval is known
- * @param intervalKnown false for a value that a paper reports without a standard deviation, which is drawn
- *     and never pooled
+ * @param intervalKnown false for a value that a paper reports without a standard deviation, which
+ *     is drawn and never pooled
  */
 public record Estimate(double value, Limits limits, boolean intervalKnown) {
   public Estimate {
