@@ -3,11 +3,13 @@ package gapwise.analysis;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.table.Cell;
+import gapwise.table.Header;
+import gapwise.table.Row;
+import gapwise.table.SheetConsumer;
+import gapwise.table.TableFile;
+import gapwise.table.TableReader;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,16 +18,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
 
-/** A comma-separated table with a row of column names, in UTF-8 (RFC 4180). */
-final class CsvTable {
-  private static final CSVFormat FORMAT =
-      CSVFormat.RFC4180.builder().setIgnoreEmptyLines(true).setIgnoreSurroundingSpaces(true).get();
+/** The table that a plan names, read by the same reader as the templates. */
+final class PlanTable implements SheetConsumer {
+  private final Set<String> columns = new LinkedHashSet<>();
+  private final List<DataTable.Row> rows = new ArrayList<>();
 
-  private CsvTable() {}
+  private PlanTable() {}
 
   /**
    * Reads a table.
@@ -34,84 +33,54 @@ final class CsvTable {
    * @throws WrongInputException with everything that is wrong with the file
    */
   static DataTable read(Path file, String name) {
-    byte[] bytes;
-    try {
-      bytes = Files.readAllBytes(file);
-    } catch (IOException e) {
-      throw wrong(
-          "file-not-readable",
-          "the file '"
-              + name
-              + "' cannot be read beside the plan; put it there or correct its name");
-    }
-    String text = decode(bytes, name);
-    try (CSVParser parser = CSVParser.parse(text, FORMAT)) {
-      return table(parser, name, Hash.sha256(bytes));
-    } catch (IOException | UncheckedIOException e) {
-      throw wrong("not-a-table", "the file '" + name + "' is no table: " + e.getMessage());
-    }
-  }
-
-  private static String decode(byte[] bytes, String name) {
-    try {
-      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
-      return text.startsWith("\uFEFF") ? text.substring(1) : text;
-    } catch (CharacterCodingException e) {
-      throw wrong("not-utf-8", "the file '" + name + "' is not in UTF-8; save it as CSV UTF-8");
-    }
-  }
-
-  private static DataTable table(CSVParser parser, String name, String sha256) {
-    List<String> header = null;
-    List<DataTable.Row> rows = new ArrayList<>();
+    byte[] bytes = bytes(file, name);
+    PlanTable table = new PlanTable();
     Problems problems = new Problems();
-    for (CSVRecord line : parser) {
-      if (header == null) {
-        header = header(line, problems);
-      } else if (line.size() != header.size()) {
-        problems.add(
-            name + ", line " + parser.getCurrentLineNumber(),
-            "ragged-row",
-            "found "
-                + line.size()
-                + " values, expected "
-                + header.size()
-                + " as in the row of column names");
-      } else {
-        Map<String, String> cells = new LinkedHashMap<>();
-        for (int i = 0; i < line.size(); i++) {
-          if (!line.get(i).isBlank()) {
-            cells.put(header.get(i), line.get(i).strip());
-          }
-        }
-        rows.add(new DataTable.Row(rows.size() + 1, cells));
-      }
-    }
-    if (rows.isEmpty() && problems.isEmpty()) {
+    new TableReader().read(List.of(TableFile.of(name, bytes)), problems, table);
+    if (table.rows.isEmpty() && problems.isEmpty()) {
       problems.add(
           "source.table", "no-rows", "the file '" + name + "' has no row below its column names");
     }
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
-    return new DataTable(new LinkedHashSet<>(header), rows, List.of(), sha256);
+    return new DataTable(table.columns, table.rows, List.of(), Hash.sha256(bytes));
   }
 
-  private static List<String> header(CSVRecord line, Problems problems) {
-    List<String> names = line.stream().map(String::strip).toList();
-    Set<String> seen = new LinkedHashSet<>();
-    for (String column : names) {
-      if (column.isEmpty()) {
-        problems.add("source.table", "unnamed-column", "a column has no name in the first row");
-      } else if (!seen.add(column)) {
-        problems.add(
-            "source.table", "column-twice", "two columns are named '" + column + "'; rename one");
+  private static byte[] bytes(Path file, String name) {
+    try {
+      return Files.readAllBytes(file);
+    } catch (IOException e) {
+      throw new WrongInputException(
+          List.of(
+              new Problem(
+                  "source.table",
+                  "file-not-readable",
+                  "the file '"
+                      + name
+                      + "' cannot be read beside the plan; put it there or correct its name")));
+    }
+  }
+
+  /** Of a workbook the first sheet is the table. */
+  @Override
+  public boolean wants(String sheet) {
+    return columns.isEmpty();
+  }
+
+  @Override
+  public void begin(Header header) {
+    columns.addAll(header.names());
+  }
+
+  @Override
+  public void row(Row row) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    for (Cell cell : row.cells()) {
+      if (!cell.isBlank()) {
+        cells.put(cell.column().name(), cell.stripped());
       }
     }
-    return names;
-  }
-
-  private static WrongInputException wrong(String code, String message) {
-    return new WrongInputException(List.of(new Problem("source.table", code, message)));
+    rows.add(new DataTable.Row(rows.size() + 1, cells));
   }
 }

@@ -40,7 +40,7 @@ record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
           "no-files-here",
           "a plan sent here cannot read the file '" + name + "'; put the rows into source.rows");
     }
-    return CsvTable.read(folder.get().resolve(name), name);
+    return PlanTable.read(folder.get().resolve(name), name);
   }
 
   private static DataTable rows(JsonNode given) {

@@ -199,11 +199,14 @@ class PlanFormTest {
     assertEquals(2, good.json().at("/data/studies").asInt());
     assertEquals(64, good.json().at("/data/sha256").asText().length());
     assertEquals(
-        List.of("ragged.csv, line 3 ragged-row", "ragged.csv, line 4 ragged-row"),
+        List.of("sheet ragged, row 3 (line 3) short-row", "sheet ragged, row 4 (line 4) long-row"),
         Plans.problems(table(folder, "ragged.csv")));
-    assertEquals(List.of("source.table column-twice"), Plans.problems(table(folder, "twice.csv")));
+    assertEquals(
+        List.of("sheet twice, row 1, column B duplicate-column-name"),
+        Plans.problems(table(folder, "twice.csv")));
     assertEquals(List.of("source.table no-rows"), Plans.problems(table(folder, "empty.csv")));
-    assertEquals(List.of("source.table not-utf-8"), Plans.problems(table(folder, "latin.csv")));
+    assertEquals(
+        List.of("sheet latin, line 2 not-utf-8"), Plans.problems(table(folder, "latin.csv")));
     assertEquals(
         List.of("source.table file-not-readable"), Plans.problems(table(folder, "none.csv")));
   }
