@@ -26,7 +26,6 @@ import gapwise.search.StudySearch;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
-import gapwise.wording.Pictures;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;
@@ -139,6 +138,26 @@ public final class PooledPage {
       return told.size() > 1 ? Optional.of(AnswerForest.NO_COMPARISON) : Optional.empty();
     }
 
+    /** How many of the groups only reach into the lengths asked for; empty where none does. */
+    public Optional<String> reachingIn() {
+      return selection
+          .filter(rows -> rows.rowsOnlyOverlapping() > 0)
+          .map(
+              rows ->
+                  "Of "
+                      + rows.rows().size()
+                      + (rows.rows().size() == 1 ? " group, " : " groups, ")
+                      + rows.rowsWithCentreInside()
+                      + " have their mean or median in the length asked for; "
+                      + rows.rowsOnlyOverlapping()
+                      + " only reach into it or give no middle.");
+    }
+
+    /** Address of the same question among groups whose mean or median lies in the lengths. */
+    public String centreOnly() {
+      return form.address().with("match", "centre").at(PATH);
+    }
+
     /** Clocks to choose from, where there are several. */
     public List<Selection.Present> clocks() {
       return selection.map(Selection::clocks).filter(c -> c.size() > 1).orElse(List.of());
@@ -238,8 +257,8 @@ public final class PooledPage {
 
   private static Drawn drawn(Forest forest) {
     return new Drawn(
-        Pictures.inline(ForestDrawing.draw(forest, Medium.PAGE).get(0)),
-        Pictures.inline(ForestDrawing.draw(forest, Medium.PHONE).get(0)),
+        ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
+        ForestDrawing.draw(forest, Medium.PHONE).get(0).inline(),
         ForestTable.of(forest).lines());
   }
 
