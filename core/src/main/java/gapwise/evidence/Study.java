@@ -141,11 +141,6 @@ public record Study(
     return patients.stream().filter(patient -> patient.armId().equals(armId)).toList();
   }
 
-  /** Whether an arm is a single case, the smallest study there is. */
-  public boolean isSingleCase(Arm arm) {
-    return arm.baseline().patients().orElse(patientsOf(arm.id()).size()) == 1;
-  }
-
   /** Starts a value of which only the given parts are known. */
   public static Builder with(String id, Citation citation) {
     return new Builder(id, citation);

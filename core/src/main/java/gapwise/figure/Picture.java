@@ -21,9 +21,4 @@ public record Picture(String svg, double width, double height) {
   public String inline() {
     return svg.substring(svg.indexOf("<svg"));
   }
-
-  /** As {@link #inline()}, as wide as the room it is given; the view box keeps its proportions. */
-  public String responsive() {
-    return inline().replaceFirst(" width=\"[^\"]*\" height=\"[^\"]*\"", " width=\"100%\"");
-  }
 }

@@ -84,8 +84,28 @@ public sealed interface Span {
     }
   }
 
+  /** A middle value that a paper gives, with what was reported of its spread. */
+  sealed interface Middle extends Span {
+    double centimetres();
+
+    @Override
+    default String label() {
+      return Shown.centimetres(centimetres());
+    }
+
+    @Override
+    default OptionalDouble gapCentimetres() {
+      return OptionalDouble.of(centimetres());
+    }
+
+    @Override
+    default OptionalDouble reachCentimetres() {
+      return reach(centimetres(), rule());
+    }
+  }
+
   /** A mean, with what was reported of its spread. */
-  record Mean(double centimetres, Optional<Rule> rule) implements Span {
+  record Mean(double centimetres, Optional<Rule> rule) implements Middle {
     public Mean {
       Check.centimetres(centimetres, "mean");
       Objects.requireNonNull(rule, "rule");
@@ -95,25 +115,10 @@ public sealed interface Span {
     public String words() {
       return middleWords("mean", centimetres, rule);
     }
-
-    @Override
-    public String label() {
-      return Shown.centimetres(centimetres);
-    }
-
-    @Override
-    public OptionalDouble gapCentimetres() {
-      return OptionalDouble.of(centimetres);
-    }
-
-    @Override
-    public OptionalDouble reachCentimetres() {
-      return reach(centimetres, rule);
-    }
   }
 
   /** A median, with what was reported of its spread. */
-  record Median(double centimetres, Optional<Rule> rule) implements Span {
+  record Median(double centimetres, Optional<Rule> rule) implements Middle {
     public Median {
       Check.centimetres(centimetres, "median");
       Objects.requireNonNull(rule, "rule");
@@ -122,21 +127,6 @@ public sealed interface Span {
     @Override
     public String words() {
       return middleWords("median", centimetres, rule);
-    }
-
-    @Override
-    public String label() {
-      return Shown.centimetres(centimetres);
-    }
-
-    @Override
-    public OptionalDouble gapCentimetres() {
-      return OptionalDouble.of(centimetres);
-    }
-
-    @Override
-    public OptionalDouble reachCentimetres() {
-      return reach(centimetres, rule);
     }
   }
 

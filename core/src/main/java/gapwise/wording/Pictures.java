@@ -1,7 +1,6 @@
 package gapwise.wording;
 
 import gapwise.evidence.ArmDefect;
-import gapwise.figure.Picture;
 import gapwise.figure.SpanDrawing;
 import java.util.Optional;
 
@@ -14,15 +13,8 @@ public final class Pictures {
 
   private Pictures() {}
 
-  /** The drawing without the line that only a file of its own needs. */
-  public static String inline(Picture picture) {
-    String svg = picture.svg();
-    int start = svg.indexOf("<svg");
-    return start <= 0 ? svg : svg.substring(start);
-  }
-
   /** A span for a list, all at one scale. */
   public static String span(Optional<ArmDefect> defect, double reachCentimetres) {
-    return inline(SpanDrawing.draw(Defects.span(defect), reachCentimetres, ROW_WIDTH));
+    return SpanDrawing.draw(Defects.span(defect), reachCentimetres, ROW_WIDTH).inline();
   }
 }

@@ -8,7 +8,6 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudySearch;
-import gapwise.wording.Pictures;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -62,7 +61,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines) {
     List<Column> columns = new ArrayList<>();
     for (int i = 0; i < MIDDLES.length; i++) {
       Span span = new Span.Mean(MIDDLES[i], Optional.empty());
-      String drawing = Pictures.inline(SpanDrawing.draw(span, REACH_CENTIMETRES, WIDTH));
+      String drawing = SpanDrawing.draw(span, REACH_CENTIMETRES, WIDTH).inline();
       columns.add(new Column(FilterForm.bandLabel(FilterForm.BANDS.get(i)), drawing));
     }
     return columns;
