@@ -16,6 +16,17 @@ final class ResultBuilder {
   private Optional<Result.BetweenSubgroups> betweenSubgroups = Optional.empty();
   private Optional<InfluenceResult> influence = Optional.empty();
   private Optional<List<InfluenceResult.Cumulative>> cumulative = Optional.empty();
+  private Optional<RegressionResult> regression = Optional.empty();
+  private Optional<RobustResult> robust = Optional.empty();
+  private Optional<ThreeLevelResult> threeLevel = Optional.empty();
+  private Optional<BayesianResult> bayesian = Optional.empty();
+  private Optional<NetworkResult> network = Optional.empty();
+  private Optional<SmallStudyEffectsResult> smallStudyEffects = Optional.empty();
+  private Optional<FunnelResult> funnel = Optional.empty();
+  private Optional<MultiverseResult> multiverse = Optional.empty();
+  private Optional<PatientsResult> patients = Optional.empty();
+  private Optional<List<CurveResult>> curves = Optional.empty();
+  private Optional<ComparisonResult> comparison = Optional.empty();
   private Optional<List<Result.Intervals>> intervals = Optional.empty();
   private Optional<Result.Intervals> pooled = Optional.empty();
   private Optional<List<Result.Conversion>> conversions = Optional.empty();
@@ -56,13 +67,68 @@ final class ResultBuilder {
     return this;
   }
 
-  ResultBuilder influence(Optional<InfluenceResult> influence) {
-    this.influence = influence;
+  ResultBuilder influence(InfluenceResult influence) {
+    this.influence = Optional.of(influence);
     return this;
   }
 
-  ResultBuilder cumulative(Optional<List<InfluenceResult.Cumulative>> cumulative) {
-    this.cumulative = cumulative;
+  ResultBuilder cumulative(List<InfluenceResult.Cumulative> cumulative) {
+    this.cumulative = Optional.of(List.copyOf(cumulative));
+    return this;
+  }
+
+  ResultBuilder regression(RegressionResult regression) {
+    this.regression = Optional.of(regression);
+    return this;
+  }
+
+  ResultBuilder robust(RobustResult robust) {
+    this.robust = Optional.of(robust);
+    return this;
+  }
+
+  ResultBuilder threeLevel(ThreeLevelResult threeLevel) {
+    this.threeLevel = Optional.of(threeLevel);
+    return this;
+  }
+
+  ResultBuilder bayesian(BayesianResult bayesian) {
+    this.bayesian = Optional.of(bayesian);
+    return this;
+  }
+
+  ResultBuilder network(NetworkResult network) {
+    this.network = Optional.of(network);
+    return this;
+  }
+
+  ResultBuilder smallStudyEffects(SmallStudyEffectsResult smallStudyEffects) {
+    this.smallStudyEffects = Optional.of(smallStudyEffects);
+    return this;
+  }
+
+  ResultBuilder funnel(FunnelResult funnel) {
+    this.funnel = Optional.of(funnel);
+    return this;
+  }
+
+  ResultBuilder multiverse(MultiverseResult multiverse) {
+    this.multiverse = Optional.of(multiverse);
+    return this;
+  }
+
+  ResultBuilder patients(PatientsResult patients) {
+    this.patients = Optional.of(patients);
+    return this;
+  }
+
+  ResultBuilder curves(List<CurveResult> curves) {
+    this.curves = Optional.of(List.copyOf(curves));
+    return this;
+  }
+
+  ResultBuilder comparison(ComparisonResult comparison) {
+    this.comparison = Optional.of(comparison);
     return this;
   }
 
@@ -99,6 +165,17 @@ final class ResultBuilder {
         betweenSubgroups,
         influence,
         cumulative,
+        regression,
+        robust,
+        threeLevel,
+        bayesian,
+        network,
+        smallStudyEffects,
+        funnel,
+        multiverse,
+        patients,
+        curves,
+        comparison,
         intervals,
         pooled,
         conversions,

@@ -20,6 +20,22 @@ final class StudyWarnings {
     return Result.Warning.of(code, label + " is left out: " + why.message(), label);
   }
 
+  /** Problems of a room of the number wing, as warnings about the whole. */
+  static List<Result.Warning> of(List<Problem> problems) {
+    return problems.stream()
+        .map(problem -> Result.Warning.of(problem.code(), problem.message()))
+        .toList();
+  }
+
+  static Result.Warning tooMany(int studies) {
+    return Result.Warning.of(
+        "too-many-studies",
+        "influence and cumulative order are told for up to "
+            + Refit.MOST_STUDIES
+            + " studies, here are "
+            + studies);
+  }
+
   static Result.Warning fromMedian(String label) {
     return Result.Warning.of(
         "converted-from-median",

@@ -1,0 +1,4 @@
+package gapwise.analysis;
+
+/** Two survival curves compared. Part of a {@link Result}. */
+public record ComparisonResult() {}
