@@ -43,6 +43,12 @@ final class PlanDefaults {
           "backTransformAlsoWith",
           "subgroup",
           "subgroupVariance",
+          "moderators",
+          "moderatorTest",
+          "predictions",
+          "permutationTest",
+          "cluster",
+          "robustVariance",
           "influence",
           "cumulativeBy",
           "level");
@@ -115,7 +121,14 @@ final class PlanDefaults {
     if (given.has("subgroup") && random) {
       text(given, full, "subgroupVariance", "separate");
     }
+    if (given.has("moderators")) {
+      moderators(given, full, random);
+    }
     flag(given, full, "influence");
+  }
+
+  private static void moderators(ObjectNode given, ObjectNode full, boolean random) {
+    text(given, full, "moderatorTest", random ? "knapp-hartung" : "normal");
   }
 
   private static void measureOptions(ObjectNode given, ObjectNode full, String measure) {

@@ -23,6 +23,11 @@ final class UnusedSettings {
       USED.put(field, random);
     }
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
+    USED.put(
+        "moderatorTest",
+        plan ->
+            plan.has("moderators") && (random.test(plan) || is(plan, "moderatorTest", "normal")));
+    USED.put("cluster", plan -> plan.has("robustVariance") || is(plan, "model", "three-level"));
     USED.put("zeroCells", PlanDefaults::usesZeroCells);
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
     USED.put("backTransformN", doubleArcsine);
@@ -40,9 +45,7 @@ final class UnusedSettings {
             "prior",
             "reference",
             "better",
-            "networkEffects",
-            "moderatorTest",
-            "cluster")) {
+            "networkEffects")) {
       USED.put(field, never);
     }
   }

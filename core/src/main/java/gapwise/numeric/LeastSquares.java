@@ -61,9 +61,23 @@ public final class LeastSquares {
     return reflections.logDeterminant();
   }
 
-  /** (X'WX)^-1, row after row. */
+  /** (X'WX)^-1, row after row; refined as the solution is. */
   public double[][] inverse() {
-    return reflections.inverse();
+    double[][] inverse = new double[columns][columns];
+    for (int j = 0; j < columns; j++) {
+      double[] unit = new double[columns];
+      unit[j] = -1;
+      double[] nothing = new double[count];
+      double[] residuals = new double[count];
+      double[] solution = new double[columns];
+      reflections.solve(nothing, unit, residuals, solution);
+      refine(nothing, unit, residuals, solution);
+      for (int i = 0; i <= j; i++) {
+        inverse[i][j] = solution[i];
+        inverse[j][i] = solution[i];
+      }
+    }
+    return inverse;
   }
 
   /**
@@ -112,19 +126,21 @@ public final class LeastSquares {
     }
     double[] residuals = new double[count];
     double[] solution = new double[columns];
-    reflections.solve(target, new double[columns], residuals, solution);
-    refine(values, residuals, solution);
+    double[] normal = new double[columns];
+    reflections.solve(target, normal, residuals, solution);
+    refine(values, normal, residuals, solution);
     return new Solution(solution, unweighted(values, solution));
   }
 
-  private void refine(double[] values, double[] residuals, double[] solution) {
+  /** Improves r and b of y = r + Xb, X'Wr = g, both weighted, given near their values. */
+  private void refine(double[] values, double[] normal, double[] residuals, double[] solution) {
     double[] lackOfFit = new double[count];
     double[] lackOfNormality = new double[columns];
     double[] residualStep = new double[count];
     double[] step = new double[columns];
     double before = Double.POSITIVE_INFINITY;
     for (int n = 0; n < MOST_STEPS; n++) {
-      augmented(values, residuals, solution, lackOfFit, lackOfNormality);
+      augmented(values, normal, residuals, solution, lackOfFit, lackOfNormality);
       reflections.solve(lackOfFit, lackOfNormality, residualStep, step);
       double change = 0;
       for (int j = 0; j < columns; j++) {
@@ -147,13 +163,18 @@ public final class LeastSquares {
     }
   }
 
-  /** What residuals and coefficients still miss of y = r + Xb and X'Wr = 0. */
+  /** What residuals and coefficients still miss of the two equations. */
   private void augmented(
-      double[] values, double[] residuals, double[] solution, double[] fit, double[] normal) {
+      double[] values,
+      double[] normal,
+      double[] residuals,
+      double[] solution,
+      double[] lackOfFit,
+      double[] lackOfNormality) {
     ExactProducts[] sums = new ExactProducts[columns];
     for (int j = 0; j < columns; j++) {
       sums[j] = new ExactProducts();
-      sums[j].set(0);
+      sums[j].set(normal[j]);
     }
     ExactProducts row = new ExactProducts();
     for (int i = 0; i < count; i++) {
@@ -165,10 +186,10 @@ public final class LeastSquares {
         sums[j].add(rootWeights[i], residuals[i], -x);
       }
       row.add(1, -residuals[i]);
-      fit[i] = row.value();
+      lackOfFit[i] = row.value();
     }
     for (int j = 0; j < columns; j++) {
-      normal[j] = sums[j].value();
+      lackOfNormality[j] = sums[j].value();
     }
   }
 

@@ -219,29 +219,6 @@ final class Reflections {
     return sum;
   }
 
-  /** (A'A)^-1. */
-  double[][] inverse() {
-    double[][] roots = new double[columns][];
-    for (int j = 0; j < columns; j++) {
-      double[] unit = new double[columns];
-      unit[j] = 1;
-      roots[j] = ordered(unit);
-      forward(roots[j]);
-    }
-    double[][] inverse = new double[columns][columns];
-    for (int a = 0; a < columns; a++) {
-      for (int b = 0; b <= a; b++) {
-        double sum = 0;
-        for (int j = 0; j < columns; j++) {
-          sum += roots[a][j] * roots[b][j];
-        }
-        inverse[a][b] = sum;
-        inverse[b][a] = sum;
-      }
-    }
-    return inverse;
-  }
-
   /** 1 less the squared length of each row of Q, in the order the rows came, at least 0. */
   double[] remainders() {
     double[] lengths = new double[count];
