@@ -1,6 +1,7 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.effect.BackTransform;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.pooling.EffectSample;
 import gapwise.synthesis.regression.Regression;
@@ -55,6 +56,25 @@ record ModeratorQuestion<D extends StudyData>(
         common
             ? RegressionTest.NORMAL
             : RegressionTest.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_')));
+  }
+
+  /** The studies that enter. */
+  List<Studies.Entry<D>> entries() {
+    List<Studies.Entry<D>> pooled = synthesis.studies().pooled();
+    return design.places().stream().map(pooled::get).toList();
+  }
+
+  /** How values of the moderators lie in these studies. */
+  ModeratorValues values() {
+    return new ModeratorValues(
+        design.moderators(), entries().stream().map(Studies.Entry::row).toList());
+  }
+
+  /** From the analysis scale to what people read. */
+  BackTransform back() {
+    return synthesis
+        .measure()
+        .shown(entries().stream().map(entry -> entry.data().orElseThrow()).toList());
   }
 
   Regression fit() {

@@ -38,6 +38,17 @@ final class ModeratorRules {
     if (moderators) {
       together(plan, problems);
     }
+    for (String field : List.of("predictions", "permutationTest")) {
+      if (plan.has(field) && !moderators) {
+        problems.add(
+            "moderators", "missing-field", "'" + field + "' is asked of moderators; name them");
+      } else if (plan.has(field) && plan.path("model").asText().equals("three-level")) {
+        problems.add(
+            field,
+            "not-with-this-model",
+            "'" + field + "' goes with random effects or a common effect");
+      }
+    }
     return problems.list();
   }
 

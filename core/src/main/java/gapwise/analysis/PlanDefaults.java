@@ -129,6 +129,16 @@ final class PlanDefaults {
 
   private static void moderators(ObjectNode given, ObjectNode full, boolean random) {
     text(given, full, "moderatorTest", random ? "knapp-hartung" : "normal");
+    for (JsonNode one : full.path("predictions")) {
+      if (one.has("from") && one.has("to") && !one.has("points")) {
+        ((ObjectNode) one).put("points", 60);
+      }
+    }
+    if (given.has("permutationTest")) {
+      ObjectNode test = full.putObject("permutationTest");
+      test.put("permutations", given.at("/permutationTest/permutations").asInt(1000));
+      test.put("seed", given.at("/permutationTest/seed").asLong(20261125));
+    }
   }
 
   private static void measureOptions(ObjectNode given, ObjectNode full, String measure) {

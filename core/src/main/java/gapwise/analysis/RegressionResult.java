@@ -64,10 +64,16 @@ public record RegressionResult(
 
   /** P values by exchanging moderators between studies. */
   public record Permutation(
-      boolean exact, long arrangements, List<PermutedTerm> coefficients, double moderatorTest) {}
+      boolean exact,
+      long arrangements,
+      List<PermutedTerm> coefficients,
+      PermutedModerators moderatorTest) {}
 
   /** The p value of one term. */
   public record PermutedTerm(String term, double pValue) {}
+
+  /** The p value of all moderators together. */
+  public record PermutedModerators(double pValue) {}
 
   /** The mean expected at some values of the moderators. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -97,8 +103,5 @@ public record RegressionResult(
   /** The regression without one study. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Omitted(
-      String omitted,
-      Optional<List<Coefficient>> coefficients,
-      OptionalDouble tauSquared,
-      OptionalDouble q) {}
+      String omitted, Optional<List<Coefficient>> coefficients, OptionalDouble tauSquared) {}
 }

@@ -17,6 +17,9 @@ public final class LeastSquares {
   /** Refinement gains as many digits a step as the rows leave; five steps are plenty. */
   private static final int MOST_STEPS = 5;
 
+  /** Columns so far from collinear lose a digit at most, and need no refinement. */
+  private static final double WELL_APART = 10;
+
   private final double[] rows;
   private final double[] rootWeights;
   private final Reflections reflections;
@@ -134,6 +137,9 @@ public final class LeastSquares {
 
   /** Improves r and b of y = r + Xb, X'Wr = g, both weighted, given near their values. */
   private void refine(double[] values, double[] normal, double[] residuals, double[] solution) {
+    if (reflections.spread() < WELL_APART) {
+      return;
+    }
     double[] lackOfFit = new double[count];
     double[] lackOfNormality = new double[columns];
     double[] residualStep = new double[count];

@@ -211,6 +211,17 @@ final class Reflections {
     return sum;
   }
 
+  /** The largest entry of R's diagonal over the smallest, near the condition of the columns. */
+  double spread() {
+    double largest = 0;
+    double smallest = Double.POSITIVE_INFINITY;
+    for (double entry : diagonal) {
+      largest = Math.max(largest, Math.abs(entry));
+      smallest = Math.min(smallest, Math.abs(entry));
+    }
+    return largest / smallest;
+  }
+
   double logDeterminant() {
     double sum = 0;
     for (int j = 0; j < columns; j++) {

@@ -91,8 +91,46 @@ public record Regression(
     Optional<Fit> fit =
         variance
             .estimate()
-            .map(found -> fit(sample, model, settings, found.value(), variance.scale(), warnings));
+            .map(
+                found ->
+                    fit(
+                        sample,
+                        model,
+                        settings,
+                        found.value(),
+                        variance.scale(),
+                        rSquared(sample, settings, found.value())));
+    if (fit.isPresent()
+        && settings.test() == RegressionTest.KNAPP_HARTUNG
+        && variance.scale() == 0) {
+      warnings.add(
+          new Problem(
+              "",
+              "zero-width-interval",
+              "the moderators fit every effect exactly, so the Knapp-Hartung factor is 0 and"
+                  + " intervals have no width; do not read it as certainty"));
+    }
     return new Regression(fit, variance.heterogeneity(), variance.likelihood(), warnings);
+  }
+
+  /**
+   * The coefficients alone, without what is told of the differences between studies: for the many
+   * fits of a permutation test and of leaving studies out. R squared is left out.
+   *
+   * @return empty if they cannot be estimated
+   */
+  static Optional<Fit> estimate(EffectSample sample, Design design, RegressionSettings settings) {
+    LinearModel model = LinearModel.of(design);
+    TauSquared found = new TauSquared.Estimate(0, true);
+    if (settings.pooling().estimator().isPresent()) {
+      found = settings.pooling().estimator().get().estimate(sample, model);
+    }
+    if (found instanceof TauSquared.Estimate estimate) {
+      double scale = ResidualVariance.scale(sample, model, estimate.value());
+      return Optional.of(
+          fit(sample, model, settings, estimate.value(), scale, OptionalDouble.empty()));
+    }
+    return Optional.empty();
   }
 
   private static Fit fit(
@@ -101,7 +139,7 @@ public record Regression(
       RegressionSettings settings,
       double tauSquared,
       double scale,
-      List<Problem> warnings) {
+      OptionalDouble rSquared) {
     Design design = model.design();
     double[] weights = sample.weights(tauSquared);
     LinearModel.LinearFit fit = model.fit(sample, weights);
@@ -123,14 +161,6 @@ public record Regression(
               reference,
               settings.pooling().level()));
     }
-    if (scaled && scale == 0) {
-      warnings.add(
-          new Problem(
-              "",
-              "zero-width-interval",
-              "the moderators fit every effect exactly, so the Knapp-Hartung factor is 0 and"
-                  + " intervals have no width; do not read it as certainty"));
-    }
     List<Integer> moderators =
         IntStream.range(0, estimates.length)
             .filter(j -> !design.terms().get(j).equals(Design.INTERCEPT))
@@ -150,7 +180,7 @@ public record Regression(
             covariance,
             moderators,
             scaled ? OptionalInt.of(residual) : OptionalInt.empty()),
-        rSquared(sample, settings, tauSquared));
+        rSquared);
   }
 
   private static OptionalDouble rSquared(
@@ -162,6 +192,51 @@ public record Regression(
       return OptionalDouble.of(Math.max(0, (without.value() - tauSquared) / without.value()));
     }
     return OptionalDouble.empty();
+  }
+
+  /** Whether some terms are all 0 together; as the regression's own test. */
+  public static Optional<WaldTest> test(Fit fit, RegressionSettings settings, List<String> terms) {
+    int count = fit.design().columns();
+    double[] estimates = new double[count];
+    double[][] covariance = new double[count][count];
+    List<Integer> which = new ArrayList<>();
+    for (int a = 0; a < count; a++) {
+      estimates[a] = fit.coefficients().get(a).value().estimate();
+      for (int b = 0; b < count; b++) {
+        covariance[a][b] = fit.covariance().get(a).get(b);
+      }
+      if (terms.contains(fit.design().terms().get(a))) {
+        which.add(a);
+      }
+    }
+    boolean scaled = settings.test() == RegressionTest.KNAPP_HARTUNG;
+    return WaldTest.of(
+        estimates,
+        covariance,
+        which,
+        scaled ? OptionalInt.of(fit.residualDegreesOfFreedom()) : OptionalInt.empty());
+  }
+
+  /**
+   * The regression without each study in turn, tau squared estimated anew.
+   *
+   * @return one for each study; empty where the others do not tell the coefficients apart
+   */
+  public static List<Optional<Fit>> withoutEach(
+      EffectSample sample, Design design, RegressionSettings settings) {
+    List<Optional<Fit>> fits = new ArrayList<>();
+    for (int i = 0; i < sample.size(); i++) {
+      int omitted = i;
+      List<Integer> rest =
+          IntStream.range(0, sample.size()).filter(j -> j != omitted).boxed().toList();
+      EffectSample others = sample.at(rest);
+      Design left = design.at(rest);
+      fits.add(
+          Obstacles.of(others, left).isPresent()
+              ? Optional.empty()
+              : estimate(others, left, settings));
+    }
+    return fits;
   }
 
   static double[][] times(double[][] matrix, double factor) {
