@@ -20,6 +20,9 @@ public final class LeastSquares {
   /** Columns so far from collinear lose a digit at most, and need no refinement. */
   private static final double WELL_APART = 10;
 
+  /** Columns so far apart that ten digits are left without refinement. */
+  private static final double APART = 1e6;
+
   private final double[] rows;
   private final double[] rootWeights;
   private final Reflections reflections;
@@ -74,7 +77,9 @@ public final class LeastSquares {
       double[] residuals = new double[count];
       double[] solution = new double[columns];
       reflections.solve(nothing, unit, residuals, solution);
-      refine(nothing, unit, residuals, solution);
+      if (reflections.spread() >= WELL_APART) {
+        refine(nothing, unit, residuals, solution);
+      }
       for (int i = 0; i <= j; i++) {
         inverse[i][j] = solution[i];
         inverse[j][i] = solution[i];
@@ -118,11 +123,24 @@ public final class LeastSquares {
   }
 
   /**
-   * Fits.
+   * Fits, to nearly all digits.
    *
    * @param values y, one a row
    */
   public Solution solve(double[] values) {
+    return solve(values, WELL_APART);
+  }
+
+  /**
+   * Fits, to some ten digits but several times faster: for searches that fit again and again.
+   *
+   * @param values y, one a row
+   */
+  public Solution solveInSearch(double[] values) {
+    return solve(values, APART);
+  }
+
+  private Solution solve(double[] values, double refinedFrom) {
     double[] target = new double[count];
     for (int i = 0; i < count; i++) {
       target[i] = rootWeights[i] * values[i];
@@ -131,15 +149,14 @@ public final class LeastSquares {
     double[] solution = new double[columns];
     double[] normal = new double[columns];
     reflections.solve(target, normal, residuals, solution);
-    refine(values, normal, residuals, solution);
-    return new Solution(solution, unweighted(values, solution));
+    if (reflections.spread() >= refinedFrom) {
+      refine(values, normal, residuals, solution);
+    }
+    return new Solution(solution, unweighted(values, solution, refinedFrom == WELL_APART));
   }
 
   /** Improves r and b of y = r + Xb, X'Wr = g, both weighted, given near their values. */
   private void refine(double[] values, double[] normal, double[] residuals, double[] solution) {
-    if (reflections.spread() < WELL_APART) {
-      return;
-    }
     double[] lackOfFit = new double[count];
     double[] lackOfNormality = new double[columns];
     double[] residualStep = new double[count];
@@ -200,18 +217,24 @@ public final class LeastSquares {
   }
 
   /** y - Xb; what is not above the rounding of its own terms is 0. */
-  private double[] unweighted(double[] values, double[] solution) {
+  private double[] unweighted(double[] values, double[] solution, boolean exactly) {
     double[] residuals = new double[count];
     ExactProducts sum = new ExactProducts();
     for (int i = 0; i < count; i++) {
-      sum.set(values[i]);
+      double residual = values[i];
       double size = Math.abs(values[i]);
       for (int j = 0; j < columns; j++) {
-        double x = rows[i * columns + j];
-        sum.add(x, -solution[j]);
-        size += Math.abs(x * solution[j]);
+        double term = rows[i * columns + j] * solution[j];
+        residual -= term;
+        size += Math.abs(term);
       }
-      double residual = sum.value();
+      if (exactly) {
+        sum.set(values[i]);
+        for (int j = 0; j < columns; j++) {
+          sum.add(rows[i * columns + j], -solution[j]);
+        }
+        residual = sum.value();
+      }
       residuals[i] = Math.abs(residual) > 2 * Math.ulp(1.0) * size ? residual : 0;
     }
     return residuals;

@@ -38,7 +38,12 @@ public final class LinearModel implements MeanModel {
 
   @Override
   public LinearFit fit(EffectSample sample, double[] weights) {
-    return new LinearFit(sample, weights.clone());
+    return new LinearFit(sample, weights.clone(), true);
+  }
+
+  /** The fit to all digits, for what is told; {@link #fit} is for searches. */
+  LinearFit told(EffectSample sample, double[] weights) {
+    return new LinearFit(sample, weights.clone(), false);
   }
 
   /** A fit with its coefficients and their variances. */
@@ -48,14 +53,14 @@ public final class LinearModel implements MeanModel {
     private final LeastSquares.Solution solution;
     private double[] remainders;
 
-    private LinearFit(EffectSample sample, double[] weights) {
+    private LinearFit(EffectSample sample, double[] weights, boolean inSearch) {
       this.weights = weights;
       squares = LeastSquares.of(values, design.columns(), weights);
       double[] effects = new double[sample.size()];
       for (int i = 0; i < effects.length; i++) {
         effects[i] = sample.effect(i);
       }
-      solution = squares.solve(effects);
+      solution = inSearch ? squares.solveInSearch(effects) : squares.solve(effects);
     }
 
     /** The coefficient of a term. */

@@ -142,7 +142,7 @@ public record Regression(
       OptionalDouble rSquared) {
     Design design = model.design();
     double[] weights = sample.weights(tauSquared);
-    LinearModel.LinearFit fit = model.fit(sample, weights);
+    LinearModel.LinearFit fit = model.told(sample, weights);
     double[][] modelCovariance = fit.covariance();
     int residual = design.rows() - design.columns();
     boolean scaled = settings.test() == RegressionTest.KNAPP_HARTUNG;
