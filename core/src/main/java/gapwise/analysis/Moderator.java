@@ -46,7 +46,8 @@ sealed interface Moderator {
   }
 
   /**
-   * A column of categories, one term of zeros and ones for each level but the first.
+   * A column of categories, one term of zeros and ones for each level but the first. A single level
+   * has a term of ones, so that it is found to say nothing as any other constant column is.
    *
    * @param levels the reference level first
    */
@@ -55,17 +56,21 @@ sealed interface Moderator {
       levels = List.copyOf(levels);
     }
 
+    private List<String> told() {
+      return levels.size() > 1 ? levels.subList(1, levels.size()) : levels;
+    }
+
     @Override
     public List<String> terms() {
-      return levels.stream().skip(1).map(level -> column + "=" + level).toList();
+      return told().stream().map(level -> column + "=" + level).toList();
     }
 
     @Override
     public double[] values(Map<String, String> cells) {
-      double[] values = new double[levels.size() - 1];
-      int level = levels.indexOf(cells.get(column));
-      if (level > 0) {
-        values[level - 1] = 1;
+      double[] values = new double[told().size()];
+      int level = told().indexOf(cells.get(column));
+      if (level >= 0) {
+        values[level] = 1;
       }
       return values;
     }
