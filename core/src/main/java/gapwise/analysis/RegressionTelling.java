@@ -59,7 +59,8 @@ final class RegressionTelling<D extends StudyData> {
             new RegressionResult.Nonlinearity(
                 curve.column(),
                 curve.spline().knots(),
-                Regression.test(fit, question.settings(), bent).map(RegressionResult.Test::of)));
+                Regression.test(fit, question.sample(), question.settings(), bent)
+                    .map(RegressionResult.Test::of)));
       }
     }
     return tests.isEmpty() ? Optional.empty() : Optional.of(tests);

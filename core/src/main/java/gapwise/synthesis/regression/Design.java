@@ -101,6 +101,23 @@ public final class Design {
     return of(terms, places.stream().map(this::row).toList());
   }
 
+  /** The design without some of its terms. */
+  Design without(List<String> others) {
+    List<Integer> kept = new ArrayList<>();
+    for (int j = 0; j < columns(); j++) {
+      if (!others.contains(terms.get(j))) {
+        kept.add(j);
+      }
+    }
+    double[] left = new double[rows * kept.size()];
+    for (int i = 0; i < rows; i++) {
+      for (int j = 0; j < kept.size(); j++) {
+        left[i * kept.size() + j] = value(i, kept.get(j));
+      }
+    }
+    return new Design(kept.stream().map(terms::get).toList(), left, rows);
+  }
+
   /** Whether no term follows from the others. */
   public boolean isFullRank() {
     return dependentTerms().isEmpty();

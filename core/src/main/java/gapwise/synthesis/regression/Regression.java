@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
@@ -149,23 +148,18 @@ public record Regression(
     double[][] covariance = scaled ? times(modelCovariance, scale) : modelCovariance;
     ReferenceDistribution reference =
         scaled ? ReferenceDistribution.studentT(residual) : ReferenceDistribution.normal();
-    double[] estimates = new double[design.columns()];
     List<Coefficient> coefficients = new ArrayList<>();
-    for (int j = 0; j < estimates.length; j++) {
-      estimates[j] = fit.coefficient(j);
+    for (int j = 0; j < design.columns(); j++) {
       coefficients.add(
           Coefficient.of(
               design.terms().get(j),
-              estimates[j],
+              fit.coefficient(j),
               Math.sqrt(covariance[j][j]),
               reference,
               settings.pooling().level()));
     }
-    List<Integer> moderators =
-        IntStream.range(0, estimates.length)
-            .filter(j -> !design.terms().get(j).equals(Design.INTERCEPT))
-            .boxed()
-            .toList();
+    List<String> moderators =
+        design.terms().stream().filter(term -> !term.equals(Design.INTERCEPT)).toList();
     return new Fit(
         design,
         coefficients,
@@ -176,10 +170,12 @@ public record Regression(
         IntStream.range(0, sample.size()).mapToObj(fit::residual).toList(),
         IntStream.range(0, sample.size()).mapToObj(i -> weights[i]).toList(),
         WaldTest.of(
-            estimates,
-            covariance,
-            moderators,
-            scaled ? OptionalInt.of(residual) : OptionalInt.empty()),
+            sample,
+            model,
+            fit,
+            weights,
+            scaled ? Optional.of(scale) : Optional.empty(),
+            moderators),
         rSquared);
   }
 
@@ -194,27 +190,23 @@ public record Regression(
     return OptionalDouble.empty();
   }
 
-  /** Whether some terms are all 0 together; as the regression's own test. */
-  public static Optional<WaldTest> test(Fit fit, RegressionSettings settings, List<String> terms) {
-    int count = fit.design().columns();
-    double[] estimates = new double[count];
-    double[][] covariance = new double[count][count];
-    List<Integer> which = new ArrayList<>();
-    for (int a = 0; a < count; a++) {
-      estimates[a] = fit.coefficients().get(a).value().estimate();
-      for (int b = 0; b < count; b++) {
-        covariance[a][b] = fit.covariance().get(a).get(b);
-      }
-      if (terms.contains(fit.design().terms().get(a))) {
-        which.add(a);
-      }
-    }
+  /**
+   * Whether some terms are all 0 together, by the regression's own test.
+   *
+   * @param fit of the sample
+   */
+  public static Optional<WaldTest> test(
+      Fit fit, EffectSample sample, RegressionSettings settings, List<String> terms) {
+    LinearModel model = LinearModel.of(fit.design());
+    double[] weights = sample.weights(fit.tauSquared());
     boolean scaled = settings.test() == RegressionTest.KNAPP_HARTUNG;
     return WaldTest.of(
-        estimates,
-        covariance,
-        which,
-        scaled ? OptionalInt.of(fit.residualDegreesOfFreedom()) : OptionalInt.empty());
+        sample,
+        model,
+        model.told(sample, weights),
+        weights,
+        scaled ? Optional.of(fit.scale()) : Optional.empty(),
+        terms);
   }
 
   /**

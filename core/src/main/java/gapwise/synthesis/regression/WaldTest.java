@@ -1,17 +1,18 @@
 package gapwise.synthesis.regression;
 
-import gapwise.numeric.LeastSquares;
-import java.util.ArrayList;
+import gapwise.numeric.CompensatedSum;
+import gapwise.synthesis.pooling.EffectSample;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import org.apache.commons.statistics.distribution.FDistribution;
 
 /**
  * Whether some coefficients are all 0: b' V^-1 b for them, chi-squared on as many degrees of
- * freedom; with residual degrees of freedom its share for each of them, against F (Knapp and
- * Hartung, Stat Med 2003;22:2693).
+ * freedom; with a residual scale its share for each of them over the scale, against F (Knapp and
+ * Hartung, Stat Med 2003;22:2693). With fixed weights b' V^-1 b is the weighted square of the
+ * distance between the fits with and without the terms, sum w (r0 - r)^2, which is how it is worked
+ * out: no covariance of nearly collinear terms has to be inverted.
  *
  * @param statistic chi-squared, or F
  * @param degreesOfFreedom one number, or two for F
@@ -25,51 +26,48 @@ public record WaldTest(double statistic, List<Integer> degreesOfFreedom, double 
   /**
    * Tests.
    *
-   * @param estimates all coefficients
-   * @param covariance of all coefficients
-   * @param which places of the ones tested; without any there is no test
-   * @param residual degrees of freedom of the variance, for F
-   * @return empty if the covariance is 0 or cannot be inverted
+   * @param fit with all terms
+   * @param weights it was fitted with
+   * @param scale residual scale with k - p degrees of freedom; empty for none
+   * @param tested some of the terms, but not all
+   * @return empty without terms to test, or where the scale is 0
    */
   static Optional<WaldTest> of(
-      double[] estimates, double[][] covariance, List<Integer> which, OptionalInt residual) {
-    int count = which.size();
+      EffectSample sample,
+      LinearModel model,
+      LinearModel.LinearFit fit,
+      double[] weights,
+      Optional<Double> scale,
+      List<String> tested) {
+    int count = tested.size();
     if (count == 0) {
       return Optional.empty();
     }
-    double[] rows = new double[count * count];
-    double[] tested = new double[count];
-    double[] ones = new double[count];
-    for (int a = 0; a < count; a++) {
-      tested[a] = estimates[which.get(a)];
-      ones[a] = 1;
-      for (int b = 0; b < count; b++) {
-        rows[a * count + b] = covariance[which.get(a)][which.get(b)];
-      }
-    }
-    LeastSquares inverse = LeastSquares.of(rows, count, ones);
-    if (!inverse.isFullRank()) {
+    Design design = model.design();
+    LinearModel.LinearFit without = LinearModel.of(design.without(tested)).told(sample, weights);
+    double square =
+        CompensatedSum.over(
+            sample.size(),
+            i -> {
+              double distance = without.residual(i) - fit.residual(i);
+              return weights[i] * distance * distance;
+            });
+    double statistic = scale.isEmpty() ? square : square / count / scale.get();
+    if (!(statistic < Double.MAX_VALUE)) {
       return Optional.empty();
     }
-    LeastSquares.Solution solved = inverse.solve(tested);
-    double square = 0;
-    for (int a = 0; a < count; a++) {
-      square += tested[a] * solved.coefficient(a);
-    }
-    if (!(square >= 0 && square < Double.MAX_VALUE)) {
-      return Optional.empty();
-    }
-    if (residual.isEmpty()) {
+    if (scale.isEmpty()) {
       return Optional.of(
           new WaldTest(
-              square,
+              statistic,
               List.of(count),
-              ChiSquaredDistribution.of(count).survivalProbability(square)));
+              ChiSquaredDistribution.of(count).survivalProbability(statistic)));
     }
-    double f = square / count;
-    List<Integer> degrees = new ArrayList<>(List.of(count, residual.getAsInt()));
+    int residual = design.rows() - design.columns();
     return Optional.of(
         new WaldTest(
-            f, degrees, FDistribution.of(count, residual.getAsInt()).survivalProbability(f)));
+            statistic,
+            List.of(count, residual),
+            FDistribution.of(count, residual).survivalProbability(statistic)));
   }
 }
