@@ -38,6 +38,7 @@ class ArchitectureTest {
               Map.entry("store", Set.of("problem")),
               Map.entry("curation", Set.of("evidence", "evidence.check", "store", "problem")),
               Map.entry("search", Set.of("evidence", "store", "problem")),
+              Map.entry("search.words", Set.of("evidence")),
               Map.entry("selection", Set.of("evidence", "search", "curation", "problem")),
               Map.entry("numeric", Set.of()),
               Map.entry("effect", Set.of("numeric", "problem")),
