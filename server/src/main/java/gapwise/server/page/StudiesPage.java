@@ -9,6 +9,7 @@ import gapwise.wording.Pictures;
 import gapwise.wording.Values;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -54,6 +55,7 @@ public final class StudiesPage {
    * @param rows the groups of this page
    * @param paging where this page lies
    * @param sortings orders to choose from
+   * @param aside joining words that were typed and say nothing alone; may be empty
    * @param didYouMean another spelling with its address
    * @param pool address of the pooled result of what was found
    */
@@ -66,6 +68,7 @@ public final class StudiesPage {
       List<ArmRow> rows,
       Paging paging,
       List<Sorting> sortings,
+      String aside,
       Optional<FilterForm.On> didYouMean,
       String pool) {
     public View {
@@ -80,8 +83,19 @@ public final class StudiesPage {
   }
 
   private void show(Context context) {
-    Address address = new Address(context.queryParamMap());
-    if (!address.at(PATH).equals(raw(context)) && context.header("HX-Request") != null) {
+    Address typed = new Address(context.queryParamMap());
+    Address address = TypedWords.understood(typed);
+    boolean part = context.header("HX-Request") != null;
+    if (!address.equals(typed)) {
+      // A new page rather than a part, since boxes all over the form change.
+      if (part) {
+        context.header("HX-Redirect", address.at(PATH));
+      } else {
+        context.redirect(address.at(PATH), HttpStatus.SEE_OTHER);
+      }
+      return;
+    }
+    if (part && !address.at(PATH).equals(raw(context))) {
       context.header("HX-Push-Url", address.at(PATH));
     }
     templates.show(context, "StudiesPage", view(address));
@@ -111,8 +125,9 @@ public final class StudiesPage {
         rows(answer.hits(), outcome, request),
         paging,
         sortings(address, order),
+        address.first(TypedWords.ASIDE),
         answer.didYouMean().map(text -> new FilterForm.On(text, address.with("q", text).at(PATH))),
-        address.without(List.of("page", "order")).at(PooledPage.PATH));
+        address.without(List.of("page", "order", TypedWords.ASIDE)).at(PooledPage.PATH));
   }
 
   private SearchAnswer answer(SearchRequest request, StudySearch.Order order, int page) {
