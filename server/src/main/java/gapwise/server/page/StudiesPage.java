@@ -12,6 +12,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -57,6 +58,7 @@ public final class StudiesPage {
    * @param sortings orders to choose from
    * @param aside joining words that were typed and say nothing alone; may be empty
    * @param didYouMean another spelling with its address
+   * @param wider when nothing fits: what taking one filter off would leave, with its address
    * @param pool address of the pooled result of what was found
    */
   public record View(
@@ -70,8 +72,10 @@ public final class StudiesPage {
       List<Sorting> sortings,
       String aside,
       Optional<FilterForm.On> didYouMean,
+      List<FilterForm.On> wider,
       String pool) {
     public View {
+      wider = List.copyOf(wider);
       rows = List.copyOf(rows);
       sortings = List.copyOf(sortings);
     }
@@ -116,9 +120,10 @@ public final class StudiesPage {
       answer = answer(request, order, paging.page());
     }
     Optional<Outcome> outcome = Filters.outcome(address);
+    FilterForm form = FilterForm.of(PATH, address, request, answer);
     return new View(
         sites.of("Studies", Site.Section.STUDIES),
-        FilterForm.of(PATH, address, request, answer),
+        form,
         outcome,
         found(answer),
         answer.arms(),
@@ -126,8 +131,28 @@ public final class StudiesPage {
         paging,
         sortings(address, order),
         address.first(TypedWords.ASIDE),
-        answer.didYouMean().map(text -> new FilterForm.On(text, address.with("q", text).at(PATH))),
+        answer.didYouMean().map(text -> new FilterForm.On(text, PATH, address.with("q", text))),
+        answer.arms() == 0 ? wider(form.on()) : List.of(),
         address.without(List.of("page", "order", TypedWords.ASIDE)).at(PooledPage.PATH));
+  }
+
+  /** Each filter alone taken off, where that leaves anything; most first. */
+  private List<FilterForm.On> wider(List<FilterForm.On> on) {
+    Map<FilterForm.On, Integer> left = new LinkedHashMap<>();
+    for (FilterForm.On one : on) {
+      int arms =
+          search.search(Filters.read(one.rest()), StudySearch.Order.YEAR_DESCENDING, 0, 0).arms();
+      if (arms > 0) {
+        left.put(
+            new FilterForm.On(
+                "without " + one.label() + ": " + count(arms, "group", "groups"), PATH, one.rest()),
+            arms);
+      }
+    }
+    return left.entrySet().stream()
+        .sorted(Map.Entry.<FilterForm.On, Integer>comparingByValue().reversed())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private SearchAnswer answer(SearchRequest request, StudySearch.Order order, int page) {

@@ -60,4 +60,10 @@ class PlainWordsPageTest {
         "/studies?order=title&method=allograft",
         answer.headers().firstValue("HX-Redirect").orElseThrow());
   }
+
+  @Test
+  void whenNothingFitsThePageSaysWhatTakingOneFilterOffWouldLeave() throws Exception {
+    String page = get("/studies?method=bone-transport&q=nothinglikethis").body();
+    assertTrue(page.contains("without “nothinglikethis”: 8 groups"), page);
+  }
 }
