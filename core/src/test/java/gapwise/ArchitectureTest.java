@@ -45,6 +45,8 @@ class ArchitectureTest {
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
+                  "synthesis.network", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -55,6 +57,7 @@ class ArchitectureTest {
                       "synthesis.pooling",
                       "synthesis.diagnostics",
                       "synthesis.agreement",
+                      "synthesis.network",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),
