@@ -46,6 +46,8 @@ class ArchitectureTest {
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
+                  "synthesis.network", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -56,6 +58,7 @@ class ArchitectureTest {
                       "synthesis.pooling",
                       "synthesis.diagnostics",
                       "synthesis.agreement",
+                      "synthesis.network",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

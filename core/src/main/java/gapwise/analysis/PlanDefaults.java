@@ -31,6 +31,7 @@ final class PlanDefaults {
           "pooledCounts",
           "model",
           "pooling",
+          "networkEffects",
           "betweenStudyVariance",
           "interval",
           "predictionInterval",
@@ -45,6 +46,10 @@ final class PlanDefaults {
           "subgroupVariance",
           "influence",
           "cumulativeBy",
+          "reference",
+          "better",
+          "rankingDraws",
+          "seed",
           "level");
 
   private static final Set<String> WITH_ZERO_CELLS =
@@ -111,11 +116,25 @@ final class PlanDefaults {
       text(given, full, "predictionStandardError", "sum-of-weights");
       text(given, full, "tauSquaredInterval", "q-profile");
     }
+    if (full.get("model").asText().equals("network")) {
+      network(given, full);
+    }
     measureOptions(given, full, measure);
     if (given.has("subgroup") && random) {
       text(given, full, "subgroupVariance", "separate");
     }
     flag(given, full, "influence");
+  }
+
+  private static void network(ObjectNode given, ObjectNode full) {
+    text(given, full, "networkEffects", "random");
+    if (full.get("networkEffects").asText().equals("random")) {
+      text(given, full, "betweenStudyVariance", "restricted-maximum-likelihood");
+      text(given, full, "tauSquaredInterval", "q-profile");
+    }
+    text(given, full, "better", "lower");
+    number(given, full, "rankingDraws", 10_000);
+    number(given, full, "seed", 1);
   }
 
   private static void measureOptions(ObjectNode given, ObjectNode full, String measure) {

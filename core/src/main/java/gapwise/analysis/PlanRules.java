@@ -25,7 +25,7 @@ final class PlanRules {
           "peto",
           Set.of("odds-ratio"));
 
-  private static final Set<String> MODELS = Set.of("random-effects", "common-effect");
+  private static final Set<String> MODELS = Set.of("random-effects", "common-effect", "network");
 
   private static final List<String> TASKS =
       List.of("synthesis", "interval", "convert", "agreement");
@@ -59,6 +59,9 @@ final class PlanRules {
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.available();
+      if (rules.text("model").equals("network")) {
+        rules.problems.addAll(NetworkRules.check(plan));
+      }
     }
     return rules.problems.list();
   }

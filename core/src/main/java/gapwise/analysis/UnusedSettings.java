@@ -38,12 +38,17 @@ final class UnusedSettings {
             "treatmentCoding",
             "quadraturePoints",
             "prior",
-            "reference",
-            "better",
-            "networkEffects",
             "moderatorTest",
             "cluster")) {
       USED.put(field, never);
+    }
+    Predicate<ObjectNode> network = plan -> is(plan, "model", "network");
+    for (String field : List.of("networkEffects", "reference", "better", "rankingDraws", "seed")) {
+      USED.put(field, network);
+    }
+    Predicate<ObjectNode> randomNetwork = network.and(plan -> is(plan, "networkEffects", "random"));
+    for (String field : List.of("betweenStudyVariance", "tauSquaredInterval")) {
+      USED.computeIfPresent(field, (name, used) -> used.or(randomNetwork));
     }
   }
 

@@ -80,6 +80,11 @@ public final class Measures {
         : Optional.empty();
   }
 
+  /** Effects as studies report them. */
+  public static Measure<GivenEffect> reported(MeasureOptions options) {
+    return new ReportedEffect(options.reportedAsRatio(), options.level());
+  }
+
   /** Roles of two groups, all required. */
   static List<Measure.Role> twoGroups(String first, String second) {
     return Stream.of("intervention", "comparator")

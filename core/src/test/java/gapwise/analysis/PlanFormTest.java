@@ -81,11 +81,11 @@ class PlanFormTest {
       value = {
         "'measure':'risk-ratio','model':'exact-likelihood' | model model-not-for-measure",
         "'model':'exact-likelihood' | model not-available-yet",
-        "'model':'network' | model not-available-yet",
+        "'model':'network' | model model-not-for-measure",
         "'model':'bayesian' | model not-available-yet",
         "'model':'three-level','cluster':'study' | model not-available-yet",
-        "'model':'network','interval':'hartung-knapp' | interval interval-not-for-model,model"
-            + " not-available-yet",
+        "'model':'network','measure':'odds-ratio','interval':'hartung-knapp' | interval"
+            + " interval-not-for-model",
         "'model':'common-effect','interval':'hartung-knapp' | interval interval-not-for-model",
         "'measure':'mean','scale':'double-arcsine' | scale scale-not-for-measure",
         "'moderators':['weeks'] | moderators not-available-yet",
