@@ -48,6 +48,9 @@ class ArchitectureTest {
               Map.entry(
                   "synthesis.network", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry(
+                  "synthesis.survival",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -59,6 +62,7 @@ class ArchitectureTest {
                       "synthesis.diagnostics",
                       "synthesis.agreement",
                       "synthesis.network",
+                      "synthesis.survival",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

@@ -54,6 +54,8 @@ final class PlanReader {
       case "interval" -> intervals(full);
       case "convert" -> conversions(full);
       case "agreement" -> agreement(full);
+      case "reconstruct-curve" -> CurvePlan.of(full, columns(full));
+      case "survival" -> SurvivalPlan.of(full, columns(full));
       default -> full.get("model").asText().equals("network") ? network(full) : synthesis(full);
     };
   }

@@ -28,7 +28,7 @@ final class PlanRules {
   private static final Set<String> MODELS = Set.of("random-effects", "common-effect", "network");
 
   private static final List<String> TASKS =
-      List.of("synthesis", "interval", "convert", "agreement");
+      List.of("synthesis", "interval", "convert", "agreement", "reconstruct-curve", "survival");
 
   /** Nearer to 0 and 1 limits are lost in rounding; no report uses such levels. */
   private static final double LEAST_LEVEL = 0.01;
@@ -56,6 +56,8 @@ final class PlanRules {
       rules.intervals();
     } else if (task.equals("agreement")) {
       rules.problems.addAll(AgreementRules.check(plan));
+    } else if (task.equals("reconstruct-curve")) {
+      rules.problems.addAll(CurveRules.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.available();
