@@ -51,6 +51,9 @@ class ArchitectureTest {
                   "synthesis.survival",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry(
+                  "synthesis.regression",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -63,6 +66,7 @@ class ArchitectureTest {
                       "synthesis.agreement",
                       "synthesis.network",
                       "synthesis.survival",
+                      "synthesis.regression",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

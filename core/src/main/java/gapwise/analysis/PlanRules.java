@@ -35,9 +35,6 @@ final class PlanRules {
 
   private static final double MOST_LEVEL = 0.999999;
 
-  /** Fields of a synthesis whose whole subject this version does not do. */
-  private static final List<String> LATER = List.of("moderators", "robustVariance");
-
   private final ObjectNode plan;
   private final Problems problems = new Problems();
 
@@ -60,6 +57,7 @@ final class PlanRules {
       rules.problems.addAll(CurveRules.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
+      rules.problems.addAll(ModeratorRules.check(plan));
       rules.available();
       if (rules.text("model").equals("network")) {
         rules.problems.addAll(NetworkRules.check(plan));
@@ -163,11 +161,6 @@ final class PlanRules {
           "interval",
           "the interval '" + text("interval") + "'",
           MeanIntervals.all().stream().map(one -> one.name()).toList());
-    }
-    for (String field : LATER) {
-      if (plan.has(field)) {
-        later(field, "'" + field + "'", List.of("subgroup", "influence", "cumulativeBy"));
-      }
     }
     if (plan.path("smallStudyEffects").size() > 0) {
       later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));

@@ -5,7 +5,13 @@ import java.util.List;
 /** The parts a synthesis can have, in the order in which their warnings are told. */
 final class SynthesisParts {
   private static final List<SynthesisPart> ALL =
-      List.of(new PooledPart(), new SubgroupPart(), new InfluencePart(), new CumulativePart());
+      List.of(
+          new PooledPart(),
+          new RegressionPart(),
+          new RobustPart(),
+          new SubgroupPart(),
+          new InfluencePart(),
+          new CumulativePart());
 
   private SynthesisParts() {}
 

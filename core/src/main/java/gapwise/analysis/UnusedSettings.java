@@ -23,6 +23,11 @@ final class UnusedSettings {
       USED.put(field, random);
     }
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
+    USED.put(
+        "moderatorTest",
+        plan ->
+            plan.has("moderators") && (random.test(plan) || is(plan, "moderatorTest", "normal")));
+    USED.put("cluster", plan -> plan.has("robustVariance") || is(plan, "model", "three-level"));
     USED.put("zeroCells", PlanDefaults::usesZeroCells);
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
     USED.put("backTransformN", doubleArcsine);
@@ -32,14 +37,7 @@ final class UnusedSettings {
         plan -> is(plan, "measure", "standardised-mean-difference");
     USED.put("smallSampleCorrection", standardised);
     USED.put("standardisedVariance", standardised);
-    for (String field :
-        List.of(
-            "exactModel",
-            "treatmentCoding",
-            "quadraturePoints",
-            "prior",
-            "moderatorTest",
-            "cluster")) {
+    for (String field : List.of("exactModel", "treatmentCoding", "quadraturePoints", "prior")) {
       USED.put(field, never);
     }
     Predicate<ObjectNode> network = plan -> is(plan, "model", "network");
