@@ -43,6 +43,8 @@ class ArchitectureTest {
               Map.entry("effect", Set.of("numeric", "problem")),
               Map.entry("synthesis.pooling", Set.of("effect", "numeric", "problem")),
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
+              Map.entry(
+                  "synthesis.bayes", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "analysis",
@@ -55,6 +57,7 @@ class ArchitectureTest {
                       "synthesis.pooling",
                       "synthesis.diagnostics",
                       "synthesis.agreement",
+                      "synthesis.bayes",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

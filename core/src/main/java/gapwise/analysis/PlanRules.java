@@ -25,7 +25,7 @@ final class PlanRules {
           "peto",
           Set.of("odds-ratio"));
 
-  private static final Set<String> MODELS = Set.of("random-effects", "common-effect");
+  private static final Set<String> MODELS = Set.of("random-effects", "common-effect", "bayesian");
 
   private static final List<String> TASKS =
       List.of("synthesis", "interval", "convert", "agreement");
@@ -138,13 +138,16 @@ final class PlanRules {
   }
 
   private void available() {
+    PriorReader.check(plan, problems);
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());
     }
     boolean known = problems.list().stream().anyMatch(p -> p.where().equals("model"));
     if (!known && !MODELS.contains(text("model"))) {
       later(
-          "model", "the model '" + text("model") + "'", List.of("random-effects", "common-effect"));
+          "model",
+          "the model '" + text("model") + "'",
+          List.of("random-effects", "common-effect", "bayesian"));
     }
     if (plan.has("betweenStudyVariance")
         && TauSquaredEstimators.named(text("betweenStudyVariance")).isEmpty()) {

@@ -22,6 +22,9 @@ final class UnusedSettings {
             "tauSquaredInterval")) {
       USED.put(field, random);
     }
+    for (String field : List.of("prior", "probabilities", "priorSensitivity")) {
+      USED.put(field, plan -> is(plan, "model", "bayesian"));
+    }
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
     USED.put("zeroCells", PlanDefaults::usesZeroCells);
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
@@ -37,7 +40,6 @@ final class UnusedSettings {
             "exactModel",
             "treatmentCoding",
             "quadraturePoints",
-            "prior",
             "reference",
             "better",
             "networkEffects",
