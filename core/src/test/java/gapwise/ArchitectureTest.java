@@ -44,6 +44,8 @@ class ArchitectureTest {
               Map.entry("effect", Set.of("numeric", "problem")),
               Map.entry("synthesis.pooling", Set.of("effect", "numeric", "problem")),
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
+              Map.entry(
+                  "synthesis.bayes", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "synthesis.network", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
@@ -67,6 +69,7 @@ class ArchitectureTest {
                       "synthesis.network",
                       "synthesis.survival",
                       "synthesis.regression",
+                      "synthesis.bayes",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

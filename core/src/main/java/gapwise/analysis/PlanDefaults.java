@@ -44,6 +44,9 @@ final class PlanDefaults {
           "predictionInterval",
           "predictionStandardError",
           "tauSquaredInterval",
+          "prior",
+          "probabilities",
+          "priorSensitivity",
           "zeroCells",
           "smallSampleCorrection",
           "standardisedVariance",
@@ -133,6 +136,9 @@ final class PlanDefaults {
     if (full.get("model").asText().equals("network")) {
       network(given, full);
     }
+    if (full.get("model").asText().equals("bayesian")) {
+      prior(given, full);
+    }
     measureOptions(given, full, measure);
     if (given.has("subgroup") && random) {
       text(given, full, "subgroupVariance", "separate");
@@ -165,6 +171,18 @@ final class PlanDefaults {
       ObjectNode test = full.putObject("permutationTest");
       test.put("permutations", given.at("/permutationTest/permutations").asInt(1000));
       test.put("seed", given.at("/permutationTest/seed").asLong(20261125));
+    }
+  }
+
+  private static void prior(ObjectNode given, ObjectNode full) {
+    JsonNode asked = given.path("prior");
+    ObjectNode prior = full.putObject("prior");
+    prior.set(
+        "mean", asked.has("mean") ? asked.get("mean") : JsonNodeFactory.instance.textNode("flat"));
+    if (asked.has("tau")) {
+      prior.set("tau", asked.get("tau"));
+    } else {
+      prior.putObject("tau").put("halfNormal", 0.5);
     }
   }
 

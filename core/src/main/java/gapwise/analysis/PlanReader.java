@@ -159,11 +159,11 @@ final class PlanReader {
   }
 
   private static PoolingSettings settings(ObjectNode full) {
-    boolean common = full.get("model").asText().equals("common-effect");
+    boolean random = full.get("model").asText().equals("random-effects");
     return new PoolingSettings(
-        common
-            ? Optional.empty()
-            : TauSquaredEstimators.named(full.get("betweenStudyVariance").asText()),
+        random
+            ? TauSquaredEstimators.named(full.get("betweenStudyVariance").asText())
+            : Optional.empty(),
         MeanIntervals.named(full.get("interval").asText()).orElseThrow(),
         new Prediction(
             Prediction.Reference.valueOf(

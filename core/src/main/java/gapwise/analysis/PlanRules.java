@@ -25,7 +25,8 @@ final class PlanRules {
           "peto",
           Set.of("odds-ratio"));
 
-  private static final Set<String> MODELS = Set.of("random-effects", "common-effect", "network");
+  private static final Set<String> MODELS =
+      Set.of("random-effects", "common-effect", "network", "bayesian");
 
   private static final List<String> TASKS =
       List.of("synthesis", "interval", "convert", "agreement", "reconstruct-curve", "survival");
@@ -141,13 +142,16 @@ final class PlanRules {
   }
 
   private void available() {
+    PriorReader.check(plan, problems);
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());
     }
     boolean known = problems.list().stream().anyMatch(p -> p.where().equals("model"));
     if (!known && !MODELS.contains(text("model"))) {
       later(
-          "model", "the model '" + text("model") + "'", List.of("random-effects", "common-effect"));
+          "model",
+          "the model '" + text("model") + "'",
+          List.of("random-effects", "common-effect", "bayesian"));
     }
     if (plan.has("betweenStudyVariance")
         && TauSquaredEstimators.named(text("betweenStudyVariance")).isEmpty()) {

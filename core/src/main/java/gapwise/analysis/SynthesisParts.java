@@ -11,7 +11,8 @@ final class SynthesisParts {
           new RobustPart(),
           new SubgroupPart(),
           new InfluencePart(),
-          new CumulativePart());
+          new CumulativePart(),
+          new BayesianPart());
 
   private SynthesisParts() {}
 

@@ -22,6 +22,9 @@ final class UnusedSettings {
             "tauSquaredInterval")) {
       USED.put(field, random);
     }
+    for (String field : List.of("prior", "probabilities", "priorSensitivity")) {
+      USED.put(field, plan -> is(plan, "model", "bayesian"));
+    }
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
     USED.put(
         "moderatorTest",
@@ -37,7 +40,7 @@ final class UnusedSettings {
         plan -> is(plan, "measure", "standardised-mean-difference");
     USED.put("smallSampleCorrection", standardised);
     USED.put("standardisedVariance", standardised);
-    for (String field : List.of("exactModel", "treatmentCoding", "quadraturePoints", "prior")) {
+    for (String field : List.of("exactModel", "treatmentCoding", "quadraturePoints")) {
       USED.put(field, never);
     }
     Predicate<ObjectNode> network = plan -> is(plan, "model", "network");

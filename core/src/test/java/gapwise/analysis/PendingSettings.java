@@ -10,7 +10,6 @@ final class PendingSettings {
       List.of(
           plan -> plan.path("model").asText().equals("exact-likelihood"),
           plan -> plan.path("model").asText().equals("three-level"),
-          plan -> plan.path("model").asText().equals("bayesian"),
           plan -> plan.path("smallStudyEffects").size() > 0,
           plan ->
               plan.path("influence").asBoolean()
