@@ -56,6 +56,9 @@ class ArchitectureTest {
                   "synthesis.regression",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry(
+                  "synthesis.likelihood",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -70,6 +73,7 @@ class ArchitectureTest {
                       "synthesis.survival",
                       "synthesis.regression",
                       "synthesis.bayes",
+                      "synthesis.likelihood",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

@@ -19,6 +19,10 @@ final class InfluencePart implements SynthesisPart {
     List<String> labels = synthesis.studies().pooled().stream().map(Studies.Entry::label).toList();
     if (labels.size() > Refit.MOST_STUDIES) {
       warnings.add(StudyWarnings.tooMany(labels.size()));
+    } else if (ExactModels.asked(synthesis.plan().json())) {
+      if (labels.size() > 1) {
+        result.influence(LikelihoodInfluence.of(synthesis.pooler(), labels));
+      }
     } else if (labels.size() > 1) {
       result.influence(
           of(

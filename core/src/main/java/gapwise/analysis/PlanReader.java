@@ -151,8 +151,8 @@ final class PlanReader {
         full.path("standardisedVariance").asText().equals("factor-squared"),
         full.path("reportedAs").asText().equals("ratio"),
         full.get("level").asDouble(),
-        switch (full.path("pooling").asText()) {
-          case "mantel-haenszel" -> Pooling.COUNTS;
+        switch (ExactModels.asked(full) ? "exact" : full.path("pooling").asText()) {
+          case "mantel-haenszel", "exact" -> Pooling.COUNTS;
           case "peto" -> Pooling.PETO;
           default -> Pooling.INVERSE_VARIANCE;
         });

@@ -13,7 +13,7 @@ final class UnusedSettings {
 
   static {
     Predicate<ObjectNode> random = plan -> is(plan, "model", "random-effects");
-    Predicate<ObjectNode> never = plan -> false;
+
     for (String field :
         List.of(
             "betweenStudyVariance",
@@ -36,13 +36,13 @@ final class UnusedSettings {
     USED.put("backTransformN", doubleArcsine);
     USED.put("backTransformAlsoWith", doubleArcsine);
     USED.put("reportedAs", plan -> is(plan, "measure", "reported-effect"));
+    USED.put("exactModel", ExactModels::hasTwoGroups);
+    USED.put("treatmentCoding", ExactModels::hasCoding);
+    USED.put("quadraturePoints", ExactModels::asked);
     Predicate<ObjectNode> standardised =
         plan -> is(plan, "measure", "standardised-mean-difference");
     USED.put("smallSampleCorrection", standardised);
     USED.put("standardisedVariance", standardised);
-    for (String field : List.of("exactModel", "treatmentCoding", "quadraturePoints")) {
-      USED.put(field, never);
-    }
     Predicate<ObjectNode> network = plan -> is(plan, "model", "network");
     for (String field : List.of("networkEffects", "reference", "better", "rankingDraws", "seed")) {
       USED.put(field, network);
