@@ -43,6 +43,9 @@ class ArchitectureTest {
               Map.entry("effect", Set.of("numeric", "problem")),
               Map.entry("synthesis.pooling", Set.of("effect", "numeric", "problem")),
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
+              Map.entry(
+                  "synthesis.smallstudy",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "analysis",
@@ -54,6 +57,7 @@ class ArchitectureTest {
                       "effect",
                       "synthesis.pooling",
                       "synthesis.diagnostics",
+                      "synthesis.smallstudy",
                       "synthesis.agreement",
                       "numeric",
                       "problem")),

@@ -43,6 +43,8 @@ final class PlanDefaults {
           "backTransformAlsoWith",
           "subgroup",
           "subgroupVariance",
+          "smallStudyEffects",
+          "funnel",
           "influence",
           "cumulativeBy",
           "level");
@@ -115,6 +117,7 @@ final class PlanDefaults {
     if (given.has("subgroup") && random) {
       text(given, full, "subgroupVariance", "separate");
     }
+    SmallStudyDefaults.fill(given, full);
     flag(given, full, "influence");
   }
 

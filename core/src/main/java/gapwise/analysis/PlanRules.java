@@ -164,9 +164,6 @@ final class PlanRules {
         later(field, "'" + field + "'", List.of("subgroup", "influence", "cumulativeBy"));
       }
     }
-    if (plan.path("smallStudyEffects").size() > 0) {
-      later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));
-    }
     if (plan.path("influence").asBoolean() && text("pooling").equals("mantel-haenszel")) {
       later(
           "influence",

@@ -15,7 +15,6 @@ final class PendingSettings {
           plan -> plan.path("task").asText().equals("reconstruct-curve"),
           plan -> plan.has("moderators"),
           plan -> plan.has("robustVariance"),
-          plan -> plan.path("smallStudyEffects").size() > 0,
           plan ->
               plan.path("influence").asBoolean()
                   && plan.path("pooling").asText().equals("mantel-haenszel"));
