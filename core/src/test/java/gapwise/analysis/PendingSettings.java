@@ -14,10 +14,7 @@ final class PendingSettings {
           plan -> plan.path("model").asText().equals("network"),
           plan -> plan.path("task").asText().equals("reconstruct-curve"),
           plan -> plan.has("moderators"),
-          plan -> plan.has("robustVariance"),
-          plan ->
-              plan.path("influence").asBoolean()
-                  && plan.path("pooling").asText().equals("mantel-haenszel"));
+          plan -> plan.has("robustVariance"));
 
   private PendingSettings() {}
 
