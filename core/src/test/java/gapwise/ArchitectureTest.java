@@ -46,6 +46,9 @@ class ArchitectureTest {
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
               Map.entry(
                   "synthesis.bayes", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.smallstudy",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "synthesis.network", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
@@ -68,6 +71,7 @@ class ArchitectureTest {
                       "effect",
                       "synthesis.pooling",
                       "synthesis.diagnostics",
+                      "synthesis.smallstudy",
                       "synthesis.agreement",
                       "synthesis.network",
                       "synthesis.survival",

@@ -1,35 +1,25 @@
 package gapwise.analysis;
 
-import gapwise.effect.Interval;
+import gapwise.synthesis.pooling.PooledValue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 
 /**
  * The exact likelihood again without each study. Deletion diagnostics are those of a weighted mean
- * and have no meaning here.
+ * and have no meaning here. Takes a whole fit for each study.
  */
 final class LikelihoodInfluence {
   private LikelihoodInfluence() {}
 
-  static InfluenceResult of(Pooler pooler, List<String> labels) {
-    List<InfluenceResult.Omitted> omitted = new ArrayList<>();
-    for (int i = 0; i < labels.size(); i++) {
+  static List<PooledValue> withoutEach(Pooler pooler) {
+    List<PooledValue> rest = new ArrayList<>();
+    for (int i = 0; i < pooler.size(); i++) {
       int out = i;
-      Refit rest =
-          new Refit(
-              pooler.at(IntStream.range(0, labels.size()).filter(j -> j != out).boxed().toList()),
-              true);
-      omitted.add(
-          new InfluenceResult.Omitted(
-              labels.get(i),
-              rest.estimate(),
-              rest.standardError(),
-              rest.limit(Interval::lower),
-              rest.limit(Interval::upper),
-              rest.tauSquared(),
-              rest.pooled().heterogeneity().q()));
+      List<Integer> places =
+          IntStream.range(0, pooler.size()).filter(j -> j != out).boxed().toList();
+      rest.add(PooledValue.of(pooler.at(places), places.size()));
     }
-    return new InfluenceResult(omitted, List.of(), List.of());
+    return rest;
   }
 }

@@ -63,6 +63,8 @@ final class PlanDefaults {
           "permutationTest",
           "cluster",
           "robustVariance",
+          "smallStudyEffects",
+          "funnel",
           "influence",
           "cumulativeBy",
           "reference",
@@ -152,6 +154,7 @@ final class PlanDefaults {
     if (given.has("moderators")) {
       moderators(given, full, random);
     }
+    SmallStudyDefaults.fill(given, full);
     flag(given, full, "influence");
   }
 

@@ -158,15 +158,6 @@ final class PlanRules {
           "the interval '" + text("interval") + "'",
           MeanIntervals.all().stream().map(one -> one.name()).toList());
     }
-    if (plan.path("smallStudyEffects").size() > 0) {
-      later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));
-    }
-    if (plan.path("influence").asBoolean() && text("pooling").equals("mantel-haenszel")) {
-      later(
-          "influence",
-          "the influence of single studies on counts pooled by Mantel and Haenszel",
-          List.of("inverse-variance", "peto"));
-    }
   }
 
   private void later(String where, String what, List<String> available) {

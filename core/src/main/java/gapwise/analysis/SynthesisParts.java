@@ -10,6 +10,7 @@ final class SynthesisParts {
           new RegressionPart(),
           new RobustPart(),
           new SubgroupPart(),
+          new SmallStudyPart(),
           new InfluencePart(),
           new CumulativePart(),
           new BayesianPart());

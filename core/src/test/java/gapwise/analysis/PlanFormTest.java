@@ -87,15 +87,11 @@ class PlanFormTest {
             + " part-not-for-model",
         "'measure':'incidence-rate-ratio','model':'exact-likelihood','exactModel':'unconditional' |"
             + " exactModel model-not-for-measure",
-        "'model':'bayesian' | model not-available-yet",
         "'model':'three-level','cluster':'study' | model not-available-yet",
         "'model':'network','measure':'odds-ratio','interval':'hartung-knapp' | interval"
             + " interval-not-for-model",
         "'model':'common-effect','interval':'hartung-knapp' | interval interval-not-for-model",
         "'measure':'mean','scale':'double-arcsine' | scale scale-not-for-measure",
-        "'moderators':['weeks'] | moderators not-available-yet",
-        "'smallStudyEffects':['egger'] | smallStudyEffects not-available-yet",
-        "'cluster':'c','robustVariance':'cr1' | robustVariance not-available-yet",
         "'model':'common-effect','pooling':'peto' | pooling pooling-not-for-measure",
       })
   void whatDoesNotGoTogetherOrIsNotDoneYetIsRefusedAtItsField(String fields, String expected) {
