@@ -43,6 +43,9 @@ class ArchitectureTest {
               Map.entry("effect", Set.of("numeric", "problem")),
               Map.entry("synthesis.pooling", Set.of("effect", "numeric", "problem")),
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
+              Map.entry(
+                  "synthesis.multilevel",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "analysis",
@@ -55,6 +58,7 @@ class ArchitectureTest {
                       "synthesis.pooling",
                       "synthesis.diagnostics",
                       "synthesis.agreement",
+                      "synthesis.multilevel",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

@@ -43,6 +43,7 @@ final class PlanDefaults {
           "backTransformAlsoWith",
           "subgroup",
           "subgroupVariance",
+          "cluster",
           "influence",
           "cumulativeBy",
           "level");
@@ -99,7 +100,7 @@ final class PlanDefaults {
     }
     text(given, full, "model", "random-effects");
     boolean random = full.get("model").asText().equals("random-effects");
-    if (random) {
+    if (random || full.get("model").asText().equals("three-level")) {
       text(given, full, "betweenStudyVariance", "restricted-maximum-likelihood");
     }
     if (full.get("model").asText().equals("common-effect")) {

@@ -25,10 +25,14 @@ final class PlanRules {
           "peto",
           Set.of("odds-ratio"));
 
-  private static final Set<String> MODELS = Set.of("random-effects", "common-effect");
+  private static final Set<String> MODELS =
+      Set.of("random-effects", "common-effect", "three-level");
 
   private static final List<String> TASKS =
       List.of("synthesis", "interval", "convert", "agreement");
+
+  private static final List<String> LIKELIHOODS =
+      List.of("restricted-maximum-likelihood", "maximum-likelihood");
 
   /** Nearer to 0 and 1 limits are lost in rounding; no report uses such levels. */
   private static final double LEAST_LEVEL = 0.01;
@@ -137,7 +141,23 @@ final class PlanRules {
     }
   }
 
+  private void threeLevel() {
+    if (!text("model").equals("three-level")) {
+      return;
+    }
+    if (!LIKELIHOODS.contains(text("betweenStudyVariance"))) {
+      problems.add(
+          "betweenStudyVariance",
+          "estimator-not-for-model",
+          "'three-level' takes its two variances from one of " + LIKELIHOODS);
+    }
+    if (plan.path("influence").asBoolean()) {
+      later("influence", "leaving out rows of clusters", List.of("cumulativeBy", "subgroup"));
+    }
+  }
+
   private void available() {
+    threeLevel();
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());
     }

@@ -40,6 +40,11 @@ record SynthesisPlan(
     return json.deepCopy();
   }
 
+  /** The column of the clusters; empty text if the model has none. */
+  String cluster() {
+    return json.path("model").asText().equals("three-level") ? json.path("cluster").asText() : "";
+  }
+
   @Override
   public Result runOn(DataTable table) {
     return SynthesisRun.of(this, how, table);

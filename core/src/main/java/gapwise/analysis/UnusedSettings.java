@@ -22,6 +22,8 @@ final class UnusedSettings {
             "tauSquaredInterval")) {
       USED.put(field, random);
     }
+    Predicate<ObjectNode> threeLevel = plan -> is(plan, "model", "three-level");
+    USED.put("betweenStudyVariance", random.or(threeLevel));
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
     USED.put("zeroCells", PlanDefaults::usesZeroCells);
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
@@ -41,10 +43,10 @@ final class UnusedSettings {
             "reference",
             "better",
             "networkEffects",
-            "moderatorTest",
-            "cluster")) {
+            "moderatorTest")) {
       USED.put(field, never);
     }
+    USED.put("cluster", threeLevel);
   }
 
   private UnusedSettings() {}

@@ -83,7 +83,6 @@ class PlanFormTest {
         "'model':'exact-likelihood' | model not-available-yet",
         "'model':'network' | model not-available-yet",
         "'model':'bayesian' | model not-available-yet",
-        "'model':'three-level','cluster':'study' | model not-available-yet",
         "'model':'network','interval':'hartung-knapp' | interval interval-not-for-model,model"
             + " not-available-yet",
         "'model':'common-effect','interval':'hartung-knapp' | interval interval-not-for-model",
