@@ -21,6 +21,7 @@ final class CovarianceFit {
   private final double[] sums;
   private final TriangularFactor factor;
   private final double logDeterminant;
+  private final double[][] design;
 
   CovarianceFit(ClusteredRows rows, double between, double within) {
     this.rows = rows;
@@ -47,6 +48,7 @@ final class CovarianceFit {
       }
     }
     factor = new TriangularFactor(whitened);
+    design = new double[rows.parameters()][];
   }
 
   /** Each value with the mean of its cluster multiplied by (1 + s S)^-power. */
@@ -112,13 +114,14 @@ final class CovarianceFit {
     return inverseTimes(residuals);
   }
 
-  /** The columns of the design, each multiplied by the inverse covariance. */
+  /** The columns of the design, each multiplied by the inverse covariance; not to be changed. */
   double[][] weightedDesign() {
-    double[][] weighted = new double[rows.parameters()][];
-    for (int j = 0; j < weighted.length; j++) {
-      weighted[j] = inverseTimes(rows.column(j));
+    for (int j = 0; j < design.length; j++) {
+      if (design[j] == null) {
+        design[j] = inverseTimes(rows.column(j));
+      }
     }
-    return weighted;
+    return design;
   }
 
   /** Sums over clusters. */
@@ -155,8 +158,8 @@ final class CovarianceFit {
       traces[1] += sums[c] / spread;
     }
     if (restricted) {
-      double[][] design = weightedDesign();
-      double[][] totals = Arrays.stream(design).map(this::clusterSums).toArray(double[][]::new);
+      double[][] totals =
+          Arrays.stream(weightedDesign()).map(this::clusterSums).toArray(double[][]::new);
       traces[0] -= inSpan(design, rows.size());
       traces[1] -= inSpan(totals, sums.length);
     }
@@ -175,28 +178,35 @@ final class CovarianceFit {
     return sum;
   }
 
-  /** Derivatives of the log likelihood by the variance within and between, and their curvature. */
+  /** Derivatives of the log likelihood by the variance within and the one between. */
   Slope slope(boolean restricted) {
     double[] residuals = weightedResiduals();
     double[] totals = clusterSums(residuals);
     double[] traces = traces(restricted);
+    return new Slope(
+        (dot(residuals, residuals) - traces[0]) / 2, (dot(totals, totals) - traces[1]) / 2);
+  }
+
+  /**
+   * The average of the observed and expected second derivatives by the two variances, with opposite
+   * sign: Gilmour, Thompson and Cullis, Biometrics 1995;51:1440.
+   */
+  Curvature curvature() {
+    double[] residuals = weightedResiduals();
+    double[] totals = clusterSums(residuals);
     double[] spread = new double[residuals.length];
     for (int c = 0; c < totals.length; c++) {
       Arrays.fill(spread, rows.start(c), rows.start(c + 1), totals[c]);
     }
     double[] projected = projected(residuals);
-    double[] projectedSpread = projected(spread);
-    return new Slope(
-        (dot(residuals, residuals) - traces[0]) / 2,
-        (dot(totals, totals) - traces[1]) / 2,
+    return new Curvature(
         dot(residuals, projected) / 2,
         dot(spread, projected) / 2,
-        dot(spread, projectedSpread) / 2);
+        dot(spread, projected(spread)) / 2);
   }
 
   private double[] projected(double[] values) {
-    double[][] design = weightedDesign();
-    double[] inner = new double[design.length];
+    double[] inner = new double[weightedDesign().length];
     for (int j = 0; j < inner.length; j++) {
       inner[j] = dot(design[j], values);
     }
@@ -218,14 +228,9 @@ final class CovarianceFit {
     return sum;
   }
 
-  /**
-   * First derivatives by the two variances, and the average of the observed and expected second
-   * ones, with opposite sign: Gilmour, Thompson and Cullis, Biometrics 1995;51:1440.
-   */
-  record Slope(
-      double byWithin,
-      double byBetween,
-      double withinWithin,
-      double withinBetween,
-      double betweenBetween) {}
+  /** First derivatives. */
+  record Slope(double byWithin, double byBetween) {}
+
+  /** Second derivatives with opposite sign. */
+  record Curvature(double withinWithin, double withinBetween, double betweenBetween) {}
 }

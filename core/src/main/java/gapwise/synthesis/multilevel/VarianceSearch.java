@@ -165,7 +165,7 @@ final class VarianceSearch {
     double height = here.logLikelihood(restricted);
     double lastGain = Double.POSITIVE_INFINITY;
     for (int step = 0; step < MOST_STEPS; step++) {
-      double[] move = move(here.slope(restricted), between, within);
+      double[] move = move(here.slope(restricted), here.curvature(), between, within);
       double gain = move[2];
       if (!(gain > 0) || (gain < FLAT && gain >= lastGain / 4)) {
         return new Top(between, within, height, gain < FLAT);
@@ -192,22 +192,19 @@ final class VarianceSearch {
    * The step by the average information, cut where it would take more than nine tenths of a
    * variance, and the gain that it promises.
    */
-  private static double[] move(CovarianceFit.Slope slope, double between, double within) {
-    double determinant =
-        slope.withinWithin() * slope.betweenBetween()
-            - slope.withinBetween() * slope.withinBetween();
-    double toWithin;
-    double toBetween;
-    if (determinant > 1e-12 * slope.withinWithin() * slope.betweenBetween()) {
+  private static double[] move(
+      CovarianceFit.Slope slope, CovarianceFit.Curvature bend, double between, double within) {
+    double both = bend.withinWithin() * bend.betweenBetween();
+    double determinant = both - bend.withinBetween() * bend.withinBetween();
+    double toWithin = slope.byWithin() / (2 * bend.withinWithin());
+    double toBetween = slope.byBetween() / (2 * bend.betweenBetween());
+    if (determinant > 1e-12 * both) {
       toWithin =
-          (slope.betweenBetween() * slope.byWithin() - slope.withinBetween() * slope.byBetween())
+          (bend.betweenBetween() * slope.byWithin() - bend.withinBetween() * slope.byBetween())
               / determinant;
       toBetween =
-          (slope.withinWithin() * slope.byBetween() - slope.withinBetween() * slope.byWithin())
+          (bend.withinWithin() * slope.byBetween() - bend.withinBetween() * slope.byWithin())
               / determinant;
-    } else {
-      toWithin = slope.byWithin() / (2 * slope.withinWithin());
-      toBetween = slope.byBetween() / (2 * slope.betweenBetween());
     }
     double part = Math.min(1, Math.min(allowed(toBetween, between), allowed(toWithin, within)));
     return new double[] {
