@@ -48,6 +48,9 @@ class ArchitectureTest {
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
+                  "synthesis.likelihood",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -59,6 +62,7 @@ class ArchitectureTest {
                       "synthesis.diagnostics",
                       "synthesis.agreement",
                       "synthesis.multilevel",
+                      "synthesis.likelihood",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),
