@@ -51,6 +51,9 @@ class ArchitectureTest {
                   "synthesis.likelihood",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry(
+                  "synthesis.survival",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -63,6 +66,7 @@ class ArchitectureTest {
                       "synthesis.agreement",
                       "synthesis.multilevel",
                       "synthesis.likelihood",
+                      "synthesis.survival",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

@@ -24,6 +24,13 @@ final class PlanDefaults {
           "categories",
           "weights",
           "multiplier",
+          "as",
+          "numbersAtRisk",
+          "groups",
+          "horizon",
+          "survivalAt",
+          "compare",
+          "pooledCurve",
           "measure",
           "scale",
           "reportedAs",
@@ -63,8 +70,9 @@ final class PlanDefaults {
       }
       case "synthesis" -> synthesis(given, full);
       case "agreement" -> agreement(given, full);
+      case "reconstruct-curve" -> text(given, full, "as", "event-free");
       default -> {
-        // conversions and curves have no default but the level
+        // conversions and patients' times have no default but the level
       }
     }
     number(given, full, "level", 0.95);

@@ -51,6 +51,8 @@ final class PlanReader {
       case "interval" -> intervals(full);
       case "convert" -> conversions(full);
       case "agreement" -> agreement(full);
+      case "reconstruct-curve" -> CurvePlan.of(full, columns(full));
+      case "survival" -> SurvivalPlan.of(full, columns(full));
       default -> synthesis(full);
     };
   }

@@ -29,7 +29,7 @@ final class PlanRules {
       Set.of("random-effects", "common-effect", "three-level");
 
   private static final List<String> TASKS =
-      List.of("synthesis", "interval", "convert", "agreement");
+      List.of("synthesis", "interval", "convert", "agreement", "reconstruct-curve", "survival");
 
   private static final List<String> LIKELIHOODS =
       List.of("restricted-maximum-likelihood", "maximum-likelihood");
@@ -60,6 +60,8 @@ final class PlanRules {
       rules.intervals();
     } else if (task.equals("agreement")) {
       rules.problems.addAll(AgreementRules.check(plan));
+    } else if (task.equals("reconstruct-curve")) {
+      rules.problems.addAll(CurveRules.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.available();
