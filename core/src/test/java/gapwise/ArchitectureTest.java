@@ -46,6 +46,9 @@ class ArchitectureTest {
               Map.entry(
                   "synthesis.multilevel",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.patients",
+                  Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "synthesis.likelihood",
@@ -65,6 +68,7 @@ class ArchitectureTest {
                       "synthesis.diagnostics",
                       "synthesis.agreement",
                       "synthesis.multilevel",
+                      "synthesis.patients",
                       "synthesis.likelihood",
                       "synthesis.survival",
                       "numeric",

@@ -5,7 +5,13 @@ import java.util.Map;
 
 /** A checked plan with every default filled in. Immutable. */
 sealed interface Plan
-    permits SynthesisPlan, IntervalPlan, ConvertPlan, AgreementPlan, CurvePlan, SurvivalPlan {
+    permits SynthesisPlan,
+        IntervalPlan,
+        ConvertPlan,
+        AgreementPlan,
+        CurvePlan,
+        SurvivalPlan,
+        PatientsPlan {
   /** The plan as JSON with every default filled in; a copy. */
   ObjectNode json();
 

@@ -53,6 +53,7 @@ final class PlanReader {
       case "agreement" -> agreement(full);
       case "reconstruct-curve" -> CurvePlan.of(full, columns(full));
       case "survival" -> SurvivalPlan.of(full, columns(full));
+      case "patients-with-summaries" -> PatientsPlan.of(full, columns(full));
       default -> synthesis(full);
     };
   }

@@ -29,7 +29,14 @@ final class PlanRules {
       Set.of("random-effects", "common-effect", "three-level");
 
   private static final List<String> TASKS =
-      List.of("synthesis", "interval", "convert", "agreement", "reconstruct-curve", "survival");
+      List.of(
+          "synthesis",
+          "interval",
+          "convert",
+          "agreement",
+          "reconstruct-curve",
+          "survival",
+          "patients-with-summaries");
 
   private static final List<String> LIKELIHOODS =
       List.of("restricted-maximum-likelihood", "maximum-likelihood");
@@ -62,6 +69,8 @@ final class PlanRules {
       rules.problems.addAll(AgreementRules.check(plan));
     } else if (task.equals("reconstruct-curve")) {
       rules.problems.addAll(CurveRules.check(plan));
+    } else if (task.equals("patients-with-summaries")) {
+      rules.problems.addAll(PatientsPlan.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.available();

@@ -41,14 +41,36 @@ public final class ThreeLevelModel {
     return new ThreeLevelFit(rows, top, told, restricted, common);
   }
 
+  /**
+   * Fits with no variance within clusters beyond v: rows of one cluster share its deviation and
+   * nothing else. Otherwise as {@link #fit}.
+   */
+  public static ThreeLevelFit fitShared(ClusteredRows rows, boolean restricted) {
+    if (rows.size() <= rows.parameters()) {
+      throw new IllegalArgumentException(
+          rows.size() + " rows leave no degrees of freedom for " + rows.parameters() + " terms");
+    }
+    CovarianceFit common = new CovarianceFit(rows, 0, 0);
+    double range = range(rows, restricted);
+    VarianceSearch.Top top =
+        range > 0 && !clustersInDesign(rows, range)
+            ? new VarianceSearch(rows, restricted, range).betweenOnly()
+            : new VarianceSearch.Top(0, 0, common.logLikelihood(restricted), true);
+    return new ThreeLevelFit(rows, top, Told.APART, restricted, common);
+  }
+
   /** What rows, clusters and design leave to be told of the two variances. */
   private static Told told(ClusteredRows rows, double scale) {
     if (rows.eachAlone()) {
       return Told.ONLY_SUM;
     }
+    return clustersInDesign(rows, scale) ? Told.ONLY_WITHIN : Told.APART;
+  }
+
+  /** Whether the design takes up the mean of every cluster. */
+  private static boolean clustersInDesign(ClusteredRows rows, double scale) {
     CovarianceFit even = new CovarianceFit(rows, 0, scale);
-    boolean clustersInDesign = even.traces(true)[1] <= NOTHING_LEFT * even.traces(false)[1];
-    return clustersInDesign ? Told.ONLY_WITHIN : Told.APART;
+    return even.traces(true)[1] <= NOTHING_LEFT * even.traces(false)[1];
   }
 
   /**

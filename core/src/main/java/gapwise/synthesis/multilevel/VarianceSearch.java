@@ -58,15 +58,19 @@ final class VarianceSearch {
         false);
   }
 
+  /** The top along the edge where the variance within clusters is 0. */
+  Top betweenOnly() {
+    return edge(
+        between -> fit(between, 0).logLikelihood(restricted),
+        between -> fit(between, 0).slope(restricted).byBetween(),
+        true);
+  }
+
   /** The top everywhere. */
   Top highest() {
     List<Top> tops = new ArrayList<>();
     tops.add(withinOnly());
-    tops.add(
-        edge(
-            between -> fit(between, 0).logLikelihood(restricted),
-            between -> fit(between, 0).slope(restricted).byBetween(),
-            true));
+    tops.add(betweenOnly());
     Top edge = better(tops.get(0), tops.get(1));
     for (double[] start : starts()) {
       tops.add(climb(start[0], start[1]));
