@@ -62,6 +62,12 @@ class ArchitectureTest {
                   "synthesis.likelihood",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry(
+                  "synthesis.multilevel",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.patients",
+                  Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -78,6 +84,8 @@ class ArchitectureTest {
                       "synthesis.regression",
                       "synthesis.bayes",
                       "synthesis.likelihood",
+                      "synthesis.multilevel",
+                      "synthesis.patients",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

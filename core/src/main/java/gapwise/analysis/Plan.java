@@ -11,7 +11,8 @@ sealed interface Plan
         AgreementPlan,
         NetworkPlan,
         CurvePlan,
-        SurvivalPlan {
+        SurvivalPlan,
+        PatientsPlan {
   /** The plan as JSON with every default filled in; a copy. */
   ObjectNode json();
 

@@ -19,6 +19,7 @@ final class PlanDefaults {
           "title",
           "source",
           "columns",
+          "summaries",
           "statistics",
           "raters",
           "categories",
@@ -71,6 +72,7 @@ final class PlanDefaults {
           "better",
           "rankingDraws",
           "seed",
+          "centre",
           "level");
 
   private static final Set<String> WITH_ZERO_CELLS =
@@ -87,6 +89,7 @@ final class PlanDefaults {
         flag(given, full, "pooledCounts");
       }
       case "synthesis" -> synthesis(given, full);
+      case "patients-with-summaries" -> patients(given, full);
       case "agreement" -> agreement(given, full);
       case "reconstruct-curve" -> text(given, full, "as", "event-free");
       default -> {
@@ -102,6 +105,21 @@ final class PlanDefaults {
     ORDER.stream().filter(full::has).forEach(field -> ordered.set(field, full.get(field)));
     full.fields().forEachRemaining(field -> ordered.putIfAbsent(field.getKey(), field.getValue()));
     return ordered;
+  }
+
+  private static void patients(ObjectNode given, ObjectNode full) {
+    text(given, full, "measure", "proportion");
+    boolean events = full.get("measure").asText().equals("proportion");
+    text(given, full, "scale", events ? "logit" : "raw");
+    text(
+        given,
+        full,
+        "betweenStudyVariance",
+        events ? "maximum-likelihood" : "restricted-maximum-likelihood");
+    if (events) {
+      number(given, full, "quadraturePoints", 25);
+    }
+    number(given, full, "centre", 0);
   }
 
   private static void agreement(ObjectNode given, ObjectNode full) {
@@ -126,7 +144,7 @@ final class PlanDefaults {
     }
     text(given, full, "model", "random-effects");
     boolean random = full.get("model").asText().equals("random-effects");
-    if (random) {
+    if (random || full.get("model").asText().equals("three-level")) {
       text(given, full, "betweenStudyVariance", "restricted-maximum-likelihood");
     }
     if (full.get("model").asText().equals("common-effect")) {

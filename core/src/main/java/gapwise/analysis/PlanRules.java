@@ -23,10 +23,26 @@ final class PlanRules {
           Set.of("odds-ratio"));
 
   private static final Set<String> MODELS =
-      Set.of("random-effects", "common-effect", "exact-likelihood", "network", "bayesian");
+      Set.of(
+          "random-effects",
+          "common-effect",
+          "exact-likelihood",
+          "three-level",
+          "network",
+          "bayesian");
 
   private static final List<String> TASKS =
-      List.of("synthesis", "interval", "convert", "agreement", "reconstruct-curve", "survival");
+      List.of(
+          "synthesis",
+          "interval",
+          "convert",
+          "agreement",
+          "reconstruct-curve",
+          "survival",
+          "patients-with-summaries");
+
+  private static final List<String> LIKELIHOODS =
+      List.of("restricted-maximum-likelihood", "maximum-likelihood");
 
   /** Nearer to 0 and 1 limits are lost in rounding; no report uses such levels. */
   private static final double LEAST_LEVEL = 0.01;
@@ -53,6 +69,8 @@ final class PlanRules {
       rules.problems.addAll(AgreementRules.check(plan));
     } else if (task.equals("reconstruct-curve")) {
       rules.problems.addAll(CurveRules.check(plan));
+    } else if (task.equals("patients-with-summaries")) {
+      rules.problems.addAll(PatientsPlan.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.problems.addAll(ModeratorRules.check(plan));
@@ -133,8 +151,24 @@ final class PlanRules {
     }
   }
 
+  private void threeLevel() {
+    if (!text("model").equals("three-level")) {
+      return;
+    }
+    if (!LIKELIHOODS.contains(text("betweenStudyVariance"))) {
+      problems.add(
+          "betweenStudyVariance",
+          "estimator-not-for-model",
+          "'three-level' takes its two variances from one of " + LIKELIHOODS);
+    }
+    if (plan.path("influence").asBoolean()) {
+      later("influence", "leaving out rows of clusters", List.of("cumulativeBy", "subgroup"));
+    }
+  }
+
   private void available() {
     PriorReader.check(plan, problems);
+    threeLevel();
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());
     }

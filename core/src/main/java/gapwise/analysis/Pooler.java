@@ -32,6 +32,9 @@ interface Pooler {
       return new LikelihoodPooler(
           ExactModels.of(plan.json()), studies.pooledData(), plan.settings().level());
     }
+    if (plan.json().path("model").asText().equals("three-level")) {
+      return ClusterPooler.of(plan, studies);
+    }
     return plan.counts().isPresent()
         ? new OfCounts(studies.pooledData(), plan.counts().get(), plan.settings().level())
         : plan.json().path("model").asText().equals("bayesian")

@@ -24,8 +24,13 @@ record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
 
   DataTable read(Plan plan) {
     DataTable table = read(plan.json().get("source"), "source", plan.measure());
-    JsonNode beside = plan.json().path("numbersAtRisk");
-    return beside.isObject() ? table.with(read(beside, "numbersAtRisk", plan.measure())) : table;
+    for (String field : List.of("numbersAtRisk", "summaries")) {
+      JsonNode beside = plan.json().path(field);
+      if (beside.isObject()) {
+        return table.with(read(beside, field, plan.measure()));
+      }
+    }
+    return table;
   }
 
   private DataTable read(JsonNode source, String where, String measure) {

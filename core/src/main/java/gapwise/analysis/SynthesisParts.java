@@ -13,6 +13,7 @@ final class SynthesisParts {
           new SmallStudyPart(),
           new InfluencePart(),
           new CumulativePart(),
+          new ThreeLevelPart(),
           new BayesianPart());
 
   private SynthesisParts() {}

@@ -45,6 +45,11 @@ record SynthesisPlan(
     return settings.estimator().isPresent() || ExactModels.asked(json);
   }
 
+  /** The column of the clusters; empty text if the model has none. */
+  String cluster() {
+    return json.path("model").asText().equals("three-level") ? json.path("cluster").asText() : "";
+  }
+
   @Override
   public Result runOn(DataTable table) {
     return SynthesisRun.of(this, how, table);

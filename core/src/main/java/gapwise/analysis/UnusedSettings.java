@@ -25,6 +25,8 @@ final class UnusedSettings {
     for (String field : List.of("prior", "probabilities", "priorSensitivity")) {
       USED.put(field, plan -> is(plan, "model", "bayesian"));
     }
+    Predicate<ObjectNode> threeLevel = plan -> is(plan, "model", "three-level");
+    USED.put("betweenStudyVariance", random.or(threeLevel));
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
     USED.put(
         "moderatorTest",

@@ -87,7 +87,6 @@ class PlanFormTest {
             + " part-not-for-model",
         "'measure':'incidence-rate-ratio','model':'exact-likelihood','exactModel':'unconditional' |"
             + " exactModel model-not-for-measure",
-        "'model':'three-level','cluster':'study' | model not-available-yet",
         "'model':'network','measure':'odds-ratio','interval':'hartung-knapp' | interval"
             + " interval-not-for-model",
         "'model':'common-effect','interval':'hartung-knapp' | interval interval-not-for-model",

@@ -75,7 +75,8 @@ public record Heterogeneity(
    *
    * @param typicalVariance the typical variance within studies, above 0
    */
-  Heterogeneity with(double tauSquared, double typicalVariance, Optional<Interval> interval) {
+  public Heterogeneity with(
+      double tauSquared, double typicalVariance, Optional<Interval> interval) {
     return new Heterogeneity(
         q,
         degreesOfFreedom,
