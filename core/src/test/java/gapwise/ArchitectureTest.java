@@ -57,6 +57,9 @@ class ArchitectureTest {
                   "synthesis.survival",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry(
+                  "synthesis.regression",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -71,6 +74,7 @@ class ArchitectureTest {
                       "synthesis.patients",
                       "synthesis.likelihood",
                       "synthesis.survival",
+                      "synthesis.regression",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

@@ -10,7 +10,7 @@ import java.util.List;
 final class InfluencePart implements SynthesisPart {
   @Override
   public boolean asked(SynthesisPlan plan) {
-    return plan.json().path("influence").asBoolean();
+    return plan.json().path("influence").asBoolean() && !plan.json().has("moderators");
   }
 
   @Override

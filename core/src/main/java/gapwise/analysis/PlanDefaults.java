@@ -51,7 +51,12 @@ final class PlanDefaults {
           "backTransformAlsoWith",
           "subgroup",
           "subgroupVariance",
+          "moderators",
+          "moderatorTest",
+          "predictions",
+          "permutationTest",
           "cluster",
+          "robustVariance",
           "influence",
           "cumulativeBy",
           "quadraturePoints",
@@ -143,7 +148,24 @@ final class PlanDefaults {
     if (given.has("subgroup") && random) {
       text(given, full, "subgroupVariance", "separate");
     }
+    if (given.has("moderators")) {
+      moderators(given, full, random);
+    }
     flag(given, full, "influence");
+  }
+
+  private static void moderators(ObjectNode given, ObjectNode full, boolean random) {
+    text(given, full, "moderatorTest", random ? "knapp-hartung" : "normal");
+    for (JsonNode one : full.path("predictions")) {
+      if (one.has("from") && one.has("to") && !one.has("points")) {
+        ((ObjectNode) one).put("points", 60);
+      }
+    }
+    if (given.has("permutationTest")) {
+      ObjectNode test = full.putObject("permutationTest");
+      test.put("permutations", given.at("/permutationTest/permutations").asInt(1000));
+      test.put("seed", given.at("/permutationTest/seed").asLong(20261125));
+    }
   }
 
   private static void measureOptions(ObjectNode given, ObjectNode full, String measure) {

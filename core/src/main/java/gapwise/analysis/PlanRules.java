@@ -46,9 +46,6 @@ final class PlanRules {
 
   private static final double MOST_LEVEL = 0.999999;
 
-  /** Fields of a synthesis whose whole subject this version does not do. */
-  private static final List<String> LATER = List.of("moderators", "robustVariance");
-
   private final ObjectNode plan;
   private final Problems problems = new Problems();
 
@@ -73,6 +70,7 @@ final class PlanRules {
       rules.problems.addAll(PatientsPlan.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
+      rules.problems.addAll(ModeratorRules.check(plan));
       rules.available();
     }
     return rules.problems.list();
@@ -189,11 +187,6 @@ final class PlanRules {
           "interval",
           "the interval '" + text("interval") + "'",
           MeanIntervals.all().stream().map(one -> one.name()).toList());
-    }
-    for (String field : LATER) {
-      if (plan.has(field)) {
-        later(field, "'" + field + "'", List.of("subgroup", "influence", "cumulativeBy"));
-      }
     }
     if (plan.path("smallStudyEffects").size() > 0) {
       later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));

@@ -10,7 +10,7 @@ import java.util.List;
 final class PooledPart implements SynthesisPart {
   @Override
   public boolean asked(SynthesisPlan plan) {
-    return true;
+    return !plan.json().has("moderators");
   }
 
   @Override

@@ -7,6 +7,8 @@ final class SynthesisParts {
   private static final List<SynthesisPart> ALL =
       List.of(
           new PooledPart(),
+          new RegressionPart(),
+          new RobustPart(),
           new SubgroupPart(),
           new InfluencePart(),
           new CumulativePart(),

@@ -25,6 +25,11 @@ final class UnusedSettings {
     Predicate<ObjectNode> threeLevel = plan -> is(plan, "model", "three-level");
     USED.put("betweenStudyVariance", random.or(threeLevel));
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
+    USED.put(
+        "moderatorTest",
+        plan ->
+            plan.has("moderators") && (random.test(plan) || is(plan, "moderatorTest", "normal")));
+    USED.put("cluster", plan -> plan.has("robustVariance") || is(plan, "model", "three-level"));
     USED.put("zeroCells", PlanDefaults::usesZeroCells);
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
     USED.put("backTransformN", doubleArcsine);
@@ -42,11 +47,9 @@ final class UnusedSettings {
             "prior",
             "reference",
             "better",
-            "networkEffects",
-            "moderatorTest")) {
+            "networkEffects")) {
       USED.put(field, never);
     }
-    USED.put("cluster", threeLevel);
   }
 
   private UnusedSettings() {}

@@ -11,8 +11,6 @@ final class PendingSettings {
           plan -> plan.path("model").asText().equals("exact-likelihood"),
           plan -> plan.path("model").asText().equals("bayesian"),
           plan -> plan.path("model").asText().equals("network"),
-          plan -> plan.has("moderators"),
-          plan -> plan.has("robustVariance"),
           plan -> plan.path("smallStudyEffects").size() > 0,
           plan ->
               plan.path("influence").asBoolean()

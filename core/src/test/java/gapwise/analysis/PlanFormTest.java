@@ -87,9 +87,17 @@ class PlanFormTest {
             + " not-available-yet",
         "'model':'common-effect','interval':'hartung-knapp' | interval interval-not-for-model",
         "'measure':'mean','scale':'double-arcsine' | scale scale-not-for-measure",
-        "'moderators':['weeks'] | moderators not-available-yet",
+        "'moderators':['weeks'],'subgroup':'g' | subgroup not-with-moderators",
+        "'moderators':['weeks'],'cumulativeBy':'g' | cumulativeBy not-with-moderators",
+        "'moderators':['weeks'],'smallStudyEffects':['egger'] | smallStudyEffects"
+            + " not-with-moderators",
+        "'moderators':['weeks'],'model':'bayesian' | moderators not-with-this-model",
+        "'moderators':['weeks'],'model':'common-effect','pooling':'mantel-haenszel',"
+            + "'measure':'odds-ratio' | moderators not-with-count-pooling",
+        "'predictions':[{'weeks':3}] | moderators missing-field",
         "'smallStudyEffects':['egger'] | smallStudyEffects not-available-yet",
-        "'cluster':'c','robustVariance':'cr1' | robustVariance not-available-yet",
+        "'model':'network','cluster':'c','robustVariance':'cr1' | robustVariance"
+            + " not-with-this-model",
         "'model':'common-effect','pooling':'peto' | pooling pooling-not-for-measure",
       })
   void whatDoesNotGoTogetherOrIsNotDoneYetIsRefusedAtItsField(String fields, String expected) {

@@ -91,7 +91,7 @@ public final class EffectSample {
   }
 
   /** The weights 1/(variance + tauSquared). */
-  double[] weights(double tauSquared) {
+  public double[] weights(double tauSquared) {
     double[] weights = new double[size()];
     for (int i = 0; i < weights.length; i++) {
       weights[i] = 1 / (variances[i] + tauSquared);
