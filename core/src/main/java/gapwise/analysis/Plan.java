@@ -9,6 +9,7 @@ sealed interface Plan
         IntervalPlan,
         ConvertPlan,
         AgreementPlan,
+        NetworkPlan,
         CurvePlan,
         SurvivalPlan,
         PatientsPlan {

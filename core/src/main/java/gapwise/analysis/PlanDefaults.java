@@ -39,11 +39,18 @@ final class PlanDefaults {
           "pooledCounts",
           "model",
           "pooling",
+          "networkEffects",
+          "exactModel",
+          "treatmentCoding",
+          "quadraturePoints",
           "betweenStudyVariance",
           "interval",
           "predictionInterval",
           "predictionStandardError",
           "tauSquaredInterval",
+          "prior",
+          "probabilities",
+          "priorSensitivity",
           "zeroCells",
           "smallSampleCorrection",
           "standardisedVariance",
@@ -57,9 +64,14 @@ final class PlanDefaults {
           "permutationTest",
           "cluster",
           "robustVariance",
+          "smallStudyEffects",
+          "funnel",
           "influence",
           "cumulativeBy",
-          "quadraturePoints",
+          "reference",
+          "better",
+          "rankingDraws",
+          "seed",
           "centre",
           "level");
 
@@ -138,11 +150,20 @@ final class PlanDefaults {
     if (full.get("model").asText().equals("common-effect")) {
       text(given, full, "pooling", "inverse-variance");
     }
+    if (ExactModels.asked(full)) {
+      ExactModels.fill(given, full);
+    }
     text(given, full, "interval", random ? "hartung-knapp" : "normal");
     if (random) {
       text(given, full, "predictionInterval", "t-k-minus-2");
       text(given, full, "predictionStandardError", "sum-of-weights");
       text(given, full, "tauSquaredInterval", "q-profile");
+    }
+    if (full.get("model").asText().equals("network")) {
+      network(given, full);
+    }
+    if (full.get("model").asText().equals("bayesian")) {
+      prior(given, full);
     }
     measureOptions(given, full, measure);
     if (given.has("subgroup") && random) {
@@ -151,7 +172,19 @@ final class PlanDefaults {
     if (given.has("moderators")) {
       moderators(given, full, random);
     }
+    SmallStudyDefaults.fill(given, full);
     flag(given, full, "influence");
+  }
+
+  private static void network(ObjectNode given, ObjectNode full) {
+    text(given, full, "networkEffects", "random");
+    if (full.get("networkEffects").asText().equals("random")) {
+      text(given, full, "betweenStudyVariance", "restricted-maximum-likelihood");
+      text(given, full, "tauSquaredInterval", "q-profile");
+    }
+    text(given, full, "better", "lower");
+    number(given, full, "rankingDraws", 10_000);
+    number(given, full, "seed", 1);
   }
 
   private static void moderators(ObjectNode given, ObjectNode full, boolean random) {
@@ -165,6 +198,18 @@ final class PlanDefaults {
       ObjectNode test = full.putObject("permutationTest");
       test.put("permutations", given.at("/permutationTest/permutations").asInt(1000));
       test.put("seed", given.at("/permutationTest/seed").asLong(20261125));
+    }
+  }
+
+  private static void prior(ObjectNode given, ObjectNode full) {
+    JsonNode asked = given.path("prior");
+    ObjectNode prior = full.putObject("prior");
+    prior.set(
+        "mean", asked.has("mean") ? asked.get("mean") : JsonNodeFactory.instance.textNode("flat"));
+    if (asked.has("tau")) {
+      prior.set("tau", asked.get("tau"));
+    } else {
+      prior.putObject("tau").put("halfNormal", 0.5);
     }
   }
 
@@ -190,7 +235,7 @@ final class PlanDefaults {
 
   /** Whether anything is ever added to zero cells, or a study left out for them. */
   static boolean usesZeroCells(ObjectNode full) {
-    String scale = full.path("scale").asText();
+    String scale = ExactModels.asked(full) ? "" : full.path("scale").asText();
     return switch (full.path("measure").asText()) {
       case "proportion" -> scale.equals("logit") || scale.equals("log");
       case "incidence-rate" -> scale.equals("log");

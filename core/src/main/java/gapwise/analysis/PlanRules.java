@@ -15,9 +15,6 @@ import java.util.Set;
  * contract describes but this version does not do. Nothing asked for is passed over in silence.
  */
 final class PlanRules {
-  private static final Set<String> EXACT_MEASURES =
-      Set.of("proportion", "incidence-rate", "odds-ratio", "incidence-rate-ratio");
-
   private static final Map<String, Set<String>> COUNT_POOLING =
       Map.of(
           "mantel-haenszel",
@@ -26,7 +23,7 @@ final class PlanRules {
           Set.of("odds-ratio"));
 
   private static final Set<String> MODELS =
-      Set.of("random-effects", "common-effect", "three-level");
+      Set.of("random-effects", "common-effect", "exact-likelihood", "network", "bayesian", "three-level");
 
   private static final List<String> TASKS =
       List.of(
@@ -72,6 +69,9 @@ final class PlanRules {
       rules.together();
       rules.problems.addAll(ModeratorRules.check(plan));
       rules.available();
+      if (rules.text("model").equals("network")) {
+        rules.problems.addAll(NetworkRules.check(plan));
+      }
     }
     return rules.problems.list();
   }
@@ -114,13 +114,8 @@ final class PlanRules {
           "scale-not-for-measure",
           "'" + text("scale") + "' is no scale for '" + measure + "', which has " + scales);
     }
-    if (model.equals("exact-likelihood") && !EXACT_MEASURES.contains(measure)) {
-      problems.add(
-          "model",
-          "model-not-for-measure",
-          "an exact likelihood needs counts whose distribution is known; there is none here for '"
-              + measure
-              + "'");
+    if (model.equals("exact-likelihood")) {
+      ExactModels.check(plan, problems);
     }
     Set<String> pooled = COUNT_POOLING.get(text("pooling"));
     if (pooled != null && !pooled.contains(measure)) {
@@ -167,13 +162,16 @@ final class PlanRules {
 
   private void available() {
     threeLevel();
+    PriorReader.check(plan, problems);
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());
     }
     boolean known = problems.list().stream().anyMatch(p -> p.where().equals("model"));
     if (!known && !MODELS.contains(text("model"))) {
       later(
-          "model", "the model '" + text("model") + "'", List.of("random-effects", "common-effect"));
+          "model",
+          "the model '" + text("model") + "'",
+          List.of("random-effects", "common-effect", "bayesian"));
     }
     if (plan.has("betweenStudyVariance")
         && TauSquaredEstimators.named(text("betweenStudyVariance")).isEmpty()) {
@@ -187,15 +185,6 @@ final class PlanRules {
           "interval",
           "the interval '" + text("interval") + "'",
           MeanIntervals.all().stream().map(one -> one.name()).toList());
-    }
-    if (plan.path("smallStudyEffects").size() > 0) {
-      later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));
-    }
-    if (plan.path("influence").asBoolean() && text("pooling").equals("mantel-haenszel")) {
-      later(
-          "influence",
-          "the influence of single studies on counts pooled by Mantel and Haenszel",
-          List.of("inverse-variance", "peto"));
     }
   }
 

@@ -31,9 +31,16 @@ interface Pooler {
     if (plan.json().path("model").asText().equals("three-level")) {
       return ClusterPooler.of(plan, studies);
     }
+    if (ExactModels.asked(plan.json())) {
+      return new LikelihoodPooler(
+          ExactModels.of(plan.json()), studies.pooledData(), plan.settings().level());
+    }
     return plan.counts().isPresent()
         ? new OfCounts(studies.pooledData(), plan.counts().get(), plan.settings().level())
-        : new OfEffects(studies.sample(), plan.settings());
+        : plan.json().path("model").asText().equals("bayesian")
+            ? new OfPosteriors(
+                studies.sample(), PriorReader.read(plan.json().path("prior")), plan.settings())
+            : new OfEffects(studies.sample(), plan.settings());
   }
 
   /** By the variance of effects. */

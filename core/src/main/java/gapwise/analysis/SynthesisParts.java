@@ -10,9 +10,11 @@ final class SynthesisParts {
           new RegressionPart(),
           new RobustPart(),
           new SubgroupPart(),
+          new SmallStudyPart(),
           new InfluencePart(),
           new CumulativePart(),
-          new ThreeLevelPart());
+          new ThreeLevelPart(),
+          new BayesianPart());
 
   private SynthesisParts() {}
 

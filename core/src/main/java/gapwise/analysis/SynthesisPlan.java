@@ -45,6 +45,11 @@ record SynthesisPlan(
     return json.path("model").asText().equals("three-level") ? json.path("cluster").asText() : "";
   }
 
+  /** Whether a variance between studies is estimated. */
+  boolean hasSpread() {
+    return settings.estimator().isPresent() || ExactModels.asked(json);
+  }
+
   @Override
   public Result runOn(DataTable table) {
     return SynthesisRun.of(this, how, table);

@@ -7,14 +7,7 @@ import java.util.function.Predicate;
 /** Settings of plans that this version still refuses; a line goes when the setting is done. */
 final class PendingSettings {
   private static final List<Predicate<JsonNode>> PENDING =
-      List.of(
-          plan -> plan.path("model").asText().equals("exact-likelihood"),
-          plan -> plan.path("model").asText().equals("bayesian"),
-          plan -> plan.path("model").asText().equals("network"),
-          plan -> plan.path("smallStudyEffects").size() > 0,
-          plan ->
-              plan.path("influence").asBoolean()
-                  && plan.path("pooling").asText().equals("mantel-haenszel"));
+      List.of();
 
   private PendingSettings() {}
 

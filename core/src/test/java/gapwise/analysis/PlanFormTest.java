@@ -80,11 +80,15 @@ class PlanFormTest {
       quoteCharacter = '~',
       value = {
         "'measure':'risk-ratio','model':'exact-likelihood' | model model-not-for-measure",
-        "'model':'exact-likelihood' | model not-available-yet",
-        "'model':'network' | model not-available-yet",
-        "'model':'bayesian' | model not-available-yet",
-        "'model':'network','interval':'hartung-knapp' | interval interval-not-for-model,model"
-            + " not-available-yet",
+        "'model':'network' | model model-not-for-measure",
+        "'model':'exact-likelihood','scale':'raw' | scale scale-not-for-model",
+        "'model':'exact-likelihood','interval':'hartung-knapp' | interval interval-not-for-model",
+        "'model':'exact-likelihood','smallStudyEffects':['egger'] | smallStudyEffects"
+            + " part-not-for-model",
+        "'measure':'incidence-rate-ratio','model':'exact-likelihood','exactModel':'unconditional' |"
+            + " exactModel model-not-for-measure",
+        "'model':'network','measure':'odds-ratio','interval':'hartung-knapp' | interval"
+            + " interval-not-for-model",
         "'model':'common-effect','interval':'hartung-knapp' | interval interval-not-for-model",
         "'measure':'mean','scale':'double-arcsine' | scale scale-not-for-measure",
         "'moderators':['weeks'],'subgroup':'g' | subgroup not-with-moderators",
@@ -95,7 +99,6 @@ class PlanFormTest {
         "'moderators':['weeks'],'model':'common-effect','pooling':'mantel-haenszel',"
             + "'measure':'odds-ratio' | moderators not-with-count-pooling",
         "'predictions':[{'weeks':3}] | moderators missing-field",
-        "'smallStudyEffects':['egger'] | smallStudyEffects not-available-yet",
         "'model':'network','cluster':'c','robustVariance':'cr1' | robustVariance"
             + " not-with-this-model",
         "'model':'common-effect','pooling':'peto' | pooling pooling-not-for-measure",

@@ -15,6 +15,18 @@ final class LikelihoodSearch {
   /** Twice the rise a further Newton step promises, below which the search has settled. */
   private static final double SETTLED = 1e-10;
 
+  /** The same where another search follows. */
+  private static final double NEARLY_SETTLED = 1e-4;
+
+  /** So small a promise that not even one more step is made. */
+  private static final double EXACT = 1e-20;
+
+  /** Points of the search that comes first. */
+  private static final int FEW_POINTS = 5;
+
+  /** Variance between studies over that within, below which a top near 0 is taken to be at 0. */
+  private static final double NEGLIGIBLE = 1e-6;
+
   /** The longest step of mean and intercepts, on the logit or log scale. */
   private static final double LONGEST = 5;
 
@@ -23,10 +35,12 @@ final class LikelihoodSearch {
 
   private final StudyLikelihoods studies;
   private final GaussHermite rule;
+  private final double furthest;
 
   private LikelihoodSearch(StudyLikelihoods studies, GaussHermite rule) {
     this.studies = studies;
     this.rule = rule;
+    furthest = furthest(studies);
   }
 
   /** The top of the likelihood of some studies. */
@@ -51,15 +65,10 @@ final class LikelihoodSearch {
   }
 
   private LikelihoodFit best(boolean limits, int down, int up) {
-    LikelihoodSurface flat = new LikelihoodSurface(studies, rule);
+    LikelihoodSurface flat = new LikelihoodSurface(studies, GaussHermite.of(1));
     flat.moveTo(startMean(), 0);
-    boolean settledFlat = climb(flat, true);
-    LikelihoodSurface spread = new LikelihoodSurface(studies, rule);
-    spread.copyPlace(flat);
-    spread.tau = startTau(flat);
-    spread.guessModes();
-    spread.evaluate();
-    boolean settled = climb(spread, false);
+    flat = climb(flat, true, SETTLED);
+    LikelihoodSurface spread = withSpread(flat);
     boolean higher = spread.tau > 0 && spread.value > flat.value + level(flat);
     LikelihoodSurface top = higher ? spread : flat;
     // With every study at a limit, the likelihood tends to this as tau and mean grow together.
@@ -68,13 +77,32 @@ final class LikelihoodSearch {
             ? down * Math.log((double) down / (down + up))
                 + up * Math.log((double) up / (down + up))
             : Double.NEGATIVE_INFINITY;
-    if (studies.hasIntercepts() ? higher && spread.tau >= furthest() : beyond > top.value + 1e-9) {
+    if (studies.hasIntercepts() ? higher && spread.tau >= furthest : beyond > top.value + 1e-9) {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.SPREAD_RISES);
     }
-    return answer(top, higher ? settled : settledFlat);
+    return answer(top);
   }
 
-  private static LikelihoodFit answer(LikelihoodSurface top, boolean settled) {
+  /** The top with a tau above 0, found with few points and settled with all. */
+  private LikelihoodSurface withSpread(LikelihoodSurface flat) {
+    double nearFlat = flat.tauTau < 0 ? Math.sqrt(-NEGLIGIBLE * studies.size() / flat.meanMean) : 0;
+    GaussHermite few = GaussHermite.of(Math.min(FEW_POINTS, rule.points()));
+    LikelihoodSurface spread = new LikelihoodSurface(studies, few);
+    spread.copyPlace(flat);
+    spread.tau = startTau(flat);
+    spread.guessModes();
+    spread.evaluate();
+    spread = climb(spread, false, few == rule ? SETTLED : NEARLY_SETTLED);
+    if (few == rule || spread.tau < nearFlat) {
+      return spread;
+    }
+    LikelihoodSurface all = new LikelihoodSurface(studies, rule);
+    all.copyPlace(spread);
+    all.evaluate();
+    return climb(all, false, SETTLED);
+  }
+
+  private static LikelihoodFit answer(LikelihoodSurface top) {
     double information = -top.meanMean;
     boolean proper = true;
     if (top.tau > 0) {
@@ -86,7 +114,7 @@ final class LikelihoodSearch {
     if (!Double.isFinite(top.value) || !(error > 0) || !Double.isFinite(error)) {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.OUT_OF_RANGE);
     }
-    return new LikelihoodFit.Estimate(top.mean, error, top.tau, top.value, settled && proper);
+    return new LikelihoodFit.Estimate(top.mean, error, top.tau, top.value, top.settled && proper);
   }
 
   private static double level(LikelihoodSurface surface) {
@@ -124,7 +152,7 @@ final class LikelihoodSearch {
   }
 
   /** Beyond any spread that the studies' own values could show. */
-  private double furthest() {
+  private static double furthest(StudyLikelihoods studies) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < studies.size(); i++) {
@@ -134,37 +162,41 @@ final class LikelihoodSearch {
     return 100 + 10 * (high - low);
   }
 
-  /** Climbs to a top; says whether it settled there. */
-  private boolean climb(LikelihoodSurface at, boolean flat) {
-    LikelihoodSurface next = new LikelihoodSurface(studies, rule);
-    double furthest = furthest();
+  /** Climbs to a top and says there whether it settled. */
+  private LikelihoodSurface climb(LikelihoodSurface from, boolean flat, double enough) {
+    LikelihoodSurface at = from;
+    LikelihoodSurface next = from.another();
     for (int i = 0; i < MOST_STEPS; i++) {
       double[] step = flat ? flatStep(at) : step(at);
       double promised = at.slopeMean * step[0] + at.slopeTau * step[1] + at.interceptDecrement();
-      boolean last = promised < SETTLED;
+      boolean last = promised < enough;
+      if (last && enough > SETTLED || promised < EXACT) {
+        at.settled = true;
+        return at;
+      }
       double share = share(at, step);
+      double least = at.value - (last ? 1e-9 + level(at) : 0);
       boolean risen = false;
       for (int cut = 0; cut < MOST_HALVINGS && !risen; cut++, share /= 2) {
-        next.copyPlace(at);
-        for (int s = 0; s < at.intercept.length; s++) {
-          next.intercept[s] += share * at.interceptStep(s, step[0], step[1]);
-        }
-        next.moveTo(at.mean + share * step[0], Math.abs(at.tau + share * step[1]));
-        risen = next.value >= at.value - (last ? 1e-9 + level(at) : 0);
+        next.stepFrom(at, step, share);
+        risen = next.value >= least;
       }
       if (!risen) {
-        return promised < 1e-6;
+        at.settled = promised < 1e-6;
+        return at;
       }
-      at.copyPlace(next);
-      at.evaluate();
+      LikelihoodSurface reached = next;
+      next = at;
+      at = reached;
       if (last) {
-        return true;
+        at.settled = true;
+        return at;
       }
       if (!flat && at.tau > furthest) {
-        return false;
+        return at;
       }
     }
-    return false;
+    return at;
   }
 
   private static double[] flatStep(LikelihoodSurface at) {

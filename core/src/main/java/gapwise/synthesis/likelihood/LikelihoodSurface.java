@@ -15,6 +15,7 @@ final class LikelihoodSurface {
   private static final double LEAST_CURVATURE = 1e-8;
 
   private final StudyLikelihoods studies;
+  private final GaussHermite rule;
   private final StudyIntegral integral;
   private final boolean intercepts;
 
@@ -30,6 +31,9 @@ final class LikelihoodSurface {
   double meanTau;
   double tauTau;
 
+  /** Whether a search settled here. */
+  boolean settled;
+
   /** Slopes and bends of the intercepts, kept for their steps. */
   private double[] ownSlope = {};
 
@@ -39,6 +43,7 @@ final class LikelihoodSurface {
 
   LikelihoodSurface(StudyLikelihoods studies, GaussHermite rule) {
     this.studies = studies;
+    this.rule = rule;
     integral = new StudyIntegral(studies, rule);
     intercepts = studies.hasIntercepts();
     int k = studies.size();
@@ -122,11 +127,26 @@ final class LikelihoodSurface {
     return -(ownSlope[i] + withMean[i] * stepMean + withTau[i] * stepTau) / ownBend[i];
   }
 
-  /** A copy of the place, to go back to. */
+  /** Another surface of the same studies, at no place yet. */
+  LikelihoodSurface another() {
+    return new LikelihoodSurface(studies, rule);
+  }
+
+  /** Takes the place of another surface, with nothing worked out. */
   void copyPlace(LikelihoodSurface from) {
     mean = from.mean;
     tau = from.tau;
+    settled = false;
     System.arraycopy(from.intercept, 0, intercept, 0, intercept.length);
     System.arraycopy(from.modes, 0, modes, 0, modes.length);
+  }
+
+  /** Goes a share of a step away from another surface's place and works everything out there. */
+  void stepFrom(LikelihoodSurface from, double[] step, double share) {
+    copyPlace(from);
+    for (int i = 0; i < intercept.length; i++) {
+      intercept[i] += share * from.interceptStep(i, step[0], step[1]);
+    }
+    moveTo(from.mean + share * step[0], Math.abs(from.tau + share * step[1]));
   }
 }
