@@ -46,7 +46,8 @@ class ArchitectureTest {
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
               Map.entry(
                   "synthesis.multilevel",
-                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+                  Set.of(
+                      "synthesis.pooling", "synthesis.regression", "effect", "numeric", "problem")),
               Map.entry(
                   "synthesis.patients",
                   Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),

@@ -6,8 +6,7 @@ import java.util.function.Predicate;
 
 /** Settings of plans that this version still refuses; a line goes when the setting is done. */
 final class PendingSettings {
-  private static final List<Predicate<JsonNode>> PENDING =
-      List.of();
+  private static final List<Predicate<JsonNode>> PENDING = List.of();
 
   private PendingSettings() {}
 

@@ -31,7 +31,7 @@ public record WaldTest(double statistic, List<Integer> degreesOfFreedom, double 
    * @param residual degrees of freedom of the variance, for F
    * @return empty if the covariance is 0 or cannot be inverted
    */
-  static Optional<WaldTest> of(
+  public static Optional<WaldTest> of(
       double[] estimates, double[][] covariance, List<Integer> which, OptionalInt residual) {
     int count = which.size();
     if (count == 0) {
