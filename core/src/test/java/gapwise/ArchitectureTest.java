@@ -45,13 +45,6 @@ class ArchitectureTest {
               Map.entry("synthesis.pooling", Set.of("effect", "numeric", "problem")),
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
               Map.entry(
-                  "synthesis.multilevel",
-                  Set.of(
-                      "synthesis.pooling", "synthesis.regression", "effect", "numeric", "problem")),
-              Map.entry(
-                  "synthesis.patients",
-                  Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),
-              Map.entry(
                   "synthesis.bayes", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry(
                   "synthesis.smallstudy",
@@ -68,6 +61,13 @@ class ArchitectureTest {
               Map.entry(
                   "synthesis.likelihood",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.multilevel",
+                  Set.of(
+                      "synthesis.pooling", "synthesis.regression", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.patients",
+                  Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),
               Map.entry(
                   "analysis",
                   Set.of(

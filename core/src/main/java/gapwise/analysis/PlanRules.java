@@ -27,9 +27,9 @@ final class PlanRules {
           "random-effects",
           "common-effect",
           "exact-likelihood",
+          "three-level",
           "network",
-          "bayesian",
-          "three-level");
+          "bayesian");
 
   private static final List<String> TASKS =
       List.of(
@@ -183,8 +183,8 @@ final class PlanRules {
   }
 
   private void available() {
-    threeLevel();
     PriorReader.check(plan, problems);
+    threeLevel();
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());
     }

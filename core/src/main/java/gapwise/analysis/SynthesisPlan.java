@@ -40,14 +40,14 @@ record SynthesisPlan(
     return json.deepCopy();
   }
 
-  /** The column of the clusters; empty text if the model has none. */
-  String cluster() {
-    return json.path("model").asText().equals("three-level") ? json.path("cluster").asText() : "";
-  }
-
   /** Whether a variance between studies is estimated. */
   boolean hasSpread() {
     return settings.estimator().isPresent() || ExactModels.asked(json);
+  }
+
+  /** The column of the clusters; empty text if the model has none. */
+  String cluster() {
+    return json.path("model").asText().equals("three-level") ? json.path("cluster").asText() : "";
   }
 
   @Override

@@ -22,11 +22,11 @@ final class UnusedSettings {
             "tauSquaredInterval")) {
       USED.put(field, random);
     }
-    Predicate<ObjectNode> threeLevel = plan -> is(plan, "model", "three-level");
-    USED.put("betweenStudyVariance", random.or(threeLevel));
     for (String field : List.of("prior", "probabilities", "priorSensitivity")) {
       USED.put(field, plan -> is(plan, "model", "bayesian"));
     }
+    Predicate<ObjectNode> threeLevel = plan -> is(plan, "model", "three-level");
+    USED.put("betweenStudyVariance", random.or(threeLevel));
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
     USED.put(
         "moderatorTest",
