@@ -63,7 +63,8 @@ class ArchitectureTest {
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry(
                   "synthesis.multilevel",
-                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+                  Set.of(
+                      "synthesis.pooling", "synthesis.regression", "effect", "numeric", "problem")),
               Map.entry(
                   "synthesis.patients",
                   Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),

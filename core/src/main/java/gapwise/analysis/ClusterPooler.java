@@ -37,9 +37,13 @@ record ClusterPooler(
         ThreeLevelPooling.of(sample, clusters, restricted, plan.settings()));
   }
 
-  private static <D extends StudyData> List<String> clusters(
-      SynthesisPlan plan, Studies<D> studies) {
+  static <D extends StudyData> List<String> clusters(SynthesisPlan plan, Studies<D> studies) {
     return studies.pooled().stream().map(entry -> entry.row().text(plan.cluster())).toList();
+  }
+
+  /** The clusters of the rows at some places. */
+  List<String> clustersAt(List<Integer> places) {
+    return places.stream().map(clusters::get).toList();
   }
 
   @Override
@@ -54,8 +58,7 @@ record ClusterPooler(
 
   @Override
   public Pooled at(List<Integer> places) {
-    return ThreeLevelPooling.of(
-            sample.at(places), places.stream().map(clusters::get).toList(), restricted, settings)
+    return ThreeLevelPooling.of(sample.at(places), clustersAt(places), restricted, settings)
         .pooled();
   }
 

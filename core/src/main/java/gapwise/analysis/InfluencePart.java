@@ -33,7 +33,15 @@ final class InfluencePart implements SynthesisPart {
                   + " without each study but no residuals and no contributions"));
     } else if (isSlow(synthesis.plan()) && labels.size() > Refit.MOST_STUDIES) {
       warnings.add(StudyWarnings.tooMany(labels.size()));
-    } else if (ExactModels.asked(synthesis.plan().json())) {
+    } else if (ExactModels.asked(synthesis.plan().json())
+        || !synthesis.plan().cluster().isEmpty()) {
+      if (!synthesis.plan().cluster().isEmpty()) {
+        warnings.add(
+            Result.Warning.of(
+                "no-deletion-diagnostics",
+                "rows of one cluster depend on each other, so influence tells the result without"
+                    + " each row but no residuals and no contributions"));
+      }
       result.influence(
           new InfluenceResult(
               omitted(LikelihoodInfluence.withoutEach(synthesis.pooler()), labels, true),
@@ -49,7 +57,9 @@ final class InfluencePart implements SynthesisPart {
   }
 
   private static boolean isSlow(SynthesisPlan plan) {
-    return ExactModels.asked(plan.json()) || LeaveOneOut.isSlow(plan.settings());
+    return ExactModels.asked(plan.json())
+        || !plan.cluster().isEmpty()
+        || LeaveOneOut.isSlow(plan.settings());
   }
 
   private static <D extends StudyData> InfluenceResult fromCounts(

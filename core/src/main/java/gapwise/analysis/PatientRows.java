@@ -17,8 +17,8 @@ import java.util.function.BiFunction;
 
 /** Reads the two tables of a {@link PatientsPlan}, study by study. */
 final class PatientRows {
-  private static final Set<String> YES = Set.of("1", "true", "yes");
-  private static final Set<String> NO = Set.of("0", "false", "no");
+  private static final Set<String> YES = Set.of("true", "yes");
+  private static final Set<String> NO = Set.of("false", "no");
 
   /** Beyond this no unit is meant, and powers of values stay far within a double. */
   private static final double LARGEST = 1e12;
@@ -82,8 +82,9 @@ final class PatientRows {
       String prefix,
       BiFunction<ReportedRow, String, Optional<A>> reading) {
     Map<String, List<A>> byStudy = new LinkedHashMap<>();
+    int before = problems.size();
     Columns columns = Columns.resolve(named, table, roles, required, problems);
-    if (!problems.isEmpty()) {
+    if (problems.size() > before) {
       return byStudy;
     }
     for (DataTable.Row row : table.rows()) {
@@ -116,6 +117,10 @@ final class PatientRows {
   }
 
   private static OptionalDouble event(ReportedRow row, String text) {
+    OptionalDouble number = ReportedRow.parse(text);
+    if (number.isPresent() && (number.getAsDouble() == 0 || number.getAsDouble() == 1)) {
+      return number;
+    }
     String word = text.toLowerCase(Locale.ROOT);
     if (YES.contains(word) || NO.contains(word)) {
       return OptionalDouble.of(YES.contains(word) ? 1 : 0);

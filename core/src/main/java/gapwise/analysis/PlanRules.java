@@ -132,7 +132,7 @@ final class PlanRules {
     }
     boolean intervalForModel =
         model.equals("random-effects")
-            || plan.has("moderators")
+            || (plan.has("moderators") && !model.equals("three-level"))
             || text("interval").equals("normal");
     if (!intervalForModel) {
       problems.add(
@@ -161,8 +161,24 @@ final class PlanRules {
           "estimator-not-for-model",
           "'three-level' takes its two variances from one of " + LIKELIHOODS);
     }
-    if (plan.path("influence").asBoolean()) {
-      later("influence", "leaving out rows of clusters", List.of("cumulativeBy", "subgroup"));
+    if (plan.path("smallStudyEffects").size() > 0) {
+      problems.add(
+          "smallStudyEffects",
+          "part-not-for-model",
+          "tests for small-study effects take effects as independent, which rows of one cluster are"
+              + " not; ask them of one row a cluster by 'random-effects'");
+    }
+    if (plan.path("influence").asBoolean() && plan.has("moderators")) {
+      problems.add(
+          "influence",
+          "part-not-for-model",
+          "leaving out rows of clusters goes without moderators; leave one of the two out");
+    }
+    if (text("moderatorTest").equals("knapp-hartung")) {
+      problems.add(
+          "moderatorTest",
+          "interval-not-for-model",
+          "three levels are tested against the normal distribution; take 'normal'");
     }
   }
 

@@ -224,6 +224,107 @@ class ThreeLevelTest {
   }
 
   @Test
+  void moderatorsAgreeWithDenseMatricesElsewhere() {
+    // Base R 4.2.2, optim on the likelihood written with dense matrices; its search ends some six
+    // digits short of the top.
+    double[] effects = {0.1, 0.6, 0.7, 1.4, 0.2, -0.35, 1.1, 1.5, 0.9};
+    double[] variances = {0.04, 0.05, 0.03, 0.06, 0.02, 0.08, 0.05, 0.02, 0.1};
+    String[] teams = {"A", "A", "B", "B", "C", "C", "D", "D", "D"};
+    double[] lengths = {1, 2, 2, 3, 1, 4, 3, 2, 5};
+    ArrayNode rows = Plans.rows();
+    for (int i = 0; i < 9; i++) {
+      row(rows, teams[i], effects[i], variances[i]);
+      ((ObjectNode) rows.get(i)).put("length", lengths[i]);
+    }
+    ObjectNode plan = plan(rows, "restricted-maximum-likelihood");
+    plan.putArray("moderators").add("length");
+    plan.put("robustVariance", "cr1");
+    JsonNode result = Plans.result(plan);
+    assertEquals(0.31486055645, at(result, "threeLevel.betweenVariance"), 2e-5);
+    assertEquals(0.10466292904, at(result, "threeLevel.withinVariance"), 2e-5);
+    String slope = "regression.coefficients[term=length].";
+    assertEquals(-0.06788513102, at(result, slope + "estimate"), 2e-5);
+    assertEquals(0.12246572963, at(result, slope + "standardError"), 2e-5);
+    assertEquals(-8.20028950621, at(result, "fit.logLikelihood"), 1e-7);
+    double z = at(result, slope + "statistic");
+    assertEquals(z * z, at(result, "regression.moderatorTest.statistic"), 1e-9);
+    assertEquals(4, at(result, "robust.clusters"));
+    assertEquals(
+        at(result, slope + "estimate"), at(result, "robust.coefficients[term=length].estimate"));
+    assertFalse(result.has("summary"));
+    assertTrue(Plans.warnings(result).contains("few-clusters"));
+  }
+
+  @Test
+  void rowsLeftOutInTurnAreFittedAnew() {
+    ArrayNode rows = Plans.rows();
+    Random random = new Random(4);
+    for (int i = 0; i < 7; i++) {
+      row(rows, "team " + i / 2, random.nextGaussian(), 0.05 + random.nextDouble());
+    }
+    JsonNode result = Plans.result(plan(rows, LIKELIHOODS.get(0)).put("influence", true));
+    ArrayNode rest = Plans.rows();
+    for (int i = 0; i < 7; i++) {
+      if (i != 2) {
+        rest.add(rows.get(i).deepCopy());
+      }
+    }
+    JsonNode without = fit(rest, LIKELIHOODS.get(0));
+    assertEquals(
+        at(without, "summary.estimate"), at(result, "influence.leaveOneOut[2].estimate"), 1e-12);
+    assertEquals(
+        at(without, "heterogeneity.tauSquared"),
+        at(result, "influence.leaveOneOut[2].tauSquared"),
+        1e-12);
+    assertTrue(result.at("/influence/diagnostics").isMissingNode());
+    assertTrue(Plans.warnings(result).contains("no-deletion-diagnostics"));
+  }
+
+  @Test
+  void whatRowsOfClustersCannotBeAskedIsRefused() {
+    ArrayNode rows = Plans.rows();
+    row(rows, "A", 0.1, 0.01);
+    ObjectNode tests = plan(rows, LIKELIHOODS.get(0));
+    tests.putArray("smallStudyEffects").add("egger");
+    assertTrue(Plans.problems(tests).contains("smallStudyEffects part-not-for-model"));
+    ObjectNode both = plan(rows, LIKELIHOODS.get(0)).put("influence", true);
+    both.putArray("moderators").add("effect");
+    assertTrue(Plans.problems(both).contains("influence part-not-for-model"));
+    ObjectNode scaled = plan(rows, LIKELIHOODS.get(0)).put("moderatorTest", "knapp-hartung");
+    scaled.putArray("moderators").add("effect");
+    assertTrue(Plans.problems(scaled).contains("moderatorTest interval-not-for-model"));
+    ObjectNode narrow = plan(rows, LIKELIHOODS.get(0)).put("interval", "hartung-knapp");
+    assertTrue(Plans.problems(narrow).contains("interval interval-not-for-model"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {31, 32, 33, 34, 35, 36})
+  void extremesWithModeratorsGiveFiniteNumbersOrWarnings(long seed) {
+    Random random = new Random(seed);
+    for (int example = 0; example < 15; example++) {
+      ArrayNode rows = Plans.rows();
+      int k = 1 + random.nextInt(8);
+      for (int i = 0; i < k; i++) {
+        double size = Math.pow(10, random.nextInt(25) - 12);
+        row(
+            rows,
+            random.nextInt(8) == 0 ? "" : "team " + random.nextInt(3),
+            random.nextInt(4) * (random.nextBoolean() ? size : 1),
+            random.nextBoolean() ? size : 1);
+        ObjectNode cells = (ObjectNode) rows.get(i);
+        cells.put("length", random.nextInt(4) * (random.nextInt(4) == 0 ? size : 1));
+        cells.put("method", random.nextInt(6) == 0 ? "" : "m" + random.nextInt(3));
+      }
+      ObjectNode plan = plan(rows, LIKELIHOODS.get(example % 2));
+      plan.putArray("moderators").add(random.nextBoolean() ? "length" : "method");
+      plan.put("robustVariance", random.nextBoolean() ? "cr0" : "cr1");
+      JsonNode result = Plans.result(plan);
+      assertTrue(result.has("regression") || result.get("warnings").size() > 0);
+      assertEquals(result.toString(), Plans.result(result.get("plan")).toString());
+    }
+  }
+
+  @Test
   void manyRowsAreFittedInLinearTime() {
     ArrayNode rows = Plans.rows();
     Random random = new Random(9);

@@ -102,11 +102,6 @@ public final class ThreeLevelFit {
     return top.converged();
   }
 
-  /** Squared residuals by the inverse covariance over k - p, the factor of Knapp and Hartung. */
-  public double scale() {
-    return fit.residualSquares() / (rows.size() - rows.parameters());
-  }
-
   /** Q by weights 1/v, and what the variances together are beside that within studies. */
   public Heterogeneity heterogeneity() {
     Heterogeneity fromQ =
@@ -117,7 +112,10 @@ public final class ThreeLevelFit {
         : fromQ;
   }
 
-  /** Share of each row in the first coefficient when it is the only one, in the sample's order. */
+  /**
+   * Share of each row in a mean with these variances, in the sample's order; the first column of
+   * the design must be ones.
+   */
   public List<Double> shares() {
     double[] weighted = fit.weightedDesign()[0];
     double sum = 0;
@@ -131,23 +129,28 @@ public final class ThreeLevelFit {
     return shares;
   }
 
-  /**
-   * For each cluster X'V^-1e, what it adds to the estimating equations: the middle of a covariance
-   * that allows for clusters (Hedges, Tipton and Johnson, Res Synth Methods 2010;1:39).
-   */
-  public List<double[]> clusterScores() {
-    double[] residuals = fit.weightedResiduals();
-    List<double[]> scores = new ArrayList<>();
-    for (int c = 0; c < rows.clusters(); c++) {
-      double[] score = new double[rows.parameters()];
-      for (int j = 0; j < score.length; j++) {
-        double[] column = rows.column(j);
-        for (int i = rows.start(c); i < rows.start(c + 1); i++) {
-          score[j] += column[i] * residuals[i];
-        }
+  /** Effect less fitted mean of each row, in the sample's order. */
+  List<Double> residuals() {
+    List<Double> residuals = new ArrayList<>(Collections.nCopies(rows.size(), 0.0));
+    for (int i = 0; i < rows.size(); i++) {
+      double fitted = 0;
+      for (int j = 0; j < rows.parameters(); j++) {
+        fitted += coefficient(j) * rows.column(j)[i];
       }
-      scores.add(score);
+      residuals.set(rows.placeInSample(i), rows.column(rows.parameters())[i] - fitted);
     }
-    return scores;
+    return residuals;
+  }
+
+  /** Rows of the inverse covariance times the design, in the sample's order. */
+  double[][] weightedDesign() {
+    double[][] columns = fit.weightedDesign();
+    double[][] weighted = new double[rows.size()][columns.length];
+    for (int i = 0; i < rows.size(); i++) {
+      for (int j = 0; j < columns.length; j++) {
+        weighted[rows.placeInSample(i)][j] = columns[j][i];
+      }
+    }
+    return weighted;
   }
 }

@@ -18,7 +18,7 @@ final class TriangularFactor {
    * Solves.
    *
    * @param columns those of the design and last that of the outcome; overwritten
-   * @throws IllegalArgumentException if columns are linearly dependent
+   * @throws DependentColumnsException if columns are linearly dependent
    */
   TriangularFactor(double[][] columns) {
     int p = columns.length - 1;
@@ -29,7 +29,7 @@ final class TriangularFactor {
       double before = norm(columns[j], 0);
       double length = norm(columns[j], j);
       if (!(length > DEPENDENT * before)) {
-        throw new IllegalArgumentException("columns of the design are linearly dependent");
+        throw new DependentColumnsException();
       }
       double head = columns[j][j];
       double diagonal = head > 0 ? -length : length;

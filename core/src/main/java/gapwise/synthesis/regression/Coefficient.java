@@ -11,7 +11,7 @@ import gapwise.synthesis.pooling.PooledMean;
  */
 public record Coefficient(String term, PooledMean value) {
   /** A coefficient with symmetric limits. */
-  static Coefficient of(
+  public static Coefficient of(
       String term,
       double estimate,
       double standardError,

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 
 /** Why the coefficients of a design cannot be estimated from a sample. */
-final class Obstacles {
+public final class Obstacles {
   private Obstacles() {}
 
   /** The first reason; empty if there is none. */
-  static Optional<Problem> of(EffectSample sample, Design design) {
+  public static Optional<Problem> of(EffectSample sample, Design design) {
     int k = design.rows();
     int p = design.columns();
     if (k <= p) {
