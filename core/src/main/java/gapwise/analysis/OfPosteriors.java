@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * Pools by the posterior: its median stands for the estimate, its standard deviation for the
@@ -61,6 +62,13 @@ record OfPosteriors(EffectSample sample, Priors priors, PoolingSettings settings
         Optional.empty(),
         Optional.empty(),
         proper.warnings());
+  }
+
+  /** Pooled without the study at each place. */
+  List<Pooled> withoutEach() {
+    return IntStream.range(0, size())
+        .mapToObj(i -> at(IntStream.range(0, size()).filter(j -> j != i).boxed().toList()))
+        .toList();
   }
 
   private static Pooled without(Pooled common, List<Problem> warnings) {

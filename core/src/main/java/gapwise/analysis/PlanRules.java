@@ -139,6 +139,7 @@ final class PlanRules {
 
   private void available() {
     PriorReader.check(plan, problems);
+    ProbabilityStatements.check(plan, problems);
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());
     }

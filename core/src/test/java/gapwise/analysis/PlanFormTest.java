@@ -82,7 +82,6 @@ class PlanFormTest {
         "'measure':'risk-ratio','model':'exact-likelihood' | model model-not-for-measure",
         "'model':'exact-likelihood' | model not-available-yet",
         "'model':'network' | model not-available-yet",
-        "'model':'bayesian' | model not-available-yet",
         "'model':'three-level','cluster':'study' | model not-available-yet",
         "'model':'network','interval':'hartung-knapp' | interval interval-not-for-model,model"
             + " not-available-yet",

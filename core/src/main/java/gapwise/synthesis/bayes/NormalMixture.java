@@ -11,6 +11,7 @@ final class NormalMixture implements Continuous {
   private final double[] shares;
   private final double[] means;
   private final double[] deviations;
+  private final double[] logHeights;
   private final int heaviest;
 
   /**
@@ -24,8 +25,10 @@ final class NormalMixture implements Continuous {
     this.shares = shares.clone();
     this.means = means.clone();
     this.deviations = deviations.clone();
+    this.logHeights = new double[shares.length];
     int most = 0;
-    for (int i = 1; i < shares.length; i++) {
+    for (int i = 0; i < shares.length; i++) {
+      logHeights[i] = Math.log(shares[i] / deviations[i]);
       most = shares[i] > shares[most] ? i : most;
     }
     this.heaviest = most;
@@ -79,7 +82,7 @@ final class NormalMixture implements Continuous {
 
   private double logTerm(int i, double x) {
     double z = (x - means[i]) / deviations[i];
-    return Math.log(shares[i] / deviations[i]) - z * z / 2;
+    return logHeights[i] - z * z / 2;
   }
 
   /** Searches outwards from the heaviest part by doubled steps, then between the last two. */

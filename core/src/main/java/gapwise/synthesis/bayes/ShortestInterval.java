@@ -10,7 +10,7 @@ import gapwise.numeric.BracketedRoot;
  */
 final class ShortestInterval {
   /** Shares left below the lower limit that are tried before the best is narrowed down. */
-  private static final int TRIED = 16;
+  private static final int TRIED = 8;
 
   private final Continuous distribution;
   private final double level;
