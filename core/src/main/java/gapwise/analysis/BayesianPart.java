@@ -60,8 +60,7 @@ final class BayesianPart implements SynthesisPart {
   private static void unit(SynthesisPlan plan, List<Result.Warning> warnings) {
     boolean withUnit =
         plan.measure().equals("mean-difference")
-            || (plan.measure().equals("mean")
-                && plan.json().path("scale").asText().equals("raw"));
+            || (plan.measure().equals("mean") && plan.json().path("scale").asText().equals("raw"));
     JsonNode tau = plan.json().path("prior").path("tau");
     if (withUnit && tau.isObject()) {
       warnings.add(
@@ -130,8 +129,7 @@ final class BayesianPart implements SynthesisPart {
         JsonNode asked, EffectSample sample, Priors priors) {
       List<BayesianResult.Sensitivity> told = new ArrayList<>();
       for (JsonNode tau : asked) {
-        Posterior other =
-            Posterior.of(sample, new Priors(priors.mean(), PriorReader.tau(tau)));
+        Posterior other = Posterior.of(sample, new Priors(priors.mean(), PriorReader.tau(tau)));
         told.add(
             other instanceof Proper proper
                 ? under(tau, proper.mean())

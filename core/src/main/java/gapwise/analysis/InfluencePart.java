@@ -20,14 +20,11 @@ final class InfluencePart implements SynthesisPart {
     if (labels.size() > Refit.MOST_STUDIES) {
       warnings.add(StudyWarnings.tooMany(labels.size()));
     } else if (labels.size() > 1) {
-      Influence influence =
-          Influence.of(synthesis.studies().sample(), synthesis.plan().settings());
+      Influence influence = Influence.of(synthesis.studies().sample(), synthesis.plan().settings());
       if (synthesis.pooler() instanceof OfPosteriors posteriors) {
-        influence =
-            new Influence(posteriors.withoutEach(), List.of(), influence.contributions());
+        influence = new Influence(posteriors.withoutEach(), List.of(), influence.contributions());
       }
-      result.influence(
-          of(influence, labels, synthesis.plan().settings().estimator().isPresent()));
+      result.influence(of(influence, labels, synthesis.plan().settings().estimator().isPresent()));
     }
   }
 

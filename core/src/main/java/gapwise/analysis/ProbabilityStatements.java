@@ -16,11 +16,7 @@ final class ProbabilityStatements {
   /** Measures whose shown values are all above 0. */
   private static final Set<String> ABOVE_ZERO =
       Set.of(
-          "odds-ratio",
-          "risk-ratio",
-          "ratio-of-means",
-          "incidence-rate",
-          "incidence-rate-ratio");
+          "odds-ratio", "risk-ratio", "ratio-of-means", "incidence-rate", "incidence-rate-ratio");
 
   private ProbabilityStatements() {}
 

@@ -49,8 +49,7 @@ class BayesianTest {
   private static double[][] moved(double shift, double factor) {
     double[][] other = new double[SERIES.length][];
     for (int i = 0; i < other.length; i++) {
-      other[i] =
-          new double[] {shift + factor * SERIES[i][0], factor * factor * SERIES[i][1]};
+      other[i] = new double[] {shift + factor * SERIES[i][0], factor * factor * SERIES[i][1]};
     }
     return other;
   }
@@ -117,8 +116,7 @@ class BayesianTest {
     double[][] many = new double[2000][];
     for (int i = 0; i < many.length; i++) {
       double variance = 0.02 + 0.1 * random.nextDouble();
-      many[i] =
-          new double[] {0.3 + random.nextGaussian() * Math.sqrt(variance + 0.04), variance};
+      many[i] = new double[] {0.3 + random.nextGaussian() * Math.sqrt(variance + 0.04), variance};
     }
     ObjectNode plan = plan(many, tau("halfCauchy", 100));
     JsonNode bayes = Plans.result(plan);
@@ -156,8 +154,7 @@ class BayesianTest {
             "{'mean':{'normal':[2,0.7]},'tau':{'uniform':[1,1.000001]}}");
     double own = 1 / 1.09;
     double prior = 1 / 0.49;
-    assertEquals(
-        (own * 0.4 + prior * 2) / (own + prior), bayes.at("/mean/mean").asDouble(), 1e-5);
+    assertEquals((own * 0.4 + prior * 2) / (own + prior), bayes.at("/mean/mean").asDouble(), 1e-5);
     assertEquals(1 / Math.sqrt(own + prior), bayes.at("/mean/sd").asDouble(), 1e-5);
     assertTrue(bayes.at("/tau/lower").asDouble() >= 1, bayes::toString);
   }
@@ -220,8 +217,7 @@ class BayesianTest {
     assertFalse(result.at("/bayesian/tau").has("sd"));
     assertFalse(result.at("/bayesian/predictive").has("sd"));
     assertTrue(result.at("/bayesian/predictive/upper").isNumber());
-    JsonNode normal =
-        Plans.result(plan(two, "{'mean':{'normal':[0,4]},'tau':{'halfCauchy':0.5}}"));
+    JsonNode normal = Plans.result(plan(two, "{'mean':{'normal':[0,4]},'tau':{'halfCauchy':0.5}}"));
     assertTrue(normal.at("/bayesian/tau").has("sd"), "a normal mean adds one power to the tail");
   }
 
