@@ -38,6 +38,7 @@ class ArchitectureTest {
               Map.entry("store", Set.of("problem")),
               Map.entry("curation", Set.of("evidence", "evidence.check", "store", "problem")),
               Map.entry("search", Set.of("evidence", "store", "problem")),
+              Map.entry("search.words", Set.of("evidence")),
               Map.entry("selection", Set.of("evidence", "search", "curation", "problem")),
               Map.entry("numeric", Set.of()),
               Map.entry("effect", Set.of("numeric", "problem")),
@@ -45,7 +46,27 @@ class ArchitectureTest {
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
               Map.entry(
                   "synthesis.bayes", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.smallstudy",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
+              Map.entry(
+                  "synthesis.network", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.survival",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.regression",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.likelihood",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.multilevel",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.patients",
+                  Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),
               Map.entry(
                   "analysis",
                   Set.of(
@@ -56,8 +77,15 @@ class ArchitectureTest {
                       "effect",
                       "synthesis.pooling",
                       "synthesis.diagnostics",
+                      "synthesis.smallstudy",
                       "synthesis.agreement",
+                      "synthesis.network",
+                      "synthesis.survival",
+                      "synthesis.regression",
                       "synthesis.bayes",
+                      "synthesis.likelihood",
+                      "synthesis.multilevel",
+                      "synthesis.patients",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

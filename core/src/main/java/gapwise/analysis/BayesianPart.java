@@ -20,7 +20,12 @@ import java.util.OptionalDouble;
 final class BayesianPart implements SynthesisPart {
   @Override
   public boolean asked(SynthesisPlan plan) {
-    return plan.json().path("model").asText().equals("bayesian");
+    return isAskedBy(plan.json());
+  }
+
+  /** Whether the model of a plan is this one. */
+  static boolean isAskedBy(JsonNode plan) {
+    return plan.path("model").asText().equals("bayesian");
   }
 
   @Override

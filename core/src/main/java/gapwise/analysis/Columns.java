@@ -24,27 +24,44 @@ record Columns(Map<String, String> byRole) {
    */
   static Columns resolve(
       Plan plan, DataTable table, List<String> roles, List<String> required, Problems problems) {
+    return resolve(
+        new Named("columns", plan.columns(), plan.measure()), table, roles, required, problems);
+  }
+
+  /**
+   * Columns as a plan names them.
+   *
+   * @param where the field of the plan that does
+   * @param byRole role to column
+   * @param what needs them, for people
+   */
+  record Named(String where, Map<String, String> byRole, String what) {}
+
+  /** Resolves columns that are named elsewhere than for the plan's source. */
+  static Columns resolve(
+      Named named, DataTable table, List<String> roles, List<String> required, Problems problems) {
     Map<String, String> byRole = new LinkedHashMap<>();
-    plan.columns()
+    named
+        .byRole()
         .forEach(
             (role, column) -> {
               if (!table.columns().contains(column)) {
                 problems.add(
-                    "columns." + role,
+                    named.where() + "." + role,
                     "unknown-column",
                     "there is no column '" + column + "'; the data have " + table.columns());
               }
             });
     for (String role : roles) {
-      String column = plan.columns().getOrDefault(role, role);
+      String column = named.byRole().getOrDefault(role, role);
       if (table.columns().contains(column)) {
         byRole.put(role, column);
-      } else if (required.contains(role) && !plan.columns().containsKey(role)) {
+      } else if (required.contains(role) && !named.byRole().containsKey(role)) {
         problems.add(
-            "columns." + role,
+            named.where() + "." + role,
             "missing-column",
             "'"
-                + plan.measure()
+                + named.what()
                 + "' needs a column for the role '"
                 + role
                 + "' and none is named so; name it in columns; the data have "

@@ -1,10 +1,12 @@
 package gapwise.analysis;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -14,13 +16,29 @@ import java.util.Set;
  * @param rows at least one
  * @param warnings from making the rows
  * @param sha256 hash of the data, in hexadecimal
+ * @param beside a second table that the plan names, such as numbers at risk
  */
 record DataTable(
-    Set<String> columns, List<Row> rows, List<Result.Warning> warnings, String sha256) {
+    Set<String> columns,
+    List<Row> rows,
+    List<Result.Warning> warnings,
+    String sha256,
+    Optional<DataTable> beside) {
   DataTable {
     columns = Collections.unmodifiableSet(new LinkedHashSet<>(columns));
     rows = List.copyOf(rows);
     warnings = List.copyOf(warnings);
+  }
+
+  /** One table alone. */
+  DataTable(Set<String> columns, List<Row> rows, List<Result.Warning> warnings, String sha256) {
+    this(columns, rows, warnings, sha256, Optional.empty());
+  }
+
+  /** The same with a second table; the hash is of both hashes. */
+  DataTable with(DataTable other) {
+    String both = Hash.sha256((sha256 + other.sha256).getBytes(StandardCharsets.US_ASCII));
+    return new DataTable(columns, rows, warnings, both, Optional.of(other));
   }
 
   /**

@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 
 /**
  * Pools by the posterior: its median stands for the estimate, its standard deviation for the
@@ -62,13 +61,6 @@ record OfPosteriors(EffectSample sample, Priors priors, PoolingSettings settings
         Optional.empty(),
         Optional.empty(),
         proper.warnings());
-  }
-
-  /** Pooled without the study at each place. */
-  List<Pooled> withoutEach() {
-    return IntStream.range(0, size())
-        .mapToObj(i -> at(IntStream.range(0, size()).filter(j -> j != i).boxed().toList()))
-        .toList();
   }
 
   private static Pooled without(Pooled common, List<Problem> warnings) {

@@ -19,11 +19,19 @@ final class PlanDefaults {
           "title",
           "source",
           "columns",
+          "summaries",
           "statistics",
           "raters",
           "categories",
           "weights",
           "multiplier",
+          "as",
+          "numbersAtRisk",
+          "groups",
+          "horizon",
+          "survivalAt",
+          "compare",
+          "pooledCurve",
           "measure",
           "scale",
           "reportedAs",
@@ -31,6 +39,10 @@ final class PlanDefaults {
           "pooledCounts",
           "model",
           "pooling",
+          "networkEffects",
+          "exactModel",
+          "treatmentCoding",
+          "quadraturePoints",
           "betweenStudyVariance",
           "interval",
           "predictionInterval",
@@ -46,8 +58,21 @@ final class PlanDefaults {
           "backTransformAlsoWith",
           "subgroup",
           "subgroupVariance",
+          "moderators",
+          "moderatorTest",
+          "predictions",
+          "permutationTest",
+          "cluster",
+          "robustVariance",
+          "smallStudyEffects",
+          "funnel",
           "influence",
           "cumulativeBy",
+          "reference",
+          "better",
+          "rankingDraws",
+          "seed",
+          "centre",
           "level");
 
   private static final Set<String> WITH_ZERO_CELLS =
@@ -64,9 +89,11 @@ final class PlanDefaults {
         flag(given, full, "pooledCounts");
       }
       case "synthesis" -> synthesis(given, full);
+      case "patients-with-summaries" -> patients(given, full);
       case "agreement" -> agreement(given, full);
+      case "reconstruct-curve" -> text(given, full, "as", "event-free");
       default -> {
-        // conversions and curves have no default but the level
+        // conversions and patients' times have no default but the level
       }
     }
     number(given, full, "level", 0.95);
@@ -78,6 +105,21 @@ final class PlanDefaults {
     ORDER.stream().filter(full::has).forEach(field -> ordered.set(field, full.get(field)));
     full.fields().forEachRemaining(field -> ordered.putIfAbsent(field.getKey(), field.getValue()));
     return ordered;
+  }
+
+  private static void patients(ObjectNode given, ObjectNode full) {
+    text(given, full, "measure", "proportion");
+    boolean events = full.get("measure").asText().equals("proportion");
+    text(given, full, "scale", events ? "logit" : "raw");
+    text(
+        given,
+        full,
+        "betweenStudyVariance",
+        events ? "maximum-likelihood" : "restricted-maximum-likelihood");
+    if (events) {
+      number(given, full, "quadraturePoints", 25);
+    }
+    number(given, full, "centre", 0);
   }
 
   private static void agreement(ObjectNode given, ObjectNode full) {
@@ -102,17 +144,23 @@ final class PlanDefaults {
     }
     text(given, full, "model", "random-effects");
     boolean random = full.get("model").asText().equals("random-effects");
-    if (random) {
+    if (random || full.get("model").asText().equals("three-level")) {
       text(given, full, "betweenStudyVariance", "restricted-maximum-likelihood");
     }
     if (full.get("model").asText().equals("common-effect")) {
       text(given, full, "pooling", "inverse-variance");
+    }
+    if (ExactModels.asked(full)) {
+      ExactModels.fill(given, full);
     }
     text(given, full, "interval", random ? "hartung-knapp" : "normal");
     if (random) {
       text(given, full, "predictionInterval", "t-k-minus-2");
       text(given, full, "predictionStandardError", "sum-of-weights");
       text(given, full, "tauSquaredInterval", "q-profile");
+    }
+    if (full.get("model").asText().equals("network")) {
+      network(given, full);
     }
     if (full.get("model").asText().equals("bayesian")) {
       prior(given, full);
@@ -121,7 +169,36 @@ final class PlanDefaults {
     if (given.has("subgroup") && random) {
       text(given, full, "subgroupVariance", "separate");
     }
+    if (given.has("moderators")) {
+      moderators(given, full, random);
+    }
+    SmallStudyDefaults.fill(given, full);
     flag(given, full, "influence");
+  }
+
+  private static void network(ObjectNode given, ObjectNode full) {
+    text(given, full, "networkEffects", "random");
+    if (full.get("networkEffects").asText().equals("random")) {
+      text(given, full, "betweenStudyVariance", "restricted-maximum-likelihood");
+      text(given, full, "tauSquaredInterval", "q-profile");
+    }
+    text(given, full, "better", "lower");
+    number(given, full, "rankingDraws", 10_000);
+    number(given, full, "seed", 1);
+  }
+
+  private static void moderators(ObjectNode given, ObjectNode full, boolean random) {
+    text(given, full, "moderatorTest", random ? "knapp-hartung" : "normal");
+    for (JsonNode one : full.path("predictions")) {
+      if (one.has("from") && one.has("to") && !one.has("points")) {
+        ((ObjectNode) one).put("points", 60);
+      }
+    }
+    if (given.has("permutationTest")) {
+      ObjectNode test = full.putObject("permutationTest");
+      test.put("permutations", given.at("/permutationTest/permutations").asInt(1000));
+      test.put("seed", given.at("/permutationTest/seed").asLong(20261125));
+    }
   }
 
   private static void prior(ObjectNode given, ObjectNode full) {
@@ -158,7 +235,7 @@ final class PlanDefaults {
 
   /** Whether anything is ever added to zero cells, or a study left out for them. */
   static boolean usesZeroCells(ObjectNode full) {
-    String scale = full.path("scale").asText();
+    String scale = ExactModels.asked(full) ? "" : full.path("scale").asText();
     return switch (full.path("measure").asText()) {
       case "proportion" -> scale.equals("logit") || scale.equals("log");
       case "incidence-rate" -> scale.equals("log");

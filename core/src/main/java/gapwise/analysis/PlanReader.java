@@ -7,9 +7,12 @@ import gapwise.effect.MeasureOptions;
 import gapwise.effect.MeasureOptions.Pooling;
 import gapwise.effect.Measures;
 import gapwise.effect.MedianConversion;
+import gapwise.effect.MultiArmMeasures;
 import gapwise.effect.ZeroCells;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.synthesis.network.NetworkSettings;
+import gapwise.synthesis.network.RankDraws;
 import gapwise.synthesis.pooling.CountPooling;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.PoolingSettings;
@@ -51,7 +54,10 @@ final class PlanReader {
       case "interval" -> intervals(full);
       case "convert" -> conversions(full);
       case "agreement" -> agreement(full);
-      default -> synthesis(full);
+      case "reconstruct-curve" -> CurvePlan.of(full, columns(full));
+      case "survival" -> SurvivalPlan.of(full, columns(full));
+      case "patients-with-summaries" -> PatientsPlan.of(full, columns(full));
+      default -> full.get("model").asText().equals("network") ? network(full) : synthesis(full);
     };
   }
 
@@ -100,7 +106,33 @@ final class PlanReader {
         full.path("subgroupVariance").asText().equals("common"));
   }
 
+  private static Plan network(ObjectNode full) {
+    String measure = full.get("measure").asText();
+    boolean contrasts = measure.equals(NetworkRules.CONTRASTS);
+    boolean common = full.get("networkEffects").asText().equals("common");
+    return new NetworkPlan(
+        full,
+        measure,
+        columns(full),
+        MultiArmMeasures.named(measure, options(full, measure)),
+        contrasts ? Optional.of(Measures.reported(options(full, measure))) : Optional.empty(),
+        new NetworkSettings(
+            common
+                ? Optional.empty()
+                : TauSquaredEstimators.named(full.get("betweenStudyVariance").asText()),
+            TauSquaredInterval.valueOf(
+                constant(full.path("tauSquaredInterval").asText("q-profile"))),
+            full.get("level").asDouble()),
+        Optional.ofNullable(full.get("reference")).map(JsonNode::asText),
+        full.get("better").asText().equals("higher"),
+        new RankDraws(full.get("seed").asLong(), full.get("rankingDraws").asInt()));
+  }
+
   private static Measure<?> measure(ObjectNode full, String measure) {
+    return Measures.named(measure, options(full, measure)).orElseThrow();
+  }
+
+  private static MeasureOptions options(ObjectNode full, String measure) {
     JsonNode n = full.path("backTransformN");
     JsonNode zero = full.path("zeroCells");
     ZeroCells zeroCells =
@@ -111,22 +143,20 @@ final class PlanReader {
                 constant(zero.path("noEvents").asText(ZeroCells.USUAL.noEvents().word()))));
     List<Double> also = new ArrayList<>();
     full.path("backTransformAlsoWith").forEach(one -> also.add(one.asDouble()));
-    MeasureOptions options =
-        new MeasureOptions(
-            full.path("scale").asText(Measures.scales(measure).get(0)),
-            zeroCells,
-            n.isNumber() ? OptionalDouble.of(n.asDouble()) : OptionalDouble.empty(),
-            also,
-            full.path("smallSampleCorrection").asText("exact").equals("exact"),
-            full.path("standardisedVariance").asText().equals("factor-squared"),
-            full.path("reportedAs").asText().equals("ratio"),
-            full.get("level").asDouble(),
-            switch (full.path("pooling").asText()) {
-              case "mantel-haenszel" -> Pooling.COUNTS;
-              case "peto" -> Pooling.PETO;
-              default -> Pooling.INVERSE_VARIANCE;
-            });
-    return Measures.named(measure, options).orElseThrow();
+    return new MeasureOptions(
+        full.path("scale").asText(Measures.scales(measure).get(0)),
+        zeroCells,
+        n.isNumber() ? OptionalDouble.of(n.asDouble()) : OptionalDouble.empty(),
+        also,
+        full.path("smallSampleCorrection").asText("exact").equals("exact"),
+        full.path("standardisedVariance").asText().equals("factor-squared"),
+        full.path("reportedAs").asText().equals("ratio"),
+        full.get("level").asDouble(),
+        switch (ExactModels.asked(full) ? "exact" : full.path("pooling").asText()) {
+          case "mantel-haenszel", "exact" -> Pooling.COUNTS;
+          case "peto" -> Pooling.PETO;
+          default -> Pooling.INVERSE_VARIANCE;
+        });
   }
 
   private static PoolingSettings settings(ObjectNode full) {

@@ -15,9 +15,6 @@ import java.util.Set;
  * contract describes but this version does not do. Nothing asked for is passed over in silence.
  */
 final class PlanRules {
-  private static final Set<String> EXACT_MEASURES =
-      Set.of("proportion", "incidence-rate", "odds-ratio", "incidence-rate-ratio");
-
   private static final Map<String, Set<String>> COUNT_POOLING =
       Map.of(
           "mantel-haenszel",
@@ -25,18 +22,32 @@ final class PlanRules {
           "peto",
           Set.of("odds-ratio"));
 
-  private static final Set<String> MODELS = Set.of("random-effects", "common-effect", "bayesian");
+  private static final Set<String> MODELS =
+      Set.of(
+          "random-effects",
+          "common-effect",
+          "exact-likelihood",
+          "three-level",
+          "network",
+          "bayesian");
 
   private static final List<String> TASKS =
-      List.of("synthesis", "interval", "convert", "agreement");
+      List.of(
+          "synthesis",
+          "interval",
+          "convert",
+          "agreement",
+          "reconstruct-curve",
+          "survival",
+          "patients-with-summaries");
+
+  private static final List<String> LIKELIHOODS =
+      List.of("restricted-maximum-likelihood", "maximum-likelihood");
 
   /** Nearer to 0 and 1 limits are lost in rounding; no report uses such levels. */
   private static final double LEAST_LEVEL = 0.01;
 
   private static final double MOST_LEVEL = 0.999999;
-
-  /** Fields of a synthesis whose whole subject this version does not do. */
-  private static final List<String> LATER = List.of("moderators", "robustVariance");
 
   private final ObjectNode plan;
   private final Problems problems = new Problems();
@@ -56,9 +67,17 @@ final class PlanRules {
       rules.intervals();
     } else if (task.equals("agreement")) {
       rules.problems.addAll(AgreementRules.check(plan));
+    } else if (task.equals("reconstruct-curve")) {
+      rules.problems.addAll(CurveRules.check(plan));
+    } else if (task.equals("patients-with-summaries")) {
+      rules.problems.addAll(PatientsPlan.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
+      rules.problems.addAll(ModeratorRules.check(plan));
       rules.available();
+      if (rules.text("model").equals("network")) {
+        rules.problems.addAll(NetworkRules.check(plan));
+      }
     }
     return rules.problems.list();
   }
@@ -101,13 +120,8 @@ final class PlanRules {
           "scale-not-for-measure",
           "'" + text("scale") + "' is no scale for '" + measure + "', which has " + scales);
     }
-    if (model.equals("exact-likelihood") && !EXACT_MEASURES.contains(measure)) {
-      problems.add(
-          "model",
-          "model-not-for-measure",
-          "an exact likelihood needs counts whose distribution is known; there is none here for '"
-              + measure
-              + "'");
+    if (model.equals("exact-likelihood")) {
+      ExactModels.check(plan, problems);
     }
     Set<String> pooled = COUNT_POOLING.get(text("pooling"));
     if (pooled != null && !pooled.contains(measure)) {
@@ -137,9 +151,25 @@ final class PlanRules {
     }
   }
 
+  private void threeLevel() {
+    if (!text("model").equals("three-level")) {
+      return;
+    }
+    if (!LIKELIHOODS.contains(text("betweenStudyVariance"))) {
+      problems.add(
+          "betweenStudyVariance",
+          "estimator-not-for-model",
+          "'three-level' takes its two variances from one of " + LIKELIHOODS);
+    }
+    if (plan.path("influence").asBoolean()) {
+      later("influence", "leaving out rows of clusters", List.of("cumulativeBy", "subgroup"));
+    }
+  }
+
   private void available() {
     PriorReader.check(plan, problems);
     ProbabilityStatements.check(plan, problems);
+    threeLevel();
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());
     }
@@ -162,20 +192,6 @@ final class PlanRules {
           "interval",
           "the interval '" + text("interval") + "'",
           MeanIntervals.all().stream().map(one -> one.name()).toList());
-    }
-    for (String field : LATER) {
-      if (plan.has(field)) {
-        later(field, "'" + field + "'", List.of("subgroup", "influence", "cumulativeBy"));
-      }
-    }
-    if (plan.path("smallStudyEffects").size() > 0) {
-      later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));
-    }
-    if (plan.path("influence").asBoolean() && text("pooling").equals("mantel-haenszel")) {
-      later(
-          "influence",
-          "the influence of single studies on counts pooled by Mantel and Haenszel",
-          List.of("inverse-variance", "peto"));
     }
   }
 

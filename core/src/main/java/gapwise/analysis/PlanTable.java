@@ -30,16 +30,16 @@ final class PlanTable implements SheetConsumer {
    * Reads a table.
    *
    * @param name as the plan gives it, for messages
+   * @param where the field of the plan that names it
    * @throws WrongInputException with everything that is wrong with the file
    */
-  static DataTable read(Path file, String name) {
-    byte[] bytes = bytes(file, name);
+  static DataTable read(Path file, String name, String where) {
+    byte[] bytes = bytes(file, name, where);
     PlanTable table = new PlanTable();
     Problems problems = new Problems();
     new TableReader().read(List.of(TableFile.of(name, bytes)), problems, table);
     if (table.rows.isEmpty() && problems.isEmpty()) {
-      problems.add(
-          "source.table", "no-rows", "the file '" + name + "' has no row below its column names");
+      problems.add(where, "no-rows", "the file '" + name + "' has no row below its column names");
     }
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
@@ -47,14 +47,14 @@ final class PlanTable implements SheetConsumer {
     return new DataTable(table.columns, table.rows, List.of(), Hash.sha256(bytes));
   }
 
-  private static byte[] bytes(Path file, String name) {
+  private static byte[] bytes(Path file, String name, String where) {
     try {
       return Files.readAllBytes(file);
     } catch (IOException e) {
       throw new WrongInputException(
           List.of(
               new Problem(
-                  "source.table",
+                  where,
                   "file-not-readable",
                   "the file '"
                       + name

@@ -28,6 +28,13 @@ interface Pooler {
 
   /** The way of a plan. */
   static <D extends StudyData> Pooler of(SynthesisPlan plan, Studies<D> studies) {
+    if (ExactModels.asked(plan.json())) {
+      return new LikelihoodPooler(
+          ExactModels.of(plan.json()), studies.pooledData(), plan.settings().level());
+    }
+    if (plan.json().path("model").asText().equals("three-level")) {
+      return ClusterPooler.of(plan, studies);
+    }
     return plan.counts().isPresent()
         ? new OfCounts(studies.pooledData(), plan.counts().get(), plan.settings().level())
         : plan.json().path("model").asText().equals("bayesian")

@@ -23,27 +23,41 @@ import java.util.TreeSet;
 record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
 
   DataTable read(Plan plan) {
-    JsonNode source = plan.json().get("source");
+    DataTable table = read(plan.json().get("source"), "source", plan.measure());
+    for (String field : List.of("numbersAtRisk", "summaries")) {
+      JsonNode beside = plan.json().path(field);
+      if (beside.isObject()) {
+        return table.with(read(beside, field, plan.measure()));
+      }
+    }
+    return table;
+  }
+
+  private DataTable read(JsonNode source, String where, String measure) {
     if (source.has("table")) {
-      return table(source.get("table").asText());
+      return table(source.get("table").asText(), where);
     }
     if (source.has("rows")) {
-      return rows(source.get("rows"));
+      return rows(source.get("rows"), where);
     }
-    return selected(source.get("evidence"), plan.measure());
+    return selected(source.get("evidence"), measure);
   }
 
-  private DataTable table(String name) {
+  private DataTable table(String name, String where) {
     if (folder.isEmpty()) {
       throw wrong(
-          "source.table",
+          where + ".table",
           "no-files-here",
-          "a plan sent here cannot read the file '" + name + "'; put the rows into source.rows");
+          "a plan sent here cannot read the file '"
+              + name
+              + "'; put the rows into "
+              + where
+              + ".rows");
     }
-    return PlanTable.read(folder.get().resolve(name), name);
+    return PlanTable.read(folder.get().resolve(name), name, where + ".table");
   }
 
-  private static DataTable rows(JsonNode given) {
+  private static DataTable rows(JsonNode given, String where) {
     Set<String> columns = new LinkedHashSet<>();
     List<DataTable.Row> rows = new ArrayList<>();
     List<Problem> wrong = new ArrayList<>();
@@ -57,7 +71,7 @@ record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
                 if (field.getValue().isContainerNode()) {
                   wrong.add(
                       new Problem(
-                          "source.rows[" + (number - 1) + "]." + field.getKey(),
+                          where + ".rows[" + (number - 1) + "]." + field.getKey(),
                           "wrong-type",
                           "found a list or an object, expected a number or text"));
                 } else if (!field.getValue().asText("").isBlank() && !field.getValue().isNull()) {

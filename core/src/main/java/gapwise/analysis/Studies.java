@@ -59,13 +59,28 @@ record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warning> war
     }
     Columns columns = Columns.resolve(plan, table, roles, required, problems);
     checkSubgroup(plan, table, problems);
+    String cluster = plan.cluster();
+    if (!cluster.isEmpty() && !table.columns().contains(cluster)) {
+      problems.add(
+          "cluster",
+          "unknown-column",
+          "there is no column '" + cluster + "'; the data have " + table.columns());
+    }
     List<Result.Warning> warnings = new ArrayList<>();
     List<Entry<D>> entries = new ArrayList<>();
     for (DataTable.Row row : table.rows()) {
       ReportedRow reported = new ReportedRow(columns, row, problems);
-      Optional<D> data = measure.read(reported);
-      reported.lacking().ifPresent(warnings::add);
       String label = columns.label(row);
+      Optional<D> read = measure.read(reported);
+      Optional<D> data = read.filter(d -> cluster.isEmpty() || !row.text(cluster).isEmpty());
+      reported.lacking().ifPresent(warnings::add);
+      if (read.isPresent() && data.isEmpty()) {
+        warnings.add(
+            Result.Warning.of(
+                "missing-value",
+                row.place() + " has no value in " + cluster + " and is left out",
+                label));
+      }
       String group = plan.subgroup().map(row::text).orElse("");
       if (plan.subgroup().isPresent() && group.isEmpty() && data.isPresent()) {
         warnings.add(

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.IntFunction;
 
 /** The part of a result that lists the rows. */
 final class StudyTable {
@@ -50,12 +51,29 @@ final class StudyTable {
    */
   static <D extends StudyData> List<Result.Study> rows(
       Studies<D> studies, Measure<D> measure, List<Double> weights, double level) {
+    return rows(
+        studies,
+        measure,
+        pooled ->
+            weights.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(weights.get(pooled)),
+        level);
+  }
+
+  /**
+   * One entry a row.
+   *
+   * @param weights the share of the study at a place among those that can be pooled; empty if it
+   *     has none
+   */
+  static <D extends StudyData> List<Result.Study> rows(
+      Studies<D> studies, Measure<D> measure, IntFunction<OptionalDouble> weights, double level) {
     List<Result.Study> rows = new ArrayList<>();
     int pooled = 0;
     for (Studies.Entry<D> entry : studies.all()) {
       OptionalDouble weight = OptionalDouble.empty();
-      if (entry.pooled() && !weights.isEmpty()) {
-        weight = OptionalDouble.of(100 * weights.get(pooled));
+      if (entry.pooled()) {
+        OptionalDouble share = weights.apply(pooled);
+        weight = share.isEmpty() ? share : OptionalDouble.of(100 * share.getAsDouble());
         pooled++;
       }
       rows.add(row(entry, measure, weight, level));

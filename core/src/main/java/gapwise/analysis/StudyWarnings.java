@@ -30,7 +30,7 @@ final class StudyWarnings {
   static Result.Warning tooMany(int studies) {
     return Result.Warning.of(
         "too-many-studies",
-        "influence and cumulative order are told for up to "
+        "the cumulative order, and influence with profile likelihood limits, are told for up to "
             + Refit.MOST_STUDIES
             + " studies, here are "
             + studies);
@@ -57,7 +57,10 @@ final class StudyWarnings {
   }
 
   static Optional<Result.Warning> cellsAdded(List<StudyEffect> effects) {
-    long added = effects.stream().filter(StudyEffect::cellsAdded).count();
+    return cellsAdded(effects.stream().filter(StudyEffect::cellsAdded).count(), effects.size());
+  }
+
+  static Optional<Result.Warning> cellsAdded(long added, int studies) {
     return added == 0
         ? Optional.empty()
         : Optional.of(
@@ -66,19 +69,23 @@ final class StudyWarnings {
                 "something was added to the cells of "
                     + added
                     + " of "
-                    + effects.size()
+                    + studies
                     + " studies because of zero cells; with many of them the pooled value hangs on"
                     + " what is added"));
   }
 
   /** Why nothing is left to pool. */
   static <D extends StudyData> Result.Warning nothingLeft(Studies<D> studies) {
-    Set<String> reasons =
+    return nothingLeft(
         studies.all().stream()
             .flatMap(entry -> entry.effect().stream())
             .flatMap(effect -> effect.leftOut().stream())
-            .map(Problem::code)
-            .collect(Collectors.toSet());
+            .toList());
+  }
+
+  /** The same from the reasons themselves. */
+  static Result.Warning nothingLeft(List<Problem> leftOut) {
+    Set<String> reasons = leftOut.stream().map(Problem::code).collect(Collectors.toSet());
     if (reasons.equals(Set.of("no-events"))) {
       return Result.Warning.of(
           "no-events", "no event anywhere, so the data say nothing of a ratio; nothing is pooled");

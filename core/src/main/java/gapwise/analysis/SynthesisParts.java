@@ -7,9 +7,13 @@ final class SynthesisParts {
   private static final List<SynthesisPart> ALL =
       List.of(
           new PooledPart(),
+          new RegressionPart(),
+          new RobustPart(),
           new SubgroupPart(),
+          new SmallStudyPart(),
           new InfluencePart(),
           new CumulativePart(),
+          new ThreeLevelPart(),
           new BayesianPart());
 
   private SynthesisParts() {}

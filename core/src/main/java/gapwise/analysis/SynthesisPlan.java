@@ -40,6 +40,16 @@ record SynthesisPlan(
     return json.deepCopy();
   }
 
+  /** Whether a variance between studies is estimated. */
+  boolean hasSpread() {
+    return settings.estimator().isPresent() || ExactModels.asked(json);
+  }
+
+  /** The column of the clusters; empty text if the model has none. */
+  String cluster() {
+    return json.path("model").asText().equals("three-level") ? json.path("cluster").asText() : "";
+  }
+
   @Override
   public Result runOn(DataTable table) {
     return SynthesisRun.of(this, how, table);

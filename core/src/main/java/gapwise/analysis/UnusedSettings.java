@@ -13,7 +13,7 @@ final class UnusedSettings {
 
   static {
     Predicate<ObjectNode> random = plan -> is(plan, "model", "random-effects");
-    Predicate<ObjectNode> never = plan -> false;
+
     for (String field :
         List.of(
             "betweenStudyVariance",
@@ -25,27 +25,33 @@ final class UnusedSettings {
     for (String field : List.of("prior", "probabilities", "priorSensitivity")) {
       USED.put(field, plan -> is(plan, "model", "bayesian"));
     }
+    Predicate<ObjectNode> threeLevel = plan -> is(plan, "model", "three-level");
+    USED.put("betweenStudyVariance", random.or(threeLevel));
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
+    USED.put(
+        "moderatorTest",
+        plan ->
+            plan.has("moderators") && (random.test(plan) || is(plan, "moderatorTest", "normal")));
+    USED.put("cluster", plan -> plan.has("robustVariance") || is(plan, "model", "three-level"));
     USED.put("zeroCells", PlanDefaults::usesZeroCells);
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
     USED.put("backTransformN", doubleArcsine);
     USED.put("backTransformAlsoWith", doubleArcsine);
     USED.put("reportedAs", plan -> is(plan, "measure", "reported-effect"));
+    USED.put("exactModel", ExactModels::hasTwoGroups);
+    USED.put("treatmentCoding", ExactModels::hasCoding);
+    USED.put("quadraturePoints", ExactModels::asked);
     Predicate<ObjectNode> standardised =
         plan -> is(plan, "measure", "standardised-mean-difference");
     USED.put("smallSampleCorrection", standardised);
     USED.put("standardisedVariance", standardised);
-    for (String field :
-        List.of(
-            "exactModel",
-            "treatmentCoding",
-            "quadraturePoints",
-            "reference",
-            "better",
-            "networkEffects",
-            "moderatorTest",
-            "cluster")) {
-      USED.put(field, never);
+    Predicate<ObjectNode> network = plan -> is(plan, "model", "network");
+    for (String field : List.of("networkEffects", "reference", "better", "rankingDraws", "seed")) {
+      USED.put(field, network);
+    }
+    Predicate<ObjectNode> randomNetwork = network.and(plan -> is(plan, "networkEffects", "random"));
+    for (String field : List.of("betweenStudyVariance", "tauSquaredInterval")) {
+      USED.computeIfPresent(field, (name, used) -> used.or(randomNetwork));
     }
   }
 

@@ -51,7 +51,7 @@ record StandardisedMeanDifference(boolean exact, boolean factorSquared)
       return StudyEffect.leftOut(
           "study-left-out", "its standard deviation is 0, so nothing can be divided by it");
     }
-    double j = factor(degrees);
+    double j = factor(degrees, exact);
     double g = j * d;
     double sizes = 1 / i.n() + 1 / c.n();
     double both = 2 * (i.n() + c.n());
@@ -64,7 +64,8 @@ record StandardisedMeanDifference(boolean exact, boolean factorSquared)
     return (arm.n() - 1) * sd * sd;
   }
 
-  private double factor(double degrees) {
+  /** The small-sample factor J. */
+  static double factor(double degrees, boolean exact) {
     return exact
         ? 1 / (Math.sqrt(degrees / 2) * GammaRatio.delta((degrees - 1) / 2, 0.5))
         : 1 - 3 / (4 * degrees - 1);

@@ -80,16 +80,17 @@ class PlanFormTest {
       quoteCharacter = '~',
       value = {
         "'measure':'risk-ratio','model':'exact-likelihood' | model model-not-for-measure",
-        "'model':'exact-likelihood' | model not-available-yet",
-        "'model':'network' | model not-available-yet",
-        "'model':'three-level','cluster':'study' | model not-available-yet",
-        "'model':'network','interval':'hartung-knapp' | interval interval-not-for-model,model"
-            + " not-available-yet",
+        "'model':'network' | model model-not-for-measure",
+        "'model':'exact-likelihood','scale':'raw' | scale scale-not-for-model",
+        "'model':'exact-likelihood','interval':'hartung-knapp' | interval interval-not-for-model",
+        "'model':'exact-likelihood','smallStudyEffects':['egger'] | smallStudyEffects"
+            + " part-not-for-model",
+        "'measure':'incidence-rate-ratio','model':'exact-likelihood','exactModel':'unconditional' |"
+            + " exactModel model-not-for-measure",
+        "'model':'network','measure':'odds-ratio','interval':'hartung-knapp' | interval"
+            + " interval-not-for-model",
         "'model':'common-effect','interval':'hartung-knapp' | interval interval-not-for-model",
         "'measure':'mean','scale':'double-arcsine' | scale scale-not-for-measure",
-        "'moderators':['weeks'] | moderators not-available-yet",
-        "'smallStudyEffects':['egger'] | smallStudyEffects not-available-yet",
-        "'cluster':'c','robustVariance':'cr1' | robustVariance not-available-yet",
         "'model':'common-effect','pooling':'peto' | pooling pooling-not-for-measure",
       })
   void whatDoesNotGoTogetherOrIsNotDoneYetIsRefusedAtItsField(String fields, String expected) {

@@ -17,6 +17,9 @@ public interface CountPooling {
    */
   Pooled pool(List<? extends StudyData> studies, double level);
 
+  /** Pools without the study at each place, in time that grows with their number. */
+  List<PooledValue> withoutEach(List<? extends StudyData> studies, double level);
+
   /** Mantel and Haenszel's pooling of a measure; empty if it has none. */
   static Optional<CountPooling> mantelHaenszel(String measure) {
     return Optional.ofNullable(

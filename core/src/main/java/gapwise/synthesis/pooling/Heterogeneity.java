@@ -39,6 +39,11 @@ public record Heterogeneity(
   /** One study: Q is 0 on 0 degrees of freedom. */
   public static final Heterogeneity OF_ONE_STUDY = fromQ(0, 0);
 
+  /** A spread between studies from a model that has no Q. */
+  public static Heterogeneity ofSpread(double tau) {
+    return UNKNOWN.withTauSquared(tau * tau);
+  }
+
   /** What follows from Q alone. */
   public static Heterogeneity fromQ(double q, int degrees) {
     if (degrees < 1) {
@@ -70,7 +75,8 @@ public record Heterogeneity(
    *
    * @param typicalVariance the typical variance within studies, above 0
    */
-  Heterogeneity with(double tauSquared, double typicalVariance, Optional<Interval> interval) {
+  public Heterogeneity with(
+      double tauSquared, double typicalVariance, Optional<Interval> interval) {
     return new Heterogeneity(
         q,
         degreesOfFreedom,

@@ -158,7 +158,7 @@ public final class InverseVariance {
     }
   }
 
-  private static Optional<Pooled.Likelihood> likelihood(
+  static Optional<Pooled.Likelihood> likelihood(
       EffectSample sample,
       MeanModel model,
       TauSquaredEstimator estimator,

@@ -72,6 +72,19 @@ public record Pooled(
     warnings = List.copyOf(warnings);
   }
 
+  /** The same with the shares of the studies. */
+  Pooled with(List<Double> shares) {
+    return new Pooled(
+        mean,
+        prediction,
+        heterogeneity,
+        shares,
+        modelStandardError,
+        likelihood,
+        association,
+        warnings);
+  }
+
   /** The same with a test of association. */
   Pooled with(Association test) {
     return new Pooled(
@@ -92,7 +105,7 @@ public record Pooled(
   }
 
   /** No mean, for a reason that stands in the warning. */
-  static Pooled without(Heterogeneity heterogeneity, Problem warning) {
+  public static Pooled without(Heterogeneity heterogeneity, Problem warning) {
     return new Pooled(
         Optional.empty(),
         Optional.empty(),

@@ -37,7 +37,7 @@ public record Prediction(Reference reference, Error standardError) {
   }
 
   /** The interval; empty if no degrees of freedom are left. */
-  Optional<Interval> around(WeightedMean mean, double tauSquared, double level) {
+  public Optional<Interval> around(WeightedMean mean, double tauSquared, double level) {
     int residual = mean.residualDegreesOfFreedom();
     int degrees = reference == Reference.T_K_MINUS_2 ? residual - 1 : residual;
     if (reference != Reference.NORMAL && degrees < 1) {

@@ -53,6 +53,15 @@ public record Address(Map<String, List<String>> parameters) {
     return new Address(changed);
   }
 
+  /** The same with a further value of a name. */
+  public Address and(String name, String value) {
+    List<String> more = new ArrayList<>(all(name));
+    more.add(value);
+    Map<String, List<String>> changed = new LinkedHashMap<>(parameters);
+    changed.put(name, more);
+    return new Address(changed);
+  }
+
   /** The same without some names. */
   public Address without(Collection<String> names) {
     Map<String, List<String>> changed = new LinkedHashMap<>(parameters);

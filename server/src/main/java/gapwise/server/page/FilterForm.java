@@ -56,8 +56,18 @@ public record FilterForm(
   /** Outcomes of one family. */
   public record Family(String name, List<Choice> outcomes) {}
 
-  /** Something that narrows the list, and the address without it. */
-  public record On(String label, String without) {}
+  /**
+   * Something that narrows the list.
+   *
+   * @param path of the page
+   * @param rest the filters without it
+   */
+  public record On(String label, String path, Address rest) {
+    /** The address without it. */
+    public String without() {
+      return rest.at(path);
+    }
+  }
 
   static FilterForm of(String path, Address address, SearchRequest request, SearchAnswer answer) {
     Map<String, Map<String, Integer>> counts = counts(answer);
@@ -189,7 +199,7 @@ public record FilterForm(
     Address start = address.without(PLACE);
     List<On> on = new ArrayList<>();
     if (!request.text().isEmpty()) {
-      on.add(new On("“" + request.text() + "”", start.without(List.of("q")).at(path)));
+      on.add(new On("“" + request.text() + "”", path, start.without(List.of("q"))));
     }
     each(on, path, start, "outcome", Filters.labels(Outcome.vocabulary()::find));
     request
@@ -199,7 +209,8 @@ public record FilterForm(
                 on.add(
                     new On(
                         "missing bone " + Defects.range(range) + matched(request),
-                        start.without(List.of("from", "to", "match")).at(path))));
+                        path,
+                        start.without(List.of("from", "to", "match")))));
     each(on, path, start, "method", Filters.labels(Method.vocabulary()::find));
     each(on, path, start, "bone", code -> Coded.parse(Bone.class, code).map(Bone::label));
     each(on, path, start, "segment", code -> Optional.of(Segments.name(code)));
@@ -228,7 +239,7 @@ public record FilterForm(
     for (String value : address.all(name)) {
       label
           .apply(value)
-          .ifPresent(words -> on.add(new On(words, address.without(name, value).at(path))));
+          .ifPresent(words -> on.add(new On(words, path, address.without(name, value))));
     }
   }
 

@@ -124,7 +124,8 @@ public final class PooledPage {
               choice ->
                   new FilterForm.On(
                       choice.label() + " (" + choice.count() + ")",
-                      form.address().with("outcome", choice.value()).at(PATH)))
+                      PATH,
+                      form.address().with("outcome", choice.value())))
           .toList();
     }
 

@@ -9,8 +9,10 @@ import gapwise.wording.Pictures;
 import gapwise.wording.Values;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -54,7 +56,9 @@ public final class StudiesPage {
    * @param rows the groups of this page
    * @param paging where this page lies
    * @param sortings orders to choose from
+   * @param aside joining words that were typed and say nothing alone; may be empty
    * @param didYouMean another spelling with its address
+   * @param wider when nothing fits: what taking one filter off would leave, with its address
    * @param pool address of the pooled result of what was found
    */
   public record View(
@@ -66,9 +70,12 @@ public final class StudiesPage {
       List<ArmRow> rows,
       Paging paging,
       List<Sorting> sortings,
+      String aside,
       Optional<FilterForm.On> didYouMean,
+      List<FilterForm.On> wider,
       String pool) {
     public View {
+      wider = List.copyOf(wider);
       rows = List.copyOf(rows);
       sortings = List.copyOf(sortings);
     }
@@ -80,8 +87,19 @@ public final class StudiesPage {
   }
 
   private void show(Context context) {
-    Address address = new Address(context.queryParamMap());
-    if (!address.at(PATH).equals(raw(context)) && context.header("HX-Request") != null) {
+    Address typed = new Address(context.queryParamMap());
+    Address address = TypedWords.understood(typed);
+    boolean part = context.header("HX-Request") != null;
+    if (!address.equals(typed)) {
+      // A new page rather than a part, since boxes all over the form change.
+      if (part) {
+        context.header("HX-Redirect", address.at(PATH));
+      } else {
+        context.redirect(address.at(PATH), HttpStatus.SEE_OTHER);
+      }
+      return;
+    }
+    if (part && !address.at(PATH).equals(raw(context))) {
       context.header("HX-Push-Url", address.at(PATH));
     }
     templates.show(context, "StudiesPage", view(address));
@@ -102,17 +120,39 @@ public final class StudiesPage {
       answer = answer(request, order, paging.page());
     }
     Optional<Outcome> outcome = Filters.outcome(address);
+    FilterForm form = FilterForm.of(PATH, address, request, answer);
     return new View(
         sites.of("Studies", Site.Section.STUDIES),
-        FilterForm.of(PATH, address, request, answer),
+        form,
         outcome,
         found(answer),
         answer.arms(),
         rows(answer.hits(), outcome, request),
         paging,
         sortings(address, order),
-        answer.didYouMean().map(text -> new FilterForm.On(text, address.with("q", text).at(PATH))),
-        address.without(List.of("page", "order")).at(PooledPage.PATH));
+        address.first(TypedWords.ASIDE),
+        answer.didYouMean().map(text -> new FilterForm.On(text, PATH, address.with("q", text))),
+        answer.arms() == 0 ? wider(form.on()) : List.of(),
+        address.without(List.of("page", "order", TypedWords.ASIDE)).at(PooledPage.PATH));
+  }
+
+  /** Each filter alone taken off, where that leaves anything; most first. */
+  private List<FilterForm.On> wider(List<FilterForm.On> on) {
+    Map<FilterForm.On, Integer> left = new LinkedHashMap<>();
+    for (FilterForm.On one : on) {
+      int arms =
+          search.search(Filters.read(one.rest()), StudySearch.Order.YEAR_DESCENDING, 0, 0).arms();
+      if (arms > 0) {
+        left.put(
+            new FilterForm.On(
+                "without " + one.label() + ": " + count(arms, "group", "groups"), PATH, one.rest()),
+            arms);
+      }
+    }
+    return left.entrySet().stream()
+        .sorted(Map.Entry.<FilterForm.On, Integer>comparingByValue().reversed())
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private SearchAnswer answer(SearchRequest request, StudySearch.Order order, int page) {

@@ -1,0 +1,153 @@
+package gapwise.synthesis.multilevel;
+
+import gapwise.synthesis.pooling.Heterogeneity;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A fitted {@link ThreeLevelModel}. Immutable. */
+public final class ThreeLevelFit {
+  /** Which variances the data can tell. */
+  public enum Told {
+    /** Both. */
+    APART,
+    /** No cluster has two rows: only between and within together. */
+    ONLY_SUM,
+    /** One cluster, or a design that takes up every cluster's mean: only within. */
+    ONLY_WITHIN
+  }
+
+  private final ClusteredRows rows;
+  private final VarianceSearch.Top top;
+  private final Told told;
+  private final boolean restricted;
+  private final CovarianceFit common;
+  private final CovarianceFit fit;
+
+  ThreeLevelFit(
+      ClusteredRows rows,
+      VarianceSearch.Top top,
+      Told told,
+      boolean restricted,
+      CovarianceFit common) {
+    this.rows = rows;
+    this.top = top;
+    this.told = told;
+    this.restricted = restricted;
+    this.common = common;
+    this.fit = new CovarianceFit(rows, top.between(), top.within());
+  }
+
+  /** Which variances the data can tell. */
+  public Told told() {
+    return told;
+  }
+
+  /** Variance between clusters, at least 0; empty if it cannot be told from that within. */
+  public OptionalDouble betweenVariance() {
+    return told == Told.APART ? OptionalDouble.of(top.between()) : OptionalDouble.empty();
+  }
+
+  /** Variance between rows of a cluster, at least 0; empty if only the sum can be told. */
+  public OptionalDouble withinVariance() {
+    return told == Told.ONLY_SUM ? OptionalDouble.empty() : OptionalDouble.of(top.within());
+  }
+
+  /** Variance of the true values of single rows, between and within together. */
+  public OptionalDouble totalVariance() {
+    return told == Told.ONLY_WITHIN
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(top.between() + top.within());
+  }
+
+  /** Number of columns of the design, p. */
+  public int parameters() {
+    return rows.parameters();
+  }
+
+  /** Number of rows, k. */
+  public int size() {
+    return rows.size();
+  }
+
+  /** Number of clusters, m. */
+  public int clusters() {
+    return rows.clusters();
+  }
+
+  /** Coefficient of a column of the design. */
+  public double coefficient(int term) {
+    return fit.factor().coefficient(term);
+  }
+
+  /** Covariance of two coefficients, the inverse of X'V^-1X. */
+  public double covariance(int one, int other) {
+    return fit.factor().covariance(one, other);
+  }
+
+  /** The log likelihood at its top, with all constants but log det(X'X)/2. */
+  public double logLikelihood() {
+    return fit.logLikelihood(restricted);
+  }
+
+  /** Whether the likelihood is the restricted one. */
+  public boolean restricted() {
+    return restricted;
+  }
+
+  /** Whether no allowed direction leads up from the top. */
+  public boolean converged() {
+    return top.converged();
+  }
+
+  /** Squared residuals by the inverse covariance over k - p, the factor of Knapp and Hartung. */
+  public double scale() {
+    return fit.residualSquares() / (rows.size() - rows.parameters());
+  }
+
+  /** Q by weights 1/v, and what the variances together are beside that within studies. */
+  public Heterogeneity heterogeneity() {
+    Heterogeneity fromQ =
+        Heterogeneity.fromQ(common.residualSquares(), rows.size() - rows.parameters());
+    double typical = (rows.size() - rows.parameters()) / common.traces(true)[0];
+    return totalVariance().isPresent() && typical > 0 && Double.isFinite(typical)
+        ? fromQ.with(totalVariance().getAsDouble(), typical, Optional.empty())
+        : fromQ;
+  }
+
+  /** Share of each row in the first coefficient when it is the only one, in the sample's order. */
+  public List<Double> shares() {
+    double[] weighted = fit.weightedDesign()[0];
+    double sum = 0;
+    for (double weight : weighted) {
+      sum += weight;
+    }
+    List<Double> shares = new ArrayList<>(Collections.nCopies(weighted.length, 0.0));
+    for (int i = 0; i < weighted.length; i++) {
+      shares.set(rows.placeInSample(i), weighted[i] / sum);
+    }
+    return shares;
+  }
+
+  /**
+   * For each cluster X'V^-1e, what it adds to the estimating equations: the middle of a covariance
+   * that allows for clusters (Hedges, Tipton and Johnson, Res Synth Methods 2010;1:39).
+   */
+  public List<double[]> clusterScores() {
+    double[] residuals = fit.weightedResiduals();
+    List<double[]> scores = new ArrayList<>();
+    for (int c = 0; c < rows.clusters(); c++) {
+      double[] score = new double[rows.parameters()];
+      for (int j = 0; j < score.length; j++) {
+        double[] column = rows.column(j);
+        for (int i = rows.start(c); i < rows.start(c + 1); i++) {
+          score[j] += column[i] * residuals[i];
+        }
+      }
+      scores.add(score);
+    }
+    return scores;
+  }
+}

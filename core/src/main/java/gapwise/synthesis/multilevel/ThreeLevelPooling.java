@@ -1,0 +1,98 @@
+package gapwise.synthesis.multilevel;
+
+import gapwise.numeric.ReferenceDistribution;
+import gapwise.problem.Problem;
+import gapwise.problem.Problems;
+import gapwise.synthesis.multilevel.ThreeLevelFit.Told;
+import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.pooling.InverseVariance;
+import gapwise.synthesis.pooling.Pooled;
+import gapwise.synthesis.pooling.PooledMean;
+import gapwise.synthesis.pooling.PoolingSettings;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One mean of effects in clusters, with normal limits.
+ *
+ * @param pooled the mean and what goes with it
+ * @param fit the model; empty where nothing but a single row can be told, or nothing at all
+ */
+public record ThreeLevelPooling(Pooled pooled, Optional<ThreeLevelFit> fit) {
+
+  /**
+   * Pools; never throws for a sample of any size.
+   *
+   * @param clusters of each effect
+   * @param restricted whether variances have the highest restricted likelihood, else the full one
+   * @param settings for the level; their estimator is not used
+   */
+  public static ThreeLevelPooling of(
+      EffectSample sample, List<String> clusters, boolean restricted, PoolingSettings settings) {
+    if (sample.size() < 2 || sample.hasZeroVariance() || !sample.isWithinArithmetic()) {
+      return new ThreeLevelPooling(
+          InverseVariance.pool(sample, settings.withCommonEffect()), Optional.empty());
+    }
+    ThreeLevelFit fit = ThreeLevelModel.fit(ClusteredRows.of(sample, clusters), restricted);
+    double standardError = Math.sqrt(fit.covariance(0, 0));
+    PooledMean mean =
+        PooledMean.symmetric(
+            fit.coefficient(0), standardError, ReferenceDistribution.normal(), settings.level());
+    Pooled pooled =
+        new Pooled(
+            Optional.of(mean),
+            Optional.empty(),
+            fit.heterogeneity(),
+            fit.shares(),
+            OptionalDouble.of(standardError),
+            Optional.of(
+                new Pooled.Likelihood(fit.logLikelihood(), fit.restricted(), fit.converged())),
+            Optional.empty(),
+            warnings(fit));
+    return new ThreeLevelPooling(pooled, Optional.of(fit));
+  }
+
+  /** What a reader of a fit must know. */
+  public static List<Problem> warnings(ThreeLevelFit fit) {
+    Problems warnings = new Problems();
+    if (fit.told() == Told.ONLY_SUM) {
+      warnings.add(
+          "",
+          "variances-not-apart",
+          "no cluster has two rows, so the variance between clusters and that within cannot be told"
+              + " apart; their sum is the tau squared of the two-level model and stands there");
+    }
+    if (fit.told() == Told.ONLY_WITHIN) {
+      warnings.add(
+          "",
+          "too-few-clusters",
+          fit.clusters() == 1
+              ? "all rows are of one cluster, so nothing can be said of the variance between"
+                  + " clusters; the standard error is that within this cluster and says nothing of"
+                  + " others"
+              : "the moderators take up every cluster's mean, so nothing can be said of the"
+                  + " variance between clusters, and standard errors leave it out");
+    }
+    if (fit.betweenVariance().orElse(1) == 0) {
+      warnings.add("", "between-study-variance-at-zero", zero("between clusters"));
+    }
+    if (fit.withinVariance().orElse(1) == 0) {
+      warnings.add("", "within-cluster-variance-at-zero", zero("within clusters"));
+    }
+    if (fit.told() == Told.ONLY_SUM && fit.totalVariance().orElse(1) == 0) {
+      warnings.add("", "between-study-variance-at-zero", zero("between clusters and within"));
+    }
+    if (!fit.converged()) {
+      warnings.add(
+          "", "did-not-converge", "the search for the two variances did not settle at a top");
+    }
+    return warnings.list();
+  }
+
+  private static String zero(String which) {
+    return "the variance "
+        + which
+        + " is estimated as 0; with few rows this does not show that true effects agree";
+  }
+}

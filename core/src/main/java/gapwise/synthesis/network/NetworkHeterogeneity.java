@@ -1,0 +1,49 @@
+package gapwise.synthesis.network;
+
+import gapwise.effect.Interval;
+import gapwise.synthesis.pooling.TauSquared;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * How far studies of the network differ beyond chance, differences between designs included.
+ *
+ * @param q total, under a common effect
+ * @param tauSquared between studies; empty for a common effect or without degrees of freedom
+ * @param interval for it
+ * @param typicalVariance within studies: degrees of freedom over tr P at weights 1/v
+ */
+public record NetworkHeterogeneity(
+    ChiSquaredTest q,
+    Optional<TauSquared.Estimate> tauSquared,
+    Optional<Interval> interval,
+    OptionalDouble typicalVariance) {
+  /** Share of Q beyond its degrees of freedom, 0 to 1; empty without any. */
+  public OptionalDouble iSquaredFromQ() {
+    return q.degreesOfFreedom() < 1
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(q.q() == 0 ? 0 : Math.max(0, 1 - q.degreesOfFreedom() / q.q()));
+  }
+
+  /** Q over its degrees of freedom; empty without any. */
+  public OptionalDouble hSquaredFromQ() {
+    return q.degreesOfFreedom() < 1
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(q.q() / q.degreesOfFreedom());
+  }
+
+  /** Tau squared over itself and the typical variance, 0 to 1. */
+  public OptionalDouble iSquared() {
+    return tauSquared.isEmpty() || typicalVariance.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            tauSquared.get().value() / (tauSquared.get().value() + typicalVariance.getAsDouble()));
+  }
+
+  /** 1 and tau squared over the typical variance. */
+  public OptionalDouble hSquared() {
+    return tauSquared.isEmpty() || typicalVariance.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(1 + tauSquared.get().value() / typicalVariance.getAsDouble());
+  }
+}

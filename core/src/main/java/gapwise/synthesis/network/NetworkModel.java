@@ -1,0 +1,169 @@
+package gapwise.synthesis.network;
+
+import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.pooling.MeanModel;
+import java.util.Arrays;
+import java.util.List;
+
+/** The means of the rows of a network: sums of the comparisons that span it. */
+final class NetworkModel implements MeanModel {
+  /**
+   * Above this leverage, 1 less leverage has lost four digits and is worked out from the other rows
+   * instead. Leverages sum to the number of parameters, so few rows are so heavy.
+   */
+  private static final double HEAVY = 0.9999;
+
+  private final int parameters;
+  private final List<SparseRow> rows;
+
+  NetworkModel(int parameters, List<SparseRow> rows) {
+    this.parameters = parameters;
+    this.rows = List.copyOf(rows);
+  }
+
+  @Override
+  public int parameters() {
+    return parameters;
+  }
+
+  /** The parameters in a row. */
+  SparseRow row(int place) {
+    return rows.get(place);
+  }
+
+  @Override
+  public NetworkFit fit(EffectSample sample, double[] weights) {
+    return new NetworkFit(sample, weights);
+  }
+
+  /** The fit at a variance between studies. */
+  NetworkFit fitAt(EffectSample sample, double tauSquared) {
+    double[] weights = new double[sample.size()];
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] = 1 / (sample.variance(i) + tauSquared);
+    }
+    return fit(sample, weights);
+  }
+
+  /** A fit, with the parameters and what their covariance says of any comparison. */
+  final class NetworkFit implements Fit {
+    private final EffectSample sample;
+    private final double[] weights;
+    private final NormalEquations equations;
+    private final double[] estimates = new double[parameters];
+    private final double[] residuals;
+    private double[] projections;
+
+    private NetworkFit(EffectSample sample, double[] weights) {
+      this.sample = sample;
+      this.weights = weights.clone();
+      this.equations = new NormalEquations(parameters, rows, weights, -1);
+      this.residuals = new double[rows.size()];
+      takeResiduals();
+      // The second turn solves for what rounding left of the first.
+      for (int turn = 0; turn < 2; turn++) {
+        double[] step = equations.solve(score());
+        for (int p = 0; p < parameters; p++) {
+          estimates[p] += step[p];
+        }
+        takeResiduals();
+      }
+    }
+
+    private void takeResiduals() {
+      for (int r = 0; r < residuals.length; r++) {
+        residuals[r] = sample.effect(r) - rows.get(r).at(estimates);
+      }
+    }
+
+    private double[] score() {
+      double[] right = new double[parameters];
+      for (int r = 0; r < residuals.length; r++) {
+        SparseRow row = rows.get(r);
+        double weighted = weights[r] * residuals[r];
+        for (int i = 0; i < row.places().length; i++) {
+          right[row.places()[i]] += weighted * row.factors()[i];
+        }
+      }
+      return right;
+    }
+
+    @Override
+    public double residual(int row) {
+      return residuals[row];
+    }
+
+    @Override
+    public double projection(int row) {
+      if (projections == null) {
+        projections = new double[rows.size()];
+        Arrays.setAll(projections, this::projected);
+      }
+      return projections[row];
+    }
+
+    private double projected(int r) {
+      double leverage = weights[r] * equations.variance(rows.get(r));
+      if (leverage <= HEAVY) {
+        return weights[r] * (1 - leverage);
+      }
+      NormalEquations others = new NormalEquations(parameters, rows, weights, r);
+      return others.isDetermined()
+          ? weights[r] / (1 + weights[r] * others.variance(rows.get(r)))
+          : 0;
+    }
+
+    @Override
+    public double logDeterminant() {
+      return equations.logDeterminant();
+    }
+
+    /** Sum of squared residuals weighted. */
+    double q() {
+      double sum = 0;
+      for (int r = 0; r < residuals.length; r++) {
+        sum += weights[r] * residuals[r] * residuals[r];
+      }
+      return sum;
+    }
+
+    /** Whether all comparisons that span the network are determined. */
+    boolean isDetermined() {
+      return equations.isDetermined();
+    }
+
+    /** The parameters. */
+    double[] estimates() {
+      return estimates.clone();
+    }
+
+    /** The value of a comparison. */
+    double estimate(SparseRow comparison) {
+      return comparison.at(estimates);
+    }
+
+    /** The variance of a comparison. */
+    double variance(SparseRow comparison) {
+      return equations.variance(comparison);
+    }
+
+    /** The parameters moved by independent standard normal values in their joint distribution. */
+    double[] drawn(double[] standard) {
+      double[] moved = equations.scatter(standard);
+      for (int p = 0; p < parameters; p++) {
+        moved[p] += estimates[p];
+      }
+      return moved;
+    }
+
+    /** Minus twice the log likelihood of the rows but for log det of S; restricted or full. */
+    double minusTwiceLogLikelihood(boolean restricted) {
+      int terms = rows.size() - (restricted ? parameters : 0);
+      double sum = terms * Math.log(2 * Math.PI) + q();
+      for (double weight : weights) {
+        sum -= Math.log(weight);
+      }
+      return restricted ? sum + logDeterminant() : sum;
+    }
+  }
+}

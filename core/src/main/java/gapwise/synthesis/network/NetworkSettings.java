@@ -1,0 +1,15 @@
+package gapwise.synthesis.network;
+
+import gapwise.synthesis.pooling.TauSquaredEstimator;
+import gapwise.synthesis.pooling.TauSquaredInterval;
+import java.util.Optional;
+
+/**
+ * How a network is put together.
+ *
+ * @param estimator of the variance between studies; empty for a common effect
+ * @param interval for the variance between studies
+ * @param level of all intervals, above 0 and below 1
+ */
+public record NetworkSettings(
+    Optional<TauSquaredEstimator> estimator, TauSquaredInterval interval, double level) {}

@@ -1,0 +1,47 @@
+package gapwise.synthesis.network;
+
+import java.util.List;
+import java.util.TreeMap;
+
+/**
+ * A sum of few of many parameters.
+ *
+ * @param places of the parameters, rising
+ * @param factors of each
+ */
+record SparseRow(int[] places, double[] factors) {
+  static SparseRow of(Forest.Path path) {
+    TreeMap<Integer, Double> sum = new TreeMap<>();
+    for (int i = 0; i < path.edges().length; i++) {
+      sum.put(path.edges()[i], path.signs()[i]);
+    }
+    return of(sum);
+  }
+
+  /** A weighted sum of sums. */
+  static SparseRow sum(List<SparseRow> rows, double[] weights) {
+    TreeMap<Integer, Double> sum = new TreeMap<>();
+    for (int r = 0; r < rows.size(); r++) {
+      SparseRow row = rows.get(r);
+      for (int i = 0; i < row.places.length; i++) {
+        sum.merge(row.places[i], weights[r] * row.factors[i], Double::sum);
+      }
+    }
+    return of(sum);
+  }
+
+  private static SparseRow of(TreeMap<Integer, Double> sum) {
+    return new SparseRow(
+        sum.keySet().stream().mapToInt(Integer::intValue).toArray(),
+        sum.values().stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /** The value for values of all parameters. */
+  double at(double[] parameters) {
+    double value = 0;
+    for (int i = 0; i < places.length; i++) {
+      value += factors[i] * parameters[places[i]];
+    }
+    return value;
+  }
+}

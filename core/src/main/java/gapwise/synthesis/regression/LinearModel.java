@@ -1,0 +1,89 @@
+package gapwise.synthesis.regression;
+
+import gapwise.numeric.LeastSquares;
+import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.pooling.MeanModel;
+
+/**
+ * Means that are sums of the terms of a design, as the estimators of the variance between studies
+ * see them: b = (X'WX)^-1 X'Wy (Berkey et al., Stat Med 1995;14:395).
+ */
+public final class LinearModel implements MeanModel {
+  private final Design design;
+  private final double[] values;
+
+  private LinearModel(Design design) {
+    this.design = design;
+    this.values = design.values();
+  }
+
+  /**
+   * The model of a design.
+   *
+   * @param design of full rank with at least as many rows as columns
+   */
+  public static LinearModel of(Design design) {
+    return new LinearModel(design);
+  }
+
+  /** What the means depend on. */
+  public Design design() {
+    return design;
+  }
+
+  @Override
+  public int parameters() {
+    return design.columns();
+  }
+
+  @Override
+  public LinearFit fit(EffectSample sample, double[] weights) {
+    return new LinearFit(sample, weights.clone());
+  }
+
+  /** A fit with its coefficients and their variances. */
+  public final class LinearFit implements Fit {
+    private final double[] weights;
+    private final LeastSquares squares;
+    private final LeastSquares.Solution solution;
+    private double[] remainders;
+
+    private LinearFit(EffectSample sample, double[] weights) {
+      this.weights = weights;
+      squares = LeastSquares.of(values, design.columns(), weights);
+      double[] effects = new double[sample.size()];
+      for (int i = 0; i < effects.length; i++) {
+        effects[i] = sample.effect(i);
+      }
+      solution = squares.solve(effects);
+    }
+
+    /** The coefficient of a term. */
+    public double coefficient(int term) {
+      return solution.coefficient(term);
+    }
+
+    /** (X'WX)^-1, the covariance of the coefficients where weights are reciprocal variances. */
+    public double[][] covariance() {
+      return squares.inverse();
+    }
+
+    @Override
+    public double residual(int study) {
+      return solution.residual(study);
+    }
+
+    @Override
+    public double projection(int study) {
+      if (remainders == null) {
+        remainders = squares.remainders();
+      }
+      return weights[study] * remainders[study];
+    }
+
+    @Override
+    public double logDeterminant() {
+      return squares.logDeterminant();
+    }
+  }
+}

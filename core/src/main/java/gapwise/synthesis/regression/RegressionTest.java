@@ -1,0 +1,19 @@
+package gapwise.synthesis.regression;
+
+import java.util.Locale;
+
+/** How coefficients are tested and their limits made. */
+public enum RegressionTest {
+  /**
+   * Variances times the weighted mean square of the residuals, not cut at 1; t on k - p, F on p - 1
+   * and k - p: Knapp and Hartung, Stat Med 2003;22:2693.
+   */
+  KNAPP_HARTUNG,
+  /** Variances as they are; normal and chi-squared. */
+  NORMAL;
+
+  /** The word in a plan. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,182 @@
+package gapwise.search.words;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class PlainWordsTest {
+  private static String told(String typed) {
+    Understood understood = PlainWords.read(typed);
+    List<String> parts = new ArrayList<>();
+    for (Reading reading : understood.readings()) {
+      if (reading instanceof Reading.Coded coded) {
+        parts.add(coded.kind().word() + "=" + String.join("+", coded.codes()));
+      } else if (reading instanceof Reading.Size size) {
+        parts.add("cm=" + size.range().fromCentimetres() + ".." + size.range().toCentimetres());
+      } else if (reading instanceof Reading.Years years) {
+        parts.add("years=" + years.from() + ".." + years.to());
+      }
+    }
+    parts.add("rest=" + understood.rest());
+    return String.join("; ", parts)
+        .replace("OptionalInt[", "")
+        .replace("]", "")
+        .replace("OptionalInt.empty", "");
+  }
+
+  @Test
+  void methodsOutcomesSizesBonesAndFlagsAreReadFromOneLine() {
+    assertEquals(
+        "outcome=union; method=bone-transport; cm=5.0..8.0; infected=yes; segment=43; rest=",
+        told("union bone transport 5-8 cm infected distal tibia"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "5 to 8 cm|5.0..8.0",
+        "between 5 and 8 cm|5.0..8.0",
+        "5\u20138cm|5.0..8.0",
+        "50-80 mm|5.0..8.0",
+        "5 cm to 8 cm|5.0..8.0",
+        "8-5 cm|5.0..8.0",
+        "5,5-8 centimetres|5.5..8.0",
+        "over 8 cm|8.0..Infinity",
+        ">8 cm defect|8.0..Infinity",
+        "at least 8 cm|8.0..Infinity",
+        "8 cm or more|8.0..Infinity",
+        "8 cm+|8.0..Infinity",
+        "under 40 mm|0.0..4.0",
+        "up to 4 centimeters|0.0..4.0",
+        "6 cm gap|6.0..6.0",
+        "6cm|6.0..6.0"
+      })
+  void lengthsAreReadWithTheirUnit(String typed, String range) {
+    assertEquals("cm=" + range + "; rest=", told(typed));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "since 2015|2015..",
+        "after 2015|2016..",
+        "before 2010|..2009",
+        "2010-2020|2010..2020",
+        "from 2010 to 2020|2010..2020"
+      })
+  void yearsOfPublicationAreRead(String typed, String years) {
+    assertEquals("years=" + years + "; rest=", told(typed));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "tibial shaft|segment=42",
+        "distal femoral|segment=33",
+        "femur|bone=femur",
+        "not infected|infected=no",
+        "vascularized fibula|method=vascularised-bone-flap",
+        "Masquelet|method=induced-membrane",
+        "time to full weight bearing|outcome=time-to-full-weight-bearing",
+        "randomized|design=randomised",
+        "case reports|design=case-report"
+      })
+  void wordsOfTheTradeAreReadInTheirUsualForms(String typed, String meaning) {
+    assertEquals(meaning + "; rest=", told(typed));
+  }
+
+  @Test
+  void wordsWithoutAMeaningAreLookedForAsTextAndNoneIsLost() {
+    Understood understood = PlainWords.read("smokers with bone transport in Okafor 2019");
+    assertEquals("smokers Okafor 2019", understood.rest());
+    assertEquals(List.of("with", "in"), understood.aside());
+  }
+
+  @Test
+  void quotedWordsAreAlwaysText() {
+    assertEquals(
+        "method=allograft; rest=\"bone transport\" 7", told("\"bone transport\" allograft 7"));
+  }
+
+  @Test
+  void aLengthWithoutAUnitIsNotGuessed() {
+    assertEquals("rest=5-8", told("5-8"));
+  }
+
+  @Test
+  void everySpellingOfTheVocabulariesIsRead() {
+    List<String> unread = new ArrayList<>();
+    TreeSet<String> spellings = new TreeSet<>(Method.vocabulary().spellings().keySet());
+    spellings.addAll(Outcome.vocabulary().spellings().keySet());
+    for (String spelling : spellings) {
+      Understood understood = PlainWords.read(spelling);
+      if (understood.readings().size() != 1 || !understood.rest().isEmpty()) {
+        unread.add(spelling + " -> " + understood);
+      }
+    }
+    assertEquals(List.of(), unread);
+  }
+
+  /** Letters and digits typed come back in a reading, in the rest or aside, whatever is typed. */
+  @Test
+  void noLetterIsEverDropped() {
+    Random random = new Random(20261125);
+    String[] pieces = {
+      "union",
+      "5-8 cm",
+      "\"",
+      "infected",
+      "not",
+      "tibia",
+      "distal",
+      ">",
+      "\u0001x",
+      "of",
+      "7",
+      "cm",
+      "zzz",
+      "2010-2012",
+      "\u00e9t\u00e9",
+      "-",
+      ",",
+      "over",
+      "bone",
+      "transport",
+      "'",
+      "(",
+      "\u20ac"
+    };
+    for (int run = 0; run < 3000; run++) {
+      StringBuilder typed = new StringBuilder();
+      for (int i = random.nextInt(9); i >= 0; i--) {
+        typed.append(pieces[random.nextInt(pieces.length)]).append(random.nextBoolean() ? " " : "");
+      }
+      Understood understood = PlainWords.read(typed.toString());
+      StringBuilder back = new StringBuilder(understood.rest());
+      understood.aside().forEach(back::append);
+      understood.readings().forEach(reading -> back.append(reading.typed()));
+      assertEquals(letters(typed.toString()), letters(back.toString()), typed::toString);
+    }
+    assertTrue(PlainWords.read("").readings().isEmpty());
+  }
+
+  private static String letters(String text) {
+    return text.codePoints()
+        .filter(Character::isLetterOrDigit)
+        .sorted()
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+}

@@ -1,0 +1,69 @@
+package gapwise.server.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class PlainWordsPageTest {
+  @TempDir static Path folder;
+  private static RunningServer running;
+
+  @BeforeAll
+  static void open() throws Exception {
+    running = RunningServer.withStudies(folder.resolve("home"));
+  }
+
+  @AfterAll
+  static void close() {
+    running.close();
+  }
+
+  private static HttpResponse<String> get(String path, String... headers) throws Exception {
+    HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(running.address(path)));
+    if (headers.length > 0) {
+      request.headers(headers);
+    }
+    return HttpClient.newHttpClient().send(request.build(), HttpResponse.BodyHandlers.ofString());
+  }
+
+  @Test
+  void wordsBecomeFiltersThatStandInTheAddress() throws Exception {
+    HttpResponse<String> answer =
+        get("/studies?q=union+bone+transport+5-8+cm+infected+distal+tibia+with+smokers");
+    assertEquals(303, answer.statusCode());
+    assertEquals(
+        "/studies?outcome=union&method=bone-transport&from=5&to=8&infected=yes&segment=43"
+            + "&q=smokers&aside=with",
+        answer.headers().firstValue("Location").orElseThrow());
+  }
+
+  @Test
+  void theAddressOfFiltersIsNotReadAgain() throws Exception {
+    HttpResponse<String> answer = get("/studies?method=bone-transport&q=smokers&aside=with");
+    assertEquals(200, answer.statusCode());
+    assertTrue(answer.body().contains("Left aside as joining words: with."));
+  }
+
+  @Test
+  void aPartOfThePageAsksForAWholeOneWhenWordsWereUnderstood() throws Exception {
+    HttpResponse<String> answer = get("/studies?q=allograft&order=title", "HX-Request", "true");
+    assertEquals(
+        "/studies?order=title&method=allograft",
+        answer.headers().firstValue("HX-Redirect").orElseThrow());
+  }
+
+  @Test
+  void whenNothingFitsThePageSaysWhatTakingOneFilterOffWouldLeave() throws Exception {
+    String page = get("/studies?method=bone-transport&q=nothinglikethis").body();
+    assertTrue(page.contains("without “nothinglikethis”: 8 groups"), page);
+  }
+}
