@@ -58,7 +58,7 @@ final class BayesianPart implements SynthesisPart {
             studies(proper.studies(), synthesis.studies().pooled()),
             ProbabilityStatements.of(
                 plan.path("probabilities"), words.back(), proper.mean(), predictive),
-            words.sensitivity(plan.path("priorSensitivity"), sample, priors)));
+            words.sensitivity(plan.path("priorSensitivity"), sample, priors, warnings)));
   }
 
   /** Reminds of the unit of tau where effects have one. */
@@ -131,10 +131,13 @@ final class BayesianPart implements SynthesisPart {
     }
 
     Optional<List<BayesianResult.Sensitivity>> sensitivity(
-        JsonNode asked, EffectSample sample, Priors priors) {
+        JsonNode asked, EffectSample sample, Priors priors, List<Result.Warning> warnings) {
       List<BayesianResult.Sensitivity> told = new ArrayList<>();
       for (JsonNode tau : asked) {
         Posterior other = Posterior.of(sample, new Priors(priors.mean(), PriorReader.tau(tau)));
+        if (other instanceof Posterior.None none) {
+          tell(List.of(none.why()), warnings);
+        }
         told.add(
             other instanceof Proper proper
                 ? under(tau, proper.mean())

@@ -205,6 +205,11 @@ class BayesianTest {
     assertTrue(
         bayes.at("/priorSensitivity/1/lower").asDouble() < bayes.at("/mean/lower").asDouble());
     assertEquals("flat", bayes.at("/priorSensitivity/2/tau").asText());
+    ObjectNode two = plan(new double[][] {SERIES[0], SERIES[1]}, tau("halfNormal", 0.5));
+    two.set("priorSensitivity", json("['flat']"));
+    JsonNode result = Plans.result(two);
+    assertFalse(result.at("/bayesian/priorSensitivity/0").has("median"));
+    assertTrue(Plans.warnings(result).contains("improper-posterior"));
   }
 
   @Test
