@@ -20,7 +20,12 @@ import java.util.OptionalDouble;
 final class BayesianPart implements SynthesisPart {
   @Override
   public boolean asked(SynthesisPlan plan) {
-    return plan.json().path("model").asText().equals("bayesian");
+    return isAskedBy(plan.json());
+  }
+
+  /** Whether the model of a plan is this one. */
+  static boolean isAskedBy(JsonNode plan) {
+    return plan.path("model").asText().equals("bayesian");
   }
 
   @Override
@@ -31,6 +36,7 @@ final class BayesianPart implements SynthesisPart {
       return;
     }
     JsonNode plan = synthesis.plan().json();
+    unit(synthesis.plan(), warnings);
     Priors priors = PriorReader.read(plan.path("prior"));
     Posterior posterior = Posterior.of(sample, priors);
     if (posterior instanceof Posterior.None none) {
@@ -49,9 +55,27 @@ final class BayesianPart implements SynthesisPart {
             words.effect(proper.mean()),
             proper.tau().map(words::tau),
             predictive.map(words::effect),
-            studies(proper.studies(), synthesis.studies()),
-            words.probabilities(plan.path("probabilities"), proper.mean(), predictive),
-            words.sensitivity(plan.path("priorSensitivity"), sample, priors)));
+            studies(proper.studies(), synthesis.studies().pooled()),
+            ProbabilityStatements.of(
+                plan.path("probabilities"), words.back(), proper.mean(), predictive),
+            words.sensitivity(plan.path("priorSensitivity"), sample, priors, warnings)));
+  }
+
+  /** Reminds of the unit of tau where effects have one. */
+  private static void unit(SynthesisPlan plan, List<Result.Warning> warnings) {
+    boolean withUnit =
+        plan.measure().equals("mean-difference")
+            || (plan.measure().equals("mean") && plan.json().path("scale").asText().equals("raw"));
+    JsonNode tau = plan.json().path("prior").path("tau");
+    if (withUnit && tau.isObject()) {
+      warnings.add(
+          Result.Warning.of(
+              "prior-has-a-unit",
+              "the prior of tau, "
+                  + tau
+                  + ", is read in the unit of the data; a scale that suits ratios and proportions"
+                  + " may hold studies in days, months or centimetres far too close together"));
+    }
   }
 
   /** Adds what pooling has not told already. */
@@ -63,12 +87,13 @@ final class BayesianPart implements SynthesisPart {
     }
   }
 
-  private static List<BayesianResult.Study> studies(List<TrueEffect> effects, Studies<?> studies) {
+  private static List<BayesianResult.Study> studies(
+      List<TrueEffect> effects, List<? extends Studies.Entry<?>> pooled) {
     List<BayesianResult.Study> told = new ArrayList<>();
     for (int i = 0; i < effects.size(); i++) {
       told.add(
           new BayesianResult.Study(
-              studies.pooled().get(i).label(), effects.get(i).mean(), effects.get(i).sd()));
+              pooled.get(i).label(), effects.get(i).mean(), effects.get(i).sd()));
     }
     return told;
   }
@@ -105,14 +130,35 @@ final class BayesianPart implements SynthesisPart {
           back.apply(marginal.median()), back.apply(limits.lower()), back.apply(limits.upper()));
     }
 
-    Optional<List<BayesianResult.Probability>> probabilities(
-        JsonNode asked, Marginal mean, Optional<Marginal> predictive) {
-      return Optional.empty();
+    Optional<List<BayesianResult.Sensitivity>> sensitivity(
+        JsonNode asked, EffectSample sample, Priors priors, List<Result.Warning> warnings) {
+      List<BayesianResult.Sensitivity> told = new ArrayList<>();
+      for (JsonNode tau : asked) {
+        Posterior other = Posterior.of(sample, new Priors(priors.mean(), PriorReader.tau(tau)));
+        if (other instanceof Posterior.None none) {
+          tell(List.of(none.why()), warnings);
+        }
+        told.add(
+            other instanceof Proper proper
+                ? under(tau, proper.mean())
+                : new BayesianResult.Sensitivity(
+                    tau,
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    OptionalDouble.empty(),
+                    Optional.empty()));
+      }
+      return told.isEmpty() ? Optional.empty() : Optional.of(told);
     }
 
-    Optional<List<BayesianResult.Sensitivity>> sensitivity(
-        JsonNode asked, EffectSample sample, Priors priors) {
-      return Optional.empty();
+    private BayesianResult.Sensitivity under(JsonNode tau, Marginal mean) {
+      Interval limits = mean.equalTailed(level);
+      return new BayesianResult.Sensitivity(
+          tau,
+          OptionalDouble.of(mean.median()),
+          OptionalDouble.of(limits.lower()),
+          OptionalDouble.of(limits.upper()),
+          Optional.of(shown(mean)));
     }
   }
 }

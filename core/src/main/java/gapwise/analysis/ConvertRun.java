@@ -36,6 +36,9 @@ final class ConvertRun {
       }
       patients += n.getAsDouble();
       conversions.add(conversion(plan, columns.label(row), numbers.get()));
+      if (numbers.get().looksSkewed()) {
+        warnings.add(StudyWarnings.looksSkewed(columns.label(row)));
+      }
     }
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());

@@ -33,8 +33,7 @@ final class InfluencePart implements SynthesisPart {
                   + " without each study but no residuals and no contributions"));
     } else if (isSlow(synthesis.plan()) && labels.size() > Refit.MOST_STUDIES) {
       warnings.add(StudyWarnings.tooMany(labels.size()));
-    } else if (ExactModels.asked(synthesis.plan().json())
-        || !synthesis.plan().cluster().isEmpty()) {
+    } else if (isFittedAnew(synthesis.plan())) {
       if (!synthesis.plan().cluster().isEmpty()) {
         warnings.add(
             Result.Warning.of(
@@ -44,7 +43,10 @@ final class InfluencePart implements SynthesisPart {
       }
       result.influence(
           new InfluenceResult(
-              omitted(LikelihoodInfluence.withoutEach(synthesis.pooler()), labels, true),
+              omitted(
+                  LikelihoodInfluence.withoutEach(synthesis.pooler()),
+                  labels,
+                  !BayesianPart.isAskedBy(synthesis.plan().json())),
               List.of(),
               List.of()));
     } else {
@@ -57,9 +59,14 @@ final class InfluencePart implements SynthesisPart {
   }
 
   private static boolean isSlow(SynthesisPlan plan) {
+    return isFittedAnew(plan) || LeaveOneOut.isSlow(plan.settings());
+  }
+
+  /** Whether the model has no weights of single effects, so that only whole fits tell. */
+  private static boolean isFittedAnew(SynthesisPlan plan) {
     return ExactModels.asked(plan.json())
-        || !plan.cluster().isEmpty()
-        || LeaveOneOut.isSlow(plan.settings());
+        || BayesianPart.isAskedBy(plan.json())
+        || !plan.cluster().isEmpty();
   }
 
   private static <D extends StudyData> InfluenceResult fromCounts(

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The exact likelihood again without each study. Deletion diagnostics are those of a weighted mean
- * and have no meaning here. Takes a whole fit for each study.
+ * The exact likelihood, or the posterior, again without each study. Deletion diagnostics are those
+ * of a weighted mean and have no meaning here. Takes a whole fit for each study.
  */
 final class LikelihoodInfluence {
   private LikelihoodInfluence() {}

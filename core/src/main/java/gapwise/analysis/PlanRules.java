@@ -184,6 +184,7 @@ final class PlanRules {
 
   private void available() {
     PriorReader.check(plan, problems);
+    ProbabilityStatements.check(plan, problems);
     threeLevel();
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());

@@ -131,6 +131,9 @@ record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warning> war
       if (measure.fromMedian(data.get(i))) {
         warnings.add(StudyWarnings.fromMedian(entry.label()));
       }
+      if (measure.looksSkewed(data.get(i))) {
+        warnings.add(StudyWarnings.looksSkewed(entry.label()));
+      }
       full.set(
           at.get(i),
           new Entry<>(

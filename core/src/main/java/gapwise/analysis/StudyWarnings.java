@@ -46,6 +46,16 @@ final class StudyWarnings {
         label);
   }
 
+  static Result.Warning looksSkewed(String label) {
+    return Result.Warning.of(
+        "median-looks-skewed",
+        label
+            + " reports a median too far to one side of its range or quartiles for values near"
+            + " normal (Shi 2023); a mean and standard deviation worked out from it mislead, so"
+            + " see what changes without it, or compare medians",
+        label);
+  }
+
   static Optional<Result.Warning> cellsAdded(List<StudyEffect> effects) {
     return cellsAdded(effects.stream().filter(StudyEffect::cellsAdded).count(), effects.size());
   }

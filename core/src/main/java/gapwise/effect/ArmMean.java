@@ -10,8 +10,10 @@ import java.util.OptionalDouble;
  * @param mean in the unit reported; empty if neither mean nor median is reported
  * @param sd standard deviation, at least 0; empty if none is reported or can be had
  * @param fromMedian whether mean or standard deviation were worked out from a median
+ * @param looksSkewed whether that median lies too far to one side for values near normal
  */
-public record ArmMean(double n, OptionalDouble mean, OptionalDouble sd, boolean fromMedian)
+public record ArmMean(
+    double n, OptionalDouble mean, OptionalDouble sd, boolean fromMedian, boolean looksSkewed)
     implements StudyData {
   public ArmMean {
     if (!(n >= 1) || sd.orElse(0) < 0) {
@@ -32,7 +34,7 @@ public record ArmMean(double n, OptionalDouble mean, OptionalDouble sd, boolean 
       return Optional.empty();
     }
     if (mean.isPresent()) {
-      return Optional.of(new ArmMean(n.getAsDouble(), mean, sd, false));
+      return Optional.of(new ArmMean(n.getAsDouble(), mean, sd, false, false));
     }
     Optional<FiveNumbers> reported = FiveNumbers.read(row, group, n.getAsDouble());
     if (reported.isEmpty()) {
@@ -45,7 +47,8 @@ public record ArmMean(double n, OptionalDouble mean, OptionalDouble sd, boolean 
       return Optional.empty();
     }
     OptionalDouble spread = sd.isPresent() ? sd : MedianConversion.WAN_2014.sd(reported.get());
-    return Optional.of(new ArmMean(n.getAsDouble(), converted, spread, true));
+    return Optional.of(
+        new ArmMean(n.getAsDouble(), converted, spread, true, reported.get().looksSkewed()));
   }
 
   /** Squared standard error of the mean; empty without a standard deviation of two patients. */

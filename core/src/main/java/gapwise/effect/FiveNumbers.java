@@ -89,6 +89,14 @@ public record FiveNumbers(
     return firstQuartile.isEmpty() ? Beside.RANGE : Beside.BOTH;
   }
 
+  /**
+   * Whether the median lies too far to one side for values near normal, so that a mean and standard
+   * deviation worked out from it mislead; false with fewer than five patients.
+   */
+  public boolean looksSkewed() {
+    return Skewness.looksSkewed(this);
+  }
+
   double min() {
     return minimum.getAsDouble();
   }

@@ -47,6 +47,11 @@ record Mean(boolean log) implements Measure<ArmMean> {
   }
 
   @Override
+  public boolean looksSkewed(ArmMean study) {
+    return study.looksSkewed();
+  }
+
+  @Override
   public BackTransform shown(List<ArmMean> pooled) {
     return log ? BackTransform.EXPONENTIAL : BackTransform.NONE;
   }

@@ -42,6 +42,11 @@ record MeanDifference() implements Measure<TwoMeans> {
   }
 
   @Override
+  public boolean looksSkewed(TwoMeans study) {
+    return study.looksSkewed();
+  }
+
+  @Override
   public BackTransform shown(List<TwoMeans> pooled) {
     return BackTransform.NONE;
   }

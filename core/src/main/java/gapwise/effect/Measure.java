@@ -39,6 +39,11 @@ public interface Measure<D extends StudyData> {
     return false;
   }
 
+  /** Whether a median of the study lies too far to one side for values near normal. */
+  default boolean looksSkewed(D study) {
+    return false;
+  }
+
   /**
    * A place in a row.
    *

@@ -50,6 +50,11 @@ record RatioOfMeans() implements Measure<TwoMeans> {
   }
 
   @Override
+  public boolean looksSkewed(TwoMeans study) {
+    return study.looksSkewed();
+  }
+
+  @Override
   public BackTransform shown(List<TwoMeans> pooled) {
     return BackTransform.EXPONENTIAL;
   }

@@ -77,6 +77,11 @@ record StandardisedMeanDifference(boolean exact, boolean factorSquared)
   }
 
   @Override
+  public boolean looksSkewed(TwoMeans study) {
+    return study.looksSkewed();
+  }
+
+  @Override
   public BackTransform shown(List<TwoMeans> pooled) {
     return BackTransform.NONE;
   }

@@ -23,6 +23,11 @@ public record TwoMeans(ArmMean intervention, ArmMean comparator) implements Stud
     return intervention.fromMedian() || comparator.fromMedian();
   }
 
+  /** Whether the median of either group lies too far to one side for values near normal. */
+  boolean looksSkewed() {
+    return intervention.looksSkewed() || comparator.looksSkewed();
+  }
+
   @Override
   public int arms() {
     return 2;

@@ -25,14 +25,23 @@ class ProportionIntervalTest {
     "clopper-pearson,81,263,0.2527,0.3676",
     "mid-p,81,263,0.2544,0.3658",
     "likelihood-ratio,81,263,0.2542,0.3655",
+    "wald,15,148,0.0527,0.1500",
     "wilson,15,148,0.0624,0.1605",
+    "wilson-continuity-corrected,15,148,0.0598,0.1644",
     "clopper-pearson,15,148,0.0578,0.1617",
+    "mid-p,15,148,0.0601,0.1581",
+    "likelihood-ratio,15,148,0.0596,0.1567",
+    "wald,0,20,0,0",
     "wilson,0,20,0,0.1611",
+    "wilson-continuity-corrected,0,20,0,0.2005",
     "clopper-pearson,0,20,0,0.1684",
     "mid-p,0,20,0,0.1391",
     "likelihood-ratio,0,20,0,0.0916",
     "wilson,1,29,0.0061,0.1718",
+    "wilson-continuity-corrected,1,29,0.0018,0.1963",
     "clopper-pearson,1,29,0.0009,0.1776",
+    "mid-p,1,29,0.0017,0.1585",
+    "likelihood-ratio,1,29,0.0020,0.1432",
   })
   void limitsAgreeWithNewcombesTable(
       String method, int events, int total, double lower, double upper) {
