@@ -9,6 +9,7 @@ final class SynthesisParts {
           new PooledPart(),
           new SubgroupPart(),
           new SmallStudyPart(),
+          new FunnelPart(),
           new InfluencePart(),
           new CumulativePart());
 
