@@ -3,15 +3,28 @@ package gapwise.analysis;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 
 /** Fills in what a plan leaves out about small-study effects. */
 final class SmallStudyDefaults {
+  /** p of 0.10, 0.05 and 0.01: Peters et al., J Clin Epidemiol 2008;61:991. */
+  private static final List<Double> USUAL_CONTOURS = List.of(0.90, 0.95, 0.99);
+
   private SmallStudyDefaults() {}
 
   static void fill(ObjectNode given, ObjectNode full) {
-    if (!given.has("smallStudyEffects")) {
-      return;
+    if (given.has("smallStudyEffects")) {
+      tests(given, full);
     }
+    if (given.has("funnel") && !given.get("funnel").has("contours")) {
+      ArrayNode contours = full.putObject("funnel").putArray("contours");
+      if (FunnelPart.hasNoEffect(full.get("measure").asText())) {
+        USUAL_CONTOURS.forEach(contours::add);
+      }
+    }
+  }
+
+  private static void tests(ObjectNode given, ObjectNode full) {
     ArrayNode tests = full.putArray("smallStudyEffects");
     for (JsonNode asked : given.get("smallStudyEffects")) {
       if (asked.isObject() || asked.asText().equals("trim-and-fill")) {

@@ -11,6 +11,7 @@ final class SynthesisParts {
           new RobustPart(),
           new SubgroupPart(),
           new SmallStudyPart(),
+          new FunnelPart(),
           new InfluencePart(),
           new CumulativePart(),
           new ThreeLevelPart(),

@@ -75,7 +75,7 @@ enum CsvColumns {
    * Words that a spreadsheet would run as a formula get an apostrophe before them, which it shows
    * as text.
    */
-  private static String text(String words) {
+  static String text(String words) {
     return !words.isEmpty() && "=+-@\t\r".indexOf(words.charAt(0)) >= 0 ? "'" + words : words;
   }
 }

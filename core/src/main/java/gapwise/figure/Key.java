@@ -1,23 +1,14 @@
 package gapwise.figure;
 
+import gapwise.figure.Legend.Entry;
 import java.util.ArrayList;
 import java.util.List;
 
 /** How to read the marks that occur in the figure, each drawn beside its words. */
-record Key(Board board, List<Entry> entries) implements Part {
-  private static final double SWATCH = 34;
+final class Key {
+  private Key() {}
 
-  /** A mark drawn into a swatch (x, middle), and its words. */
-  record Entry(Swatch swatch, String words) {}
-
-  /** Draws a mark with its left edge at x. */
-  interface Swatch {
-    void draw(Svg svg, double x, double middle);
-  }
-
-  private record Placed(Entry entry, double x, int line) {}
-
-  static Key of(Board board) {
+  static Legend of(Board board) {
     Forest forest = board.forest();
     List<Entry> entries = new ArrayList<>();
     if (forest.rows().stream().anyMatch(row -> row.estimate().intervalKnown())) {
@@ -95,8 +86,9 @@ record Key(Board board, List<Entry> entries) implements Part {
                   Ink.SOFT,
                   1);
             },
-            Shown.centimetres(bar) + " cm of bone"));
-    return new Key(board, List.copyOf(entries));
+            Shown.centimetres(bar) + " cm of bone",
+            bar * scale + 6));
+    return new Legend(board.style(), entries);
   }
 
   private static boolean leaves(Board board) {
@@ -123,65 +115,5 @@ record Key(Board board, List<Entry> entries) implements Part {
             + Svg.at(x + 14, middle + 6)
             + "Z",
         Ink.ACCENT);
-  }
-
-  private double swatchRoom(Entry entry) {
-    boolean scaleBar = entry.equals(entries.get(entries.size() - 1));
-    double bar = board.spans().scaleBarCentimetres(60) * board.spans().unitsPerCentimetre();
-    return scaleBar ? bar + 6 : SWATCH;
-  }
-
-  private double line() {
-    return board.style().type().small() * 1.75;
-  }
-
-  private List<Placed> placed() {
-    List<Placed> placed = new ArrayList<>();
-    Style.Sheet sheet = board.style().sheet();
-    double x = sheet.margin();
-    int line = 0;
-    for (Entry entry : entries) {
-      double width = swatchRoom(entry) + board.style().small().width(entry.words());
-      if (x > sheet.margin() && x + width > sheet.right()) {
-        x = sheet.margin();
-        line++;
-      }
-      placed.add(new Placed(entry, x, line));
-      x += width + board.style().type().small() * 2;
-      int wrapped = words(entry).size();
-      if (wrapped > 1) {
-        line += wrapped;
-        x = sheet.margin();
-      }
-    }
-    return placed;
-  }
-
-  private List<String> words(Entry entry) {
-    double room = board.style().sheet().room() - swatchRoom(entry);
-    return TextMeasure.wrap(entry.words(), board.style().small(), room);
-  }
-
-  @Override
-  public double height() {
-    List<Placed> placed = placed();
-    Placed last = placed.get(placed.size() - 1);
-    return (last.line() + words(last.entry()).size()) * line() + line() * 0.6;
-  }
-
-  @Override
-  public void draw(Svg svg, double top) {
-    Lettering small = board.style().small();
-    svg.open("g", "data-part", "key");
-    for (Placed each : placed()) {
-      double middle = top + line() * (each.line() + 1.0);
-      each.entry().swatch().draw(svg, each.x(), middle);
-      for (String words : words(each.entry())) {
-        double x = each.x() + swatchRoom(each.entry());
-        svg.text(x, middle + small.middleToBaseline(), Svg.Anchor.START, small, words);
-        middle += line();
-      }
-    }
-    svg.close("g");
   }
 }

@@ -25,7 +25,9 @@ final class Paginator {
     this.board = board;
     this.pageHeight = board.style().sheet().pageHeight().orElse(Double.POSITIVE_INFINITY);
     this.strip =
-        board.forest().provenance().demonstration() ? List.of(Strip.invented(board)) : List.of();
+        board.forest().provenance().demonstration()
+            ? List.of(Strip.invented(board.style()))
+            : List.of();
     this.foot = FigureWords.foot(board);
     this.axis = new AxisFoot(board);
     this.head = FigureWords.firstHead(board);

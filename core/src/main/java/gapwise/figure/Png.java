@@ -70,6 +70,12 @@ public final class Png {
         Map.of("Title", forest.heading().title(), "Description", FigureMetadata.caption(forest)));
   }
 
+  /** The drawing of a funnel plot as PNG that carries its title and caption. */
+  public static byte[] of(Picture picture, int pixelWidth, Funnel funnel) {
+    String caption = FigureMetadata.caption(funnel.description(), funnel.provenance());
+    return of(picture, pixelWidth, Map.of("Title", funnel.title(), "Description", caption));
+  }
+
   private static BufferedImage painted(Picture picture, int width, int height) {
     byte[] bytes = typeface(picture.svg()).getBytes(StandardCharsets.UTF_8);
     SVGDocument document =

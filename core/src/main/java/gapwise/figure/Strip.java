@@ -3,33 +3,33 @@ package gapwise.figure;
 import java.util.List;
 
 /** A band across the drawing that says the data are invented. */
-record Strip(Board board, List<String> lines) implements Part {
-  static Strip invented(Board board) {
-    double room = board.style().sheet().room();
-    return new Strip(board, TextMeasure.wrap(Provenance.INVENTED, lettering(board), room));
+record Strip(Style style, List<String> lines) implements Part {
+  static Strip invented(Style style) {
+    double room = style.sheet().room();
+    return new Strip(style, TextMeasure.wrap(Provenance.INVENTED, lettering(style), room));
   }
 
-  private static Lettering lettering(Board board) {
-    return Lettering.plain(board.style().type().small() + 0.5);
+  private static Lettering lettering(Style style) {
+    return Lettering.plain(style.type().small() + 0.5);
   }
 
   private double line() {
-    return lettering(board).size() * 1.4;
+    return lettering(style).size() * 1.4;
   }
 
   @Override
   public double height() {
-    return lines.size() * line() + lettering(board).size() * 0.8;
+    return lines.size() * line() + lettering(style).size() * 0.8;
   }
 
   @Override
   public void draw(Svg svg, double top) {
-    Style.Sheet sheet = board.style().sheet();
+    Style.Sheet sheet = style.sheet();
     svg.rect(0, top, sheet.width(), height(), Ink.BONE);
-    double middle = top + lettering(board).size() * 0.4 + line() / 2;
+    double middle = top + lettering(style).size() * 0.4 + line() / 2;
     for (String each : lines) {
-      double baseline = middle + lettering(board).middleToBaseline();
-      svg.text(sheet.margin(), baseline, Svg.Anchor.START, lettering(board), each);
+      double baseline = middle + lettering(style).middleToBaseline();
+      svg.text(sheet.margin(), baseline, Svg.Anchor.START, lettering(style), each);
       middle += line();
     }
   }

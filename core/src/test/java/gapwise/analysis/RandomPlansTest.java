@@ -104,6 +104,11 @@ class RandomPlansTest {
     if (random.nextBoolean()) {
       plan.put("level", new double[] {0.01, 0.5, 0.999999}[random.nextInt(3)]);
     }
+    if (random.nextInt(3) == 0) {
+      ArrayNode tests = plan.putArray("smallStudyEffects").add("egger").add("begg").add("harbord");
+      tests.add("trim-and-fill");
+      plan.putObject("funnel");
+    }
     if (random.nextBoolean()) {
       plan.put("quadraturePoints", 1 + random.nextInt(40));
       plan.put("influence", true);

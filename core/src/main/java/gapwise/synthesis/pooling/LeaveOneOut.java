@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * Pools without each study in turn, tau squared estimated anew. Up to {@link #REFITTED} studies
  * each is a fit of its own. Above, sums without a study come from those of all ({@link
  * SumsWithout}), so that time grows with the number of studies and not with its square; results of
- * the two agree to some eleven digits. A study that holds nearly all of a sum is refitted whatever
+ * the two agree to nine digits or more. A study that holds nearly all of a sum is refitted whatever
  * the number of studies; there can be few of those.
  */
 public final class LeaveOneOut {

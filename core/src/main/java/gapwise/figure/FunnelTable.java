@@ -1,0 +1,85 @@
+package gapwise.figure;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * The data of a funnel plot as rows, for a table beside the figure and as CSV.
+ *
+ * @param lines series in order, then imagined ones
+ */
+public record FunnelTable(Funnel funnel, List<Line> lines) {
+  /**
+   * One line.
+   *
+   * @param imagined whether trim and fill imagined it
+   * @param point effect and standard error on the analysis scale
+   * @param shown the effect as the figure's axis tells it
+   */
+  public record Line(boolean imagined, Funnel.Point point, String shown) {}
+
+  public FunnelTable {
+    lines = List.copyOf(lines);
+  }
+
+  /** The table of a figure. */
+  public static FunnelTable of(Funnel funnel) {
+    List<Line> lines = new ArrayList<>();
+    funnel.points().forEach(point -> lines.add(line(funnel, false, point)));
+    funnel.imagined().forEach(point -> lines.add(line(funnel, true, point)));
+    return new FunnelTable(funnel, lines);
+  }
+
+  private static Line line(Funnel funnel, boolean imagined, Funnel.Point point) {
+    return new Line(imagined, point, funnel.scale().shown(point.effect()));
+  }
+
+  /**
+   * The table as CSV (RFC 4180). Numbers carry all digits; what the whole figure shares stands in
+   * columns of its own in every line.
+   */
+  public String csv() {
+    StringBuilder out = new StringBuilder();
+    CSVFormat format =
+        CSVFormat.RFC4180
+            .builder()
+            .setHeader(
+                "kind",
+                "label",
+                "effect",
+                "standard-error",
+                "shown",
+                "pooled-effect",
+                "figure",
+                "effect-is",
+                "model",
+                "data-version",
+                "invented",
+                "cautions")
+            .get();
+    try (CSVPrinter printer = new CSVPrinter(out, format)) {
+      for (Line line : lines) {
+        printer.printRecord(
+            line.imagined() ? "imagined" : "series",
+            CsvColumns.text(line.point().label()),
+            Double.toString(line.point().effect()),
+            Double.toString(line.point().standardError()),
+            line.shown(),
+            funnel.centre().map(centre -> Double.toString(centre.effect())).orElse(""),
+            CsvColumns.text(funnel.title()),
+            CsvColumns.text(funnel.axis().heading()),
+            CsvColumns.text(funnel.provenance().model()),
+            CsvColumns.text(funnel.provenance().dataVersion()),
+            funnel.provenance().demonstration() ? "yes" : "no",
+            CsvColumns.text(String.join(" ", funnel.cautions())));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("text in memory could not be written", e);
+    }
+    return out.toString();
+  }
+}
