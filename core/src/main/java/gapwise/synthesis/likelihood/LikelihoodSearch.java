@@ -77,7 +77,8 @@ final class LikelihoodSearch {
             ? down * Math.log((double) down / (down + up))
                 + up * Math.log((double) up / (down + up))
             : Double.NEGATIVE_INFINITY;
-    if (studies.hasIntercepts() ? higher && spread.tau >= furthest : beyond > top.value + 1e-9) {
+    boolean away = higher && spread.tau >= furthest;
+    if (away || (!studies.hasIntercepts() && beyond > top.value + 1e-9)) {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.SPREAD_RISES);
     }
     return answer(top);
