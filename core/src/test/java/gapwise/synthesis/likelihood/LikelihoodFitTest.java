@@ -110,8 +110,7 @@ class LikelihoodFitTest {
   @MethodSource("seeds")
   void countingTheOtherEventMirrorsAProportion(long seed) {
     double[][] c = counts(seed, 9, 12);
-    same(
-        BinomialNormal.fit(c[0], c[1], 25), BinomialNormal.fit(less(c[1], c[0]), c[1], 25), -1);
+    same(BinomialNormal.fit(c[0], c[1], 25), BinomialNormal.fit(less(c[1], c[0]), c[1], 25), -1);
   }
 
   @ParameterizedTest
@@ -162,7 +161,9 @@ class LikelihoodFitTest {
     assertEquals(1 / Math.sqrt(30), rate.standardError(), 1e-10);
   }
 
-  /** Normal likelihood of logits, by a scan: what the exact likelihood tends to in large studies. */
+  /**
+   * Normal likelihood of logits, by a scan: what the exact likelihood tends to in large studies.
+   */
   @Test
   void largeStudiesApproachInverseVariance() {
     double[] apart = {Double.NaN, Double.NaN, Double.NaN};
@@ -196,7 +197,8 @@ class LikelihoodFitTest {
       apart[at] = Math.abs(top.estimate() - mean);
       at++;
     }
-    assertTrue(apart[0] < 0.02 && apart[1] < apart[0] / 5 && apart[2] < 1e-4, Arrays.toString(apart));
+    assertTrue(
+        apart[0] < 0.02 && apart[1] < apart[0] / 5 && apart[2] < 1e-4, Arrays.toString(apart));
   }
 
   @Test
@@ -221,8 +223,7 @@ class LikelihoodFitTest {
         new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.MEAN_FALLS),
         BinomialNormal.fit(new double[] {0, 0}, n, 25));
     assertEquals(
-        new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.MEAN_RISES),
-        BinomialNormal.fit(n, n, 25));
+        new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.MEAN_RISES), BinomialNormal.fit(n, n, 25));
     assertEquals(
         new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.SPREAD_RISES),
         BinomialNormal.fit(new double[] {0, 9}, n, 25));

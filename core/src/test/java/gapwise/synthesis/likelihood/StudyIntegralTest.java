@@ -17,7 +17,10 @@ class StudyIntegralTest {
   static Stream<Case> cases() {
     HypergeometricLikelihoods tables =
         new HypergeometricLikelihoods(
-            new double[] {3, 0}, new double[] {20, 15}, new double[] {25, 12}, new double[] {11, 4});
+            new double[] {3, 0},
+            new double[] {20, 15},
+            new double[] {25, 12},
+            new double[] {11, 4});
     BinomialLikelihoods first =
         new BinomialLikelihoods(new double[] {3, 0}, new double[] {20, 15}, NONE);
     BinomialLikelihoods second =
