@@ -16,6 +16,7 @@ import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Networks at the edge of what can occur: a result or words, never an exception or no number. */
 class NetworkExtremesTest {
@@ -126,6 +127,24 @@ class NetworkExtremesTest {
     assertEquals(Math.sqrt(0.5e12), effect(result, "c", "b").get("standardError").asDouble(), 1e-5);
     // Q is (3 - 2)^2 over the sum of the variances, 2e12.
     assertEquals(0.5e-12, result.at("/network/qTotal/q").asDouble(), 1e-20);
+  }
+
+  /**
+   * Indirect by hand: 0.9 - 0.5, standard error root(0.3^2 + 0.4^2), however sure the direct is.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {1e6, 1, 0.25, 1e-2, 1e-5, 1e-7})
+  void indirectEvidenceKeepsItsDigitsBesideDirectEvidenceOfAnyWeight(double error) {
+    ArrayNode rows = Plans.rows();
+    contrast(rows, "A", "nail", "frame", 0.5, 0.3);
+    contrast(rows, "B", "plate", "frame", 0.9, 0.4);
+    contrast(rows, "C", "nail", "plate", -0.1, error);
+    JsonNode one =
+        effect(Plans.result(Networks.contrasts(rows, "networkEffects", "common")), "plate", "nail");
+    assertEquals(0.1, one.at("/direct/estimate").asDouble(), 1e-10);
+    assertEquals(error, one.at("/direct/standardError").asDouble(), 1e-10 * error);
+    assertEquals(0.4, one.at("/indirect/estimate").asDouble(), 1e-10);
+    assertEquals(0.5, one.at("/indirect/standardError").asDouble(), 1e-10);
   }
 
   @Test

@@ -35,7 +35,7 @@ public final class Network {
     this.designs = designs;
     double used = tauSquaredUsed();
     this.fit = frame.fitAt(used);
-    this.splitting = new Splitting(frame, used);
+    this.splitting = new Splitting(frame, fit, used);
   }
 
   /** A network, or why its studies cannot be put together. */
