@@ -183,8 +183,8 @@ final class PlanDefaults {
       text(given, full, "tauSquaredInterval", "q-profile");
     }
     text(given, full, "better", "lower");
-    number(given, full, "rankingDraws", 10_000);
-    number(given, full, "seed", 1);
+    full.put("rankingDraws", given.path("rankingDraws").asInt(10_000));
+    full.put("seed", given.path("seed").asLong(1));
   }
 
   private static void moderators(ObjectNode given, ObjectNode full, boolean random) {

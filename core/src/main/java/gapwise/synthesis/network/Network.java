@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  * A network of studies put together by generalised least squares: the contrasts of a study keep
  * their covariance, random effects add the variance between studies to each contrast and half of it
  * to each pair of contrasts of one study (Lu et al., Biostatistics 2011;12:79; Jackson, White and
- * Riley, Stat Med 2012;31:3805). One variance holds for the whole network. The door of this room.
+ * Riley, Biom J 2013;55:231). One variance holds for the whole network. The door of this room.
  */
 public final class Network {
   private final NetworkFrame frame;
@@ -35,7 +35,7 @@ public final class Network {
     this.designs = designs;
     double used = tauSquaredUsed();
     this.fit = frame.fitAt(used);
-    this.splitting = new Splitting(frame, used);
+    this.splitting = new Splitting(frame, fit, used);
   }
 
   /** A network, or why its studies cannot be put together. */

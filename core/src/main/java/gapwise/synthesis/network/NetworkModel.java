@@ -96,14 +96,15 @@ final class NetworkModel implements MeanModel {
     @Override
     public double projection(int row) {
       if (projections == null) {
+        double[][] inverse = equations.inverse();
         projections = new double[rows.size()];
-        Arrays.setAll(projections, this::projected);
+        Arrays.setAll(projections, r -> projected(r, rows.get(r).quadratic(inverse)));
       }
       return projections[row];
     }
 
-    private double projected(int r) {
-      double leverage = weights[r] * equations.variance(rows.get(r));
+    private double projected(int r, double variance) {
+      double leverage = weights[r] * variance;
       if (leverage <= HEAVY) {
         return weights[r] * (1 - leverage);
       }

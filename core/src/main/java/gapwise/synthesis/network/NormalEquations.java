@@ -90,6 +90,17 @@ final class NormalEquations {
     return sum;
   }
 
+  /** (X'WX)^-1, for many variances at a cost that does not grow with the parameters. */
+  double[][] inverse() {
+    double[][] inverse = new double[size][];
+    for (int i = 0; i < size; i++) {
+      double[] unit = new double[size];
+      unit[i] = 1;
+      inverse[i] = solve(unit);
+    }
+    return inverse;
+  }
+
   /** A vector of independent standard normal values carried to the parameters' covariance. */
   double[] scatter(double[] standard) {
     return upper(standard.clone());

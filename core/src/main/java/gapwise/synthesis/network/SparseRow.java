@@ -44,4 +44,18 @@ record SparseRow(int[] places, double[] factors) {
     }
     return value;
   }
+
+  /** x'Mx for a symmetric matrix. */
+  double quadratic(double[][] matrix) {
+    double value = 0;
+    for (int i = 0; i < places.length; i++) {
+      double[] row = matrix[places[i]];
+      double part = factors[i] * row[places[i]];
+      for (int j = 0; j < i; j++) {
+        part += 2 * factors[j] * row[places[j]];
+      }
+      value += factors[i] * part;
+    }
+    return value;
+  }
 }

@@ -1,5 +1,6 @@
 package gapwise.synthesis.network;
 
+import gapwise.synthesis.network.NetworkModel.NetworkFit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,12 +10,18 @@ import java.util.Optional;
 /**
  * Direct and indirect evidence for pairs of treatments (Dias, Welton, Caldwell and Ades, Stat Med
  * 2010;29:932). Only for pairs that no study of more than two arms holds: there the information of
- * direct and indirect studies adds up, and taking the direct part out of the network's estimate is
- * the same as leaving its studies out, which is how it is done here, without the subtraction. The
- * variance between studies stays that of the whole network.
+ * direct and indirect studies adds up. With h the share of the direct studies in the information,
+ * the indirect estimate is the network's plus h/(1 - h) times its distance from the direct one, its
+ * variance the network's over 1 - h; where h is so near 1 that the subtraction would cost digits,
+ * the network is fitted again without the direct studies, which is the same. The variance between
+ * studies stays that of the whole network.
  */
 final class Splitting {
+  /** Above this share, 1 less the share has lost three digits. */
+  private static final double HEAVY = 0.999;
+
   private final NetworkFrame frame;
+  private final NetworkFit fit;
   private final double tauSquared;
   private final Map<Pair, List<NetworkStudy>> direct = new LinkedHashMap<>();
 
@@ -25,8 +32,14 @@ final class Splitting {
     }
   }
 
-  Splitting(NetworkFrame frame, double tauSquared) {
+  /**
+   * The ways through a network.
+   *
+   * @param fit at the variance between studies
+   */
+  Splitting(NetworkFrame frame, NetworkFit fit, double tauSquared) {
     this.frame = frame;
+    this.fit = fit;
     this.tauSquared = tauSquared;
     for (NetworkStudy study : frame.studies()) {
       if (study.contrasts() == 1) {
@@ -57,13 +70,37 @@ final class Splitting {
     if (studies == null || studies.size() == frame.studies().size()) {
       return Optional.empty();
     }
-    List<NetworkStudy> others =
+    SparseRow contrast = frame.contrast(one, other);
+    double whole = fit.estimate(contrast);
+    double variance = fit.variance(contrast);
+    double weights = 0;
+    double shift = 0;
+    for (NetworkStudy study : studies) {
+      double weight = 1 / (study.variance(0, 1) + tauSquared);
+      double sign = frame.index().of(study.treatments().get(1)) == one ? 1 : -1;
+      weights += weight;
+      shift += weight * (sign * study.effects().get(0) - whole);
+    }
+    Comparison direct = new Comparison(whole + shift / weights, 1 / Math.sqrt(weights));
+    double share = weights * variance;
+    Optional<Comparison> indirect =
+        share > HEAVY
+            ? without(one, other)
+            : Optional.of(
+                new Comparison(
+                    whole - shift / weights * share / (1 - share),
+                    Math.sqrt(variance / (1 - share))));
+    return indirect.map(way -> new Split(direct, way));
+  }
+
+  private Optional<Comparison> without(int one, int other) {
+    Pair pair = Pair.of(one, other);
+    return alone(
         frame.studies().stream()
-            .filter(study -> study.contrasts() > 1 || !pairs(study).contains(Pair.of(one, other)))
-            .toList();
-    Optional<Comparison> indirect = alone(others, one, other);
-    return indirect.flatMap(
-        way -> alone(studies, one, other).map(straight -> new Split(straight, way)));
+            .filter(study -> study.contrasts() > 1 || !pairs(study).contains(pair))
+            .toList(),
+        one,
+        other);
   }
 
   private Optional<Comparison> alone(List<NetworkStudy> studies, int one, int other) {
@@ -79,9 +116,10 @@ final class Splitting {
         .filter(part -> part.forest().piece(a) == part.forest().piece(b))
         .map(
             part -> {
-              NetworkModel.NetworkFit fit = part.fitAt(tauSquared);
+              NetworkFit others = part.fitAt(tauSquared);
               SparseRow contrast = part.contrast(a, b);
-              return new Comparison(fit.estimate(contrast), Math.sqrt(fit.variance(contrast)));
+              return new Comparison(
+                  others.estimate(contrast), Math.sqrt(others.variance(contrast)));
             });
   }
 }

@@ -1,0 +1,57 @@
+package gapwise.figure;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/**
+ * The data of a network graph as rows, for a table beside it and as CSV.
+ *
+ * @param lines treatments, then pairs
+ */
+public record NetworkGraphTable(List<Line> lines) {
+
+  /**
+   * One line.
+   *
+   * @param treatment the treatment, or the first of a pair
+   * @param against the second of a pair; empty for a treatment
+   * @param patients of a treatment; empty where unknown and for pairs
+   */
+  public record Line(String treatment, String against, OptionalDouble patients, int studies) {}
+
+  public NetworkGraphTable {
+    lines = List.copyOf(lines);
+  }
+
+  /** The table of a graph. */
+  public static NetworkGraphTable of(NetworkGraph graph) {
+    List<Line> lines = new ArrayList<>();
+    for (NetworkGraph.Node node : graph.nodes()) {
+      lines.add(new Line(node.treatment(), "", node.patients(), node.studies()));
+    }
+    for (NetworkGraph.Edge edge : graph.edges()) {
+      lines.add(new Line(edge.one(), edge.other(), OptionalDouble.empty(), edge.studies()));
+    }
+    return new NetworkGraphTable(lines);
+  }
+
+  /** The table as CSV (RFC 4180), first line names. */
+  public String csv() {
+    StringBuilder text = new StringBuilder();
+    try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
+      printer.printRecord("treatment", "against", "patients", "studies");
+      for (Line line : lines) {
+        String patients = line.patients().isEmpty() ? "" : Svg.n(line.patients().getAsDouble());
+        printer.printRecord(line.treatment(), line.against(), patients, line.studies());
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("the table could not be written to memory", e);
+    }
+    return text.toString();
+  }
+}

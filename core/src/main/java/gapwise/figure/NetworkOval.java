@@ -1,0 +1,199 @@
+package gapwise.figure;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The oval of treatments with their lines and words. On a narrow screen a treatment has a letter
+ * only, whose words are listed below.
+ */
+record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double across, double upright)
+    implements Part {
+  private static final double LEADING = 1.3;
+  private static final double THINNEST = 1.4;
+  private static final double THICKEST = 8;
+  private static final double THICKEST_STACKED = 5;
+  private static final double LEAST_RADIUS = 4;
+
+  /** Steps from the middle of a line at which its number may stand, to either side. */
+  private static final int STEPS = 24;
+
+  private static final double STEP = 0.0155;
+
+  /** A treatment's place. */
+  private record Spot(double x, double y, double radius, double cosine, double sine) {}
+
+  private record Box(double left, double top, double right, double bottom) {
+    boolean overlaps(Box other) {
+      return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+  }
+
+  static NetworkOval of(NetworkGraph graph, Style style) {
+    double widest = 0;
+    for (NetworkGraph.Node node : graph.nodes()) {
+      widest = Math.max(widest, style.bold().width(node.treatment()));
+      widest = Math.max(widest, style.small().width(node.words()));
+    }
+    double room = style.sheet().room();
+    double labels =
+        style.sheet().stacked() ? 1.4 * style.type().text() : Math.min(widest, 0.3 * room);
+    double across = Math.min(room / 2 - labels - 2 * greatest(style), 210);
+    double line = style.type().text() * LEADING;
+    double upright = Math.max(0.8 * across, graph.nodes().size() * 0.9 * line);
+    return new NetworkOval(graph, style, labels, across, upright);
+  }
+
+  private static double greatest(Style style) {
+    return style.sheet().stacked() ? 15 : 24;
+  }
+
+  /** The letter of a treatment by its place: A to Z, then A1, B1, ... */
+  static String letter(int place) {
+    String letter = String.valueOf((char) ('A' + place % 26));
+    return place < 26 ? letter : letter + place / 26;
+  }
+
+  private List<String> label(NetworkGraph.Node node) {
+    return style.sheet().stacked()
+        ? List.of(letter(graph.nodes().indexOf(node)))
+        : TextMeasure.wrap(node.treatment(), style.bold(), labelRoom);
+  }
+
+  private List<String> below(NetworkGraph.Node node) {
+    return style.sheet().stacked()
+        ? List.of()
+        : TextMeasure.wrap(node.words(), style.small(), labelRoom);
+  }
+
+  private double labelHeight(NetworkGraph.Node node) {
+    return label(node).size() * style.type().text() * LEADING
+        + below(node).size() * style.type().small() * LEADING;
+  }
+
+  private double tallestLabel() {
+    return graph.nodes().stream().mapToDouble(this::labelHeight).max().orElse(0);
+  }
+
+  @Override
+  public double height() {
+    return 2 * (upright + greatest(style) + tallestLabel() + style.type().text());
+  }
+
+  private Map<String, Spot> spots(double top) {
+    double most = graph.nodes().stream().mapToDouble(this::size).reduce(0, Math::max);
+    Map<String, Spot> spots = new HashMap<>();
+    int count = graph.nodes().size();
+    for (int i = 0; i < count; i++) {
+      NetworkGraph.Node node = graph.nodes().get(i);
+      double angle = 2 * Math.PI * i / count - Math.PI / 2;
+      double share = most == 0 ? 0 : size(node) / most;
+      spots.put(
+          node.treatment(),
+          new Spot(
+              style.sheet().width() / 2 + across * Math.cos(angle),
+              top + height() / 2 + upright * Math.sin(angle),
+              Math.max(LEAST_RADIUS, greatest(style) * Math.sqrt(share)),
+              Math.cos(angle),
+              Math.sin(angle)));
+    }
+    return spots;
+  }
+
+  private double size(NetworkGraph.Node node) {
+    return graph.knowsPatients() ? node.patients().orElse(0) : node.studies();
+  }
+
+  @Override
+  public void draw(Svg svg, double top) {
+    Map<String, Spot> spots = spots(top);
+    double thickest = style.sheet().stacked() ? THICKEST_STACKED : THICKEST;
+    int most = graph.edges().stream().mapToInt(NetworkGraph.Edge::studies).max().orElse(1);
+    for (NetworkGraph.Edge edge : graph.edges()) {
+      Spot one = spots.get(edge.one());
+      Spot other = spots.get(edge.other());
+      double width =
+          THINNEST + (thickest - THINNEST) * (edge.studies() - 1) / Math.max(1, most - 1);
+      svg.line(one.x(), one.y(), other.x(), other.y(), Ink.BONE_GREY, width);
+    }
+    numbers(svg, spots);
+    for (NetworkGraph.Node node : graph.nodes()) {
+      circle(svg, node, spots.get(node.treatment()));
+    }
+  }
+
+  private void numbers(Svg svg, Map<String, Spot> spots) {
+    List<Box> taken = new ArrayList<>();
+    for (Spot spot : spots.values()) {
+      double r = spot.radius() + 2;
+      taken.add(new Box(spot.x() - r, spot.y() - r, spot.x() + r, spot.y() + r));
+    }
+    for (NetworkGraph.Edge edge : graph.edges()) {
+      Spot one = spots.get(edge.one());
+      Spot other = spots.get(edge.other());
+      String number = Integer.toString(edge.studies());
+      Lettering lettering = Lettering.bold(style.type().small());
+      double wide = lettering.width(number) / 2 + 2.5;
+      double tall = lettering.size() * 0.56;
+      Box box = null;
+      for (int i = 0; i <= 2 * STEPS; i++) {
+        double place = 0.5 + (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2) * STEP;
+        double x = one.x() + place * (other.x() - one.x());
+        double y = one.y() + place * (other.y() - one.y());
+        Box here = new Box(x - wide, y - tall, x + wide, y + tall);
+        if (box == null || taken.stream().anyMatch(box::overlaps)) {
+          box = here;
+        }
+      }
+      taken.add(box);
+      svg.rect(box.left(), box.top(), 2 * wide, 2 * tall, Ink.GROUND);
+      double baseline = (box.top() + box.bottom()) / 2 + lettering.middleToBaseline();
+      svg.text((box.left() + box.right()) / 2, baseline, Svg.Anchor.MIDDLE, lettering, number);
+    }
+  }
+
+  private void circle(Svg svg, NetworkGraph.Node node, Spot spot) {
+    double r = spot.radius();
+    svg.open("g", "data-part", "treatment");
+    svg.element("title", node.treatment() + ": " + node.words());
+    String arc = "a" + Svg.n(r) + " " + Svg.n(r) + " 0 1 0 ";
+    svg.shape(
+        "M"
+            + Svg.at(spot.x() - r, spot.y())
+            + arc
+            + Svg.n(2 * r)
+            + " 0"
+            + arc
+            + Svg.n(-2 * r)
+            + " 0Z",
+        Ink.BONE,
+        Ink.INK,
+        1.3,
+        "");
+    words(svg, node, spot);
+    svg.close("g");
+  }
+
+  private void words(Svg svg, NetworkGraph.Node node, Spot spot) {
+    boolean middle = Math.abs(spot.cosine()) < 0.3;
+    Svg.Anchor anchor =
+        middle ? Svg.Anchor.MIDDLE : spot.cosine() > 0 ? Svg.Anchor.START : Svg.Anchor.END;
+    double away = spot.radius() + 6;
+    double x = middle ? spot.x() : spot.x() + Math.signum(spot.cosine()) * away;
+    double height = labelHeight(node);
+    double y = spot.y() - height / 2;
+    if (middle) {
+      y = spot.sine() < 0 ? spot.y() - away - height : spot.y() + away;
+    }
+    for (String line : label(node)) {
+      y += style.type().text() * LEADING;
+      svg.text(x, y - style.type().text() * 0.3, anchor, style.bold(), line);
+    }
+    for (String line : below(node)) {
+      y += style.type().small() * LEADING;
+      svg.text(x, y - style.type().small() * 0.3, anchor, style.small(), line);
+    }
+  }
+}
