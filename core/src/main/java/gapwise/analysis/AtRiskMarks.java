@@ -34,8 +34,7 @@ final class AtRiskMarks {
       plan.groups()
           .forEach(
               (group, reported) ->
-                  numbers.put(
-                      group, NumbersAtRisk.of(reported.patients(), marks.get(group))));
+                  numbers.put(group, NumbersAtRisk.of(reported.patients(), marks.get(group))));
     }
     return numbers;
   }
@@ -61,7 +60,11 @@ final class AtRiskMarks {
       OptionalDouble atRisk = rows.value(reported, "atRisk");
       if (own.isEmpty() && group.isPresent() && time.isPresent() && atRisk.isPresent()) {
         add(
-            group.get(), marks.get(group.get()), reported, time.getAsDouble(), atRisk.getAsDouble());
+            group.get(),
+            marks.get(group.get()),
+            reported,
+            time.getAsDouble(),
+            atRisk.getAsDouble());
       }
       reported.lacking().ifPresent(warnings::add);
       own.list().forEach(p -> problems.add(TABLE + p.where(), p.code(), p.message()));
@@ -73,13 +76,18 @@ final class AtRiskMarks {
     Optional<Mark> last =
         marks.isEmpty() ? Optional.empty() : Optional.of(marks.get(marks.size() - 1));
     if (atRisk < 0 || atRisk != Math.rint(atRisk)) {
-      row.wrong(
-          "atRisk", "not-a-count", "found " + atRisk + ", expected a whole number from 0 on");
+      row.wrong("atRisk", "not-a-count", "found " + atRisk + ", expected a whole number from 0 on");
     } else if (atRisk > all || (time == 0 && atRisk != all)) {
       row.wrong(
           "atRisk",
           "patients-differ",
-          "found " + atRisk + ", but groups gives '" + group + "' " + all + " patients; correct one");
+          "found "
+              + atRisk
+              + ", but groups gives '"
+              + group
+              + "' "
+              + all
+              + " patients; correct one");
     } else if (last.isPresent() && time <= last.get().time()) {
       row.wrong(
           "time",

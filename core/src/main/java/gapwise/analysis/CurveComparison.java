@@ -98,8 +98,7 @@ final class CurveComparison {
         OptionalDouble.of(estimated.standardError()),
         OptionalDouble.of(log - half),
         OptionalDouble.of(log + half),
-        Optional.of(
-            new Result.Estimate(Math.exp(log), Math.exp(log - half), Math.exp(log + half))),
+        Optional.of(new Result.Estimate(Math.exp(log), Math.exp(log - half), Math.exp(log + half))),
         test,
         difference);
   }

@@ -36,8 +36,7 @@ final class CurvePoints {
     }
   }
 
-  CurvePoints(
-      CurvePlan plan, DataTable table, Problems problems, List<Result.Warning> warnings) {
+  CurvePoints(CurvePlan plan, DataTable table, Problems problems, List<Result.Warning> warnings) {
     this.plan = plan;
     this.table = table;
     this.problems = problems;

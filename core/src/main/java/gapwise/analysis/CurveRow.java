@@ -47,7 +47,11 @@ final class CurveRow {
       problems.add(
           table + row.place() + ", column " + columns.byRole().get("group"),
           "unknown-group",
-          "'" + group + "' is none of the plan's groups " + groups + "; add it there with its"
+          "'"
+              + group
+              + "' is none of the plan's groups "
+              + groups
+              + "; add it there with its"
               + " patients, or correct its name");
     }
     return Optional.empty();

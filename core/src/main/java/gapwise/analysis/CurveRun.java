@@ -91,7 +91,11 @@ final class CurveRun {
       warn(
           name,
           "events-not-reproduced",
-          "the curve gives " + events + " events, " + reported.events().getAsInt() + " are reported");
+          "the curve gives "
+              + events
+              + " events, "
+              + reported.events().getAsInt()
+              + " are reported");
     }
     OptionalDouble median = group.curve().median();
     if (reported.median().isPresent()

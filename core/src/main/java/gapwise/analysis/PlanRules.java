@@ -56,7 +56,7 @@ final class PlanRules {
       rules.intervals();
     } else if (task.equals("agreement")) {
       rules.problems.addAll(AgreementRules.check(plan));
-    } else if (task.equals("reconstruct-curve")) {
+    } else if (task.equals("reconstruct-curve") || task.equals("survival")) {
       rules.problems.addAll(CurveRules.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();

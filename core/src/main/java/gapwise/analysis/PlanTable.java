@@ -39,8 +39,7 @@ final class PlanTable implements SheetConsumer {
     Problems problems = new Problems();
     new TableReader().read(List.of(TableFile.of(name, bytes)), problems, table);
     if (table.rows.isEmpty() && problems.isEmpty()) {
-      problems.add(
-          where, "no-rows", "the file '" + name + "' has no row below its column names");
+      problems.add(where, "no-rows", "the file '" + name + "' has no row below its column names");
     }
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());

@@ -25,9 +25,7 @@ record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
   DataTable read(Plan plan) {
     DataTable table = read(plan.json().get("source"), "source", plan.measure());
     JsonNode beside = plan.json().path("numbersAtRisk");
-    return beside.isObject()
-        ? table.with(read(beside, "numbersAtRisk", plan.measure()))
-        : table;
+    return beside.isObject() ? table.with(read(beside, "numbersAtRisk", plan.measure())) : table;
   }
 
   private DataTable read(JsonNode source, String where, String measure) {

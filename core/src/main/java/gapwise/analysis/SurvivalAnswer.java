@@ -37,16 +37,19 @@ final class SurvivalAnswer {
     questions
         .compare()
         .ifPresent(
-            asked ->
-                result.comparison(
-                    new CurveComparison(questions, groups, warnings).of(asked)));
+            asked -> result.comparison(new CurveComparison(questions, groups, warnings).of(asked)));
+    questions
+        .pooled()
+        .ifPresent(
+            asked -> result.pooledCurves(new CurvePooling(questions, groups, warnings).of(asked)));
     return result.with(warnings);
   }
 
   private CurveResult curve(CurveGroup group) {
     KaplanMeier curve = group.curve();
     if (curve.median().isEmpty()) {
-      warn(group, "median-not-reached", "more than half never had the event, so there is no median");
+      warn(
+          group, "median-not-reached", "more than half never had the event, so there is no median");
     }
     Optional<RestrictedMean> mean =
         questions.horizon().isPresent()

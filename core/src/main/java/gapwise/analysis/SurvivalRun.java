@@ -49,7 +49,8 @@ final class SurvivalRun {
       plan.questions().compare().ifPresent(asked -> known(asked, rows.keySet()));
     }
     if (problems.isEmpty() && rows.isEmpty()) {
-      problems.add("source", "no-rows", "no row has all that is needed; see the roles of this task");
+      problems.add(
+          "source", "no-rows", "no row has all that is needed; see the roles of this task");
     }
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
@@ -103,8 +104,7 @@ final class SurvivalRun {
     return Optional.of(text);
   }
 
-  private static Optional<Boolean> event(
-      DataTable.Row row, Columns columns, ReportedRow reported) {
+  private static Optional<Boolean> event(DataTable.Row row, Columns columns, ReportedRow reported) {
     String text = row.text(columns.byRole().get("event")).toLowerCase(Locale.ROOT);
     if (YES.contains(text)) {
       return Optional.of(true);

@@ -17,8 +17,8 @@ import java.util.function.IntUnaryOperator;
  *
  * <p>Two choices differ from the paper's listing. Stretches are cut at the printed times rather
  * than at the next point read, so a number at risk holds at its own time. And the number lost is
- * found by halving an interval rather than by repeated correction, which need not end; what rounding
- * leaves over is lost after the stretch's last event.
+ * found by halving an interval rather than by repeated correction, which need not end; what
+ * rounding leaves over is lost after the stretch's last event.
  */
 public final class CurveReconstruction {
   private final List<PatientTime> patients = new ArrayList<>();
@@ -38,8 +38,7 @@ public final class CurveReconstruction {
    * @param largestDifference between the reconstructed curve and a point read
    * @param unreached numbers at risk that the curve's fall does not leave room for
    */
-  public record Reconstructed(
-      PatientTimes times, double largestDifference, List<Mark> unreached) {
+  public record Reconstructed(PatientTimes times, double largestDifference, List<Mark> unreached) {
     public Reconstructed {
       unreached = List.copyOf(unreached);
     }
@@ -101,7 +100,8 @@ public final class CurveReconstruction {
       IntUnaryOperator came = c -> stretch.walk(left, survival, c).events();
       int more = came.applyAsInt(0) < missing ? 0 : fewestNotBelow(came, missing, left);
       boolean better =
-          more < left && Math.abs(came.applyAsInt(more + 1) - missing) < came.applyAsInt(more) - missing;
+          more < left
+              && Math.abs(came.applyAsInt(more + 1) - missing) < came.applyAsInt(more) - missing;
       censored = better ? more + 1 : more;
     } else {
       double rate = stretch.from() > 0 ? (patients.size() - events()) / stretch.from() : 0;

@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Cox's partial likelihood of one covariate, group or not, with Efron's handling of ties (Cox, J R
- * Stat Soc B 1972;34:187; Efron, J Am Stat Assoc 1977;72:557). Of d events at one time the l-th (l =
- * 0 ... d-1) sees each group's number at risk less l/d of the group's own events.
+ * Stat Soc B 1972;34:187; Efron, J Am Stat Assoc 1977;72:557). Of d events at one time the l-th (l
+ * = 0 ... d-1) sees each group's number at risk less l/d of the group's own events.
  *
  * <p>The score falls strictly, so its limits at both infinities tell whether a maximum exists. They
  * are counts: upwards, less the events of the other group that came while this one was at risk;

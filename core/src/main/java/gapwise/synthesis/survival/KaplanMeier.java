@@ -10,8 +10,8 @@ import java.util.function.ToDoubleFunction;
 
 /**
  * The share of patients still without the event: product over event times of 1 - d/n (Kaplan and
- * Meier, J Am Stat Assoc 1958;53:457), with Greenwood's variance S^2 sum d/(n (n - d)). The curve is
- * known up to the longest time; beyond it only if the last patient had the event. Immutable.
+ * Meier, J Am Stat Assoc 1958;53:457), with Greenwood's variance S^2 sum d/(n (n - d)). The curve
+ * is known up to the longest time; beyond it only if the last patient had the event. Immutable.
  */
 public final class KaplanMeier {
   /** Products of ratios of whole numbers that equal one half miss it by rounding only. */
@@ -83,8 +83,8 @@ public final class KaplanMeier {
 
   /**
    * Limits of survival on the complementary log-log scale, which stay between 0 and 1 (Kalbfleisch
-   * and Prentice, The Statistical Analysis of Failure Time Data, 1980). Empty where the curve is not
-   * known, and where survival is 0 or 1: these limits have no width there.
+   * and Prentice, The Statistical Analysis of Failure Time Data, 1980). Empty where the curve is
+   * not known, and where survival is 0 or 1: these limits have no width there.
    */
   public Optional<Interval> limitsAt(double time, double level) {
     return isKnownAt(time) ? limits(survival(time), greenwood(time), level) : Optional.empty();
@@ -149,8 +149,7 @@ public final class KaplanMeier {
 
   /** Whether patients were followed so long, or none was left without the event before. */
   public boolean isKnownAt(double time) {
-    return time <= longest
-        || (!steps.isEmpty() && steps.get(steps.size() - 1).survival() == 0);
+    return time <= longest || (!steps.isEmpty() && steps.get(steps.size() - 1).survival() == 0);
   }
 
   /** Number of patients the curve starts with. */

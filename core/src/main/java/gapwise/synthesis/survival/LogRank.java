@@ -26,8 +26,7 @@ public record LogRank(double observed, double expected, double chiSquared, doubl
       observed += at.events();
       expected += at.allEvents() * share;
       if (at.allAtRisk() > 1) {
-        variance +=
-            at.allEvents() * share * (1 - share) * (all - at.allEvents()) / (all - 1);
+        variance += at.allEvents() * share * (1 - share) * (all - at.allEvents()) / (all - 1);
       }
     }
     if (variance == 0) {

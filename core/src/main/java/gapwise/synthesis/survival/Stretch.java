@@ -35,8 +35,8 @@ record Stretch(double from, double to, List<Point> points) {
 
   /**
    * Walks along: at each point the drop of the curve is made by the nearest whole number of events,
-   * d = n (1 - S/S before), S before being that of the reconstructed curve, so that rounding does not
-   * add up (Guyot et al. 2012, equations 6 and 7).
+   * d = n (1 - S/S before), S before being that of the reconstructed curve, so that rounding does
+   * not add up (Guyot et al. 2012, equations 6 and 7).
    *
    * @param atRisk patients at the start
    * @param survival of the reconstructed curve at the start
