@@ -125,7 +125,7 @@ final class CurvePooling {
     return new PooledCurveResult.Mean(
         horizon,
         means.size(),
-        Summaries.summary(pooled, BackTransform.NONE),
+        Summaries.summary(pooled, BackTransform.of(mean -> Math.max(0, Math.min(horizon, mean)))),
         Summaries.heterogeneity(pooled.heterogeneity()));
   }
 
