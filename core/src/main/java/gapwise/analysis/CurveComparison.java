@@ -7,7 +7,9 @@ import gapwise.synthesis.survival.PatientTimes;
 import gapwise.synthesis.survival.RestrictedMean;
 import gapwise.synthesis.survival.TwoGroups;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -28,11 +30,14 @@ final class CurveComparison {
   ComparisonResult of(SurvivalQuestions.Compare asked) {
     List<CurveGroup> own = new ArrayList<>();
     List<CurveGroup> others = new ArrayList<>();
+    Map<Optional<String>, CurveGroup> against = new HashMap<>();
+    groups.stream()
+        .filter(group -> group.group().equals(Optional.of(asked.against())))
+        .forEach(group -> against.put(group.study(), group));
     for (CurveGroup group : groups) {
-      Optional<CurveGroup> other = in(group.study(), asked.against());
-      if (group.group().equals(Optional.of(asked.group())) && other.isPresent()) {
+      if (group.group().equals(Optional.of(asked.group())) && against.containsKey(group.study())) {
         own.add(group);
-        others.add(other.get());
+        others.add(against.get(group.study()));
       }
     }
     TwoGroups two = TwoGroups.of(times(own), times(others));
@@ -58,12 +63,6 @@ final class CurveComparison {
 
   private static List<PatientTimes> times(List<CurveGroup> groups) {
     return groups.stream().map(CurveGroup::times).toList();
-  }
-
-  private Optional<CurveGroup> in(Optional<String> study, String group) {
-    return groups.stream()
-        .filter(one -> one.study().equals(study) && one.group().equals(Optional.of(group)))
-        .findFirst();
   }
 
   private ComparisonResult whole(

@@ -7,7 +7,7 @@ import gapwise.problem.Problems;
 import java.util.List;
 import java.util.Map;
 
-/** What a plan of the task {@code reconstruct-curve} may not ask. */
+/** What a plan of the tasks {@code reconstruct-curve} and {@code survival} may not ask. */
 final class CurveRules {
   /** Far above any published curve; every patient is told apart. */
   private static final int MOST_PATIENTS = 1_000_000;
@@ -28,15 +28,47 @@ final class CurveRules {
           "wrong-source",
           "expected exactly one of \"table\" (a file) and \"rows\" (a list)");
     }
-    plan.get("groups").fields().forEachRemaining(rules::group);
+    if (plan.has("groups")) {
+      plan.get("groups").fields().forEachRemaining(rules::group);
+      rules.named();
+    }
+    rules.rising(plan.path("pooledCurve").path("times"));
+    rules.different(plan.path("compare"));
+    return rules.problems.list();
+  }
+
+  private void named() {
     JsonNode compare = plan.path("compare");
-    rules.known("compare.group", compare.path("group"));
-    rules.known("compare.against", compare.path("against"));
+    known("compare.group", compare.path("group"));
+    known("compare.against", compare.path("against"));
     JsonNode pooled = plan.path("pooledCurve").path("groups");
     for (int i = 0; i < pooled.size(); i++) {
-      rules.known("pooledCurve.groups[" + i + "]", pooled.get(i));
+      known("pooledCurve.groups[" + i + "]", pooled.get(i));
     }
-    return rules.problems.list();
+  }
+
+  private void rising(JsonNode times) {
+    for (int i = 1; i < times.size(); i++) {
+      if (times.get(i).asDouble() <= times.get(i - 1).asDouble()) {
+        problems.add(
+            "pooledCurve.times[" + i + "]",
+            "times-not-sorted",
+            "found "
+                + times.get(i)
+                + " after "
+                + times.get(i - 1)
+                + "; each time once, in their order");
+      }
+    }
+  }
+
+  private void different(JsonNode compare) {
+    if (compare.isObject() && compare.get("group").equals(compare.get("against"))) {
+      problems.add(
+          "compare.against",
+          "same-group",
+          "a group cannot be set against itself; name the other one");
+    }
   }
 
   private void group(Map.Entry<String, JsonNode> group) {

@@ -67,7 +67,7 @@ final class PlanRules {
       rules.intervals();
     } else if (task.equals("agreement")) {
       rules.problems.addAll(AgreementRules.check(plan));
-    } else if (task.equals("reconstruct-curve")) {
+    } else if (task.equals("reconstruct-curve") || task.equals("survival")) {
       rules.problems.addAll(CurveRules.check(plan));
     } else if (task.equals("patients-with-summaries")) {
       rules.problems.addAll(PatientsPlan.check(plan));

@@ -39,6 +39,7 @@ public record Result(
     Optional<PatientsResult> patients,
     Optional<List<CurveResult>> curves,
     Optional<ComparisonResult> comparison,
+    Optional<List<PooledCurveResult>> pooledCurves,
     Optional<List<Intervals>> intervals,
     Optional<Intervals> pooled,
     Optional<List<Conversion>> conversions,

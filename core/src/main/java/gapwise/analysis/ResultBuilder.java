@@ -29,6 +29,7 @@ final class ResultBuilder {
   private Optional<PatientsResult> patients = Optional.empty();
   private Optional<List<CurveResult>> curves = Optional.empty();
   private Optional<ComparisonResult> comparison = Optional.empty();
+  private Optional<List<PooledCurveResult>> pooledCurves = Optional.empty();
   private Optional<List<Result.Intervals>> intervals = Optional.empty();
   private Optional<Result.Intervals> pooled = Optional.empty();
   private Optional<List<Result.Conversion>> conversions = Optional.empty();
@@ -140,6 +141,11 @@ final class ResultBuilder {
     return this;
   }
 
+  ResultBuilder pooledCurves(List<PooledCurveResult> pooledCurves) {
+    this.pooledCurves = Optional.of(List.copyOf(pooledCurves));
+    return this;
+  }
+
   ResultBuilder intervals(List<Result.Intervals> intervals) {
     this.intervals = Optional.of(List.copyOf(intervals));
     return this;
@@ -185,6 +191,7 @@ final class ResultBuilder {
         patients,
         curves,
         comparison,
+        pooledCurves,
         intervals,
         pooled,
         conversions,

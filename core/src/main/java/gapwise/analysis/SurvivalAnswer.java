@@ -38,6 +38,10 @@ final class SurvivalAnswer {
         .compare()
         .ifPresent(
             asked -> result.comparison(new CurveComparison(questions, groups, warnings).of(asked)));
+    questions
+        .pooled()
+        .ifPresent(
+            asked -> result.pooledCurves(new CurvePooling(questions, groups, warnings).of(asked)));
     return result.with(warnings);
   }
 
@@ -94,7 +98,8 @@ final class SurvivalAnswer {
         what
             + " is not known, since nobody was followed beyond "
             + group.curve().longest()
-            + "; it is left out");
+            + "; it is left out (of a published curve that runs level further, give its end as a"
+            + " point)");
   }
 
   private void warn(CurveGroup group, String code, String message) {

@@ -54,4 +54,34 @@ public final class PatientTimes {
   public double longest() {
     return patients.get(patients.size() - 1).time();
   }
+
+  /** Patients followed longer than a time. */
+  int followedBeyond(double time) {
+    return size() - firstBeyond(time);
+  }
+
+  /** Patients last seen without the event after one time and before another. */
+  int censoredBetween(double after, double before) {
+    int count = 0;
+    int from = after == 0 ? 0 : firstBeyond(after);
+    for (int i = from; i < size() && patients.get(i).time() < before; i++) {
+      count += patients.get(i).event() ? 0 : 1;
+    }
+    return count;
+  }
+
+  /** The place of the first patient followed longer than a time. */
+  private int firstBeyond(double time) {
+    int low = 0;
+    int high = size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (patients.get(middle).time() <= time) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
 }
