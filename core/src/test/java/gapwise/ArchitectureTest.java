@@ -45,6 +45,9 @@ class ArchitectureTest {
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
+                  "synthesis.multiverse",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -55,6 +58,7 @@ class ArchitectureTest {
                       "synthesis.pooling",
                       "synthesis.diagnostics",
                       "synthesis.agreement",
+                      "synthesis.multiverse",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

@@ -4,7 +4,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
 
 /** A checked plan with every default filled in. Immutable. */
-sealed interface Plan permits SynthesisPlan, IntervalPlan, ConvertPlan, AgreementPlan {
+sealed interface Plan
+    permits SynthesisPlan, MultiversePlan, IntervalPlan, ConvertPlan, AgreementPlan {
   /** The plan as JSON with every default filled in; a copy. */
   ObjectNode json();
 

@@ -28,7 +28,7 @@ final class PlanRules {
   private static final Set<String> MODELS = Set.of("random-effects", "common-effect");
 
   private static final List<String> TASKS =
-      List.of("synthesis", "interval", "convert", "agreement");
+      List.of("synthesis", "multiverse", "interval", "convert", "agreement");
 
   /** Nearer to 0 and 1 limits are lost in rounding; no report uses such levels. */
   private static final double LEAST_LEVEL = 0.01;
@@ -59,8 +59,16 @@ final class PlanRules {
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.available();
+      rules.problems.addAll(MultiverseRules.onlyThere(plan));
+    } else if (task.equals("multiverse")) {
+      rules.problems.addAll(MultiverseRules.check(plan));
     }
     return rules.problems.list();
+  }
+
+  /** Whether a measure has an exact likelihood and this version knows it. */
+  static boolean exactLikelihoodFor(String measure) {
+    return MODELS.contains("exact-likelihood") && EXACT_MEASURES.contains(measure);
   }
 
   private void level() {

@@ -20,6 +20,11 @@ final class ProfileLikelihoodInterval implements MeanInterval {
   }
 
   @Override
+  public boolean ignoresTauSquared() {
+    return true;
+  }
+
+  @Override
   public PooledMean around(WeightedMean mean, double level) {
     EffectSample sample = mean.sample();
     double tauSquared = new NormalLikelihood(sample, mean.model(), false).maximum().value();
