@@ -45,6 +45,9 @@ class ArchitectureTest {
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
+                  "synthesis.likelihood",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "synthesis.multiverse",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry(
@@ -58,6 +61,7 @@ class ArchitectureTest {
                       "synthesis.pooling",
                       "synthesis.diagnostics",
                       "synthesis.agreement",
+                      "synthesis.likelihood",
                       "synthesis.multiverse",
                       "numeric",
                       "problem")),

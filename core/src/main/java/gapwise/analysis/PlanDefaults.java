@@ -31,6 +31,9 @@ final class PlanDefaults {
           "pooledCounts",
           "model",
           "pooling",
+          "exactModel",
+          "treatmentCoding",
+          "quadraturePoints",
           "betweenStudyVariance",
           "interval",
           "predictionInterval",
@@ -112,6 +115,9 @@ final class PlanDefaults {
     if (full.get("model").asText().equals("common-effect")) {
       text(given, full, "pooling", "inverse-variance");
     }
+    if (ExactModels.asked(full)) {
+      ExactModels.fill(given, full);
+    }
     text(given, full, "interval", random ? "hartung-knapp" : "normal");
     if (random) {
       text(given, full, "predictionInterval", "t-k-minus-2");
@@ -151,7 +157,7 @@ final class PlanDefaults {
 
   /** Whether anything is ever added to zero cells, or a study left out for them. */
   static boolean usesZeroCells(ObjectNode full) {
-    String scale = full.path("scale").asText();
+    String scale = ExactModels.asked(full) ? "" : full.path("scale").asText();
     return switch (full.path("measure").asText()) {
       case "proportion" -> scale.equals("logit") || scale.equals("log");
       case "incidence-rate" -> scale.equals("log");

@@ -100,11 +100,18 @@ final class PlanReader {
         columns(full),
         measure(full, measure),
         settings(full),
-        full.path("pooling").asText().equals("mantel-haenszel")
-            ? CountPooling.mantelHaenszel(measure)
-            : Optional.empty(),
+        counts(full, measure),
         Optional.ofNullable(full.get("subgroup")).map(JsonNode::asText),
         full.path("subgroupVariance").asText().equals("common"));
+  }
+
+  private static Optional<CountPooling> counts(ObjectNode full, String measure) {
+    if (full.get("model").asText().equals("exact-likelihood")) {
+      return Optional.of(ExactModels.of(full));
+    }
+    return full.path("pooling").asText().equals("mantel-haenszel")
+        ? CountPooling.mantelHaenszel(measure)
+        : Optional.empty();
   }
 
   private static Measure<?> measure(ObjectNode full, String measure) {
@@ -128,8 +135,10 @@ final class PlanReader {
             full.path("standardisedVariance").asText().equals("factor-squared"),
             full.path("reportedAs").asText().equals("ratio"),
             full.get("level").asDouble(),
-            switch (full.path("pooling").asText()) {
-              case "mantel-haenszel" -> Pooling.COUNTS;
+            switch (full.path(
+                    full.get("model").asText().equals("exact-likelihood") ? "model" : "pooling")
+                .asText()) {
+              case "mantel-haenszel", "exact-likelihood" -> Pooling.COUNTS;
               case "peto" -> Pooling.PETO;
               default -> Pooling.INVERSE_VARIANCE;
             });
@@ -137,11 +146,11 @@ final class PlanReader {
   }
 
   private static PoolingSettings settings(ObjectNode full) {
-    boolean common = full.get("model").asText().equals("common-effect");
+    boolean random = full.get("model").asText().equals("random-effects");
     return new PoolingSettings(
-        common
-            ? Optional.empty()
-            : TauSquaredEstimators.named(full.get("betweenStudyVariance").asText()),
+        random
+            ? TauSquaredEstimators.named(full.get("betweenStudyVariance").asText())
+            : Optional.empty(),
         MeanIntervals.named(full.get("interval").asText()).orElseThrow(),
         new Prediction(
             Prediction.Reference.valueOf(

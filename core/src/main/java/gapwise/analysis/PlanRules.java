@@ -15,9 +15,6 @@ import java.util.Set;
  * contract describes but this version does not do. Nothing asked for is passed over in silence.
  */
 final class PlanRules {
-  private static final Set<String> EXACT_MEASURES =
-      Set.of("proportion", "incidence-rate", "odds-ratio", "incidence-rate-ratio");
-
   private static final Map<String, Set<String>> COUNT_POOLING =
       Map.of(
           "mantel-haenszel",
@@ -25,7 +22,8 @@ final class PlanRules {
           "peto",
           Set.of("odds-ratio"));
 
-  private static final Set<String> MODELS = Set.of("random-effects", "common-effect");
+  private static final Set<String> MODELS =
+      Set.of("random-effects", "common-effect", "exact-likelihood");
 
   private static final List<String> TASKS =
       List.of("synthesis", "multiverse", "interval", "convert", "agreement");
@@ -109,13 +107,8 @@ final class PlanRules {
           "scale-not-for-measure",
           "'" + text("scale") + "' is no scale for '" + measure + "', which has " + scales);
     }
-    if (model.equals("exact-likelihood") && !EXACT_MEASURES.contains(measure)) {
-      problems.add(
-          "model",
-          "model-not-for-measure",
-          "an exact likelihood needs counts whose distribution is known; there is none here for '"
-              + measure
-              + "'");
+    if (model.equals("exact-likelihood")) {
+      ExactModels.check(plan, problems);
     }
     Set<String> pooled = COUNT_POOLING.get(text("pooling"));
     if (pooled != null && !pooled.contains(measure)) {

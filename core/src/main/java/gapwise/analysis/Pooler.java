@@ -68,7 +68,7 @@ interface Pooler {
 
     @Override
     public Subgroups subgroups(List<String> levels, boolean common) {
-      return Subgroups.apart(levels, this::at);
+      return Subgroups.apart(levels, this::at, counts.estimatesSpread());
     }
   }
 }

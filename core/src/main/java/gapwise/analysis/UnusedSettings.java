@@ -28,21 +28,15 @@ final class UnusedSettings {
     USED.put("backTransformN", doubleArcsine);
     USED.put("backTransformAlsoWith", doubleArcsine);
     USED.put("reportedAs", plan -> is(plan, "measure", "reported-effect"));
+    USED.put("exactModel", ExactModels::hasTwoGroups);
+    USED.put("treatmentCoding", ExactModels::hasCoding);
+    USED.put("quadraturePoints", ExactModels::asked);
     Predicate<ObjectNode> standardised =
         plan -> is(plan, "measure", "standardised-mean-difference");
     USED.put("smallSampleCorrection", standardised);
     USED.put("standardisedVariance", standardised);
     for (String field :
-        List.of(
-            "exactModel",
-            "treatmentCoding",
-            "quadraturePoints",
-            "prior",
-            "reference",
-            "better",
-            "networkEffects",
-            "moderatorTest",
-            "cluster")) {
+        List.of("prior", "reference", "better", "networkEffects", "moderatorTest", "cluster")) {
       USED.put(field, never);
     }
   }

@@ -18,13 +18,17 @@ final class ArmScale {
    * @param hasZero whether the scale has no finite value for the group as it is
    * @param plus the group with something added
    * @param effect the effect of a group for which the scale has a finite value
+   * @param fromCounts whether groups are pooled from their counts, so that nothing is added and an
+   *     infinite value of one does not matter
    */
   static <D> List<StudyEffect> effects(
       List<D> groups,
-      ZeroCells rule,
+      ZeroCells asked,
+      boolean fromCounts,
       Predicate<D> hasZero,
       BiFunction<D, Double, D> plus,
       Function<D, StudyEffect> effect) {
+    ZeroCells rule = fromCounts ? asked.withoutAdding() : asked;
     boolean any = groups.stream().anyMatch(hasZero);
     List<StudyEffect> effects = new ArrayList<>();
     for (D group : groups) {
@@ -32,9 +36,12 @@ final class ArmScale {
       D used = added > 0 ? plus.apply(group, added) : group;
       if (hasZero.test(used)) {
         effects.add(
-            StudyEffect.leftOut(
-                "study-left-out",
-                "its effect is infinite on this scale and the plan adds nothing to zero cells"));
+            fromCounts
+                ? StudyEffect.COUNTS_ONLY
+                : StudyEffect.leftOut(
+                    "study-left-out",
+                    "its effect is infinite on this scale and the plan adds nothing to zero"
+                        + " cells"));
       } else {
         StudyEffect one = effect.apply(used);
         effects.add(added > 0 ? one.withCellsAdded() : one);

@@ -9,8 +9,10 @@ import java.util.Optional;
  *
  * @param squareRoot whether the square root is pooled instead of the log
  * @param zeroCells what is added to counts of 0; used by the log only
+ * @param fromCounts whether groups are pooled from their counts, with nothing added
  */
-record IncidenceRate(boolean squareRoot, ZeroCells zeroCells) implements Measure<ArmRate> {
+record IncidenceRate(boolean squareRoot, ZeroCells zeroCells, boolean fromCounts)
+    implements Measure<ArmRate> {
   @Override
   public List<Role> roles() {
     return List.of(new Role("events", true), new Role("personTime", true));
@@ -31,6 +33,7 @@ record IncidenceRate(boolean squareRoot, ZeroCells zeroCells) implements Measure
     return ArmScale.effects(
         studies,
         zeroCells,
+        fromCounts,
         rate -> rate.events() == 0,
         ArmRate::plus,
         rate -> StudyEffect.of(Math.log(rate.rate()), 1 / rate.events()));

@@ -22,7 +22,8 @@ public final class Measures {
                 ProportionScale.valueOf(o.scale().toUpperCase(Locale.ROOT).replace('-', '_')),
                 o.zeroCells(),
                 o.backTransformN(),
-                o.backTransformAlsoWith()));
+                o.backTransformAlsoWith(),
+                o.pooling() == Pooling.COUNTS));
     add(
         "odds-ratio",
         List.of("log"),
@@ -45,7 +46,9 @@ public final class Measures {
     add(
         "incidence-rate",
         List.of("log", "square-root"),
-        o -> new IncidenceRate(o.scale().equals("square-root"), o.zeroCells()));
+        o ->
+            new IncidenceRate(
+                o.scale().equals("square-root"), o.zeroCells(), o.pooling() == Pooling.COUNTS));
     add(
         "incidence-rate-ratio",
         List.of("log"),

@@ -12,12 +12,14 @@ import java.util.OptionalDouble;
  * @param backTransformN patients for the way back from the double arcsine; empty for the harmonic
  *     mean of the totals
  * @param alsoWith further numbers of patients, each above 0
+ * @param fromCounts whether groups are pooled from their counts, with nothing added
  */
 record Proportion(
     ProportionScale scale,
     ZeroCells zeroCells,
     OptionalDouble backTransformN,
-    List<Double> alsoWith)
+    List<Double> alsoWith,
+    boolean fromCounts)
     implements Measure<ArmCounts> {
   Proportion {
     alsoWith = List.copyOf(alsoWith);
@@ -35,7 +37,8 @@ record Proportion(
 
   @Override
   public List<StudyEffect> effects(List<ArmCounts> studies) {
-    return ArmScale.effects(studies, zeroCells, scale::isInfinite, ArmCounts::plus, scale::effect);
+    return ArmScale.effects(
+        studies, zeroCells, fromCounts, scale::isInfinite, ArmCounts::plus, scale::effect);
   }
 
   @Override

@@ -8,7 +8,6 @@ import java.util.function.Predicate;
 final class PendingSettings {
   private static final List<Predicate<JsonNode>> PENDING =
       List.of(
-          plan -> plan.path("model").asText().equals("exact-likelihood"),
           plan -> plan.path("model").asText().equals("three-level"),
           plan -> plan.path("model").asText().equals("bayesian"),
           plan -> plan.path("model").asText().equals("network"),

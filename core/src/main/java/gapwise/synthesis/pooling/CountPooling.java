@@ -17,6 +17,11 @@ public interface CountPooling {
    */
   Pooled pool(List<? extends StudyData> studies, double level);
 
+  /** Whether a variance between studies is estimated; that of a group of one study is then 0. */
+  default boolean estimatesSpread() {
+    return false;
+  }
+
   /** Mantel and Haenszel's pooling of a measure; empty if it has none. */
   static Optional<CountPooling> mantelHaenszel(String measure) {
     return Optional.ofNullable(

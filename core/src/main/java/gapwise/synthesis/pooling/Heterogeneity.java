@@ -39,6 +39,11 @@ public record Heterogeneity(
   /** One study: Q is 0 on 0 degrees of freedom. */
   public static final Heterogeneity OF_ONE_STUDY = fromQ(0, 0);
 
+  /** A spread between studies from a model that has no Q. */
+  public static Heterogeneity ofSpread(double tau) {
+    return UNKNOWN.withTauSquared(tau * tau);
+  }
+
   /** What follows from Q alone. */
   public static Heterogeneity fromQ(double q, int degrees) {
     if (degrees < 1) {

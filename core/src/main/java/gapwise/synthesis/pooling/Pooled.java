@@ -92,7 +92,7 @@ public record Pooled(
   }
 
   /** No mean, for a reason that stands in the warning. */
-  static Pooled without(Heterogeneity heterogeneity, Problem warning) {
+  public static Pooled without(Heterogeneity heterogeneity, Problem warning) {
     return new Pooled(
         Optional.empty(),
         Optional.empty(),

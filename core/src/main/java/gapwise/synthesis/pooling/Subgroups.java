@@ -48,10 +48,22 @@ public record Subgroups(
       EffectSample sample, List<String> levels, PoolingSettings settings) {
     return apart(
         levels,
+        at -> InverseVariance.pool(sample.at(at), settings),
+        settings.estimator().isPresent());
+  }
+
+  /**
+   * Each group pooled by itself.
+   *
+   * @param spread whether a variance between studies is estimated; that of a group of one is 0
+   */
+  public static Subgroups apart(
+      List<String> levels, Function<List<Integer>, Pooled> pool, boolean spread) {
+    return apart(
+        levels,
         at -> {
-          Pooled pooled = InverseVariance.pool(sample.at(at), settings);
-          boolean set =
-              at.size() == 1 && settings.estimator().isPresent() && pooled.mean().isPresent();
+          Pooled pooled = pool.apply(at);
+          boolean set = at.size() == 1 && spread && pooled.mean().isPresent();
           return set ? pooled.with(pooled.heterogeneity().withTauSquared(0)) : pooled;
         });
   }

@@ -1,0 +1,103 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.problem.Problems;
+import gapwise.synthesis.likelihood.ExactLikelihood;
+import gapwise.synthesis.likelihood.ExactLikelihood.Model;
+import java.util.Set;
+
+/**
+ * The model {@code exact-likelihood} in a plan: its defaults, what it may ask, which likelihood.
+ */
+final class ExactModels {
+  private static final Set<String> MEASURES =
+      Set.of("proportion", "incidence-rate", "odds-ratio", "incidence-rate-ratio");
+
+  private ExactModels() {}
+
+  /** Whether a plan asks for it. */
+  static boolean asked(ObjectNode plan) {
+    return plan.path("model").asText().equals("exact-likelihood");
+  }
+
+  private static boolean measures(ObjectNode plan, String measure) {
+    return plan.path("measure").asText().equals(measure);
+  }
+
+  /** Whether {@code exactModel} has a bearing. */
+  static boolean hasTwoGroups(ObjectNode plan) {
+    return asked(plan) && (measures(plan, "odds-ratio") || measures(plan, "incidence-rate-ratio"));
+  }
+
+  /** Whether {@code treatmentCoding} has a bearing. */
+  static boolean hasCoding(ObjectNode plan) {
+    return hasTwoGroups(plan) && plan.path("exactModel").asText().equals("unconditional");
+  }
+
+  /** Fills in what the plan leaves out. */
+  static void fill(ObjectNode given, ObjectNode full) {
+    if (hasTwoGroups(full)) {
+      full.put("exactModel", given.path("exactModel").asText("conditional"));
+    }
+    if (hasCoding(full)) {
+      full.put("treatmentCoding", given.path("treatmentCoding").asText("zero-one"));
+    }
+    full.put("quadraturePoints", given.path("quadraturePoints").asInt(25));
+  }
+
+  /** What does not go together. */
+  static void check(ObjectNode plan, Problems problems) {
+    if (!MEASURES.contains(plan.path("measure").asText())) {
+      problems.add(
+          "model",
+          "model-not-for-measure",
+          "an exact likelihood needs counts whose distribution is known; there is none here for '"
+              + plan.path("measure").asText()
+              + "'");
+    }
+    String scale = plan.path("scale").asText();
+    boolean right =
+        measures(plan, "proportion")
+            ? scale.equals("logit")
+            : !measures(plan, "incidence-rate") || scale.equals("log");
+    if (!right) {
+      problems.add(
+          "scale",
+          "scale-not-for-model",
+          "true values are taken to be normal on the "
+              + (measures(plan, "proportion") ? "logit" : "log")
+              + " scale in an exact likelihood; found '"
+              + scale
+              + "', leave it out");
+    }
+    if (measures(plan, "incidence-rate-ratio")
+        && plan.path("exactModel").asText().equals("unconditional")) {
+      problems.add(
+          "exactModel",
+          "model-not-for-measure",
+          "the unconditional likelihood is for odds ratios; rate ratios have 'conditional', given"
+              + " the events of both groups");
+    }
+  }
+
+  /** The likelihood a checked plan asks for. */
+  static ExactLikelihood of(ObjectNode full) {
+    Model model =
+        switch (full.get("measure").asText()) {
+          case "proportion" -> Model.PROPORTION;
+          case "incidence-rate" -> Model.RATE;
+          case "incidence-rate-ratio" -> Model.RATE_RATIO;
+          default -> oddsRatio(full);
+        };
+    return new ExactLikelihood(model, full.get("quadraturePoints").asInt());
+  }
+
+  private static Model oddsRatio(ObjectNode full) {
+    if (full.get("exactModel").asText().equals("conditional")) {
+      return Model.ODDS_RATIO_CONDITIONAL;
+    }
+    return full.get("treatmentCoding").asText().equals("half")
+        ? Model.ODDS_RATIO_HALF
+        : Model.ODDS_RATIO_ZERO_ONE;
+  }
+}

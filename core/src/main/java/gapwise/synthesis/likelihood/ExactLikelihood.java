@@ -1,0 +1,218 @@
+package gapwise.synthesis.likelihood;
+
+import gapwise.effect.ArmCounts;
+import gapwise.effect.ArmRate;
+import gapwise.effect.StudyData;
+import gapwise.effect.TwoByTwo;
+import gapwise.effect.TwoRates;
+import gapwise.numeric.ReferenceDistribution;
+import gapwise.problem.Problem;
+import gapwise.problem.Problems;
+import gapwise.synthesis.pooling.CountPooling;
+import gapwise.synthesis.pooling.Heterogeneity;
+import gapwise.synthesis.pooling.Pooled;
+import gapwise.synthesis.pooling.PooledMean;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Pooling of counts by their own likelihood with normal limits. Studies that say nothing add
+ * nothing. A single study gives its own effect, whatever the model.
+ */
+public final class ExactLikelihood implements CountPooling {
+  /** Which counts, and what is held fixed. */
+  public enum Model {
+    /** Events among patients of single groups. */
+    PROPORTION,
+    /** Events over person-time of single groups. */
+    RATE,
+    /** Fourfold tables given their margins. */
+    ODDS_RATIO_CONDITIONAL,
+    /** Fourfold tables with an intercept a study, groups coded 0 and 1. */
+    ODDS_RATIO_ZERO_ONE,
+    /** Fourfold tables with an intercept a study, groups coded -1/2 and 1/2. */
+    ODDS_RATIO_HALF,
+    /** Events over person-time of two groups, given the events of both. */
+    RATE_RATIO
+  }
+
+  private final Model model;
+  private final int points;
+
+  /**
+   * @param points of the adaptive quadrature, 1 (Laplace) to 200
+   */
+  public ExactLikelihood(Model model, int points) {
+    this.model = model;
+    this.points = points;
+  }
+
+  @Override
+  public boolean estimatesSpread() {
+    return true;
+  }
+
+  @Override
+  public Pooled pool(List<? extends StudyData> studies, double level) {
+    List<? extends StudyData> told = studies.stream().filter(this::tells).toList();
+    LikelihoodFit fit = fit(told);
+    if (fit instanceof LikelihoodFit.NoMaximum none) {
+      return Pooled.without(Heterogeneity.UNKNOWN, why(none.reason(), studies));
+    }
+    LikelihoodFit.Estimate top = (LikelihoodFit.Estimate) fit;
+    return told.size() == 1 ? single(told.get(0), top, level) : pooled(top, level);
+  }
+
+  private LikelihoodFit fit(List<? extends StudyData> studies) {
+    return switch (model) {
+      case PROPORTION -> {
+        List<ArmCounts> arms = studies.stream().map(ArmCounts.class::cast).toList();
+        yield BinomialNormal.fit(
+            column(arms, ArmCounts::events), column(arms, ArmCounts::total), points);
+      }
+      case RATE -> {
+        List<ArmRate> arms = studies.stream().map(ArmRate.class::cast).toList();
+        yield PoissonNormal.fit(
+            column(arms, ArmRate::events), column(arms, ArmRate::personTime), points);
+      }
+      case RATE_RATIO -> {
+        List<TwoRates> arms = studies.stream().map(TwoRates.class::cast).toList();
+        yield RateRatioNormal.fit(
+            column(arms, a -> a.intervention().events()),
+            column(arms, a -> a.intervention().personTime()),
+            column(arms, a -> a.comparator().events()),
+            column(arms, a -> a.comparator().personTime()),
+            points);
+      }
+      default -> tables(studies.stream().map(TwoByTwo.class::cast).toList());
+    };
+  }
+
+  private LikelihoodFit tables(List<TwoByTwo> tables) {
+    double[] events = column(tables, t -> t.intervention().events());
+    double[] totals = column(tables, t -> t.intervention().total());
+    double[] otherEvents = column(tables, t -> t.comparator().events());
+    double[] otherTotals = column(tables, t -> t.comparator().total());
+    return model == Model.ODDS_RATIO_CONDITIONAL
+        ? FourfoldNormal.conditional(events, totals, otherEvents, otherTotals, points)
+        : FourfoldNormal.unconditional(
+            events, totals, otherEvents, otherTotals, model == Model.ODDS_RATIO_HALF, points);
+  }
+
+  private static <D> double[] column(List<D> studies, ToDoubleFunction<D> number) {
+    return studies.stream().mapToDouble(number).toArray();
+  }
+
+  /** Whether a study says anything of what is pooled. */
+  private boolean tells(StudyData study) {
+    if (study instanceof TwoByTwo table) {
+      return table.eventTotal() > 0 && table.nonEventTotal() > 0;
+    }
+    return !(study instanceof TwoRates rates) || rates.eventTotal() > 0;
+  }
+
+  private static Pooled pooled(LikelihoodFit.Estimate top, double level) {
+    Problems warnings = new Problems();
+    if (top.tau() == 0) {
+      warnings.add(
+          "",
+          "between-study-variance-at-zero",
+          "the variance between studies is estimated as 0; with few studies this does not show that"
+              + " their true effects agree");
+    }
+    if (!top.converged()) {
+      warnings.add(
+          "",
+          "did-not-converge",
+          "the search for the top of the likelihood did not settle; do not rely on these numbers");
+    }
+    return new Pooled(
+        Optional.of(
+            PooledMean.symmetric(
+                top.estimate(), top.standardError(), ReferenceDistribution.normal(), level)),
+        Optional.empty(),
+        Heterogeneity.ofSpread(top.tau()),
+        List.of(),
+        OptionalDouble.of(top.standardError()),
+        Optional.of(new Pooled.Likelihood(top.logLikelihood(), false, top.converged())),
+        Optional.empty(),
+        warnings.list());
+  }
+
+  /** A study's own effect; the conditional likelihood of one table has its top elsewhere. */
+  private static Pooled single(StudyData study, LikelihoodFit.Estimate top, double level) {
+    double estimate = top.estimate();
+    double error = top.standardError();
+    if (study instanceof TwoByTwo table) {
+      ArmCounts i = table.intervention();
+      ArmCounts c = table.comparator();
+      estimate = Math.log(i.events() / i.nonEvents()) - Math.log(c.events() / c.nonEvents());
+      error = Math.sqrt(1 / i.events() + 1 / i.nonEvents() + 1 / c.events() + 1 / c.nonEvents());
+    }
+    return new Pooled(
+        Optional.of(PooledMean.symmetric(estimate, error, ReferenceDistribution.normal(), level)),
+        Optional.empty(),
+        Heterogeneity.OF_ONE_STUDY,
+        List.of(1.0),
+        OptionalDouble.of(error),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(
+            new Problem(
+                "",
+                "single-study",
+                "only one study says anything: its own result stands here, and nothing can be said"
+                    + " of differences between studies")));
+  }
+
+  private Problem why(LikelihoodFit.Reason reason, List<? extends StudyData> studies) {
+    boolean two = model != Model.PROPORTION && model != Model.RATE;
+    return switch (reason) {
+      case NO_INFORMATION -> {
+        boolean none = studies.stream().allMatch(s -> s.allEvents().orElse(0) == 0);
+        boolean all =
+            studies.stream()
+                .allMatch(s -> s instanceof TwoByTwo table && table.nonEventTotal() == 0);
+        yield studies.isEmpty()
+            ? new Problem("", "no-studies", "no study is left to be pooled")
+            : new Problem(
+                "",
+                none ? "no-events" : all ? "all-events" : "no-information",
+                "no study says anything of the ratio; nothing is pooled");
+      }
+      case MEAN_FALLS -> two ? limit("0") : new Problem("", "no-events", OF_NONE);
+      case MEAN_RISES -> two ? limit("infinite") : new Problem("", "all-events", OF_ALL);
+      case SPREAD_RISES ->
+          new Problem(
+              "",
+              "estimate-at-limit",
+              "every study lies at one limit or the other, so the likelihood rises as the spread"
+                  + " between studies grows and has no highest point; nothing is pooled");
+      case OUT_OF_RANGE ->
+          new Problem(
+              "",
+              "did-not-converge",
+              "the likelihood could not be worked out within the range of numbers; check the"
+                  + " units");
+    };
+  }
+
+  private static final String OF_NONE =
+      "no event anywhere, so the likelihood rises as the pooled value falls to 0 and has no highest"
+          + " point; an interval on all counts together can be had by the task 'interval'";
+
+  private static final String OF_ALL =
+      "every patient had the event, so the likelihood rises as the proportion goes to 1 and has no"
+          + " highest point; an interval on all counts together can be had by the task 'interval'";
+
+  private static Problem limit(String ratio) {
+    return new Problem(
+        "",
+        "estimate-at-limit",
+        "one of the groups has no events, or only events, in every study, so the pooled ratio is "
+            + ratio
+            + " and has no interval");
+  }
+}

@@ -1,0 +1,240 @@
+package gapwise.synthesis.likelihood;
+
+import gapwise.numeric.GaussHermite;
+
+/**
+ * Finds the top of the likelihood. First with tau at 0, where it is concave; then by Newton's
+ * method from a tau above 0, with the sign of every curvature turned downhill, a step cut until the
+ * likelihood rises, and tau taken without its sign (the likelihood is even in tau). The higher of
+ * the two tops is the answer; where they are level, the one at 0.
+ */
+final class LikelihoodSearch {
+  private static final int MOST_STEPS = 200;
+  private static final int MOST_HALVINGS = 40;
+
+  /** Twice the rise a further Newton step promises, below which the search has settled. */
+  private static final double SETTLED = 1e-10;
+
+  /** The same where another search follows. */
+  private static final double NEARLY_SETTLED = 1e-4;
+
+  /** So small a promise that not even one more step is made. */
+  private static final double EXACT = 1e-20;
+
+  /** Points of the search that comes first. */
+  private static final int FEW_POINTS = 5;
+
+  /** Variance between studies over that within, below which a top near 0 is taken to be at 0. */
+  private static final double NEGLIGIBLE = 1e-6;
+
+  /** The longest step of mean and intercepts, on the logit or log scale. */
+  private static final double LONGEST = 5;
+
+  /** Relative rounding of a log likelihood. */
+  private static final double ROUNDING = 1e-12;
+
+  private final StudyLikelihoods studies;
+  private final GaussHermite rule;
+  private final double furthest;
+
+  private LikelihoodSearch(StudyLikelihoods studies, GaussHermite rule) {
+    this.studies = studies;
+    this.rule = rule;
+    furthest = furthest(studies);
+  }
+
+  /** The top of the likelihood of some studies. */
+  static LikelihoodFit fit(StudyLikelihoods studies, int points) {
+    if (studies.size() == 0) {
+      return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.NO_INFORMATION);
+    }
+    int down = 0;
+    int up = 0;
+    for (int i = 0; i < studies.size(); i++) {
+      down += studies.pull(i) == StudyLikelihoods.Pull.DOWN ? 1 : 0;
+      up += studies.pull(i) == StudyLikelihoods.Pull.UP ? 1 : 0;
+    }
+    if (down == studies.size()) {
+      return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.MEAN_FALLS);
+    }
+    if (up == studies.size()) {
+      return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.MEAN_RISES);
+    }
+    boolean limits = down + up == studies.size();
+    return new LikelihoodSearch(studies, GaussHermite.of(points)).best(limits, down, up);
+  }
+
+  private LikelihoodFit best(boolean limits, int down, int up) {
+    LikelihoodSurface flat = new LikelihoodSurface(studies, GaussHermite.of(1));
+    flat.moveTo(startMean(), 0);
+    flat = climb(flat, true, SETTLED);
+    LikelihoodSurface spread = withSpread(flat);
+    boolean higher = spread.tau > 0 && spread.value > flat.value + level(flat);
+    LikelihoodSurface top = higher ? spread : flat;
+    // With every study at a limit, the likelihood tends to this as tau and mean grow together.
+    double beyond =
+        limits
+            ? down * Math.log((double) down / (down + up))
+                + up * Math.log((double) up / (down + up))
+            : Double.NEGATIVE_INFINITY;
+    if (studies.hasIntercepts() ? higher && spread.tau >= furthest : beyond > top.value + 1e-9) {
+      return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.SPREAD_RISES);
+    }
+    return answer(top);
+  }
+
+  /** The top with a tau above 0, found with few points and settled with all. */
+  private LikelihoodSurface withSpread(LikelihoodSurface flat) {
+    double nearFlat = flat.tauTau < 0 ? Math.sqrt(-NEGLIGIBLE * studies.size() / flat.meanMean) : 0;
+    GaussHermite few = GaussHermite.of(Math.min(FEW_POINTS, rule.points()));
+    LikelihoodSurface spread = new LikelihoodSurface(studies, few);
+    spread.copyPlace(flat);
+    spread.tau = startTau(flat);
+    spread.guessModes();
+    spread.evaluate();
+    spread = climb(spread, false, few == rule ? SETTLED : NEARLY_SETTLED);
+    if (few == rule || spread.tau < nearFlat) {
+      return spread;
+    }
+    LikelihoodSurface all = new LikelihoodSurface(studies, rule);
+    all.copyPlace(spread);
+    all.evaluate();
+    return climb(all, false, SETTLED);
+  }
+
+  private static LikelihoodFit answer(LikelihoodSurface top) {
+    double information = -top.meanMean;
+    boolean proper = true;
+    if (top.tau > 0) {
+      double determinant = top.meanMean * top.tauTau - top.meanTau * top.meanTau;
+      proper = top.tauTau < 0 && determinant > 0;
+      information = proper ? -determinant / top.tauTau : information;
+    }
+    double error = 1 / Math.sqrt(information);
+    if (!Double.isFinite(top.value) || !(error > 0) || !Double.isFinite(error)) {
+      return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.OUT_OF_RANGE);
+    }
+    return new LikelihoodFit.Estimate(top.mean, error, top.tau, top.value, top.settled && proper);
+  }
+
+  private static double level(LikelihoodSurface surface) {
+    return 1e-10 + ROUNDING * Math.abs(surface.value);
+  }
+
+  private double startMean() {
+    double sum = 0;
+    double weights = 0;
+    for (int i = 0; i < studies.size(); i++) {
+      double weight = studies.startInformation(i);
+      sum += weight * studies.start(i);
+      weights += weight;
+    }
+    return sum / weights;
+  }
+
+  /** From the variance of the studies' own values over what their information explains. */
+  private double startTau(LikelihoodSurface flat) {
+    double squares = 0;
+    double expected = 0;
+    double scale = 0;
+    double information = 0;
+    for (int i = 0; i < studies.size(); i++) {
+      double w = studies.startInformation(i);
+      double distance = studies.start(i) - flat.mean;
+      double shrunk = w / (1 + w);
+      squares += shrunk * distance * distance;
+      expected += shrunk / w;
+      scale += shrunk;
+      information += w;
+    }
+    double moment = (squares - expected) / scale;
+    return Math.sqrt(Math.max(moment, studies.size() / information / 4));
+  }
+
+  /** Beyond any spread that the studies' own values could show. */
+  private static double furthest(StudyLikelihoods studies) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < studies.size(); i++) {
+      low = Math.min(low, studies.start(i));
+      high = Math.max(high, studies.start(i));
+    }
+    return 100 + 10 * (high - low);
+  }
+
+  /** Climbs to a top and says there whether it settled. */
+  private LikelihoodSurface climb(LikelihoodSurface from, boolean flat, double enough) {
+    LikelihoodSurface at = from;
+    LikelihoodSurface next = from.another();
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double[] step = flat ? flatStep(at) : step(at);
+      double promised = at.slopeMean * step[0] + at.slopeTau * step[1] + at.interceptDecrement();
+      boolean last = promised < enough;
+      if (last && enough > SETTLED || promised < EXACT) {
+        at.settled = true;
+        return at;
+      }
+      double share = share(at, step);
+      double least = at.value - (last ? 1e-9 + level(at) : 0);
+      boolean risen = false;
+      for (int cut = 0; cut < MOST_HALVINGS && !risen; cut++, share /= 2) {
+        next.stepFrom(at, step, share);
+        risen = next.value >= least;
+      }
+      if (!risen) {
+        at.settled = promised < 1e-6;
+        return at;
+      }
+      LikelihoodSurface reached = next;
+      next = at;
+      at = reached;
+      if (last) {
+        at.settled = true;
+        return at;
+      }
+      if (!flat && at.tau > furthest) {
+        return at;
+      }
+    }
+    return at;
+  }
+
+  private static double[] flatStep(LikelihoodSurface at) {
+    return new double[] {-at.slopeMean / Math.min(at.meanMean, -1e-300), 0};
+  }
+
+  /** Newton's step with both curvatures made negative. */
+  private static double[] step(LikelihoodSurface at) {
+    double a = at.meanMean;
+    double b = at.meanTau;
+    double c = at.tauTau;
+    double middle = (a + c) / 2;
+    double radius = Math.hypot((a - c) / 2, b);
+    if (middle + radius < 0) {
+      double determinant = a * c - b * b;
+      return new double[] {
+        -(c * at.slopeMean - b * at.slopeTau) / determinant,
+        -(a * at.slopeTau - b * at.slopeMean) / determinant
+      };
+    }
+    // directions of curvature: (cos, sin) belongs to middle + radius
+    double angle = Math.atan2(2 * b, a - c) / 2;
+    double cos = Math.cos(angle);
+    double sin = Math.sin(angle);
+    double floor = 1e-8 * (Math.abs(middle) + radius) + 1e-300;
+    double along = cos * at.slopeMean + sin * at.slopeTau;
+    double across = -sin * at.slopeMean + cos * at.slopeTau;
+    along /= Math.max(Math.abs(middle + radius), floor);
+    across /= Math.max(Math.abs(middle - radius), floor);
+    return new double[] {cos * along - sin * across, sin * along + cos * across};
+  }
+
+  /** How much of a step can be made without going out of reach. */
+  private static double share(LikelihoodSurface at, double[] step) {
+    double longest = Math.max(Math.abs(step[0]), Math.abs(step[1]) / (1 + at.tau / LONGEST));
+    for (int s = 0; s < at.intercept.length; s++) {
+      longest = Math.max(longest, Math.abs(at.interceptStep(s, step[0], step[1])));
+    }
+    return longest > LONGEST ? LONGEST / longest : 1;
+  }
+}

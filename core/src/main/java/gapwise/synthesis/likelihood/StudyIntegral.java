@@ -1,0 +1,271 @@
+package gapwise.synthesis.likelihood;
+
+import static gapwise.synthesis.likelihood.StudyLikelihoods.G;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.GG;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.T;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.TG;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.TGG;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.TT;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.TTG;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.TTGG;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.TTT;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.TTTG;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.TTTT;
+import static gapwise.synthesis.likelihood.StudyLikelihoods.VALUE;
+
+import gapwise.numeric.GaussHermite;
+
+/**
+ * The log likelihood of one study with its true value mean + tau u integrated out over a standard
+ * normal u, by Gauss-Hermite quadrature centred at the mode of the integrand and scaled by its
+ * curvature there (Pinheiro and Bates, J Comput Graph Stat 1995;4:12; Liu and Pierce, Biometrika
+ * 1994;81:624), with its exact first and second derivatives by mean, tau and intercept.
+ *
+ * <p>With h(u) = l(mean + tau u) - u^2/2, mode m and scale s = D^-1/2, D = -h''(m), the value is
+ * log s + log sum exp(c_j + h(m + s z_j)). Derivatives take along how m and s move: m_x = h_ux/D
+ * and so on, from differentiating h_u(m) = 0. They are therefore those of the sum that is computed,
+ * not of the integral it stands for, so that few points give a consistent fit too. Not for use by
+ * several threads at once.
+ */
+final class StudyIntegral {
+  private static final int MOST_STEPS = 300;
+
+  /** Nodes that add less than this share are passed over, since their derivatives can overflow. */
+  private static final double LEAST_SHARE = 1e-200;
+
+  /** Log likelihood, then its first derivatives, then the second ones row by row. */
+  double value;
+
+  final double[] gradient = new double[3];
+  final double[][] hessian = new double[3][3];
+
+  /** Place of the mode, in units of u. */
+  double mode;
+
+  private final StudyLikelihoods studies;
+  private final int parameters;
+  private final double[] nodes;
+  private final double[] logScaled;
+  private final double[] d = new double[StudyLikelihoods.LENGTH];
+  private final double[] modeMoves = new double[3];
+  private final double[] scaleMoves = new double[3];
+  private final double[][] modeBends = new double[3][3];
+  private final double[][] scaleBends = new double[3][3];
+  private final double[][] logScaleBends = new double[3][3];
+  private final double[] first = new double[3];
+  private final double[] mixed = new double[3];
+  private final double[] curved = new double[3];
+  private final double[] bent = new double[3];
+  private double logScale;
+
+  StudyIntegral(StudyLikelihoods studies, GaussHermite rule) {
+    this.studies = studies;
+    parameters = studies.hasIntercepts() ? 3 : 2;
+    nodes = new double[rule.points()];
+    logScaled = new double[rule.points()];
+    for (int i = 0; i < nodes.length; i++) {
+      nodes[i] = rule.node(i);
+      logScaled[i] = rule.logScaledWeight(i);
+    }
+  }
+
+  /**
+   * Works out value and derivatives.
+   *
+   * @param tau at least 0; at 0 the derivatives by it are those from above
+   * @param from where the search for the mode starts
+   */
+  void at(int study, double mean, double tau, double intercept, double from) {
+    if (tau == 0) {
+      withoutSpread(study, mean, intercept);
+      return;
+    }
+    mode = findMode(study, mean, tau, intercept, from);
+    studies.all(study, mean + tau * mode, intercept, d);
+    moves(tau);
+    sum(study, mean, tau, intercept);
+  }
+
+  private void withoutSpread(int study, double mean, double intercept) {
+    studies.second(study, mean, intercept, d);
+    mode = 0;
+    value = d[VALUE];
+    gradient[0] = d[T];
+    gradient[1] = 0;
+    gradient[2] = d[G];
+    hessian[0][0] = d[TT];
+    hessian[1][1] = d[T] * d[T] + d[TT];
+    hessian[2][2] = d[GG];
+    both(hessian, 0, 1, 0);
+    both(hessian, 0, 2, d[TG]);
+    both(hessian, 1, 2, 0);
+  }
+
+  /** The zero of h_u(u) = tau l'(mean + tau u) - u, which falls; Newton within a bracket. */
+  private double findMode(int study, double mean, double tau, double intercept, double from) {
+    double low = Double.NEGATIVE_INFINITY;
+    double high = Double.POSITIVE_INFINITY;
+    double u = from;
+    double lastStep = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < MOST_STEPS; i++) {
+      studies.second(study, mean + tau * u, intercept, d);
+      double slope = tau * d[T] - u;
+      if (slope > 0) {
+        low = u;
+      } else {
+        high = u;
+      }
+      double step = slope / (1 - tau * tau * d[TT]);
+      double next = u + step;
+      boolean slow = i > 4 && Math.abs(step) > lastStep / 2;
+      if (!(next >= low && next <= high) || slow) {
+        next = between(low, high, u);
+      }
+      lastStep = Math.abs(next - u);
+      u = next;
+      if (lastStep <= 1e-9 * (1 + Math.abs(u)) && Math.abs(step) <= 2 * lastStep) {
+        // the next Newton step would be of the order of the square of this one
+        return u;
+      }
+    }
+    return u;
+  }
+
+  private static double between(double low, double high, double u) {
+    if (low == Double.NEGATIVE_INFINITY) {
+      return high - 1 - Math.abs(u);
+    }
+    return high == Double.POSITIVE_INFINITY ? low + 1 + Math.abs(u) : low + (high - low) / 2;
+  }
+
+  /** How mode and scale move with the parameters; the derivatives at the mode stand in d. */
+  private void moves(double tau) {
+    double u = mode;
+    double tau2 = tau * tau;
+    double tau3 = tau2 * tau;
+    double spread = 1 - tau2 * d[TT];
+    double third = tau3 * d[TTT];
+    first[0] = tau * d[TT];
+    first[1] = d[T] + tau * u * d[TT];
+    first[2] = tau * d[TG];
+    curved[0] = tau2 * d[TTT];
+    curved[1] = 2 * tau * d[TT] + tau2 * u * d[TTT];
+    curved[2] = tau2 * d[TTG];
+    bent[0] = tau3 * d[TTTT];
+    bent[1] = 3 * tau2 * d[TTT] + tau3 * u * d[TTTT];
+    bent[2] = tau3 * d[TTTG];
+    both(modeBends, 0, 0, tau * d[TTT]);
+    both(modeBends, 0, 1, d[TT] + tau * u * d[TTT]);
+    both(modeBends, 1, 1, 2 * u * d[TT] + tau * u * u * d[TTT]);
+    both(modeBends, 0, 2, tau * d[TTG]);
+    both(modeBends, 1, 2, d[TG] + tau * u * d[TTG]);
+    both(modeBends, 2, 2, tau * d[TGG]);
+    both(scaleBends, 0, 0, tau2 * d[TTTT]);
+    both(scaleBends, 0, 1, 2 * tau * d[TTT] + tau2 * u * d[TTTT]);
+    both(scaleBends, 1, 1, 2 * d[TT] + 4 * tau * u * d[TTT] + tau2 * u * u * d[TTTT]);
+    both(scaleBends, 0, 2, tau2 * d[TTTG]);
+    both(scaleBends, 1, 2, 2 * tau * d[TTG] + tau2 * u * d[TTTG]);
+    both(scaleBends, 2, 2, tau2 * d[TTGG]);
+    logScale = -Math.log(spread) / 2;
+    double scale = Math.exp(logScale);
+    for (int x = 0; x < parameters; x++) {
+      modeMoves[x] = first[x] / spread;
+      mixed[x] = -(third * modeMoves[x] + curved[x]); // derivative of the spread D
+      scaleMoves[x] = -mixed[x] / spread / 2;
+    }
+    double fourth = tau2 * tau2 * d[TTTT];
+    for (int x = 0; x < parameters; x++) {
+      for (int y = 0; y <= x; y++) {
+        double mx = modeMoves[x];
+        double my = modeMoves[y];
+        double bend =
+            (third * mx * my + curved[x] * my + curved[y] * mx + modeBends[x][y]) / spread;
+        double spreadBend =
+            -(fourth * mx * my + bent[x] * my + bent[y] * mx + scaleBends[x][y] + third * bend);
+        double logBend = -(spreadBend / spread - mixed[x] / spread * (mixed[y] / spread)) / 2;
+        both(modeBends, x, y, bend);
+        both(logScaleBends, x, y, logBend);
+        both(scaleBends, x, y, scale * (logBend + scaleMoves[x] * scaleMoves[y]));
+      }
+    }
+  }
+
+  private void sum(int study, double mean, double tau, double intercept) {
+    double scale = Math.exp(logScale);
+    double top = d[VALUE] - mode * mode / 2;
+    double total = 0;
+    double[] slopes = gradient;
+    java.util.Arrays.fill(slopes, 0);
+    for (double[] row : hessian) {
+      java.util.Arrays.fill(row, 0);
+    }
+    for (int j = 0; j < nodes.length; j++) {
+      double z = nodes[j];
+      double u = mode + scale * z;
+      studies.second(study, mean + tau * u, intercept, d);
+      double share = Math.exp(logScaled[j] + d[VALUE] - u * u / 2 - top);
+      if (!(share > LEAST_SHARE)) {
+        continue;
+      }
+      total += share;
+      add(share, z, u, tau, scale);
+    }
+    value = logScale + top + Math.log(total);
+    for (int x = 0; x < parameters; x++) {
+      slopes[x] /= total;
+    }
+    for (int x = 0; x < parameters; x++) {
+      for (int y = 0; y <= x; y++) {
+        both(hessian, x, y, hessian[x][y] / total - slopes[x] * slopes[y] + logScaleBends[x][y]);
+      }
+    }
+    for (int x = 0; x < parameters; x++) {
+      slopes[x] += scaleMoves[x];
+    }
+  }
+
+  /** Adds one node: its share times slopes, and times bends plus products of slopes. */
+  private void add(double share, double z, double u, double tau, double scale) {
+    double hu = tau * d[T] - u;
+    double huu = tau * tau * d[TT] - 1;
+    first[0] = d[T];
+    first[1] = u * d[T];
+    mixed[0] = tau * d[TT];
+    mixed[1] = d[T] + tau * u * d[TT];
+    if (parameters == 3) {
+      first[2] = d[G];
+      mixed[2] = tau * d[TG];
+    }
+    for (int x = 0; x < parameters; x++) {
+      curved[x] = modeMoves[x] + scale * scaleMoves[x] * z; // how the node moves
+      bent[x] = first[x] + hu * curved[x];
+      gradient[x] += share * bent[x];
+    }
+    for (int x = 0; x < parameters; x++) {
+      for (int y = 0; y <= x; y++) {
+        double moved = modeBends[x][y] + scaleBends[x][y] * z;
+        hessian[x][y] +=
+            share
+                * (direct(x, y, u)
+                    + mixed[x] * curved[y]
+                    + mixed[y] * curved[x]
+                    + huu * curved[x] * curved[y]
+                    + hu * moved
+                    + bent[x] * bent[y]);
+      }
+    }
+  }
+
+  /** Second derivative of h by two parameters with u held; x is not below y. */
+  private double direct(int x, int y, double u) {
+    if (x == 2) {
+      return y == 2 ? d[GG] : y == 1 ? u * d[TG] : d[TG];
+    }
+    return x == 0 ? d[TT] : y == 0 ? u * d[TT] : u * u * d[TT];
+  }
+
+  private static void both(double[][] matrix, int x, int y, double entry) {
+    matrix[x][y] = entry;
+    matrix[y][x] = entry;
+  }
+}

@@ -1,0 +1,66 @@
+package gapwise.synthesis.likelihood;
+
+/**
+ * The log likelihoods of some studies, each a concave function of its own true value theta and, in
+ * models with an intercept a study, of that intercept g. Derivatives are written into an array at
+ * the places named here, since they are asked for a million times.
+ */
+abstract class StudyLikelihoods {
+  static final int VALUE = 0;
+
+  /** First derivative by theta. */
+  static final int T = 1;
+
+  static final int TT = 2;
+
+  /** First derivative by the intercept. */
+  static final int G = 3;
+
+  static final int TG = 4;
+  static final int GG = 5;
+  static final int TTT = 6;
+  static final int TTTT = 7;
+  static final int TTG = 8;
+  static final int TTTG = 9;
+  static final int TGG = 10;
+  static final int TTGG = 11;
+
+  /** Length of the array of derivatives. */
+  static final int LENGTH = 12;
+
+  /** Which way a study pushes the mean if nothing holds it. */
+  enum Pull {
+    /** To a finite value. */
+    NONE,
+    DOWN,
+    UP
+  }
+
+  /** Number of studies. */
+  abstract int size();
+
+  /** Whether each study has an intercept of its own. */
+  boolean hasIntercepts() {
+    return false;
+  }
+
+  /** Value and derivatives up to the second. */
+  abstract void second(int study, double theta, double intercept, double[] d);
+
+  /** Value and all derivatives. */
+  abstract void all(int study, double theta, double intercept, double[] d);
+
+  /** A finite value near the study's own theta. */
+  abstract double start(int study);
+
+  /** A value near its information on theta, above 0. */
+  abstract double startInformation(int study);
+
+  /** A value near the study's intercept. */
+  double startIntercept(int study) {
+    return 0;
+  }
+
+  /** Which way the study pushes the mean. */
+  abstract Pull pull(int study);
+}
