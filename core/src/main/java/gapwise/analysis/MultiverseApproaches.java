@@ -144,10 +144,7 @@ record MultiverseApproaches<D extends StudyData>(
   }
 
   private Approach fromCounts(String model) {
-    Map<String, String> fields = new LinkedHashMap<>();
-    fields.put("model", model);
-    fields.put("interval", "normal");
-    SynthesisPlan variant = plan.with(fields);
+    SynthesisPlan variant = plan.with(MultiversePlan.ofModel(model, plan.measure()));
     return fromCounts(model, variant, this.<D>same(variant.how()));
   }
 

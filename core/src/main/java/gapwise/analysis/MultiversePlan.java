@@ -1,6 +1,7 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.effect.Measures;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,6 +45,20 @@ record MultiversePlan(ObjectNode json, SynthesisPlan base, Vary vary) implements
   /** The plan of one of the analyses: the synthesis with some of its fields set anew. */
   SynthesisPlan with(Map<String, ?> fields) {
     return PlanReader.synthesis(synthesis(json, fields));
+  }
+
+  /**
+   * The fields that make a synthesis one of a model without an estimator of tau squared. An exact
+   * likelihood has only the usual scale, whatever the plan's.
+   */
+  static Map<String, String> ofModel(String model, String measure) {
+    Map<String, String> fields = new LinkedHashMap<>(Map.of("interval", "normal"));
+    fields.put("model", model);
+    List<String> scales = Measures.scales(measure);
+    if (model.equals("exact-likelihood") && scales.size() > 1) {
+      fields.put("scale", scales.get(0));
+    }
+    return fields;
   }
 
   /** The synthesis in a plan of this task, with some of its fields set anew. */

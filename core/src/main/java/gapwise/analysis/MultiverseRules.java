@@ -122,7 +122,8 @@ final class MultiverseRules {
   private ObjectNode variant(String field, String word) {
     boolean random = !field.equals("model") && !field.equals("scale");
     if (field.equals("model") && !word.equals("random-effects")) {
-      return MultiversePlan.synthesis(plan, Map.of("model", word, "interval", "normal"));
+      return MultiversePlan.synthesis(
+          plan, MultiversePlan.ofModel(word, plan.path("measure").asText()));
     }
     if (field.equals("model") || random) {
       ObjectNode other = plan.deepCopy();

@@ -64,11 +64,6 @@ final class PlanRules {
     return rules.problems.list();
   }
 
-  /** Whether a measure has an exact likelihood and this version knows it. */
-  static boolean exactLikelihoodFor(String measure) {
-    return MODELS.contains("exact-likelihood") && EXACT_MEASURES.contains(measure);
-  }
-
   private void level() {
     double level = plan.get("level").asDouble();
     if (level < LEAST_LEVEL || level > MOST_LEVEL) {

@@ -65,7 +65,7 @@ final class VaryDefaults {
     words(
         vary,
         "model",
-        PlanRules.exactLikelihoodFor(measure)
+        ExactModels.take(measure)
             ? List.of("random-effects", "exact-likelihood")
             : List.of("random-effects"));
     if (Measures.scales(measure).size() > 1) {
