@@ -43,6 +43,8 @@ class ArchitectureTest {
               Map.entry("effect", Set.of("numeric", "problem")),
               Map.entry("synthesis.pooling", Set.of("effect", "numeric", "problem")),
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
+              Map.entry(
+                  "synthesis.bayes", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "synthesis.likelihood",
@@ -63,6 +65,7 @@ class ArchitectureTest {
                       "synthesis.agreement",
                       "synthesis.likelihood",
                       "synthesis.multiverse",
+                      "synthesis.bayes",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

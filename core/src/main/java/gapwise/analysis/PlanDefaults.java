@@ -39,6 +39,9 @@ final class PlanDefaults {
           "predictionInterval",
           "predictionStandardError",
           "tauSquaredInterval",
+          "prior",
+          "probabilities",
+          "priorSensitivity",
           "zeroCells",
           "smallSampleCorrection",
           "standardisedVariance",
@@ -124,11 +127,26 @@ final class PlanDefaults {
       text(given, full, "predictionStandardError", "sum-of-weights");
       text(given, full, "tauSquaredInterval", "q-profile");
     }
+    if (full.get("model").asText().equals("bayesian")) {
+      prior(given, full);
+    }
     measureOptions(given, full, measure);
     if (given.has("subgroup") && random) {
       text(given, full, "subgroupVariance", "separate");
     }
     flag(given, full, "influence");
+  }
+
+  private static void prior(ObjectNode given, ObjectNode full) {
+    JsonNode asked = given.path("prior");
+    ObjectNode prior = full.putObject("prior");
+    prior.set(
+        "mean", asked.has("mean") ? asked.get("mean") : JsonNodeFactory.instance.textNode("flat"));
+    if (asked.has("tau")) {
+      prior.set("tau", asked.get("tau"));
+    } else {
+      prior.putObject("tau").put("halfNormal", 0.5);
+    }
   }
 
   private static void measureOptions(ObjectNode given, ObjectNode full, String measure) {

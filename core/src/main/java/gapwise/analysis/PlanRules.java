@@ -23,7 +23,7 @@ final class PlanRules {
           Set.of("odds-ratio"));
 
   private static final Set<String> MODELS =
-      Set.of("random-effects", "common-effect", "exact-likelihood");
+      Set.of("random-effects", "common-effect", "exact-likelihood", "bayesian");
 
   private static final List<String> TASKS =
       List.of("synthesis", "multiverse", "interval", "convert", "agreement");
@@ -134,13 +134,16 @@ final class PlanRules {
   }
 
   private void available() {
+    PriorReader.check(plan, problems);
     if (Measures.scales(text("measure")).isEmpty()) {
       later("measure", "the measure '" + text("measure") + "'", Measures.names());
     }
     boolean known = problems.list().stream().anyMatch(p -> p.where().equals("model"));
     if (!known && !MODELS.contains(text("model"))) {
       later(
-          "model", "the model '" + text("model") + "'", List.of("random-effects", "common-effect"));
+          "model",
+          "the model '" + text("model") + "'",
+          List.of("random-effects", "common-effect", "bayesian"));
     }
     if (plan.has("betweenStudyVariance")
         && TauSquaredEstimators.named(text("betweenStudyVariance")).isEmpty()) {

@@ -30,7 +30,10 @@ interface Pooler {
   static <D extends StudyData> Pooler of(SynthesisPlan plan, Studies<D> studies) {
     return plan.counts().isPresent()
         ? new OfCounts(studies.pooledData(), plan.counts().get(), plan.settings().level())
-        : new OfEffects(studies.sample(), plan.settings());
+        : plan.json().path("model").asText().equals("bayesian")
+            ? new OfPosteriors(
+                studies.sample(), PriorReader.read(plan.json().path("prior")), plan.settings())
+            : new OfEffects(studies.sample(), plan.settings());
   }
 
   /** By the variance of effects. */

@@ -5,7 +5,12 @@ import java.util.List;
 /** The parts a synthesis can have, in the order in which their warnings are told. */
 final class SynthesisParts {
   private static final List<SynthesisPart> ALL =
-      List.of(new PooledPart(), new SubgroupPart(), new InfluencePart(), new CumulativePart());
+      List.of(
+          new PooledPart(),
+          new SubgroupPart(),
+          new InfluencePart(),
+          new CumulativePart(),
+          new BayesianPart());
 
   private SynthesisParts() {}
 

@@ -22,6 +22,9 @@ final class UnusedSettings {
             "tauSquaredInterval")) {
       USED.put(field, random);
     }
+    for (String field : List.of("prior", "probabilities", "priorSensitivity")) {
+      USED.put(field, plan -> is(plan, "model", "bayesian"));
+    }
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
     USED.put("zeroCells", PlanDefaults::usesZeroCells);
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
@@ -36,7 +39,7 @@ final class UnusedSettings {
     USED.put("smallSampleCorrection", standardised);
     USED.put("standardisedVariance", standardised);
     for (String field :
-        List.of("prior", "reference", "better", "networkEffects", "moderatorTest", "cluster")) {
+        List.of("reference", "better", "networkEffects", "moderatorTest", "cluster")) {
       USED.put(field, never);
     }
   }

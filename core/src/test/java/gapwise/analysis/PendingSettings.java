@@ -9,7 +9,6 @@ final class PendingSettings {
   private static final List<Predicate<JsonNode>> PENDING =
       List.of(
           plan -> plan.path("model").asText().equals("three-level"),
-          plan -> plan.path("model").asText().equals("bayesian"),
           plan -> plan.path("model").asText().equals("network"),
           plan -> plan.path("task").asText().equals("reconstruct-curve"),
           plan -> plan.has("moderators"),

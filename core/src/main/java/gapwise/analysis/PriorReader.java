@@ -1,0 +1,63 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.problem.Problems;
+import gapwise.synthesis.bayes.MeanPrior;
+import gapwise.synthesis.bayes.Priors;
+import gapwise.synthesis.bayes.TauPrior;
+
+/** The priors of a plan whose form and defaults are settled. */
+final class PriorReader {
+  private PriorReader() {}
+
+  static Priors read(JsonNode prior) {
+    JsonNode normal = prior.path("mean").path("normal");
+    return new Priors(
+        normal.isMissingNode()
+            ? MeanPrior.FLAT
+            : MeanPrior.normal(normal.get(0).asDouble(), normal.get(1).asDouble()),
+        tau(prior.path("tau")));
+  }
+
+  static TauPrior tau(JsonNode tau) {
+    if (tau.has("halfNormal")) {
+      return new TauPrior.HalfNormal(tau.get("halfNormal").asDouble());
+    }
+    if (tau.has("halfCauchy")) {
+      return new TauPrior.HalfCauchy(tau.get("halfCauchy").asDouble());
+    }
+    if (tau.has("uniform")) {
+      JsonNode range = tau.get("uniform");
+      return new TauPrior.Uniform(range.get(0).asDouble(), range.get(1).asDouble());
+    }
+    return new TauPrior.Flat();
+  }
+
+  /** Notes what no prior can be. */
+  static void check(JsonNode plan, Problems problems) {
+    JsonNode normal = plan.path("prior").path("mean").path("normal");
+    if (!normal.isMissingNode() && !(normal.get(1).asDouble() > 0)) {
+      problems.add(
+          "prior.mean.normal[1]",
+          "out-of-range",
+          "found "
+              + normal.get(1)
+              + ", expected the standard deviation of the prior, above 0; or say \"flat\"");
+    }
+    checkTau(plan.path("prior").path("tau"), "prior.tau", problems);
+    JsonNode others = plan.path("priorSensitivity");
+    for (int i = 0; i < others.size(); i++) {
+      checkTau(others.get(i), "priorSensitivity[" + i + "]", problems);
+    }
+  }
+
+  private static void checkTau(JsonNode tau, String where, Problems problems) {
+    JsonNode range = tau.path("uniform");
+    if (!range.isMissingNode() && !(range.get(0).asDouble() < range.get(1).asDouble())) {
+      problems.add(
+          where + ".uniform",
+          "out-of-range",
+          "found " + range + ", expected the lower end of the range before the upper");
+    }
+  }
+}
