@@ -45,6 +45,9 @@ class ArchitectureTest {
               Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
               Map.entry(
                   "synthesis.bayes", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.smallstudy",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "synthesis.likelihood",
@@ -62,6 +65,7 @@ class ArchitectureTest {
                       "effect",
                       "synthesis.pooling",
                       "synthesis.diagnostics",
+                      "synthesis.smallstudy",
                       "synthesis.agreement",
                       "synthesis.likelihood",
                       "synthesis.multiverse",

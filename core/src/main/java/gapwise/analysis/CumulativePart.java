@@ -4,6 +4,7 @@ import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.synthesis.pooling.PooledValue;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,7 +28,7 @@ final class CumulativePart implements SynthesisPart {
     boolean random = synthesis.plan().settings().estimator().isPresent();
     List<InfluenceResult.Cumulative> steps = new ArrayList<>();
     for (int n = 1; n <= order.size(); n++) {
-      Refit some = new Refit(synthesis.pooler().at(order.subList(0, n)), random);
+      Refit some = new Refit(PooledValue.of(synthesis.pooler().at(order.subList(0, n)), n), random);
       steps.add(
           new InfluenceResult.Cumulative(
               pooled.get(order.get(n - 1)).label(),

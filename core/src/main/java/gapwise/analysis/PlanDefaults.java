@@ -49,6 +49,8 @@ final class PlanDefaults {
           "backTransformAlsoWith",
           "subgroup",
           "subgroupVariance",
+          "smallStudyEffects",
+          "funnel",
           "influence",
           "cumulativeBy",
           "vary",
@@ -134,6 +136,7 @@ final class PlanDefaults {
     if (given.has("subgroup") && random) {
       text(given, full, "subgroupVariance", "separate");
     }
+    SmallStudyDefaults.fill(given, full);
     flag(given, full, "influence");
   }
 

@@ -163,15 +163,6 @@ final class PlanRules {
         later(field, "'" + field + "'", List.of("subgroup", "influence", "cumulativeBy"));
       }
     }
-    if (plan.path("smallStudyEffects").size() > 0) {
-      later("smallStudyEffects", "tests for small-study effects", List.of("none yet"));
-    }
-    if (plan.path("influence").asBoolean() && text("pooling").equals("mantel-haenszel")) {
-      later(
-          "influence",
-          "the influence of single studies on counts pooled by Mantel and Haenszel",
-          List.of("inverse-variance", "peto"));
-    }
   }
 
   private void later(String where, String what, List<String> available) {

@@ -1,8 +1,8 @@
 package gapwise.analysis;
 
 import gapwise.effect.Interval;
-import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
+import gapwise.synthesis.pooling.PooledValue;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
@@ -11,8 +11,11 @@ import java.util.function.ToDoubleFunction;
  *
  * @param random whether the variance between studies is estimated
  */
-record Refit(Pooled pooled, boolean random) {
-  /** Lists of refits take a fit for each study, so their time grows with the square of these. */
+record Refit(PooledValue pooled, boolean random) {
+  /**
+   * Lists of refits that take a fit for each study, so that their time grows with the square of
+   * these, are told up to here: studies added one by one, and profile likelihood limits.
+   */
   static final int MOST_STUDIES = 1000;
 
   OptionalDouble estimate() {
@@ -29,9 +32,12 @@ record Refit(Pooled pooled, boolean random) {
 
   /** One study alone has a tau squared of 0. */
   OptionalDouble tauSquared() {
-    OptionalDouble estimated = pooled.heterogeneity().tauSquared();
-    boolean set = random && estimated.isEmpty() && pooled.weights().size() == 1;
-    return set ? OptionalDouble.of(0) : estimated;
+    boolean set =
+        random
+            && pooled.mean().isPresent()
+            && pooled.tauSquared().isEmpty()
+            && pooled.studies() == 1;
+    return set ? OptionalDouble.of(0) : pooled.tauSquared();
   }
 
   private OptionalDouble of(ToDoubleFunction<PooledMean> part) {

@@ -30,7 +30,7 @@ final class StudyWarnings {
   static Result.Warning tooMany(int studies) {
     return Result.Warning.of(
         "too-many-studies",
-        "influence and cumulative order are told for up to "
+        "the cumulative order, and influence with profile likelihood limits, are told for up to "
             + Refit.MOST_STUDIES
             + " studies, here are "
             + studies);

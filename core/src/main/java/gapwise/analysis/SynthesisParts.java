@@ -8,6 +8,7 @@ final class SynthesisParts {
       List.of(
           new PooledPart(),
           new SubgroupPart(),
+          new SmallStudyPart(),
           new InfluencePart(),
           new CumulativePart(),
           new BayesianPart());

@@ -12,11 +12,7 @@ final class PendingSettings {
           plan -> plan.path("model").asText().equals("network"),
           plan -> plan.path("task").asText().equals("reconstruct-curve"),
           plan -> plan.has("moderators"),
-          plan -> plan.has("robustVariance"),
-          plan -> plan.path("smallStudyEffects").size() > 0,
-          plan ->
-              plan.path("influence").asBoolean()
-                  && plan.path("pooling").asText().equals("mantel-haenszel"));
+          plan -> plan.has("robustVariance"));
 
   private PendingSettings() {}
 

@@ -89,7 +89,6 @@ class PlanFormTest {
         "'model':'common-effect','interval':'hartung-knapp' | interval interval-not-for-model",
         "'measure':'mean','scale':'double-arcsine' | scale scale-not-for-measure",
         "'moderators':['weeks'] | moderators not-available-yet",
-        "'smallStudyEffects':['egger'] | smallStudyEffects not-available-yet",
         "'cluster':'c','robustVariance':'cr1' | robustVariance not-available-yet",
         "'model':'common-effect','pooling':'peto' | pooling pooling-not-for-measure",
       })

@@ -2,24 +2,25 @@ package gapwise.synthesis.diagnostics;
 
 import gapwise.synthesis.pooling.EffectSample;
 import gapwise.synthesis.pooling.InverseVariance;
+import gapwise.synthesis.pooling.LeaveOneOut;
 import gapwise.synthesis.pooling.Pooled;
+import gapwise.synthesis.pooling.PooledValue;
 import gapwise.synthesis.pooling.PoolingSettings;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
  * What changes when a study is left out, with everything estimated anew: Viechtbauer and Cheung,
- * Res Synth Methods 2010;1:112; contributions as in Baujat et al., Stat Med 2002;21:2641. Takes as
- * many fits as there are studies.
+ * Res Synth Methods 2010;1:112; contributions as in Baujat et al., Stat Med 2002;21:2641. Time
+ * grows with the number of studies, see {@link LeaveOneOut}.
  *
  * @param withoutEach pooled without the study at each place
  * @param diagnostics one for each study; empty if the mean cannot be estimated with all of them
  * @param contributions one for each study, by common effect
  */
 public record Influence(
-    List<Pooled> withoutEach, List<Diagnostic> diagnostics, List<Contribution> contributions) {
+    List<PooledValue> withoutEach, List<Diagnostic> diagnostics, List<Contribution> contributions) {
 
   /**
    * Deletion diagnostics, with m and t for all studies, m_i and t_i without study i.
@@ -63,18 +64,14 @@ public record Influence(
     PoolingSettings common = settings.withCommonEffect();
     Pooled all = InverseVariance.pool(sample, settings);
     Pooled allCommon = InverseVariance.pool(sample, common);
-    List<Pooled> without = new ArrayList<>();
+    List<PooledValue> without = LeaveOneOut.of(sample, settings);
+    List<PooledValue> withoutCommon =
+        settings.equals(common) ? without : LeaveOneOut.of(sample, common);
     List<Diagnostic> diagnostics = new ArrayList<>();
     List<Contribution> contributions = new ArrayList<>();
     for (int i = 0; i < sample.size(); i++) {
-      int omitted = i;
-      EffectSample rest =
-          sample.at(IntStream.range(0, sample.size()).filter(j -> j != omitted).boxed().toList());
-      Pooled one = InverseVariance.pool(rest, settings);
-      without.add(one);
-      diagnostic(sample, i, all, one).ifPresent(diagnostics::add);
-      contribution(sample, i, allCommon, InverseVariance.pool(rest, common))
-          .ifPresent(contributions::add);
+      diagnostic(sample, i, all, without.get(i)).ifPresent(diagnostics::add);
+      contribution(sample, i, allCommon, withoutCommon.get(i)).ifPresent(contributions::add);
     }
     return new Influence(
         without,
@@ -83,7 +80,7 @@ public record Influence(
   }
 
   private static Optional<Diagnostic> diagnostic(
-      EffectSample sample, int i, Pooled all, Pooled without) {
+      EffectSample sample, int i, Pooled all, PooledValue without) {
     if (all.mean().isEmpty() || without.mean().isEmpty()) {
       return Optional.empty();
     }
@@ -91,7 +88,7 @@ public record Influence(
     double meanWithout = without.mean().get().estimate();
     double variance = square(all.modelStandardError().orElseThrow());
     double varianceWithout = square(without.modelStandardError().orElseThrow());
-    double total = sample.variance(i) + without.heterogeneity().tauSquared().orElse(0);
+    double total = sample.variance(i) + without.tauSquared().orElse(0);
     double hat = all.weights().get(i);
     return Optional.of(
         new Diagnostic(
@@ -103,7 +100,7 @@ public record Influence(
   }
 
   private static Optional<Contribution> contribution(
-      EffectSample sample, int i, Pooled all, Pooled without) {
+      EffectSample sample, int i, Pooled all, PooledValue without) {
     if (all.mean().isEmpty() || without.mean().isEmpty()) {
       return Optional.empty();
     }

@@ -8,7 +8,7 @@ final class DerSimonianLaird implements TauSquaredEstimator {
   }
 
   @Override
-  public TauSquared estimate(EffectSample sample, MeanModel model) {
-    return TauSquared.cut(MomentEstimate.of(sample, model, sample.weights(0)));
+  public TauSquared estimate(ResidualSums sums) {
+    return TauSquared.cut(sums.momentEstimateAt(0));
   }
 }

@@ -1,6 +1,7 @@
 package gapwise.synthesis.pooling;
 
 import gapwise.numeric.CompensatedSum;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
 
@@ -91,6 +92,25 @@ public final class EffectSample {
     return new EffectSample(
         places.stream().mapToDouble(i -> effects[i]).toArray(),
         places.stream().mapToDouble(i -> variances[i]).toArray());
+  }
+
+  /** All studies but one. */
+  public EffectSample without(int omitted) {
+    return new EffectSample(without(effects, omitted), without(variances, omitted));
+  }
+
+  /** The same studies with effects measured from a centre. */
+  EffectSample from(double centre) {
+    double[] shifted = new double[effects.length];
+    Arrays.setAll(shifted, i -> effects[i] - centre);
+    return new EffectSample(shifted, variances);
+  }
+
+  private static double[] without(double[] all, int omitted) {
+    double[] rest = new double[all.length - 1];
+    System.arraycopy(all, 0, rest, 0, omitted);
+    System.arraycopy(all, omitted + 1, rest, omitted, rest.length - omitted);
+    return rest;
   }
 
   /** The weights 1/(variance + tauSquared). */

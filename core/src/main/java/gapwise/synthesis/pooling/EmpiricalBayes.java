@@ -13,7 +13,7 @@ final class EmpiricalBayes implements TauSquaredEstimator {
   }
 
   @Override
-  public TauSquared estimate(EffectSample sample, MeanModel model) {
-    return same.estimate(sample, model);
+  public TauSquared estimate(ResidualSums sums) {
+    return same.estimate(sums);
   }
 }

@@ -2,6 +2,7 @@ package gapwise.synthesis.pooling;
 
 import gapwise.numeric.BracketedRoot;
 import java.util.Arrays;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Q(t), the sum of squared residuals weighted by 1/(v + t), which falls as t grows. Because every
@@ -44,12 +45,17 @@ final class GeneralisedQ {
    * @param value above 0
    */
   TauSquared.Estimate where(double value) {
-    if (at(0) <= value) {
+    return where(this::at, unweighted, value);
+  }
+
+  /** The same for any Q(t) with its D. */
+  static TauSquared.Estimate where(DoubleUnaryOperator at, double unweighted, double value) {
+    if (at.applyAsDouble(0) <= value) {
       return new TauSquared.Estimate(0, true);
     }
     // A thousandth more than the bound, so that rounding at the end cannot undo the bracket.
     double upper = 1.001 * unweighted / value;
-    BracketedRoot.Root root = BracketedRoot.find(t -> at(t) - value, 0, upper);
+    BracketedRoot.Root root = BracketedRoot.find(t -> at.applyAsDouble(t) - value, 0, upper);
     return new TauSquared.Estimate(root.value(), root.converged());
   }
 }

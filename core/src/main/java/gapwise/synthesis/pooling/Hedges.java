@@ -1,7 +1,5 @@
 package gapwise.synthesis.pooling;
 
-import java.util.Arrays;
-
 /**
  * Sample variance of the effects less the mean variance within studies: Cochran, Biometrics
  * 1954;10:101; Hedges and Olkin 1985. The moment estimate with equal weights.
@@ -13,9 +11,7 @@ final class Hedges implements TauSquaredEstimator {
   }
 
   @Override
-  public TauSquared estimate(EffectSample sample, MeanModel model) {
-    double[] ones = new double[sample.size()];
-    Arrays.fill(ones, 1);
-    return TauSquared.cut(MomentEstimate.of(sample, model, ones));
+  public TauSquared estimate(ResidualSums sums) {
+    return TauSquared.cut(sums.unweightedMomentEstimate());
   }
 }

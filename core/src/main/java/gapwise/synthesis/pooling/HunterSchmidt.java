@@ -8,8 +8,7 @@ final class HunterSchmidt implements TauSquaredEstimator {
   }
 
   @Override
-  public TauSquared estimate(EffectSample sample, MeanModel model) {
-    double q = new GeneralisedQ(sample, model).at(0);
-    return TauSquared.cut((q - sample.size()) / sample.sum(i -> 1 / sample.variance(i)));
+  public TauSquared estimate(ResidualSums sums) {
+    return TauSquared.cut((sums.squaresAt(0) - sums.size()) / sums.inverseVariances());
   }
 }

@@ -8,7 +8,7 @@ final class MaximumLikelihood implements TauSquaredEstimator {
   }
 
   @Override
-  public TauSquared estimate(EffectSample sample, MeanModel model) {
-    return new NormalLikelihood(sample, model, false).maximum();
+  public TauSquared estimate(ResidualSums sums) {
+    return sums.highestLikelihood(false);
   }
 }

@@ -2,6 +2,7 @@ package gapwise.synthesis.pooling;
 
 import gapwise.numeric.ScannedMaximum;
 import gapwise.numeric.ScannedMaximum.Maximum;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Likelihood of tau squared with the means at their best, full or restricted: Patterson and
@@ -38,26 +39,52 @@ final class NormalLikelihood {
 
   /** The tau squared with the highest likelihood. */
   TauSquared.Estimate maximum() {
-    double unweighted = new GeneralisedQ(sample, model).unweighted();
+    return maximum(
+        this::at,
+        this::slope,
+        new GeneralisedQ(sample, model).unweighted(),
+        terms(),
+        sample.largestVariance());
+  }
+
+  /**
+   * The tau squared with the highest likelihood.
+   *
+   * @param value log likelihood at a tau squared
+   * @param slope twice its derivative
+   * @param unweighted D
+   * @param terms m
+   * @param largestVariance vmax
+   */
+  static TauSquared.Estimate maximum(
+      DoubleUnaryOperator value,
+      DoubleUnaryOperator slope,
+      double unweighted,
+      double terms,
+      double largestVariance) {
     if (unweighted == 0) {
       return new TauSquared.Estimate(0, true);
     }
-    Maximum maximum =
-        ScannedMaximum.find(this::at, this::slope, upper(unweighted, terms(), sample));
+    Maximum maximum = ScannedMaximum.find(value, slope, upper(unweighted, terms, largestVariance));
     return new TauSquared.Estimate(maximum.place(), maximum.converged());
   }
 
   /** Where the likelihood falls for good; a thousandth added against rounding. */
   static double upper(double unweighted, double terms, EffectSample sample) {
+    return upper(unweighted, terms, sample.largestVariance());
+  }
+
+  private static double upper(double unweighted, double terms, double largestVariance) {
     double half = unweighted / (2 * terms);
-    return 1.001 * (half + Math.sqrt(half * half + 2 * half * sample.largestVariance()));
+    return 1.001 * (half + Math.sqrt(half * half + 2 * half * largestVariance));
   }
 
   private double terms() {
     return restricted ? sample.size() - model.parameters() : sample.size();
   }
 
-  private double slope(double tauSquared) {
+  /** Twice the derivative of the log likelihood at a tau squared. */
+  double slope(double tauSquared) {
     double[] weights = sample.weights(tauSquared);
     MeanModel.Fit fit = model.fit(sample, weights);
     return sample.sum(

@@ -8,7 +8,7 @@ final class PauleMandel implements TauSquaredEstimator {
   }
 
   @Override
-  public TauSquared estimate(EffectSample sample, MeanModel model) {
-    return new GeneralisedQ(sample, model).where(sample.size() - model.parameters());
+  public TauSquared estimate(ResidualSums sums) {
+    return sums.squaresReach(sums.size() - sums.parameters());
   }
 }

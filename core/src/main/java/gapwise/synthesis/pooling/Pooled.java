@@ -72,6 +72,19 @@ public record Pooled(
     warnings = List.copyOf(warnings);
   }
 
+  /** The same with the shares of the studies. */
+  Pooled with(List<Double> shares) {
+    return new Pooled(
+        mean,
+        prediction,
+        heterogeneity,
+        shares,
+        modelStandardError,
+        likelihood,
+        association,
+        warnings);
+  }
+
   /** The same with a test of association. */
   Pooled with(Association test) {
     return new Pooled(

@@ -8,7 +8,7 @@ final class RestrictedMaximumLikelihood implements TauSquaredEstimator {
   }
 
   @Override
-  public TauSquared estimate(EffectSample sample, MeanModel model) {
-    return new NormalLikelihood(sample, model, true).maximum();
+  public TauSquared estimate(ResidualSums sums) {
+    return sums.highestLikelihood(true);
   }
 }

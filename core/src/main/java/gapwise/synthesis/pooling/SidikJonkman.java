@@ -14,20 +14,15 @@ final class SidikJonkman implements TauSquaredEstimator {
   }
 
   @Override
-  public TauSquared estimate(EffectSample sample, MeanModel model) {
-    GeneralisedQ q = new GeneralisedQ(sample, model);
-    double start = q.unweighted() / sample.size();
-    double largest = 0;
-    for (int i = 0; i < sample.size(); i++) {
-      largest = Math.max(largest, Math.abs(sample.effect(i)));
-    }
-    if (Math.sqrt(start) <= ROUNDING * largest) {
+  public TauSquared estimate(ResidualSums sums) {
+    double start = sums.unweightedSquares() / sums.size();
+    if (Math.sqrt(start) <= ROUNDING * sums.largestEffect()) {
       return new TauSquared.NotEstimable(
           "identical-effects",
           "all effects are equal, so Sidik and Jonkman's estimator starts at 0 and has no value;"
               + " another estimator gives 0");
     }
     return new TauSquared.Estimate(
-        start * q.at(start) / (sample.size() - model.parameters()), true);
+        start * sums.squaresAt(start) / (sums.size() - sums.parameters()), true);
   }
 }

@@ -14,5 +14,14 @@ public interface TauSquaredEstimator {
    * @param sample more studies than the model has means, no variance 0
    * @param model what the means depend on
    */
-  TauSquared estimate(EffectSample sample, MeanModel model);
+  default TauSquared estimate(EffectSample sample, MeanModel model) {
+    return estimate(new FittedSums(sample, model));
+  }
+
+  /**
+   * Estimates from sums, however they were had.
+   *
+   * @param sums of more studies than the model has means, no variance 0
+   */
+  TauSquared estimate(ResidualSums sums);
 }

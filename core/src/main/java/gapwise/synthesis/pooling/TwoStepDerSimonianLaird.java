@@ -11,8 +11,8 @@ final class TwoStepDerSimonianLaird implements TauSquaredEstimator {
   }
 
   @Override
-  public TauSquared estimate(EffectSample sample, MeanModel model) {
-    double first = Math.max(0, MomentEstimate.of(sample, model, sample.weights(0)));
-    return TauSquared.cut(MomentEstimate.of(sample, model, sample.weights(first)));
+  public TauSquared estimate(ResidualSums sums) {
+    double first = Math.max(0, sums.momentEstimateAt(0));
+    return TauSquared.cut(sums.momentEstimateAt(first));
   }
 }

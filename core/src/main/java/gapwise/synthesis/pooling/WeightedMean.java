@@ -8,9 +8,22 @@ package gapwise.synthesis.pooling;
  * @param estimate the weighted mean asked for
  * @param weightSum reciprocal of the squared standard error of the mean
  * @param scale the Hartung-Knapp factor q: the weighted mean square of the residuals over k - p
+ * @param residualDegreesOfFreedom k - p of the studies that entered, at least 1 where a scale
+ *     exists
  */
 public record WeightedMean(
-    EffectSample sample, MeanModel model, double estimate, double weightSum, double scale) {
+    EffectSample sample,
+    MeanModel model,
+    double estimate,
+    double weightSum,
+    double scale,
+    int residualDegreesOfFreedom) {
+
+  /** Of all studies of the sample. */
+  public WeightedMean(
+      EffectSample sample, MeanModel model, double estimate, double weightSum, double scale) {
+    this(sample, model, estimate, weightSum, scale, sample.size() - model.parameters());
+  }
 
   /**
    * The mean of all studies with weights 1/(variance + tau squared).
@@ -35,10 +48,5 @@ public record WeightedMean(
   /** Standard error times the root of q. */
   public double hartungKnappStandardError() {
     return standardError() * Math.sqrt(scale);
-  }
-
-  /** k - p, at least 1 where a scale exists. */
-  public int residualDegreesOfFreedom() {
-    return sample.size() - model.parameters();
   }
 }

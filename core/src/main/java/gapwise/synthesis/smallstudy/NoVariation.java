@@ -1,0 +1,16 @@
+package gapwise.synthesis.smallstudy;
+
+import gapwise.problem.Problem;
+
+/** Studies among which there is nothing to set small against large. */
+final class NoVariation {
+  static final Finding.Refused REFUSED =
+      new Finding.Refused(
+          new Problem(
+              "",
+              "no-variation",
+              "studies do not differ in size, or lie on one line to rounding, so that there is"
+                  + " nothing to test"));
+
+  private NoVariation() {}
+}

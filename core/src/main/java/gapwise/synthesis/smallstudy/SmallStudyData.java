@@ -1,0 +1,119 @@
+package gapwise.synthesis.smallstudy;
+
+import gapwise.effect.TwoByTwo;
+import gapwise.problem.Problem;
+import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.pooling.PoolingSettings;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What tests for small-study effects look at.
+ *
+ * @param effects of the studies as pooled
+ * @param tables raw counts of the same studies in the same order, for odds ratios; else empty
+ * @param errorFollowsEffect whether the standard error is worked out from the same numbers as the
+ *     effect and moves with it, as that of a log odds ratio or a logit does
+ * @param atBound number of studies with a group that has no event, or only events
+ * @param settings how the plan pools
+ */
+public record SmallStudyData(
+    EffectSample effects,
+    Optional<List<TwoByTwo>> tables,
+    boolean errorFollowsEffect,
+    int atBound,
+    PoolingSettings settings) {
+  /**
+   * Fewest studies for a test of asymmetry. With fewer its power is too low to tell chance from
+   * asymmetry: Sterne et al., BMJ 2011;343:d4002.
+   */
+  public static final int FEWEST = 10;
+
+  /** Share of sparse studies from which the effect-and-error tests are refused. No source. */
+  private static final double MOST_AT_BOUND = 0.5;
+
+  public SmallStudyData {
+    Objects.requireNonNull(effects, "effects");
+    Objects.requireNonNull(settings, "settings");
+    tables = tables.map(List::copyOf);
+    if (tables.isPresent() && tables.get().size() != effects.size()) {
+      throw new IllegalArgumentException(
+          tables.get().size() + " tables with " + effects.size() + " effects");
+    }
+  }
+
+  /** Why nothing can be computed from the effects; empty if it can. */
+  Optional<Problem> unusable() {
+    if (effects.size() == 1) {
+      return Optional.of(
+          new Problem("", "single-study", "one study cannot be set against smaller ones"));
+    }
+    if (effects.size() < 3) {
+      return Optional.of(
+          new Problem(
+              "",
+              "too-few-studies",
+              effects.size() + " studies leave no degrees of freedom beside two coefficients"));
+    }
+    if (effects.hasZeroVariance()) {
+      return Optional.of(
+          new Problem("", "zero-variance", "a study's estimated variance is 0, so it has no size"));
+    }
+    if (!effects.isWithinArithmetic()) {
+      return Optional.of(
+          new Problem(
+              "",
+              "number-out-of-range",
+              "effects and their variances differ by more powers of ten than can be reckoned with"));
+    }
+    return Optional.empty();
+  }
+
+  /** Why a test of asymmetry should not be made of so few studies; empty if it may. */
+  static Optional<Problem> tooFew(int studies) {
+    return studies >= FEWEST
+        ? Optional.empty()
+        : Optional.of(
+            new Problem(
+                "",
+                "too-few-for-small-study-test",
+                studies
+                    + (studies == 1 ? " study is" : " studies are")
+                    + " fewer than the "
+                    + FEWEST
+                    + " below which such tests should not be used, since they could not tell chance"
+                    + " from asymmetry (Sterne et al., BMJ 2011;343:d4002)"));
+  }
+
+  /**
+   * Why a test of effects against their errors should not be made of such sparse data: Schwarzer et
+   * al., Stat Med 2002;21:2465; Peters et al., JAMA 2006;295:676. Empty if it may.
+   */
+  Optional<Problem> tooSparse() {
+    if (!errorFollowsEffect || atBound < MOST_AT_BOUND * effects.size()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Problem(
+            "",
+            "events-too-rare-for-small-study-test",
+            "in "
+                + atBound
+                + " of "
+                + effects.size()
+                + " studies a group has no event, or only events; effect and standard error then"
+                + " move together by themselves and the test finds asymmetry where there is none"
+                + " (Schwarzer et al., Stat Med 2002;21:2465)"
+                + (tables.isPresent() ? "; 'peters' and 'harbord' use the counts" : "")));
+  }
+
+  /** Why a test of effects against their errors is refused; empty if it may be made. */
+  Optional<Problem> refusal() {
+    return unusable().or(() -> tooFew(effects.size())).or(this::tooSparse);
+  }
+
+  double standardError(int study) {
+    return Math.sqrt(effects.variance(study));
+  }
+}

@@ -1,0 +1,12 @@
+package gapwise.synthesis.smallstudy;
+
+/**
+ * A way of looking for small-study effects. Each is one class, listed in {@link SmallStudyTests}.
+ */
+public interface SmallStudyTest {
+  /** The word in a plan. */
+  String name();
+
+  /** What it finds, or why it is refused; never throws for valid data of any size. */
+  Finding find(SmallStudyData data);
+}
