@@ -9,10 +9,16 @@ import java.util.function.IntToDoubleFunction;
 public final class EffectSample {
   private final double[] effects;
   private final double[] variances;
+  private final int mostExact;
 
   private EffectSample(double[] effects, double[] variances) {
     this.effects = effects;
     this.variances = variances;
+    int least = 0;
+    for (int i = 1; i < variances.length; i++) {
+      least = variances[i] < variances[least] ? i : least;
+    }
+    this.mostExact = least;
   }
 
   /**
@@ -55,6 +61,11 @@ public final class EffectSample {
   /** Variance of the effect of the study at a place from 0. */
   public double variance(int study) {
     return variances[study];
+  }
+
+  /** Place of the study with the smallest variance; 0 without studies. */
+  int mostExact() {
+    return mostExact;
   }
 
   /** Whether a variance is 0, or so near that its reciprocal is infinite. */
