@@ -25,7 +25,8 @@ record CoverageTables(List<Scenario> scenarios, List<Map<Method, Coverage>> foun
   }
 
   private void byMedian(int series, List<String> lines) {
-    lines.add("**" + series + " series.** Percent of intervals that hold the truth, by median rate");
+    lines.add(
+        "**" + series + " series.** Percent of intervals that hold the truth, by median rate");
     lines.add("");
     StringBuilder head = new StringBuilder("| method |");
     StringBuilder rule = new StringBuilder("| --- |");
@@ -40,8 +41,7 @@ record CoverageTables(List<Scenario> scenarios, List<Map<Method, Coverage>> foun
               median ->
                   line.append(
                       percent(
-                          together(
-                              method, s -> s.series() == series && s.median() == median))));
+                          together(method, s -> s.series() == series && s.median() == median))));
       Coverage all = together(method, s -> s.series() == series);
       lines.add(
           line

@@ -81,8 +81,7 @@ enum Method {
     Optional<Interval> interval(List<ArmCounts> series) {
       Priors priors = new Priors(MeanPrior.FLAT, new TauPrior.HalfNormal(0.5));
       return Posterior.of(sample(measure("logit"), series), priors) instanceof Proper proper
-          ? Optional.of(
-              shown(proper.mean().equalTailed(LEVEL), measure("logit").shown(series)))
+          ? Optional.of(shown(proper.mean().equalTailed(LEVEL), measure("logit").shown(series)))
           : Optional.empty();
     }
   },
@@ -134,17 +133,14 @@ enum Method {
       return Optional.empty();
     }
     WeightedMean mean = WeightedMean.of(sample, estimate.value());
-    Interval limits =
-        MeanIntervals.named(interval).orElseThrow().around(mean, LEVEL).interval();
+    Interval limits = MeanIntervals.named(interval).orElseThrow().around(mean, LEVEL).interval();
     return Optional.of(shown(limits, measure.shown(series)));
   }
 
   private static Optional<Interval> predicted(
       List<ArmCounts> series, Prediction.Reference reference) {
     Measure<ArmCounts> measure = measure("logit");
-    return InverseVariance.pool(
-            sample(measure, series),
-            settings(reference))
+    return InverseVariance.pool(sample(measure, series), settings(reference))
         .prediction()
         .map(interval -> shown(interval, measure.shown(series)));
   }
