@@ -25,7 +25,7 @@ final class CumulativePart implements SynthesisPart {
     }
     List<Studies.Entry<D>> pooled = synthesis.studies().pooled();
     List<Integer> order = order(synthesis, pooled, warnings);
-    boolean random = synthesis.plan().settings().estimator().isPresent();
+    boolean random = synthesis.plan().hasSpread();
     List<InfluenceResult.Cumulative> steps = new ArrayList<>();
     for (int n = 1; n <= order.size(); n++) {
       Refit some = new Refit(PooledValue.of(synthesis.pooler().at(order.subList(0, n)), n), random);

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.problem.Problems;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.ExactLikelihood.Model;
+import java.util.List;
 import java.util.Set;
 
 /**
@@ -60,6 +61,7 @@ final class ExactModels {
               + plan.path("measure").asText()
               + "'");
     }
+    parts(plan, problems);
     String scale = plan.path("scale").asText();
     boolean right =
         measures(plan, "proportion")
@@ -82,6 +84,21 @@ final class ExactModels {
           "model-not-for-measure",
           "the unconditional likelihood is for odds ratios; rate ratios have 'conditional', given"
               + " the events of both groups");
+    }
+  }
+
+  /** Parts that need an effect and a variance of each study, which zero cells may not give. */
+  private static void parts(ObjectNode plan, Problems problems) {
+    for (String field : List.of("moderators", "robustVariance", "smallStudyEffects")) {
+      if (plan.has(field) && plan.get(field).size() + plan.get(field).asText().length() > 0) {
+        problems.add(
+            field,
+            "part-not-for-model",
+            "'"
+                + field
+                + "' needs an effect of each study, which the exact likelihood does without; ask it"
+                + " of 'random-effects'");
+      }
     }
   }
 

@@ -24,7 +24,9 @@ final class InfluencePart implements SynthesisPart {
     if (labels.size() < 2) {
       return;
     }
-    if (synthesis.plan().counts().isPresent()) {
+    if (ExactModels.asked(synthesis.plan().json())) {
+      result.influence(LikelihoodInfluence.of(synthesis.pooler(), labels));
+    } else if (synthesis.plan().counts().isPresent()) {
       result.influence(fromCounts(synthesis, labels));
       warnings.add(
           Result.Warning.of(

@@ -100,18 +100,11 @@ final class PlanReader {
         columns(full),
         measure(full, measure),
         settings(full),
-        counts(full, measure),
+        full.path("pooling").asText().equals("mantel-haenszel")
+            ? CountPooling.mantelHaenszel(measure)
+            : Optional.empty(),
         Optional.ofNullable(full.get("subgroup")).map(JsonNode::asText),
         full.path("subgroupVariance").asText().equals("common"));
-  }
-
-  private static Optional<CountPooling> counts(ObjectNode full, String measure) {
-    if (full.get("model").asText().equals("exact-likelihood")) {
-      return Optional.of(ExactModels.of(full));
-    }
-    return full.path("pooling").asText().equals("mantel-haenszel")
-        ? CountPooling.mantelHaenszel(measure)
-        : Optional.empty();
   }
 
   private static Measure<?> measure(ObjectNode full, String measure) {
@@ -135,10 +128,8 @@ final class PlanReader {
             full.path("standardisedVariance").asText().equals("factor-squared"),
             full.path("reportedAs").asText().equals("ratio"),
             full.get("level").asDouble(),
-            switch (full.path(
-                    full.get("model").asText().equals("exact-likelihood") ? "model" : "pooling")
-                .asText()) {
-              case "mantel-haenszel", "exact-likelihood" -> Pooling.COUNTS;
+            switch (ExactModels.asked(full) ? "exact" : full.path("pooling").asText()) {
+              case "mantel-haenszel", "exact" -> Pooling.COUNTS;
               case "peto" -> Pooling.PETO;
               default -> Pooling.INVERSE_VARIANCE;
             });

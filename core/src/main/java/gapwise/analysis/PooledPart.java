@@ -30,8 +30,11 @@ final class PooledPart implements SynthesisPart {
               "back-transform-depends-on-n",
               "the way back from the double arcsine needs one number of patients, here "
                   + back.n().getAsDouble()
-                  + "; another number gives another proportion"));
+                  + "; another number gives another proportion, and where totals differ much it can"
+                  + " mislead (Schwarzer et al., Res Synth Methods 2019;10:476): read"
+                  + " shown.exactLikelihood beside it"));
     }
+    ExactShown exact = new ExactShown(synthesis.plan());
     result
         .studies(
             StudyTable.rows(
@@ -39,7 +42,8 @@ final class PooledPart implements SynthesisPart {
                 synthesis.measure(),
                 pooled.weights(),
                 synthesis.plan().settings().level()))
-        .summary(Summaries.summary(pooled, back))
+        .summary(exact.with(Summaries.summary(pooled, back), pooled, studies.pooledData()))
+        .onlyLimit(exact.limit(pooled))
         .fit(Summaries.fit(pooled));
     if (!pooled.heterogeneity().equals(Heterogeneity.UNKNOWN)) {
       result.heterogeneity(Summaries.heterogeneity(pooled.heterogeneity()));

@@ -28,6 +28,10 @@ interface Pooler {
 
   /** The way of a plan. */
   static <D extends StudyData> Pooler of(SynthesisPlan plan, Studies<D> studies) {
+    if (ExactModels.asked(plan.json())) {
+      return new LikelihoodPooler(
+          ExactModels.of(plan.json()), studies.pooledData(), plan.settings().level());
+    }
     return plan.counts().isPresent()
         ? new OfCounts(studies.pooledData(), plan.counts().get(), plan.settings().level())
         : plan.json().path("model").asText().equals("bayesian")
@@ -71,7 +75,7 @@ interface Pooler {
 
     @Override
     public Subgroups subgroups(List<String> levels, boolean common) {
-      return Subgroups.apart(levels, this::at, counts.estimatesSpread());
+      return Subgroups.apart(levels, this::at);
     }
   }
 }

@@ -12,6 +12,8 @@ import java.util.OptionalInt;
  * out of the JSON. Numbers are on the analysis scale; {@code shown} holds what people read.
  *
  * @param plan with every default filled in
+ * @param onlyLimit where a proportion or rate goes when its likelihood has no highest point and
+ *     there is no summary; told in the JSON as {@code summary.shown.limit}
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
 public record Result(
@@ -19,6 +21,7 @@ public record Result(
     Data data,
     Optional<List<Study>> studies,
     Optional<Summary> summary,
+    OptionalDouble onlyLimit,
     Optional<Heterogeneity> heterogeneity,
     Optional<Fit> fit,
     Optional<List<Subgroup>> subgroups,
@@ -97,7 +100,13 @@ public record Result(
   /** A test of association, for the Mantel-Haenszel odds ratio. */
   public record Association(double chiSquared, int degreesOfFreedom, double pValue) {}
 
-  /** A pooled value as people read it; {@code n} and {@code also} for the double arcsine. */
+  /**
+   * A pooled value as people read it.
+   *
+   * @param n for the double arcsine, as {@code also}
+   * @param average mean over studies beside the median in {@code estimate}, for exact likelihood
+   * @param exactLikelihood by the binomial-normal likelihood, beside a double arcsine
+   */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Shown(
       double estimate,
@@ -106,7 +115,9 @@ public record Result(
       OptionalDouble predictionLower,
       OptionalDouble predictionUpper,
       OptionalDouble n,
-      Optional<List<WithN>> also) {}
+      Optional<List<WithN>> also,
+      OptionalDouble average,
+      Optional<Estimate> exactLikelihood) {}
 
   /** A pooled value carried back with another number of patients. */
   public record WithN(double n, double estimate, double lower, double upper) {}
@@ -132,7 +143,11 @@ public record Result(
   /** One group of studies. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Subgroup(
-      String level, int studies, Optional<Summary> summary, Heterogeneity heterogeneity) {}
+      String level,
+      int studies,
+      Optional<Summary> summary,
+      OptionalDouble onlyLimit,
+      Heterogeneity heterogeneity) {}
 
   /** Whether groups differ beyond chance. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)

@@ -3,6 +3,7 @@ package gapwise.analysis;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Puts a result together from the parts a task has; the others stay empty. */
 final class ResultBuilder {
@@ -10,6 +11,7 @@ final class ResultBuilder {
   private final Result.Data data;
   private Optional<List<Result.Study>> studies = Optional.empty();
   private Optional<Result.Summary> summary = Optional.empty();
+  private OptionalDouble onlyLimit = OptionalDouble.empty();
   private Optional<Result.Heterogeneity> heterogeneity = Optional.empty();
   private Optional<Result.Fit> fit = Optional.empty();
   private Optional<List<Result.Subgroup>> subgroups = Optional.empty();
@@ -44,6 +46,12 @@ final class ResultBuilder {
 
   ResultBuilder summary(Optional<Result.Summary> summary) {
     this.summary = summary;
+    return this;
+  }
+
+  /** Where the pooled value goes when there is no summary. */
+  ResultBuilder onlyLimit(OptionalDouble limit) {
+    onlyLimit = limit;
     return this;
   }
 
@@ -159,6 +167,7 @@ final class ResultBuilder {
         data,
         studies,
         summary,
+        onlyLimit,
         heterogeneity,
         fit,
         subgroups,

@@ -34,6 +34,13 @@ final class ResultJson {
                 field.setValue(clean(field.getValue(), field.getKey(), dropped));
               }
             });
+    json = withLimit(json);
+    if (json.has("subgroups")) {
+      ArrayNode groups = (ArrayNode) json.get("subgroups");
+      for (int i = 0; i < groups.size(); i++) {
+        groups.set(i, withLimit((ObjectNode) groups.get(i)));
+      }
+    }
     ArrayNode warnings = (ArrayNode) json.get("warnings");
     for (String place : dropped) {
       warnings.addPOJO(null);
@@ -51,6 +58,21 @@ final class ResultJson {
     ObjectNode json = JsonNodeFactory.instance.objectNode();
     json.set("problems", MAPPER.valueToTree(problems));
     return json;
+  }
+
+  /** A limit without a summary, told at the place where the summary would show it. */
+  private static ObjectNode withLimit(ObjectNode json) {
+    ObjectNode told = JsonNodeFactory.instance.objectNode();
+    json.fields()
+        .forEachRemaining(
+            field -> {
+              if (field.getKey().equals("onlyLimit")) {
+                told.putObject("summary").putObject("shown").set("limit", field.getValue());
+              } else {
+                told.set(field.getKey(), field.getValue());
+              }
+            });
+    return told;
   }
 
   private static JsonNode clean(JsonNode node, String place, List<String> dropped) {

@@ -1,8 +1,9 @@
 package gapwise.analysis;
 
-import gapwise.effect.BackTransform;
 import gapwise.effect.StudyData;
+import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.Subgroups;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Each group of studies pooled, and groups compared. */
@@ -20,18 +21,33 @@ final class SubgroupPart implements SynthesisPart {
     Subgroups groups =
         synthesis.pooler().subgroups(levels, synthesis.plan().commonSubgroupVariance());
     warnings.addAll(StudyWarnings.of(groups.warnings()));
-    result
-        .subgroups(Summaries.subgroups(groups, level -> back(synthesis, level)))
-        .betweenSubgroups(Summaries.between(groups));
+    result.subgroups(withExact(synthesis, groups)).betweenSubgroups(Summaries.between(groups));
   }
 
-  private static <D extends StudyData> BackTransform back(Synthesis<D> synthesis, String level) {
-    return synthesis
-        .measure()
-        .shown(
-            synthesis.studies().pooled().stream()
-                .filter(entry -> entry.subgroup().equals(level))
-                .map(entry -> entry.data().orElseThrow())
-                .toList());
+  private static <D extends StudyData> List<Result.Subgroup> withExact(
+      Synthesis<D> synthesis, Subgroups groups) {
+    ExactShown exact = new ExactShown(synthesis.plan());
+    List<Result.Subgroup> told =
+        Summaries.subgroups(groups, level -> synthesis.measure().shown(data(synthesis, level)));
+    List<Result.Subgroup> full = new ArrayList<>();
+    for (int i = 0; i < told.size(); i++) {
+      Pooled pooled = groups.groups().get(i).pooled();
+      Result.Subgroup one = told.get(i);
+      full.add(
+          new Result.Subgroup(
+              one.level(),
+              one.studies(),
+              exact.with(one.summary(), pooled, data(synthesis, one.level())),
+              exact.limit(pooled),
+              one.heterogeneity()));
+    }
+    return full;
+  }
+
+  private static <D extends StudyData> List<D> data(Synthesis<D> synthesis, String level) {
+    return synthesis.studies().pooled().stream()
+        .filter(entry -> entry.subgroup().equals(level))
+        .map(entry -> entry.data().orElseThrow())
+        .toList();
   }
 }

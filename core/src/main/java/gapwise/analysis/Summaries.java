@@ -45,7 +45,9 @@ final class Summaries {
             limit(prediction, limits -> back.apply(limits.lower())),
             limit(prediction, limits -> back.apply(limits.upper())),
             back.n(),
-            also(mean, back)));
+            also(mean, back),
+            OptionalDouble.empty(),
+            Optional.empty()));
   }
 
   private static Optional<List<Result.WithN>> also(PooledMean mean, BackTransform back) {
@@ -93,6 +95,7 @@ final class Summaries {
                     group.level(),
                     group.studies(),
                     summary(group.pooled(), back.apply(group.level())),
+                    OptionalDouble.empty(),
                     heterogeneity(group.pooled().heterogeneity())))
         .toList();
   }

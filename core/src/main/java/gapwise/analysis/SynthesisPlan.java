@@ -40,6 +40,11 @@ record SynthesisPlan(
     return json.deepCopy();
   }
 
+  /** Whether a variance between studies is estimated. */
+  boolean hasSpread() {
+    return settings.estimator().isPresent() || ExactModels.asked(json);
+  }
+
   @Override
   public Result runOn(DataTable table) {
     return SynthesisRun.of(this, how, table);

@@ -80,9 +80,13 @@ class PlanFormTest {
       quoteCharacter = '~',
       value = {
         "'measure':'risk-ratio','model':'exact-likelihood' | model model-not-for-measure",
-        "'model':'exact-likelihood' | model not-available-yet",
+        "'model':'exact-likelihood','scale':'raw' | scale scale-not-for-model",
+        "'model':'exact-likelihood','interval':'hartung-knapp' | interval interval-not-for-model",
+        "'model':'exact-likelihood','smallStudyEffects':['egger'] | smallStudyEffects"
+            + " part-not-for-model",
+        "'measure':'incidence-rate-ratio','model':'exact-likelihood','exactModel':'unconditional' |"
+            + " exactModel model-not-for-measure",
         "'model':'network' | model not-available-yet",
-        "'model':'bayesian' | model not-available-yet",
         "'model':'three-level','cluster':'study' | model not-available-yet",
         "'model':'network','interval':'hartung-knapp' | interval interval-not-for-model,model"
             + " not-available-yet",

@@ -95,16 +95,24 @@ class PublishedChecksTest {
   }
 
   private static List<String> codes(JsonNode json) {
-    List<String> codes = json.path("warnings").findValuesAsText("code");
+    List<String> codes = new ArrayList<>(json.path("warnings").findValuesAsText("code"));
     codes.addAll(json.path("problems").findValuesAsText("code"));
     return codes;
+  }
+
+  /** Whether a check wants a code that only problems have. */
+  private static boolean mustBeRefused(BoundPlan plan) {
+    return plan.checks().stream()
+        .map(check -> check.binding().path("warning").asText())
+        .anyMatch(code -> code.equals("model-not-for-measure"));
   }
 
   @Test
   void noCoveredPlanIsRefused() {
     List<String> refused = new ArrayList<>();
     for (BoundPlan plan : covered()) {
-      if (runner.run(plan.plan(), Optional.of(plan.folder())) instanceof Outcome.Wrong wrong) {
+      if (runner.run(plan.plan(), Optional.of(plan.folder())) instanceof Outcome.Wrong wrong
+          && !mustBeRefused(plan)) {
         refused.add(plan.dataset() + ": " + plan.name() + ": " + wrong.problems());
       }
     }
@@ -131,6 +139,9 @@ class PublishedChecksTest {
   @Test
   void thePlanInAResultAsksTheSameAgain() {
     for (BoundPlan plan : covered()) {
+      if (mustBeRefused(plan)) {
+        continue;
+      }
       JsonNode first = runner.run(plan.plan(), Optional.of(plan.folder())).json();
       assertFalse(first.has("problems"), () -> plan.name() + first);
       JsonNode again = runner.run(first.get("plan"), Optional.of(plan.folder())).json();

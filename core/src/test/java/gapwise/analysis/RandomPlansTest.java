@@ -71,11 +71,13 @@ class RandomPlansTest {
       row(random, rows.addObject().put("study", "S" + i), measure);
     }
     maybe(random, plan, "scale", scales(measure));
-    maybe(random, plan, "model", List.of("random-effects", "common-effect"));
+    maybe(random, plan, "model", List.of("random-effects", "common-effect", "exact-likelihood"));
     boolean common = plan.path("model").asText().equals("common-effect");
+    maybe(random, plan, "exactModel", List.of("conditional", "unconditional"));
+    maybe(random, plan, "treatmentCoding", List.of("zero-one", "half"));
     if (common) {
       maybe(random, plan, "pooling", List.of("inverse-variance", "mantel-haenszel", "peto"));
-    } else {
+    } else if (!plan.path("model").asText().equals("exact-likelihood")) {
       maybe(
           random,
           plan,
@@ -103,6 +105,7 @@ class RandomPlansTest {
       plan.put("level", new double[] {0.01, 0.5, 0.999999}[random.nextInt(3)]);
     }
     if (random.nextBoolean()) {
+      plan.put("quadraturePoints", 1 + random.nextInt(40));
       plan.put("influence", true);
       plan.put("backTransformN", 1 + random.nextInt(9));
     }

@@ -8,7 +8,6 @@ import gapwise.effect.TwoRates;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
-import gapwise.synthesis.pooling.CountPooling;
 import gapwise.synthesis.pooling.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
@@ -21,7 +20,7 @@ import java.util.function.ToDoubleFunction;
  * Pooling of counts by their own likelihood with normal limits. Studies that say nothing add
  * nothing. A single study gives its own effect, whatever the model.
  */
-public final class ExactLikelihood implements CountPooling {
+public final class ExactLikelihood {
   /** Which counts, and what is held fixed. */
   public enum Model {
     /** Events among patients of single groups. */
@@ -49,12 +48,12 @@ public final class ExactLikelihood implements CountPooling {
     this.points = points;
   }
 
-  @Override
-  public boolean estimatesSpread() {
-    return true;
-  }
-
-  @Override
+  /**
+   * Pools.
+   *
+   * @param studies counts of the kind the model has
+   * @param level of the interval, above 0 and below 1
+   */
   public Pooled pool(List<? extends StudyData> studies, double level) {
     List<? extends StudyData> told = studies.stream().filter(this::tells).toList();
     LikelihoodFit fit = fit(told);

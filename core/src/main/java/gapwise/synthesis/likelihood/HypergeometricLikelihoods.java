@@ -11,7 +11,7 @@ package gapwise.synthesis.likelihood;
  */
 final class HypergeometricLikelihoods extends StudyLikelihoods {
   /** Odds ratios beyond exp of this are as good as infinite for every table of finite size. */
-  private static final double FARTHEST = 600;
+  private static final double FARTHEST = 300;
 
   private static final double LEAST_TERM = 1e-18;
 
@@ -130,7 +130,8 @@ final class HypergeometricLikelihoods extends StudyLikelihoods {
     double a = odds - 1;
     double b = -((all[i] + first[i] + 2) * odds + second[i] - all[i]);
     double c = odds * (first[i] + 1) * (all[i] + 1);
-    double root = 2 * c / (-b + Math.sqrt(Math.max(0, b * b - 4 * a * c)));
+    double discriminant = Math.sqrt(Math.max(0, b * b - 4 * a * c));
+    double root = b <= 0 ? 2 * c / (discriminant - b) : (b + discriminant) / (-2 * a);
     return Math.max(least(i), Math.min(most(i), Math.floor(root)));
   }
 

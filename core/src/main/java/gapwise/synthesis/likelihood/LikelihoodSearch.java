@@ -1,6 +1,7 @@
 package gapwise.synthesis.likelihood;
 
 import gapwise.numeric.GaussHermite;
+import java.util.List;
 
 /**
  * Finds the top of the likelihood. First with tau at 0, where it is concave; then by Newton's
@@ -77,22 +78,30 @@ final class LikelihoodSearch {
             ? down * Math.log((double) down / (down + up))
                 + up * Math.log((double) up / (down + up))
             : Double.NEGATIVE_INFINITY;
-    if (studies.hasIntercepts() ? higher && spread.tau >= furthest : beyond > top.value + 1e-9) {
+    LikelihoodFit answer = answer(top);
+    boolean settled = answer instanceof LikelihoodFit.Estimate found && found.converged();
+    boolean away = higher && spread.tau >= furthest || limits && !settled;
+    if (away || (!studies.hasIntercepts() && beyond > top.value + 1e-9)) {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.SPREAD_RISES);
     }
-    return answer(top);
+    return answer;
   }
 
-  /** The top with a tau above 0, found with few points and settled with all. */
+  /**
+   * The top with a tau above 0, found with few points and settled with all. Where one study has
+   * nearly all the information, there can be a second top away from 0, so a search that ends at 0
+   * is followed by one from the middle of the studies' own values, each counted once.
+   */
   private LikelihoodSurface withSpread(LikelihoodSurface flat) {
     double nearFlat = flat.tauTau < 0 ? Math.sqrt(-NEGLIGIBLE * studies.size() / flat.meanMean) : 0;
     GaussHermite few = GaussHermite.of(Math.min(FEW_POINTS, rule.points()));
-    LikelihoodSurface spread = new LikelihoodSurface(studies, few);
-    spread.copyPlace(flat);
-    spread.tau = startTau(flat);
-    spread.guessModes();
-    spread.evaluate();
-    spread = climb(spread, false, few == rule ? SETTLED : NEARLY_SETTLED);
+    LikelihoodSurface spread = climbFrom(flat, few, flat.mean, startTau(flat));
+    for (double[] start : studies.hasIntercepts() ? furtherWide() : List.of(unweighted())) {
+      if (spread.value > flat.value + level(flat) && spread.tau >= nearFlat) {
+        break;
+      }
+      spread = climbFrom(flat, few, start[0], start[1]);
+    }
     if (few == rule || spread.tau < nearFlat) {
       return spread;
     }
@@ -100,6 +109,41 @@ final class LikelihoodSearch {
     all.copyPlace(spread);
     all.evaluate();
     return climb(all, false, SETTLED);
+  }
+
+  private LikelihoodSurface climbFrom(
+      LikelihoodSurface flat, GaussHermite few, double mean, double tau) {
+    LikelihoodSurface spread = new LikelihoodSurface(studies, few);
+    spread.copyPlace(flat);
+    spread.mean = mean;
+    spread.tau = tau;
+    spread.guessModes();
+    spread.evaluate();
+    return climb(spread, false, few == rule ? SETTLED : NEARLY_SETTLED);
+  }
+
+  /** With intercepts second tops are commoner, so more places are tried. */
+  private List<double[]> furtherWide() {
+    double[] middle = unweighted();
+    return List.of(
+        middle,
+        new double[] {middle[0], 0.7},
+        new double[] {middle[0], 1.5},
+        new double[] {middle[0], 4});
+  }
+
+  /** Mean and standard deviation of the studies' own values. */
+  private double[] unweighted() {
+    int k = studies.size();
+    double mean = 0;
+    for (int i = 0; i < k; i++) {
+      mean += studies.start(i) / k;
+    }
+    double squares = 0;
+    for (int i = 0; i < k; i++) {
+      squares += (studies.start(i) - mean) * (studies.start(i) - mean) / k;
+    }
+    return new double[] {mean, Math.sqrt(squares) + 0.1};
   }
 
   private static LikelihoodFit answer(LikelihoodSurface top) {

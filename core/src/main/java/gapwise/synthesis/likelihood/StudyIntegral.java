@@ -30,6 +30,8 @@ import gapwise.numeric.GaussHermite;
 final class StudyIntegral {
   private static final int MOST_STEPS = 300;
 
+  private static final double SETTLED = 1e-9;
+
   /** Nodes that add less than this share are passed over, since their derivatives can overflow. */
   private static final double LEAST_SHARE = 1e-200;
 
@@ -117,16 +119,15 @@ final class StudyIntegral {
       }
       double step = slope / (1 - tau * tau * d[TT]);
       double next = u + step;
+      if (Math.abs(step) <= SETTLED * (1 + Math.abs(u))) {
+        return next; // what is left is of the order of the square of this step
+      }
       boolean slow = i > 4 && Math.abs(step) > lastStep / 2;
       if (!(next >= low && next <= high) || slow) {
         next = between(low, high, u);
       }
       lastStep = Math.abs(next - u);
       u = next;
-      if (lastStep <= 1e-9 * (1 + Math.abs(u)) && Math.abs(step) <= 2 * lastStep) {
-        // the next Newton step would be of the order of the square of this one
-        return u;
-      }
     }
     return u;
   }

@@ -19,11 +19,6 @@ public interface CountPooling {
    */
   Pooled pool(List<? extends StudyData> studies, double level);
 
-  /** Whether a variance between studies is estimated; that of a group of one study is then 0. */
-  default boolean estimatesSpread() {
-    return false;
-  }
-
   /**
    * Pools without the study at each place. Unless a way of pooling knows better, each is pooled
    * anew, so time grows with the square of their number.
