@@ -69,6 +69,9 @@ class ArchitectureTest {
                   "synthesis.patients",
                   Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),
               Map.entry(
+                  "synthesis.multiverse",
+                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry(
                   "analysis",
                   Set.of(
                       "selection",
@@ -87,6 +90,7 @@ class ArchitectureTest {
                       "synthesis.likelihood",
                       "synthesis.multilevel",
                       "synthesis.patients",
+                      "synthesis.multiverse",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),

@@ -25,6 +25,11 @@ final class ExactModels {
     return plan.path("measure").asText().equals(measure);
   }
 
+  /** Whether a measure has an exact likelihood. */
+  static boolean take(String measure) {
+    return MEASURES.contains(measure);
+  }
+
   /** Whether {@code exactModel} has a bearing. */
   static boolean hasTwoGroups(ObjectNode plan) {
     return asked(plan) && (measures(plan, "odds-ratio") || measures(plan, "incidence-rate-ratio"));

@@ -34,21 +34,7 @@ final class InfluencePart implements SynthesisPart {
     } else if (isSlow(synthesis.plan()) && labels.size() > Refit.MOST_STUDIES) {
       warnings.add(StudyWarnings.tooMany(labels.size()));
     } else if (isFittedAnew(synthesis.plan())) {
-      if (!synthesis.plan().cluster().isEmpty()) {
-        warnings.add(
-            Result.Warning.of(
-                "no-deletion-diagnostics",
-                "rows of one cluster depend on each other, so influence tells the result without"
-                    + " each row but no residuals and no contributions"));
-      }
-      result.influence(
-          new InfluenceResult(
-              omitted(
-                  LikelihoodInfluence.withoutEach(synthesis.pooler()),
-                  labels,
-                  !BayesianPart.isAskedBy(synthesis.plan().json())),
-              List.of(),
-              List.of()));
+      result.influence(fittedAnew(synthesis, labels, warnings));
     } else {
       result.influence(
           of(
@@ -56,6 +42,22 @@ final class InfluencePart implements SynthesisPart {
               labels,
               settings.estimator().isPresent()));
     }
+  }
+
+  private static <D extends StudyData> InfluenceResult fittedAnew(
+      Synthesis<D> synthesis, List<String> labels, List<Result.Warning> warnings) {
+    if (!synthesis.plan().cluster().isEmpty()) {
+      warnings.add(
+          Result.Warning.of(
+              "no-deletion-diagnostics",
+              "rows of one cluster depend on each other, so influence tells the result without"
+                  + " each row but no residuals and no contributions"));
+    }
+    boolean spread = !BayesianPart.isAskedBy(synthesis.plan().json());
+    return new InfluenceResult(
+        omitted(LikelihoodInfluence.withoutEach(synthesis.pooler()), labels, spread),
+        List.of(),
+        List.of());
   }
 
   private static boolean isSlow(SynthesisPlan plan) {

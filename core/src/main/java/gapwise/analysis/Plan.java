@@ -12,7 +12,8 @@ sealed interface Plan
         NetworkPlan,
         CurvePlan,
         SurvivalPlan,
-        PatientsPlan {
+        PatientsPlan,
+        MultiversePlan {
   /** The plan as JSON with every default filled in; a copy. */
   ObjectNode json();
 

@@ -73,6 +73,9 @@ final class PlanDefaults {
           "rankingDraws",
           "seed",
           "centre",
+          "vary",
+          "threshold",
+          "list",
           "level");
 
   private static final Set<String> WITH_ZERO_CELLS =
@@ -90,6 +93,10 @@ final class PlanDefaults {
       }
       case "synthesis" -> synthesis(given, full);
       case "patients-with-summaries" -> patients(given, full);
+      case "multiverse" -> {
+        synthesis(given, full);
+        VaryDefaults.fill(full);
+      }
       case "agreement" -> agreement(given, full);
       case "reconstruct-curve" -> text(given, full, "as", "event-free");
       default -> {
@@ -215,12 +222,7 @@ final class PlanDefaults {
 
   private static void measureOptions(ObjectNode given, ObjectNode full, String measure) {
     if (usesZeroCells(full)) {
-      ObjectNode zero = full.putObject("zeroCells");
-      JsonNode asked = given.path("zeroCells");
-      zero.set(
-          "add", asked.has("add") ? asked.get("add") : JsonNodeFactory.instance.numberNode(0.5));
-      zero.put("to", asked.path("to").asText("studies-with-a-zero"));
-      zero.put("noEvents", asked.path("noEvents").asText("leave-out"));
+      full.set("zeroCells", zeroCells(given.path("zeroCells")));
     }
     if (measure.equals("standardised-mean-difference")) {
       text(given, full, "smallSampleCorrection", "exact");
@@ -231,6 +233,15 @@ final class PlanDefaults {
         full.put("backTransformN", "harmonic-mean");
       }
     }
+  }
+
+  /** A rule for zero cells with what it leaves out filled in. */
+  static ObjectNode zeroCells(JsonNode asked) {
+    ObjectNode zero = JsonNodeFactory.instance.objectNode();
+    zero.set("add", asked.has("add") ? asked.get("add") : JsonNodeFactory.instance.numberNode(0.5));
+    zero.put("to", asked.path("to").asText("studies-with-a-zero"));
+    zero.put("noEvents", asked.path("noEvents").asText("leave-out"));
+    return zero;
   }
 
   /** Whether anything is ever added to zero cells, or a study left out for them. */

@@ -54,6 +54,7 @@ final class PlanReader {
       case "interval" -> intervals(full);
       case "convert" -> conversions(full);
       case "agreement" -> agreement(full);
+      case "multiverse" -> multiverse(full);
       case "reconstruct-curve" -> CurvePlan.of(full, columns(full));
       case "survival" -> SurvivalPlan.of(full, columns(full));
       case "patients-with-summaries" -> PatientsPlan.of(full, columns(full));
@@ -91,7 +92,13 @@ final class PlanReader {
         full.get("level").asDouble());
   }
 
-  private static Plan synthesis(ObjectNode full) {
+  private static Plan multiverse(ObjectNode full) {
+    return new MultiversePlan(
+        full, synthesis(MultiversePlan.synthesis(full, Map.of())), Vary.of(full));
+  }
+
+  /** The plan of a synthesis whose defaults are filled in. */
+  static SynthesisPlan synthesis(ObjectNode full) {
     String measure = full.get("measure").asText();
     return new SynthesisPlan(
         full,

@@ -39,7 +39,8 @@ final class PlanRules {
           "agreement",
           "reconstruct-curve",
           "survival",
-          "patients-with-summaries");
+          "patients-with-summaries",
+          "multiverse");
 
   private static final List<String> LIKELIHOODS =
       List.of("restricted-maximum-likelihood", "maximum-likelihood");
@@ -78,6 +79,9 @@ final class PlanRules {
       if (rules.text("model").equals("network")) {
         rules.problems.addAll(NetworkRules.check(plan));
       }
+      rules.problems.addAll(MultiverseRules.onlyThere(plan));
+    } else if (task.equals("multiverse")) {
+      rules.problems.addAll(MultiverseRules.check(plan));
     }
     return rules.problems.list();
   }

@@ -25,23 +25,31 @@ public final class ScannedMaximum {
    */
   public record Maximum(double place, boolean converged) {}
 
+  /** As below, with humps looked for from a share of 1e-12 of the upper end on. */
+  public static Maximum find(
+      DoubleUnaryOperator value, DoubleUnaryOperator derivative, double upper) {
+    return find(value, derivative, upper, 0);
+  }
+
   /**
    * Finds the highest point.
    *
    * @param value the function
    * @param derivative its derivative; must not be above 0 at {@code upper}
    * @param upper above 0
+   * @param first the first place looked at after 0, as far as it lies from 1e-12 of the upper end
+   *     to the upper end itself: no humps are looked for below it
    * @throws IllegalArgumentException if the function still rises at the upper end
    */
   public static Maximum find(
-      DoubleUnaryOperator value, DoubleUnaryOperator derivative, double upper) {
+      DoubleUnaryOperator value, DoubleUnaryOperator derivative, double upper, double first) {
     if (!(upper > 0) || derivative.applyAsDouble(upper) > 0) {
       throw new IllegalArgumentException("the function does not fall at " + upper);
     }
     double from = 0;
     double slopeFrom = derivative.applyAsDouble(0);
     Maximum best = slopeFrom <= 0 ? new Maximum(0, true) : null;
-    for (int i = 0; i < POINTS; i++) {
+    for (int i = firstPoint(first / upper); i < POINTS; i++) {
       double to =
           i == POINTS - 1 ? upper : upper * Math.pow(SMALLEST_SHARE, 1 - i / (POINTS - 1.0));
       double slopeTo = derivative.applyAsDouble(to);
@@ -53,6 +61,14 @@ public final class ScannedMaximum {
       slopeFrom = slopeTo;
     }
     return best == null ? new Maximum(upper, false) : best;
+  }
+
+  /**
+   * The number of the last point at or below a share of the upper end; the first if there is none.
+   */
+  private static int firstPoint(double share) {
+    double at = (POINTS - 1) * (1 - Math.log(share) / Math.log(SMALLEST_SHARE));
+    return at > 0 ? (int) Math.min(POINTS - 1, at) : 0;
   }
 
   private static Maximum higher(DoubleUnaryOperator value, Maximum best, Maximum other) {

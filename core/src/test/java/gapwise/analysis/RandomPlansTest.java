@@ -126,7 +126,7 @@ class RandomPlansTest {
     };
   }
 
-  private static void row(Random random, ObjectNode row, String measure) {
+  static void row(Random random, ObjectNode row, String measure) {
     row.put("group", pick(random, List.of("a", "a", "b", "")));
     if (measure.equals("reported-effect")) {
       // now and then as large, small or exact as no study is

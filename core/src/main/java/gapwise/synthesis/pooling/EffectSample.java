@@ -9,10 +9,16 @@ import java.util.function.IntToDoubleFunction;
 public final class EffectSample {
   private final double[] effects;
   private final double[] variances;
+  private final int mostExact;
 
   private EffectSample(double[] effects, double[] variances) {
     this.effects = effects;
     this.variances = variances;
+    int least = 0;
+    for (int i = 1; i < variances.length; i++) {
+      least = variances[i] < variances[least] ? i : least;
+    }
+    this.mostExact = least;
   }
 
   /**
@@ -22,21 +28,24 @@ public final class EffectSample {
    * @param variances finite, at least 0, as many
    */
   public static EffectSample of(List<Double> effects, List<Double> variances) {
-    if (effects.size() != variances.size()) {
-      throw new IllegalArgumentException(
-          effects.size() + " effects with " + variances.size() + " variances");
-    }
-    for (int i = 0; i < effects.size(); i++) {
-      if (!Double.isFinite(effects.get(i))
-          || !Double.isFinite(variances.get(i))
-          || variances.get(i) < 0) {
-        throw new IllegalArgumentException(
-            "study " + i + ": effect " + effects.get(i) + ", variance " + variances.get(i));
-      }
-    }
-    return new EffectSample(
+    return of(
         effects.stream().mapToDouble(Double::doubleValue).toArray(),
         variances.stream().mapToDouble(Double::doubleValue).toArray());
+  }
+
+  /** The same from arrays, which are copied. */
+  public static EffectSample of(double[] effects, double[] variances) {
+    if (effects.length != variances.length) {
+      throw new IllegalArgumentException(
+          effects.length + " effects with " + variances.length + " variances");
+    }
+    for (int i = 0; i < effects.length; i++) {
+      if (!Double.isFinite(effects[i]) || !Double.isFinite(variances[i]) || variances[i] < 0) {
+        throw new IllegalArgumentException(
+            "study " + i + ": effect " + effects[i] + ", variance " + variances[i]);
+      }
+    }
+    return new EffectSample(effects.clone(), variances.clone());
   }
 
   /** Number of studies, k. */
@@ -52,6 +61,11 @@ public final class EffectSample {
   /** Variance of the effect of the study at a place from 0. */
   public double variance(int study) {
     return variances[study];
+  }
+
+  /** Place of the study with the smallest variance; 0 without studies. */
+  int mostExact() {
+    return mostExact;
   }
 
   /** Whether a variance is 0, or so near that its reciprocal is infinite. */

@@ -24,9 +24,7 @@ final class FittedSums implements ResidualSums {
 
   @Override
   public double squaresAt(double tauSquared) {
-    double[] weights = sample.weights(tauSquared);
-    MeanModel.Fit fit = model.fit(sample, weights);
-    return sample.sum(i -> weights[i] * fit.residual(i) * fit.residual(i));
+    return model.squares(sample, tauSquared);
   }
 
   @Override
@@ -52,6 +50,11 @@ final class FittedSums implements ResidualSums {
   }
 
   @Override
+  public double smallestVariance() {
+    return sample.variance(sample.mostExact());
+  }
+
+  @Override
   public double largestVariance() {
     return sample.largestVariance();
   }
@@ -72,6 +75,6 @@ final class FittedSums implements ResidualSums {
 
   @Override
   public double likelihoodSlopeAt(double tauSquared, boolean restricted) {
-    return new NormalLikelihood(sample, model, restricted).slope(tauSquared);
+    return model.likelihoodSlope(sample, tauSquared, restricted);
   }
 }

@@ -30,8 +30,7 @@ final class GeneralisedQ {
 
   /** Q at a tau squared. */
   double at(double tauSquared) {
-    double[] weights = sample.weights(tauSquared);
-    return weighted(model.fit(sample, weights), weights);
+    return model.squares(sample, tauSquared);
   }
 
   /** The sum of squared residuals of a fit with its weights. */

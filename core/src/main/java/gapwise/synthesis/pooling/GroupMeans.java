@@ -46,6 +46,20 @@ public final class GroupMeans implements MeanModel {
     return new GroupFit(sample, weights);
   }
 
+  @Override
+  public double squares(EffectSample sample, double tauSquared) {
+    return count == 1
+        ? OneMeanSums.squares(sample, tauSquared)
+        : MeanModel.super.squares(sample, tauSquared);
+  }
+
+  @Override
+  public double likelihoodSlope(EffectSample sample, double tauSquared, boolean restricted) {
+    return count == 1
+        ? OneMeanSums.likelihoodSlope(sample, tauSquared, restricted)
+        : MeanModel.super.likelihoodSlope(sample, tauSquared, restricted);
+  }
+
   /** The fit, with the mean of each group and its variance. */
   public final class GroupFit implements Fit {
     private final double[] weightSums = new double[count];

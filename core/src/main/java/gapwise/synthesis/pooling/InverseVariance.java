@@ -26,19 +26,27 @@ public final class InverseVariance {
           "effects and their variances differ by more powers of ten than can be reckoned with, so"
               + " nothing is pooled; check the units of the data");
 
+  private static final Problem NO_STUDIES =
+      new Problem("", "no-studies", "no study is left to be pooled");
+
   private InverseVariance() {}
+
+  /** Why a sample cannot be pooled, whatever the estimator; empty if it can. */
+  public static Optional<Problem> obstacle(EffectSample sample) {
+    if (sample.size() == 0) {
+      return Optional.of(NO_STUDIES);
+    }
+    if (sample.hasZeroVariance()) {
+      return Optional.of(ZERO_VARIANCE);
+    }
+    return sample.isWithinArithmetic() ? Optional.empty() : Optional.of(OUT_OF_RANGE);
+  }
 
   /** Pools; never throws for a sample of any size. */
   public static Pooled pool(EffectSample sample, PoolingSettings settings) {
-    if (sample.size() == 0) {
-      return Pooled.without(
-          Heterogeneity.UNKNOWN, new Problem("", "no-studies", "no study is left to be pooled"));
-    }
-    if (sample.hasZeroVariance()) {
-      return Pooled.without(Heterogeneity.UNKNOWN, ZERO_VARIANCE);
-    }
-    if (!sample.isWithinArithmetic()) {
-      return Pooled.without(Heterogeneity.UNKNOWN, OUT_OF_RANGE);
+    Optional<Problem> obstacle = obstacle(sample);
+    if (obstacle.isPresent()) {
+      return Pooled.without(Heterogeneity.UNKNOWN, obstacle.get());
     }
     if (sample.size() == 1) {
       return single(sample, settings.level());
@@ -92,12 +100,7 @@ public final class InverseVariance {
       TauSquared.Estimate tauSquared,
       PoolingSettings settings,
       Heterogeneity fromQ) {
-    double[] weights = sample.weights(tauSquared.value());
-    GroupMeans.GroupFit fit = GroupMeans.one(sample).fit(sample, weights);
-    double scale =
-        new GeneralisedQ(sample, model).weighted(fit, weights)
-            / (sample.size() - model.parameters());
-    WeightedMean mean = new WeightedMean(sample, model, fit.mean(0), fit.weightSum(0), scale);
+    WeightedMean mean = WeightedMean.of(sample, tauSquared.value());
     PooledMean pooled = settings.interval().around(mean, settings.level());
     Problems warnings = new Problems();
     if (pooled.standardError() == 0) {
@@ -108,8 +111,8 @@ public final class InverseVariance {
               + " do not read it as certainty, use the interval that is never narrower");
     }
     List<Double> shares = new ArrayList<>();
-    for (double weight : weights) {
-      shares.add(weight / fit.weightSum(0));
+    for (double weight : sample.weights(tauSquared.value())) {
+      shares.add(weight / mean.weightSum());
     }
     if (settings.estimator().isEmpty()) {
       return new Pooled(

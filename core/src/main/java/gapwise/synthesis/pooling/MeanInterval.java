@@ -12,4 +12,9 @@ public interface MeanInterval {
    * @param level above 0 and below 1
    */
   PooledMean around(WeightedMean mean, double level);
+
+  /** Whether the limits are the same whatever tau squared the mean was weighted with. */
+  default boolean ignoresTauSquared() {
+    return false;
+  }
 }

@@ -16,6 +16,28 @@ public interface MeanModel {
    */
   Fit fit(EffectSample sample, double[] weights);
 
+  /** Q(t): squared residuals of the fit with weights 1/(v + t), weighted so. */
+  default double squares(EffectSample sample, double tauSquared) {
+    double[] weights = sample.weights(tauSquared);
+    Fit fit = fit(sample, weights);
+    return sample.sum(i -> weights[i] * fit.residual(i) * fit.residual(i));
+  }
+
+  /**
+   * Twice the slope of the log likelihood of tau squared at t: sum of w^2 r^2 less tr P
+   * (restricted) or the sum of w (full).
+   */
+  default double likelihoodSlope(EffectSample sample, double tauSquared, boolean restricted) {
+    double[] weights = sample.weights(tauSquared);
+    Fit fit = fit(sample, weights);
+    return sample.sum(
+        i -> {
+          double weightedResidual = weights[i] * fit.residual(i);
+          return weightedResidual * weightedResidual
+              - (restricted ? fit.projection(i) : weights[i]);
+        });
+  }
+
   /** A weighted least-squares fit. */
   interface Fit {
     /** Effect less fitted mean of a study. */

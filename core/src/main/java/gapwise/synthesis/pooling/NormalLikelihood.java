@@ -44,6 +44,7 @@ final class NormalLikelihood {
         this::slope,
         new GeneralisedQ(sample, model).unweighted(),
         terms(),
+        sample.variance(sample.mostExact()),
         sample.largestVariance());
   }
 
@@ -54,6 +55,8 @@ final class NormalLikelihood {
    * @param slope twice its derivative
    * @param unweighted D
    * @param terms m
+   * @param smallestVariance vmin; a hundredth of it changes no weight by more than a hundredth, so
+   *     that no hump is looked for below
    * @param largestVariance vmax
    */
   static TauSquared.Estimate maximum(
@@ -61,11 +64,14 @@ final class NormalLikelihood {
       DoubleUnaryOperator slope,
       double unweighted,
       double terms,
+      double smallestVariance,
       double largestVariance) {
     if (unweighted == 0) {
       return new TauSquared.Estimate(0, true);
     }
-    Maximum maximum = ScannedMaximum.find(value, slope, upper(unweighted, terms, largestVariance));
+    Maximum maximum =
+        ScannedMaximum.find(
+            value, slope, upper(unweighted, terms, largestVariance), smallestVariance / 100);
     return new TauSquared.Estimate(maximum.place(), maximum.converged());
   }
 
@@ -85,13 +91,6 @@ final class NormalLikelihood {
 
   /** Twice the derivative of the log likelihood at a tau squared. */
   double slope(double tauSquared) {
-    double[] weights = sample.weights(tauSquared);
-    MeanModel.Fit fit = model.fit(sample, weights);
-    return sample.sum(
-        i -> {
-          double weightedResidual = weights[i] * fit.residual(i);
-          return weightedResidual * weightedResidual
-              - (restricted ? fit.projection(i) : weights[i]);
-        });
+    return model.likelihoodSlope(sample, tauSquared, restricted);
   }
 }

@@ -20,6 +20,11 @@ final class ProfileLikelihoodInterval implements MeanInterval {
   }
 
   @Override
+  public boolean ignoresTauSquared() {
+    return true;
+  }
+
+  @Override
   public PooledMean around(WeightedMean mean, double level) {
     EffectSample sample = mean.sample();
     double tauSquared = new NormalLikelihood(sample, mean.model(), false).maximum().value();
@@ -60,17 +65,20 @@ final class ProfileLikelihoodInterval implements MeanInterval {
         ScannedMaximum.find(
                 t -> logLikelihood(sample, mean, t),
                 t -> slope(sample, mean, t),
-                NormalLikelihood.upper(squares, sample.size(), sample))
+                NormalLikelihood.upper(squares, sample.size(), sample),
+                sample.variance(sample.mostExact()) / 100)
             .place();
     return logLikelihood(sample, mean, best);
   }
 
   private static double slope(EffectSample sample, double mean, double tauSquared) {
-    return sample.sum(
-        i -> {
-          double total = sample.variance(i) + tauSquared;
-          return square((sample.effect(i) - mean) / total) - 1 / total;
-        });
+    double slope = 0;
+    for (int i = 0; i < sample.size(); i++) {
+      double weight = 1 / (sample.variance(i) + tauSquared);
+      double pull = (sample.effect(i) - mean) * weight;
+      slope += pull * pull - weight;
+    }
+    return slope;
   }
 
   private static double logLikelihood(EffectSample sample, double mean, double tauSquared) {

@@ -27,6 +27,9 @@ public interface ResidualSums {
   /** Sum of 1/v. */
   double inverseVariances();
 
+  /** The smallest variance within a study, or one below it. */
+  double smallestVariance();
+
   /** The largest variance within a study. */
   double largestVariance();
 
@@ -51,6 +54,7 @@ public interface ResidualSums {
         t -> likelihoodSlopeAt(t, restricted),
         unweightedSquares(),
         restricted ? size() - parameters() : size(),
+        smallestVariance(),
         largestVariance());
   }
 }

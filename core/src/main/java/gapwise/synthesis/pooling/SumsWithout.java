@@ -95,6 +95,11 @@ final class SumsWithout implements ResidualSums {
   }
 
   @Override
+  public double smallestVariance() {
+    return whole.sample().variance(whole.sample().mostExact());
+  }
+
+  @Override
   public double largestVariance() {
     return whole.largestVariances().without(omitted);
   }

@@ -25,6 +25,21 @@ public record WeightedMean(
     this(sample, model, estimate, weightSum, scale, sample.size() - model.parameters());
   }
 
+  /**
+   * The mean of all studies with weights 1/(variance + tau squared).
+   *
+   * @param sample at least two studies, for which {@link InverseVariance#obstacle} is empty
+   * @param tauSquared at least 0
+   */
+  public static WeightedMean of(EffectSample sample, double tauSquared) {
+    GroupMeans model = GroupMeans.one(sample);
+    double[] weights = sample.weights(tauSquared);
+    GroupMeans.GroupFit fit = model.fit(sample, weights);
+    double squares = sample.sum(i -> weights[i] * fit.residual(i) * fit.residual(i));
+    return new WeightedMean(
+        sample, model, fit.mean(0), fit.weightSum(0), squares / (sample.size() - 1));
+  }
+
   /** Standard error from the sum of weights. */
   public double standardError() {
     return 1 / Math.sqrt(weightSum);

@@ -1,0 +1,123 @@
+package gapwise.benchmark;
+
+import gapwise.synthesis.likelihood.BinomialNormal;
+import gapwise.synthesis.likelihood.LikelihoodFit;
+import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.pooling.GroupMeans;
+import gapwise.synthesis.pooling.TauSquared;
+import gapwise.synthesis.pooling.TauSquaredEstimator;
+import gapwise.synthesis.pooling.TauSquaredEstimators;
+import gapwise.synthesis.pooling.WeightedMean;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Supplier;
+
+/**
+ * The same sums on the same data here and in R, both warm and timed inside their process. Needs
+ * {@code Rscript} with lme4 (Debian: r-base-core, r-cran-lme4); nothing else in the project does.
+ */
+final class OutsideComparison {
+  private static final int[] STUDIES = {10, 100, 1000};
+
+  private OutsideComparison() {}
+
+  /** What was found and how long it took at the median of batches, in seconds. */
+  private record Timed(double estimate, double seconds) {}
+
+  static List<String> table() throws IOException, InterruptedException {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "| same sums | studies | here, microseconds | R, microseconds | ratio | estimates differ by"
+            + " |");
+    lines.add("| --- | --- | --- | --- | --- | --- |");
+    for (int studies : STUDIES) {
+      InventedSeries series = InventedSeries.of(studies);
+      EffectSample logits = series.logits();
+      for (String line : outside(series, logits)) {
+        String[] cells = line.split(",");
+        Timed here =
+            cells[0].startsWith("exact")
+                ? timed(() -> exact(series))
+                : timed(() -> restricted(logits));
+        double seconds = Double.parseDouble(cells[2]);
+        lines.add(
+            String.format(
+                Locale.ROOT,
+                "| %s | %d | %.1f | %.0f | %.0f | %.1e |",
+                cells[0],
+                studies,
+                1e6 * here.seconds(),
+                1e6 * seconds,
+                seconds / here.seconds(),
+                Math.abs(Double.parseDouble(cells[1]) - here.estimate())));
+      }
+    }
+    return lines;
+  }
+
+  private static double exact(InventedSeries series) {
+    return ((LikelihoodFit.Estimate) BinomialNormal.fit(series.events(), series.totals(), 25))
+        .estimate();
+  }
+
+  private static double restricted(EffectSample logits) {
+    TauSquaredEstimator estimator =
+        TauSquaredEstimators.named("restricted-maximum-likelihood").orElseThrow();
+    TauSquared found = estimator.estimate(logits, GroupMeans.one(logits));
+    return WeightedMean.of(logits, ((TauSquared.Estimate) found).value()).estimate();
+  }
+
+  private static Timed timed(Supplier<Double> run) {
+    double estimate = 0;
+    double[] seconds = new double[9];
+    for (int batch = 0; batch < seconds.length; batch++) {
+      long start = System.nanoTime();
+      int runs = 0;
+      while (System.nanoTime() - start < 200_000_000L) {
+        estimate = run.get();
+        runs++;
+      }
+      seconds[batch] = (System.nanoTime() - start) / 1e9 / runs;
+    }
+    // the first batches warm up
+    double[] warm = Arrays.copyOfRange(seconds, 4, seconds.length);
+    Arrays.sort(warm);
+    return new Timed(estimate, warm[warm.length / 2]);
+  }
+
+  private static List<String> outside(InventedSeries series, EffectSample logits)
+      throws IOException, InterruptedException {
+    Path data = Files.createTempFile("series", ".csv");
+    try {
+      List<String> rows = new ArrayList<>(List.of("events,total,effect,variance"));
+      for (int i = 0; i < logits.size(); i++) {
+        rows.add(
+            series.events()[i]
+                + ","
+                + series.totals()[i]
+                + ","
+                + logits.effect(i)
+                + ","
+                + logits.variance(i));
+      }
+      Files.write(data, rows);
+      Process process =
+          new ProcessBuilder("Rscript", "src/jmh/compare/compare.R", data.toString())
+              .redirectError(ProcessBuilder.Redirect.INHERIT)
+              .start();
+      String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      if (process.waitFor() != 0) {
+        throw new IOException("Rscript failed; it needs lme4. It wrote: " + output);
+      }
+      return output.lines().toList();
+    } finally {
+      Files.delete(data);
+    }
+  }
+}

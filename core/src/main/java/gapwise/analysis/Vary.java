@@ -1,0 +1,68 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a multiverse varies, and what else it is asked.
+ *
+ * @param models words of models
+ * @param scales words of scales; empty where the measure has one
+ * @param zeroCells rules in the form of a plan; empty where nothing is ever added
+ * @param estimators of tau squared, for random effects
+ * @param intervals for random effects
+ * @param subsets one for each column that narrows the rows
+ * @param leaveOneOut whether everything is done again without each study
+ * @param threshold as people read it, to tell sides; empty if none is asked
+ * @param list whether every analysis is told
+ */
+record Vary(
+    List<String> models,
+    List<String> scales,
+    List<ObjectNode> zeroCells,
+    List<String> estimators,
+    List<String> intervals,
+    List<ColumnSubsets> subsets,
+    boolean leaveOneOut,
+    OptionalDouble threshold,
+    boolean list) {
+  Vary {
+    models = List.copyOf(models);
+    scales = List.copyOf(scales);
+    zeroCells = zeroCells.stream().map(ObjectNode::deepCopy).toList();
+    estimators = List.copyOf(estimators);
+    intervals = List.copyOf(intervals);
+    subsets = List.copyOf(subsets);
+  }
+
+  /** Reads it from a plan whose defaults are filled in. */
+  static Vary of(ObjectNode full) {
+    JsonNode vary = full.get("vary");
+    List<ObjectNode> zeroCells = new ArrayList<>();
+    vary.path("zeroCells").forEach(rule -> zeroCells.add((ObjectNode) rule));
+    List<ColumnSubsets> subsets = new ArrayList<>();
+    vary.path("subsets").forEach(one -> subsets.add(ColumnSubsets.of(one)));
+    return new Vary(
+        texts(vary.path("model")),
+        texts(vary.path("scale")),
+        zeroCells,
+        texts(vary.path("betweenStudyVariance")),
+        texts(vary.path("interval")),
+        subsets,
+        vary.path("leaveOneOut").asBoolean(),
+        Optional.ofNullable(full.get("threshold"))
+            .map(threshold -> OptionalDouble.of(threshold.asDouble()))
+            .orElse(OptionalDouble.empty()),
+        full.path("list").asBoolean());
+  }
+
+  private static List<String> texts(JsonNode list) {
+    List<String> texts = new ArrayList<>();
+    list.forEach(text -> texts.add(text.asText()));
+    return texts;
+  }
+}

@@ -1,0 +1,189 @@
+package gapwise.synthesis.multiverse;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Every analysis that its choices allow: Steegen, Tuerlinckx, Gelman and Vanpaemel, Perspect
+ * Psychol Sci 2016;11:702; Simonsohn, Simmons and Nelson, Nat Hum Behav 2020;4:1208. The door of
+ * this room.
+ *
+ * <p>Analyses run in parallel and stand in a fixed order, and all sums are taken in that order, so
+ * that the number of threads changes nothing.
+ *
+ * @param choices what could be chosen
+ * @param analyses approach by approach, in each subset by subset, in each way by way
+ */
+public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
+  public Multiverse {
+    choices = List.copyOf(choices);
+    analyses = List.copyOf(analyses);
+  }
+
+  /**
+   * One analysis.
+   *
+   * @param scale the word of its scale
+   * @param settings its level of each choice
+   */
+  public record Analysis(String scale, Settings settings, Finding finding) {
+    /** The pooled value, if there is one. */
+    Stream<Finding.Estimated> estimated() {
+      return finding instanceof Finding.Estimated value ? Stream.of(value) : Stream.empty();
+    }
+  }
+
+  /** Runs every approach on every subset. */
+  public static Multiverse of(
+      List<Choice> choices, List<Approach> approaches, List<Subset> subsets) {
+    int cells = approaches.size() * subsets.size();
+    List<Analysis> analyses =
+        IntStream.range(0, cells)
+            .parallel()
+            .mapToObj(
+                cell ->
+                    run(approaches.get(cell / subsets.size()), subsets.get(cell % subsets.size())))
+            .flatMap(List::stream)
+            .toList();
+    return new Multiverse(choices, analyses);
+  }
+
+  private static List<Analysis> run(Approach approach, Subset subset) {
+    List<Settings> ways = approach.ways();
+    List<Finding> findings = approach.findings(subset);
+    return IntStream.range(0, ways.size())
+        .mapToObj(
+            way ->
+                new Analysis(
+                    approach.scale(), ways.get(way).and(subset.settings()), findings.get(way)))
+        .toList();
+  }
+
+  /** The analyses with a pooled value, in their order. */
+  public List<Analysis> estimated() {
+    return analyses.stream().filter(a -> a.finding() instanceof Finding.Estimated).toList();
+  }
+
+  /** How many analyses have no pooled value, by the code that says why. */
+  public Map<String, Integer> notEstimated() {
+    Map<String, Integer> counts = new TreeMap<>();
+    for (Analysis analysis : analyses) {
+      if (analysis.finding() instanceof Finding.NotEstimated not) {
+        counts.merge(not.code(), 1, Integer::sum);
+      }
+    }
+    return counts;
+  }
+
+  /** How many pooled values with their limits differ; choices without effect repeat them. */
+  public int different() {
+    Set<List<Double>> seen = new HashSet<>();
+    for (Analysis analysis : analyses) {
+      analysis
+          .estimated()
+          .forEach(f -> seen.add(List.of(f.shownEstimate(), f.shownLower(), f.shownUpper())));
+    }
+    return seen.size();
+  }
+
+  /** The scales on which something was pooled, in the order of the analyses. */
+  public List<String> scales() {
+    return estimated().stream().map(Analysis::scale).distinct().toList();
+  }
+
+  /**
+   * Whether pooled values can only be set side by side as people read them, because they stem from
+   * more than one scale.
+   */
+  public boolean onlyShownCompares() {
+    return scales().size() > 1;
+  }
+
+  /** The value by which analyses are compared. */
+  ToDoubleFunction<Finding.Estimated> compared() {
+    return onlyShownCompares() ? Finding.Estimated::shownEstimate : Finding.Estimated::estimate;
+  }
+
+  /** Pooled values as people read them. */
+  public Spread shown() {
+    return spread(estimated(), Finding.Estimated::shownEstimate);
+  }
+
+  /** Pooled values on each scale. */
+  public Map<String, Spread> byScale() {
+    return scales().stream()
+        .collect(
+            Collectors.toMap(
+                scale -> scale,
+                scale ->
+                    spread(
+                        estimated().stream().filter(a -> a.scale().equals(scale)).toList(),
+                        Finding.Estimated::estimate),
+                (one, same) -> one,
+                java.util.LinkedHashMap::new));
+  }
+
+  private static Spread spread(List<Analysis> analyses, ToDoubleFunction<Finding.Estimated> value) {
+    return Spread.of(analyses.stream().flatMap(Analysis::estimated).mapToDouble(value).toArray());
+  }
+
+  /** The analysis with the lowest pooled value; the first of several. At least one is needed. */
+  public Analysis lowest() {
+    return farthest(-1);
+  }
+
+  /** The analysis with the highest pooled value; the first of several. At least one is needed. */
+  public Analysis highest() {
+    return farthest(1);
+  }
+
+  private Analysis farthest(int direction) {
+    ToDoubleFunction<Finding.Estimated> compared = compared();
+    Analysis best = null;
+    double reach = Double.NEGATIVE_INFINITY;
+    for (Analysis analysis : estimated()) {
+      double value = direction * compared.applyAsDouble((Finding.Estimated) analysis.finding());
+      if (best == null || value > reach) {
+        best = analysis;
+        reach = value;
+      }
+    }
+    if (best == null) {
+      throw new IllegalStateException("no analysis has a pooled value");
+    }
+    return best;
+  }
+
+  /** On which side of a value, as people read it, pooled values and intervals lie. */
+  public Sides against(double threshold) {
+    return Sides.of(estimated().stream().flatMap(Analysis::estimated).toList(), threshold);
+  }
+
+  /** What each choice does. */
+  public List<ChoiceMove> moves(OptionalDouble threshold) {
+    return IntStream.range(0, choices.size())
+        .mapToObj(choice -> ChoiceMove.of(this, choice, threshold))
+        .toList();
+  }
+
+  /** The middle pooled value at a level of a choice; empty if nothing was pooled there. */
+  public OptionalDouble median(int choice, int level) {
+    double[] values =
+        analyses.stream()
+            .filter(a -> a.settings().level(choice) == level)
+            .flatMap(Analysis::estimated)
+            .mapToDouble(compared())
+            .toArray();
+    return values.length == 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Spread.of(values).median());
+  }
+}
