@@ -14,10 +14,12 @@ import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.Proper;
 import gapwise.synthesis.bayes.TauPrior;
 import gapwise.synthesis.likelihood.ExactLikelihood;
+import gapwise.synthesis.likelihood.LikelihoodLimits;
 import gapwise.synthesis.pooling.EffectSample;
 import gapwise.synthesis.pooling.GroupMeans;
 import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.MeanIntervals;
+import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Prediction;
 import gapwise.synthesis.pooling.TauSquared;
@@ -70,10 +72,13 @@ enum Method {
   EXACT("exact likelihood", false) {
     @Override
     Optional<Interval> interval(List<ArmCounts> series) {
-      return new ExactLikelihood(ExactLikelihood.Model.PROPORTION, QUADRATURE_POINTS)
-          .pool(series, LEVEL)
-          .mean()
-          .map(mean -> shown(mean.interval(), measure("logit").shown(series)));
+      return exact(series, false).mean().map(mean -> shares(mean.interval(), series));
+    }
+  },
+  EXACT_T("exact likelihood, t on k - 1", false) {
+    @Override
+    Optional<Interval> interval(List<ArmCounts> series) {
+      return exact(series, true).mean().map(mean -> shares(mean.interval(), series));
     }
   },
   BAYESIAN("Bayesian, logit, half-normal 0.5", false) {
@@ -83,6 +88,12 @@ enum Method {
       return Posterior.of(sample(measure("logit"), series), priors) instanceof Proper proper
           ? Optional.of(shown(proper.mean().equalTailed(LEVEL), measure("logit").shown(series)))
           : Optional.empty();
+    }
+  },
+  EXACT_PREDICTION("exact likelihood, prediction interval, t on k - 2", true) {
+    @Override
+    Optional<Interval> interval(List<ArmCounts> series) {
+      return exact(series, true).prediction().map(limits -> shares(limits, series));
     }
   },
   PREDICTION("logit, prediction interval, t on k - 2", true) {
@@ -135,6 +146,18 @@ enum Method {
     WeightedMean mean = WeightedMean.of(sample, estimate.value());
     Interval limits = MeanIntervals.named(interval).orElseThrow().around(mean, LEVEL).interval();
     return Optional.of(shown(limits, measure.shown(series)));
+  }
+
+  private static Pooled exact(List<ArmCounts> series, boolean studentT) {
+    return new ExactLikelihood(ExactLikelihood.Model.PROPORTION, QUADRATURE_POINTS)
+        .pool(
+            series,
+            new LikelihoodLimits(
+                LEVEL, studentT, Optional.of(Prediction.Reference.T_K_MINUS_2)));
+  }
+
+  private static Interval shares(Interval limits, List<ArmCounts> series) {
+    return shown(limits, measure("logit").shown(series));
   }
 
   private static Optional<Interval> predicted(

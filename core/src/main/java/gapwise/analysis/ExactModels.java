@@ -4,6 +4,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.problem.Problems;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.ExactLikelihood.Model;
+import gapwise.synthesis.likelihood.LikelihoodLimits;
+import gapwise.synthesis.pooling.Prediction;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -13,6 +16,9 @@ import java.util.Set;
 final class ExactModels {
   private static final Set<String> MEASURES =
       Set.of("proportion", "incidence-rate", "odds-ratio", "incidence-rate-ratio");
+
+  /** The limits by Student's t; the contract of plans knows normal ones only. */
+  private static final String STUDENT_T = "t-k-minus-1";
 
   private ExactModels() {}
 
@@ -100,6 +106,21 @@ final class ExactModels {
                 + " of 'random-effects'");
       }
     }
+  }
+
+  /** Whether the model has an interval of this name. */
+  static boolean has(String interval) {
+    return interval.equals("normal") || interval.equals(STUDENT_T);
+  }
+
+  /** The limits a checked plan asks for. */
+  static LikelihoodLimits limits(ObjectNode full) {
+    return new LikelihoodLimits(
+        full.get("level").asDouble(),
+        full.get("interval").asText().equals(STUDENT_T),
+        Arrays.stream(Prediction.Reference.values())
+            .filter(one -> one.word().equals(full.path("predictionInterval").asText()))
+            .findFirst());
   }
 
   /** The likelihood a checked plan asks for. */

@@ -5,6 +5,7 @@ import gapwise.effect.BackTransform;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.synthesis.likelihood.ExactLikelihood;
+import gapwise.synthesis.likelihood.LikelihoodLimits;
 import gapwise.synthesis.likelihood.MeanOverStudies;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
@@ -103,7 +104,8 @@ final class ExactShown {
     }
     ExactLikelihood exact = new ExactLikelihood(ExactLikelihood.Model.PROPORTION, USUAL_POINTS);
     BackTransform back = BackTransform.of(logit -> 1 / (1 + Math.exp(-logit)));
-    Optional<PooledMean> mean = exact.pool(data, plan.settings().level()).mean();
+    Optional<PooledMean> mean =
+        exact.pool(data, LikelihoodLimits.normal(plan.settings().level())).mean();
     return mean.map(
         one ->
             new Result.Estimate(

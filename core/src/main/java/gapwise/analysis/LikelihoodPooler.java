@@ -2,12 +2,14 @@ package gapwise.analysis;
 
 import gapwise.effect.StudyData;
 import gapwise.synthesis.likelihood.ExactLikelihood;
+import gapwise.synthesis.likelihood.LikelihoodLimits;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.Subgroups;
 import java.util.List;
 
 /** Pools counts by their own likelihood; groups each have their own variance between studies. */
-record LikelihoodPooler(ExactLikelihood model, List<? extends StudyData> studies, double level)
+record LikelihoodPooler(
+    ExactLikelihood model, List<? extends StudyData> studies, LikelihoodLimits limits)
     implements Pooler {
   @Override
   public int size() {
@@ -16,7 +18,7 @@ record LikelihoodPooler(ExactLikelihood model, List<? extends StudyData> studies
 
   @Override
   public Pooled at(List<Integer> places) {
-    return model.pool(places.stream().map(studies::get).toList(), level);
+    return model.pool(places.stream().map(studies::get).toList(), limits);
   }
 
   @Override

@@ -172,7 +172,7 @@ final class PlanReader {
         random
             ? TauSquaredEstimators.named(full.get("betweenStudyVariance").asText())
             : Optional.empty(),
-        MeanIntervals.named(full.get("interval").asText()).orElseThrow(),
+        MeanIntervals.named(full.get("interval").asText()).orElse(MeanIntervals.normal()),
         new Prediction(
             Prediction.Reference.valueOf(
                 constant(full.path("predictionInterval").asText("t-k-minus-2"))),

@@ -134,16 +134,7 @@ final class PlanRules {
           "pooling-not-for-measure",
           "'" + text("pooling") + "' does not pool '" + measure + "'");
     }
-    boolean intervalForModel =
-        model.equals("random-effects")
-            || (plan.has("moderators") && !model.equals("three-level"))
-            || text("interval").equals("normal");
-    if (!intervalForModel) {
-      problems.add(
-          "interval",
-          "interval-not-for-model",
-          "'" + text("interval") + "' goes with random effects; '" + model + "' has 'normal'");
-    }
+    intervalForModel(model);
     if (plan.has("subgroup")
         && text("subgroupVariance").equals("common")
         && text("interval").equals("profile-likelihood")) {
@@ -152,6 +143,25 @@ final class PlanRules {
           "interval-not-for-model",
           "profile likelihood limits are made for each group apart; with one common variance take"
               + " 'hartung-knapp' or 'normal'");
+    }
+  }
+
+  private void intervalForModel(String model) {
+    String interval = text("interval");
+    boolean exact = model.equals("exact-likelihood");
+    boolean known = MeanIntervals.named(interval).isPresent();
+    boolean any =
+        model.equals("random-effects") || (plan.has("moderators") && !model.equals("three-level"));
+    if (exact ? !ExactModels.has(interval) : !known || (!any && !interval.equals("normal"))) {
+      problems.add(
+          "interval",
+          "interval-not-for-model",
+          "'"
+              + interval
+              + (known ? "' goes with random effects; '" : "' goes with an exact likelihood; '")
+              + model
+              + "' has 'normal'"
+              + (exact ? " and 't-k-minus-1'" : ""));
     }
   }
 
@@ -206,12 +216,6 @@ final class PlanRules {
           "betweenStudyVariance",
           "the estimator '" + text("betweenStudyVariance") + "'",
           TauSquaredEstimators.all().stream().map(one -> one.name()).toList());
-    }
-    if (MeanIntervals.named(text("interval")).isEmpty()) {
-      later(
-          "interval",
-          "the interval '" + text("interval") + "'",
-          MeanIntervals.all().stream().map(one -> one.name()).toList());
     }
   }
 

@@ -30,7 +30,7 @@ interface Pooler {
   static <D extends StudyData> Pooler of(SynthesisPlan plan, Studies<D> studies) {
     if (ExactModels.asked(plan.json())) {
       return new LikelihoodPooler(
-          ExactModels.of(plan.json()), studies.pooledData(), plan.settings().level());
+          ExactModels.of(plan.json()), studies.pooledData(), ExactModels.limits(plan.json()));
     }
     if (plan.json().path("model").asText().equals("three-level")) {
       return ClusterPooler.of(plan, studies);

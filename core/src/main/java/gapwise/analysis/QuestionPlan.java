@@ -13,9 +13,10 @@ public final class QuestionPlan {
   private QuestionPlan() {}
 
   /**
-   * The plan: proportions on the logit scale, times and indices on the log scale because they are
-   * skewed and cannot be negative, other means as they are; random effects, blocks by method. Empty
-   * for outcomes of ordered categories, which are listed and not pooled.
+   * The plan: proportions by their exact likelihood with limits by Student's t, as the simulation
+   * in docs/methods/coverage.md advises; times and indices on the log scale because they are skewed
+   * and cannot be negative, other means as they are, with random effects; blocks by method. Empty
+   * for phases, which are listed and not pooled.
    */
   public static Optional<ObjectNode> of(Question question, String title, boolean byMethod) {
     Outcome outcome = question.outcome();
@@ -27,8 +28,15 @@ public final class QuestionPlan {
     plan.putObject("source").set("evidence", QuestionJson.write(question));
     String measure = SelectionRows.measure(outcome);
     plan.put("measure", measure);
-    plan.put("scale", measure.equals("proportion") ? "logit" : scale(outcome));
-    plan.put("interval", "hartung-knapp-never-narrower");
+    if (measure.equals("proportion")) {
+      plan.put("scale", "logit");
+      plan.put("model", "exact-likelihood");
+      plan.put("interval", "t-k-minus-1");
+      plan.put("predictionInterval", "t-k-minus-2");
+    } else {
+      plan.put("scale", scale(outcome));
+      plan.put("interval", "hartung-knapp-never-narrower");
+    }
     if (byMethod) {
       plan.put("subgroup", "method");
     }

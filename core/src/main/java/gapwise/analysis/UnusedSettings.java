@@ -22,6 +22,7 @@ final class UnusedSettings {
             "tauSquaredInterval")) {
       USED.put(field, random);
     }
+    USED.put("predictionInterval", random.or(ExactModels::asked));
     for (String field : List.of("prior", "probabilities", "priorSensitivity")) {
       USED.put(field, plan -> is(plan, "model", "bayesian"));
     }

@@ -178,6 +178,13 @@ public final class AnswerForest {
 
   private Summary summary(Blocks.Block block) {
     int pooled = block.pooled().size();
+    if (block.onlyLimit().isPresent() && block.lines().size() > 1) {
+      return new Summary.NotPooled(
+          "Not pooled",
+          block.onlyLimit().getAsDouble() > 0
+              ? "Nobody without it, so no average between centres can be given."
+              : "Nobody with it, so no average between centres can be given.");
+    }
     if (pooled < 2) {
       return new Summary.NotPooled(
           "Not pooled", pooled == 1 ? "One series alone." : "No series has all numbers needed.");
@@ -195,11 +202,7 @@ public final class AnswerForest {
                     shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
     return new Summary.Pooled(
-        "Pooled, random effects",
-        Told.estimate(shown),
-        prediction,
-        pooled,
-        Told.people(block.pooled()));
+        "Pooled", Told.estimate(shown), prediction, pooled, Told.people(block.pooled()));
   }
 
   private List<String> notes() {

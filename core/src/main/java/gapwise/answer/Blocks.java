@@ -38,11 +38,14 @@ public final class Blocks {
    * One method.
    *
    * @param summary its pooled value; empty where there is none
+   * @param onlyLimit 1 if every patient had the event and 0 if none had, so that there is no pooled
+   *     value; else empty
    */
   record Block(
       Method method,
       List<Line> lines,
       Optional<Result.Summary> summary,
+      OptionalDouble onlyLimit,
       Result.Heterogeneity heterogeneity) {
     List<SelectedRow> rows() {
       return lines.stream().map(Line::row).toList();
@@ -81,7 +84,12 @@ public final class Blocks {
 
   private static Block block(Method method, List<Line> lines, Result result) {
     if (result.subgroups().isEmpty()) {
-      return new Block(method, lines, result.summary(), result.heterogeneity().orElse(NOT_KNOWN));
+      return new Block(
+          method,
+          lines,
+          result.summary(),
+          result.onlyLimit(),
+          result.heterogeneity().orElse(NOT_KNOWN));
     }
     Optional<Result.Subgroup> own =
         result.subgroups().get().stream()
@@ -91,6 +99,7 @@ public final class Blocks {
         method,
         lines,
         own.flatMap(Result.Subgroup::summary),
+        own.map(Result.Subgroup::onlyLimit).orElse(OptionalDouble.empty()),
         own.map(Result.Subgroup::heterogeneity).orElse(NOT_KNOWN));
   }
 
@@ -142,6 +151,7 @@ public final class Blocks {
                     block.method(),
                     block.summary().isPresent() ? block.pooled() : block.rows(),
                     block.summary(),
+                    block.onlyLimit(),
                     block.heterogeneity(),
                     block.alone().flatMap(Line::estimate)))
         .toList();

@@ -18,7 +18,8 @@ public final class ModelWords {
           "hartung-knapp", "Hartung-Knapp interval",
           "hartung-knapp-never-narrower", "Hartung-Knapp interval, never narrower",
           "normal", "normal interval",
-          "profile-likelihood", "profile-likelihood interval");
+          "profile-likelihood", "profile-likelihood interval",
+          "t-k-minus-1", "interval by Student's t");
 
   private ModelWords() {}
 

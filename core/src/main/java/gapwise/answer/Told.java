@@ -12,6 +12,7 @@ import gapwise.figure.Shown;
 import gapwise.selection.SelectedRow;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A pooled value in sentences, in whole numbers of 100 or in the unit of the outcome, the average
@@ -29,6 +30,10 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
   /** Fewer series than this give no range for another centre (common practice, no source). */
   private static final int FEWEST_FOR_NEW_CENTRE = 5;
 
+  private static final String NO_AVERAGE =
+      "With nothing else seen, no average between centres can be given; read the exact interval of"
+          + " each series. It does not mean that it cannot come otherwise.";
+
   public Told {
     then = List.copyOf(then);
   }
@@ -45,6 +50,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
       Method method,
       List<SelectedRow> rows,
       Optional<Result.Summary> summary,
+      OptionalDouble onlyLimit,
       Result.Heterogeneity heterogeneity,
       Optional<Estimate> alone) {
     String from =
@@ -65,6 +71,9 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
               + ")",
           List.of(from, "One series says nothing of how results differ between centres."));
     }
+    if (onlyLimit.isPresent()) {
+      return atLimit(outcome, method, rows, onlyLimit.getAsDouble() > 0);
+    }
     if (summary.isEmpty()) {
       return new Told(
           method.label(),
@@ -82,6 +91,21 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
             .stream()
             .filter(sentence -> !sentence.isEmpty())
             .toList());
+  }
+
+  private static Told atLimit(
+      Outcome outcome, Method method, List<SelectedRow> rows, boolean everybody) {
+    String became = counted(outcome).replaceFirst("^ (limbs|patients|implants|flaps) ", " ");
+    return new Told(
+        method.label(),
+        Optional.empty(),
+        (everybody ? "all " : "none of ")
+            + people(rows)
+            + became
+            + ", in "
+            + rows.size()
+            + " series.",
+        List.of(NO_AVERAGE));
   }
 
   private static String value(Measure measure, Outcome outcome, double estimate) {
@@ -120,8 +144,13 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
   }
 
   private static String spread(Result.Heterogeneity heterogeneity, int series) {
-    if (!tellsNewCentre(series) || heterogeneity.pValue().isEmpty()) {
+    if (!tellsNewCentre(series) || heterogeneity.tauSquared().isEmpty()) {
       return "";
+    }
+    if (heterogeneity.pValue().isEmpty()) {
+      return heterogeneity.tauSquared().getAsDouble() == 0
+          ? "Results of the series differ no more than chance explains."
+          : "By the best estimate, results of the series differ more than chance explains.";
     }
     if (heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW) {
       return "Results of the series differ more than chance explains.";

@@ -52,6 +52,39 @@ class ExactLikelihoodPlanTest {
     assertEquals(q, all.at("/betweenSubgroups/q").asDouble(), 1e-9 * q);
   }
 
+  /** Quantiles of Student's t on 5 and 4 degrees of freedom from published tables. */
+  @Test
+  void limitsByStudentsTAndForAFurtherStudyAreMultiplesOfTheErrorsTold() {
+    JsonNode told =
+        Plans.result(
+            exact(rows(-1))
+                .put("interval", "t-k-minus-1")
+                .put("predictionInterval", "t-k-minus-2"));
+    double estimate = told.at("/summary/estimate").asDouble();
+    double error = told.at("/summary/standardError").asDouble();
+    double tau = told.at("/heterogeneity/tau").asDouble();
+    assertEquals(5, told.at("/summary/degreesOfFreedom").asInt());
+    assertEquals(estimate - 2.570582 * error, told.at("/summary/lower").asDouble(), 1e-5);
+    assertEquals(
+        estimate + 2.776445 * Math.hypot(tau, error),
+        told.at("/summary/predictionUpper").asDouble(),
+        1e-5);
+    assertEquals(Plans.result(exact(rows(-1))).at("/summary/estimate").asDouble(), estimate);
+  }
+
+  @Test
+  void sharesOfTheInformationAddUpAndGrowWithTheSeries() {
+    JsonNode told = Plans.result(exact(rows(-1)));
+    double sum = 0;
+    for (JsonNode study : told.get("studies")) {
+      sum += study.get("weightPercent").asDouble();
+    }
+    assertEquals(100, sum, 1e-9);
+    assertTrue(
+        told.at("/studies/1/weightPercent").asDouble()
+            > told.at("/studies/3/weightPercent").asDouble());
+  }
+
   @Test
   void theExactLikelihoodStandsBesideADoubleArcsine() {
     JsonNode arcsine =

@@ -81,6 +81,7 @@ class PlanFormTest {
       value = {
         "'measure':'risk-ratio','model':'exact-likelihood' | model model-not-for-measure",
         "'model':'network' | model model-not-for-measure",
+        "'interval':'t-k-minus-1' | interval interval-not-for-model",
         "'model':'exact-likelihood','scale':'raw' | scale scale-not-for-model",
         "'model':'exact-likelihood','interval':'hartung-knapp' | interval interval-not-for-model",
         "'model':'exact-likelihood','smallStudyEffects':['egger'] | smallStudyEffects"

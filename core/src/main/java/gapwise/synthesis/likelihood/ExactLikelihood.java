@@ -11,14 +11,15 @@ import gapwise.problem.Problems;
 import gapwise.synthesis.pooling.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Pooling of counts by their own likelihood with normal limits. Studies that say nothing add
- * nothing. A single study gives its own effect, whatever the model.
+ * Pooling of counts by their own likelihood. Studies that say nothing add nothing. A single study
+ * gives its own effect, whatever the model.
  */
 public final class ExactLikelihood {
   /** Which counts, and what is held fixed. */
@@ -52,16 +53,18 @@ public final class ExactLikelihood {
    * Pools.
    *
    * @param studies counts of the kind the model has
-   * @param level of the interval, above 0 and below 1
+   * @param limits how its interval is made
    */
-  public Pooled pool(List<? extends StudyData> studies, double level) {
+  public Pooled pool(List<? extends StudyData> studies, LikelihoodLimits limits) {
     List<? extends StudyData> told = studies.stream().filter(this::tells).toList();
     LikelihoodFit fit = fit(told);
     if (fit instanceof LikelihoodFit.NoMaximum none) {
       return Pooled.without(Heterogeneity.UNKNOWN, why(none.reason(), studies));
     }
     LikelihoodFit.Estimate top = (LikelihoodFit.Estimate) fit;
-    return told.size() == 1 ? single(told.get(0), top, level) : pooled(top, level);
+    return told.size() == 1
+        ? single(told.get(0), top, limits.level())
+        : pooled(top, told.size(), limits, shares(studies, top));
   }
 
   private LikelihoodFit fit(List<? extends StudyData> studies) {
@@ -100,7 +103,7 @@ public final class ExactLikelihood {
             events, totals, otherEvents, otherTotals, model == Model.ODDS_RATIO_HALF, points);
   }
 
-  private static <D> double[] column(List<D> studies, ToDoubleFunction<D> number) {
+  private static <D> double[] column(List<? extends D> studies, ToDoubleFunction<D> number) {
     return studies.stream().mapToDouble(number).toArray();
   }
 
@@ -112,7 +115,8 @@ public final class ExactLikelihood {
     return !(study instanceof TwoRates rates) || rates.eventTotal() > 0;
   }
 
-  private static Pooled pooled(LikelihoodFit.Estimate top, double level) {
+  private static Pooled pooled(
+      LikelihoodFit.Estimate top, int studies, LikelihoodLimits limits, List<Double> shares) {
     Problems warnings = new Problems();
     if (top.tau() == 0) {
       warnings.add(
@@ -128,16 +132,49 @@ public final class ExactLikelihood {
           "the search for the top of the likelihood did not settle; do not rely on these numbers");
     }
     return new Pooled(
-        Optional.of(
-            PooledMean.symmetric(
-                top.estimate(), top.standardError(), ReferenceDistribution.normal(), level)),
-        Optional.empty(),
+        Optional.of(limits.mean(top, studies)),
+        limits.further(top, studies),
         Heterogeneity.ofSpread(top.tau()),
-        List.of(),
+        shares,
         OptionalDouble.of(top.standardError()),
         Optional.of(new Pooled.Likelihood(top.logLikelihood(), false, top.converged())),
         Optional.empty(),
         warnings.list());
+  }
+
+  /**
+   * Share of each single group in the information: the reciprocal of tau squared and the variance
+   * that a group of its size has at the pooled value. An approximation, to draw by; the likelihood
+   * itself has no weights. Empty for two groups.
+   */
+  private List<Double> shares(List<? extends StudyData> studies, LikelihoodFit.Estimate top) {
+    double[] information;
+    if (model == Model.PROPORTION) {
+      double spread = 1 / (1 + Math.exp(-top.estimate()));
+      spread *= 1 - spread;
+      information = column(studies, study -> ((ArmCounts) study).total());
+      scale(information, spread);
+    } else if (model == Model.RATE) {
+      information = column(studies, study -> ((ArmRate) study).personTime());
+      scale(information, Math.exp(top.estimate()));
+    } else {
+      return List.of();
+    }
+    double sum = 0;
+    for (int i = 0; i < information.length; i++) {
+      information[i] = 1 / (top.tau() * top.tau() + 1 / information[i]);
+      sum += information[i];
+    }
+    scale(information, 1 / sum);
+    return Double.isFinite(sum) && sum > 0
+        ? Arrays.stream(information).boxed().toList()
+        : List.of();
+  }
+
+  private static void scale(double[] numbers, double factor) {
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] *= factor;
+    }
   }
 
   /** A study's own effect; the conditional likelihood of one table has its top elsewhere. */

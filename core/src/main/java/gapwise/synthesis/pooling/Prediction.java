@@ -23,6 +23,19 @@ public record Prediction(Reference reference, Error standardError) {
     public String word() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
+
+    /**
+     * The distribution; empty if no degrees of freedom are left.
+     *
+     * @param residual degrees of freedom, k - p
+     */
+    public Optional<ReferenceDistribution> distribution(int residual) {
+      if (this == NORMAL) {
+        return Optional.of(ReferenceDistribution.normal());
+      }
+      int degrees = this == T_K_MINUS_2 ? residual - 1 : residual;
+      return degrees < 1 ? Optional.empty() : Optional.of(ReferenceDistribution.studentT(degrees));
+    }
   }
 
   /** Which standard error of the mean. */
@@ -38,20 +51,17 @@ public record Prediction(Reference reference, Error standardError) {
 
   /** The interval; empty if no degrees of freedom are left. */
   public Optional<Interval> around(WeightedMean mean, double tauSquared, double level) {
-    int residual = mean.residualDegreesOfFreedom();
-    int degrees = reference == Reference.T_K_MINUS_2 ? residual - 1 : residual;
-    if (reference != Reference.NORMAL && degrees < 1) {
-      return Optional.empty();
-    }
     double error =
         standardError == Error.SUM_OF_WEIGHTS
             ? mean.standardError()
             : mean.hartungKnappStandardError();
-    ReferenceDistribution distribution =
-        reference == Reference.NORMAL
-            ? ReferenceDistribution.normal()
-            : ReferenceDistribution.studentT(degrees);
-    double half = distribution.multiplier(level) * Math.hypot(Math.sqrt(tauSquared), error);
-    return Optional.of(new Interval(mean.estimate() - half, mean.estimate() + half));
+    return reference
+        .distribution(mean.residualDegreesOfFreedom())
+        .map(
+            distribution -> {
+              double half =
+                  distribution.multiplier(level) * Math.hypot(Math.sqrt(tauSquared), error);
+              return new Interval(mean.estimate() - half, mean.estimate() + half);
+            });
   }
 }

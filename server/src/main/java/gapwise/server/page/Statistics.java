@@ -30,7 +30,7 @@ public final class Statistics {
   }
 
   private static void heterogeneity(List<Line> lines, String of, Result.Heterogeneity h) {
-    if (h.pValue().isEmpty()) {
+    if (h.pValue().isEmpty() && h.tauSquared().isEmpty()) {
       return; // one series: nothing differs
     }
     add(
@@ -52,7 +52,7 @@ public final class Statistics {
           new Line(
               of + "tau squared",
               number(h.tauSquared().getAsDouble()) + interval,
-              "its square, with 95 % interval by Q profile"));
+              interval.isEmpty() ? "its square" : "its square, with 95 % interval by Q profile"));
     }
     add(
         lines,
