@@ -78,7 +78,9 @@ class PublishedChecksTest {
     JsonNode binding = check.binding();
     if (binding.has("path")) {
       JsonNode found = PublishedChecks.at(json, binding.get("path").asText());
-      assertTrue(found.isNumber(), () -> "no number at " + binding.get("path") + " in " + json);
+      assertTrue(
+          found.isNumber(),
+          () -> "no number at " + binding.get("path") + "; the result has " + told(json));
       assertEquals(
           check.expected().get("value").asDouble(),
           found.asDouble(),
@@ -90,6 +92,13 @@ class PublishedChecksTest {
     assertTrue(
         codes(json).contains(binding.get("warning").asText()),
         () -> "expected " + binding.get("warning") + " among " + codes(json));
+  }
+
+  /** The parts of a result and its warnings, short enough to read. */
+  private static String told(JsonNode json) {
+    List<String> parts = new ArrayList<>();
+    json.fieldNames().forEachRemaining(parts::add);
+    return parts + " and " + codes(json);
   }
 
   private static List<String> codes(JsonNode json) {
