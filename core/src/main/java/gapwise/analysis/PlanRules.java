@@ -5,14 +5,13 @@ import gapwise.effect.Measures;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.synthesis.pooling.MeanIntervals;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
 /**
- * What a plan of the right form still may not ask: settings that do not go together, and what the
- * contract describes but this version does not do. Nothing asked for is passed over in silence.
+ * What a plan of the right form still may not ask: settings that do not go together. Nothing asked
+ * for is passed over in silence.
  */
 final class PlanRules {
   private static final Map<String, Set<String>> COUNT_POOLING =
@@ -21,26 +20,6 @@ final class PlanRules {
           Set.of("odds-ratio", "risk-ratio", "risk-difference", "incidence-rate-ratio"),
           "peto",
           Set.of("odds-ratio"));
-
-  private static final Set<String> MODELS =
-      Set.of(
-          "random-effects",
-          "common-effect",
-          "exact-likelihood",
-          "three-level",
-          "network",
-          "bayesian");
-
-  private static final List<String> TASKS =
-      List.of(
-          "synthesis",
-          "interval",
-          "convert",
-          "agreement",
-          "reconstruct-curve",
-          "survival",
-          "patients-with-summaries",
-          "multiverse");
 
   private static final List<String> LIKELIHOODS =
       List.of("restricted-maximum-likelihood", "maximum-likelihood");
@@ -62,9 +41,7 @@ final class PlanRules {
     PlanRules rules = new PlanRules(plan);
     String task = rules.text("task");
     rules.level();
-    if (!TASKS.contains(task)) {
-      rules.later("task", "the task '" + task + "'", TASKS);
-    } else if (task.equals("interval")) {
+    if (task.equals("interval")) {
       rules.intervals();
     } else if (task.equals("agreement")) {
       rules.problems.addAll(AgreementRules.check(plan));
@@ -75,7 +52,7 @@ final class PlanRules {
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.problems.addAll(ModeratorRules.check(plan));
-      rules.available();
+      rules.models();
       if (rules.text("model").equals("network")) {
         rules.problems.addAll(NetworkRules.check(plan));
       }
@@ -196,36 +173,10 @@ final class PlanRules {
     }
   }
 
-  private void available() {
+  private void models() {
     PriorReader.check(plan, problems);
     ProbabilityStatements.check(plan, problems);
     threeLevel();
-    if (Measures.scales(text("measure")).isEmpty()) {
-      later("measure", "the measure '" + text("measure") + "'", Measures.names());
-    }
-    boolean known = problems.list().stream().anyMatch(p -> p.where().equals("model"));
-    if (!known && !MODELS.contains(text("model"))) {
-      later(
-          "model",
-          "the model '" + text("model") + "'",
-          List.of("random-effects", "common-effect", "bayesian"));
-    }
-    if (plan.has("betweenStudyVariance")
-        && TauSquaredEstimators.named(text("betweenStudyVariance")).isEmpty()) {
-      later(
-          "betweenStudyVariance",
-          "the estimator '" + text("betweenStudyVariance") + "'",
-          TauSquaredEstimators.all().stream().map(one -> one.name()).toList());
-    }
-  }
-
-  private void later(String where, String what, List<String> available) {
-    problems.add(
-        where,
-        "not-available-yet",
-        what
-            + " is part of the plan's language but this version does not do it; available: "
-            + String.join(", ", available));
   }
 
   private String text(String field) {
