@@ -10,10 +10,12 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * What must hold for any data, whatever the numbers: seeded data, each estimator of the variance
@@ -193,6 +195,67 @@ class InvarianceTest {
     assertTrue(Plans.warnings(at).contains("between-study-variance-at-zero"));
     for (String field : List.of("estimate", "standardError", "lower", "upper")) {
       same(common.at("/summary/" + field).asDouble(), at.at("/summary/" + field), 0);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {3, 17, 101})
+  void everyStudyTwiceHalvesTheVarianceOfACommonEffect(long seed) {
+    Random random = new Random(seed);
+    ArrayNode once = Plans.rows();
+    ArrayNode twice = Plans.rows();
+    for (int i = 0; i < 7; i++) {
+      double effect = random.nextGaussian();
+      double variance = Math.exp(4 * random.nextGaussian());
+      Plans.row(once, "effect", effect, "variance", variance);
+      Plans.row(twice, "effect", effect, "variance", variance);
+      Plans.row(twice, "effect", effect, "variance", variance);
+    }
+    JsonNode one = common(once);
+    JsonNode two = common(twice);
+    double error = one.at("/summary/standardError").asDouble();
+    same(one.at("/summary/estimate").asDouble(), two.at("/summary/estimate"), error);
+    same(error / Math.sqrt(2), two.at("/summary/standardError"), error);
+    same(2 * one.at("/heterogeneity/q").asDouble(), two.at("/heterogeneity/q"), 1);
+  }
+
+  private static JsonNode common(ArrayNode rows) {
+    return Plans.result(Plans.on(rows, "measure", "reported-effect", "model", "common-effect"));
+  }
+
+  /** As tau squared outgrows every variance within, all studies weigh the same. */
+  @ParameterizedTest
+  @MethodSource("cases")
+  void whereSpreadOutgrowsAllErrorsTheMeanIsThePlainOne(Case example) {
+    Random random = new Random(example.seed());
+    ArrayNode rows = Plans.rows();
+    int studies = 6;
+    double sum = 0;
+    double squares = 0;
+    for (int i = 0; i < studies; i++) {
+      double effect = 10 * random.nextGaussian();
+      sum += effect;
+      squares += effect * effect;
+      Plans.row(rows, "effect", effect, "variance", 1e-9 * (1 + random.nextDouble()));
+    }
+    double mean = sum / studies;
+    double variance = (squares - studies * mean * mean) / (studies - 1);
+    JsonNode at =
+        Plans.result(
+            Plans.on(
+                rows,
+                "measure",
+                "reported-effect",
+                "betweenStudyVariance",
+                example.estimator(),
+                "interval",
+                "hartung-knapp"));
+    double error = Math.sqrt(variance / studies);
+    assertEquals(mean, at.at("/summary/estimate").asDouble(), 1e-8 * error);
+    assertEquals(error, at.at("/summary/standardError").asDouble(), 1e-8 * error);
+    if (Set.of("restricted-maximum-likelihood", "paule-mandel", "hedges")
+        .contains(example.estimator())) {
+      assertEquals(variance, at.at("/heterogeneity/tauSquared").asDouble(), 1e-8 * variance);
     }
   }
 
