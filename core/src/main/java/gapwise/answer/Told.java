@@ -149,7 +149,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
     }
     if (heterogeneity.pValue().isEmpty()) {
       return heterogeneity.tauSquared().getAsDouble() == 0
-          ? "Results of the series differ no more than chance explains."
+          ? "By the best estimate, results of the series differ no more than chance explains."
           : "By the best estimate, results of the series differ more than chance explains.";
     }
     if (heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW) {
