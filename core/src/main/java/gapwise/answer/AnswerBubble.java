@@ -198,7 +198,10 @@ public final class AnswerBubble {
     List<SelectedRow> rows = lines.stream().map(Blocks.Line::row).toList();
     String hash = result.data().sha256();
     String shape =
-        asked.drawn().map(s -> s == LengthShape.CURVE ? ", spline with 3 knots" : ", line").orElse("");
+        asked
+            .drawn()
+            .map(s -> s == LengthShape.CURVE ? ", spline with 3 knots" : ", line")
+            .orElse("");
     return new Provenance(
         rows.size(),
         Told.people(rows),

@@ -49,7 +49,9 @@ record LengthWords(
   private String size(double change) {
     if (measure.kind() == Measure.Kind.OF_100) {
       double of100 = change * 100;
-      return of100 < 0.5 ? (of100 < 0.05 ? "" : "less than 1 of 100") : Math.round(of100) + " of 100";
+      return of100 < 0.5
+          ? (of100 < 0.05 ? "" : "less than 1 of 100")
+          : Math.round(of100) + " of 100";
     }
     String shown = Shown.value(measure, change);
     return shown.matches("[0.]+") ? "" : (shown + " " + measure.unit()).strip();

@@ -114,8 +114,7 @@ public record Bubble(
     Objects.requireNonNull(measure, "measure");
     Objects.requireNonNull(axis, "axis");
     points = List.copyOf(points);
-    curve =
-        curve.stream().sorted(Comparator.comparingDouble(At::lengthCentimetres)).toList();
+    curve = curve.stream().sorted(Comparator.comparingDouble(At::lengthCentimetres)).toList();
     cautions = List.copyOf(cautions);
     Objects.requireNonNull(provenance, "provenance");
   }

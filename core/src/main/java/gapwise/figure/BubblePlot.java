@@ -57,7 +57,8 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
   }
 
   private Ticks lengths() {
-    int most = (int) Math.max(4, Math.min(14, style.sheet().room() / (SIZES_PER_TICK * small().size())));
+    int most =
+        (int) Math.max(4, Math.min(14, style.sheet().room() / (SIZES_PER_TICK * small().size())));
     Limits seen = bubble.lengths();
     return Ticks.linear(seen.lower(), seen.upper(), most);
   }
@@ -264,8 +265,18 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
     double from = field.x(point.spread().get().lower());
     double to = field.x(point.spread().get().upper());
     svg.stroke(
-        "M" + Svg.at(from, y - 3) + "V" + Svg.n(y + 3) + "M" + Svg.at(from, y) + "H" + Svg.n(to)
-            + "M" + Svg.at(to, y - 3) + "V" + Svg.n(y + 3),
+        "M"
+            + Svg.at(from, y - 3)
+            + "V"
+            + Svg.n(y + 3)
+            + "M"
+            + Svg.at(from, y)
+            + "H"
+            + Svg.n(to)
+            + "M"
+            + Svg.at(to, y - 3)
+            + "V"
+            + Svg.n(y + 3),
         Ink.BONE_GREY,
         1.1);
   }

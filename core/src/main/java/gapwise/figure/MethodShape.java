@@ -27,7 +27,13 @@ final class MethodShape {
         open(svg, kind, polygon(x, y, r, 4));
         double h = r / 2;
         svg.stroke(
-            "M" + at(x - h, y - h) + "L" + at(x + h, y + h) + "M" + at(x + h, y - h) + "L"
+            "M"
+                + at(x - h, y - h)
+                + "L"
+                + at(x + h, y + h)
+                + "M"
+                + at(x + h, y - h)
+                + "L"
                 + at(x - h, y + h),
             kind.colour(),
             Math.max(1.1, r * 0.16));
