@@ -67,7 +67,7 @@ public final class AnswerForest {
     return new Forest(
         new Heading(QuestionWords.of(answer.question()), sentences, counts(), values()),
         measure,
-        axis(),
+        axis(outcome, measure),
         blocks.stream().map(this::block).toList(),
         Optional.empty(),
         List.of(),
@@ -86,7 +86,8 @@ public final class AnswerForest {
         : (measure.unit().isEmpty() ? "Mean (95 %)" : measure.unit() + " (95 %)");
   }
 
-  private AxisWords axis() {
+  /** What the numbers of an outcome are and which way is better. */
+  static AxisWords axis(Outcome outcome, Measure measure) {
     String better =
         switch (outcome.better()) {
           case MORE -> "better for patients";

@@ -11,6 +11,8 @@ import gapwise.problem.Problems;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.Selection;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -62,6 +64,44 @@ public final class Answers {
         selection.rows().isEmpty()
             ? Optional.empty()
             : QuestionPlan.of(question, QuestionWords.of(question), byMethod);
+    return new Answer(selection, plan, plan.map(json -> runner.run(json, Optional.empty())));
+  }
+
+  /**
+   * How the outcome of a question runs over the length of missing bone, all methods together.
+   *
+   * @param asked line or curve; with too few series a line, or none, is taken and said
+   */
+  public LengthAnswer byLength(Question question, LengthShape asked) {
+    Selection selection = selections.apply(question);
+    List<String> notes = new ArrayList<>();
+    Optional<LengthShape> shape =
+        LengthPlan.allows(selection, asked)
+            ? Optional.of(asked)
+            : Optional.of(LengthShape.LINE).filter(line -> LengthPlan.allows(selection, line));
+    if (shape.isEmpty()) {
+      notes.add(
+          "No line is drawn: it takes at least "
+              + LengthPlan.FEWEST_FOR_LINE
+              + " series that give a mean or median length, not all alike.");
+    } else if (shape.get() != asked) {
+      notes.add(
+          "A straight line is drawn in place of a curve, which takes at least "
+              + LengthPlan.FEWEST_FOR_CURVE
+              + " series of different lengths.");
+    }
+    Answer answer = run(selection, shape);
+    if (shape.isPresent() && answer.outcome().filter(Outcome.Wrong.class::isInstance).isPresent()) {
+      Outcome.Wrong wrong = (Outcome.Wrong) answer.outcome().get();
+      wrong.problems().forEach(problem -> notes.add("No line is drawn: " + problem.message()));
+      shape = Optional.empty();
+      answer = run(selection, shape);
+    }
+    return new LengthAnswer(answer, asked, shape, notes);
+  }
+
+  private Answer run(Selection selection, Optional<LengthShape> shape) {
+    Optional<ObjectNode> plan = LengthPlan.of(selection, shape);
     return new Answer(selection, plan, plan.map(json -> runner.run(json, Optional.empty())));
   }
 

@@ -76,6 +76,12 @@ public final class Png {
     return of(picture, pixelWidth, Map.of("Title", funnel.title(), "Description", caption));
   }
 
+  /** The drawing of an outcome over length as PNG that carries its title and caption. */
+  public static byte[] of(Picture picture, int pixelWidth, Bubble bubble) {
+    String caption = FigureMetadata.caption(bubble.description(), bubble.provenance());
+    return of(picture, pixelWidth, Map.of("Title", bubble.title(), "Description", caption));
+  }
+
   private static BufferedImage painted(Picture picture, int width, int height) {
     byte[] bytes = typeface(picture.svg()).getBytes(StandardCharsets.UTF_8);
     SVGDocument document =

@@ -90,4 +90,20 @@ public record SearchRequest(
         defect,
         defectMatch);
   }
+
+  /** The same request with another missing length. */
+  public SearchRequest withDefect(LengthRange range, DefectMatch match) {
+    return new SearchRequest(
+        text,
+        methods,
+        bones,
+        segments,
+        infected,
+        designs,
+        outcomes,
+        yearFrom,
+        yearTo,
+        Optional.of(range),
+        match);
+  }
 }

@@ -34,6 +34,7 @@ public final class Api {
     routes.post(ROOT + "/syntheses", context -> run(runner, context));
     new StudiesApi(home.search(), home.base()).addTo(routes);
     new FigureApi(home.answers(), version).addTo(routes);
+    new BySizeApi(home.answers(), version).addTo(routes);
     new ImportsApi(jobs).addTo(routes);
     routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));
     routes.get(

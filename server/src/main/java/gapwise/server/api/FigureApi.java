@@ -13,6 +13,7 @@ import gapwise.figure.Picture;
 import gapwise.figure.Png;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.selection.Question;
 import gapwise.server.page.Address;
 import gapwise.server.page.PooledPage;
 import io.javalin.config.RoutesConfig;
@@ -23,7 +24,7 @@ import java.util.List;
 /** A pooled result as files, under the same address parameters as its page. */
 final class FigureApi {
   /** Twice the width of the drawing, so that it prints sharp at the width of a page. */
-  private static final int PNG_PIXELS = 2160;
+  static final int PNG_PIXELS = 2160;
 
   private final Answers answers;
   private final String version;
@@ -47,10 +48,7 @@ final class FigureApi {
 
   private void png(Context context) {
     Forest forest = forest(context);
-    context
-        .contentType("image/png")
-        .header("Content-Disposition", "attachment; filename=\"forest.png\"")
-        .result(Png.of(page(forest), PNG_PIXELS, forest));
+    file(context, "image/png", "forest.png", Png.of(page(forest), PNG_PIXELS, forest));
   }
 
   private void csv(Context context) {
@@ -71,11 +69,15 @@ final class FigureApi {
     file(context, "application/json", "result.json", outcome.json().toPrettyString());
   }
 
-  private static void file(Context context, String type, String name, String content) {
+  static void file(Context context, String type, String name, String content) {
+    file(context, type, name, content.getBytes(StandardCharsets.UTF_8));
+  }
+
+  static void file(Context context, String type, String name, byte[] content) {
     context
         .contentType(type)
         .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
-        .result(content.getBytes(StandardCharsets.UTF_8));
+        .result(content);
   }
 
   private static Picture page(Forest forest) {
@@ -89,14 +91,17 @@ final class FigureApi {
   }
 
   private Answer answer(Context context) {
-    return answers.ask(
-        PooledPage.question(new Address(context.queryParamMap()))
-            .orElseThrow(
-                () ->
-                    wrong("outcome", "missing-field", "Name one outcome, such as outcome=union.")));
+    return answers.ask(question(new Address(context.queryParamMap())));
   }
 
-  private static WrongInputException nothing() {
+  /** The question of an address that must name an outcome. */
+  static Question question(Address address) {
+    return PooledPage.question(address)
+        .orElseThrow(
+            () -> wrong("outcome", "missing-field", "Name one outcome, such as outcome=union."));
+  }
+
+  static WrongInputException nothing() {
     return wrong(
         "",
         "nothing-selected",

@@ -111,6 +111,11 @@ public final class PooledPage {
       return form.address().at("/api/v1/" + name);
     }
 
+    /** Address of the same question over the length of missing bone. */
+    public String bySize() {
+      return form.address().at(BySizePage.PATH);
+    }
+
     /** The other ways in which papers count the same thing, with their addresses. */
     public List<FilterForm.On> sameFamily() {
       if (outcome.isEmpty()) {

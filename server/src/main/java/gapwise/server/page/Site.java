@@ -24,6 +24,7 @@ public record Site(String title, Section section, boolean invented, Assets asset
     EVIDENCE("/", "Evidence"),
     STUDIES("/studies", "Studies"),
     POOLED("/pooled", "Pooled results"),
+    BY_SIZE("/by-size", "By size"),
     IMPORT("/import", "Add studies"),
     METHOD("/method", "How it is worked out"),
     NONE("", "");

@@ -1,0 +1,213 @@
+package gapwise.answer;
+
+import gapwise.analysis.RegressionResult;
+import gapwise.analysis.Result;
+import gapwise.evidence.DefectLength;
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.Summary;
+import gapwise.figure.Bubble;
+import gapwise.figure.Estimate;
+import gapwise.figure.Limits;
+import gapwise.figure.Measure;
+import gapwise.figure.Provenance;
+import gapwise.selection.SelectedRow;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/** The figure of an outcome over the length of missing bone. */
+public final class AnswerBubble {
+  /** What must stand beside every line through means of series. */
+  public static final String ECOLOGICAL =
+      "The line runs through averages of series, not through patients: it cannot say that a"
+          + " patient with a longer defect does worse or better, for series with longer defects"
+          + " differ in other ways too.";
+
+  /** Said where the series of several methods share one line. */
+  public static final String SHARED_LINE =
+      "One line runs through all methods shown. Long defects tend to get other methods than short"
+          + " ones, so length and method are mixed in it; take one method alone to part them.";
+
+  /** Below this many series a line is told with a warning (Cochrane Handbook, chapter 10). */
+  private static final int FEWEST_TO_TRUST = 10;
+
+  private final LengthAnswer asked;
+  private final Answer answer;
+  private final Result result;
+  private final Outcome outcome;
+  private final Measure measure;
+  private final List<Blocks.Line> lines;
+
+  private AnswerBubble(LengthAnswer asked, Result result) {
+    this.asked = asked;
+    this.answer = asked.answer();
+    this.result = result;
+    this.outcome = answer.question().outcome();
+    this.measure = Told.measure(outcome);
+    this.lines =
+        Blocks.of(answer, result).stream()
+            .flatMap(block -> block.lines().stream())
+            .filter(line -> LengthPlan.length(line.row()).isPresent())
+            .filter(line -> line.estimate().isPresent())
+            .toList();
+  }
+
+  static Bubble of(LengthAnswer asked, Result result, String version) {
+    return new AnswerBubble(asked, result).bubble(version);
+  }
+
+  private Bubble bubble(String version) {
+    List<Bubble.At> curve = curve();
+    List<String> sentences =
+        curve.isEmpty()
+            ? List.of()
+            : new LengthWords(outcome, measure, curve, result.regression().orElseThrow())
+                .sentences(asked.drawn().orElse(LengthShape.LINE));
+    return new Bubble(
+        QuestionWords.of(answer.question()) + ", by length of missing bone",
+        sentences,
+        measure,
+        AnswerForest.axis(outcome, measure),
+        lines.stream().map(this::point).toList(),
+        curve,
+        cautions(!curve.isEmpty()),
+        provenance(version));
+  }
+
+  private Bubble.Point point(Blocks.Line line) {
+    SelectedRow row = line.row();
+    Estimate estimate = line.estimate().orElseThrow();
+    Method method = row.arm().method().principal();
+    DefectLength length = row.defect().orElseThrow().length();
+    return new Bubble.Point(
+        row.label(),
+        new Bubble.Kind(method.code(), method.shortLabel(), method.mark(), method.colour()),
+        length.centreCentimetres().orElseThrow(),
+        spread(length),
+        spreadIs(length),
+        estimate.value(),
+        estimate.intervalKnown() ? Optional.of(estimate.limits()) : Optional.empty(),
+        row.speaksOf().isPresent()
+            ? OptionalDouble.of(row.speaksOf().getAsInt())
+            : OptionalDouble.empty(),
+        line.study().weightPercent(),
+        row.study().citation().line());
+  }
+
+  /** Only a closed stretch that is more than its middle. */
+  private static Optional<Limits> spread(DefectLength length) {
+    return length
+        .reportedRange()
+        .filter(range -> range.toCentimetres() > range.fromCentimetres())
+        .filter(range -> !Double.isInfinite(range.toCentimetres()))
+        .map((LengthRange range) -> new Limits(range.fromCentimetres(), range.toCentimetres()));
+  }
+
+  /** What {@link DefectLength#reportedRange()} took, in the same order. */
+  private static String spreadIs(DefectLength length) {
+    if (length.summary().isEmpty()) {
+      return "bands";
+    }
+    Summary summary = length.summary().get();
+    if (summary.minimum().isPresent() && summary.maximum().isPresent()) {
+      return "range";
+    }
+    if (summary.lowerQuartile().isPresent() && summary.upperQuartile().isPresent()) {
+      return "quartiles";
+    }
+    boolean deviation = summary.mean().isPresent() && summary.standardDeviation().isPresent();
+    return deviation ? "mean \u00b1 SD" : "bands";
+  }
+
+  /** The points of all stretches, each length once. */
+  private List<Bubble.At> curve() {
+    Map<Double, Bubble.At> byLength = new TreeMap<>();
+    boolean tellsNewCentre = Told.tellsNewCentre((int) entered());
+    result
+        .regression()
+        .flatMap(RegressionResult::curves)
+        .orElse(List.of())
+        .forEach(
+            curve ->
+                curve
+                    .points()
+                    .forEach(
+                        point -> {
+                          Bubble.At at = at(point, tellsNewCentre);
+                          byLength.putIfAbsent(at.lengthCentimetres(), at);
+                        }));
+    return byLength.values().stream()
+        .sorted(Comparator.comparingDouble(Bubble.At::lengthCentimetres))
+        .toList();
+  }
+
+  private static Bubble.At at(RegressionResult.Prediction point, boolean tellsNewCentre) {
+    RegressionResult.Shown shown = point.shown();
+    boolean told =
+        tellsNewCentre
+            && shown.predictionLower().isPresent()
+            && shown.predictionUpper().isPresent();
+    return new Bubble.At(
+        point.at().get(LengthPlan.COLUMN).asDouble(),
+        shown.estimate(),
+        new Limits(shown.lower(), shown.upper()),
+        told
+            ? Optional.of(
+                new Limits(
+                    shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
+            : Optional.empty(),
+        point.outsideData());
+  }
+
+  private long entered() {
+    return lines.stream().filter(line -> line.study().weightPercent().isPresent()).count();
+  }
+
+  private List<String> cautions(boolean line) {
+    List<String> cautions = new ArrayList<>();
+    if (line) {
+      cautions.add(ECOLOGICAL);
+      if (entered() < FEWEST_TO_TRUST) {
+        cautions.add(
+            "Fewer than "
+                + FEWEST_TO_TRUST
+                + " series: a line through so few is easily due to chance or to one of them.");
+      }
+      if (methods() > 1) {
+        cautions.add(SHARED_LINE);
+      }
+    }
+    if (methods() > 1) {
+      cautions.add(AnswerForest.NO_COMPARISON);
+    }
+    cautions.addAll(AnswerForest.CAUTIONS);
+    return cautions;
+  }
+
+  private long methods() {
+    return lines.stream().map(line -> line.row().arm().method().principal()).distinct().count();
+  }
+
+  private Provenance provenance(String version) {
+    List<SelectedRow> rows = lines.stream().map(Blocks.Line::row).toList();
+    String hash = result.data().sha256();
+    String shape =
+        asked
+            .drawn()
+            .map(s -> s == LengthShape.CURVE ? ", spline with 3 knots" : ", line")
+            .orElse("");
+    return new Provenance(
+        rows.size(),
+        Told.people(rows),
+        ModelWords.model(result.plan()) + shape,
+        "Gapwise " + version + ", data " + hash.substring(0, Math.min(12, hash.length())),
+        Optional.empty(),
+        rows.stream().anyMatch(row -> row.study().invented()));
+  }
+}

@@ -1,0 +1,60 @@
+package gapwise.answer;
+
+import gapwise.evidence.LengthRange;
+import gapwise.search.SearchRequest;
+import gapwise.selection.Question;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A question asked apart for each band of mean or median missing bone. */
+public final class SizeBands {
+  private SizeBands() {}
+
+  /**
+   * One band.
+   *
+   * @param lengths from its shorter end, included, to its longer end, not included
+   */
+  public record Band(LengthRange lengths, Answer answer) {}
+
+  /**
+   * The bands between cuts, also below the first and from the last on, each answered by a plan of
+   * its own. A range asked for narrows them; bands outside it are left out.
+   *
+   * @param cuts in centimetres, rising
+   */
+  public static List<Band> of(Answers answers, Question question, List<Double> cuts) {
+    List<Band> bands = new ArrayList<>();
+    for (int i = 0; i <= cuts.size(); i++) {
+      double from = i == 0 ? 0 : cuts.get(i - 1);
+      double to = i == cuts.size() ? Double.POSITIVE_INFINITY : cuts.get(i);
+      within(question.among().defect(), new LengthRange(from, to))
+          .ifPresent(lengths -> bands.add(new Band(lengths, ask(answers, question, lengths))));
+    }
+    return List.copyOf(bands);
+  }
+
+  private static Optional<LengthRange> within(Optional<LengthRange> asked, LengthRange band) {
+    if (asked.isEmpty()) {
+      return Optional.of(band);
+    }
+    double from = Math.max(asked.get().fromCentimetres(), band.fromCentimetres());
+    double to = Math.min(Math.nextUp(asked.get().toCentimetres()), band.toCentimetres());
+    return from < to ? Optional.of(new LengthRange(from, to)) : Optional.empty();
+  }
+
+  private static Answer ask(Answers answers, Question question, LengthRange lengths) {
+    double to = lengths.toCentimetres();
+    LengthRange closed =
+        new LengthRange(lengths.fromCentimetres(), Double.isInfinite(to) ? to : Math.nextDown(to));
+    SearchRequest among = question.among().withDefect(closed, SearchRequest.DefectMatch.CENTRE);
+    return answers.ask(
+        new Question(
+            question.outcome(),
+            among,
+            question.clock(),
+            question.minimumPatients(),
+            question.leastStatus()));
+  }
+}

@@ -1,0 +1,174 @@
+package gapwise.figure;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVPrinter;
+
+/** The data of an outcome over the length of missing bone, as CSV and in words. */
+public record BubbleTable(Bubble bubble) {
+
+  /** The stretch of lengths of a series in words, such as "3 to 9 (range)"; empty if not told. */
+  public String spread(Bubble.Point point) {
+    return point
+        .spread()
+        .map(
+            s ->
+                Shown.centimetres(s.lower())
+                    + " to "
+                    + Shown.centimetres(s.upper())
+                    + " ("
+                    + point.spreadIs()
+                    + ")")
+        .orElse("");
+  }
+
+  /** The outcome of a series with its limits. */
+  public String value(Bubble.Point point) {
+    String value = Shown.value(bubble.measure(), point.value());
+    return point
+        .interval()
+        .map(limits -> value + " (" + Shown.limits(bubble.measure(), limits) + ")")
+        .orElse(value);
+  }
+
+  /** A share of the weight in percent, or a dash. */
+  public String weight(Bubble.Point point) {
+    return point.weightPercent().isPresent()
+        ? Shown.weightPercent(point.weightPercent().getAsDouble())
+        : "\u2013";
+  }
+
+  /** The fitted value with its limits. */
+  public String value(Bubble.At at) {
+    return Shown.value(bubble.measure(), at.value())
+        + " ("
+        + Shown.limits(bubble.measure(), at.interval())
+        + ")";
+  }
+
+  /** Where a new series may lie, or a dash. */
+  public String prediction(Bubble.At at) {
+    return at.prediction().map(p -> Shown.limits(bubble.measure(), p)).orElse("\u2013");
+  }
+
+  /**
+   * Series, then points of the curve, as CSV (RFC 4180). Numbers carry all digits; what the whole
+   * figure shares stands in columns of its own in every line.
+   */
+  public String csv() {
+    StringBuilder out = new StringBuilder();
+    CSVFormat format =
+        CSVFormat.RFC4180
+            .builder()
+            .setHeader(
+                "kind",
+                "label",
+                "method",
+                "length-cm",
+                "length-from-cm",
+                "length-to-cm",
+                "length-from-to-is",
+                "value",
+                "lower",
+                "upper",
+                "prediction-lower",
+                "prediction-upper",
+                "patients",
+                "weight-percent",
+                "beyond-data",
+                "citation",
+                "figure",
+                "value-is",
+                "model",
+                "data-version",
+                "invented",
+                "cautions")
+            .get();
+    try (CSVPrinter printer = new CSVPrinter(out, format)) {
+      for (Bubble.Point point : bubble.points()) {
+        print(printer, point);
+      }
+      for (Bubble.At at : bubble.curve()) {
+        print(printer, at);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("text in memory could not be written", e);
+    }
+    return out.toString();
+  }
+
+  private void print(CSVPrinter printer, Bubble.Point point) throws IOException {
+    printer.printRecord(
+        "series",
+        CsvColumns.text(point.label()),
+        point.kind().code(),
+        point.lengthCentimetres(),
+        lower(point.spread()),
+        upper(point.spread()),
+        CsvColumns.text(point.spreadIs()),
+        point.value(),
+        lower(point.interval()),
+        upper(point.interval()),
+        "",
+        "",
+        digits(point.patients()),
+        digits(point.weightPercent()),
+        "",
+        CsvColumns.text(point.citation()),
+        CsvColumns.text(bubble.title()),
+        CsvColumns.text(bubble.axis().heading()),
+        CsvColumns.text(bubble.provenance().model()),
+        CsvColumns.text(bubble.provenance().dataVersion()),
+        invented(),
+        cautions());
+  }
+
+  private void print(CSVPrinter printer, Bubble.At at) throws IOException {
+    printer.printRecord(
+        "curve",
+        "",
+        "",
+        at.lengthCentimetres(),
+        "",
+        "",
+        "",
+        at.value(),
+        at.interval().lower(),
+        at.interval().upper(),
+        lower(at.prediction()),
+        upper(at.prediction()),
+        "",
+        "",
+        at.beyondData() ? "yes" : "no",
+        "",
+        CsvColumns.text(bubble.title()),
+        CsvColumns.text(bubble.axis().heading()),
+        CsvColumns.text(bubble.provenance().model()),
+        CsvColumns.text(bubble.provenance().dataVersion()),
+        invented(),
+        cautions());
+  }
+
+  private String invented() {
+    return bubble.provenance().demonstration() ? "yes" : "no";
+  }
+
+  private String cautions() {
+    return CsvColumns.text(String.join(" ", bubble.cautions()));
+  }
+
+  private static String lower(Optional<Limits> limits) {
+    return limits.map(each -> Double.toString(each.lower())).orElse("");
+  }
+
+  private static String upper(Optional<Limits> limits) {
+    return limits.map(each -> Double.toString(each.upper())).orElse("");
+  }
+
+  private static String digits(OptionalDouble value) {
+    return value.isPresent() ? Double.toString(value.getAsDouble()) : "";
+  }
+}
