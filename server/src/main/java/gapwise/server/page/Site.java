@@ -24,6 +24,7 @@ public record Site(String title, Section section, boolean invented, Assets asset
     EVIDENCE("/", "Evidence"),
     STUDIES("/studies", "Studies"),
     POOLED("/pooled", "Pooled results"),
+    MAP("/map", "Gaps"),
     IMPORT("/import", "Add studies"),
     METHOD("/method", "How it is worked out"),
     NONE("", "");

@@ -1,0 +1,80 @@
+package gapwise.answer;
+
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Method;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * A method at neighbouring sizes of which nothing is recorded.
+ *
+ * @param method the method
+ * @param range the sizes, joined
+ * @param expected patients that would stand here if the method had been used alike at every size:
+ *     patients of the method times the share of all patients that these sizes have
+ * @param ofMethod what is recorded of the method at any size
+ * @param ofSizes patients recorded at these sizes after other methods
+ */
+public record EmptyPlace(
+    Method method, LengthRange range, double expected, Tally ofMethod, long ofSizes) {
+  /** Codes that hold several ways of treating together, of which nobody would make a study. */
+  private static final Set<String> LUMPED =
+      Set.of("amputation", "combined", "mixed-salvage", "other");
+
+  /**
+   * The empty places of a grid, those first where most would be expected. A method of which nothing
+   * is recorded at any size, and a size of which nothing is recorded after any method, give no
+   * ground to expect anything and stand last.
+   *
+   * @param methods the methods to look at; those that hold several ways together are passed over
+   */
+  public static List<EmptyPlace> of(EvidenceGrid grid, List<Method> methods) {
+    List<EmptyPlace> places = new ArrayList<>();
+    for (Method method : methods) {
+      if (LUMPED.contains(method.code())) {
+        continue;
+      }
+      EvidenceGrid.Row row = grid.row(method);
+      int start = 0;
+      while (start < grid.bands().size()) {
+        int end = start;
+        while (end < grid.bands().size() && row.banded().get(end).isNothing()) {
+          end++;
+        }
+        if (end > start) {
+          places.add(place(grid, method, start, end));
+        }
+        start = end + 1;
+      }
+    }
+    places.sort(
+        Comparator.comparingDouble(EmptyPlace::expected)
+            .thenComparingLong(EmptyPlace::ofSizes)
+            .reversed());
+    return List.copyOf(places);
+  }
+
+  private static EmptyPlace place(EvidenceGrid grid, Method method, int start, int end) {
+    long ofSizes = patients(grid.all().banded().subList(start, end));
+    long sized = patients(grid.all().banded());
+    Tally ofMethod = grid.row(method).all();
+    double share = sized == 0 ? 0 : (double) ofSizes / sized;
+    LengthRange range =
+        new LengthRange(
+            grid.bands().get(start).fromCentimetres(), grid.bands().get(end - 1).toCentimetres());
+    return new EmptyPlace(method, range, ofMethod.patients() * share, ofMethod, ofSizes);
+  }
+
+  private static long patients(List<Tally> tallies) {
+    return tallies.stream().mapToLong(Tally::patients).sum();
+  }
+
+  /** Whether another empty place of the same method lies wholly within this one. */
+  public boolean covers(EmptyPlace other) {
+    return method.equals(other.method())
+        && range.fromCentimetres() <= other.range().fromCentimetres()
+        && range.toCentimetres() >= other.range().toCentimetres();
+  }
+}
