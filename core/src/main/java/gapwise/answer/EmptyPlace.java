@@ -15,10 +15,16 @@ import java.util.Set;
  * @param expected patients that would stand here if the method had been used alike at every size:
  *     patients of the method times the share of all patients that these sizes have
  * @param ofMethod what is recorded of the method at any size
+ * @param unsized what is recorded of the method with no middle length
  * @param ofSizes patients recorded at these sizes after other methods
  */
 public record EmptyPlace(
-    Method method, LengthRange range, double expected, Tally ofMethod, long ofSizes) {
+    Method method,
+    LengthRange range,
+    double expected,
+    Tally ofMethod,
+    Tally unsized,
+    long ofSizes) {
   /** Codes that hold several ways of treating together, of which nobody would make a study. */
   private static final Set<String> LUMPED =
       Set.of("amputation", "combined", "mixed-salvage", "other");
@@ -32,10 +38,7 @@ public record EmptyPlace(
    */
   public static List<EmptyPlace> of(EvidenceGrid grid, List<Method> methods) {
     List<EmptyPlace> places = new ArrayList<>();
-    for (Method method : methods) {
-      if (LUMPED.contains(method.code())) {
-        continue;
-      }
+    for (Method method : toldApart(methods)) {
       EvidenceGrid.Row row = grid.row(method);
       int start = 0;
       while (start < grid.bands().size()) {
@@ -56,6 +59,11 @@ public record EmptyPlace(
     return List.copyOf(places);
   }
 
+  /** Those of some methods that are one way of treating each. */
+  public static List<Method> toldApart(List<Method> methods) {
+    return methods.stream().filter(method -> !LUMPED.contains(method.code())).toList();
+  }
+
   private static EmptyPlace place(EvidenceGrid grid, Method method, int start, int end) {
     long ofSizes = patients(grid.all().banded().subList(start, end));
     long sized = patients(grid.all().banded());
@@ -64,7 +72,8 @@ public record EmptyPlace(
     LengthRange range =
         new LengthRange(
             grid.bands().get(start).fromCentimetres(), grid.bands().get(end - 1).toCentimetres());
-    return new EmptyPlace(method, range, ofMethod.patients() * share, ofMethod, ofSizes);
+    return new EmptyPlace(
+        method, range, ofMethod.patients() * share, ofMethod, grid.row(method).unsized(), ofSizes);
   }
 
   private static long patients(List<Tally> tallies) {

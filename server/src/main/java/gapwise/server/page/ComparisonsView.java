@@ -89,7 +89,7 @@ public record ComparisonsView(
       return new ComparisonsView(
           site,
           form,
-          sentence(found, methods.size()),
+          sentence(found, methods),
           graph(found, site.invented()).map(Maker::drawn),
           found.pairs().stream().map(pair -> line(pair, form.address())).toList(),
           missing(found, methods));
@@ -111,19 +111,23 @@ public record ComparisonsView(
           NetworkGraphDrawing.draw(graph, Medium.PHONE).inline());
     }
 
-    private static String sentence(HeadToHead found, int methods) {
-      int possible = methods * (methods - 1) / 2;
+    private static String sentence(HeadToHead found, List<Method> methods) {
       if (found.pairs().isEmpty()) {
         return "No study here treats groups of patients by two methods.";
       }
+      int possible = methods.size() * (methods.size() - 1) / 2;
+      long stand =
+          found.pairs().stream()
+              .filter(pair -> methods.contains(pair.one()) && methods.contains(pair.other()))
+              .count();
       return EvidenceMap.counted(found.studies(), "study holds", "studies hold")
-          + " groups treated by different methods. Of "
-          + EvidenceMap.counted(possible, "possible pair", "possible pairs")
-          + " of methods, "
-          + found.pairs().size()
-          + (found.pairs().size() == 1 ? " stands" : " stand")
-          + " side by side in at least one study; "
-          + (possible - found.pairs().size())
+          + " groups treated by different methods. Of the "
+          + possible
+          + " pairs of methods that are told apart here, "
+          + stand
+          + (stand == 1 ? " stands" : " stand")
+          + " side by side in a study; "
+          + (possible - stand)
           + " in none.";
     }
 

@@ -211,7 +211,7 @@ public final class MapPage {
   private static List<String> sentences(
       EvidenceGrid grid, List<Method> methods, List<EmptyPlace> empty, MapWords words) {
     List<String> sentences = new ArrayList<>();
-    empty.stream().findFirst().ifPresent(place -> sentences.add(words.none(place) + "."));
+    empty.stream().findFirst().ifPresent(place -> sentences.add(words.none(place)));
     int places = methods.size() * grid.bands().size();
     long none =
         methods.stream()
@@ -238,7 +238,7 @@ public final class MapPage {
         .map(
             place ->
                 new GapLine(
-                    words.none(place) + ".",
+                    words.none(place),
                     MapWords.ground(place),
                     address.with("method", place.method().code()).at(StudiesPage.PATH)))
         .toList();

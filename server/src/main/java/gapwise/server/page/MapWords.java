@@ -8,7 +8,6 @@ import gapwise.figure.Shown;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * What the map says in sentences. Empty means not recorded here; nothing is said of the world.
@@ -18,48 +17,72 @@ import java.util.stream.Collectors;
  */
 record MapWords(Optional<Outcome> outcome, List<Answer> infected) {
 
-  /** Such as "No study here reports union after a printed scaffold above 8 cm". */
+  /** Such as "No study here reports union after printed scaffold at a mean or median of ...". */
   String none(EmptyPlace place) {
+    String method = place.method().shortLabel().toLowerCase(Locale.ROOT);
     return "No study here reports "
-        + what()
-        + " after "
-        + place.method().label().toLowerCase(Locale.ROOT)
+        + outcome.map(o -> lower(o.label()) + " after ").orElse("on ")
+        + method
         + sizes(place.range())
-        + start();
+        + start()
+        + ".";
   }
 
   /** Why one would expect something there, in numbers. */
   static String ground(EmptyPlace place) {
     String method =
         EvidenceMap.counted(place.ofMethod().patients(), "patient", "patients")
-            + " recorded after this method at other sizes";
+            + " after this method at any size";
     String sizes =
         EvidenceMap.counted(place.ofSizes(), "patient", "patients")
             + " of this size after other methods";
-    return method + ", " + sizes + ".";
+    return method + ", " + sizes + unsized(place.unsized().studies());
   }
 
-  private String what() {
-    return outcome.map(o -> o.label().toLowerCase(Locale.ROOT)).orElse("anything");
+  private static String unsized(int studies) {
+    if (studies == 0) {
+      return "";
+    }
+    String give = studies == 1 ? " gives" : " give";
+    return "; "
+        + EvidenceMap.counted(studies, "study", "studies")
+        + " of the method"
+        + give
+        + " no middle length";
+  }
+
+  /** Abbreviations keep their letters. */
+  private static String lower(String label) {
+    boolean abbreviation = label.length() > 1 && Character.isUpperCase(label.charAt(1));
+    return abbreviation
+        ? label
+        : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
   }
 
   private String start() {
-    return infected.isEmpty()
-        ? ""
-        : ", infected at the start: "
-            + infected.stream().map(Answer::label).collect(Collectors.joining(" or "));
+    List<String> words = infected.stream().map(MapWords::start).toList();
+    return words.isEmpty() ? "" : ", " + String.join(" or ", words);
+  }
+
+  private static String start(Answer answer) {
+    return switch (answer) {
+      case YES -> "all infected at the start";
+      case NO -> "none infected at the start";
+      case MIXED -> "some infected at the start";
+      case UNCLEAR -> "infection at the start unclear";
+    };
   }
 
   private static String sizes(LengthRange range) {
     String from = Shown.centimetres(range.fromCentimetres());
     if (Double.isInfinite(range.toCentimetres())) {
       return range.fromCentimetres() == 0
-          ? " with a known middle length of missing bone"
-          : " for " + from + " cm and more";
+          ? " with a known mean or median of missing bone"
+          : " at a mean or median of " + from + " cm and more";
     }
     String to = Shown.centimetres(range.toCentimetres());
     return range.fromCentimetres() == 0
-        ? " below " + to + " cm"
-        : " for " + from + " to " + to + " cm";
+        ? " at a mean or median below " + to + " cm"
+        : " at a mean or median of " + from + " to " + to + " cm";
   }
 }
