@@ -12,11 +12,12 @@ import java.util.Set;
  *
  * @param method the method
  * @param range the sizes, joined
- * @param expected patients that would stand here if the method had been used alike at every size:
- *     patients of the method times the share of all patients that these sizes have
- * @param ofMethod what is recorded of the method at any size
- * @param unsized what is recorded of the method with no middle length
- * @param ofSizes patients recorded at these sizes after other methods
+ * @param expected patients that would stand here if the method had been used alike at every size
+ *     and all had been reported: patients of the method, whatever was reported of them, times the
+ *     share that these sizes have among all patients whose group has a known size
+ * @param ofMethod what is recorded of the method at all
+ * @param unsized what the grid holds of the method with no middle length
+ * @param ofSizes patients recorded at these sizes after any method
  */
 public record EmptyPlace(
     Method method,
@@ -30,13 +31,13 @@ public record EmptyPlace(
       Set.of("amputation", "combined", "mixed-salvage", "other");
 
   /**
-   * The empty places of a grid, those first where most would be expected. A method of which nothing
-   * is recorded at any size, and a size of which nothing is recorded after any method, give no
-   * ground to expect anything and stand last.
+   * The empty places of a grid, those first where most patients would be expected.
    *
+   * @param grid what is looked at
+   * @param wide all that is recorded, by the same sizes
    * @param methods the methods to look at; those that hold several ways together are passed over
    */
-  public static List<EmptyPlace> of(EvidenceGrid grid, List<Method> methods) {
+  public static List<EmptyPlace> of(EvidenceGrid grid, EvidenceGrid wide, List<Method> methods) {
     List<EmptyPlace> places = new ArrayList<>();
     for (Method method : toldApart(methods)) {
       EvidenceGrid.Row row = grid.row(method);
@@ -47,7 +48,7 @@ public record EmptyPlace(
           end++;
         }
         if (end > start) {
-          places.add(place(grid, method, start, end));
+          places.add(place(grid, wide, method, start, end));
         }
         start = end + 1;
       }
@@ -64,10 +65,11 @@ public record EmptyPlace(
     return methods.stream().filter(method -> !LUMPED.contains(method.code())).toList();
   }
 
-  private static EmptyPlace place(EvidenceGrid grid, Method method, int start, int end) {
-    long ofSizes = patients(grid.all().banded().subList(start, end));
-    long sized = patients(grid.all().banded());
-    Tally ofMethod = grid.row(method).all();
+  private static EmptyPlace place(
+      EvidenceGrid grid, EvidenceGrid wide, Method method, int start, int end) {
+    long ofSizes = patients(wide.all().banded().subList(start, end));
+    long sized = patients(wide.all().banded());
+    Tally ofMethod = wide.row(method).all();
     double share = sized == 0 ? 0 : (double) ofSizes / sized;
     LengthRange range =
         new LengthRange(

@@ -85,7 +85,8 @@ public record ComparisonsView(
 
     ComparisonsView view(Site site, FilterForm form, SearchRequest request) {
       HeadToHead found = counts.comparisons(request);
-      List<Method> methods = List.copyOf(counts.grid(SearchRequest.EVERYTHING).rows().keySet());
+      List<Method> methods =
+          EmptyPlace.toldApart(List.copyOf(counts.grid(SearchRequest.EVERYTHING).rows().keySet()));
       return new ComparisonsView(
           site,
           form,

@@ -169,7 +169,7 @@ public final class MapPage {
     SearchRequest request = Filters.read(address);
     EvidenceGrid grid = counts.grid(request);
     List<Method> methods = methods(address);
-    List<EmptyPlace> empty = EmptyPlace.of(grid, methods);
+    List<EmptyPlace> empty = EmptyPlace.of(grid, everything(), methods);
     MapWords words = words(address);
     return new View(
         sites.of("Where there is evidence, and where there is none", Site.Section.MAP),
@@ -187,7 +187,11 @@ public final class MapPage {
     if (!asked.isEmpty()) {
       return Method.vocabulary().all().stream().filter(m -> asked.contains(m.code())).toList();
     }
-    return List.copyOf(counts.grid(SearchRequest.EVERYTHING).rows().keySet());
+    return List.copyOf(everything().rows().keySet());
+  }
+
+  private EvidenceGrid everything() {
+    return counts.grid(SearchRequest.EVERYTHING);
   }
 
   private List<String> untold(Address address) {
@@ -253,7 +257,7 @@ public final class MapPage {
     for (Answer answer : List.of(Answer.YES, Answer.NO)) {
       Address narrowed = address.with("infected", answer.code());
       List<EmptyPlace> places =
-          EmptyPlace.of(counts.grid(Filters.read(narrowed)), methods).stream()
+          EmptyPlace.of(counts.grid(Filters.read(narrowed)), everything(), methods).stream()
               .filter(place -> empty.stream().noneMatch(wide -> wide.covers(place)))
               .toList();
       String heading =

@@ -17,12 +17,11 @@ import java.util.Optional;
  */
 record MapWords(Optional<Outcome> outcome, List<Answer> infected) {
 
-  /** Such as "No study here reports union after printed scaffold at a mean or median of ...". */
+  /** Such as "Printed scaffold: no study here reports union at a mean or median of ...". */
   String none(EmptyPlace place) {
-    String method = place.method().shortLabel().toLowerCase(Locale.ROOT);
-    return "No study here reports "
-        + outcome.map(o -> lower(o.label()) + " after ").orElse("on ")
-        + method
+    return place.method().shortLabel()
+        + ": no study here"
+        + outcome.map(asked -> " reports " + apart(lower(asked.label()))).orElse("")
         + sizes(place.range())
         + start()
         + ".";
@@ -32,11 +31,16 @@ record MapWords(Optional<Outcome> outcome, List<Answer> infected) {
   static String ground(EmptyPlace place) {
     String method =
         EvidenceMap.counted(place.ofMethod().patients(), "patient", "patients")
-            + " after this method at any size";
+            + " recorded after this method in all";
     String sizes =
         EvidenceMap.counted(place.ofSizes(), "patient", "patients")
-            + " of this size after other methods";
+            + " of this size after any method";
     return method + ", " + sizes + unsized(place.unsized().studies());
+  }
+
+  /** Closes a label that holds a comma by another. */
+  private static String apart(String label) {
+    return label.contains(",") ? label + "," : label;
   }
 
   private static String unsized(int studies) {
@@ -44,11 +48,7 @@ record MapWords(Optional<Outcome> outcome, List<Answer> infected) {
       return "";
     }
     String give = studies == 1 ? " gives" : " give";
-    return "; "
-        + EvidenceMap.counted(studies, "study", "studies")
-        + " of the method"
-        + give
-        + " no middle length";
+    return "; " + EvidenceMap.counted(studies, "study", "studies") + give + " no middle length";
   }
 
   /** Abbreviations keep their letters. */
