@@ -1,6 +1,7 @@
 package gapwise.server.page;
 
 import gapwise.answer.ComparisonsGraph;
+import gapwise.answer.EmptyPlace;
 import gapwise.answer.HeadToHead;
 import gapwise.answer.Tally;
 import gapwise.evidence.Method;
