@@ -27,6 +27,9 @@ public final class QuestionWords {
     if (among.defect().isPresent() && among.defectMatch() == DefectMatch.CENTRE) {
       parts.add("by mean or median");
     }
+    if (among.defectMatch() == DefectMatch.NO_CENTRE) {
+      parts.add("no mean or median of missing bone given");
+    }
     add(parts, among.bones().stream().sorted().map(Bone::label).toList());
     add(parts, among.segments().stream().sorted().map(Segments::name).toList());
     among.infected().stream().sorted().map(QuestionWords::infected).forEach(parts::add);

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
@@ -44,10 +45,18 @@ final class Finder {
 
   /** Every arm found, in order of study and arm. */
   List<ArmHit> everyArm(SearchRequest request) throws IOException {
+    Query narrowed = RequestQueries.narrowed(request, words(request));
+    return hits(narrowed, new Sort(tail()), 0, Integer.MAX_VALUE);
+  }
+
+  /** Every arm found, as the index knows it. */
+  void eachArm(SearchRequest request, Consumer<IndexedArm> visitor) throws IOException {
+    searcher.search(RequestQueries.narrowed(request, words(request)), new ArmVisit(visitor));
+  }
+
+  private Query words(SearchRequest request) throws IOException {
     FreeText text = FreeText.of(request.text(), analyzer);
-    boolean allWordsFound = text.isEmpty() || searcher.count(text.all()) > 0;
-    Query words = allWordsFound ? text.all() : text.any();
-    return hits(RequestQueries.narrowed(request, words), new Sort(tail()), 0, Integer.MAX_VALUE);
+    return text.isEmpty() || searcher.count(text.all()) > 0 ? text.all() : text.any();
   }
 
   /** Another spelling, if it finds something among what the filters leave. */

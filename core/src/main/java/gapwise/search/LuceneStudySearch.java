@@ -144,6 +144,15 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
   }
 
   @Override
+  public void eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
+    ask(
+        finder -> {
+          finder.eachArm(request, visitor);
+          return visitor;
+        });
+  }
+
+  @Override
   public long shownChange() {
     return shown;
   }

@@ -7,6 +7,7 @@ import org.apache.lucene.document.DoubleRange;
 import org.apache.lucene.document.IntPoint;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.FieldExistsQuery;
 import org.apache.lucene.search.MatchNoDocsQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermInSetQuery;
@@ -25,6 +26,10 @@ final class RequestQueries {
               request.yearFrom().orElse(Integer.MIN_VALUE),
               request.yearTo().orElse(Integer.MAX_VALUE)),
           Occur.FILTER);
+    }
+    if (request.defectMatch() == SearchRequest.DefectMatch.NO_CENTRE) {
+      query.add(new FieldExistsQuery(ArmDocuments.DEFECT_CENTRE_ORDER), Occur.MUST_NOT);
+      return query.build();
     }
     request
         .defect()

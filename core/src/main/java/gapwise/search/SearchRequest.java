@@ -43,7 +43,9 @@ public record SearchRequest(
     /** Some of the arm may lie in the range, by what is reported of its spread. */
     OVERLAP,
     /** The mean or median of the arm lies in the range. */
-    CENTRE
+    CENTRE,
+    /** No mean or median is known of the arm; the range says nothing then. */
+    NO_CENTRE
   }
 
   /** Everything there is. */

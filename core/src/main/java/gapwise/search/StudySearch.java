@@ -1,6 +1,7 @@
 package gapwise.search;
 
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Finds arms. Safe for use by many threads. */
 public interface StudySearch {
@@ -30,6 +31,15 @@ public interface StudySearch {
    * @throws java.io.UncheckedIOException as {@link #search}, when the index cannot be read
    */
   List<SearchAnswer.ArmHit> everyArm(SearchRequest request);
+
+  /**
+   * Hands every arm that a request asks for to a visitor, in one pass over the index and without
+   * reading a record. The arms of a study come one after another; studies come in no promised
+   * order.
+   *
+   * @throws java.io.UncheckedIOException as {@link #search}, when the index cannot be read
+   */
+  void eachArm(SearchRequest request, Consumer<IndexedArm> visitor);
 
   /** The number of the last change that the index shows. */
   long shownChange();

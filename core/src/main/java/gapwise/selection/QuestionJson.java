@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * A question as the {@code evidence} part of a plan's {@code source}, and back. What is left out of
@@ -112,7 +113,7 @@ public final class QuestionJson {
   }
 
   private static String word(DefectMatch match) {
-    return match.name().toLowerCase(Locale.ROOT);
+    return match.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /**
@@ -154,10 +155,11 @@ public final class QuestionJson {
   }
 
   private static DefectMatch match(PlanFields fields) {
-    List<String> words = List.of(word(DefectMatch.OVERLAP), word(DefectMatch.CENTRE));
-    return fields.oneOf(MATCH, words).equals(Optional.of(word(DefectMatch.CENTRE)))
-        ? DefectMatch.CENTRE
-        : DefectMatch.OVERLAP;
+    List<String> words = Stream.of(DefectMatch.values()).map(QuestionJson::word).toList();
+    return fields
+        .oneOf(MATCH, words)
+        .map(word -> DefectMatch.values()[words.indexOf(word)])
+        .orElse(DefectMatch.OVERLAP);
   }
 
   private static Optional<LengthRange> range(PlanFields fields, Problems found) {

@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiPredicate;
@@ -57,11 +59,38 @@ final class ByHand {
     each(
         (study, arm) -> found.contains(study.id() + " " + arm.id()),
         (study, arm) -> {
-          int described = study.patientsOf(arm.id()).size();
-          int whole = study.arms().size() == 1 ? study.whole().patients().orElse(0) : 0;
-          sum[0] += arm.baseline().patients().orElse(described > 0 ? described : whole);
+          sum[0] += patients(study, arm).orElse(0);
         });
     return sum[0];
+  }
+
+  private static OptionalInt patients(Study study, Arm arm) {
+    int described = study.patientsOf(arm.id()).size();
+    if (arm.baseline().patients().isPresent()) {
+      return arm.baseline().patients();
+    }
+    if (described > 0) {
+      return OptionalInt.of(described);
+    }
+    return study.arms().size() == 1 ? study.whole().patients() : OptionalInt.empty();
+  }
+
+  /** The arms found as the index should know them, in words and sorted. */
+  List<String> glances(SearchRequest request) {
+    Set<String> found = new HashSet<>(arms(request));
+    List<String> glances = new ArrayList<>();
+    each(
+        (study, arm) -> found.contains(study.id() + " " + arm.id()),
+        (study, arm) ->
+            glances.add(
+                new IndexedArm(
+                        study.id(),
+                        arm.method().principal().code(),
+                        study.design(),
+                        centre(study, arm),
+                        patients(study, arm))
+                    .toString()));
+    return glances.stream().sorted().toList();
   }
 
   private void each(BiPredicate<Study, Arm> test, java.util.function.BiConsumer<Study, Arm> then) {
@@ -74,6 +103,12 @@ final class ByHand {
     }
   }
 
+  private static OptionalDouble centre(Study study, Arm arm) {
+    return ArmDefect.of(study, arm)
+        .map(defect -> defect.length().centreCentimetres())
+        .orElse(OptionalDouble.empty());
+  }
+
   private static boolean inYearsAndLength(SearchRequest request, Study study, Arm arm) {
     boolean yearsAsked = request.yearFrom().isPresent() || request.yearTo().isPresent();
     if (yearsAsked && study.citation().year().isEmpty()) {
@@ -83,6 +118,9 @@ final class ByHand {
     if (yearsAsked
         && (year < request.yearFrom().orElse(year) || year > request.yearTo().orElse(year))) {
       return false;
+    }
+    if (request.defectMatch() == SearchRequest.DefectMatch.NO_CENTRE) {
+      return centre(study, arm).isEmpty();
     }
     if (request.defect().isEmpty()) {
       return true;

@@ -64,6 +64,7 @@ class SearchPropertyTest {
       assertEquals(distinct, answer.studies(), request::toString);
       assertEquals(byHand.patients(request), answer.patients(), request::toString);
       assertEquals(byHand.facets(request), facets(answer), request::toString);
+      assertEquals(byHand.glances(request), glances(request), request::toString);
       answersWithArms += expected.isEmpty() ? 0 : 1;
     }
     assertTrue(answersWithArms > REQUESTS / 3, "too few requests found anything to compare");
@@ -89,6 +90,22 @@ class SearchPropertyTest {
             .flatMap(s -> s.arms().stream().map(a -> s.id() + " " + a.id()))
             .toList();
     assertEquals(inOrder, names(search.everyArm(request)));
+  }
+
+  /** What a visitor of all arms is shown, sorted; arms of a study must come together. */
+  private List<String> glances(SearchRequest request) {
+    List<String> shown = new ArrayList<>();
+    List<String> studies = new ArrayList<>();
+    search.eachArm(
+        request,
+        arm -> {
+          shown.add(arm.toString());
+          if (studies.isEmpty() || !studies.get(studies.size() - 1).equals(arm.studyId())) {
+            studies.add(arm.studyId());
+          }
+        });
+    assertEquals(new HashSet<>(studies).size(), studies.size(), "a study was left and met again");
+    return shown.stream().sorted().toList();
   }
 
   /** Written in several transactions, a third of them again later, and some deleted. */
@@ -152,7 +169,7 @@ class SearchPropertyTest {
         random.nextInt(4) == 0 ? OptionalInt.of(1988 + random.nextInt(10)) : OptionalInt.empty(),
         random.nextInt(4) == 0 ? OptionalInt.of(1988 + random.nextInt(10)) : OptionalInt.empty(),
         random.nextInt(2) == 0 ? Optional.of(range(random)) : Optional.empty(),
-        random.nextBoolean() ? DefectMatch.OVERLAP : DefectMatch.CENTRE);
+        DefectMatch.values()[random.nextInt(DefectMatch.values().length)]);
   }
 
   /** On the grid of the invented lengths, so that touching ends occur often. */

@@ -130,7 +130,7 @@ class QuestionJsonTest {
             random.nextBoolean()
                 ? Optional.of(new LengthRange(random.nextInt(5), 5 + 9 * random.nextDouble()))
                 : Optional.empty(),
-            random.nextBoolean() ? DefectMatch.CENTRE : DefectMatch.OVERLAP);
+            DefectMatch.values()[random.nextInt(DefectMatch.values().length)]);
     return new Question(
         Outcome.vocabulary().all().get(random.nextInt(20)),
         among,

@@ -1,27 +1,32 @@
 package gapwise.server.page;
 
+import gapwise.answer.EvidenceGrid;
+import gapwise.answer.Tally;
+import gapwise.evidence.Design;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
 import gapwise.figure.Span;
 import gapwise.figure.SpanDrawing;
-import gapwise.search.SearchAnswer;
-import gapwise.search.SearchRequest;
-import gapwise.search.SearchRequest.DefectMatch;
-import gapwise.search.StudySearch;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * How many groups of patients there are of each method at each size of defect, by their mean or
- * median, so that empty places show.
+ * How much is recorded of each method at each size of defect, by the mean or median of each group
+ * of patients, so that empty places show; each place with the address of its studies.
  *
  * @param bands sizes in order
- * @param lines methods of which there is any group
+ * @param lines methods
+ * @param total all methods together
  */
-public record EvidenceMap(List<Column> bands, List<Line> lines) {
+public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
+  /** The sizes, the upper end of each belonging to the next. */
+  static final List<LengthRange> RANGES =
+      FilterForm.BANDS.stream().map(band -> new LengthRange(band[0], band[1])).toList();
+
   private static final double[] MIDDLES = {1, 3, 5, 7, 10, 14};
   private static final double REACH_CENTIMETRES = 15;
   private static final double WIDTH = 92;
@@ -29,32 +34,64 @@ public record EvidenceMap(List<Column> bands, List<Line> lines) {
   /** A size with a bone drawn to scale. */
   public record Column(String label, String span) {}
 
+  /** A method. */
+  public record Line(Method method, Places places) {}
+
   /**
-   * A method.
+   * The places of one method, or of all.
    *
    * @param unsized groups whose paper gives no middle length
+   * @param all groups of every size and of none
    */
-  public record Line(Method method, List<Cell> cells, Cell unsized, Cell all) {}
+  public record Places(List<Cell> banded, Cell unsized, Cell all) {}
 
   /**
-   * A number of groups.
+   * One place.
    *
+   * @param href address of its studies
    * @param depth 0 for none, then 1 to 4 for more
+   * @param kinds designs in words, the best first
    */
-  public record Cell(int arms, String href, int depth) {}
-
-  static EvidenceMap of(StudySearch search) {
-    List<Map<String, Integer>> byBand = new ArrayList<>();
-    for (double[] band : FilterForm.BANDS) {
-      byBand.add(methods(search, Optional.of(new LengthRange(band[0], band[1]))));
+  public record Cell(Tally tally, String href, int depth, List<String> kinds) {
+    /** Whether nothing is recorded. */
+    public boolean none() {
+      return tally.isNothing();
     }
-    Map<String, Integer> all = methods(search, Optional.empty());
+
+    /** Such as "3 studies". */
+    public String studies() {
+      return counted(tally.studies(), "study", "studies");
+    }
+
+    /** Such as "61 patients". */
+    public String patients() {
+      return tally.patients() == 0
+          ? "number of patients not given"
+          : counted(tally.patients(), "patient", "patients");
+    }
+
+    /** The designs after the best. */
+    public String otherKinds() {
+      return String.join(", ", kinds.subList(Math.min(1, kinds.size()), kinds.size()));
+    }
+  }
+
+  /**
+   * The map of a grid.
+   *
+   * @param methods the lines, in order
+   * @param filters what narrows it, without method and size
+   */
+  static EvidenceMap of(EvidenceGrid grid, List<Method> methods, Address filters) {
     List<Line> lines =
-        Method.vocabulary().all().stream()
-            .filter(method -> all.getOrDefault(method.code(), 0) > 0)
-            .map(method -> line(method, byBand, all.get(method.code())))
+        methods.stream()
+            .map(
+                method ->
+                    new Line(
+                        method,
+                        places(grid, grid.row(method), filters.with("method", method.code()))))
             .toList();
-    return new EvidenceMap(columns(), lines);
+    return new EvidenceMap(columns(), lines, places(grid, grid.all(), filters));
   }
 
   private static List<Column> columns() {
@@ -67,51 +104,53 @@ public record EvidenceMap(List<Column> bands, List<Line> lines) {
     return columns;
   }
 
-  private static Line line(Method method, List<Map<String, Integer>> byBand, int all) {
-    Address ofMethod = new Address(Map.of("method", List.of(method.code())));
+  private static Places places(EvidenceGrid grid, EvidenceGrid.Row row, Address address) {
     List<Cell> cells = new ArrayList<>();
-    int sized = 0;
-    for (int i = 0; i < byBand.size(); i++) {
-      int arms = byBand.get(i).getOrDefault(method.code(), 0);
-      sized += arms;
-      Address address =
-          FilterForm.banded(ofMethod, FilterForm.BANDS.get(i)).with("match", "centre");
-      cells.add(cell(arms, address));
+    for (int i = 0; i < grid.bands().size(); i++) {
+      Address banded =
+          FilterForm.banded(address, FilterForm.BANDS.get(i)).with("match", Filters.BAND);
+      cells.add(cell(row.banded().get(i), banded));
     }
-    return new Line(method, cells, cell(Math.max(0, all - sized), ofMethod), cell(all, ofMethod));
+    return new Places(
+        List.copyOf(cells),
+        cell(row.unsized(), address.with("match", Filters.UNSIZED)),
+        cell(row.all(), address));
   }
 
-  private static Cell cell(int arms, Address address) {
+  private static Cell cell(Tally tally, Address address) {
+    int arms = tally.arms();
     int depth = arms == 0 ? 0 : arms < 3 ? 1 : arms < 6 ? 2 : arms < 12 ? 3 : 4;
-    return new Cell(arms, address.at(StudiesPage.PATH), depth);
+    return new Cell(tally, address.at(StudiesPage.PATH), depth, kinds(tally));
   }
 
-  private static Map<String, Integer> methods(StudySearch search, Optional<LengthRange> range) {
-    SearchRequest everything = SearchRequest.EVERYTHING;
-    SearchRequest request =
-        new SearchRequest(
-            "",
-            everything.methods(),
-            everything.bones(),
-            everything.segments(),
-            everything.infected(),
-            everything.designs(),
-            everything.outcomes(),
-            everything.yearFrom(),
-            everything.yearTo(),
-            range.map(EvidenceMap::halfOpen),
-            DefectMatch.CENTRE);
-    SearchAnswer answer = search.search(request, StudySearch.Order.YEAR_DESCENDING, 0, 0);
-    Map<String, Integer> counts = new HashMap<>();
-    answer.facets().stream()
-        .filter(facet -> facet.filter().equals("methods"))
-        .forEach(facet -> facet.counts().forEach(c -> counts.put(c.code(), c.arms())));
-    return counts;
+  /** Designs by the kinds that matter at a glance, such as "1 comparison", "2 series". */
+  static List<String> kinds(Tally tally) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    tally.designs().forEach((design, studies) -> counts.merge(kind(design), studies, Integer::sum));
+    List<String> kinds = new ArrayList<>();
+    counts.forEach((kind, studies) -> kinds.add(counted(studies, kind, plural(kind))));
+    if (tally.designNotGiven() > 0) {
+      kinds.add(tally.designNotGiven() + " of no stated design");
+    }
+    return List.copyOf(kinds);
   }
 
-  /** Without its upper end, so that a group of exactly 4 cm stands in one band only. */
-  private static LengthRange halfOpen(LengthRange range) {
-    double to = range.toCentimetres();
-    return new LengthRange(range.fromCentimetres(), Double.isInfinite(to) ? to : Math.nextDown(to));
+  private static String kind(Design design) {
+    return switch (design) {
+      case RANDOMISED -> "randomised trial";
+      case QUASI_RANDOMISED -> "quasi-randomised trial";
+      case PROSPECTIVE_COMPARATIVE, RETROSPECTIVE_COMPARATIVE, CASE_CONTROL -> "comparison";
+      case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, SERIES -> "series";
+      case CASE_REPORT -> "case report";
+    };
+  }
+
+  private static String plural(String kind) {
+    return kind.equals("series") ? kind : kind + "s";
+  }
+
+  /** A number with its word, thousands apart. */
+  static String counted(long number, String one, String many) {
+    return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? one : many);
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.server.page;
 
+import gapwise.answer.EvidenceGrid;
+import gapwise.answer.Tally;
 import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
@@ -14,12 +16,15 @@ import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /** What the evidence base holds, at a glance, and where each kind of reader starts. */
 public final class EvidencePage {
   private static final int NEWEST_IMPORTS = 5;
+  private static final EvidenceMap.Cell NO_PLACE =
+      new EvidenceMap.Cell(Tally.NOTHING, StudiesPage.PATH, 0, List.of());
   private static final List<String> UNION =
       List.of("primary-union", "union-without-further-grafting", "union", "final-union");
   private static final DateTimeFormatter DAY =
@@ -45,7 +50,8 @@ public final class EvidencePage {
         new Glance(
             -1,
             new SearchAnswer(0, 0, 0, List.of(), List.of(), Optional.empty()),
-            new EvidenceMap(List.of(), List.of()),
+            new EvidenceMap(
+                List.of(), List.of(), new EvidenceMap.Places(List.of(), NO_PLACE, NO_PLACE)),
             new YearBars(List.of(), 0),
             List.of());
   }
@@ -120,11 +126,12 @@ public final class EvidencePage {
     }
     SearchAnswer totals = search.search(SearchRequest.EVERYTHING, Order.YEAR_DESCENDING, 0, 1);
     SearchAnswer oldest = search.search(SearchRequest.EVERYTHING, Order.YEAR_ASCENDING, 0, 1);
+    EvidenceGrid grid = EvidenceGrid.of(search, SearchRequest.EVERYTHING, EvidenceMap.RANGES);
     Glance counted =
         new Glance(
             change,
             totals,
-            EvidenceMap.of(search),
+            EvidenceMap.of(grid, List.copyOf(grid.rows().keySet()), new Address(Map.of())),
             YearBars.of(search, year(oldest), year(totals)),
             added());
     glance = counted;

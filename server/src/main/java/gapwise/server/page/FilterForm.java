@@ -211,6 +211,9 @@ public record FilterForm(
                         "missing bone " + Defects.range(range) + matched(request),
                         path,
                         start.without(List.of("from", "to", "match")))));
+    if (request.defectMatch() == SearchRequest.DefectMatch.NO_CENTRE) {
+      on.add(new On("no mean or median of missing bone", path, start.without("match", "unsized")));
+    }
     each(on, path, start, "method", Filters.labels(Method.vocabulary()::find));
     each(on, path, start, "bone", code -> Coded.parse(Bone.class, code).map(Bone::label));
     each(on, path, start, "segment", code -> Optional.of(Segments.name(code)));

@@ -41,6 +41,12 @@ public final class Filters {
           "year-from",
           "year-to");
 
+  /** By mean or median as a band: its upper end belongs to the next. */
+  static final String BAND = "band";
+
+  /** Only groups whose paper gives no mean or median, whatever the lengths. */
+  static final String UNSIZED = "unsized";
+
   private static final int FIRST_YEAR = 1800;
   private static final int LAST_YEAR = 2200;
 
@@ -136,7 +142,7 @@ public final class Filters {
   private Optional<LengthRange> defect() {
     Optional<Double> from = centimetres("from");
     Optional<Double> to = centimetres("to");
-    if (from.isEmpty() && to.isEmpty()) {
+    if ((from.isEmpty() && to.isEmpty()) || address.first("match").equals(UNSIZED)) {
       return Optional.empty();
     }
     double shortest = from.orElse(0.0);
@@ -152,7 +158,8 @@ public final class Filters {
               + " cm runs backwards; give the shorter length first");
       return Optional.empty();
     }
-    return Optional.of(new LengthRange(shortest, longest));
+    boolean open = address.first("match").equals(BAND) && longest > shortest;
+    return Optional.of(new LengthRange(shortest, open ? Math.nextDown(longest) : longest));
   }
 
   private Optional<Double> centimetres(String name) {
@@ -174,9 +181,10 @@ public final class Filters {
     String text = address.first("match");
     return switch (text) {
       case "", "overlap" -> DefectMatch.OVERLAP;
-      case "centre" -> DefectMatch.CENTRE;
+      case "centre", BAND -> DefectMatch.CENTRE;
+      case UNSIZED -> DefectMatch.NO_CENTRE;
       default -> {
-        unknown("match", text, "overlap, centre");
+        unknown("match", text, "overlap, centre, band, unsized");
         yield DefectMatch.OVERLAP;
       }
     };

@@ -25,6 +25,7 @@ public record Site(String title, Section section, boolean invented, Assets asset
     STUDIES("/studies", "Studies"),
     POOLED("/pooled", "Pooled results"),
     BY_SIZE("/by-size", "By size"),
+    MAP("/map", "Gaps"),
     IMPORT("/import", "Add studies"),
     METHOD("/method", "How it is worked out"),
     NONE("", "");

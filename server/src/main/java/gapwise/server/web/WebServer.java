@@ -9,6 +9,7 @@ import gapwise.server.page.BySizePage;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.EvidencePage;
 import gapwise.server.page.ImportPage;
+import gapwise.server.page.MapPage;
 import gapwise.server.page.MethodPage;
 import gapwise.server.page.PooledPage;
 import gapwise.server.page.SelectedValues;
@@ -73,6 +74,7 @@ public final class WebServer implements AutoCloseable {
                   .addTo(routes);
               new PooledPage(templates, sites, home.search(), answers, version).addTo(routes);
               new BySizePage(templates, sites, home.search(), answers, version).addTo(routes);
+              new MapPage(templates, sites, home.search(), home::study, version).addTo(routes);
               new ImportPage(templates, sites, jobs, home::study).addTo(routes);
               new MethodPage(templates, sites).addTo(routes);
               new Api(home, jobs, version).addTo(routes);

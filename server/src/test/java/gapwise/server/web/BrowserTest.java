@@ -162,6 +162,9 @@ class BrowserTest {
         "/pooled",
         "/pooled?outcome=union",
         "/pooled?outcome=refracture",
+        "/map",
+        "/map?outcome=union&infected=yes",
+        "/map?view=comparisons",
         "/import",
         "/method"
       })

@@ -1,5 +1,6 @@
 package gapwise.server.web;
 
+import gapwise.evidence.Study;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.net.URI;
@@ -26,8 +27,12 @@ final class RunningServer implements AutoCloseable {
   }
 
   static RunningServer withStudies(Path folder) {
+    return with(folder, Invented.studies());
+  }
+
+  static RunningServer with(Path folder, List<Study> studies) {
     Home home = Home.open(folder, Clock.systemUTC());
-    home.base().saveAll(Invented.studies().iterator(), "reviewer", "for a test", List.of());
+    home.base().saveAll(studies.iterator(), "reviewer", "for a test", List.of());
     return new RunningServer(home);
   }
 

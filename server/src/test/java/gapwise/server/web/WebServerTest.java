@@ -46,6 +46,9 @@ class WebServerTest {
         "/pooled?outcome=union",
         "/pooled?outcome=time-to-union&method=bone-transport",
         "/pooled?outcome=refracture",
+        "/map",
+        "/map?outcome=union&infected=yes",
+        "/map?view=comparisons",
         "/import",
         "/method"
       })

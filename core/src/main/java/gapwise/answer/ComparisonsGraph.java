@@ -1,0 +1,64 @@
+package gapwise.answer;
+
+import gapwise.figure.NetworkGraph;
+import gapwise.figure.Provenance;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The network graph of the methods that studies compare. */
+public final class ComparisonsGraph {
+  /** What must stand beside the graph and its table. */
+  public static final List<String> CAUTIONS =
+      List.of(
+          "A line says that a study treated some patients one way and some the other. It does not"
+              + " say that the groups were alike, nor which method did better.");
+
+  private ComparisonsGraph() {}
+
+  /**
+   * The figure; empty where no study holds two methods.
+   *
+   * @param title what is shown
+   * @param version version of the program
+   * @param change number of the last change of the evidence base
+   * @param invented whether the data are invented
+   */
+  public static Optional<NetworkGraph> of(
+      HeadToHead found, String title, String version, long change, boolean invented) {
+    if (found.pairs().isEmpty()) {
+      return Optional.empty();
+    }
+    List<NetworkGraph.Node> nodes =
+        found.members().entrySet().stream()
+            .map(
+                member ->
+                    new NetworkGraph.Node(
+                        member.getKey().shortLabel(),
+                        OptionalDouble.of(member.getValue().patients()),
+                        member.getValue().studies()))
+            .toList();
+    List<NetworkGraph.Edge> edges =
+        found.pairs().stream()
+            .map(
+                pair ->
+                    new NetworkGraph.Edge(
+                        pair.one().shortLabel(), pair.other().shortLabel(), pair.studies()))
+            .toList();
+    long patients = found.members().values().stream().mapToLong(HeadToHead.Member::patients).sum();
+    return Optional.of(
+        new NetworkGraph(
+            title,
+            List.of(),
+            nodes,
+            edges,
+            CAUTIONS,
+            new Provenance(
+                found.studies(),
+                patients + " patients",
+                "",
+                "Gapwise " + version + ", change " + change,
+                Optional.empty(),
+                invented)));
+  }
+}

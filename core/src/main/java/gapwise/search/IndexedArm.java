@@ -1,0 +1,31 @@
+package gapwise.search;
+
+import gapwise.evidence.Design;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What the index knows of an arm without reading its record.
+ *
+ * @param studyId its study
+ * @param method code of its principal method
+ * @param design design of its study; empty where the paper gives none
+ * @param centreCentimetres mean or median missing length; empty where no middle is reported
+ * @param patients patients treated; empty where unknown
+ */
+public record IndexedArm(
+    String studyId,
+    String method,
+    Optional<Design> design,
+    OptionalDouble centreCentimetres,
+    OptionalInt patients) {
+  public IndexedArm {
+    Objects.requireNonNull(studyId, "studyId");
+    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(design, "design");
+    Objects.requireNonNull(centreCentimetres, "centreCentimetres");
+    Objects.requireNonNull(patients, "patients");
+  }
+}

@@ -1,0 +1,135 @@
+package gapwise.answer;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gapwise.evidence.Design;
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Method;
+import gapwise.search.IndexedArm;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
+import org.junit.jupiter.api.Test;
+
+/** Counts made by hand on arms of our own invention. */
+class EvidenceGridTest {
+  private static final Method TRANSPORT = Method.of("bone-transport");
+  private static final Method MEMBRANE = Method.of("induced-membrane");
+  private static final Method SCAFFOLD = Method.of("printed-scaffold");
+  private static final List<LengthRange> BANDS =
+      List.of(new LengthRange(0, 4), new LengthRange(4, 8), LengthRange.from(8));
+
+  private static final StudySearch ARMS =
+      arms(
+          arm("s1", "bone-transport", Design.RETROSPECTIVE_SERIES, 4, 10),
+          arm("s2", "bone-transport", Design.RANDOMISED, 5, 20),
+          arm("s2", "bone-transport", Design.RANDOMISED, 6, 15),
+          arm("s2", "induced-membrane", Design.RANDOMISED, 9, 15),
+          arm("s3", "induced-membrane", Design.CASE_REPORT, -1, 1),
+          arm("s4", "printed-scaffold", Design.SERIES, 3.9, 39));
+
+  private static IndexedArm arm(
+      String study, String method, Design design, double centimetres, int patients) {
+    return new IndexedArm(
+        study,
+        method,
+        Optional.of(design),
+        centimetres < 0 ? OptionalDouble.empty() : OptionalDouble.of(centimetres),
+        OptionalInt.of(patients));
+  }
+
+  private static StudySearch arms(IndexedArm... arms) {
+    return new StudySearch() {
+      @Override
+      public SearchAnswer search(SearchRequest request, Order order, int offset, int limit) {
+        throw new UnsupportedOperationException("counts need no list");
+      }
+
+      @Override
+      public List<SearchAnswer.ArmHit> everyArm(SearchRequest request) {
+        throw new UnsupportedOperationException("counts need no list");
+      }
+
+      @Override
+      public void eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
+        List.of(arms).forEach(visitor);
+      }
+
+      @Override
+      public long shownChange() {
+        return 1;
+      }
+    };
+  }
+
+  private static EvidenceGrid grid() {
+    return EvidenceGrid.of(ARMS, SearchRequest.EVERYTHING, BANDS);
+  }
+
+  @Test
+  void anArmOnTheEdgeOfTwoSizesStandsInTheUpperOne() {
+    assertTrue(grid().row(TRANSPORT).banded().get(0).isNothing());
+    assertEquals(3, grid().row(TRANSPORT).banded().get(1).arms());
+  }
+
+  @Test
+  void aStudyOfSeveralArmsCountsOnceInAPlaceAndItsDesignOnce() {
+    Tally tally = grid().row(TRANSPORT).banded().get(1);
+    assertEquals(
+        new Tally(2, 3, 45, Map.of(Design.RANDOMISED, 1, Design.RETROSPECTIVE_SERIES, 1)), tally);
+    assertEquals(Optional.of(Design.RANDOMISED), tally.best());
+    assertEquals(4, grid().all().all().studies());
+    assertEquals(100, grid().all().all().patients());
+  }
+
+  @Test
+  void anArmWithoutAMiddleLengthStandsInNoSize() {
+    assertEquals(1, grid().row(MEMBRANE).unsized().arms());
+    assertEquals(2, grid().row(MEMBRANE).all().arms());
+  }
+
+  @Test
+  void theEmptiestPlaceIsThatWhereMostWouldBeExpected() {
+    List<EmptyPlace> places = EmptyPlace.of(grid(), grid(), List.of(TRANSPORT, MEMBRANE, SCAFFOLD));
+    // of 99 patients with a size, 39 stand below 4 cm, 45 at 4 to 8, 15 above
+    assertEquals(4, places.size());
+    assertEquals(SCAFFOLD, places.get(0).method());
+    assertEquals(LengthRange.from(4), places.get(0).range());
+    assertEquals(39.0 * 60 / 99, places.get(0).expected(), 1e-12);
+    assertEquals(TRANSPORT, places.get(1).method());
+    assertEquals(45.0 * 39 / 99, places.get(1).expected(), 1e-12);
+  }
+
+  @Test
+  void methodsOfOneStudyAreAPairWithThePatientsOfBoth() {
+    HeadToHead found = HeadToHead.of(ARMS, SearchRequest.EVERYTHING);
+    assertEquals(1, found.studies());
+    assertEquals(
+        List.of(
+            new HeadToHead.Pair(
+                TRANSPORT, MEMBRANE, 50, Map.of(Design.RANDOMISED, 1), List.of("s2"))),
+        found.pairs());
+    assertEquals(new HeadToHead.Member(1, 35), found.members().get(TRANSPORT));
+    assertEquals(
+        List.of(
+            Map.entry(TRANSPORT, List.of(SCAFFOLD)),
+            Map.entry(MEMBRANE, List.of(SCAFFOLD)),
+            Map.entry(SCAFFOLD, List.of(TRANSPORT, MEMBRANE))),
+        found.missing(List.of(TRANSPORT, MEMBRANE, SCAFFOLD)));
+  }
+
+  @Test
+  void whereNoStudyHoldsTwoMethodsThereIsNoGraph() {
+    HeadToHead found =
+        HeadToHead.of(
+            arms(arm("s1", "bone-transport", Design.SERIES, 4, 10)), SearchRequest.EVERYTHING);
+    assertTrue(ComparisonsGraph.of(found, "Pairs", "test", 1, true).isEmpty());
+  }
+}

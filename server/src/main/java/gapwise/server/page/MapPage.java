@@ -1,0 +1,270 @@
+package gapwise.server.page;
+
+import gapwise.answer.EmptyPlace;
+import gapwise.answer.EvidenceGrid;
+import gapwise.evidence.Answer;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.Study;
+import gapwise.figure.Medium;
+import gapwise.figure.NetworkGraph;
+import gapwise.figure.NetworkGraphDrawing;
+import gapwise.figure.NetworkGraphTable;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Where there is evidence and where there is none: methods by size, and methods by method. */
+public final class MapPage {
+  static final String PATH = "/map";
+  static final String COMPARISONS = "comparisons";
+
+  /** What the map has as its own axis, or says nothing of it. */
+  private static final List<String> NOT_FILTERS = List.of("from", "to", "match", "page", "order");
+
+  private static final int GAPS_SHOWN = 10;
+  private static final int GAPS_OF_STRATUM = 5;
+
+  private final Templates templates;
+  private final Sites sites;
+  private final StudySearch search;
+  private final MapCounts counts;
+  private final ComparisonsView.Maker comparisons;
+
+  public MapPage(
+      Templates templates,
+      Sites sites,
+      StudySearch search,
+      Function<String, Optional<Study>> studies,
+      String version) {
+    this.templates = templates;
+    this.sites = sites;
+    this.search = search;
+    this.counts = new MapCounts(search);
+    this.comparisons = new ComparisonsView.Maker(counts, studies, version);
+  }
+
+  /**
+   * A question that nothing recorded answers.
+   *
+   * @param words the question as a sentence
+   * @param ground why one would expect something there
+   * @param href what is recorded of the method at any size
+   */
+  public record GapLine(String words, String ground, String href) {}
+
+  /** Questions that are empty only among some of the patients. */
+  public record Stratum(String heading, List<GapLine> gaps) {}
+
+  /**
+   * What the template shows.
+   *
+   * @param site the frame of the page
+   * @param form outcomes and filters to choose from
+   * @param sentences what the map says, the most telling first
+   * @param map methods by size
+   * @param gaps emptiest questions
+   * @param strata emptiest questions among infected and among not infected
+   * @param untold methods of which nothing at all is recorded, by name
+   */
+  public record View(
+      Site site,
+      FilterForm form,
+      List<String> sentences,
+      EvidenceMap map,
+      List<GapLine> gaps,
+      List<Stratum> strata,
+      List<String> untold) {
+
+    /** Address of the map as a table of values. */
+    public String csv() {
+      return form.address().at(PATH + ".csv");
+    }
+
+    /** Address of the other view. */
+    public String comparisons() {
+      return form.address().with("view", COMPARISONS).at(PATH);
+    }
+  }
+
+  /** Adds its routes. */
+  public void addTo(RoutesConfig routes) {
+    routes.get(PATH, this::show);
+    routes.get(PATH + ".csv", this::csv);
+    routes.get(PATH + "/comparisons.svg", this::graph);
+    routes.get(PATH + "/comparisons.csv", this::pairs);
+  }
+
+  private void show(Context context) {
+    Address address = filters(context);
+    if (COMPARISONS.equals(context.queryParam("view"))) {
+      SearchRequest request = Filters.read(address);
+      Site site = sites.of("Which methods were compared", Site.Section.MAP);
+      templates.show(
+          context, "ComparisonsPage", comparisons.view(site, form(address, request), request));
+      return;
+    }
+    templates.show(context, "MapPage", view(address));
+  }
+
+  private void csv(Context context) {
+    Address address = filters(context);
+    EvidenceGrid grid = counts.grid(Filters.read(address));
+    file(context, "text/csv; charset=utf-8", "evidence-map.csv", MapCsv.of(grid, methods(address)));
+  }
+
+  private void graph(Context context) {
+    NetworkGraph graph = network(context);
+    String svg = NetworkGraphDrawing.draw(graph, Medium.PAGE).svg();
+    file(context, "image/svg+xml", "comparisons.svg", svg);
+  }
+
+  private void pairs(Context context) {
+    String csv = NetworkGraphTable.of(network(context)).csv();
+    file(context, "text/csv; charset=utf-8", "comparisons.csv", csv);
+  }
+
+  private NetworkGraph network(Context context) {
+    SearchRequest request = Filters.read(filters(context));
+    boolean invented = sites.of("", Site.Section.MAP).invented();
+    return comparisons
+        .graph(counts.comparisons(request), invented)
+        .orElseThrow(
+            () ->
+                new WrongInputException(
+                    List.of(
+                        new Problem(
+                            "",
+                            "nothing-compared",
+                            "No study here holds two methods with these filters; widen them."))));
+  }
+
+  private static void file(Context context, String type, String name, String content) {
+    context
+        .contentType(type)
+        .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+        .result(content.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Address filters(Context context) {
+    return new Address(context.queryParamMap()).without(NOT_FILTERS).without(List.of("view"));
+  }
+
+  private FilterForm form(Address address, SearchRequest request) {
+    SearchAnswer answer = search.search(request, StudySearch.Order.YEAR_DESCENDING, 0, 0);
+    return FilterForm.of(PATH, address, request, answer);
+  }
+
+  private View view(Address address) {
+    SearchRequest request = Filters.read(address);
+    EvidenceGrid grid = counts.grid(request);
+    List<Method> methods = methods(address);
+    List<EmptyPlace> empty = EmptyPlace.of(grid, everything(), methods);
+    MapWords words = words(address);
+    return new View(
+        sites.of("Where there is evidence, and where there is none", Site.Section.MAP),
+        form(address, request),
+        sentences(grid, methods, empty, words),
+        EvidenceMap.of(grid, methods, address),
+        gaps(empty, words, address, GAPS_SHOWN),
+        strata(address, methods, empty),
+        untold(address));
+  }
+
+  /** Methods of which anything at all is recorded, or those asked for. */
+  private List<Method> methods(Address address) {
+    List<String> asked = address.all("method");
+    if (!asked.isEmpty()) {
+      return Method.vocabulary().all().stream().filter(m -> asked.contains(m.code())).toList();
+    }
+    return List.copyOf(everything().rows().keySet());
+  }
+
+  private EvidenceGrid everything() {
+    return counts.grid(SearchRequest.EVERYTHING);
+  }
+
+  private List<String> untold(Address address) {
+    if (!address.all("method").isEmpty()) {
+      return List.of();
+    }
+    List<Method> told = methods(address);
+    return Method.vocabulary().all().stream()
+        .filter(method -> !told.contains(method))
+        .map(Method::shortLabel)
+        .toList();
+  }
+
+  private static MapWords words(Address address) {
+    Optional<Outcome> outcome = Filters.outcome(address);
+    List<Answer> infected =
+        Stream.of(Answer.values()).filter(a -> address.has("infected", a.code())).toList();
+    return new MapWords(outcome, infected);
+  }
+
+  private static List<String> sentences(
+      EvidenceGrid grid, List<Method> methods, List<EmptyPlace> empty, MapWords words) {
+    List<String> sentences = new ArrayList<>();
+    empty.stream().findFirst().ifPresent(place -> sentences.add(words.none(place)));
+    int places = methods.size() * grid.bands().size();
+    long none =
+        methods.stream()
+            .flatMap(method -> grid.row(method).banded().stream())
+            .filter(tally -> tally.isNothing())
+            .count();
+    sentences.add(
+        none
+            + " of the "
+            + places
+            + " places of this map are empty; the rest hold "
+            + EvidenceMap.counted(grid.all().all().studies(), "study", "studies")
+            + " with "
+            + EvidenceMap.counted(grid.all().all().patients(), "patient", "patients")
+            + ".");
+    return sentences;
+  }
+
+  private static List<GapLine> gaps(
+      List<EmptyPlace> empty, MapWords words, Address address, int most) {
+    return empty.stream()
+        .filter(place -> place.expected() > 0)
+        .limit(most)
+        .map(
+            place ->
+                new GapLine(
+                    words.none(place),
+                    MapWords.ground(place),
+                    address.with("method", place.method().code()).at(StudiesPage.PATH)))
+        .toList();
+  }
+
+  /** What is empty among infected or among not infected, though not among all. */
+  private List<Stratum> strata(Address address, List<Method> methods, List<EmptyPlace> empty) {
+    if (!address.all("infected").isEmpty()) {
+      return List.of();
+    }
+    List<Stratum> strata = new ArrayList<>();
+    for (Answer answer : List.of(Answer.YES, Answer.NO)) {
+      Address narrowed = address.with("infected", answer.code());
+      List<EmptyPlace> places =
+          EmptyPlace.of(counts.grid(Filters.read(narrowed)), everything(), methods).stream()
+              .filter(place -> empty.stream().noneMatch(wide -> wide.covers(place)))
+              .toList();
+      String heading =
+          answer == Answer.YES ? "All infected at the start" : "None infected at the start";
+      strata.add(new Stratum(heading, gaps(places, words(narrowed), narrowed, GAPS_OF_STRATUM)));
+    }
+    strata.removeIf(stratum -> stratum.gaps().isEmpty());
+    return strata;
+  }
+}
