@@ -75,7 +75,10 @@ public class ModelBenchmark {
     return InverseVariance.pool(logits, settings("paule-mandel"));
   }
 
+  /** Longer than the others, since its growth is in question. */
   @Benchmark
+  @Warmup(iterations = 3, time = 1)
+  @Measurement(iterations = 8, time = 1)
   public List<PooledValue> leaveOneOut() {
     return LeaveOneOut.of(logits, settings("restricted-maximum-likelihood"));
   }
