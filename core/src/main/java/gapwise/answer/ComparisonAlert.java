@@ -98,14 +98,17 @@ public record ComparisonAlert(List<Line> lines) {
             .toList();
     String words = spread(middles, rows.size(), Shown::centimetres, "cm");
     List<LengthRange> ranges =
-        defects.stream().flatMap(defect -> defect.length().reportedRange().stream()).toList();
+        defects.stream()
+            .flatMap(defect -> defect.length().reportedRange().stream())
+            .filter(range -> Double.isFinite(range.toCentimetres())) // "over 4 cm" is no spread
+            .toList();
     if (ranges.isEmpty()) {
       return words;
     }
     double shortest = ranges.stream().mapToDouble(LengthRange::fromCentimetres).min().orElse(0);
     double longest = ranges.stream().mapToDouble(LengthRange::toCentimetres).max().orElse(0);
-    String to = Double.isFinite(longest) ? Shown.centimetres(longest) + " cm" : "no stated end";
-    return words + "; reported spread " + Shown.centimetres(shortest) + " to " + to;
+    String reach = Shown.centimetres(shortest) + " to " + Shown.centimetres(longest) + " cm";
+    return words + "; reported spread " + reach;
   }
 
   private static String infected(List<SelectedRow> rows) {
