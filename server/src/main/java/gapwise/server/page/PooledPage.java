@@ -7,6 +7,7 @@ import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
 import gapwise.answer.Blocks;
+import gapwise.answer.ComparisonAlert;
 import gapwise.answer.ModelWords;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
@@ -142,6 +143,13 @@ public final class PooledPage {
     /** Said where methods stand side by side. */
     public Optional<String> noComparison() {
       return told.size() > 1 ? Optional.of(AnswerForest.NO_COMPARISON) : Optional.empty();
+    }
+
+    /** What differs between the groups of several methods. */
+    public Optional<ComparisonAlert> alert() {
+      return noComparison().isEmpty()
+          ? Optional.empty()
+          : selection.flatMap(rows -> ComparisonAlert.of(rows.rows()));
     }
 
     /** How many of the groups only reach into the lengths asked for; empty where none does. */

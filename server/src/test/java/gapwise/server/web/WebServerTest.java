@@ -178,6 +178,15 @@ class WebServerTest {
 
   @Test
   void methodsSideBySideAreSaidToBeNoComparison() throws Exception {
-    assertTrue(running.get("/pooled?outcome=union").body().contains("not a comparison"));
+    String page = running.get("/pooled?outcome=union").body();
+    assertTrue(page.contains("not a comparison"));
+    // eight series of transport: n = 12, 18, ... 54, half of each infected at the start
+    assertTrue(
+        page.contains("<td data-head=\"Infected at the start\">132 of 264, 50 of 100</td>"), page);
+    // means 4, 4.8, ... 9.6 cm, from 2 cm below to 3 cm above
+    assertTrue(page.contains("6.8 cm (series 4 to 9.6); reported spread 2 to 12.6 cm"), page);
+    assertTrue(page.contains("<td data-head=\"Designs\">retrospective series 8</td>"));
+    String alone = running.get("/pooled?outcome=union&method=bone-transport").body();
+    assertFalse(alone.contains("Why this is no comparison"));
   }
 }

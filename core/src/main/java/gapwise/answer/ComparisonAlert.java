@@ -1,0 +1,187 @@
+package gapwise.answer;
+
+import gapwise.evidence.ArmDefect;
+import gapwise.evidence.Design;
+import gapwise.evidence.EventCount;
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Method;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import gapwise.figure.Shown;
+import gapwise.selection.SelectedRow;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+
+/**
+ * What differs between the groups of patients behind results of several methods, so that nobody
+ * reads results side by side as a comparison.
+ *
+ * @param lines methods in the order of the vocabulary, two or more
+ */
+public record ComparisonAlert(List<Line> lines) {
+  /**
+   * The patients of one method in words.
+   *
+   * @param method the method
+   * @param series number of series
+   * @param patients patients or limbs that the numbers speak of
+   * @param missingBone middle of the series' means and medians, and shortest to longest
+   * @param infected infected at the start
+   * @param followed follow-up
+   * @param designs designs with their numbers, best first
+   */
+  public record Line(
+      Method method,
+      int series,
+      String patients,
+      String missingBone,
+      String infected,
+      String followed,
+      String designs) {}
+
+  public ComparisonAlert {
+    lines = List.copyOf(lines);
+    if (lines.size() < 2) {
+      throw new IllegalArgumentException("side by side stand two methods or more, were " + lines);
+    }
+  }
+
+  /** The alert for rows of several methods; empty where there is one method or none. */
+  public static Optional<ComparisonAlert> of(List<SelectedRow> rows) {
+    List<Method> order = Method.vocabulary().all();
+    Map<Integer, List<SelectedRow>> byMethod =
+        rows.stream()
+            .collect(
+                Collectors.groupingBy(
+                    row -> order.indexOf(row.arm().method().principal()),
+                    TreeMap::new,
+                    Collectors.toList()));
+    if (byMethod.size() < 2) {
+      return Optional.empty();
+    }
+    List<Line> lines = new ArrayList<>();
+    byMethod.forEach((place, ofMethod) -> lines.add(line(order.get(place), ofMethod)));
+    return Optional.of(new ComparisonAlert(lines));
+  }
+
+  private static Line line(Method method, List<SelectedRow> rows) {
+    return new Line(
+        method,
+        rows.size(),
+        patients(rows),
+        bone(rows),
+        infected(rows),
+        followed(rows),
+        designs(rows));
+  }
+
+  private static String patients(List<SelectedRow> rows) {
+    List<Integer> known = rows.stream().flatMap(row -> row.speaksOf().stream().boxed()).toList();
+    int sum = known.stream().mapToInt(Integer::intValue).sum();
+    return known.isEmpty() ? "not given" : sum + from(known.size(), rows.size());
+  }
+
+  private static String bone(List<SelectedRow> rows) {
+    List<ArmDefect> defects = rows.stream().flatMap(row -> row.defect().stream()).toList();
+    List<Double> middles =
+        defects.stream()
+            .map(defect -> defect.length().centreCentimetres())
+            .filter(OptionalDouble::isPresent)
+            .map(OptionalDouble::getAsDouble)
+            .toList();
+    String words = spread(middles, rows.size(), Shown::centimetres, "cm");
+    List<LengthRange> ranges =
+        defects.stream()
+            .flatMap(defect -> defect.length().reportedRange().stream())
+            .filter(range -> Double.isFinite(range.toCentimetres())) // "over 4 cm" is no spread
+            .toList();
+    if (ranges.isEmpty()) {
+      return words;
+    }
+    double shortest = ranges.stream().mapToDouble(LengthRange::fromCentimetres).min().orElse(0);
+    double longest = ranges.stream().mapToDouble(LengthRange::toCentimetres).max().orElse(0);
+    String reach = Shown.centimetres(shortest) + " to " + Shown.centimetres(longest) + " cm";
+    return words + "; reported spread " + reach;
+  }
+
+  private static String infected(List<SelectedRow> rows) {
+    List<EventCount> known =
+        rows.stream()
+            .flatMap(row -> row.arm().baseline().infected().stream())
+            .filter(EventCount::isComplete)
+            .toList();
+    int events = known.stream().mapToInt(count -> count.events().getAsInt()).sum();
+    int total = known.stream().mapToInt(count -> count.total().getAsInt()).sum();
+    return total == 0
+        ? "not counted"
+        : events
+            + " of "
+            + total
+            + ", "
+            + Shown.of100((double) events / total)
+            + " of 100"
+            + from(known.size(), rows.size());
+  }
+
+  private static String followed(List<SelectedRow> rows) {
+    List<Double> months =
+        rows.stream()
+            .flatMap(
+                row ->
+                    row
+                        .arm()
+                        .baseline()
+                        .followUp()
+                        .or(() -> row.study().whole().followUp())
+                        .stream())
+            .filter(summary -> summary.unit().dimension() == Unit.Dimension.TIME)
+            .map(summary -> summary.in(Unit.MONTHS))
+            .map(Summary::centre)
+            .filter(OptionalDouble::isPresent)
+            .map(OptionalDouble::getAsDouble)
+            .toList();
+    return spread(months, rows.size(), Shown::months, "months");
+  }
+
+  private static String designs(List<SelectedRow> rows) {
+    Map<Design, Integer> counts = new EnumMap<>(Design.class);
+    rows.forEach(row -> row.study().design().ifPresent(d -> counts.merge(d, 1, Integer::sum)));
+    String words =
+        counts.entrySet().stream()
+            .map(entry -> entry.getKey().label() + " " + entry.getValue())
+            .collect(Collectors.joining(", "));
+    return words.isEmpty() ? "not given" : words;
+  }
+
+  /** The middle of some means and medians and how far they reach. */
+  private static String spread(
+      List<Double> values, int series, DoubleFunction<String> shown, String unit) {
+    if (values.isEmpty()) {
+      return "no mean or median given";
+    }
+    List<Double> sorted = values.stream().sorted().toList();
+    int half = sorted.size() / 2;
+    double middle =
+        sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2;
+    String reach =
+        sorted.size() == 1
+            ? ""
+            : " (series "
+                + shown.apply(sorted.get(0))
+                + " to "
+                + shown.apply(sorted.get(sorted.size() - 1))
+                + ")";
+    return shown.apply(middle) + " " + unit + reach + from(sorted.size(), series);
+  }
+
+  private static String from(int known, int series) {
+    return known == series ? "" : ", given by " + known + " of " + series + " series";
+  }
+}
