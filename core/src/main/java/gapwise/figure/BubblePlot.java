@@ -65,7 +65,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
 
   @Override
   public double height() {
-    return line() * (2.2 + headingLines().size()) + fieldHeight + line() * 1.6;
+    return line() * (4.6 + headingLines().size()) + fieldHeight;
   }
 
   /** Where things lie. */
@@ -84,7 +84,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
 
   @Override
   public void draw(Svg svg, double top) {
-    double fieldTop = top + line() * (headingLines().size() + 0.6);
+    double fieldTop = top + line() * (headingLines().size() + 1.5);
     Field field =
         new Field(
             left(),
@@ -298,7 +298,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
   private void words(Svg svg, Field field, double top) {
     svg.open("g", "data-part", "axis");
     double down = small().middleToBaseline();
-    double y = top + line() * 0.5;
+    double y = top + line() * 0.9;
     for (String words : headingLines()) {
       svg.text(style.sheet().margin(), y + down, Svg.Anchor.START, bold(), words);
       y += line();
