@@ -313,7 +313,9 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
       svg.text(field.left() - 7, at + down, Svg.Anchor.END, small(), plain(tick));
     }
     double centre = (field.left() + field.right()) / 2;
-    String words = "missing bone, cm (mean or median of the series)";
+    String whole = "missing bone, cm (mean or median of the series)";
+    boolean fits = bold().width(whole) <= field.right() - field.left();
+    String words = fits ? whole : "missing bone, cm";
     svg.text(centre, middle + line() * 1.1 + down, Svg.Anchor.MIDDLE, bold(), words);
     svg.close("g");
   }
