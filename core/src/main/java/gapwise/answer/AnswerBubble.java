@@ -1,5 +1,6 @@
 package gapwise.answer;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.RegressionResult;
 import gapwise.analysis.Result;
 import gapwise.evidence.DefectLength;
@@ -54,7 +55,7 @@ public final class AnswerBubble {
         Blocks.of(answer, result).stream()
             .flatMap(block -> block.lines().stream())
             .filter(line -> LengthPlan.length(line.row()).isPresent())
-            .filter(line -> line.estimate().isPresent())
+            .filter(line -> AnswerForest.shown(outcome, line).isPresent())
             .toList();
   }
 
@@ -82,7 +83,7 @@ public final class AnswerBubble {
 
   private Bubble.Point point(Blocks.Line line) {
     SelectedRow row = line.row();
-    Estimate estimate = line.estimate().orElseThrow();
+    Estimate estimate = AnswerForest.shown(outcome, line).orElseThrow();
     Method method = row.arm().method().principal();
     DefectLength length = row.defect().orElseThrow().length();
     return new Bubble.Point(
@@ -197,17 +198,28 @@ public final class AnswerBubble {
   private Provenance provenance(String version) {
     List<SelectedRow> rows = lines.stream().map(Blocks.Line::row).toList();
     String hash = result.data().sha256();
-    String shape =
-        asked
-            .drawn()
-            .map(s -> s == LengthShape.CURVE ? ", spline with 3 knots" : ", line")
-            .orElse("");
     return new Provenance(
         rows.size(),
         Told.people(rows),
-        ModelWords.model(result.plan()) + shape,
+        model(),
         "Gapwise " + version + ", data " + hash.substring(0, Math.min(12, hash.length())),
         Optional.empty(),
         rows.stream().anyMatch(row -> row.study().invented()));
+  }
+
+  /** With a line the limits are those of its test; limits of an average have no bearing. */
+  private String model() {
+    ObjectNode plan = result.plan();
+    if (asked.drawn().isEmpty()) {
+      return "none fitted";
+    }
+    plan.remove("interval");
+    String limits =
+        plan.path("moderatorTest").asText().equals("normal")
+            ? ", normal limits"
+            : ", limits by Knapp and Hartung";
+    String shape =
+        asked.drawn().get() == LengthShape.CURVE ? ", spline with 3 knots" : ", straight on it";
+    return ModelWords.model(plan) + shape + limits;
   }
 }

@@ -112,10 +112,14 @@ public final class AnswerForest {
 
   /** What the result shows; else the mean or median alone, so that no reported value is hidden. */
   private Optional<Estimate> estimate(Blocks.Line line) {
-    return line.estimate().or(() -> centre(line.row()).map(Estimate::alone));
+    return shown(outcome, line);
   }
 
-  private Optional<Double> centre(SelectedRow row) {
+  static Optional<Estimate> shown(Outcome outcome, Blocks.Line line) {
+    return line.estimate().or(() -> centre(outcome, line.row()).map(Estimate::alone));
+  }
+
+  private static Optional<Double> centre(Outcome outcome, SelectedRow row) {
     if (row.value() instanceof ReportedValue.Quantity quantity) {
       OptionalDouble centre =
           quantity.summary().in(outcome.unit().orElse(quantity.summary().unit())).centre();

@@ -97,6 +97,14 @@ public final class Answers {
       shape = Optional.empty();
       answer = run(selection, shape);
     }
+    boolean fitted =
+        answer.result().flatMap(Result::regression).flatMap(r -> r.curves()).isPresent();
+    if (shape.isPresent() && !fitted) {
+      notes.clear();
+      notes.add("No line is drawn: too few of these series have all numbers needed.");
+      shape = Optional.empty();
+      answer = run(selection, shape);
+    }
     return new LengthAnswer(answer, asked, shape, notes);
   }
 

@@ -38,12 +38,17 @@ record LengthWords(
         (last.value() - first.value()) / (last.lengthCentimetres() - first.lengthCentimetres());
     String size = size(Math.abs(change));
     if (size.isEmpty()) {
-      return outcome.label() + " hardly changes with the length of missing bone.";
+      return label() + " hardly changes with the length of missing bone.";
     }
-    return outcome.label()
+    return label()
         + (change < 0 ? " falls by about " : " rises by about ")
         + size
         + " for each further cm.";
+  }
+
+  /** A label with an aside of its own is closed by a comma. */
+  private String label() {
+    return outcome.label() + (outcome.label().contains(", ") ? "," : "");
   }
 
   private String size(double change) {

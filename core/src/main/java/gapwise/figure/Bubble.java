@@ -152,6 +152,7 @@ public record Bubble(
       if (!at.beyondData()) {
         seen.add(at.interval().lower());
         seen.add(at.interval().upper());
+        at.prediction().ifPresent(limits -> seen.addAll(List.of(limits.lower(), limits.upper())));
       }
     }
     double least = seen.stream().min(Comparator.naturalOrder()).orElse(0.0);

@@ -65,7 +65,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
 
   @Override
   public double height() {
-    return line() * (2.2 + headingLines().size()) + fieldHeight + line() * 1.6;
+    return line() * (4.6 + headingLines().size()) + fieldHeight;
   }
 
   /** Where things lie. */
@@ -84,7 +84,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
 
   @Override
   public void draw(Svg svg, double top) {
-    double fieldTop = top + line() * (headingLines().size() + 0.6);
+    double fieldTop = top + line() * (headingLines().size() + 1.5);
     Field field =
         new Field(
             left(),
@@ -298,7 +298,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
   private void words(Svg svg, Field field, double top) {
     svg.open("g", "data-part", "axis");
     double down = small().middleToBaseline();
-    double y = top + line() * 0.5;
+    double y = top + line() * 0.9;
     for (String words : headingLines()) {
       svg.text(style.sheet().margin(), y + down, Svg.Anchor.START, bold(), words);
       y += line();
@@ -313,7 +313,9 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
       svg.text(field.left() - 7, at + down, Svg.Anchor.END, small(), plain(tick));
     }
     double centre = (field.left() + field.right()) / 2;
-    String words = "missing bone, cm (mean or median of the series)";
+    String whole = "missing bone, cm (mean or median of the series)";
+    boolean fits = bold().width(whole) <= field.right() - field.left();
+    String words = fits ? whole : "missing bone, cm";
     svg.text(centre, middle + line() * 1.1 + down, Svg.Anchor.MIDDLE, bold(), words);
     svg.close("g");
   }
