@@ -105,7 +105,20 @@ public final class Answers {
       shape = Optional.empty();
       answer = run(selection, shape);
     }
+    if (shape.isPresent()) {
+      answer.result().flatMap(Answers::halfEvents).ifPresent(notes::add);
+    }
     return new LengthAnswer(answer, asked, shape, notes);
+  }
+
+  private static Optional<String> halfEvents(Result result) {
+    return result.warnings().stream()
+        .filter(warning -> warning.code().equals("zero-cells-corrected"))
+        .findFirst()
+        .map(
+            warning ->
+                "Where everybody or nobody in a series had the event, half an event was added to"
+                    + " each side for the line, which draws it towards the middle.");
   }
 
   private Answer run(Selection selection, Optional<LengthShape> shape) {

@@ -49,8 +49,9 @@ final class LengthPlan {
   }
 
   private static void along(ObjectNode plan, List<Double> lengths, LengthShape shape) {
-    // Hartung-Knapp limits of an average have no bearing on a line; its test has limits of its own.
-    plan.remove("interval");
+    // An exact likelihood has no moderators; limits of an average have no bearing on a line.
+    plan.put("model", "random-effects");
+    plan.remove(List.of("interval", "predictionInterval"));
     ArrayNode moderators = plan.putArray("moderators");
     if (shape == LengthShape.CURVE) {
       moderators.addObject().put("column", COLUMN).putObject("spline").put("count", 3);
