@@ -116,7 +116,7 @@ class SelectionRowsTest {
         """
         {"source":{"rows":[{"study":"one","events":17,"total":20},
           {"study":"three","events":15,"total":20},{"study":"two","events":20,"total":20}]},
-         "measure":"proportion","scale":"logit"}
+         "measure":"proportion","model":"exact-likelihood"}
         """;
     gapwise.analysis.Outcome outcome = Runner.withoutEvidence().run(table, Optional.empty());
     Result direct = ((gapwise.analysis.Outcome.Done) outcome).result();
