@@ -40,10 +40,7 @@ record LengthWords(
     if (size.isEmpty()) {
       return label() + " hardly changes with the length of missing bone.";
     }
-    return label()
-        + (change < 0 ? " falls by about " : " rises by about ")
-        + size
-        + " for each further cm.";
+    return label() + (change < 0 ? " falls by " : " rises by ") + size + " for each further cm.";
   }
 
   /** A label with an aside of its own is closed by a comma. */
@@ -56,10 +53,10 @@ record LengthWords(
       double of100 = change * 100;
       return of100 < 0.5
           ? (of100 < 0.05 ? "" : "less than 1 of 100")
-          : Math.round(of100) + " of 100";
+          : "about " + Math.round(of100) + " of 100";
     }
     String shown = Shown.value(measure, change);
-    return shown.matches("[0.]+") ? "" : (shown + " " + measure.unit()).strip();
+    return shown.matches("[0.]+") ? "" : ("about " + shown + " " + measure.unit()).strip();
   }
 
   private String noChange(LengthShape shape) {
