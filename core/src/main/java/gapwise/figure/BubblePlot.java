@@ -1,9 +1,7 @@
 package gapwise.figure;
 
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /**
  * The field of an outcome over the length of missing bone with its two axes.
@@ -68,25 +66,11 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
     return line() * (4.6 + headingLines().size()) + fieldHeight;
   }
 
-  /** Where things lie. */
-  private record Field(
-      double left, double right, double top, double bottom, Ticks x, Ticks y, double factor) {
-    double x(double centimetres) {
-      return left + (centimetres - x.lower()) / (x.upper() - x.lower()) * (right - left);
-    }
-
-    /** Values that leave the field are held at its edge. */
-    double y(double value) {
-      double share = (value * factor - y.lower()) / (y.upper() - y.lower());
-      return bottom - Math.max(0, Math.min(1, share)) * (bottom - top);
-    }
-  }
-
   @Override
   public void draw(Svg svg, double top) {
     double fieldTop = top + line() * (headingLines().size() + 1.5);
-    Field field =
-        new Field(
+    BubbleField field =
+        new BubbleField(
             left(),
             right(),
             fieldTop,
@@ -95,129 +79,14 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
             values(),
             bubble.measure().axisFactor());
     svg.open("g", "data-part", "field");
-    curve(svg, field);
+    new BubbleCurve(bubble, style, field).draw(svg);
     grid(svg, field);
     svg.close("g");
     points(svg, field);
     words(svg, field, top);
   }
 
-  private void curve(Svg svg, Field field) {
-    List<Bubble.At> told = bubble.curve().stream().filter(a -> a.prediction().isPresent()).toList();
-    band(
-        svg,
-        field,
-        told,
-        at -> at.prediction().orElseThrow().lower(),
-        at -> at.prediction().orElseThrow().upper(),
-        "none",
-        "2 3");
-    band(
-        svg,
-        field,
-        bubble.curve(),
-        at -> at.interval().lower(),
-        at -> at.interval().upper(),
-        Ink.BONE,
-        "");
-    for (int i = 1; i < bubble.curve().size(); i++) {
-      Bubble.At from = bubble.curve().get(i - 1);
-      Bubble.At to = bubble.curve().get(i);
-      if (!from.beyondData() && !to.beyondData()) {
-        svg.line(
-            field.x(from.lengthCentimetres()),
-            field.y(from.value()),
-            field.x(to.lengthCentimetres()),
-            field.y(to.value()),
-            Ink.ACCENT,
-            2.2);
-      }
-    }
-    beyond(svg, field);
-  }
-
-  /** The parts beyond the data: dashed, behind an upright line, and named. */
-  private void beyond(Svg svg, Field field) {
-    for (List<Bubble.At> part : beyondParts()) {
-      StringBuilder path = new StringBuilder();
-      for (Bubble.At at : part) {
-        path.append(path.isEmpty() ? 'M' : 'L');
-        path.append(Svg.at(field.x(at.lengthCentimetres()), field.y(at.value())));
-      }
-      svg.shape(path.toString(), "none", Ink.ACCENT, 1.8, "5 4");
-    }
-    List<Bubble.At> inside = bubble.curve().stream().filter(a -> !a.beyondData()).toList();
-    if (inside.isEmpty() || !bubble.leavesData()) {
-      return;
-    }
-    double first = inside.get(0).lengthCentimetres();
-    double last = inside.get(inside.size() - 1).lengthCentimetres();
-    if (bubble.curve().get(0).beyondData()) {
-      wall(svg, field, field.x(first), true);
-    }
-    if (bubble.curve().get(bubble.curve().size() - 1).beyondData()) {
-      wall(svg, field, field.x(last), false);
-    }
-  }
-
-  private void wall(Svg svg, Field field, double x, boolean leftwards) {
-    svg.dashed(x, field.top(), x, field.bottom(), Ink.SOFT, 1.1, "1.2 3");
-    double room = leftwards ? x - field.left() : field.right() - x;
-    String words = "beyond the data";
-    double gap = small().size() * 0.4;
-    if (small().width(words) + 2 * gap > room) {
-      return;
-    }
-    double baseline = field.top() + line() * 0.6 + small().middleToBaseline();
-    Svg.Anchor anchor = leftwards ? Svg.Anchor.END : Svg.Anchor.START;
-    svg.text(leftwards ? x - gap : x + gap, baseline, anchor, small(), words);
-  }
-
-  private List<List<Bubble.At>> beyondParts() {
-    List<List<Bubble.At>> parts = new ArrayList<>();
-    List<Bubble.At> curve = bubble.curve();
-    List<Bubble.At> part = new ArrayList<>();
-    for (int i = 0; i < curve.size(); i++) {
-      boolean touches =
-          curve.get(i).beyondData()
-              || (i > 0 && curve.get(i - 1).beyondData())
-              || (i + 1 < curve.size() && curve.get(i + 1).beyondData());
-      if (touches) {
-        part.add(curve.get(i));
-      } else if (!part.isEmpty()) {
-        parts.add(part);
-        part = new ArrayList<>();
-      }
-    }
-    parts.add(part);
-    return parts.stream().filter(each -> each.size() > 1).toList();
-  }
-
-  private static void band(
-      Svg svg,
-      Field field,
-      List<Bubble.At> points,
-      ToDoubleFunction<Bubble.At> lower,
-      ToDoubleFunction<Bubble.At> upper,
-      String fill,
-      String dashes) {
-    if (points.size() < 2) {
-      return;
-    }
-    StringBuilder path = new StringBuilder();
-    for (Bubble.At at : points) {
-      path.append(path.isEmpty() ? 'M' : 'L');
-      path.append(Svg.at(field.x(at.lengthCentimetres()), field.y(upper.applyAsDouble(at))));
-    }
-    for (int i = points.size() - 1; i >= 0; i--) {
-      Bubble.At at = points.get(i);
-      path.append('L');
-      path.append(Svg.at(field.x(at.lengthCentimetres()), field.y(lower.applyAsDouble(at))));
-    }
-    svg.shape(path.append('Z').toString(), fill, Ink.BONE_EDGE, 0.9, dashes);
-  }
-
-  private static void grid(Svg svg, Field field) {
+  private static void grid(Svg svg, BubbleField field) {
     StringBuilder path = new StringBuilder();
     for (Number tick : field.x().values()) {
       path.append('M').append(Svg.at(field.x(tick.doubleValue()), field.bottom()));
@@ -236,7 +105,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
     return point.weightPercent().orElse(point.patients().orElse(0));
   }
 
-  private void points(Svg svg, Field field) {
+  private void points(Svg svg, BubbleField field) {
     double most = bubble.points().stream().mapToDouble(this::weight).max().orElse(1);
     double largest = style.rhythm().lensRadius() * 1.25;
     List<Bubble.Point> largestFirst =
@@ -257,7 +126,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
     }
   }
 
-  private static void spread(Svg svg, Field field, Bubble.Point point) {
+  private static void spread(Svg svg, BubbleField field, Bubble.Point point) {
     if (point.spread().isEmpty()) {
       return;
     }
@@ -295,7 +164,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
         + (spread.isEmpty() ? "" : ", " + spread);
   }
 
-  private void words(Svg svg, Field field, double top) {
+  private void words(Svg svg, BubbleField field, double top) {
     svg.open("g", "data-part", "axis");
     double down = small().middleToBaseline();
     double y = top + line() * 0.9;
