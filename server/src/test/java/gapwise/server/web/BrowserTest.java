@@ -163,6 +163,8 @@ class BrowserTest {
         "/pooled?outcome=union",
         "/pooled?outcome=refracture",
         "/map",
+        "/by-size?outcome=union",
+        "/by-size?outcome=union&shape=curve",
         "/map?outcome=union&infected=yes",
         "/map?view=comparisons",
         "/import",
