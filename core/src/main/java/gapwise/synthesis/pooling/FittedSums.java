@@ -69,6 +69,11 @@ final class FittedSums implements ResidualSums {
   }
 
   @Override
+  public TauSquared.Estimate highestLikelihood(boolean restricted) {
+    return new NormalLikelihood(sample, model, restricted).maximum();
+  }
+
+  @Override
   public double logLikelihoodAt(double tauSquared, boolean restricted) {
     return new NormalLikelihood(sample, model, restricted).at(tauSquared);
   }

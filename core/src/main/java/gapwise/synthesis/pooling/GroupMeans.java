@@ -2,6 +2,7 @@ package gapwise.synthesis.pooling;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * One mean for each group of studies; one group is the ordinary model. Sums are taken about the
@@ -58,6 +59,11 @@ public final class GroupMeans implements MeanModel {
     return count == 1
         ? OneMeanSums.likelihoodSlope(sample, tauSquared, restricted)
         : MeanModel.super.likelihoodSlope(sample, tauSquared, restricted);
+  }
+
+  @Override
+  public OptionalDouble onlyTop(EffectSample sample, boolean restricted) {
+    return count == 1 ? OneHump.of(sample, restricted) : OptionalDouble.empty();
   }
 
   /** The fit, with the mean of each group and its variance. */

@@ -1,5 +1,7 @@
 package gapwise.synthesis.pooling;
 
+import java.util.OptionalDouble;
+
 /**
  * What the means of the studies may depend on: nothing, or the group a study belongs to. Estimators
  * of tau squared see a model only through its weighted least-squares fit, in the notation of
@@ -36,6 +38,14 @@ public interface MeanModel {
           return weightedResidual * weightedResidual
               - (restricted ? fit.projection(i) : weights[i]);
         });
+  }
+
+  /**
+   * The tau squared with the highest likelihood where the model has a short proof that it is the
+   * only top; empty if it has none, which leaves the search to a scan.
+   */
+  default OptionalDouble onlyTop(EffectSample sample, boolean restricted) {
+    return OptionalDouble.empty();
   }
 
   /** A weighted least-squares fit. */

@@ -2,6 +2,7 @@ package gapwise.synthesis.pooling;
 
 import gapwise.numeric.ScannedMaximum;
 import gapwise.numeric.ScannedMaximum.Maximum;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -39,6 +40,10 @@ final class NormalLikelihood {
 
   /** The tau squared with the highest likelihood. */
   TauSquared.Estimate maximum() {
+    OptionalDouble only = model.onlyTop(sample, restricted);
+    if (only.isPresent()) {
+      return new TauSquared.Estimate(only.getAsDouble(), true);
+    }
     return maximum(
         this::at,
         this::slope,

@@ -9,19 +9,22 @@ package gapwise.synthesis.pooling;
 final class OneMeanSums {
   private OneMeanSums() {}
 
-  /** Q(t): squared residuals weighted by 1/(v + t). */
-  static double squares(EffectSample sample, double tauSquared) {
-    double from = sample.effect(sample.mostExact());
-    double shift = shift(sample, tauSquared, from);
-    double squares = 0;
-    for (int i = 0; i < sample.size(); i++) {
-      double residual = sample.effect(i) - from - shift;
-      squares += residual * residual / (sample.variance(i) + tauSquared);
+  /**
+   * A weighted mean.
+   *
+   * @param from effect of the most exact study
+   * @param shift the mean less that effect
+   * @param weightSum of the studies
+   */
+  record Mean(double from, double shift, double weightSum) {
+    double value() {
+      return from + shift;
     }
-    return squares;
   }
 
-  private static double shift(EffectSample sample, double tauSquared, double from) {
+  /** The mean with weights 1/(v + t). */
+  static Mean mean(EffectSample sample, double tauSquared) {
+    double from = sample.effect(sample.mostExact());
     double weights = 0;
     double weighted = 0;
     for (int i = 0; i < sample.size(); i++) {
@@ -29,7 +32,22 @@ final class OneMeanSums {
       weights += weight;
       weighted += weight * (sample.effect(i) - from);
     }
-    return weighted / weights;
+    return new Mean(from, weighted / weights, weights);
+  }
+
+  /** Q(t): squared residuals weighted by 1/(v + t). */
+  static double squares(EffectSample sample, double tauSquared) {
+    return squares(sample, tauSquared, mean(sample, tauSquared));
+  }
+
+  /** The same about a mean that is known. */
+  static double squares(EffectSample sample, double tauSquared, Mean mean) {
+    double squares = 0;
+    for (int i = 0; i < sample.size(); i++) {
+      double residual = sample.effect(i) - mean.from() - mean.shift();
+      squares += residual * residual / (sample.variance(i) + tauSquared);
+    }
+    return squares;
   }
 
   /** Twice the slope of the log likelihood: sum w^2 r^2 less tr P (restricted) or sum w. */

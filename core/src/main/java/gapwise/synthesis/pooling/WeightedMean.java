@@ -33,11 +33,10 @@ public record WeightedMean(
    */
   public static WeightedMean of(EffectSample sample, double tauSquared) {
     GroupMeans model = GroupMeans.one(sample);
-    double[] weights = sample.weights(tauSquared);
-    GroupMeans.GroupFit fit = model.fit(sample, weights);
-    double squares = sample.sum(i -> weights[i] * fit.residual(i) * fit.residual(i));
+    OneMeanSums.Mean mean = OneMeanSums.mean(sample, tauSquared);
+    double squares = OneMeanSums.squares(sample, tauSquared, mean);
     return new WeightedMean(
-        sample, model, fit.mean(0), fit.weightSum(0), squares / (sample.size() - 1));
+        sample, model, mean.value(), mean.weightSum(), squares / (sample.size() - 1));
   }
 
   /** Standard error from the sum of weights. */
