@@ -35,15 +35,28 @@ final class BinomialLikelihoods extends StudyLikelihoods {
   }
 
   @Override
+  void slopes(int study, double theta, double intercept, double[] d) {
+    double eta = theta + offsets[study];
+    slopesAt(study, eta, Math.exp(-Math.abs(eta)), d);
+  }
+
+  @Override
   void second(int study, double theta, double intercept, double[] d) {
-    double x = events[study];
-    double n = totals[study];
     double eta = theta + offsets[study];
     double e = Math.exp(-Math.abs(eta));
-    double p = eta >= 0 ? 1 / (1 + e) : e / (1 + e);
-    d[VALUE] = constants[study] + x * eta - n * (Math.max(eta, 0) + Math.log(1 + e));
-    d[T] = x - n * p;
-    d[TT] = -n * (e / ((1 + e) * (1 + e)));
+    d[VALUE] =
+        constants[study]
+            + events[study] * eta
+            - totals[study] * (Math.max(eta, 0) + Math.log(1 + e));
+    slopesAt(study, eta, e, d);
+  }
+
+  private void slopesAt(int study, double eta, double e, double[] d) {
+    double n = totals[study];
+    double larger = 1 / (1 + e);
+    double smaller = e * larger;
+    d[T] = events[study] - n * (eta >= 0 ? larger : smaller);
+    d[TT] = -n * (larger * smaller);
   }
 
   @Override

@@ -85,7 +85,11 @@ final class StudyIntegral {
     mode = findMode(study, mean, tau, intercept, from);
     studies.all(study, mean + tau * mode, intercept, d);
     moves(tau);
-    sum(study, mean, tau, intercept);
+    if (parameters == 2) {
+      sumOfTwo(study, mean, tau);
+    } else {
+      sum(study, mean, tau, intercept);
+    }
   }
 
   private void withoutSpread(int study, double mean, double intercept) {
@@ -110,7 +114,7 @@ final class StudyIntegral {
     double u = from;
     double lastStep = Double.POSITIVE_INFINITY;
     for (int i = 0; i < MOST_STEPS; i++) {
-      studies.second(study, mean + tau * u, intercept, d);
+      studies.slopes(study, mean + tau * u, intercept, d);
       double slope = tau * d[T] - u;
       if (slope > 0) {
         low = u;
@@ -223,6 +227,59 @@ final class StudyIntegral {
     for (int x = 0; x < parameters; x++) {
       slopes[x] += scaleMoves[x];
     }
+  }
+
+  /** As the other, for mean and tau alone, whose sums stay out of arrays in the loop. */
+  private void sumOfTwo(int study, double mean, double tau) {
+    double scale = Math.exp(logScale);
+    double top = d[VALUE] - mode * mode / 2;
+    double mode0 = modeMoves[0];
+    double mode1 = modeMoves[1];
+    double scale0 = scale * scaleMoves[0];
+    double scale1 = scale * scaleMoves[1];
+    double total = 0;
+    double slope0 = 0;
+    double slope1 = 0;
+    double bend00 = 0;
+    double bend01 = 0;
+    double bend11 = 0;
+    for (int j = 0; j < nodes.length; j++) {
+      double z = nodes[j];
+      double u = mode + scale * z;
+      studies.second(study, mean + tau * u, 0, d);
+      double share = Math.exp(logScaled[j] + d[VALUE] - u * u / 2 - top);
+      if (!(share > LEAST_SHARE)) {
+        continue;
+      }
+      // how the node and the true value there move
+      double u0 = mode0 + scale0 * z;
+      double u1 = mode1 + scale1 * z;
+      double theta0 = 1 + tau * u0;
+      double theta1 = u + tau * u1;
+      double l = d[T];
+      double ll = d[TT];
+      double h = tau * l - u;
+      double first0 = l * theta0 - u * u0;
+      double first1 = l * theta1 - u * u1;
+      total += share;
+      slope0 += share * first0;
+      slope1 += share * first1;
+      double moved00 = modeBends[0][0] + scaleBends[0][0] * z;
+      double moved01 = modeBends[0][1] + scaleBends[0][1] * z;
+      double moved11 = modeBends[1][1] + scaleBends[1][1] * z;
+      bend00 += share * (first0 * first0 + ll * theta0 * theta0 - u0 * u0 + h * moved00);
+      bend01 += share * (first0 * first1 + ll * theta0 * theta1 - u0 * u1 + h * moved01 + l * u0);
+      bend11 +=
+          share * (first1 * first1 + ll * theta1 * theta1 - u1 * u1 + h * moved11 + 2 * l * u1);
+    }
+    value = logScale + top + Math.log(total);
+    slope0 /= total;
+    slope1 /= total;
+    both(hessian, 0, 0, bend00 / total - slope0 * slope0 + logScaleBends[0][0]);
+    both(hessian, 1, 0, bend01 / total - slope0 * slope1 + logScaleBends[1][0]);
+    both(hessian, 1, 1, bend11 / total - slope1 * slope1 + logScaleBends[1][1]);
+    gradient[0] = slope0 + scaleMoves[0];
+    gradient[1] = slope1 + scaleMoves[1];
   }
 
   /** Adds one node: its share times slopes, and times bends plus products of slopes. */

@@ -44,6 +44,11 @@ abstract class StudyLikelihoods {
     return false;
   }
 
+  /** First and second derivative by theta; the rest of the array is left as it may be. */
+  void slopes(int study, double theta, double intercept, double[] d) {
+    second(study, theta, intercept, d);
+  }
+
   /** Value and derivatives up to the second. */
   abstract void second(int study, double theta, double intercept, double[] d);
 
