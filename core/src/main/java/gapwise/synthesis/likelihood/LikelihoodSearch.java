@@ -19,11 +19,11 @@ final class LikelihoodSearch {
   /** The same where another search follows. */
   private static final double NEARLY_SETTLED = 1e-4;
 
-  /** So small a promise that not even one more step is made. */
-  private static final double EXACT = 1e-20;
+  /** So small a promise that nothing is worked out anew after the step, 1e-8 standard errors. */
+  private static final double EXACT = 1e-16;
 
-  /** Points of the search that comes first. */
-  private static final int FEW_POINTS = 5;
+  /** Points of the search that comes first, so near the end that all points need few steps. */
+  private static final int FEW_POINTS = 7;
 
   /** Variance between studies over that within, below which a top near 0 is taken to be at 0. */
   private static final double NEGLIGIBLE = 1e-6;
@@ -215,6 +215,7 @@ final class LikelihoodSearch {
       double promised = at.slopeMean * step[0] + at.slopeTau * step[1] + at.interceptDecrement();
       boolean last = promised < enough;
       if (last && enough > SETTLED || promised < EXACT) {
+        at.shift(step);
         at.settled = true;
         return at;
       }

@@ -141,6 +141,15 @@ final class LikelihoodSurface {
     System.arraycopy(from.modes, 0, modes, 0, modes.length);
   }
 
+  /** Makes a step so short that what is worked out here holds there too. */
+  void shift(double[] step) {
+    for (int i = 0; i < intercept.length; i++) {
+      intercept[i] += interceptStep(i, step[0], step[1]);
+    }
+    mean += step[0];
+    tau = Math.abs(tau + step[1]);
+  }
+
   /** Goes a share of a step away from another surface's place and works everything out there. */
   void stepFrom(LikelihoodSurface from, double[] step, double share) {
     copyPlace(from);
