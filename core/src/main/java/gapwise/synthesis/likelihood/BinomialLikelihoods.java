@@ -1,5 +1,7 @@
 package gapwise.synthesis.likelihood;
 
+import java.util.HashMap;
+import java.util.Map;
 import org.apache.commons.numbers.gamma.LogBeta;
 
 /** Events among patients, x ~ Bin(n, p) with logit p = theta + offset. */
@@ -63,11 +65,26 @@ final class BinomialLikelihoods extends StudyLikelihoods {
   void all(int study, double theta, double intercept, double[] d) {
     second(study, theta, intercept, d);
     double eta = theta + offsets[study];
-    double half = Math.tanh(eta / 2); // p - q
+    double e = Math.exp(-Math.abs(eta));
+    double half = Math.copySign((1 - e) / (1 + e), eta); // p - q
     double pq = -d[TT] / totals[study];
     d[TTT] = -d[TT] * half;
     d[TTTT] = d[TT] * (1 - 6 * pq);
   }
+
+  /** Small series repeat the same few counts: 10 of 10, 12 of 12. */
+  @Override
+  int[] multiplicities() {
+    Map<Arm, Integer> first = new HashMap<>();
+    int[] multiplicities = new int[size()];
+    for (int i = 0; i < size(); i++) {
+      Integer earlier = first.putIfAbsent(new Arm(events[i], totals[i], offsets[i]), i);
+      multiplicities[earlier == null ? i : earlier]++;
+    }
+    return multiplicities;
+  }
+
+  private record Arm(double events, double total, double offset) {}
 
   @Override
   double start(int study) {

@@ -105,7 +105,7 @@ final class LikelihoodSearch {
     if (few == rule || spread.tau < nearFlat) {
       return spread;
     }
-    LikelihoodSurface all = new LikelihoodSurface(studies, rule);
+    LikelihoodSurface all = flat.with(rule);
     all.copyPlace(spread);
     all.evaluate();
     return climb(all, false, SETTLED);
@@ -113,7 +113,7 @@ final class LikelihoodSearch {
 
   private LikelihoodSurface climbFrom(
       LikelihoodSurface flat, GaussHermite few, double mean, double tau) {
-    LikelihoodSurface spread = new LikelihoodSurface(studies, few);
+    LikelihoodSurface spread = flat.with(few);
     spread.copyPlace(flat);
     spread.mean = mean;
     spread.tau = tau;

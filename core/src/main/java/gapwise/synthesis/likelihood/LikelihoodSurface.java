@@ -18,6 +18,7 @@ final class LikelihoodSurface {
   private final GaussHermite rule;
   private final StudyIntegral integral;
   private final boolean intercepts;
+  private final int[] multiplicities;
 
   double mean;
   double tau;
@@ -42,8 +43,13 @@ final class LikelihoodSurface {
   private double[] withTau = {};
 
   LikelihoodSurface(StudyLikelihoods studies, GaussHermite rule) {
+    this(studies, rule, studies.multiplicities());
+  }
+
+  private LikelihoodSurface(StudyLikelihoods studies, GaussHermite rule, int[] multiplicities) {
     this.studies = studies;
     this.rule = rule;
+    this.multiplicities = multiplicities;
     integral = new StudyIntegral(studies, rule);
     intercepts = studies.hasIntercepts();
     int k = studies.size();
@@ -83,16 +89,20 @@ final class LikelihoodSurface {
     meanTau = 0;
     tauTau = 0;
     for (int i = 0; i < modes.length; i++) {
+      int times = multiplicities[i];
+      if (times == 0) {
+        continue;
+      }
       integral.at(i, mean, tau, intercepts ? intercept[i] : 0, modes[i]);
       modes[i] = integral.mode;
-      sum.add(integral.value);
+      sum.add(times * integral.value);
       double[] g = integral.gradient;
       double[][] h = integral.hessian;
-      slopeMean += g[0];
-      slopeTau += g[1];
-      meanMean += h[0][0];
-      meanTau += h[0][1];
-      tauTau += h[1][1];
+      slopeMean += times * g[0];
+      slopeTau += times * g[1];
+      meanMean += times * h[0][0];
+      meanTau += times * h[0][1];
+      tauTau += times * h[1][1];
       if (intercepts) {
         eliminate(i, g, h);
       }
@@ -129,7 +139,12 @@ final class LikelihoodSurface {
 
   /** Another surface of the same studies, at no place yet. */
   LikelihoodSurface another() {
-    return new LikelihoodSurface(studies, rule);
+    return with(rule);
+  }
+
+  /** Another surface of the same studies by another rule. */
+  LikelihoodSurface with(GaussHermite otherRule) {
+    return new LikelihoodSurface(studies, otherRule, multiplicities);
   }
 
   /** Takes the place of another surface, with nothing worked out. */

@@ -30,7 +30,7 @@ import gapwise.numeric.GaussHermite;
 final class StudyIntegral {
   private static final int MOST_STEPS = 300;
 
-  private static final double SETTLED = 1e-9;
+  private static final double SETTLED = 1e-7;
 
   /** Nodes that add less than this share are passed over, since their derivatives can overflow. */
   private static final double LEAST_SHARE = 1e-200;
@@ -58,7 +58,7 @@ final class StudyIntegral {
   private final double[] mixed = new double[3];
   private final double[] curved = new double[3];
   private final double[] bent = new double[3];
-  private double logScale;
+  private double scale;
 
   StudyIntegral(StudyLikelihoods studies, GaussHermite rule) {
     this.studies = studies;
@@ -171,8 +171,7 @@ final class StudyIntegral {
     both(scaleBends, 0, 2, tau2 * d[TTTG]);
     both(scaleBends, 1, 2, 2 * tau * d[TTG] + tau2 * u * d[TTTG]);
     both(scaleBends, 2, 2, tau2 * d[TTGG]);
-    logScale = -Math.log(spread) / 2;
-    double scale = Math.exp(logScale);
+    scale = 1 / Math.sqrt(spread);
     for (int x = 0; x < parameters; x++) {
       modeMoves[x] = first[x] / spread;
       mixed[x] = -(third * modeMoves[x] + curved[x]); // derivative of the spread D
@@ -196,7 +195,6 @@ final class StudyIntegral {
   }
 
   private void sum(int study, double mean, double tau, double intercept) {
-    double scale = Math.exp(logScale);
     double top = d[VALUE] - mode * mode / 2;
     double total = 0;
     double[] slopes = gradient;
@@ -213,9 +211,9 @@ final class StudyIntegral {
         continue;
       }
       total += share;
-      add(share, z, u, tau, scale);
+      add(share, z, u, tau);
     }
-    value = logScale + top + Math.log(total);
+    value = top + Math.log(scale * total);
     for (int x = 0; x < parameters; x++) {
       slopes[x] /= total;
     }
@@ -231,7 +229,6 @@ final class StudyIntegral {
 
   /** As the other, for mean and tau alone, whose sums stay out of arrays in the loop. */
   private void sumOfTwo(int study, double mean, double tau) {
-    double scale = Math.exp(logScale);
     double top = d[VALUE] - mode * mode / 2;
     double mode0 = modeMoves[0];
     double mode1 = modeMoves[1];
@@ -272,7 +269,7 @@ final class StudyIntegral {
       bend11 +=
           share * (first1 * first1 + ll * theta1 * theta1 - u1 * u1 + h * moved11 + 2 * l * u1);
     }
-    value = logScale + top + Math.log(total);
+    value = top + Math.log(scale * total);
     slope0 /= total;
     slope1 /= total;
     both(hessian, 0, 0, bend00 / total - slope0 * slope0 + logScaleBends[0][0]);
@@ -283,7 +280,7 @@ final class StudyIntegral {
   }
 
   /** Adds one node: its share times slopes, and times bends plus products of slopes. */
-  private void add(double share, double z, double u, double tau, double scale) {
+  private void add(double share, double z, double u, double tau) {
     double hu = tau * d[T] - u;
     double huu = tau * tau * d[TT] - 1;
     first[0] = d[T];

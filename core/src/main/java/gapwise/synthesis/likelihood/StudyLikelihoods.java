@@ -1,5 +1,7 @@
 package gapwise.synthesis.likelihood;
 
+import java.util.Arrays;
+
 /**
  * The log likelihoods of some studies, each a concave function of its own true value theta and, in
  * models with an intercept a study, of that intercept g. Derivatives are written into an array at
@@ -51,6 +53,16 @@ abstract class StudyLikelihoods {
 
   /** Value and derivatives up to the second. */
   abstract void second(int study, double theta, double intercept, double[] d);
+
+  /**
+   * How many studies have the likelihood of each that is the first of its kind; 0 for those that
+   * repeat an earlier one, which is worked out with it.
+   */
+  int[] multiplicities() {
+    int[] once = new int[size()];
+    Arrays.fill(once, 1);
+    return once;
+  }
 
   /** Value and all derivatives. */
   abstract void all(int study, double theta, double intercept, double[] d);

@@ -22,15 +22,24 @@ import java.util.OptionalDouble;
  *       rises up to the top.
  * </ul>
  *
- * Where all variances are equal a and b are straight lines and a^2/b is one too, which is why
- * Newton's steps on it take few passes.
+ * The same with chords and tangents of pieces proves it piece by piece where one line for all will
+ * not do. Where all variances are equal a and b are straight lines and a^2/b is one too, which is
+ * why Newton's steps on it take few passes.
  */
 final class OneHump {
   /** Steps before the search is left to the scan. */
   private static final int MOST_STEPS = 12;
 
-  /** A step this small, against the top, leaves an error far below that of doubles after one more. */
+  /**
+   * A step this small, against the top, leaves an error far below that of doubles after one more.
+   */
   private static final double SETTLED = 1e-6;
+
+  /** Pieces of the range that are tried before the proof is given up. */
+  private static final int MOST_PIECES = 16;
+
+  /** The share of the way to a point that is tried first as the lower end of a piece. */
+  private static final double SHORTER = 0.2;
 
   /** Digits that differences of sums may lose before nothing is proved by them. */
   private static final double LEAST_SHARE = 1e-7;
@@ -68,29 +77,21 @@ final class OneHump {
   }
 
   private OptionalDouble top() {
-    if (slopeAtInfinity == 0) {
-      return OptionalDouble.empty();
-    }
-    Sums atZero = new Sums(0);
-    if (!atZero.trusted()) {
-      return OptionalDouble.empty();
-    }
-    if (atZero.rise <= atZero.fall) {
-      return fallsBeyond(atZero) ? OptionalDouble.of(0) : OptionalDouble.empty();
-    }
-    double at = unweightedMoment > 0 ? unweightedMoment : atZero.step();
-    for (int steps = 0; steps < MOST_STEPS && at > 0; steps++) {
-      Sums sums = new Sums(at);
-      double next = at + sums.step();
-      if (!sums.trusted()) {
+    double at = slopeAtInfinity == 0 ? Double.NaN : unweightedMoment;
+    for (int steps = 0; steps < MOST_STEPS && !Double.isNaN(at); steps++) {
+      Sums sums = new Sums(Math.max(0, at));
+      if (!sums.trusted) {
         return OptionalDouble.empty();
       }
-      if (Math.abs(next - at) <= SETTLED * next) {
-        return risesFrom(atZero, sums) && fallsBeyond(sums)
+      if (sums.at == 0 && sums.rise <= sums.fall) {
+        return fallsBeyond(sums) ? OptionalDouble.of(0) : OptionalDouble.empty();
+      }
+      at = sums.at + sums.step();
+      if (Math.abs(at - sums.at) <= SETTLED * at) {
+        return risesUpTo(sums) && fallsBeyond(sums)
             ? OptionalDouble.of(polished(sums))
             : OptionalDouble.empty();
       }
-      at = next > 0 ? next : at / 4;
     }
     return OptionalDouble.empty();
   }
@@ -102,15 +103,69 @@ final class OneHump {
     return Math.max(0, at - slope / (sums.fallSquares - 2 * sums.riseCubes));
   }
 
-  private boolean risesFrom(Sums zero, Sums top) {
-    double tangent = Math.max(0, top.a() - top.slopeOfA() * top.at);
-    return tangent * tangent < zero.b();
+  /** Whether the likelihood rises all the way from 0 to a top, in as few pieces as will do. */
+  private boolean risesUpTo(Sums top) {
+    double bottom = bAtZero();
+    Sums to = top;
+    double share = SHORTER;
+    for (int pieces = 0; pieces < MOST_PIECES; pieces++) {
+      if (rises(0, bottom, to)) {
+        return true;
+      }
+      Sums from = new Sums(share * to.at);
+      if (from.trusted && rises(from.at, from.b(), to)) {
+        to = from;
+        share = SHORTER;
+      } else {
+        share = (1 + share) / 2;
+      }
+    }
+    return false;
   }
 
-  private boolean fallsBeyond(Sums from) {
+  /** Whether the square of the tangent to a at the upper end is below the chord of b. */
+  private static boolean rises(double from, double bFrom, Sums to) {
+    double tangent = Math.max(0, to.a() - to.slopeOfA() * (to.at - from));
+    return tangent * tangent < bFrom;
+  }
+
+  /** b at 0, or 0, with which nothing is proved, if its digits are lost. */
+  private double bAtZero() {
+    double w = 0;
+    double ww = 0;
+    for (int i = 0; i < sample.size(); i++) {
+      double weight = 1 / sample.variance(i);
+      w += weight;
+      ww += weight * weight;
+    }
+    double fall = restricted ? w - ww / w : w;
+    return fall > LEAST_SHARE * w ? 1 / fall : 0;
+  }
+
+  /** Whether the likelihood falls all the way from a point, in as few pieces as will do. */
+  private boolean fallsBeyond(Sums point) {
+    Sums from = point;
+    double length = Math.max(from.at, sample.variance(sample.mostExact()));
+    for (int pieces = 0; pieces < MOST_PIECES; pieces++) {
+      if (falls(from, slopeAtInfinity)) {
+        return true;
+      }
+      Sums to = new Sums(from.at + length);
+      if (to.trusted && falls(from, (to.a() - from.a()) / length)) {
+        from = to;
+        length *= 4;
+      } else {
+        length /= 4;
+      }
+    }
+    return false;
+  }
+
+  /** Whether the square of a line from a stays above the tangent to b. */
+  private static boolean falls(Sums from, double slopeOfLine) {
     double constant = Math.max(0, from.a() * from.a() - from.b());
-    double linear = 2 * from.a() * slopeAtInfinity - from.slopeOfB();
-    return linear > 0 || linear * linear < 4 * slopeAtInfinity * slopeAtInfinity * constant;
+    double linear = 2 * from.a() * slopeOfLine - from.slopeOfB();
+    return linear > 0 || linear * linear < 4 * slopeOfLine * slopeOfLine * constant;
   }
 
   /** A and B with their derivatives at a tau squared, in one pass. */
@@ -168,10 +223,6 @@ final class OneHump {
               && riseCubes > LEAST_SHARE * wwwee
               && fall > LEAST_SHARE * w
               && fallSquares > LEAST_SHARE * ww;
-    }
-
-    boolean trusted() {
-      return trusted;
     }
 
     double a() {
