@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  */
 public final class LeaveOneOut {
   /** Up to here refits take no time that anyone would notice, and are exact to the last digits. */
-  static final int REFITTED = 300;
+  static final int REFITTED = 100;
 
   private LeaveOneOut() {}
 
@@ -52,17 +52,22 @@ public final class LeaveOneOut {
 
   static List<PooledValue> fromSums(EffectSample sample, PoolingSettings settings) {
     WholeSample whole = WholeSample.of(sample);
+    MeanModel model = GroupMeans.one(sample);
     List<PooledValue> without = new ArrayList<>();
     for (int i = 0; i < sample.size(); i++) {
       SumsWithout sums = new SumsWithout(whole, i);
-      PooledValue value = pool(sums, sample, whole.centre(), settings);
+      PooledValue value = pool(sums, sample, model, whole.centre(), settings);
       without.add(sums.isExact() ? value : refit(sample, i, settings));
     }
     return without;
   }
 
   private static PooledValue pool(
-      SumsWithout sums, EffectSample sample, double centre, PoolingSettings settings) {
+      SumsWithout sums,
+      EffectSample sample,
+      MeanModel model,
+      double centre,
+      PoolingSettings settings) {
     OptionalDouble q = OptionalDouble.of(sums.squaresAt(0));
     OptionalDouble none = OptionalDouble.empty();
     double tauSquared = 0;
@@ -78,7 +83,7 @@ public final class LeaveOneOut {
     WeightedMean mean =
         new WeightedMean(
             sample,
-            GroupMeans.one(sample),
+            model,
             centre + rest.mean(),
             rest.weights(),
             rest.squares() / degrees,
