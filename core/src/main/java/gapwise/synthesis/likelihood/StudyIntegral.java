@@ -4,13 +4,7 @@ import static gapwise.synthesis.likelihood.StudyLikelihoods.G;
 import static gapwise.synthesis.likelihood.StudyLikelihoods.GG;
 import static gapwise.synthesis.likelihood.StudyLikelihoods.T;
 import static gapwise.synthesis.likelihood.StudyLikelihoods.TG;
-import static gapwise.synthesis.likelihood.StudyLikelihoods.TGG;
 import static gapwise.synthesis.likelihood.StudyLikelihoods.TT;
-import static gapwise.synthesis.likelihood.StudyLikelihoods.TTG;
-import static gapwise.synthesis.likelihood.StudyLikelihoods.TTGG;
-import static gapwise.synthesis.likelihood.StudyLikelihoods.TTT;
-import static gapwise.synthesis.likelihood.StudyLikelihoods.TTTG;
-import static gapwise.synthesis.likelihood.StudyLikelihoods.TTTT;
 import static gapwise.synthesis.likelihood.StudyLikelihoods.VALUE;
 
 import gapwise.numeric.GaussHermite;
@@ -49,20 +43,16 @@ final class StudyIntegral {
   private final double[] nodes;
   private final double[] logScaled;
   private final double[] d = new double[StudyLikelihoods.LENGTH];
-  private final double[] modeMoves = new double[3];
-  private final double[] scaleMoves = new double[3];
-  private final double[][] modeBends = new double[3][3];
-  private final double[][] scaleBends = new double[3][3];
-  private final double[][] logScaleBends = new double[3][3];
+  private final ModeMoves moves;
   private final double[] first = new double[3];
   private final double[] mixed = new double[3];
   private final double[] curved = new double[3];
   private final double[] bent = new double[3];
-  private double scale;
 
   StudyIntegral(StudyLikelihoods studies, GaussHermite rule) {
     this.studies = studies;
     parameters = studies.hasIntercepts() ? 3 : 2;
+    moves = new ModeMoves(parameters);
     nodes = new double[rule.points()];
     logScaled = new double[rule.points()];
     for (int i = 0; i < nodes.length; i++) {
@@ -84,7 +74,7 @@ final class StudyIntegral {
     }
     mode = findMode(study, mean, tau, intercept, from);
     studies.all(study, mean + tau * mode, intercept, d);
-    moves(tau);
+    moves.at(d, mode, tau);
     if (parameters == 2) {
       sumOfTwo(study, mean, tau);
     } else {
@@ -143,58 +133,8 @@ final class StudyIntegral {
     return high == Double.POSITIVE_INFINITY ? low + 1 + Math.abs(u) : low + (high - low) / 2;
   }
 
-  /** How mode and scale move with the parameters; the derivatives at the mode stand in d. */
-  private void moves(double tau) {
-    double u = mode;
-    double tau2 = tau * tau;
-    double tau3 = tau2 * tau;
-    double spread = 1 - tau2 * d[TT];
-    double third = tau3 * d[TTT];
-    first[0] = tau * d[TT];
-    first[1] = d[T] + tau * u * d[TT];
-    first[2] = tau * d[TG];
-    curved[0] = tau2 * d[TTT];
-    curved[1] = 2 * tau * d[TT] + tau2 * u * d[TTT];
-    curved[2] = tau2 * d[TTG];
-    bent[0] = tau3 * d[TTTT];
-    bent[1] = 3 * tau2 * d[TTT] + tau3 * u * d[TTTT];
-    bent[2] = tau3 * d[TTTG];
-    both(modeBends, 0, 0, tau * d[TTT]);
-    both(modeBends, 0, 1, d[TT] + tau * u * d[TTT]);
-    both(modeBends, 1, 1, 2 * u * d[TT] + tau * u * u * d[TTT]);
-    both(modeBends, 0, 2, tau * d[TTG]);
-    both(modeBends, 1, 2, d[TG] + tau * u * d[TTG]);
-    both(modeBends, 2, 2, tau * d[TGG]);
-    both(scaleBends, 0, 0, tau2 * d[TTTT]);
-    both(scaleBends, 0, 1, 2 * tau * d[TTT] + tau2 * u * d[TTTT]);
-    both(scaleBends, 1, 1, 2 * d[TT] + 4 * tau * u * d[TTT] + tau2 * u * u * d[TTTT]);
-    both(scaleBends, 0, 2, tau2 * d[TTTG]);
-    both(scaleBends, 1, 2, 2 * tau * d[TTG] + tau2 * u * d[TTTG]);
-    both(scaleBends, 2, 2, tau2 * d[TTGG]);
-    scale = 1 / Math.sqrt(spread);
-    for (int x = 0; x < parameters; x++) {
-      modeMoves[x] = first[x] / spread;
-      mixed[x] = -(third * modeMoves[x] + curved[x]); // derivative of the spread D
-      scaleMoves[x] = -mixed[x] / spread / 2;
-    }
-    double fourth = tau2 * tau2 * d[TTTT];
-    for (int x = 0; x < parameters; x++) {
-      for (int y = 0; y <= x; y++) {
-        double mx = modeMoves[x];
-        double my = modeMoves[y];
-        double bend =
-            (third * mx * my + curved[x] * my + curved[y] * mx + modeBends[x][y]) / spread;
-        double spreadBend =
-            -(fourth * mx * my + bent[x] * my + bent[y] * mx + scaleBends[x][y] + third * bend);
-        double logBend = -(spreadBend / spread - mixed[x] / spread * (mixed[y] / spread)) / 2;
-        both(modeBends, x, y, bend);
-        both(logScaleBends, x, y, logBend);
-        both(scaleBends, x, y, scale * (logBend + scaleMoves[x] * scaleMoves[y]));
-      }
-    }
-  }
-
   private void sum(int study, double mean, double tau, double intercept) {
+    double scale = moves.width();
     double top = d[VALUE] - mode * mode / 2;
     double total = 0;
     double[] slopes = gradient;
@@ -211,7 +151,7 @@ final class StudyIntegral {
         continue;
       }
       total += share;
-      add(share, z, u, tau);
+      add(share, z, u, tau, scale);
     }
     value = top + Math.log(scale * total);
     for (int x = 0; x < parameters; x++) {
@@ -219,21 +159,26 @@ final class StudyIntegral {
     }
     for (int x = 0; x < parameters; x++) {
       for (int y = 0; y <= x; y++) {
-        both(hessian, x, y, hessian[x][y] / total - slopes[x] * slopes[y] + logScaleBends[x][y]);
+        both(
+            hessian,
+            x,
+            y,
+            hessian[x][y] / total - slopes[x] * slopes[y] + moves.logScaleBends[x][y]);
       }
     }
     for (int x = 0; x < parameters; x++) {
-      slopes[x] += scaleMoves[x];
+      slopes[x] += moves.scale[x];
     }
   }
 
   /** As the other, for mean and tau alone, whose sums stay out of arrays in the loop. */
   private void sumOfTwo(int study, double mean, double tau) {
+    double scale = moves.width();
     double top = d[VALUE] - mode * mode / 2;
-    double mode0 = modeMoves[0];
-    double mode1 = modeMoves[1];
-    double scale0 = scale * scaleMoves[0];
-    double scale1 = scale * scaleMoves[1];
+    double mode0 = moves.mode[0];
+    double mode1 = moves.mode[1];
+    double scale0 = scale * moves.scale[0];
+    double scale1 = scale * moves.scale[1];
     double total = 0;
     double slope0 = 0;
     double slope1 = 0;
@@ -261,9 +206,9 @@ final class StudyIntegral {
       total += share;
       slope0 += share * first0;
       slope1 += share * first1;
-      double moved00 = modeBends[0][0] + scaleBends[0][0] * z;
-      double moved01 = modeBends[0][1] + scaleBends[0][1] * z;
-      double moved11 = modeBends[1][1] + scaleBends[1][1] * z;
+      double moved00 = moves.modeBends[0][0] + moves.scaleBends[0][0] * z;
+      double moved01 = moves.modeBends[0][1] + moves.scaleBends[0][1] * z;
+      double moved11 = moves.modeBends[1][1] + moves.scaleBends[1][1] * z;
       bend00 += share * (first0 * first0 + ll * theta0 * theta0 - u0 * u0 + h * moved00);
       bend01 += share * (first0 * first1 + ll * theta0 * theta1 - u0 * u1 + h * moved01 + l * u0);
       bend11 +=
@@ -272,15 +217,15 @@ final class StudyIntegral {
     value = top + Math.log(scale * total);
     slope0 /= total;
     slope1 /= total;
-    both(hessian, 0, 0, bend00 / total - slope0 * slope0 + logScaleBends[0][0]);
-    both(hessian, 1, 0, bend01 / total - slope0 * slope1 + logScaleBends[1][0]);
-    both(hessian, 1, 1, bend11 / total - slope1 * slope1 + logScaleBends[1][1]);
-    gradient[0] = slope0 + scaleMoves[0];
-    gradient[1] = slope1 + scaleMoves[1];
+    both(hessian, 0, 0, bend00 / total - slope0 * slope0 + moves.logScaleBends[0][0]);
+    both(hessian, 1, 0, bend01 / total - slope0 * slope1 + moves.logScaleBends[1][0]);
+    both(hessian, 1, 1, bend11 / total - slope1 * slope1 + moves.logScaleBends[1][1]);
+    gradient[0] = slope0 + moves.scale[0];
+    gradient[1] = slope1 + moves.scale[1];
   }
 
   /** Adds one node: its share times slopes, and times bends plus products of slopes. */
-  private void add(double share, double z, double u, double tau) {
+  private void add(double share, double z, double u, double tau, double scale) {
     double hu = tau * d[T] - u;
     double huu = tau * tau * d[TT] - 1;
     first[0] = d[T];
@@ -292,13 +237,13 @@ final class StudyIntegral {
       mixed[2] = tau * d[TG];
     }
     for (int x = 0; x < parameters; x++) {
-      curved[x] = modeMoves[x] + scale * scaleMoves[x] * z; // how the node moves
+      curved[x] = moves.mode[x] + scale * moves.scale[x] * z; // how the node moves
       bent[x] = first[x] + hu * curved[x];
       gradient[x] += share * bent[x];
     }
     for (int x = 0; x < parameters; x++) {
       for (int y = 0; y <= x; y++) {
-        double moved = modeBends[x][y] + scaleBends[x][y] * z;
+        double moved = moves.modeBends[x][y] + moves.scaleBends[x][y] * z;
         hessian[x][y] +=
             share
                 * (direct(x, y, u)

@@ -82,12 +82,7 @@ public final class LeaveOneOut {
     int degrees = sums.size() - 1;
     WeightedMean mean =
         new WeightedMean(
-            sample,
-            model,
-            centre + rest.mean(),
-            rest.weights(),
-            rest.squares() / degrees,
-            degrees);
+            sample, model, centre + rest.mean(), rest.weights(), rest.squares() / degrees, degrees);
     return new PooledValue(
         sums.size(),
         Optional.of(settings.interval().around(mean, settings.level())),
