@@ -95,12 +95,12 @@ final class LikelihoodSearch {
   private LikelihoodSurface withSpread(LikelihoodSurface flat) {
     double nearFlat = flat.tauTau < 0 ? Math.sqrt(-NEGLIGIBLE * studies.size() / flat.meanMean) : 0;
     GaussHermite few = GaussHermite.of(Math.min(FEW_POINTS, rule.points()));
-    LikelihoodSurface spread = climbFrom(flat, few, flat.mean, startTau(flat));
+    LikelihoodSurface spread = climbFrom(flat, few, flat.mean, startTau(flat), false);
     for (double[] start : studies.hasIntercepts() ? furtherWide() : List.of(unweighted())) {
       if (spread.value > flat.value + level(flat) && spread.tau >= nearFlat) {
         break;
       }
-      spread = climbFrom(flat, few, start[0], start[1]);
+      spread = climbFrom(flat, few, start[0], start[1], true);
     }
     if (few == rule || spread.tau < nearFlat) {
       return spread;
@@ -111,14 +111,22 @@ final class LikelihoodSearch {
     return climb(all, false, SETTLED);
   }
 
+  /**
+   * Climbs from a place, first with tau held where that is asked, so that a start far from the best
+   * mean and intercepts for its tau is not carried down to 0 on its way there.
+   */
   private LikelihoodSurface climbFrom(
-      LikelihoodSurface flat, GaussHermite few, double mean, double tau) {
+      LikelihoodSurface flat, GaussHermite few, double mean, double tau, boolean held) {
     LikelihoodSurface spread = flat.with(few);
     spread.copyPlace(flat);
     spread.mean = mean;
     spread.tau = tau;
     spread.guessModes();
     spread.evaluate();
+    if (held) {
+      spread = climb(spread, true, NEARLY_SETTLED);
+      spread.evaluate();
+    }
     return climb(spread, false, few == rule ? SETTLED : NEARLY_SETTLED);
   }
 
