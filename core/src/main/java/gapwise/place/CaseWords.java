@@ -2,6 +2,7 @@ package gapwise.place;
 
 import gapwise.evidence.Clock;
 import gapwise.evidence.Coded;
+import gapwise.evidence.Method;
 import gapwise.figure.Shown;
 import gapwise.place.MethodPlace.ByLength;
 import gapwise.problem.Problem;
@@ -10,6 +11,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -48,12 +50,23 @@ public final class CaseWords {
           + " "
           + reached.currency().orElse("");
     }
-    String months = number(reached.value()) + " months";
     String from =
         reached.milestone() == Milestone.FRAME_OFF
-            ? " in it"
+            ? ""
             : reached.clock().map(clock -> ", counted from: " + clock.label()).orElse("");
-    return reached.milestone().label() + " after " + months + from;
+    return reached.milestone().label() + " after " + months(reached.value()) + from;
+  }
+
+  /** When the milestone was reached: "After 9 months, counted from: injury". */
+  public static String when(Reached reached) {
+    String told = told(reached).substring(reached.milestone().label().length()).strip();
+    return Character.toUpperCase(told.charAt(0)) + told.substring(1);
+  }
+
+  /** Months in words, at most one decimal. */
+  public static String months(double months) {
+    String shown = number(months);
+    return shown + (shown.equals("1") ? " month" : " months");
   }
 
   /** The main sentence of a method. */
@@ -69,15 +82,36 @@ public final class CaseWords {
           + ".";
     }
     Milestone milestone = reached.milestone();
-    String stands =
-        ShareWords.stands(
-            place.told().getAsDouble(),
-            milestone.less(),
-            milestone.more(),
-            place.method().shortLabel().toLowerCase(java.util.Locale.ROOT));
+    String stands = ShareWords.stands(place.told().getAsDouble(), milestone, name(place.method()));
     String adjusted =
         place.length() instanceof ByLength.Adjusted ? " with as long a defect on average" : "";
     return Character.toUpperCase(stands.charAt(0)) + stands.substring(1) + adjusted + "." + from;
+  }
+
+  /** The name within a sentence; one with an aside of its own stands in quotation marks. */
+  private static String name(Method method) {
+    String label = method.shortLabel();
+    return label.contains(",") ? "\u201c" + label + "\u201d" : label.toLowerCase(Locale.ROOT);
+  }
+
+  /** A method with too few series for a share, in one phrase. */
+  public static String tooFew(Reached reached, MethodPlace place) {
+    String counted =
+        place.series() == 1
+            ? (place.seriesBelow() == 1 ? "its average was " : "its average was not ")
+                + reached.milestone().less()
+            : place.seriesBelow()
+                + " of them with a"
+                + (reached.milestone().less().matches("[aeiou].*") ? "n " : " ")
+                + reached.milestone().less()
+                + " average";
+    return place.method().shortLabel()
+        + ": "
+        + place.series()
+        + " series, "
+        + place.people()
+        + ", "
+        + counted;
   }
 
   /** What follows the main sentence. */
@@ -90,10 +124,7 @@ public final class CaseWords {
               + adjusted.series()
               + " series; without regard to length: "
               + place.newBelow().stream()
-                  .mapToObj(
-                      below ->
-                          ShareWords.stands(
-                              below, milestone.less(), milestone.more(), "any length"))
+                  .mapToObj(below -> ShareWords.stands(below, milestone, "any length"))
                   .findFirst()
                   .orElse("too few to say")
               + ".");
@@ -123,7 +154,21 @@ public final class CaseWords {
     if (place.told().isPresent() && place.series() < 5) {
       sentences.add("So few series pin the share down only loosely.");
     }
-    if (!place.like().isEmpty()) {
+    place
+        .unpooled()
+        .ifPresent(
+            others ->
+                sentences.add(
+                    "A further "
+                        + others.all()
+                        + " series "
+                        + (others.all() == 1 ? "gives" : "give")
+                        + " a value without what pooling needs (no spread or number of patients), "
+                        + others.below()
+                        + " of them "
+                        + milestone.less()
+                        + "."));
+    if (!place.like().isEmpty() && place.told().isPresent()) {
       sentences.add(place.like());
     }
     return List.copyOf(sentences);

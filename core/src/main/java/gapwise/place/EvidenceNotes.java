@@ -7,7 +7,8 @@ import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientAggregation;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.ReportedValue;
-import gapwise.place.MethodPlace.PatientsBelow;
+import gapwise.evidence.Unit;
+import gapwise.place.MethodPlace.Below;
 import gapwise.selection.LeftOut;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
@@ -17,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** What the groups behind a milestone are, in words and counts; no statistics. */
@@ -83,7 +85,7 @@ final class EvidenceNotes {
    * when they count, so they are taken for times in a frame only, which have one origin, and for
    * nothing in money.
    */
-  static Optional<PatientsBelow> patients(Reached reached, List<SelectedRow> rows) {
+  static Optional<Below> patients(Reached reached, List<SelectedRow> rows) {
     if (reached.milestone().onlyClock().isEmpty()) {
       return Optional.empty();
     }
@@ -98,14 +100,35 @@ final class EvidenceNotes {
         }
       }
     }
-    return all == 0 ? Optional.empty() : Optional.of(new PatientsBelow(below, all));
+    return all == 0 ? Optional.empty() : Optional.of(new Below(below, all));
+  }
+
+  /** Series with a value that were not pooled. */
+  static Optional<Below> unpooled(Reached reached, List<SelectedRow> rows) {
+    List<Double> values =
+        rows.stream()
+            .map(row -> centre(reached, row.value()))
+            .filter(OptionalDouble::isPresent)
+            .map(OptionalDouble::getAsDouble)
+            .toList();
+    int below = (int) values.stream().filter(value -> value < reached.value()).count();
+    return values.isEmpty() ? Optional.empty() : Optional.of(new Below(below, values.size()));
   }
 
   private static OptionalDouble months(Reached reached, PatientRow patient) {
     return PatientAggregation.of(reached.milestone().outcome(), List.of(patient))
-        .filter(ReportedValue.Quantity.class::isInstance)
-        .map(value -> ((ReportedValue.Quantity) value).summary().centre())
+        .map(value -> centre(reached, value))
         .orElse(OptionalDouble.empty());
+  }
+
+  /** The mean or median in the unit of the outcome. */
+  private static OptionalDouble centre(Reached reached, ReportedValue value) {
+    Unit unit = reached.milestone().outcome().unit().orElseThrow();
+    if (value instanceof ReportedValue.Quantity quantity
+        && quantity.summary().unit().dimension() == unit.dimension()) {
+      return quantity.summary().in(unit).centre();
+    }
+    return OptionalDouble.empty();
   }
 
   /** How many of the series had the bone and the infection of the case; empty where not said. */
@@ -147,8 +170,7 @@ final class EvidenceNotes {
         : "Of these " + rows.size() + " series " + String.join("; ", parts) + ".";
   }
 
-  private static long count(
-      List<SelectedRow> rows, java.util.function.Predicate<SelectedRow> which) {
+  private static long count(List<SelectedRow> rows, Predicate<SelectedRow> which) {
     return rows.stream().filter(which).count();
   }
 

@@ -19,6 +19,7 @@ import java.util.OptionalDouble;
  * @param seriesBelow series whose own average is below the case
  * @param length what was made of the length of missing bone
  * @param patients patients reported one by one; empty where none can be counted
+ * @param unpooled series that give a value without what pooling needs; empty where there are none
  * @param average pooled average; empty where there is none
  * @param prediction where a new series may lie, from five series on
  * @param like how many of the series had such a bone and infection; may be empty
@@ -31,7 +32,8 @@ public record MethodPlace(
     OptionalDouble newBelow,
     int seriesBelow,
     ByLength length,
-    Optional<PatientsBelow> patients,
+    Optional<Below> patients,
+    Optional<Below> unpooled,
     Optional<Estimate> average,
     Optional<Limits> prediction,
     String like) {
@@ -47,6 +49,7 @@ public record MethodPlace(
     Objects.requireNonNull(newBelow, "newBelow");
     Objects.requireNonNull(length, "length");
     Objects.requireNonNull(patients, "patients");
+    Objects.requireNonNull(unpooled, "unpooled");
     Objects.requireNonNull(average, "average");
     Objects.requireNonNull(prediction, "prediction");
     Objects.requireNonNull(like, "like");
@@ -56,15 +59,15 @@ public record MethodPlace(
   }
 
   /**
-   * Patients of the series who are described one by one.
+   * So many of so many.
    *
-   * @param below how many of them are below the case
+   * @param below how many are below the case
    * @param all how many there are, 1 or more
    */
-  public record PatientsBelow(int below, int all) {
-    public PatientsBelow {
+  public record Below(int below, int all) {
+    public Below {
       if (all < 1 || below < 0 || below > all) {
-        throw new IllegalArgumentException(below + " of " + all + " patients cannot be below");
+        throw new IllegalArgumentException(below + " of " + all + " cannot be below");
       }
     }
   }

@@ -89,7 +89,7 @@ final class MilestonePlacing {
   }
 
   private Optional<MethodPlace> of(Method method, Selection selection, Result result) {
-    List<SelectedRow> rows = pooled(method, selection, result);
+    List<SelectedRow> rows = rows(method, selection, result, true);
     Optional<Result.Subgroup> group =
         result.subgroups().orElse(List.of()).stream()
             .filter(one -> one.level().equals(method.code()))
@@ -108,19 +108,21 @@ final class MilestonePlacing {
             place.studiesBelow().orElse(0),
             byLength(method, rows),
             EvidenceNotes.patients(reached, rows),
+            EvidenceNotes.unpooled(reached, rows(method, selection, result, false)),
             group.get().summary().flatMap(PooledValues::average),
             group.get().summary().flatMap(one -> PooledValues.prediction(one, rows.size())),
             EvidenceNotes.like(patientCase, rows)));
   }
 
   /** The result has one entry a row, in the order of the rows. */
-  private static List<SelectedRow> pooled(Method method, Selection selection, Result result) {
+  private static List<SelectedRow> rows(
+      Method method, Selection selection, Result result, boolean pooled) {
     List<Result.Study> studies = result.studies().orElse(List.of());
     List<SelectedRow> rows = new ArrayList<>();
     for (int i = 0; i < studies.size(); i++) {
       SelectedRow row = selection.rows().get(i);
       if (row.arm().method().principal().equals(method)
-          && studies.get(i).weightPercent().isPresent()) {
+          && studies.get(i).weightPercent().isPresent() == pooled) {
         rows.add(row);
       }
     }

@@ -10,11 +10,11 @@ final class ShareWords {
    * How the value of a case stands to new series.
    *
    * @param below share of new series expected below it, 0 to 1
-   * @param less word for a smaller value, such as "earlier"
-   * @param more word for a larger value
+   * @param milestone what was reached
+   * @param of whose series, such as "bone transport"
    * @return such as "earlier than about 8 in 10 new series of X would be expected to report"
    */
-  static String stands(double below, String less, String more, String of) {
+  static String stands(double below, Milestone milestone, String of) {
     double above = 1 - below;
     String would = " new series of " + of + " would be expected to report";
     if (Math.abs(below - 0.5) < TWENTIETH) {
@@ -22,14 +22,14 @@ final class ShareWords {
     }
     boolean smaller = above > below;
     double passed = Math.max(above, below);
-    String word = smaller ? less : more;
+    String word = smaller ? milestone.less() : milestone.more();
     if (passed > 1 - TWENTIETH) {
       return word
           + " than nearly all"
           + would
           + ": fewer than 1 in 20 would report as "
           + plain(word)
-          + " a value";
+          + (milestone.isTime() ? " a time" : " a cost");
     }
     return word + " than about " + Math.min(9, Math.round(10 * passed)) + " in 10" + would;
   }

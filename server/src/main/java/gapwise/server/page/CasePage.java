@@ -8,7 +8,12 @@ import gapwise.evidence.Bone;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Method;
 import gapwise.evidence.Phase;
+import gapwise.figure.Medium;
+import gapwise.figure.Timeline;
+import gapwise.figure.TimelineDrawing;
+import gapwise.place.CaseTimeline;
 import gapwise.place.CaseWords;
+import gapwise.place.MethodPlace;
 import gapwise.place.Milestone;
 import gapwise.place.PatientCase;
 import gapwise.place.PlacedCase;
@@ -19,8 +24,11 @@ import gapwise.wording.Segments;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** One case held against published evidence; the case stands in the address and nowhere else. */
@@ -30,11 +38,13 @@ public final class CasePage {
   private final Templates templates;
   private final Sites sites;
   private final PlacedCases cases;
+  private final String version;
 
-  public CasePage(Templates templates, Sites sites, Answers answers) {
+  public CasePage(Templates templates, Sites sites, Answers answers, String version) {
     this.templates = templates;
     this.sites = sites;
     this.cases = new PlacedCases(answers);
+    this.version = version;
   }
 
   /** One choice of a list. */
@@ -51,25 +61,64 @@ public final class CasePage {
   /** One phase in the form. */
   public record PhaseField(int number, List<Choice> phases, String value, boolean weeks) {}
 
+  /** The figure in its two widths, and its numbers. */
+  public record Drawn(Timeline timeline, String wide, String narrow) {}
+
+  /** A milestone that no series can stand beside, on all its clocks. */
+  public record Unmatched(String milestone, List<PlacedMilestone> clocks) {}
+
   /**
    * What the template shows.
    *
    * @param site the frame of the page
    * @param address what stands in the form
    * @param placed the case with its place; empty where nothing is entered
+   * @param figure the timeline; empty where there is nothing to draw
    * @param course the phases in words
    */
   public record View(
-      Site site, Address address, Optional<PlacedCase> placed, Optional<CourseLines> course) {
+      Site site,
+      Address address,
+      Optional<PlacedCase> placed,
+      Optional<Drawn> figure,
+      Optional<CourseLines> course) {
 
     /** Milestones with series beside them. */
     public List<PlacedMilestone> found() {
       return milestones().stream().filter(one -> !one.methods().isEmpty()).toList();
     }
 
-    /** Milestones that no series can stand beside. */
-    public List<PlacedMilestone> unmatched() {
-      return milestones().stream().filter(one -> one.methods().isEmpty()).toList();
+    /** Milestones that no series can stand beside, each with its clocks. */
+    public List<Unmatched> unmatched() {
+      Map<String, List<PlacedMilestone>> byName =
+          milestones().stream()
+              .filter(one -> one.methods().isEmpty())
+              .collect(
+                  Collectors.groupingBy(
+                      one -> one.reached().milestone().label(),
+                      LinkedHashMap::new,
+                      Collectors.toList()));
+      return byName.entrySet().stream()
+          .map(entry -> new Unmatched(entry.getKey(), entry.getValue()))
+          .toList();
+    }
+
+    /** Methods to tell in full: that of the case, and those with series enough for a share. */
+    public List<MethodPlace> inFull(PlacedMilestone placed) {
+      return placed.methods().stream().filter(one -> one.own() || one.told().isPresent()).toList();
+    }
+
+    /** The other methods, each in a phrase. */
+    public List<String> inShort(PlacedMilestone placed) {
+      return placed.methods().stream()
+          .filter(one -> !one.own() && one.told().isEmpty())
+          .map(one -> CaseWords.tooFew(placed.reached(), one))
+          .toList();
+    }
+
+    /** Address of a download of the figure. */
+    public String download(String name) {
+      return address.at("/api/v1/" + name);
     }
 
     private List<PlacedMilestone> milestones() {
@@ -111,7 +160,7 @@ public final class CasePage {
 
     /** Address of the pooled result of a milestone. */
     public String pooled(PlacedMilestone placed) {
-      Address asked = new Address(java.util.Map.of());
+      Address asked = new Address(Map.of());
       asked = asked.with("outcome", placed.reached().milestone().outcome().code());
       if (placed.reached().clock().isPresent()) {
         asked = asked.with("clock", placed.reached().clock().get().code());
@@ -199,16 +248,25 @@ public final class CasePage {
     routes.get(PATH, this::show);
   }
 
+  private static Drawn drawn(Timeline timeline) {
+    return new Drawn(
+        timeline,
+        TimelineDrawing.draw(timeline, Medium.PAGE).inline(),
+        TimelineDrawing.draw(timeline, Medium.PHONE).inline());
+  }
+
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
     Optional<PatientCase> patientCase = CaseAddress.read(address);
+    Optional<PlacedCase> placed = patientCase.map(cases::place);
     templates.show(
         context,
         "CasePage",
         new View(
             sites.of("Place a case", Site.Section.CASE),
             address,
-            patientCase.map(cases::place),
+            placed,
+            placed.flatMap(one -> CaseTimeline.of(one, version)).map(CasePage::drawn),
             patientCase.map(PatientCase::course).flatMap(CourseLines::of)));
   }
 }
