@@ -2,6 +2,7 @@ package gapwise.figure;
 
 import gapwise.figure.Legend.Entry;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,7 +16,7 @@ final class TimelineKey {
     Map<Integer, Timeline.Stretch> phases = new LinkedHashMap<>();
     timeline.tracks().stream()
         .flatMap(track -> track.course().stream())
-        .sorted(java.util.Comparator.comparingInt(Timeline.Stretch::number))
+        .sorted(Comparator.comparingInt(Timeline.Stretch::number))
         .forEach(one -> phases.putIfAbsent(one.number(), one));
     for (Timeline.Stretch one : phases.values()) {
       entries.add(
@@ -52,19 +53,21 @@ final class TimelineKey {
     return load == Timeline.Load.FREE || load == Timeline.Load.IN_SUPPORT;
   }
 
+  static String fill(Timeline.Load load) {
+    return switch (load) {
+      case FRAME, PARTIAL -> Ink.BONE;
+      case NONE, WAITING -> Ink.GROUND;
+      case IN_SUPPORT -> Ink.SOFT;
+      case FREE -> Ink.INK;
+    };
+  }
+
   /** One phase as a piece of the bar; a frame has pins. */
   static void phase(
       Svg svg, Timeline.Load load, double x, double top, double width, double height) {
-    String fill =
-        switch (load) {
-          case FRAME, PARTIAL -> Ink.BONE;
-          case NONE, WAITING -> Ink.GROUND;
-          case IN_SUPPORT -> Ink.SOFT;
-          case FREE -> Ink.INK;
-        };
     String path =
         "M" + Svg.at(x, top) + "h" + Svg.n(width) + "v" + Svg.n(height) + "h" + Svg.n(-width) + "Z";
-    svg.shape(path, fill, Ink.INK, 1.1, load == Timeline.Load.WAITING ? "3 2" : "");
+    svg.shape(path, fill(load), Ink.INK, 1.1, load == Timeline.Load.WAITING ? "3 2" : "");
     if (load == Timeline.Load.FRAME) {
       StringBuilder pins = new StringBuilder();
       for (double pin = x + 4; pin < x + width - 1; pin += 8) {

@@ -1,8 +1,11 @@
 package gapwise.figure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * One track: the case as a bar of numbered phases with its milestones above, pooled times below, an
@@ -51,7 +54,19 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
 
   @Override
   public double height() {
-    return line() * (3.6 + labelLines()) + bar() * 1.8 + row() * track.pooled().size();
+    return line() * (3.6 + labelLines()) + bar() * 1.8 + rows();
+  }
+
+  /** Pooled times by milestone, under the name of each. */
+  private Map<String, List<Timeline.Pooled>> byMilestone() {
+    return track.pooled().stream()
+        .collect(
+            Collectors.groupingBy(
+                Timeline.Pooled::milestone, LinkedHashMap::new, Collectors.toList()));
+  }
+
+  private double rows() {
+    return row() * track.pooled().size() + line() * 1.3 * byMilestone().size();
   }
 
   @Override
@@ -62,17 +77,27 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
     String heading = "Months from: " + track.origin();
     svg.text(style.sheet().margin(), y, Svg.Anchor.START, bold, heading);
     double barTop = y + line() * (labelLines() + 0.5);
-    double bottom = barTop + bar() * 1.8 + row() * track.pooled().size();
+    double bottom = barTop + bar() * 1.8 + rows();
     grid(svg, barTop, bottom);
     course(svg, barTop);
     milestones(svg, barTop);
-    double middle = barTop + bar() * 1.8 + row() / 2;
-    for (Timeline.Pooled pooled : track.pooled()) {
-      pooled(svg, pooled, middle);
-      middle += row();
+    double down = barTop + bar() * 1.8;
+    for (Map.Entry<String, List<Timeline.Pooled>> group : byMilestone().entrySet()) {
+      down += line() * 1.3;
+      Lettering small = Lettering.bold(style.type().small());
+      String words = TextMeasure.shorten(upper(group.getKey()), small, style.sheet().room());
+      svg.text(style.sheet().margin(), down - line() * 0.3, Svg.Anchor.START, small, words);
+      for (Timeline.Pooled pooled : group.getValue()) {
+        pooled(svg, pooled, down + row() / 2);
+        down += row();
+      }
     }
     ticks(svg, bottom);
     svg.close("g");
+  }
+
+  private static String upper(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   private void grid(Svg svg, double top, double bottom) {
@@ -179,8 +204,7 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
     Lettering text = style.small().in(Ink.INK);
     double radius = style.type().small() * 0.5;
     MethodShape.draw(svg, pooled.method(), sheet.margin() + radius, names, radius);
-    String name =
-        pooled.method().label() + ": " + pooled.milestone() + ", " + pooled.series() + " series";
+    String name = pooled.method().label() + ", " + pooled.series() + " series";
     double room = stacked() ? sheet.room() * 0.66 : left() - sheet.margin() - radius * 4 - 6;
     svg.text(
         sheet.margin() + radius * 3.2,

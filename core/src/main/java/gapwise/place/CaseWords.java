@@ -148,9 +148,9 @@ public final class CaseWords {
                         + patients.all()
                         + " patients reported one by one, "
                         + patients.below()
-                        + (patients.below() == 1 ? " was " : " were ")
+                        + " had a "
                         + milestone.less()
-                        + "."));
+                        + " time."));
     if (place.told().isPresent() && place.series() < 5) {
       sentences.add("So few series pin the share down only loosely.");
     }
