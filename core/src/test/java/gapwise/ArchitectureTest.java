@@ -96,6 +96,17 @@ class ArchitectureTest {
               Map.entry("figure", Set.of("problem")),
               Map.entry("wording", Set.of("evidence", "effect", "figure")),
               Map.entry(
+                  "place",
+                  Set.of(
+                      "answer",
+                      "analysis",
+                      "selection",
+                      "search",
+                      "evidence",
+                      "wording",
+                      "figure",
+                      "problem")),
+              Map.entry(
                   "answer",
                   Set.of(
                       "analysis",

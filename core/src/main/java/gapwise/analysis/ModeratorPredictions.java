@@ -105,9 +105,11 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
       ModeratorQuestion<?> question,
       Regression.Fit fit,
       ModeratorValues values,
-      BackTransform back) {
+      BackTransform back,
+      JsonNode plan) {
     static Teller of(ModeratorQuestion<?> question, Regression.Fit fit) {
-      return new Teller(question, fit, question.values(), question.back());
+      return new Teller(
+          question, fit, question.values(), question.back(), question.synthesis().plan().json());
     }
   }
 
@@ -159,7 +161,8 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
             back.apply(limits.lower()),
             back.apply(limits.upper()),
             limit(predicted.prediction(), one -> back.apply(one.lower())),
-            limit(predicted.prediction(), one -> back.apply(one.upper()))));
+            limit(predicted.prediction(), one -> back.apply(one.upper()))),
+        PlacesPart.at(teller.plan(), predicted.distribution(), back));
   }
 
   private static OptionalDouble limit(

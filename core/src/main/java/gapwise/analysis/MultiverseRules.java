@@ -18,6 +18,7 @@ final class MultiverseRules {
   /** Parts of a synthesis that a multiverse has no use for. */
   private static final List<String> OTHER_PARTS =
       List.of(
+          "places",
           "subgroup",
           "moderators",
           "robustVariance",

@@ -56,6 +56,7 @@ final class PlanDefaults {
           "standardisedVariance",
           "backTransformN",
           "backTransformAlsoWith",
+          "places",
           "subgroup",
           "subgroupVariance",
           "moderators",

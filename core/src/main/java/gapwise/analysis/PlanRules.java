@@ -176,6 +176,7 @@ final class PlanRules {
   private void models() {
     PriorReader.check(plan, problems);
     ProbabilityStatements.check(plan, problems);
+    PlacesPart.check(plan, problems);
     threeLevel();
   }
 

@@ -86,7 +86,8 @@ public record RegressionResult(
       OptionalDouble predictionLower,
       OptionalDouble predictionUpper,
       boolean outsideData,
-      Shown shown) {}
+      Shown shown,
+      Optional<List<PlaceResult>> places) {}
 
   /** A prediction as people read it. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)

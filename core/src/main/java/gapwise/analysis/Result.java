@@ -24,6 +24,7 @@ public record Result(
     OptionalDouble onlyLimit,
     Optional<Heterogeneity> heterogeneity,
     Optional<Fit> fit,
+    Optional<List<PlaceResult>> places,
     Optional<List<Subgroup>> subgroups,
     Optional<BetweenSubgroups> betweenSubgroups,
     Optional<InfluenceResult> influence,
@@ -148,7 +149,8 @@ public record Result(
       int studies,
       Optional<Summary> summary,
       OptionalDouble onlyLimit,
-      Heterogeneity heterogeneity) {}
+      Heterogeneity heterogeneity,
+      Optional<List<PlaceResult>> places) {}
 
   /** Whether groups differ beyond chance. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)

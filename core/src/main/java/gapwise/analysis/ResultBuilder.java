@@ -14,6 +14,7 @@ final class ResultBuilder {
   private OptionalDouble onlyLimit = OptionalDouble.empty();
   private Optional<Result.Heterogeneity> heterogeneity = Optional.empty();
   private Optional<Result.Fit> fit = Optional.empty();
+  private Optional<List<PlaceResult>> places = Optional.empty();
   private Optional<List<Result.Subgroup>> subgroups = Optional.empty();
   private Optional<Result.BetweenSubgroups> betweenSubgroups = Optional.empty();
   private Optional<InfluenceResult> influence = Optional.empty();
@@ -63,6 +64,11 @@ final class ResultBuilder {
 
   ResultBuilder fit(Optional<Result.Fit> fit) {
     this.fit = fit;
+    return this;
+  }
+
+  ResultBuilder places(List<PlaceResult> places) {
+    this.places = Optional.of(List.copyOf(places));
     return this;
   }
 
@@ -176,6 +182,7 @@ final class ResultBuilder {
         onlyLimit,
         heterogeneity,
         fit,
+        places,
         subgroups,
         betweenSubgroups,
         influence,

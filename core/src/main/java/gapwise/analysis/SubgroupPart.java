@@ -39,7 +39,8 @@ final class SubgroupPart implements SynthesisPart {
               one.studies(),
               exact.with(one.summary(), pooled, data(synthesis, one.level())),
               exact.limit(pooled),
-              one.heterogeneity()));
+              one.heterogeneity(),
+              PlacesPart.ofGroup(synthesis, one.level(), pooled)));
     }
     return full;
   }

@@ -96,7 +96,8 @@ final class Summaries {
                     group.studies(),
                     summary(group.pooled(), back.apply(group.level())),
                     OptionalDouble.empty(),
-                    heterogeneity(group.pooled().heterogeneity())))
+                    heterogeneity(group.pooled().heterogeneity()),
+                    Optional.empty()))
         .toList();
   }
 

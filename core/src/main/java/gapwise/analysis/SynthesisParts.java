@@ -7,6 +7,7 @@ final class SynthesisParts {
   private static final List<SynthesisPart> ALL =
       List.of(
           new PooledPart(),
+          new PlacesPart(),
           new RegressionPart(),
           new RobustPart(),
           new SubgroupPart(),

@@ -50,6 +50,11 @@ public final class ReferenceDistribution {
     return distribution.inverseSurvivalProbability((1 - level) / 2);
   }
 
+  /** The probability of a value below the one given, 0.5 in the middle. */
+  public double below(double value) {
+    return distribution.cumulativeProbability(value);
+  }
+
   /** The probability of a value at least so far from the middle, either side. */
   public double twoSidedP(double statistic) {
     return Math.min(1, 2 * distribution.survivalProbability(Math.abs(statistic)));

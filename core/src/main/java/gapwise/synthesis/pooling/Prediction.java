@@ -51,6 +51,14 @@ public record Prediction(Reference reference, Error standardError) {
 
   /** The interval; empty if no degrees of freedom are left. */
   public Optional<Interval> around(WeightedMean mean, double tauSquared, double level) {
+    return distribution(mean, tauSquared).map(further -> further.interval(level));
+  }
+
+  /**
+   * The distribution that the interval cuts from: the reference times root(tau^2 + se^2) about the
+   * mean; empty if no degrees of freedom are left.
+   */
+  public Optional<Predictive> distribution(WeightedMean mean, double tauSquared) {
     double error =
         standardError == Error.SUM_OF_WEIGHTS
             ? mean.standardError()
@@ -58,10 +66,7 @@ public record Prediction(Reference reference, Error standardError) {
     return reference
         .distribution(mean.residualDegreesOfFreedom())
         .map(
-            distribution -> {
-              double half =
-                  distribution.multiplier(level) * Math.hypot(Math.sqrt(tauSquared), error);
-              return new Interval(mean.estimate() - half, mean.estimate() + half);
-            });
+            about ->
+                new Predictive(mean.estimate(), Math.hypot(Math.sqrt(tauSquared), error), about));
   }
 }

@@ -5,6 +5,7 @@ import gapwise.numeric.ReferenceDistribution;
 import gapwise.synthesis.pooling.EffectSample;
 import gapwise.synthesis.pooling.MeanModel;
 import gapwise.synthesis.pooling.PooledMean;
+import gapwise.synthesis.pooling.Predictive;
 import gapwise.synthesis.pooling.WeightedMean;
 import java.util.List;
 import java.util.Optional;
@@ -15,8 +16,10 @@ import java.util.Optional;
  * @param mean with its interval
  * @param prediction where the true effect of a further study with these values would lie; empty for
  *     a common effect or without degrees of freedom
+ * @param distribution the distribution that the prediction cuts from; empty with it
  */
-public record Predicted(PooledMean mean, Optional<Interval> prediction) {
+public record Predicted(
+    PooledMean mean, Optional<Interval> prediction, Optional<Predictive> distribution) {
   /**
    * Predicts.
    *
@@ -41,14 +44,15 @@ public record Predicted(PooledMean mean, Optional<Interval> prediction) {
                 : ReferenceDistribution.normal(),
             level);
     if (settings.pooling().estimator().isEmpty()) {
-      return new Predicted(mean, Optional.empty());
+      return new Predicted(mean, Optional.empty(), Optional.empty());
     }
     MeanModel model = LinearModel.of(fit.design());
     WeightedMean weighted =
         new WeightedMean(
             sample, model, estimate, 1 / quadratic(fit.modelCovariance(), row), fit.scale());
-    return new Predicted(
-        mean, settings.pooling().prediction().around(weighted, fit.tauSquared(), level));
+    Optional<Predictive> further =
+        settings.pooling().prediction().distribution(weighted, fit.tauSquared());
+    return new Predicted(mean, further.map(one -> one.interval(level)), further);
   }
 
   private static double quadratic(List<List<Double>> matrix, double[] row) {

@@ -35,6 +35,7 @@ public final class Api {
     new StudiesApi(home.search(), home.base()).addTo(routes);
     new FigureApi(home.answers(), version).addTo(routes);
     new BySizeApi(home.answers(), version).addTo(routes);
+    new CaseApi(home.answers(), version).addTo(routes);
     new ImportsApi(jobs).addTo(routes);
     routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));
     routes.get(

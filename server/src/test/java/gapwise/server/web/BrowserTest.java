@@ -141,8 +141,36 @@ class BrowserTest {
     assertTrue(answer.contains("Bone transport") && answer.contains("of 100"), answer);
   }
 
+  @Test
+  void keysAlonePlaceACaseWithItsCourse() {
+    ChromeDriver driver = browser.driver();
+    browser.width(1280);
+    driver.get(running.address("/case"));
+    tabTo(driver, "method");
+    driver.switchTo().activeElement().sendKeys("Bone transport in an");
+    tabTo(driver, "length");
+    driver.switchTo().activeElement().sendKeys("6");
+    tabTo(driver, "union");
+    driver.switchTo().activeElement().sendKeys("8");
+    tabTo(driver, "union-from");
+    driver.switchTo().activeElement().sendKeys("from: def");
+    tabTo(driver, "phase-1");
+    driver.switchTo().activeElement().sendKeys("in the fr");
+    tabTo(driver, "duration-1");
+    driver.switchTo().activeElement().sendKeys("9", Keys.ENTER);
+    browser.await().until(ExpectedConditions.urlContains("union=8"));
+    String answer =
+        browser
+            .await()
+            .until(ExpectedConditions.visibilityOfElementLocated(By.className("answer")))
+            .getText();
+    assertTrue(answer.contains("new series of bone transport would be expected"), answer);
+    assertTrue(driver.findElement(By.id("course")).getText().contains("in the frame"));
+    assertEquals(List.of(), browser.complaints());
+  }
+
   private static void tabTo(ChromeDriver driver, String id) {
-    for (int presses = 0; presses < 20; presses++) {
+    for (int presses = 0; presses < 60; presses++) {
       WebElement focused = driver.switchTo().activeElement();
       if (id.equals(focused.getDomAttribute("id"))) {
         return;
@@ -167,6 +195,10 @@ class BrowserTest {
         "/by-size?outcome=union&shape=curve",
         "/map?outcome=union&infected=yes",
         "/map?view=comparisons",
+        "/case",
+        "/case?method=bone-transport&length=6&bone=tibia&infection=active&union=8"
+            + "&union-from=definitive-operation&phase-1=temporary-frame&duration-1=8&unit-1=weeks"
+            + "&phase-2=in-frame&duration-2=9&phase-3=unsupported&duration-3=4",
         "/import",
         "/method"
       })

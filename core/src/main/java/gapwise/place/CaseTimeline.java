@@ -1,0 +1,172 @@
+package gapwise.place;
+
+import gapwise.answer.AnswerForest;
+import gapwise.answer.ModelWords;
+import gapwise.evidence.Clock;
+import gapwise.evidence.Method;
+import gapwise.evidence.Phase;
+import gapwise.figure.Bubble;
+import gapwise.figure.Provenance;
+import gapwise.figure.Timeline;
+import gapwise.figure.Timeline.Load;
+import gapwise.selection.SelectedRow;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+
+/** The timeline of a placed case: a track for each clock that has series beside the case. */
+public final class CaseTimeline {
+  private static final String APART =
+      "Each track counts from another moment; never read one against another.";
+
+  private final PlacedCase placed;
+  private final Course course;
+
+  private CaseTimeline(PlacedCase placed) {
+    this.placed = placed;
+    this.course = placed.patientCase().course();
+  }
+
+  /**
+   * The figure; empty where there is neither a time on a clock nor a phase.
+   *
+   * @param version version of the program
+   */
+  public static Optional<Timeline> of(PlacedCase placed, String version) {
+    return new CaseTimeline(placed).timeline(version);
+  }
+
+  private Optional<Timeline> timeline(String version) {
+    List<Timeline.Track> tracks = new ArrayList<>();
+    if (!course.stays().isEmpty() && !course.origins().containsValue(0.0)) {
+      tracks.add(new Timeline.Track("the start of the course", stretches(0), List.of(), List.of()));
+    }
+    for (Clock clock : clocks()) {
+      tracks.add(track(clock));
+    }
+    if (tracks.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> cautions = new ArrayList<>();
+    cautions.add(AnswerForest.NO_COMPARISON);
+    cautions.addAll(AnswerForest.CAUTIONS);
+    return Optional.of(
+        new Timeline(
+            "The course of one case beside published averages",
+            tracks.size() > 1 ? List.of(APART) : List.of(),
+            tracks,
+            cautions,
+            provenance(version)));
+  }
+
+  /**
+   * Clocks with a time of the case that series stand beside, entered by itself, or at the start.
+   */
+  private Set<Clock> clocks() {
+    Set<Clock> clocks = new TreeSet<>();
+    for (PlacedMilestone one : placed.milestones()) {
+      if (!one.methods().isEmpty() || !one.reached().fromCourse()) {
+        one.reached().clock().ifPresent(clocks::add);
+      }
+    }
+    course.origins().entrySet().stream()
+        .filter(origin -> origin.getValue() == 0)
+        .map(Map.Entry::getKey)
+        .forEach(clocks::add);
+    return clocks;
+  }
+
+  private Timeline.Track track(Clock clock) {
+    List<PlacedMilestone> here =
+        placed.milestones().stream()
+            .filter(one -> one.reached().clock().equals(Optional.of(clock)))
+            .sorted(Comparator.comparingDouble((PlacedMilestone one) -> one.reached().value()))
+            .toList();
+    Double origin = course.origins().get(clock);
+    List<Timeline.Pooled> pooled = new ArrayList<>();
+    for (PlacedMilestone one : here) {
+      for (MethodPlace place : one.methods()) {
+        place
+            .average()
+            .ifPresent(
+                average ->
+                    pooled.add(
+                        new Timeline.Pooled(
+                            name(one),
+                            kind(place.method()),
+                            place.series(),
+                            average,
+                            place.prediction())));
+      }
+    }
+    return new Timeline.Track(
+        clock.label(),
+        origin == null ? List.of() : stretches(origin),
+        here.stream().map(one -> new Timeline.Reached(name(one), one.reached().value())).toList(),
+        pooled);
+  }
+
+  private static String name(PlacedMilestone one) {
+    String label = one.reached().milestone().label();
+    return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
+  }
+
+  private static Bubble.Kind kind(Method method) {
+    return new Bubble.Kind(method.code(), method.shortLabel(), method.mark(), method.colour());
+  }
+
+  private List<Timeline.Stretch> stretches(double origin) {
+    List<Timeline.Stretch> stretches = new ArrayList<>();
+    for (int i = 0; i < course.stays().size(); i++) {
+      Phase phase = course.stays().get(i).phase();
+      stretches.add(
+          new Timeline.Stretch(
+              i + 1,
+              phase.label(),
+              load(phase),
+              course.monthsBefore(i) - origin,
+              course.monthsBefore(i + 1) - origin));
+    }
+    return stretches;
+  }
+
+  private static Load load(Phase phase) {
+    return switch (phase) {
+      case TEMPORARY_FRAME, LATENCY, DISTRACTION, CONSOLIDATION, IN_FRAME -> Load.FRAME;
+      case BETWEEN_STAGES -> Load.WAITING;
+      case NO_WEIGHT_BEARING -> Load.NONE;
+      case PARTIAL_WEIGHT_BEARING -> Load.PARTIAL;
+      case FULL_IN_SUPPORT -> Load.IN_SUPPORT;
+      case UNSUPPORTED -> Load.FREE;
+    };
+  }
+
+  private Provenance provenance(String version) {
+    List<SelectedRow> groups = placed.groups();
+    String data =
+        placed.milestones().stream()
+            .flatMap(one -> one.dataVersion().stream())
+            .map(hash -> hash.substring(0, Math.min(8, hash.length())))
+            .distinct()
+            .collect(Collectors.joining(" "));
+    String model =
+        placed.milestones().stream()
+            .flatMap(one -> one.plans().stream())
+            .findFirst()
+            .map(ModelWords::model)
+            .orElse("none fitted");
+    return new Provenance(
+        groups.size(),
+        "",
+        model,
+        "Gapwise " + version + (data.isEmpty() ? "" : ", data " + data),
+        Optional.empty(),
+        groups.stream().anyMatch(row -> row.study().invented()));
+  }
+}

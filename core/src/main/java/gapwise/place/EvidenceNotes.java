@@ -1,0 +1,180 @@
+package gapwise.place;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.BoneCount;
+import gapwise.evidence.CountedUnit;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.PatientAggregation;
+import gapwise.evidence.PatientRow;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Unit;
+import gapwise.place.MethodPlace.Below;
+import gapwise.selection.LeftOut;
+import gapwise.selection.SelectedRow;
+import gapwise.selection.Selection;
+import gapwise.wording.Segments;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** What the groups behind a milestone are, in words and counts; no statistics. */
+final class EvidenceNotes {
+  private EvidenceNotes() {}
+
+  /** Why no series may stand beside the case; empty where some may. */
+  static Optional<String> barred(Reached reached, Selection selection) {
+    if (selection.rows().isEmpty()) {
+      return Optional.of(CaseWords.nothingOnClock(reached, selection.clocks()));
+    }
+    Set<String> currencies =
+        selection.rows().stream()
+            .flatMap(row -> row.report().flatMap(OutcomeReport::money).stream())
+            .map(money -> money.currency().getCurrencyCode())
+            .collect(Collectors.toSet());
+    if (reached.currency().isPresent() && !currencies.equals(Set.of(reached.currency().get()))) {
+      return Optional.of(
+          "Published costs stand in "
+              + (currencies.isEmpty() ? "no stated currency" : String.join(", ", currencies))
+              + ", that of the case in "
+              + reached.currency().get()
+              + ". Costs in different currencies are not compared.");
+    }
+    return Optional.empty();
+  }
+
+  /** What must be known beside the methods: other clocks, lists that state none. */
+  static List<String> beside(Reached reached, Selection selection, List<MethodPlace> methods) {
+    List<String> notes = new ArrayList<>();
+    if (methods.isEmpty()) {
+      notes.add("Series report this, but none with all the numbers that pooling needs.");
+    }
+    CaseWords.otherClocks(reached, selection.clocks()).ifPresent(notes::add);
+    long lists =
+        selection.leftOut().stream().map(LeftOut::code).filter("clock-not-stated"::equals).count();
+    if (lists > 0) {
+      notes.add(
+          lists
+              + (lists == 1 ? " group does" : " groups do")
+              + " not say from when this is counted, so "
+              + (lists == 1 ? "it is" : "they are")
+              + " left out.");
+    }
+    if (reached.currency().isPresent()) {
+      notes.add("Prices of different years and health systems stand side by side in these costs.");
+    }
+    return List.copyOf(notes);
+  }
+
+  /** How many the rows speak of, in the unit that they all count. */
+  static String people(List<SelectedRow> rows) {
+    int sum = rows.stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
+    List<CountedUnit> units =
+        rows.stream()
+            .map(row -> row.report().flatMap(OutcomeReport::counted).orElse(CountedUnit.PATIENTS))
+            .distinct()
+            .toList();
+    return sum + " " + (units.size() == 1 ? units.get(0).label() : "patients or limbs");
+  }
+
+  /**
+   * The patients of these groups who are described one by one. Lists of patients do not say from
+   * when they count, so they are taken for times in a frame only, which have one origin, and for
+   * nothing in money.
+   */
+  static Optional<Below> patients(Reached reached, List<SelectedRow> rows) {
+    if (reached.milestone().onlyClock().isEmpty()) {
+      return Optional.empty();
+    }
+    int below = 0;
+    int all = 0;
+    for (SelectedRow row : rows) {
+      for (PatientRow patient : row.study().patientsOf(row.arm().id())) {
+        OptionalDouble months = months(reached, patient);
+        if (months.isPresent()) {
+          all++;
+          below += months.getAsDouble() < reached.value() ? 1 : 0;
+        }
+      }
+    }
+    return all == 0 ? Optional.empty() : Optional.of(new Below(below, all));
+  }
+
+  /** Series with a value that were not pooled. */
+  static Optional<Below> unpooled(Reached reached, List<SelectedRow> rows) {
+    List<Double> values =
+        rows.stream()
+            .map(row -> centre(reached, row.value()))
+            .filter(OptionalDouble::isPresent)
+            .map(OptionalDouble::getAsDouble)
+            .toList();
+    int below = (int) values.stream().filter(value -> value < reached.value()).count();
+    return values.isEmpty() ? Optional.empty() : Optional.of(new Below(below, values.size()));
+  }
+
+  private static OptionalDouble months(Reached reached, PatientRow patient) {
+    return PatientAggregation.of(reached.milestone().outcome(), List.of(patient))
+        .map(value -> centre(reached, value))
+        .orElse(OptionalDouble.empty());
+  }
+
+  /** The mean or median in the unit of the outcome. */
+  private static OptionalDouble centre(Reached reached, ReportedValue value) {
+    Unit unit = reached.milestone().outcome().unit().orElseThrow();
+    if (value instanceof ReportedValue.Quantity quantity
+        && quantity.summary().unit().dimension() == unit.dimension()) {
+      return quantity.summary().in(unit).centre();
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** How many of the series had the bone and the infection of the case; empty where not said. */
+  static String like(PatientCase patientCase, List<SelectedRow> rows) {
+    List<String> parts = new ArrayList<>();
+    patientCase
+        .segment()
+        .ifPresentOrElse(
+            segment ->
+                parts.add(
+                    count(rows, row -> row.arm().baseline().segments().contains(segment))
+                        + " say that they had defects of the "
+                        + Segments.name(segment)),
+            () ->
+                patientCase
+                    .bone()
+                    .ifPresent(
+                        bone ->
+                            parts.add(
+                                count(
+                                        rows,
+                                        row ->
+                                            row.arm().baseline().bones().stream()
+                                                .map(BoneCount::bone)
+                                                .anyMatch(bone::equals))
+                                    + " say that they had defects of the "
+                                    + bone.label())));
+    if (patientCase.infection() != PatientCase.Infection.UNSAID) {
+      parts.add(
+          count(rows, row -> infected(row, Answer.YES))
+              + " had only infected limbs, "
+              + count(rows, row -> infected(row, Answer.MIXED))
+              + " some and "
+              + count(rows, row -> infected(row, Answer.NO))
+              + " none at the start");
+    }
+    return parts.isEmpty()
+        ? ""
+        : "Of these " + rows.size() + " series " + String.join("; ", parts) + ".";
+  }
+
+  private static long count(List<SelectedRow> rows, Predicate<SelectedRow> which) {
+    return rows.stream().filter(which).count();
+  }
+
+  private static boolean infected(SelectedRow row, Answer answer) {
+    return row.arm().baseline().infectedAtStart().equals(Optional.of(answer));
+  }
+}

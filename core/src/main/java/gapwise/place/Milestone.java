@@ -1,0 +1,72 @@
+package gapwise.place;
+
+import gapwise.evidence.Clock;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Outcome;
+import java.util.Optional;
+
+/**
+ * Something that a case reaches, with the one published outcome that means the same. Definitions
+ * that papers keep apart stay apart here: full weight in a support is not full weight without one.
+ */
+public enum Milestone implements Coded {
+  FRAME_OFF("external-fixation-time", "External frame taken off"),
+  PARTIAL("time-to-partial-weight-bearing", "Partial weight bearing"),
+  IN_SUPPORT("time-to-full-weight-bearing-in-support", "Full weight in a cast, boot or frame"),
+  FULL("time-to-full-weight-bearing", "Full weight bearing, support not said"),
+  UNSUPPORTED("time-to-unsupported-weight-bearing", "Full weight without any support"),
+  UNION("time-to-union", "Union"),
+  END("total-treatment-time", "End of all treatment"),
+  COST("cost", "Cost of treatment");
+
+  private final String outcomeCode;
+  private final String label;
+
+  Milestone(String outcomeCode, String label) {
+    this.outcomeCode = outcomeCode;
+    this.label = label;
+  }
+
+  @Override
+  public String code() {
+    return Coded.codeOf(this);
+  }
+
+  @Override
+  public String label() {
+    return label;
+  }
+
+  /** The published outcome it is held against. */
+  public Outcome outcome() {
+    return Outcome.of(outcomeCode);
+  }
+
+  /** The only clock on which it means anything: months in a frame count from the frame. */
+  public Optional<Clock> onlyClock() {
+    return this == FRAME_OFF ? Optional.of(Clock.FRAME_ON) : Optional.empty();
+  }
+
+  /** Whether it is a time; else it is money. */
+  public boolean isTime() {
+    return this != COST;
+  }
+
+  /** How a smaller value is called. */
+  String less() {
+    return switch (this) {
+      case FRAME_OFF, END -> "shorter";
+      case COST -> "lower";
+      default -> "earlier";
+    };
+  }
+
+  /** How a larger value is called. */
+  String more() {
+    return switch (this) {
+      case FRAME_OFF, END -> "longer";
+      case COST -> "higher";
+      default -> "later";
+    };
+  }
+}

@@ -1,0 +1,200 @@
+package gapwise.place;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.PlaceResult;
+import gapwise.analysis.QuestionPlan;
+import gapwise.analysis.RegressionResult;
+import gapwise.analysis.Result;
+import gapwise.answer.Answers;
+import gapwise.answer.QuestionWords;
+import gapwise.evidence.Method;
+import gapwise.place.MethodPlace.ByLength;
+import gapwise.search.SearchRequest;
+import gapwise.selection.Question;
+import gapwise.selection.SelectedRow;
+import gapwise.selection.Selection;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/** One milestone of a case held against the series on the same clock. Used once. */
+final class MilestonePlacing {
+  /** The column of the evidence base's rows with the mean or median length in centimetres. */
+  private static final String LENGTH = "defectLengthCentimetres";
+
+  private final Answers answers;
+  private final PatientCase patientCase;
+  private final Reached reached;
+  private final List<ObjectNode> plans = new ArrayList<>();
+
+  MilestonePlacing(Answers answers, PatientCase patientCase, Reached reached) {
+    this.answers = answers;
+    this.patientCase = patientCase;
+    this.reached = reached;
+  }
+
+  PlacedMilestone placed() {
+    Question question = question(SearchRequest.EVERYTHING);
+    Selection selection = answers.select(question);
+    Optional<String> barred = EvidenceNotes.barred(reached, selection);
+    if (barred.isPresent()) {
+      return new PlacedMilestone(
+          reached, List.of(), List.of(barred.get()), selection, List.of(), Optional.empty());
+    }
+    Optional<Result> result = run(withPlaces(question, true));
+    List<MethodPlace> methods = new ArrayList<>();
+    result.ifPresent(
+        pooled -> {
+          for (Method method : inOrder()) {
+            of(method, selection, pooled).ifPresent(methods::add);
+          }
+        });
+    return new PlacedMilestone(
+        reached,
+        methods,
+        EvidenceNotes.beside(reached, selection, methods),
+        selection,
+        plans,
+        result.map(pooled -> pooled.data().sha256()));
+  }
+
+  private Question question(SearchRequest among) {
+    return new Question(
+        reached.milestone().outcome(), among, reached.clock(), Question.USUAL_MINIMUM_PATIENTS);
+  }
+
+  private ObjectNode withPlaces(Question question, boolean byMethod) {
+    ObjectNode plan =
+        QuestionPlan.of(question, QuestionWords.of(question), byMethod)
+            .orElseThrow(() -> new IllegalStateException("no plan for " + question.outcome()));
+    plan.putArray("places").add(reached.value());
+    return plan;
+  }
+
+  private Optional<Result> run(ObjectNode plan) {
+    plans.add(plan);
+    Outcome outcome = answers.runner().run(plan, Optional.empty());
+    return outcome instanceof Outcome.Done done ? Optional.of(done.result()) : Optional.empty();
+  }
+
+  private List<Method> inOrder() {
+    List<Method> order = new ArrayList<>(patientCase.method().stream().toList());
+    Method.vocabulary().all().stream().filter(one -> !order.contains(one)).forEach(order::add);
+    return order;
+  }
+
+  private Optional<MethodPlace> of(Method method, Selection selection, Result result) {
+    List<SelectedRow> rows = rows(method, selection, result, true);
+    Optional<Result.Subgroup> group =
+        result.subgroups().orElse(List.of()).stream()
+            .filter(one -> one.level().equals(method.code()))
+            .findFirst();
+    if (rows.isEmpty() || group.isEmpty()) {
+      return Optional.empty();
+    }
+    PlaceResult place = group.get().places().orElseThrow().get(0);
+    return Optional.of(
+        new MethodPlace(
+            method,
+            patientCase.method().equals(Optional.of(method)),
+            rows.size(),
+            EvidenceNotes.people(rows),
+            place.newStudiesBelow(),
+            place.studiesBelow().orElse(0),
+            byLength(method, rows),
+            EvidenceNotes.patients(reached, rows),
+            EvidenceNotes.unpooled(reached, rows(method, selection, result, false)),
+            group.get().summary().flatMap(PooledValues::average),
+            group.get().summary().flatMap(one -> PooledValues.prediction(one, rows.size())),
+            EvidenceNotes.like(patientCase, rows)));
+  }
+
+  /** The result has one entry a row, in the order of the rows. */
+  private static List<SelectedRow> rows(
+      Method method, Selection selection, Result result, boolean pooled) {
+    List<Result.Study> studies = result.studies().orElse(List.of());
+    List<SelectedRow> rows = new ArrayList<>();
+    for (int i = 0; i < studies.size(); i++) {
+      SelectedRow row = selection.rows().get(i);
+      if (row.arm().method().principal().equals(method)
+          && studies.get(i).weightPercent().isPresent() == pooled) {
+        rows.add(row);
+      }
+    }
+    return rows;
+  }
+
+  private ByLength byLength(Method method, List<SelectedRow> rows) {
+    OptionalDouble length = patientCase.defectLengthCentimetres();
+    if (length.isEmpty()) {
+      return new ByLength.NotAdjusted(
+          "Not adjusted for the length of missing bone: the case has none entered.");
+    }
+    int known = (int) rows.stream().filter(row -> centre(row).isPresent()).count();
+    if (known < MethodPlace.FEWEST_WITH_LENGTH) {
+      return new ByLength.NotAdjusted(CaseWords.tooFewLengths(known, rows.size()));
+    }
+    Optional<RegressionResult.Prediction> at =
+        run(alongLength(method, length.getAsDouble()))
+            .flatMap(Result::regression)
+            .flatMap(RegressionResult::predictions)
+            .map(all -> all.get(0));
+    if (at.isEmpty()) {
+      return new ByLength.NotAdjusted(
+          "Not adjusted for the length of missing bone: the series do not give a line over it.");
+    }
+    if (at.get().outsideData()) {
+      return new ByLength.NotAdjusted(
+          CaseWords.outsideLengths(length.getAsDouble(), lengths(rows)));
+    }
+    OptionalDouble below = at.get().places().orElseThrow().get(0).newStudiesBelow();
+    return below.isPresent()
+        ? new ByLength.Adjusted(below.getAsDouble(), known)
+        : new ByLength.NotAdjusted(CaseWords.tooFewLengths(known, rows.size()));
+  }
+
+  private ObjectNode alongLength(Method method, double centimetres) {
+    SearchRequest all = SearchRequest.EVERYTHING;
+    SearchRequest ofMethod =
+        new SearchRequest(
+            all.text(),
+            Set.of(method.code()),
+            all.bones(),
+            all.segments(),
+            all.infected(),
+            all.designs(),
+            all.outcomes(),
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            all.defect(),
+            all.defectMatch());
+    ObjectNode plan = withPlaces(question(ofMethod), false);
+    plan.put(
+        "title", plan.path("title").asText() + ", at " + CaseWords.number(centimetres) + " cm");
+    plan.remove("interval"); // limits of an average have no bearing on a regression
+    ArrayNode moderators = plan.putArray("moderators");
+    moderators.add(LENGTH);
+    plan.putArray("predictions").addObject().put(LENGTH, centimetres);
+    return plan;
+  }
+
+  private static OptionalDouble centre(SelectedRow row) {
+    return row.defect()
+        .map(defect -> defect.length().centreCentimetres())
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static List<Double> lengths(List<SelectedRow> rows) {
+    return rows.stream()
+        .map(MilestonePlacing::centre)
+        .filter(OptionalDouble::isPresent)
+        .map(OptionalDouble::getAsDouble)
+        .sorted()
+        .toList();
+  }
+}

@@ -1,0 +1,100 @@
+package gapwise.place;
+
+import gapwise.answer.Answers;
+import gapwise.curation.EvidenceBase;
+import gapwise.evidence.Arm;
+import gapwise.evidence.Baseline;
+import gapwise.evidence.Citation;
+import gapwise.evidence.Clock;
+import gapwise.evidence.DefectLength;
+import gapwise.evidence.Method;
+import gapwise.evidence.MethodUsed;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Scope;
+import gapwise.evidence.Study;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import gapwise.search.LuceneStudySearch;
+import gapwise.selection.Selector;
+import gapwise.store.DocumentStore;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** An evidence base of invented series, open for a test. */
+final class InventedSeries implements AutoCloseable {
+  private final DocumentStore store;
+  private final LuceneStudySearch search;
+  private final Answers answers;
+
+  private InventedSeries(Path home, List<Study> studies) {
+    store = DocumentStore.open(home, java.time.Clock.systemUTC());
+    search =
+        LuceneStudySearch.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
+    EvidenceBase base = new EvidenceBase(store);
+    base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
+    answers = new Answers(new Selector(search, base)::select);
+  }
+
+  /**
+   * Union after transport in twelve series counted from the frame, one without SD and one more
+   * method of two; and after the membrane in four counted from grafting. Series i of the twelve has
+   * a mean length of 4 + i/2 cm, 10 + 2i patients, 6 + 0.6 i months and 0.9 more where i is a
+   * multiple of 3, else 0.3 less, and an SD of 1.5 + i/10 months.
+   */
+  static InventedSeries open(Path home) {
+    List<Study> studies = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      double months = 6 + 0.6 * i + (i % 3 == 0 ? 0.9 : -0.3);
+      Summary.Builder time = time(10 + 2 * i, months).standardDeviation(1.5 + 0.1 * i);
+      studies.add(study("transport-" + i, "bone-transport", Clock.FRAME_ON, 4 + 0.5 * i, time));
+    }
+    studies.add(study("bare", "bone-transport", Clock.FRAME_ON, 6, time(9, 5)));
+    for (int i = 0; i < 4; i++) {
+      Summary.Builder time = time(12, 7 + i).standardDeviation(2);
+      studies.add(study("membrane-" + i, "induced-membrane", Clock.GRAFTING, 5 + i, time));
+    }
+    for (int i = 0; i < 2; i++) {
+      Summary.Builder time = time(8, 9 + 2 * i).standardDeviation(2);
+      studies.add(study("graft-" + i, "autograft", Clock.FRAME_ON, 3 + i, time));
+    }
+    return new InventedSeries(home, studies);
+  }
+
+  private static Summary.Builder time(int n, double months) {
+    return Summary.with(Unit.MONTHS).n(n).mean(months);
+  }
+
+  private static Study study(
+      String id, String method, Clock clock, double centimetres, Summary.Builder months) {
+    Baseline baseline =
+        Baseline.with()
+            .patients(40)
+            .defect(DefectLength.of(Summary.with(Unit.CENTIMETRES).mean(centimetres).build()))
+            .build();
+    return Study.with(id, Citation.with("Invented series " + id).firstAuthor(id).year(2020).build())
+        .invented(true)
+        .arms(List.of(Arm.with("A", MethodUsed.of(Method.of(method))).baseline(baseline).build()))
+        .outcomes(
+            List.of(
+                OutcomeReport.with(
+                        new Scope.OneArm("A"),
+                        Outcome.of("time-to-union"),
+                        new ReportedValue.Quantity(months.build()))
+                    .clock(clock)
+                    .build()))
+        .build();
+  }
+
+  PlacedCases cases() {
+    return new PlacedCases(answers);
+  }
+
+  @Override
+  public void close() {
+    search.close();
+    store.close();
+  }
+}
