@@ -98,6 +98,16 @@ class ArchitectureTest {
               Map.entry("figure", Set.of("problem")),
               Map.entry("wording", Set.of("evidence", "effect", "figure")),
               Map.entry(
+                  "claim",
+                  Set.of(
+                      "answer",
+                      "analysis",
+                      "selection",
+                      "search",
+                      "evidence",
+                      "figure",
+                      "problem")),
+              Map.entry(
                   "answer",
                   Set.of(
                       "analysis",
