@@ -26,6 +26,7 @@ public record Site(String title, Section section, boolean invented, Assets asset
     POOLED("/pooled", "Pooled results"),
     BY_SIZE("/by-size", "By size"),
     MAP("/map", "Gaps"),
+    CLAIM("/claim", "Check a claim"),
     IMPORT("/import", "Add studies"),
     METHOD("/method", "How it is worked out"),
     NONE("", "");
