@@ -144,15 +144,7 @@ final class AdjustedPart {
             effect.shown(method.get().upper()),
             Optional.empty());
     List<String> sentences = new ArrayList<>();
-    sentences.add(
-        entered
-            + " series: after "
-            + claim.a().name()
-            + " "
-            + compared.words()
-            + " after "
-            + claim.b().name()
-            + ".");
+    sentences.add(entered + " series: " + compared.words(claim) + ".");
     sentences.addAll(predicted(result));
     overlap(plan).ifPresent(sentences::add);
     return new Part(

@@ -32,6 +32,24 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
     StudyArms {
       cells = new LinkedHashMap<>(cells);
     }
+
+    /** Patients or limbs of all its arms, as far as they are counted. */
+    double patients() {
+      return cells.values().stream()
+          .map(arm -> arm.getOrDefault("total", arm.getOrDefault("n", "0")))
+          .mapToDouble(Double::parseDouble)
+          .sum();
+    }
+
+    /** Whether it joins methods of a piece, and not the two of a claim alone. */
+    boolean isThrough(Claim claim, List<String> piece) {
+      List<String> own = cells.keySet().stream().map(Method::code).filter(piece::contains).toList();
+      boolean onlyBoth =
+          own.size() == 2
+              && own.contains(claim.a().method().code())
+              && own.contains(claim.b().method().code());
+      return own.size() > 1 && !onlyBoth;
+    }
   }
 
   ArmTable {

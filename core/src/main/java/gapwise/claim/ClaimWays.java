@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Analyses the evidence on a claim in every defensible way: the direct comparison where there are
@@ -42,7 +43,6 @@ final class ClaimWays {
     Part direct = examined.direct();
     if (direct.compared().filter(told -> told.studies() > 1).isPresent()) {
       ObjectNode plan = direct.plan().orElseThrow().deepCopy();
-      plan.put("task", "multiverse");
       run("The direct comparison", plan, true, "no difference");
       return new Ways("the direct comparison", lines, notes);
     }
@@ -71,16 +71,11 @@ final class ClaimWays {
                 .rows()
                 .question()
                 .withAmong(
-                    examined
-                        .rows()
-                        .question()
-                        .among()
-                        .withMethods(java.util.Set.of(own.method().code()))),
+                    examined.rows().question().among().withMethods(Set.of(own.method().code()))),
             QuestionWords.of(examined.rows().question()),
             false)
         .ifPresent(
             plan -> {
-              plan.put("task", "multiverse");
               plan.put("threshold", threshold.getAsDouble());
               Measure measure = Told.measure(claim.outcome());
               String unit =
@@ -111,6 +106,11 @@ final class ClaimWays {
   }
 
   private void run(String what, ObjectNode plan, boolean aboveIsFirst, String against) {
+    // The exact likelihood has one scale; it stands among the models that are varied.
+    plan.put("task", "multiverse");
+    plan.put("model", "random-effects");
+    plan.put("interval", "hartung-knapp-never-narrower");
+    plan.remove("predictionInterval");
     Outcome outcome = runner.run(plan, Optional.empty());
     if (outcome instanceof Outcome.Wrong wrong) {
       notes.add(

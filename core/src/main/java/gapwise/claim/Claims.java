@@ -70,6 +70,7 @@ public final class Claims {
         direct,
         indirect,
         separate,
+        Lowering.notPooled(claim, answer),
         answer,
         ComparisonAlert.of(selection.rows()),
         new AdjustedPart(runner, claim, selection).all(),

@@ -51,9 +51,9 @@ public record Compared(
         .isPresent();
   }
 
-  /** What it says, such as "odds 1.9 times those (95 % interval 0.4 to 9.2)". */
-  String words() {
-    return effect.words(outcome, estimate, lower, upper);
+  /** What it says of the methods of a claim, as part of a sentence. */
+  String words(Claim claim) {
+    return effect.words(outcome, claim.a().name(), claim.b().name(), estimate, lower, upper);
   }
 
   /** What kind of number it is. */

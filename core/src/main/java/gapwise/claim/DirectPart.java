@@ -1,5 +1,6 @@
 package gapwise.claim;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -11,6 +12,7 @@ import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Studies that hold both methods of a claim, pooled. */
 final class DirectPart {
@@ -47,7 +49,7 @@ final class DirectPart {
           Optional.of(plan),
           Optional.empty());
     }
-    return told(plan, ((Outcome.Done) outcome).result(), rows.size());
+    return told(plan, ((Outcome.Done) outcome).result(), rows);
   }
 
   private ObjectNode plan(ArrayNode rows) {
@@ -60,43 +62,42 @@ final class DirectPart {
     return plan;
   }
 
-  private Part told(ObjectNode plan, Result result, int found) {
+  private Part told(ObjectNode plan, Result result, ArrayNode rows) {
+    int found = rows.size();
+    List<Integer> entered = entered(result);
     List<String> sentences = new ArrayList<>();
-    Optional<Compared> compared = compared(result);
+    Optional<Compared> compared =
+        result.summary().map(summary -> compared(summary.shown(), entered, rows));
     if (compared.isPresent()) {
       Compared told = compared.get();
       sentences.add(
           (told.studies() == 1 ? "One study" : told.studies() + " studies")
               + " with "
               + told.patients()
-              + " patients or limbs: after "
-              + claim.a().name()
-              + " "
-              + told.words()
-              + " after "
-              + claim.b().name()
+              + " patients or limbs: "
+              + told.words(claim)
               + ".");
       sentences.add(open(told));
+      if (told.studies() == 1) {
+        sentences.add("One study says nothing of how results differ elsewhere.");
+      }
     } else {
       sentences.add(
           (found == 1 ? "One study reports" : found + " studies report")
-              + " this outcome of both methods, yet no common value can be given; the notes say why.");
+              + " this outcome of both methods, yet no common value can be given.");
     }
-    if (compared.map(Compared::studies).orElse(0) < found) {
-      int without = found - compared.map(Compared::studies).orElse(0);
+    if (entered.size() < found) {
       sentences.add(
-          without
+          found
+              - entered.size()
               + " of "
               + found
               + " could not be pooled: "
               + (effect == Effect.ODDS_RATIO
                   ? "everybody or nobody had the event in both groups."
-                  : "no standard deviation is reported, nor what one could be had from."));
+                  : "no standard deviation is reported of both groups, nor what one could be had"
+                      + " from."));
     }
-    result.warnings().stream()
-        .filter(warning -> warning.code().equals("single-study"))
-        .findFirst()
-        .ifPresent(w -> sentences.add("One study says nothing of how results differ elsewhere."));
     return new Part(HEADING, sentences, compared, Optional.of(plan), Optional.of(result));
   }
 
@@ -108,32 +109,37 @@ final class DirectPart {
     };
   }
 
-  private Optional<Compared> compared(Result result) {
-    int studies =
-        (int)
-            result.studies().orElse(List.of()).stream()
-                .filter(study -> study.weightPercent().isPresent())
-                .count();
-    return result
-        .summary()
-        .map(
-            summary ->
-                new Compared(
-                    effect,
-                    claim.outcome(),
-                    Math.max(1, studies),
-                    Math.round(result.data().participants().orElse(0)),
-                    summary.shown().estimate(),
-                    summary.shown().lower(),
-                    summary.shown().upper(),
-                    prediction(summary.shown())));
+  /** Places of the rows whose effect was pooled. */
+  private static List<Integer> entered(Result result) {
+    List<Result.Study> studies = result.studies().orElse(List.of());
+    return IntStream.range(0, studies.size())
+        .filter(i -> studies.get(i).variance().isPresent())
+        .boxed()
+        .toList();
   }
 
-  private static Optional<Limits> prediction(Result.Shown shown) {
-    return shown.predictionLower().isPresent() && shown.predictionUpper().isPresent()
-        ? Optional.of(
-            new Limits(
-                shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
-        : Optional.empty();
+  private Compared compared(Result.Shown shown, List<Integer> entered, ArrayNode rows) {
+    double patients = 0;
+    for (int place : entered) {
+      for (String group : List.of("intervention.", "comparator.")) {
+        JsonNode row = rows.get(place);
+        patients += row.path(group + "total").asDouble(row.path(group + "n").asDouble());
+      }
+    }
+    Optional<Limits> prediction =
+        shown.predictionLower().isPresent() && shown.predictionUpper().isPresent()
+            ? Optional.of(
+                new Limits(
+                    shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
+            : Optional.empty();
+    return new Compared(
+        effect,
+        claim.outcome(),
+        entered.size(),
+        Math.round(patients),
+        shown.estimate(),
+        shown.lower(),
+        shown.upper(),
+        prediction);
   }
 }

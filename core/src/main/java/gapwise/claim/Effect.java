@@ -68,15 +68,32 @@ enum Effect {
     }
   }
 
-  /** Such as "the odds were 1.9 times as high (95 % interval 0.4 to 9.2)". */
-  String words(Outcome outcome, double estimate, double lower, double upper) {
+  /**
+   * Such as "the odds after bone transport were 1.9 times those after autograft (95 % interval 0.4
+   * to 9.2)".
+   */
+  String words(
+      Outcome outcome, String first, String second, double estimate, double lower, double upper) {
     Measure measure = figure(outcome);
-    String limits = " (95 % interval " + Shown.limits(measure, new Limits(lower, upper)) + ")";
     String value = Shown.value(measure, estimate);
-    return switch (this) {
-      case ODDS_RATIO -> "odds " + value + " times those" + limits;
-      case RATIO_OF_MEANS -> "a mean " + value + " times that" + limits;
-      case MEAN_DIFFERENCE -> "a difference of " + value + " " + measure.unit() + limits;
-    };
+    String said =
+        switch (this) {
+          case ODDS_RATIO ->
+              "the odds after " + first + " were " + value + " times those after " + second;
+          case RATIO_OF_MEANS ->
+              "the mean after " + first + " was " + value + " times that after " + second;
+          case MEAN_DIFFERENCE ->
+              "the mean after "
+                  + first
+                  + " differed by "
+                  + (value + " " + measure.unit()).stripTrailing()
+                  + " from that after "
+                  + second;
+        };
+    boolean endless = this != MEAN_DIFFERENCE && lower < 0.01 && upper > 100;
+    return said
+        + (endless
+            ? " (95 % interval from under 0.01 to over 100: the number says next to nothing)"
+            : " (95 % interval " + Shown.limits(measure, new Limits(lower, upper)) + ")");
   }
 }

@@ -67,7 +67,7 @@ final class IndirectPart {
     Result result = ((Outcome.Done) outcome).result();
     return result
         .network()
-        .map(network -> told(plan, result, network))
+        .map(network -> told(plan, result, network, table))
         .orElseGet(
             () ->
                 new Part(
@@ -78,7 +78,7 @@ final class IndirectPart {
                     Optional.of(result)));
   }
 
-  private Part told(ObjectNode plan, Result result, NetworkResult network) {
+  private Part told(ObjectNode plan, Result result, NetworkResult network, ArmTable table) {
     List<String> path = path(network);
     if (path.isEmpty()) {
       return new Part(
@@ -97,19 +97,10 @@ final class IndirectPart {
         path.stream()
             .map(code -> Claim.nameOf(Method.of(code)))
             .collect(Collectors.joining(", then "));
-    Optional<Compared> compared = effect(network).flatMap(one -> compared(one, network));
+    Optional<Compared> compared = effect(network).flatMap(one -> compared(one, network, table));
     List<String> sentences = new ArrayList<>();
     if (compared.isPresent()) {
-      sentences.add(
-          "Through "
-              + through
-              + ": after "
-              + claim.a().name()
-              + " "
-              + compared.get().words()
-              + " after "
-              + claim.b().name()
-              + ".");
+      sentences.add("Through " + through + ": " + compared.get().words(claim) + ".");
     } else {
       sentences.add(
           "A path leads through "
@@ -140,33 +131,40 @@ final class IndirectPart {
         .findFirst();
   }
 
-  private Optional<Compared> compared(NetworkResult.Effect one, NetworkResult network) {
+  private Optional<Compared> compared(
+      NetworkResult.Effect one, NetworkResult network, ArmTable table) {
     boolean alone =
         network.comparisons().stream()
             .noneMatch(edge -> joins(edge, claim.a().method(), claim.b().method()));
     if (alone) {
       return Optional.of(
-          made(network, one.shown().estimate(), one.shown().lower(), one.shown().upper()));
+          made(network, table, one.shown().estimate(), one.shown().lower(), one.shown().upper()));
     }
     return one.indirect()
         .map(
             part ->
                 made(
                     network,
+                    table,
                     effect.shown(part.estimate()),
                     effect.shown(part.estimate() - NORMAL_95 * part.standardError()),
                     effect.shown(part.estimate() + NORMAL_95 * part.standardError())));
   }
 
-  private Compared made(NetworkResult network, double estimate, double lower, double upper) {
-    int studies = network.comparisons().stream().mapToInt(NetworkResult.Edge::studies).sum();
-    double patients =
-        network.nodes().stream().mapToDouble(node -> node.participants().orElse(0)).sum();
+  private Compared made(
+      NetworkResult network, ArmTable table, double estimate, double lower, double upper) {
+    List<String> piece =
+        network.pieces().stream()
+            .filter(one -> one.contains(claim.a().method().code()))
+            .findFirst()
+            .orElse(List.of());
+    List<ArmTable.StudyArms> through =
+        table.studies().stream().filter(study -> study.isThrough(claim, piece)).toList();
     return new Compared(
         effect,
         claim.outcome(),
-        studies,
-        Math.round(patients),
+        through.size(),
+        Math.round(through.stream().mapToDouble(ArmTable.StudyArms::patients).sum()),
         estimate,
         lower,
         upper,

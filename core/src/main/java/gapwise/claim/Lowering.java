@@ -50,7 +50,7 @@ final class Lowering {
     lowering.followUp();
     lowering.lengths();
     lowering.smallStudies();
-    lowering.withoutSpread();
+    notPooled(claim, answer).ifPresent(lowering.facts::add);
     return List.copyOf(lowering.facts);
   }
 
@@ -196,31 +196,22 @@ final class Lowering {
         && events.count().share().filter(share -> share == 0 || share == 1).isPresent();
   }
 
-  private void withoutSpread() {
-    if (claim.outcome().kind() == Outcome.Kind.EVENT) {
-      return;
+  /** How many series of means could not be pooled, and why; empty where all could. */
+  static Optional<String> notPooled(Claim claim, Answer answer) {
+    if (claim.outcome().isEvent() || claim.outcome().kind() == Outcome.Kind.CATEGORIES) {
+      return Optional.empty();
     }
-    long without = count(Lowering::noSpread);
-    if (without > 0) {
-      facts.add(
-          "No standard deviation in "
-              + without
-              + " of "
-              + selection.rows().size()
-              + " series: their means are shown and cannot be pooled.");
-    }
-  }
-
-  static boolean noSpread(SelectedRow row) {
-    return row.value() instanceof ReportedValue.Quantity quantity && noSpread(quantity.summary());
-  }
-
-  private static boolean noSpread(Summary s) {
-    return s.standardDeviation().isEmpty()
-        && s.standardError().isEmpty()
-        && (s.lowerLimit().isEmpty() || s.upperLimit().isEmpty())
-        && (s.lowerQuartile().isEmpty() || s.upperQuartile().isEmpty())
-        && (s.minimum().isEmpty() || s.maximum().isEmpty());
+    List<Result.Study> series = answer.result().flatMap(Result::studies).orElse(List.of());
+    long without = series.stream().filter(one -> one.variance().isEmpty()).count();
+    return without == 0
+        ? Optional.empty()
+        : Optional.of(
+            "No standard deviation: "
+                + without
+                + " of "
+                + series.size()
+                + " series report none, nor what one could be had from; their means are listed and"
+                + " could not be pooled.");
   }
 
   private long count(Predicate<SelectedRow> which) {

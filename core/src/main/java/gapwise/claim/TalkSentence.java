@@ -59,12 +59,8 @@ final class TalkSentence {
             + pair()
             + " for "
             + what()
-            + ": after "
-            + claim.a().name()
-            + " "
-            + told.words()
-            + " after "
-            + claim.b().name()
+            + ": "
+            + told.words(claim)
             + ". ";
     return who + judged(told) + byLot(told);
   }
@@ -115,15 +111,7 @@ final class TalkSentence {
             : told.supports(claim.direction())
                 ? "which points the way of the claim if patients of those studies are alike"
                 : "which points against the claim if patients of those studies are alike";
-    return "Through studies with a third method: after "
-        + claim.a().name()
-        + " "
-        + told.words()
-        + " after "
-        + claim.b().name()
-        + ", "
-        + how
-        + ".";
+    return "Through studies with a third method, " + told.words(claim) + ", " + how + ".";
   }
 
   private String separately(List<Told> separate, List<Claim.Side> methods) {

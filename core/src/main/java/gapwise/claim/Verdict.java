@@ -40,6 +40,7 @@ public sealed interface Verdict {
    * @param direct studies that hold both methods
    * @param indirect through a third method
    * @param separate each method by itself, in words
+   * @param notPooled how many series could not be pooled; empty where all could
    * @param rows the series behind these, with the plan
    * @param alert what differs between the patients of both
    * @param adjusted series set against each other, without and with allowance for what differs
@@ -53,6 +54,7 @@ public sealed interface Verdict {
       Part direct,
       Part indirect,
       List<Told> separate,
+      Optional<String> notPooled,
       Answer rows,
       Optional<ComparisonAlert> alert,
       List<Part> adjusted,

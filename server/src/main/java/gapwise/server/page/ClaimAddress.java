@@ -100,7 +100,8 @@ final class ClaimAddress {
     if (text.matches("[1-9]\\d{0,4}")) {
       return Integer.parseInt(text);
     }
-    problems.add("least", "not-a-number", "'" + text + "'; expected a number of patients such as 5");
+    problems.add(
+        "least", "not-a-number", "'" + text + "'; expected a number of patients such as 5");
     return Question.USUAL_MINIMUM_PATIENTS;
   }
 

@@ -153,7 +153,9 @@ public final class ClaimPage {
     }
 
     private Address filters() {
-      return form.address().without(ClaimAddress.OWN).without(List.of("method", "outcome", "least"));
+      return form.address()
+          .without(ClaimAddress.OWN)
+          .without(List.of("method", "outcome", "least"));
     }
 
     /** What stands beside the page. */
@@ -213,9 +215,7 @@ public final class ClaimPage {
 
   private static List<Link> offers(Address address, Verdict verdict) {
     List<Verdict.Offer> offers =
-        verdict instanceof Refused refused
-            ? refused.offers()
-            : ((Examined) verdict).offers();
+        verdict instanceof Refused refused ? refused.offers() : ((Examined) verdict).offers();
     return offers.stream()
         .map(
             offer ->
