@@ -68,6 +68,7 @@ class ArchitectureTest {
               Map.entry(
                   "synthesis.patients",
                   Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),
+              Map.entry("synthesis.trial", Set.of("effect", "numeric")),
               Map.entry(
                   "synthesis.multiverse",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
@@ -91,6 +92,7 @@ class ArchitectureTest {
                       "synthesis.multilevel",
                       "synthesis.patients",
                       "synthesis.multiverse",
+                      "synthesis.trial",
                       "numeric",
                       "problem")),
               Map.entry("figure", Set.of("problem")),
@@ -104,6 +106,16 @@ class ArchitectureTest {
                       "search",
                       "evidence",
                       "wording",
+                      "figure",
+                      "problem")),
+              Map.entry(
+                  "claim",
+                  Set.of(
+                      "answer",
+                      "analysis",
+                      "selection",
+                      "search",
+                      "evidence",
                       "figure",
                       "problem")),
               Map.entry(

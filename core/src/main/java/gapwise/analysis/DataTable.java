@@ -13,7 +13,7 @@ import java.util.Set;
  * The rows a plan is run on.
  *
  * @param columns names in their order
- * @param rows at least one
+ * @param rows at least one, unless the plan needs none
  * @param warnings from making the rows
  * @param sha256 hash of the data, in hexadecimal
  * @param beside a second table that the plan names, such as numbers at risk

@@ -13,7 +13,8 @@ sealed interface Plan
         CurvePlan,
         SurvivalPlan,
         PatientsPlan,
-        MultiversePlan {
+        MultiversePlan,
+        TrialPlan {
   /** The plan as JSON with every default filled in; a copy. */
   ObjectNode json();
 

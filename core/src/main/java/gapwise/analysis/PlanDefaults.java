@@ -34,6 +34,9 @@ final class PlanDefaults {
           "pooledCurve",
           "measure",
           "scale",
+          "comparator",
+          "intervention",
+          "standardDeviation",
           "reportedAs",
           "methods",
           "pooledCounts",
@@ -77,6 +80,7 @@ final class PlanDefaults {
           "vary",
           "threshold",
           "list",
+          "power",
           "level");
 
   private static final Set<String> WITH_ZERO_CELLS =
@@ -99,6 +103,7 @@ final class PlanDefaults {
         VaryDefaults.fill(full);
       }
       case "agreement" -> agreement(given, full);
+      case "trial" -> trial(given, full);
       case "reconstruct-curve" -> text(given, full, "as", "event-free");
       default -> {
         // conversions and patients' times have no default but the level
@@ -128,6 +133,14 @@ final class PlanDefaults {
       number(given, full, "quadraturePoints", 25);
     }
     number(given, full, "centre", 0);
+  }
+
+  private static void trial(ObjectNode given, ObjectNode full) {
+    text(given, full, "measure", "proportion");
+    if (full.get("measure").asText().equals("mean")) {
+      text(given, full, "scale", "raw");
+    }
+    number(given, full, "power", 0.8);
   }
 
   private static void agreement(ObjectNode given, ObjectNode full) {

@@ -57,6 +57,7 @@ final class PlanReader {
       case "multiverse" -> multiverse(full);
       case "reconstruct-curve" -> CurvePlan.of(full, columns(full));
       case "survival" -> SurvivalPlan.of(full, columns(full));
+      case "trial" -> TrialPlan.of(full, columns(full));
       case "patients-with-summaries" -> PatientsPlan.of(full, columns(full));
       default -> full.get("model").asText().equals("network") ? network(full) : synthesis(full);
     };

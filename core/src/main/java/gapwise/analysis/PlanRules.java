@@ -49,6 +49,8 @@ final class PlanRules {
       rules.problems.addAll(CurveRules.check(plan));
     } else if (task.equals("patients-with-summaries")) {
       rules.problems.addAll(PatientsPlan.check(plan));
+    } else if (task.equals("trial")) {
+      rules.problems.addAll(TrialPlan.check(plan));
     } else if (task.equals("synthesis")) {
       rules.together();
       rules.problems.addAll(ModeratorRules.check(plan));

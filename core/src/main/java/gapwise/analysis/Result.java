@@ -37,6 +37,7 @@ public record Result(
     Optional<SmallStudyEffectsResult> smallStudyEffects,
     Optional<FunnelResult> funnel,
     Optional<MultiverseResult> multiverse,
+    Optional<TrialResult> trial,
     Optional<PatientsResult> patients,
     Optional<List<CurveResult>> curves,
     Optional<ComparisonResult> comparison,

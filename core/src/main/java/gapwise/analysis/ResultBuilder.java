@@ -27,6 +27,7 @@ final class ResultBuilder {
   private Optional<SmallStudyEffectsResult> smallStudyEffects = Optional.empty();
   private Optional<FunnelResult> funnel = Optional.empty();
   private Optional<MultiverseResult> multiverse = Optional.empty();
+  private Optional<TrialResult> trial = Optional.empty();
   private Optional<PatientsResult> patients = Optional.empty();
   private Optional<List<CurveResult>> curves = Optional.empty();
   private Optional<ComparisonResult> comparison = Optional.empty();
@@ -132,6 +133,11 @@ final class ResultBuilder {
     return this;
   }
 
+  ResultBuilder trial(TrialResult trial) {
+    this.trial = Optional.of(trial);
+    return this;
+  }
+
   ResultBuilder patients(PatientsResult patients) {
     this.patients = Optional.of(patients);
     return this;
@@ -195,6 +201,7 @@ final class ResultBuilder {
         smallStudyEffects,
         funnel,
         multiverse,
+        trial,
         patients,
         curves,
         comparison,

@@ -1,6 +1,9 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.evidence.Answer;
+import gapwise.evidence.Baseline;
+import gapwise.evidence.EventCount;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
 import gapwise.problem.Problem;
@@ -60,12 +63,27 @@ public final class SelectionRows implements EvidenceRows {
       row.defect()
           .map(defect -> defect.length().centreCentimetres())
           .ifPresent(length -> QuantityCells.put(cells, "defectLengthCentimetres", length));
+      infectedShare(row).ifPresent(share -> cells.put("infectedShare", "" + share));
       fill(row, selection.question(), cells, warnings);
       rows.add(cells);
     }
     selection.leftOut().forEach(left -> warnings.add(warning(left)));
     selection.notes().forEach(note -> warnings.add(Result.Warning.of(note.code(), note.message())));
     return new Selected(rows, warnings, selection.dataSha256());
+  }
+
+  /** Infected at the start, 0 to 1; empty where a paper does not say how many of how many. */
+  private static Optional<Double> infectedShare(SelectedRow row) {
+    Baseline baseline = row.arm().baseline();
+    Optional<Double> counted = baseline.infected().flatMap(EventCount::share);
+    if (counted.isPresent()) {
+      return counted;
+    }
+    Optional<Answer> answer = baseline.infectedAnswer();
+    if (answer.equals(Optional.of(Answer.YES))) {
+      return Optional.of(1.0);
+    }
+    return answer.equals(Optional.of(Answer.NO)) ? Optional.of(0.0) : Optional.empty();
   }
 
   private static void require(Selection selection, String measure) {
@@ -97,7 +115,7 @@ public final class SelectionRows implements EvidenceRows {
   }
 
   /** The measure that arms give for an outcome. */
-  static String measure(Outcome outcome) {
+  public static String measure(Outcome outcome) {
     return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES ? "proportion" : "mean";
   }
 

@@ -23,6 +23,10 @@ import java.util.TreeSet;
 record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
 
   DataTable read(Plan plan) {
+    if (!plan.json().has("source")) {
+      return new DataTable(
+          Set.of(), List.of(), List.of(), Hash.sha256("".getBytes(StandardCharsets.UTF_8)));
+    }
     DataTable table = read(plan.json().get("source"), "source", plan.measure());
     for (String field : List.of("numbersAtRisk", "summaries")) {
       JsonNode beside = plan.json().path(field);

@@ -37,6 +37,7 @@ public final class QuestionWords {
     if (!among.text().isEmpty()) {
       parts.add("“" + among.text() + "”");
     }
+    question.definition().ifPresent(words -> parts.add("defined as “" + words + "”"));
     among.yearFrom().ifPresent(year -> parts.add("published from " + year));
     among.yearTo().ifPresent(year -> parts.add("published up to " + year));
     String after = methods(among);

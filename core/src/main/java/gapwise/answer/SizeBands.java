@@ -49,12 +49,6 @@ public final class SizeBands {
     LengthRange closed =
         new LengthRange(lengths.fromCentimetres(), Double.isInfinite(to) ? to : Math.nextDown(to));
     SearchRequest among = question.among().withDefect(closed, SearchRequest.DefectMatch.CENTRE);
-    return answers.ask(
-        new Question(
-            question.outcome(),
-            among,
-            question.clock(),
-            question.minimumPatients(),
-            question.leastStatus()));
+    return answers.ask(question.withAmong(among));
   }
 }

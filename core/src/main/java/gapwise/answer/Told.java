@@ -39,7 +39,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
   }
 
   /** What the numbers of an outcome are. */
-  static Measure measure(Outcome outcome) {
+  public static Measure measure(Outcome outcome) {
     return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES
         ? Measure.of100()
         : Measure.mean(outcome.unit().map(Unit::symbol).orElse(""));
@@ -161,7 +161,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
   }
 
   /** How many the rows speak of, "212 limbs", in the unit that they all count. */
-  static String people(List<SelectedRow> rows) {
+  public static String people(List<SelectedRow> rows) {
     int sum = rows.stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
     List<CountedUnit> units =
         rows.stream()

@@ -93,6 +93,22 @@ public record SearchRequest(
         defectMatch);
   }
 
+  /** The same request narrowed to other methods. */
+  public SearchRequest withMethods(Set<String> codes) {
+    return new SearchRequest(
+        text,
+        codes,
+        bones,
+        segments,
+        infected,
+        designs,
+        outcomes,
+        yearFrom,
+        yearTo,
+        defect,
+        defectMatch);
+  }
+
   /** The same request with another missing length. */
   public SearchRequest withDefect(LengthRange range, DefectMatch match) {
     return new SearchRequest(

@@ -20,13 +20,16 @@ import java.util.Set;
  *     common practice (no source) and keeps single cases out of pooled series
  * @param leastStatus how far the extraction of a study must have come at least; empty takes drafts
  *     too
+ * @param definition the paper's own words for the outcome, letter for letter; empty takes every
+ *     definition
  */
 public record Question(
     Outcome outcome,
     SearchRequest among,
     Optional<Clock> clock,
     int minimumPatients,
-    Optional<ExtractionStatus> leastStatus) {
+    Optional<ExtractionStatus> leastStatus,
+    Optional<String> definition) {
 
   /** The least number of patients unless a person says otherwise (common practice, no source). */
   public static final int USUAL_MINIMUM_PATIENTS = 5;
@@ -36,16 +39,37 @@ public record Question(
     among = among.withOutcomes(Set.of());
     Objects.requireNonNull(clock, "clock");
     Objects.requireNonNull(leastStatus, "leastStatus");
+    Objects.requireNonNull(definition, "definition");
     if (minimumPatients < 1) {
       throw new IllegalArgumentException(
           "minimum of patients must be at least 1, was " + minimumPatients);
     }
   }
 
+  /** A question to studies of any definition. */
+  public Question(
+      Outcome outcome,
+      SearchRequest among,
+      Optional<Clock> clock,
+      int minimumPatients,
+      Optional<ExtractionStatus> leastStatus) {
+    this(outcome, among, clock, minimumPatients, leastStatus, Optional.empty());
+  }
+
   /** A question to studies of any status. */
   public Question(
       Outcome outcome, SearchRequest among, Optional<Clock> clock, int minimumPatients) {
     this(outcome, among, clock, minimumPatients, Optional.empty());
+  }
+
+  /** The same question on a clock. */
+  public Question withClock(Optional<Clock> other) {
+    return new Question(outcome, among, other, minimumPatients, leastStatus, definition);
+  }
+
+  /** The same question among other arms. */
+  public Question withAmong(SearchRequest other) {
+    return new Question(outcome, other, clock, minimumPatients, leastStatus, definition);
   }
 
   /** An outcome among arms, with the usual minimum of patients. */

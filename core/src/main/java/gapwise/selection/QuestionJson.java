@@ -47,6 +47,7 @@ public final class QuestionJson {
   private static final String STATUS = "status";
   private static final String TEXT = "text";
   private static final String CLOCK = "clock";
+  private static final String DEFINITION = "definition";
   private static final String MINIMUM_PATIENTS = "minimumPatients";
   private static final List<String> FIELDS =
       List.of(
@@ -64,6 +65,7 @@ public final class QuestionJson {
           STATUS,
           TEXT,
           CLOCK,
+          DEFINITION,
           MINIMUM_PATIENTS);
 
   private QuestionJson() {}
@@ -91,6 +93,7 @@ public final class QuestionJson {
       node.put(TEXT, among.text());
     }
     question.clock().ifPresent(clock -> node.put(CLOCK, clock.code()));
+    question.definition().ifPresent(words -> node.put(DEFINITION, words));
     return node.put(MINIMUM_PATIENTS, question.minimumPatients());
   }
 
@@ -151,7 +154,12 @@ public final class QuestionJson {
     }
     return Optional.of(
         new Question(
-            outcome.get(), among, clock, minimum.orElse(Question.USUAL_MINIMUM_PATIENTS), status));
+            outcome.get(),
+            among,
+            clock,
+            minimum.orElse(Question.USUAL_MINIMUM_PATIENTS),
+            status,
+            Optional.of(fields.text(DEFINITION)).filter(words -> !words.isBlank())));
   }
 
   private static DefectMatch match(PlanFields fields) {

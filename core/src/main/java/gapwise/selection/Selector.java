@@ -54,7 +54,8 @@ public final class Selector {
       choice.choose(one.reports()).ifPresent(rows::add);
       leftOut.addAll(choice.leftOut());
     }
-    List<SelectedRow> kept = withoutOverlap(largeEnough(question, rows, leftOut), leftOut);
+    List<SelectedRow> kept =
+        withoutOverlap(asDefined(question, largeEnough(question, rows, leftOut), leftOut), leftOut);
     return new Selection(
         question,
         kept,
@@ -130,6 +131,29 @@ public final class Selector {
                     + "; at least "
                     + question.minimumPatients()
                     + " are asked for."));
+      }
+    }
+    return kept;
+  }
+
+  private static List<SelectedRow> asDefined(
+      Question question, List<SelectedRow> rows, List<LeftOut> leftOut) {
+    if (question.definition().isEmpty()) {
+      return rows;
+    }
+    List<SelectedRow> kept = new ArrayList<>();
+    for (SelectedRow row : rows) {
+      Optional<String> stated = row.definition(question.outcome());
+      if (stated.equals(question.definition())) {
+        kept.add(row);
+      } else {
+        leftOut.add(
+            leftOut(
+                row,
+                "different-definition",
+                stated
+                    .map(words -> "It defines the outcome as “" + words + "”.")
+                    .orElse("It does not say how it defines the outcome.")));
       }
     }
     return kept;

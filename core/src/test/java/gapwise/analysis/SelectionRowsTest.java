@@ -22,12 +22,14 @@ import gapwise.evidence.Unit;
 import gapwise.search.LuceneStudySearch;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
+import gapwise.selection.QuestionJson;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -104,6 +106,24 @@ class SelectionRowsTest {
 
   private static Question union() {
     return Question.about(Outcome.of("union"), SearchRequest.EVERYTHING);
+  }
+
+  @Test
+  void theShareInfectedAtTheStartStandsInTheRowsAsFarAsItIsKnown() {
+    save("one", "bone-transport", 5, events(17, 20));
+    Study counted = base.studies(Set.of("one")).get("one").study();
+    Arm arm = counted.arms().get(0);
+    Baseline infected = arm.baseline().but().infected(EventCount.of(5, 20)).build();
+    base.save(
+        counted.but().arms(List.of(arm.but().baseline(infected).build())).build(),
+        "a reviewer",
+        "test",
+        1);
+    save("two", "bone-transport", 5, events(18, 20));
+    EvidenceRows.Selected selected =
+        new SelectionRows(selector::select).rows(QuestionJson.write(union()), "proportion");
+    assertEquals("0.25", selected.rows().get(0).get("infectedShare"));
+    assertEquals(null, selected.rows().get(1).get("infectedShare"));
   }
 
   @Test

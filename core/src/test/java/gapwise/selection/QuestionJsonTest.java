@@ -136,7 +136,8 @@ class QuestionJsonTest {
         among,
         random.nextBoolean() ? Optional.of(Clock.DOCKING) : Optional.empty(),
         1 + random.nextInt(20),
-        random.nextBoolean() ? Optional.of(ExtractionStatus.VERIFIED) : Optional.empty());
+        random.nextBoolean() ? Optional.of(ExtractionStatus.VERIFIED) : Optional.empty(),
+        random.nextBoolean() ? Optional.of("three of four \"cortices\"") : Optional.empty());
   }
 
   private static Question read(String text) {

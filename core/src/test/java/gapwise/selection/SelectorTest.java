@@ -393,6 +393,25 @@ class SelectorTest {
   }
 
   @Test
+  void onlyRowsOfTheDefinitionAskedForAreTaken() {
+    home.keep(
+        study("a", events(5, 6).definition("three cortices").build()),
+        study("b", events(5, 6).definition("walking without pain").build()),
+        study("c", events(5, 6).build()));
+    Selection selection =
+        home.selector.select(
+            new Question(
+                UNION,
+                SearchRequest.EVERYTHING,
+                Optional.empty(),
+                5,
+                Optional.empty(),
+                Optional.of("three cortices")));
+    assertEquals(List.of("a"), studies(selection));
+    assertEquals(List.of("different-definition", "different-definition"), codes(selection));
+  }
+
+  @Test
   void definitionsAreOfferedWithTheirNumberOfRows() {
     home.keep(
         study("a", union(5, 6)).but().unionDefinition("three cortices").build(),

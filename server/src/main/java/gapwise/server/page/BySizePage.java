@@ -253,13 +253,7 @@ public final class BySizePage {
   /** On the clock that the figure shows, since bands on other clocks would not belong to it. */
   private List<Band> bands(Address address, Selection selection, List<Double> cuts) {
     Question asked = selection.question();
-    Question onClock =
-        new Question(
-            asked.outcome(),
-            asked.among(),
-            selection.clock(),
-            asked.minimumPatients(),
-            asked.leastStatus());
+    Question onClock = asked.withClock(selection.clock());
     return SizeBands.of(answers, onClock, cuts).stream().map(band -> band(address, band)).toList();
   }
 

@@ -4,21 +4,15 @@ import gapwise.answer.EvidenceGrid;
 import gapwise.answer.HeadToHead;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
-import java.util.LinkedHashMap;
-import java.util.Map;
-import java.util.function.Function;
 
 /**
  * Counts for the map, each made once for a state of the evidence base. Safe for use by many
  * threads.
  */
 final class MapCounts {
-  /** Requests whose counts are kept; a count is a few kilobytes. */
-  private static final int KEPT = 200;
-
   private final StudySearch search;
-  private final Latest<EvidenceGrid> grids;
-  private final Latest<HeadToHead> comparisons;
+  private final Latest<SearchRequest, EvidenceGrid> grids;
+  private final Latest<SearchRequest, HeadToHead> comparisons;
 
   MapCounts(StudySearch search) {
     this.search = search;
@@ -37,36 +31,5 @@ final class MapCounts {
   /** The number of the last change that is counted. */
   long change() {
     return search.shownChange();
-  }
-
-  private static final class Latest<T> {
-    private final Function<SearchRequest, T> count;
-    private final Map<SearchRequest, T> kept =
-        new LinkedHashMap<>(16, 0.75f, true) {
-          private static final long serialVersionUID = 1L;
-
-          @Override
-          protected boolean removeEldestEntry(Map.Entry<SearchRequest, T> eldest) {
-            return size() > KEPT;
-          }
-        };
-    private long change = -1;
-
-    Latest(Function<SearchRequest, T> count) {
-      this.count = count;
-    }
-
-    synchronized T at(long now, SearchRequest request) {
-      if (now != change) {
-        kept.clear();
-        change = now;
-      }
-      T known = kept.get(request);
-      if (known == null) {
-        known = count.apply(request);
-        kept.put(request, known);
-      }
-      return known;
-    }
   }
 }

@@ -27,6 +27,7 @@ public record Site(String title, Section section, boolean invented, Assets asset
     BY_SIZE("/by-size", "By size"),
     MAP("/map", "Gaps"),
     CASE("/case", "Place a case"),
+    CLAIM("/claim", "Check a claim"),
     IMPORT("/import", "Add studies"),
     METHOD("/method", "How it is worked out"),
     NONE("", "");

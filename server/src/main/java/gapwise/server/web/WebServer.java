@@ -7,6 +7,7 @@ import gapwise.server.job.ImportJobs;
 import gapwise.server.page.Assets;
 import gapwise.server.page.BySizePage;
 import gapwise.server.page.CasePage;
+import gapwise.server.page.ClaimPage;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.EvidencePage;
 import gapwise.server.page.ImportPage;
@@ -77,6 +78,7 @@ public final class WebServer implements AutoCloseable {
               new BySizePage(templates, sites, home.search(), answers, version).addTo(routes);
               new MapPage(templates, sites, home.search(), home::study, version).addTo(routes);
               new CasePage(templates, sites, answers, version).addTo(routes);
+              new ClaimPage(templates, sites, home.search(), answers, version).addTo(routes);
               new ImportPage(templates, sites, jobs, home::study).addTo(routes);
               new MethodPage(templates, sites).addTo(routes);
               new Api(home, jobs, version).addTo(routes);

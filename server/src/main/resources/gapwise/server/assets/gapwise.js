@@ -11,3 +11,20 @@
   document.addEventListener("DOMContentLoaded", unfold);
   wide.addEventListener("change", unfold);
 })();
+
+// A button that copies the words of another element stands only where the browser can copy.
+(() => {
+  "use strict";
+  const ready = () => {
+    document.querySelectorAll("button[data-copy]").forEach((button) => {
+      const source = document.getElementById(button.dataset.copy);
+      if (!navigator.clipboard || !source) { return; }
+      button.hidden = false;
+      button.addEventListener("click", async () => {
+        await navigator.clipboard.writeText(source.textContent.trim());
+        button.textContent = "Copied";
+      });
+    });
+  };
+  document.addEventListener("DOMContentLoaded", ready);
+})();

@@ -1,0 +1,27 @@
+package gapwise.analysis;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+
+/**
+ * What a trial of two equal arms needs. Part of a {@link Result}.
+ *
+ * @param patientsPerArm rounded up
+ * @param patients of both arms
+ * @param exactPatientsPerArm before rounding up
+ * @param patientsPerArmWithContinuityCorrection for proportions, if an exact test will read them
+ * @param difference intervention less comparator, of logarithms on the log scale
+ * @param standardDeviation within arms, for means
+ * @param groupsWithSpread how many groups gave it; left out if the plan itself did
+ */
+@JsonInclude(JsonInclude.Include.NON_ABSENT)
+public record TrialResult(
+    long patientsPerArm,
+    long patients,
+    double exactPatientsPerArm,
+    OptionalLong patientsPerArmWithContinuityCorrection,
+    double difference,
+    OptionalDouble standardDeviation,
+    OptionalInt groupsWithSpread) {}

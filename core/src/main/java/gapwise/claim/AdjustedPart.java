@@ -1,0 +1,260 @@
+package gapwise.claim;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.QuestionPlan;
+import gapwise.analysis.RegressionResult;
+import gapwise.analysis.Result;
+import gapwise.analysis.Runner;
+import gapwise.answer.QuestionWords;
+import gapwise.answer.Told;
+import gapwise.evidence.EventCount;
+import gapwise.evidence.Method;
+import gapwise.figure.Limits;
+import gapwise.figure.Measure;
+import gapwise.figure.Shown;
+import gapwise.problem.Problem;
+import gapwise.selection.SelectedRow;
+import gapwise.selection.Selection;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Predicate;
+
+/** Separate series of both methods set against each other, with allowance for what differs. */
+final class AdjustedPart {
+  /** Fewer series a moderator make no line that a new series would leave in place. */
+  static final int SERIES_PER_MODERATOR = 10;
+
+  private static final String LENGTH = "defectLengthCentimetres";
+  private static final String INFECTED = "infectedShare";
+
+  private final Runner runner;
+  private final Claim claim;
+  private final Selection selection;
+  private final Effect effect;
+
+  AdjustedPart(Runner runner, Claim claim, Selection selection) {
+    this.runner = runner;
+    this.claim = claim;
+    this.selection = selection;
+    this.effect = Effect.of(claim.outcome());
+  }
+
+  /** Without allowance, with length, with length and infection. */
+  List<Part> all() {
+    return List.of(
+        part("Without allowance for anything", List.of()),
+        part("With allowance for missing bone", List.of(LENGTH)),
+        part("With allowance for missing bone and infection", List.of(LENGTH, INFECTED)));
+  }
+
+  private Part part(String heading, List<String> moderators) {
+    int needed = SERIES_PER_MODERATOR * (moderators.size() + 1);
+    Predicate<SelectedRow> tells =
+        row ->
+            (!moderators.contains(LENGTH) || length(row).isPresent())
+                && (!moderators.contains(INFECTED) || infected(row));
+    long usable = selection.rows().stream().filter(tells).count();
+    if (usable < needed) {
+      return Part.none(heading, tooFew(usable, needed));
+    }
+    Optional<ObjectNode> plan = plan(moderators);
+    if (plan.isEmpty()) {
+      return Part.none(heading, "This outcome is not pooled.");
+    }
+    Outcome outcome = runner.run(plan.get(), Optional.empty());
+    if (outcome instanceof Outcome.Wrong wrong) {
+      return Part.none(
+          heading,
+          "Not worked out: "
+              + wrong.problems().stream().map(Problem::message).findFirst().orElse("")
+              + ".");
+    }
+    return told(heading, plan.get(), ((Outcome.Done) outcome).result(), needed);
+  }
+
+  private static String tooFew(long usable, int needed) {
+    return "Not worked out: "
+        + usable
+        + " series of both methods tell what is needed, and it takes "
+        + needed
+        + " (ten series for each thing allowed for, the method being one; common practice, no"
+        + " source). With fewer, one odd series makes the answer.";
+  }
+
+  private Optional<ObjectNode> plan(List<String> moderators) {
+    Optional<ObjectNode> plan =
+        QuestionPlan.of(
+            selection.question(),
+            QuestionWords.of(selection.question()) + ", set against each other",
+            false);
+    plan.ifPresent(
+        json -> {
+          json.put("model", "random-effects");
+          json.remove(List.of("interval", "predictionInterval"));
+          ArrayNode terms = json.putArray("moderators");
+          terms.addObject().put("column", "method").put("reference", claim.b().method().code());
+          moderators.forEach(terms::add);
+          ArrayNode predictions = json.putArray("predictions");
+          for (Claim.Side side : List.of(claim.a(), claim.b())) {
+            ObjectNode at = predictions.addObject().put("method", side.method().code());
+            if (moderators.contains(LENGTH)) {
+              at.put(LENGTH, middleLength());
+            }
+            if (moderators.contains(INFECTED)) {
+              at.put(INFECTED, 0.5);
+            }
+          }
+        });
+    return plan;
+  }
+
+  private Part told(String heading, ObjectNode plan, Result result, int needed) {
+    long entered =
+        result.studies().orElse(List.of()).stream()
+            .filter(s -> s.weightPercent().isPresent())
+            .count();
+    if (entered < needed && result.regression().isPresent()) {
+      return Part.none(heading, tooFew(entered, needed));
+    }
+    Optional<RegressionResult.Coefficient> method =
+        result.regression().stream()
+            .flatMap(regression -> regression.coefficients().stream())
+            .filter(one -> one.term().equals("method=" + claim.a().method().code()))
+            .findFirst();
+    if (method.isEmpty()) {
+      return new Part(
+          heading,
+          List.of("Not worked out: what is allowed for cannot be told apart in these series."),
+          Optional.empty(),
+          Optional.of(plan),
+          Optional.of(result));
+    }
+    Compared compared =
+        new Compared(
+            effect,
+            claim.outcome(),
+            (int) entered,
+            Math.round(result.data().participants().orElse(0)),
+            effect.shown(method.get().estimate()),
+            effect.shown(method.get().lower()),
+            effect.shown(method.get().upper()),
+            Optional.empty());
+    List<String> sentences = new ArrayList<>();
+    sentences.add(entered + " series: " + compared.words(claim) + ".");
+    sentences.addAll(predicted(result));
+    overlap(plan).ifPresent(sentences::add);
+    return new Part(
+        heading, sentences, Optional.of(compared), Optional.of(plan), Optional.of(result));
+  }
+
+  private List<String> predicted(Result result) {
+    List<RegressionResult.Prediction> both =
+        result.regression().flatMap(RegressionResult::predictions).orElse(List.of());
+    if (both.size() != 2) {
+      return List.of();
+    }
+    boolean atLength = both.get(0).at().containsKey(LENGTH);
+    boolean atInfected = both.get(0).at().containsKey(INFECTED);
+    String at =
+        atLength
+            ? "At "
+                + Shown.centimetres(middleLength())
+                + " cm"
+                + (atInfected ? " and half of the patients infected" : "")
+                + ", the line gives "
+            : "The model gives ";
+    String words =
+        at
+            + average(both.get(0))
+            + " after "
+            + claim.a().name()
+            + " and "
+            + average(both.get(1))
+            + " after "
+            + claim.b().name()
+            + ".";
+    boolean outside = both.stream().anyMatch(RegressionResult.Prediction::outsideData);
+    return outside
+        ? List.of(words, "These values lie outside what the series report.")
+        : List.of(words);
+  }
+
+  private String average(RegressionResult.Prediction prediction) {
+    Measure measure = Told.measure(claim.outcome());
+    String unit = measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
+    return Shown.value(measure, prediction.shown().estimate())
+        + unit.stripTrailing()
+        + " ("
+        + Shown.limits(measure, new Limits(prediction.shown().lower(), prediction.shown().upper()))
+        + ")";
+  }
+
+  /** Where the lengths of one method have no counterpart in the other. */
+  private Optional<String> overlap(ObjectNode plan) {
+    if (!plan.path("moderators").toString().contains(LENGTH)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "Mean or median lengths of the series run "
+            + reach(claim.a().method())
+            + " after "
+            + claim.a().name()
+            + " and "
+            + reach(claim.b().method())
+            + " after "
+            + claim.b().name()
+            + "; beyond what both share the line leaves the data of one of them. Allowance is made"
+            + " by means of series, not patient by patient, and for nothing else.");
+  }
+
+  private String reach(Method method) {
+    List<Double> lengths =
+        selection.rows().stream()
+            .filter(row -> row.arm().method().principal().equals(method))
+            .map(AdjustedPart::length)
+            .filter(OptionalDouble::isPresent)
+            .map(OptionalDouble::getAsDouble)
+            .sorted()
+            .toList();
+    return lengths.isEmpty()
+        ? "over nothing that is known"
+        : "from "
+            + Shown.centimetres(lengths.get(0))
+            + " to "
+            + Shown.centimetres(lengths.get(lengths.size() - 1))
+            + " cm";
+  }
+
+  /** The middle of the lengths of all series, at which both methods are told. */
+  private double middleLength() {
+    List<Double> lengths =
+        selection.rows().stream()
+            .map(AdjustedPart::length)
+            .filter(OptionalDouble::isPresent)
+            .map(OptionalDouble::getAsDouble)
+            .sorted()
+            .toList();
+    return lengths.get(lengths.size() / 2);
+  }
+
+  private static OptionalDouble length(SelectedRow row) {
+    return row.defect()
+        .map(defect -> defect.length().centreCentimetres())
+        .orElse(OptionalDouble.empty());
+  }
+
+  private static boolean infected(SelectedRow row) {
+    return row.arm().baseline().infected().flatMap(EventCount::share).isPresent()
+        || row.arm()
+            .baseline()
+            .infectedAnswer()
+            .filter(
+                answer ->
+                    answer == gapwise.evidence.Answer.YES || answer == gapwise.evidence.Answer.NO)
+            .isPresent();
+  }
+}

@@ -1,0 +1,135 @@
+package gapwise.claim;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.SelectionRows;
+import gapwise.evidence.Method;
+import gapwise.selection.QuestionJson;
+import gapwise.selection.SelectedRow;
+import gapwise.selection.Selection;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Studies that hold several methods, as rows of a plan: the arms one by one, or two of them side by
+ * side. Numbers are those that the evidence base gives for each arm.
+ *
+ * @param studies arms by study, each method once
+ * @param twice labels of studies left out because one method stands in them twice
+ */
+record ArmTable(List<StudyArms> studies, List<String> twice) {
+  /** Cells that are numbers of an arm. */
+  private static final Set<String> NUMBERS =
+      Set.of("events", "total", "n", "mean", "sd", "median", "q1", "q3", "min", "max");
+
+  /** The arms of one study by method, with their cells. */
+  record StudyArms(String label, Map<Method, Map<String, String>> cells) {
+    StudyArms {
+      cells = new LinkedHashMap<>(cells);
+    }
+
+    /** Patients or limbs of all its arms, as far as they are counted. */
+    double patients() {
+      return cells.values().stream()
+          .map(arm -> arm.getOrDefault("total", arm.getOrDefault("n", "0")))
+          .mapToDouble(Double::parseDouble)
+          .sum();
+    }
+
+    /** Whether it joins methods of a piece, and not the two of a claim alone. */
+    boolean isThrough(Claim claim, List<String> piece) {
+      List<String> own = cells.keySet().stream().map(Method::code).filter(piece::contains).toList();
+      boolean onlyBoth =
+          own.size() == 2
+              && own.contains(claim.a().method().code())
+              && own.contains(claim.b().method().code());
+      return own.size() > 1 && !onlyBoth;
+    }
+  }
+
+  ArmTable {
+    studies = List.copyOf(studies);
+    twice = List.copyOf(twice);
+  }
+
+  /** The studies of a selection that hold two methods or more. */
+  static ArmTable of(Selection selection) {
+    if (selection.rows().isEmpty()) {
+      return new ArmTable(List.of(), List.of());
+    }
+    List<Map<String, String>> cells =
+        new SelectionRows(question -> selection)
+            .rows(
+                QuestionJson.write(selection.question()),
+                SelectionRows.measure(selection.question().outcome()))
+            .rows();
+    Map<String, List<Integer>> byStudy = new LinkedHashMap<>();
+    for (int i = 0; i < cells.size(); i++) {
+      String id = selection.rows().get(i).study().id();
+      byStudy.computeIfAbsent(id, study -> new ArrayList<>()).add(i);
+    }
+    List<StudyArms> studies = new ArrayList<>();
+    List<String> twice = new ArrayList<>();
+    Set<String> labels = new LinkedHashSet<>();
+    byStudy.forEach(
+        (id, places) -> {
+          Map<Method, Map<String, String>> arms = new LinkedHashMap<>();
+          for (int place : places) {
+            arms.put(method(selection.rows().get(place)), cells.get(place));
+          }
+          String name = selection.rows().get(places.get(0)).study().citation().label();
+          String label = labels.add(name) ? name : name + " (" + id + ")";
+          if (arms.size() > 1 && arms.size() == places.size()) {
+            studies.add(new StudyArms(label, arms));
+          } else if (arms.size() > 1) {
+            twice.add(label);
+          }
+        });
+    return new ArmTable(studies, twice);
+  }
+
+  private static Method method(SelectedRow row) {
+    return row.arm().method().principal();
+  }
+
+  /** One row a study: the first method as the intervention, the second as the comparator. */
+  ArrayNode pairs(Method intervention, Method comparator) {
+    ArrayNode rows = JsonNodeFactory.instance.arrayNode();
+    for (StudyArms study : studies) {
+      if (study.cells().containsKey(intervention) && study.cells().containsKey(comparator)) {
+        ObjectNode row = rows.addObject().put("study", study.label());
+        numbers(row, "intervention.", study.cells().get(intervention));
+        numbers(row, "comparator.", study.cells().get(comparator));
+      }
+    }
+    return rows;
+  }
+
+  /** One row an arm. */
+  ArrayNode arms() {
+    ArrayNode rows = JsonNodeFactory.instance.arrayNode();
+    for (StudyArms study : studies) {
+      study
+          .cells()
+          .forEach(
+              (method, cells) -> {
+                ObjectNode row = rows.addObject().put("study", study.label());
+                row.put("treatment", method.code());
+                numbers(row, "", cells);
+              });
+    }
+    return rows;
+  }
+
+  private static void numbers(ObjectNode row, String before, Map<String, String> cells) {
+    cells.keySet().stream()
+        .filter(NUMBERS::contains)
+        .sorted()
+        .forEach(role -> row.put(before + role, Double.parseDouble(cells.get(role))));
+  }
+}

@@ -1,0 +1,145 @@
+package gapwise.claim;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Result;
+import gapwise.analysis.Runner;
+import gapwise.figure.Limits;
+import gapwise.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** Studies that hold both methods of a claim, pooled. */
+final class DirectPart {
+  static final String HEADING = "Direct comparisons";
+
+  private final Runner runner;
+  private final Claim claim;
+  private final Effect effect;
+
+  DirectPart(Runner runner, Claim claim) {
+    this.runner = runner;
+    this.claim = claim;
+    this.effect = Effect.of(claim.outcome());
+  }
+
+  Part of(ArmTable table) {
+    ArrayNode rows = table.pairs(claim.a().method(), claim.b().method());
+    if (rows.isEmpty()) {
+      return Part.none(
+          HEADING,
+          "No study here treated some patients by "
+              + claim.a().name()
+              + " and others by "
+              + claim.b().name()
+              + " and reports this outcome of both. There is no direct comparison.");
+    }
+    ObjectNode plan = plan(rows);
+    Outcome outcome = runner.run(plan, Optional.empty());
+    if (outcome instanceof Outcome.Wrong wrong) {
+      return new Part(
+          HEADING,
+          wrong.problems().stream().map(Problem::message).toList(),
+          Optional.empty(),
+          Optional.of(plan),
+          Optional.empty());
+    }
+    return told(plan, ((Outcome.Done) outcome).result(), rows);
+  }
+
+  private ObjectNode plan(ArrayNode rows) {
+    ObjectNode plan = JsonNodeFactory.instance.objectNode();
+    plan.put(
+        "title",
+        claim.outcome().label() + ": " + claim.a().name() + " against " + claim.b().name());
+    plan.putObject("source").set("rows", rows);
+    effect.pool(plan);
+    return plan;
+  }
+
+  private Part told(ObjectNode plan, Result result, ArrayNode rows) {
+    int found = rows.size();
+    List<Integer> entered = entered(result);
+    List<String> sentences = new ArrayList<>();
+    Optional<Compared> compared =
+        result.summary().map(summary -> compared(summary.shown(), entered, rows));
+    if (compared.isPresent()) {
+      Compared told = compared.get();
+      sentences.add(
+          (told.studies() == 1 ? "One study" : told.studies() + " studies")
+              + " with "
+              + told.patients()
+              + " patients or limbs: "
+              + told.words(claim)
+              + ".");
+      sentences.add(open(told));
+      if (told.studies() == 1) {
+        sentences.add("One study says nothing of how results differ elsewhere.");
+      }
+    } else {
+      sentences.add(
+          (found == 1 ? "One study reports" : found + " studies report")
+              + " this outcome of both methods, yet no common value can be given.");
+    }
+    if (entered.size() < found) {
+      sentences.add(
+          found
+              - entered.size()
+              + " of "
+              + found
+              + " could not be pooled: "
+              + (effect == Effect.ODDS_RATIO
+                  ? "everybody or nobody had the event in both groups."
+                  : "no standard deviation is reported of both groups, nor what one could be had"
+                      + " from."));
+    }
+    return new Part(HEADING, sentences, compared, Optional.of(plan), Optional.of(result));
+  }
+
+  private static String open(Compared told) {
+    return switch (told.lean()) {
+      case OPEN -> "The interval holds no difference, more and less alike: it is left open.";
+      case FIRST_MORE -> "The whole interval lies on the side of more after the first method.";
+      case FIRST_LESS -> "The whole interval lies on the side of less after the first method.";
+    };
+  }
+
+  /** Places of the rows whose effect was pooled. */
+  private static List<Integer> entered(Result result) {
+    List<Result.Study> studies = result.studies().orElse(List.of());
+    return IntStream.range(0, studies.size())
+        .filter(i -> studies.get(i).variance().isPresent())
+        .boxed()
+        .toList();
+  }
+
+  private Compared compared(Result.Shown shown, List<Integer> entered, ArrayNode rows) {
+    double patients = 0;
+    for (int place : entered) {
+      for (String group : List.of("intervention.", "comparator.")) {
+        JsonNode row = rows.get(place);
+        patients += row.path(group + "total").asDouble(row.path(group + "n").asDouble());
+      }
+    }
+    Optional<Limits> prediction =
+        shown.predictionLower().isPresent() && shown.predictionUpper().isPresent()
+            ? Optional.of(
+                new Limits(
+                    shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
+            : Optional.empty();
+    return new Compared(
+        effect,
+        claim.outcome(),
+        entered.size(),
+        Math.round(patients),
+        shown.estimate(),
+        shown.lower(),
+        shown.upper(),
+        prediction);
+  }
+}

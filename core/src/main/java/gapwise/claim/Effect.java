@@ -1,0 +1,99 @@
+package gapwise.claim;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.QuestionPlan;
+import gapwise.analysis.SelectionRows;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.Unit;
+import gapwise.figure.Limits;
+import gapwise.figure.Measure;
+import gapwise.figure.Shown;
+import gapwise.search.SearchRequest;
+import gapwise.selection.Question;
+
+/** How two methods are set against each other for an outcome. */
+enum Effect {
+  ODDS_RATIO("odds-ratio"),
+  RATIO_OF_MEANS("ratio-of-means"),
+  MEAN_DIFFERENCE("mean-difference");
+
+  private final String measure;
+
+  Effect(String measure) {
+    this.measure = measure;
+  }
+
+  /** The measure of two groups in a plan. */
+  String measure() {
+    return measure;
+  }
+
+  /** Shares of patients by odds, what the usual plan takes on the log scale by ratios. */
+  static Effect of(Outcome outcome) {
+    if (SelectionRows.measure(outcome).equals("proportion")) {
+      return ODDS_RATIO;
+    }
+    String scale =
+        QuestionPlan.of(Question.about(outcome, SearchRequest.EVERYTHING), "", false)
+            .map(plan -> plan.path("scale").asText())
+            .orElse("raw");
+    return scale.equals("log") ? RATIO_OF_MEANS : MEAN_DIFFERENCE;
+  }
+
+  /** The value that says no difference, as people read it. */
+  double none() {
+    return this == MEAN_DIFFERENCE ? 0 : 1;
+  }
+
+  /** From the analysis scale to what people read. */
+  double shown(double value) {
+    return this == MEAN_DIFFERENCE ? value : Math.exp(value);
+  }
+
+  Measure figure(Outcome outcome) {
+    return this == MEAN_DIFFERENCE
+        ? Measure.difference(outcome.unit().map(Unit::symbol).orElse(""))
+        : Measure.ratio();
+  }
+
+  /** Adds how such effects are pooled over studies. */
+  void pool(ObjectNode plan) {
+    plan.put("measure", measure);
+    if (this == ODDS_RATIO) {
+      plan.put("model", "exact-likelihood");
+      plan.put("interval", "t-k-minus-1");
+      plan.put("predictionInterval", "t-k-minus-2");
+    } else {
+      plan.put("interval", "hartung-knapp-never-narrower");
+    }
+  }
+
+  /**
+   * Such as "the odds after bone transport were 1.9 times those after autograft (95 % interval 0.4
+   * to 9.2)".
+   */
+  String words(
+      Outcome outcome, String first, String second, double estimate, double lower, double upper) {
+    Measure measure = figure(outcome);
+    String value = Shown.value(measure, estimate);
+    String said =
+        switch (this) {
+          case ODDS_RATIO ->
+              "the odds after " + first + " were " + value + " times those after " + second;
+          case RATIO_OF_MEANS ->
+              "the mean after " + first + " was " + value + " times that after " + second;
+          case MEAN_DIFFERENCE ->
+              "the mean after "
+                  + first
+                  + " differed by "
+                  + (value + " " + measure.unit()).stripTrailing()
+                  + " from that after "
+                  + second;
+        };
+    boolean endless = this != MEAN_DIFFERENCE && lower < 0.01 && upper > 100;
+    return said
+        + (endless
+            ? " (95 % interval from under 0.01 to over 100: the number says next to nothing)"
+            : " (95 % interval " + Shown.limits(measure, new Limits(lower, upper)) + ")");
+  }
+}

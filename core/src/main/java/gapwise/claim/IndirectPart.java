@@ -1,0 +1,212 @@
+package gapwise.claim;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.NetworkResult;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Result;
+import gapwise.analysis.Runner;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome.Better;
+import gapwise.problem.Problem;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The two methods of a claim compared through others, by a network of studies. */
+final class IndirectPart {
+  static final String HEADING = "Indirect comparison";
+
+  /** Normal limits of 95 %, as the network plan makes them. */
+  private static final double NORMAL_95 = 1.959963984540054;
+
+  private final Runner runner;
+  private final Claim claim;
+  private final Effect effect;
+
+  IndirectPart(Runner runner, Claim claim) {
+    this.runner = runner;
+    this.claim = claim;
+    this.effect = Effect.of(claim.outcome());
+  }
+
+  Part of(ArmTable table) {
+    ArrayNode rows = table.arms();
+    for (Claim.Side side : List.of(claim.a(), claim.b())) {
+      boolean there = table.studies().stream().anyMatch(s -> s.cells().containsKey(side.method()));
+      if (!there) {
+        return Part.none(
+            HEADING,
+            "No path: no study here holds "
+                + side.name()
+                + " beside another method and reports this outcome of both.");
+      }
+    }
+    ObjectNode plan = JsonNodeFactory.instance.objectNode();
+    plan.put("title", claim.outcome().label() + ": methods compared within studies");
+    plan.putObject("source").set("rows", rows);
+    plan.put("measure", effect.measure());
+    plan.put("model", "network");
+    plan.put("reference", claim.b().method().code());
+    plan.put("better", claim.outcome().better() == Better.MORE ? "higher" : "lower");
+    Outcome outcome = runner.run(plan, Optional.empty());
+    if (outcome instanceof Outcome.Wrong wrong) {
+      return new Part(
+          HEADING,
+          wrong.problems().stream().map(Problem::message).toList(),
+          Optional.empty(),
+          Optional.of(plan),
+          Optional.empty());
+    }
+    Result result = ((Outcome.Done) outcome).result();
+    return result
+        .network()
+        .map(network -> told(plan, result, network, table))
+        .orElseGet(
+            () ->
+                new Part(
+                    HEADING,
+                    List.of("The studies give no network: too few tell what is needed."),
+                    Optional.empty(),
+                    Optional.of(plan),
+                    Optional.of(result)));
+  }
+
+  private Part told(ObjectNode plan, Result result, NetworkResult network, ArmTable table) {
+    List<String> path = path(network);
+    if (path.isEmpty()) {
+      return new Part(
+          HEADING,
+          List.of(
+              "No path: no third method joins "
+                  + claim.a().name()
+                  + " and "
+                  + claim.b().name()
+                  + " through studies that hold two methods each."),
+          Optional.empty(),
+          Optional.of(plan),
+          Optional.of(result));
+    }
+    String through =
+        path.stream()
+            .map(code -> Claim.nameOf(Method.of(code)))
+            .collect(Collectors.joining(", then "));
+    Optional<Compared> compared = effect(network).flatMap(one -> compared(one, network, table));
+    List<String> sentences = new ArrayList<>();
+    if (compared.isPresent()) {
+      sentences.add("Through " + through + ": " + compared.get().words(claim) + ".");
+    } else {
+      sentences.add(
+          "A path leads through "
+              + through
+              + ", but studies of more than two methods do not let it be told apart from the direct"
+              + " comparison.");
+    }
+    sentences.add(
+        "This holds only if the patients of these studies are alike in what matters; nobody was"
+            + " drawn by lot between the two methods.");
+    effect(network)
+        .flatMap(NetworkResult.Effect::inconsistency)
+        .ifPresent(
+            difference ->
+                sentences.add(
+                    "Direct and indirect evidence "
+                        + (difference.pValue() < 0.10
+                            ? "contradict each other more than chance explains."
+                            : "do not contradict each other more than chance explains, which with"
+                                + " few studies says little.")));
+    return new Part(HEADING, sentences, compared, Optional.of(plan), Optional.of(result));
+  }
+
+  private Optional<NetworkResult.Effect> effect(NetworkResult network) {
+    return network.effects().stream()
+        .filter(one -> one.treatment1().equals(claim.a().method().code()))
+        .filter(one -> one.treatment2().equals(claim.b().method().code()))
+        .findFirst();
+  }
+
+  private Optional<Compared> compared(
+      NetworkResult.Effect one, NetworkResult network, ArmTable table) {
+    boolean alone =
+        network.comparisons().stream()
+            .noneMatch(edge -> joins(edge, claim.a().method(), claim.b().method()));
+    if (alone) {
+      return Optional.of(
+          made(network, table, one.shown().estimate(), one.shown().lower(), one.shown().upper()));
+    }
+    return one.indirect()
+        .map(
+            part ->
+                made(
+                    network,
+                    table,
+                    effect.shown(part.estimate()),
+                    effect.shown(part.estimate() - NORMAL_95 * part.standardError()),
+                    effect.shown(part.estimate() + NORMAL_95 * part.standardError())));
+  }
+
+  private Compared made(
+      NetworkResult network, ArmTable table, double estimate, double lower, double upper) {
+    List<String> piece =
+        network.pieces().stream()
+            .filter(one -> one.contains(claim.a().method().code()))
+            .findFirst()
+            .orElse(List.of());
+    List<ArmTable.StudyArms> through =
+        table.studies().stream().filter(study -> study.isThrough(claim, piece)).toList();
+    return new Compared(
+        effect,
+        claim.outcome(),
+        through.size(),
+        Math.round(through.stream().mapToDouble(ArmTable.StudyArms::patients).sum()),
+        estimate,
+        lower,
+        upper,
+        Optional.empty());
+  }
+
+  private static boolean joins(NetworkResult.Edge edge, Method one, Method other) {
+    return (edge.treatment1().equals(one.code()) && edge.treatment2().equals(other.code()))
+        || (edge.treatment1().equals(other.code()) && edge.treatment2().equals(one.code()));
+  }
+
+  /**
+   * Methods between the two on a shortest way that is not the direct one; empty if there is none.
+   */
+  private List<String> path(NetworkResult network) {
+    String from = claim.a().method().code();
+    String to = claim.b().method().code();
+    Map<String, String> before = new HashMap<>(Map.of(from, from));
+    Deque<String> next = new ArrayDeque<>(List.of(from));
+    while (!next.isEmpty() && !before.containsKey(to)) {
+      String here = next.remove();
+      for (NetworkResult.Edge edge : network.comparisons()) {
+        if (!joins(edge, claim.a().method(), claim.b().method())) {
+          other(edge, here)
+              .filter(there -> before.putIfAbsent(there, here) == null)
+              .ifPresent(next::add);
+        }
+      }
+    }
+    List<String> between = new ArrayList<>();
+    String step = before.getOrDefault(to, from);
+    while (before.containsKey(to) && !step.equals(from)) {
+      between.add(0, step);
+      step = before.get(step);
+    }
+    return between;
+  }
+
+  private static Optional<String> other(NetworkResult.Edge edge, String here) {
+    if (edge.treatment1().equals(here)) {
+      return Optional.of(edge.treatment2());
+    }
+    return edge.treatment2().equals(here) ? Optional.of(edge.treatment1()) : Optional.empty();
+  }
+}

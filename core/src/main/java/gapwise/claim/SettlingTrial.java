@@ -1,0 +1,138 @@
+package gapwise.claim;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Result;
+import gapwise.analysis.Runner;
+import gapwise.analysis.TrialResult;
+import gapwise.answer.Answer;
+import gapwise.answer.Told;
+import gapwise.figure.Measure;
+import gapwise.figure.Shown;
+import gapwise.problem.Problem;
+import gapwise.selection.QuestionJson;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Asks the plan how many patients a trial of the two methods needs. */
+final class SettlingTrial {
+  /** Of 100 patients (common practice, no source). */
+  static final double USUAL_OF_100 = 10;
+
+  /** Percent of the mean (common practice, no source). */
+  static final double USUAL_PERCENT = 20;
+
+  private final Runner runner;
+  private final Claim claim;
+  private final Answer answer;
+  private final boolean ofHundred;
+
+  SettlingTrial(Runner runner, Claim claim, Answer answer) {
+    this.runner = runner;
+    this.claim = claim;
+    this.answer = answer;
+    this.ofHundred = Effect.of(claim.outcome()) == Effect.ODDS_RATIO;
+  }
+
+  /**
+   * The trial.
+   *
+   * @param asked the difference that would matter; empty takes the usual one
+   */
+  Settling of(OptionalDouble asked) {
+    OptionalDouble comparator = pooled();
+    double usual = ofHundred ? USUAL_OF_100 : USUAL_PERCENT;
+    double difference = asked.orElse(usual);
+    if (comparator.isEmpty()) {
+      return new Settling(
+          "Not worked out: no pooled value can be given after "
+              + claim.b().name()
+              + ", from which a trial would start.",
+          difference,
+          asked.isEmpty(),
+          ofHundred,
+          Optional.empty());
+    }
+    double from = comparator.getAsDouble();
+    double sign = claim.direction() == Direction.MORE ? 1 : -1;
+    double step = sign * difference / 100;
+    if (ofHundred && asked.isEmpty() && !(from + step > 0 && from + step < 1)) {
+      // Half of what is left to everybody or nobody, where ten of 100 are not left.
+      step = sign * (sign > 0 ? 1 - from : from) / 2;
+      difference = Math.abs(step) * 100;
+    }
+    ObjectNode plan = plan(from, ofHundred ? from + step : from * (1 + step));
+    Outcome outcome = runner.run(plan, Optional.empty());
+    String sentence =
+        outcome instanceof Outcome.Done done
+            ? told(plan, done.result().trial().orElseThrow())
+            : "Not worked out: "
+                + ((Outcome.Wrong) outcome)
+                    .problems().stream().map(Problem::message).findFirst().orElse("")
+                + ".";
+    return new Settling(sentence, difference, asked.isEmpty(), ofHundred, Optional.of(plan));
+  }
+
+  /** The pooled value of the second method, as people read it. */
+  private OptionalDouble pooled() {
+    return answer
+        .result()
+        .flatMap(
+            result ->
+                result.subgroups().orElse(List.of()).stream()
+                    .filter(group -> group.level().equals(claim.b().method().code()))
+                    .findFirst()
+                    .flatMap(Result.Subgroup::summary))
+        .map(summary -> OptionalDouble.of(summary.shown().estimate()))
+        .orElse(OptionalDouble.empty());
+  }
+
+  private ObjectNode plan(double comparator, double intervention) {
+    ObjectNode plan = JsonNodeFactory.instance.objectNode();
+    plan.put("task", "trial");
+    plan.put("title", "A trial of " + claim.a().name() + " against " + claim.b().name());
+    plan.put("measure", ofHundred ? "proportion" : "mean");
+    if (!ofHundred) {
+      plan.putObject("source").set("evidence", QuestionJson.write(answer.question()));
+      boolean logs = Effect.of(claim.outcome()) == Effect.RATIO_OF_MEANS;
+      plan.put("scale", logs ? "log" : "raw");
+    }
+    plan.put("comparator", comparator);
+    return plan.put("intervention", intervention);
+  }
+
+  private String told(ObjectNode plan, TrialResult trial) {
+    Measure measure = Told.measure(claim.outcome());
+    String unit = ofHundred ? " of 100" : " " + measure.unit();
+    String text =
+        "A trial of two equal arms drawn by lot would need "
+            + trial.patientsPerArm()
+            + " patients in each arm, "
+            + trial.patients()
+            + " in all, to find "
+            + Shown.value(measure, plan.get("intervention").asDouble())
+            + " after "
+            + claim.a().name()
+            + " against "
+            + Shown.value(measure, plan.get("comparator").asDouble())
+            + unit.stripTrailing()
+            + " after "
+            + claim.b().name()
+            + " (two-sided 5 %, power 80 %), before anyone is lost";
+    String corrected =
+        trial.patientsPerArmWithContinuityCorrection().isPresent()
+            ? "; read by an exact test, some "
+                + trial.patientsPerArmWithContinuityCorrection().getAsLong()
+                + " in each arm"
+            : "";
+    String spread =
+        trial.groupsWithSpread().isPresent()
+            ? "; how widely patients differ is taken from the "
+                + trial.groupsWithSpread().getAsInt()
+                + " series that tell it"
+            : "";
+    return text + corrected + spread + ".";
+  }
+}

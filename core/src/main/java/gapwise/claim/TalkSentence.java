@@ -1,0 +1,139 @@
+package gapwise.claim;
+
+import gapwise.answer.Told;
+import gapwise.evidence.Design;
+import gapwise.evidence.Outcome;
+import gapwise.selection.SelectedRow;
+import gapwise.selection.Selection;
+import java.util.List;
+
+/** What may honestly be said of a claim today, never with more certainty than its numbers carry. */
+final class TalkSentence {
+  private final Claim claim;
+  private final Part direct;
+  private final Part indirect;
+  private final Selection selection;
+
+  TalkSentence(Claim claim, Part direct, Part indirect, Selection selection) {
+    this.claim = claim;
+    this.direct = direct;
+    this.indirect = indirect;
+    this.selection = selection;
+  }
+
+  /**
+   * The sentences.
+   *
+   * @param separate each method by itself
+   * @param methods the methods of {@code separate}, in its order
+   */
+  String of(List<Told> separate, List<Claim.Side> methods) {
+    if (direct.compared().isPresent()) {
+      return ofDirect(direct.compared().get());
+    }
+    String none =
+        direct.result().isPresent()
+            ? "No pooled direct comparison of " + pair() + " can be given for "
+            : "No study here has compared " + pair() + " directly for ";
+    String start = none + what() + ". ";
+    String through = indirect.compared().map(told -> ofIndirect(told) + " ").orElse("");
+    return start + through + separately(separate, methods);
+  }
+
+  private String pair() {
+    return claim.a().name() + " with " + claim.b().name();
+  }
+
+  private String what() {
+    return "“" + claim.outcome().label() + "”" + claim.scope();
+  }
+
+  private String ofDirect(Compared told) {
+    String who =
+        (told.studies() == 1 ? "One study" : told.studies() + " studies")
+            + " with "
+            + told.patients()
+            + " patients or limbs "
+            + (told.studies() == 1 ? "has" : "have")
+            + " compared "
+            + pair()
+            + " for "
+            + what()
+            + ": "
+            + told.words(claim)
+            + ". ";
+    return who + judged(told) + byLot(told);
+  }
+
+  private String judged(Compared told) {
+    Outcome outcome = claim.outcome();
+    if (told.lean() == Compared.Lean.OPEN) {
+      return "That leaves open which of the two has "
+          + claim.direction().word(outcome)
+          + " of it: the claim can neither be made nor denied today.";
+    }
+    String open = told.predictionOpen() ? " A further study could still find the opposite." : "";
+    return told.supports(claim.direction())
+        ? "So far the average points the way of the claim." + open
+        : "So far the average points against the claim." + open;
+  }
+
+  private String byLot(Compared told) {
+    long drawn =
+        selection.rows().stream()
+            .filter(row -> comparesBoth(row))
+            .map(SelectedRow::study)
+            .distinct()
+            .filter(study -> study.design().filter(d -> d == Design.RANDOMISED).isPresent())
+            .count();
+    if (drawn >= told.studies()) {
+      return told.studies() == 1
+          ? " It drew the patients by lot; one small trial settles nothing alone."
+          : " All drew the patients by lot.";
+    }
+    return (drawn == 0
+            ? " Patients were not drawn by lot"
+            : " Patients were drawn by lot in " + drawn + " of them only")
+        + ", so how they differ may explain it.";
+  }
+
+  private boolean comparesBoth(SelectedRow row) {
+    return selection.rows().stream()
+        .filter(other -> other.study().id().equals(row.study().id()))
+        .anyMatch(
+            other -> !other.arm().method().principal().equals(row.arm().method().principal()));
+  }
+
+  private String ofIndirect(Compared told) {
+    String how =
+        told.lean() == Compared.Lean.OPEN
+            ? "which leaves the direction open"
+            : told.supports(claim.direction())
+                ? "which points the way of the claim if patients of those studies are alike"
+                : "which points against the claim if patients of those studies are alike";
+    return "Through studies with a third method, " + told.words(claim) + ", " + how + ".";
+  }
+
+  private String separately(List<Told> separate, List<Claim.Side> methods) {
+    StringBuilder text = new StringBuilder("Separate series, which are no comparison, report");
+    for (int i = 0; i < separate.size(); i++) {
+      Told told = separate.get(i);
+      String from =
+          told.then().isEmpty()
+              ? ""
+              : told.then().get(0).replaceFirst("^From ", "").replace(".", "");
+      text.append(i == 0 ? " after " : "; after ")
+          .append(methods.get(i).name())
+          .append(": ")
+          .append(told.value().orElse(""))
+          .append(told.rest().replaceFirst("[.]$", ""));
+      if (told.value().isPresent() && !from.isEmpty()) {
+        text.append(", ").append(from);
+      }
+    }
+    return text.append(
+            ". How the patients differ may explain how the results do: the claim cannot be made"
+                + " from them.")
+        .toString();
+  }
+}
