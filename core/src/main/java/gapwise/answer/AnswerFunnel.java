@@ -28,11 +28,11 @@ public final class AnswerFunnel {
    *
    * @param title what is shown
    * @param axis words at the axis of effects
-   * @param version version of the program
+   * @param edition state of program and data
    * @param invented whether the data are invented
    */
   public static Optional<Funnel> of(
-      Result result, String title, AxisWords axis, String version, boolean invented) {
+      Result result, String title, AxisWords axis, Edition edition, boolean invented) {
     return result
         .funnel()
         .map(
@@ -49,7 +49,7 @@ public final class AnswerFunnel {
                     contours(funnel),
                     imagined(funnel),
                     cautions(funnel),
-                    provenance(result, funnel, version, invented)));
+                    provenance(result, funnel, edition, invented)));
   }
 
   private static FunnelScale scale(Result result) {
@@ -140,14 +140,13 @@ public final class AnswerFunnel {
   }
 
   private static Provenance provenance(
-      Result result, FunnelResult funnel, String version, boolean invented) {
-    String hash = result.data().sha256();
+      Result result, FunnelResult funnel, Edition edition, boolean invented) {
     return new Provenance(
         funnel.points().size(),
         "",
         ModelWords.model(result.plan()),
-        "Gapwise " + version + ", data " + hash.substring(0, Math.min(12, hash.length())),
-        Optional.empty(),
+        edition.words(result.data().sha256()),
+        edition.date(),
         invented);
   }
 }

@@ -2,6 +2,7 @@ package gapwise.answer;
 
 import gapwise.figure.NetworkGraph;
 import gapwise.figure.Provenance;
+import gapwise.figure.Reference;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,12 +21,16 @@ public final class ComparisonsGraph {
    * The figure; empty where no study holds two methods.
    *
    * @param title what is shown
-   * @param version version of the program
-   * @param change number of the last change of the evidence base
+   * @param edition state of program and evidence base
    * @param invented whether the data are invented
+   * @param references the studies of the pairs
    */
   public static Optional<NetworkGraph> of(
-      HeadToHead found, String title, String version, long change, boolean invented) {
+      HeadToHead found,
+      String title,
+      Edition edition,
+      boolean invented,
+      List<Reference> references) {
     if (found.pairs().isEmpty()) {
       return Optional.empty();
     }
@@ -57,8 +62,9 @@ public final class ComparisonsGraph {
                 found.studies(),
                 patients + " patients",
                 "",
-                "Gapwise " + version + ", change " + change,
-                Optional.empty(),
-                invented)));
+                edition.words(),
+                edition.date(),
+                invented,
+                references)));
   }
 }

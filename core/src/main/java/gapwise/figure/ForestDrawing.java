@@ -25,7 +25,7 @@ public final class ForestDrawing {
   private static Picture picture(Board board, PageOfParts page, int number, int of) {
     Style.Sheet sheet = board.style().sheet();
     Forest forest = board.forest();
-    double height = sheet.pageHeight().orElse(page.height());
+    double height = sheet.fixedHeight().orElse(page.height());
     String title = forest.heading().title() + (of > 1 ? ", page " + number + " of " + of : "");
     boolean links =
         forest.rows().stream().anyMatch(row -> row.href().isPresent())

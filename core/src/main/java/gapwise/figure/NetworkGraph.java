@@ -24,7 +24,8 @@ public record NetworkGraph(
     List<Node> nodes,
     List<Edge> edges,
     List<String> cautions,
-    Provenance provenance) {
+    Provenance provenance)
+    implements Figure {
   public NetworkGraph {
     Check.words(title, "title");
     sentences = List.copyOf(sentences);
@@ -90,7 +91,8 @@ public record NetworkGraph(
   }
 
   /** The graph in a few sentences, for those who cannot see it. */
-  String description() {
+  @Override
+  public String description() {
     StringBuilder words = new StringBuilder("Network of treatments. ");
     if (provenance.demonstration()) {
       words.append(Provenance.INVENTED).append(' ');
@@ -104,5 +106,15 @@ public record NetworkGraph(
     }
     cautions.forEach(caution -> words.append(caution).append(' '));
     return words.toString().strip();
+  }
+
+  @Override
+  public List<Picture> draw(Medium medium) {
+    return List.of(NetworkGraphDrawing.draw(this, medium));
+  }
+
+  @Override
+  public String csv() {
+    return NetworkGraphTable.of(this).csv();
   }
 }
