@@ -37,8 +37,7 @@ public record CurveTable(List<Line> lines) {
     names.addAll(List.of("value-is", "time-is"));
     names.addAll(CsvOrigin.NAMES);
     StringBuilder out = new StringBuilder();
-    CSVFormat format =
-        CSVFormat.RFC4180.builder().setHeader(names.toArray(String[]::new)).get();
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(names.toArray(String[]::new)).get();
     try (CSVPrinter printer = new CSVPrinter(out, format)) {
       for (Curve curve : figure.curves()) {
         print(printer, figure, curve, new Curve.Step(0, 1, Optional.empty()));

@@ -57,8 +57,7 @@ record FieldPage(Figure figure, List<String> sentences, Style style, Content con
   private Plan plan(Style on) {
     List<Part> strip =
         figure.provenance().demonstration() ? List.of(Strip.invented(on)) : List.of();
-    List<Part> title =
-        List.of(line(on, 0, figure.title(), Lettering.bold(on.type().title()), 0));
+    List<Part> title = List.of(line(on, 0, figure.title(), Lettering.bold(on.type().title()), 0));
     return on.sheet().landscape() ? landscape(on, strip, title) : upright(on, strip, title);
   }
 
@@ -75,8 +74,7 @@ record FieldPage(Figure figure, List<String> sentences, Style style, Content con
             + PageOfParts.margins(on.sheet().margin());
     double field = field(on, words);
     List<Part> main = List.of(content.plot(on, field));
-    return new Plan(
-        on, strip, head, main, List.of(), foot, words + PageOfParts.sum(main));
+    return new Plan(on, strip, head, main, List.of(), foot, words + PageOfParts.sum(main));
   }
 
   private Plan landscape(Style on, List<Part> strip, List<Part> title) {

@@ -22,6 +22,11 @@ public interface Figure {
   /** Its drawings: one, or as many sheets as a medium of fixed height takes. */
   List<Picture> draw(Medium medium);
 
+  /** How many drawings a medium takes. */
+  default int sheets(Medium medium) {
+    return 1;
+  }
+
   /** Its data as CSV (RFC 4180); each line says what figure, model and data it belongs to. */
   String csv();
 

@@ -121,6 +121,11 @@ public record Forest(
   }
 
   @Override
+  public int sheets(Medium medium) {
+    return ForestDrawing.sheets(this, medium);
+  }
+
+  @Override
   public String csv() {
     return ForestTable.of(this).csv();
   }

@@ -22,6 +22,11 @@ public final class ForestDrawing {
     return List.copyOf(pictures);
   }
 
+  /** How many drawings {@link #draw} gives. */
+  static int sheets(Forest forest, Medium medium) {
+    return new Paginator(Board.of(forest, medium)).pages().size();
+  }
+
   private static Picture picture(Board board, PageOfParts page, int number, int of) {
     Style.Sheet sheet = board.style().sheet();
     Forest forest = board.forest();

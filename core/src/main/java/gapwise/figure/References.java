@@ -84,8 +84,7 @@ public record References(List<Reference> list) {
         each.authors().forEach(author -> name(authors.addObject(), author));
       }
       each.year()
-          .ifPresent(
-              year -> item.putObject("issued").putArray("date-parts").addArray().add(year));
+          .ifPresent(year -> item.putObject("issued").putArray("date-parts").addArray().add(year));
       put(item, "container-title", each.journal());
       put(item, "volume", each.volume());
       put(item, "issue", each.issue());

@@ -84,8 +84,7 @@ record Style(Sheet sheet, Type type, Rhythm rhythm) {
 
   private Style resized(double width, OptionalDouble height) {
     return new Style(
-        new Sheet(
-            width, height, sheet.trimmed(), sheet.unit(), sheet.margin(), sheet.stacked()),
+        new Sheet(width, height, sheet.trimmed(), sheet.unit(), sheet.margin(), sheet.stacked()),
         type,
         rhythm);
   }

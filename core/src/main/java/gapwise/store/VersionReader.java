@@ -79,8 +79,7 @@ final class VersionReader {
 
   static Optional<Instant> lastChangeAt(Handle handle) {
     return handle
-        .createQuery(
-            "SELECT written_at FROM document_version ORDER BY change_number DESC LIMIT 1")
+        .createQuery("SELECT written_at FROM document_version ORDER BY change_number DESC LIMIT 1")
         .mapTo(String.class)
         .findOne()
         .map(Instant::parse);

@@ -130,6 +130,7 @@ class EvidenceGridTest {
     HeadToHead found =
         HeadToHead.of(
             arms(arm("s1", "bone-transport", Design.SERIES, 4, 10)), SearchRequest.EVERYTHING);
-    assertTrue(ComparisonsGraph.of(found, "Pairs", Edition.ofProgram("test"), true, List.of()).isEmpty());
+    assertTrue(
+        ComparisonsGraph.of(found, "Pairs", Edition.ofProgram("test"), true, List.of()).isEmpty());
   }
 }

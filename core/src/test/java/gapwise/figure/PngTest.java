@@ -44,7 +44,10 @@ class PngTest {
   @Test
   void theFileCarriesTitleAndCaptionAsTextChunks() {
     // PNG specification (W3C), 11.3.4.5: iTXt holds a keyword and text in UTF-8.
-    String bytes = new String(FigureFile.of(FOREST, FileKind.PNG, FigureFile.Wish.of(Medium.PHONE)), StandardCharsets.UTF_8);
+    String bytes =
+        new String(
+            FigureFile.of(FOREST, FileKind.PNG, FigureFile.Wish.of(Medium.PHONE)),
+            StandardCharsets.UTF_8);
     assertTrue(bytes.contains("iTXtTitle\u0000"));
     assertTrue(bytes.contains(FOREST.heading().title()));
     assertTrue(bytes.contains(Provenance.INVENTED));

@@ -2,6 +2,7 @@ package gapwise.server.cli;
 
 import gapwise.analysis.Result;
 import gapwise.answer.AnswerForest;
+import gapwise.answer.Edition;
 import gapwise.answer.PlainForest;
 import gapwise.figure.Forest;
 import gapwise.figure.ForestDrawing;
@@ -35,7 +36,7 @@ final class PlanFigure {
       return Optional.empty();
     }
     return home.flatMap(open -> open.answers().of(result))
-        .map(answer -> AnswerForest.of(answer, result, Version.NUMBER))
-        .or(() -> Optional.of(PlainForest.of(result, Version.NUMBER)));
+        .map(answer -> AnswerForest.of(answer, result, home.orElseThrow().edition(Version.NUMBER)))
+        .or(() -> Optional.of(PlainForest.of(result, Edition.ofProgram(Version.NUMBER))));
   }
 }
