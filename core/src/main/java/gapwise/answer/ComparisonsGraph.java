@@ -13,7 +13,9 @@ public final class ComparisonsGraph {
   public static final List<String> CAUTIONS =
       List.of(
           "A line says that a study treated some patients one way and some the other. It does not"
-              + " say that the groups were alike, nor which method did better.");
+              + " say that the groups were alike, nor which method did better.",
+          "A study that holds two methods did not always mean to compare them, and what no study"
+              + " here holds may have been compared elsewhere.");
 
   private ComparisonsGraph() {}
 
@@ -21,6 +23,7 @@ public final class ComparisonsGraph {
    * The figure; empty where no study holds two methods.
    *
    * @param title what is shown
+   * @param sentence what was found
    * @param edition state of program and evidence base
    * @param invented whether the data are invented
    * @param references the studies of the pairs
@@ -28,6 +31,7 @@ public final class ComparisonsGraph {
   public static Optional<NetworkGraph> of(
       HeadToHead found,
       String title,
+      String sentence,
       Edition edition,
       boolean invented,
       List<Reference> references) {
@@ -54,7 +58,7 @@ public final class ComparisonsGraph {
     return Optional.of(
         new NetworkGraph(
             title,
-            List.of(),
+            List.of(sentence),
             nodes,
             edges,
             CAUTIONS,

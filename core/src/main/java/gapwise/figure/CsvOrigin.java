@@ -10,7 +10,7 @@ final class CsvOrigin {
   static final List<String> NAMES =
       List.of(
           "figure",
-          "series-shown",
+          "series-or-studies",
           "participants",
           "model",
           "data-version",

@@ -28,7 +28,7 @@ public record CurveFigure(
     Provenance provenance)
     implements Figure {
   /** More lines cannot be told apart without colour. */
-  static final int MOST_CURVES = 6;
+  public static final int MOST_CURVES = 6;
 
   private static final int MOST_MARKS = 7;
 

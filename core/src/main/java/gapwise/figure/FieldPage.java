@@ -138,7 +138,7 @@ record FieldPage(Figure figure, List<String> sentences, Style style, Content con
   }
 
   private Part source(Style on) {
-    String phrases = String.join(" \u00b7 ", figure.provenance().phrases());
+    String phrases = String.join(" \u00b7 ", figure.source());
     return line(on, 0, phrases, on.source(), on.type().foot() * 0.6);
   }
 

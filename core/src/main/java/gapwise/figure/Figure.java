@@ -35,8 +35,13 @@ public interface Figure {
     return provenance().references();
   }
 
+  /** The line under it: how many, model, data version, date. */
+  default List<String> source() {
+    return provenance().phrases();
+  }
+
   /** The caption that travels with it: result, cautions, size, model, data version, date. */
   default String caption() {
-    return description() + " " + String.join(". ", provenance().phrases()) + ".";
+    return description() + " " + String.join(". ", source()) + ".";
   }
 }

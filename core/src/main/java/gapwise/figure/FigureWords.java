@@ -43,8 +43,10 @@ final class FigureWords {
       forest.leftOut().forEach(row -> tail.add(new LeftOutLine(board, row)));
     }
     tail.add(Key.of(board));
-    tail.add(line(board, SpanKey.words(forest), board.style().small(), small * 0.2));
-    forest.notes().forEach(note -> tail.add(line(board, note, board.style().small(), small * 0.3)));
+    tail.add(line(board, SpanKey.words(forest), board.style().source(), small * 0.2));
+    forest
+        .notes()
+        .forEach(note -> tail.add(line(board, note, board.style().source(), small * 0.3)));
     return List.copyOf(tail);
   }
 

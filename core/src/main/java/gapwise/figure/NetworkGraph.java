@@ -1,5 +1,6 @@
 package gapwise.figure;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -106,6 +107,19 @@ public record NetworkGraph(
     }
     cautions.forEach(caution -> words.append(caution).append(' '));
     return words.toString().strip();
+  }
+
+  /** Studies are counted here, not series. */
+  @Override
+  public List<String> source() {
+    List<String> phrases = new ArrayList<>(provenance.phrases());
+    String people = provenance.participants();
+    phrases.set(
+        0,
+        provenance.studies()
+            + (provenance.studies() == 1 ? " study" : " studies")
+            + (people.isBlank() ? "" : ", " + people));
+    return List.copyOf(phrases);
   }
 
   @Override

@@ -8,6 +8,9 @@ interface OneField extends FieldPage.Content {
   /** Phones and columns are narrow, so the field is nearly square there. */
   double SHAPE_STACKED = 0.9;
 
+  /** On a page of fixed height there is room for a taller field. */
+  double SHAPE_ON_A_PAGE = 0.8;
+
   /** However long the words, the field keeps this share of the width. */
   double LEAST_SHAPE = 0.25;
 
@@ -17,7 +20,7 @@ interface OneField extends FieldPage.Content {
   @Override
   default double wished(Style style) {
     Style.Sheet sheet = style.sheet();
-    double shape = sheet.stacked() ? SHAPE_STACKED : sheet.trimmed() ? SHAPE : 2 * SHAPE;
+    double shape = sheet.stacked() ? SHAPE_STACKED : sheet.trimmed() ? SHAPE : SHAPE_ON_A_PAGE;
     return sheet.room() * shape;
   }
 

@@ -29,7 +29,7 @@ public record References(List<Reference> list) {
   public String text(Figure figure) {
     StringBuilder text = new StringBuilder();
     text.append("Studies shown in: ").append(figure.title()).append('\n');
-    text.append(String.join(". ", figure.provenance().phrases())).append(".\n");
+    text.append(String.join(". ", figure.source())).append(".\n");
     if (figure.provenance().demonstration()) {
       text.append(Provenance.INVENTED).append('\n');
     }

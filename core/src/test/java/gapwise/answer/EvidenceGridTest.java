@@ -131,6 +131,7 @@ class EvidenceGridTest {
         HeadToHead.of(
             arms(arm("s1", "bone-transport", Design.SERIES, 4, 10)), SearchRequest.EVERYTHING);
     assertTrue(
-        ComparisonsGraph.of(found, "Pairs", Edition.ofProgram("test"), true, List.of()).isEmpty());
+        ComparisonsGraph.of(found, "Pairs", "None.", Edition.ofProgram("test"), true, List.of())
+            .isEmpty());
   }
 }

@@ -37,6 +37,8 @@ public final class Api {
     new StudiesApi(home.search(), home.base()).addTo(routes);
     new FigureApi(home.answers(), edition).addTo(routes);
     new BySizeApi(home.answers(), edition).addTo(routes);
+    new FunnelApi(home.answers(), edition).addTo(routes);
+    new PlanFigureApi(home.answers(), edition).addTo(routes);
     new ImportsApi(jobs).addTo(routes);
     routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));
     routes.get(

@@ -85,8 +85,7 @@ public record ComparisonsView(
 
     ComparisonsView view(Site site, FilterForm form, SearchRequest request) {
       HeadToHead found = counts.comparisons(request);
-      List<Method> methods =
-          EmptyPlace.toldApart(List.copyOf(counts.grid(SearchRequest.EVERYTHING).rows().keySet()));
+      List<Method> methods = methods();
       return new ComparisonsView(
           site,
           form,
@@ -94,6 +93,11 @@ public record ComparisonsView(
           graph(found, site.invented(), List.of()).map(each -> drawn(form.address(), each)),
           found.pairs().stream().map(pair -> line(pair, form.address())).toList(),
           missing(found, methods));
+    }
+
+    private List<Method> methods() {
+      return EmptyPlace.toldApart(
+          List.copyOf(counts.grid(SearchRequest.EVERYTHING).rows().keySet()));
     }
 
     /** The network with the references of its studies; empty where no study holds two methods. */
@@ -113,6 +117,7 @@ public record ComparisonsView(
       return ComparisonsGraph.of(
           found,
           "Methods that stand side by side within a study",
+          sentence(found, methods()),
           edition.get(),
           invented,
           references);

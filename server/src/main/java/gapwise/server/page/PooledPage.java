@@ -118,6 +118,11 @@ public final class PooledPage {
       return form.address().at(BySizePage.PATH);
     }
 
+    /** Address of the same question with small series against large ones. */
+    public String funnel() {
+      return form.address().at(FunnelPage.PATH);
+    }
+
     /** The other ways in which papers count the same thing, with their addresses. */
     public List<FilterForm.On> sameFamily() {
       if (outcome.isEmpty()) {

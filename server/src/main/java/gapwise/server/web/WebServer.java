@@ -9,6 +9,7 @@ import gapwise.server.page.Assets;
 import gapwise.server.page.BySizePage;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.EvidencePage;
+import gapwise.server.page.FunnelPage;
 import gapwise.server.page.ImportPage;
 import gapwise.server.page.MapPage;
 import gapwise.server.page.MethodPage;
@@ -76,6 +77,7 @@ public final class WebServer implements AutoCloseable {
                       templates, sites, home.search(), home::study, new SelectedValues(answers))
                   .addTo(routes);
               new PooledPage(templates, sites, home.search(), answers, edition).addTo(routes);
+              new FunnelPage(templates, sites, answers, edition).addTo(routes);
               new BySizePage(templates, sites, home.search(), answers, edition).addTo(routes);
               new MapPage(templates, sites, home.search(), home::study, edition).addTo(routes);
               new ImportPage(templates, sites, jobs, home::study).addTo(routes);
