@@ -1,6 +1,9 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import gapwise.synthesis.survival.KaplanMeier;
+import gapwise.synthesis.survival.PatientTime;
+import gapwise.synthesis.survival.PatientTimes;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -31,6 +34,19 @@ public record CurveResult(
   public CurveResult {
     survivalAt = List.copyOf(survivalAt);
     individuals = List.copyOf(individuals);
+  }
+
+  /** A time at which the curve falls, and the share without the event just after it, 0 to 1. */
+  public record Fall(double time, double survival) {}
+
+  /** The curve in steps, by Kaplan and Meier from the individuals. */
+  public List<Fall> falls() {
+    PatientTimes times =
+        PatientTimes.of(
+            individuals.stream().map(one -> new PatientTime(one.time(), one.event())).toList());
+    return KaplanMeier.of(times).steps().stream()
+        .map(step -> new Fall(step.time(), step.survival()))
+        .toList();
   }
 
   /** Survival at one time, with Greenwood's standard error and log-log limits. */

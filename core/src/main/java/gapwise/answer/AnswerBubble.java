@@ -59,11 +59,11 @@ public final class AnswerBubble {
             .toList();
   }
 
-  static Bubble of(LengthAnswer asked, Result result, String version) {
-    return new AnswerBubble(asked, result).bubble(version);
+  static Bubble of(LengthAnswer asked, Result result, Edition edition) {
+    return new AnswerBubble(asked, result).bubble(edition);
   }
 
-  private Bubble bubble(String version) {
+  private Bubble bubble(Edition edition) {
     List<Bubble.At> curve = curve();
     List<String> sentences =
         curve.isEmpty()
@@ -78,7 +78,7 @@ public final class AnswerBubble {
         lines.stream().map(this::point).toList(),
         curve,
         cautions(!curve.isEmpty()),
-        provenance(version));
+        provenance(edition));
   }
 
   private Bubble.Point point(Blocks.Line line) {
@@ -195,16 +195,16 @@ public final class AnswerBubble {
     return lines.stream().map(line -> line.row().arm().method().principal()).distinct().count();
   }
 
-  private Provenance provenance(String version) {
+  private Provenance provenance(Edition edition) {
     List<SelectedRow> rows = lines.stream().map(Blocks.Line::row).toList();
-    String hash = result.data().sha256();
     return new Provenance(
-        rows.size(),
-        Told.people(rows),
-        model(),
-        "Gapwise " + version + ", data " + hash.substring(0, Math.min(12, hash.length())),
-        Optional.empty(),
-        rows.stream().anyMatch(row -> row.study().invented()));
+            rows.size(),
+            Told.people(rows),
+            model(),
+            edition.words(result.data().sha256()),
+            edition.date(),
+            rows.stream().anyMatch(row -> row.study().invented()))
+        .citing(Cited.of(rows));
   }
 
   /** With a line the limits are those of its test; limits of an average have no bearing. */

@@ -40,23 +40,23 @@ public final class AnswerForest {
   private final Outcome outcome;
   private final Measure measure;
   private final List<Blocks.Block> blocks;
-  private final String version;
+  private final Edition edition;
 
-  private AnswerForest(Answer answer, Result result, String version) {
+  private AnswerForest(Answer answer, Result result, Edition edition) {
     this.answer = answer;
     this.outcome = answer.question().outcome();
     this.measure = Told.measure(outcome);
     this.blocks = Blocks.of(answer, result);
-    this.version = version;
+    this.edition = edition;
   }
 
   /**
    * The figure of an answer that has a result.
    *
-   * @param version version of the program
+   * @param edition state of program and evidence base
    */
-  public static Forest of(Answer answer, Result result, String version) {
-    return new AnswerForest(answer, result, version).forest(result);
+  public static Forest of(Answer answer, Result result, Edition edition) {
+    return new AnswerForest(answer, result, edition).forest(result);
   }
 
   private Forest forest(Result result) {
@@ -230,13 +230,15 @@ public final class AnswerForest {
   private Provenance provenance(Result result) {
     List<SelectedRow> pooled = blocks.stream().flatMap(block -> block.pooled().stream()).toList();
     boolean invented = answer.selection().rows().stream().anyMatch(row -> row.study().invented());
-    String hash = result.data().sha256();
+    List<SelectedRow> shown =
+        blocks.stream().flatMap(block -> block.lines().stream()).map(Blocks.Line::row).toList();
     return new Provenance(
-        pooled.size(),
-        Told.people(pooled),
-        ModelWords.model(result.plan()),
-        "Gapwise " + version + ", data " + hash.substring(0, Math.min(12, hash.length())),
-        Optional.empty(),
-        invented);
+            pooled.size(),
+            Told.people(pooled),
+            ModelWords.model(result.plan()),
+            edition.words(result.data().sha256()),
+            edition.date(),
+            invented)
+        .citing(Cited.of(shown));
   }
 }

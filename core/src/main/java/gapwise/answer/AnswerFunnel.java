@@ -3,13 +3,18 @@ package gapwise.answer;
 import gapwise.analysis.FunnelResult;
 import gapwise.analysis.Result;
 import gapwise.analysis.SmallStudyEffectsResult;
+import gapwise.evidence.Outcome;
 import gapwise.figure.AxisWords;
 import gapwise.figure.Funnel;
 import gapwise.figure.FunnelScale;
 import gapwise.figure.Provenance;
+import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The funnel plot of a result whose plan asked for one. */
 public final class AnswerFunnel {
@@ -19,37 +24,88 @@ public final class AnswerFunnel {
           + " small series, the measure itself, chance. An even one does not show that nothing is"
           + " missing.";
 
+  /** Said where series of several methods stand in one funnel. */
+  public static final String SEVERAL_METHODS =
+      "Series of several methods stand in one funnel: it may be uneven because methods differ. Take"
+          + " one method alone to part them.";
+
   private static final int FEWEST = 10;
+
+  /** What the analysis says about tests that it made or refused. */
+  private static final Set<String> ABOUT_TESTS =
+      Set.of(
+          "too-few-for-small-study-test",
+          "events-too-rare-for-small-study-test",
+          "small-study-test-not-for-measure",
+          "no-variation",
+          "standard-error-follows-effect",
+          "studies-of-similar-size",
+          "small-study-test-with-heterogeneity");
 
   private AnswerFunnel() {}
 
+  /** The funnel of a question about the evidence base; empty if the result has none. */
+  public static Optional<Funnel> of(Answer answer, Result result, Edition edition) {
+    Outcome outcome = answer.question().outcome();
+    Set<String> shown =
+        result.funnel().stream()
+            .flatMap(funnel -> funnel.points().stream())
+            .map(FunnelResult.Point::study)
+            .collect(Collectors.toSet());
+    List<SelectedRow> rows =
+        answer.selection().rows().stream().filter(row -> shown.contains(row.label())).toList();
+    long methods = rows.stream().map(row -> row.arm().method().principal()).distinct().count();
+    boolean invented = rows.stream().anyMatch(row -> row.study().invented());
+    return result
+        .funnel()
+        .filter(funnel -> !funnel.points().isEmpty())
+        .map(
+            funnel ->
+                figure(
+                    result,
+                    funnel,
+                    new Words(
+                        QuestionWords.of(answer.question()) + ", small against large series",
+                        AnswerForest.axis(outcome, Told.measure(outcome)),
+                        methods > 1 ? List.of(SEVERAL_METHODS) : List.of()),
+                    provenance(result, Told.people(rows), edition, invented)
+                        .citing(Cited.of(rows))));
+  }
+
   /**
-   * The figure; empty if the result has no funnel.
+   * The figure of a result whose rows came from a table; empty if the result has no funnel.
    *
    * @param title what is shown
    * @param axis words at the axis of effects
-   * @param version version of the program
+   * @param edition state of program and data
    * @param invented whether the data are invented
    */
   public static Optional<Funnel> of(
-      Result result, String title, AxisWords axis, String version, boolean invented) {
+      Result result, String title, AxisWords axis, Edition edition, boolean invented) {
+    Words words = new Words(title, axis, List.of());
     return result
         .funnel()
-        .map(
-            funnel ->
-                new Funnel(
-                    title,
-                    sentences(result, funnel),
-                    axis,
-                    scale(result),
-                    funnel.points().stream()
-                        .map(p -> new Funnel.Point(p.study(), p.effect(), p.standardError()))
-                        .toList(),
-                    centre(funnel),
-                    contours(funnel),
-                    imagined(funnel),
-                    cautions(funnel),
-                    provenance(result, funnel, version, invented)));
+        .map(funnel -> figure(result, funnel, words, provenance(result, "", edition, invented)));
+  }
+
+  /** What a figure is called, and what it must say beyond what every funnel says. */
+  private record Words(String title, AxisWords axis, List<String> cautions) {}
+
+  private static Funnel figure(
+      Result result, FunnelResult funnel, Words words, Provenance provenance) {
+    return new Funnel(
+        words.title(),
+        sentences(result, funnel),
+        words.axis(),
+        scale(result),
+        funnel.points().stream()
+            .map(p -> new Funnel.Point(p.study(), p.effect(), p.standardError()))
+            .toList(),
+        centre(funnel),
+        contours(funnel),
+        imagined(funnel),
+        Stream.of(words.cautions(), cautions(funnel)).flatMap(List::stream).toList(),
+        provenance);
   }
 
   private static FunnelScale scale(Result result) {
@@ -115,6 +171,15 @@ public final class AnswerFunnel {
               + " series chance alone makes a funnel uneven; do not read a pattern into it.");
     }
     result.smallStudyEffects().flatMap(AnswerFunnel::told).ifPresent(sentences::add);
+    result.warnings().stream()
+        .filter(warning -> ABOUT_TESTS.contains(warning.code()))
+        .map(warning -> Told.asSentence(warning.message()))
+        .distinct()
+        .forEach(sentences::add);
+    if (funnel.noEffect().isEmpty()) {
+      sentences.add(
+          "There are no contours of p: an outcome of one group has no value of no effect.");
+    }
     return sentences;
   }
 
@@ -140,14 +205,14 @@ public final class AnswerFunnel {
   }
 
   private static Provenance provenance(
-      Result result, FunnelResult funnel, String version, boolean invented) {
-    String hash = result.data().sha256();
+      Result result, String people, Edition edition, boolean invented) {
+    int series = result.funnel().map(funnel -> funnel.points().size()).orElse(0);
     return new Provenance(
-        funnel.points().size(),
-        "",
+        series,
+        people,
         ModelWords.model(result.plan()),
-        "Gapwise " + version + ", data " + hash.substring(0, Math.min(12, hash.length())),
-        Optional.empty(),
+        edition.words(result.data().sha256()),
+        edition.date(),
         invented);
   }
 }

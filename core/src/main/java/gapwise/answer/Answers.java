@@ -111,6 +111,15 @@ public final class Answers {
     return new LengthAnswer(answer, asked, shape, notes);
   }
 
+  /**
+   * Whether small series of a question tell another story than large ones, all methods together.
+   */
+  public Answer funnel(Question question) {
+    Selection selection = selections.apply(question);
+    Optional<ObjectNode> plan = FunnelPlan.of(selection);
+    return new Answer(selection, plan, plan.map(json -> runner.run(json, Optional.empty())));
+  }
+
   private static Optional<String> halfEvents(Result result) {
     return result.warnings().stream()
         .filter(warning -> warning.code().equals("zero-cells-corrected"))

@@ -2,6 +2,7 @@ package gapwise.answer;
 
 import gapwise.figure.NetworkGraph;
 import gapwise.figure.Provenance;
+import gapwise.figure.Reference;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,7 +13,9 @@ public final class ComparisonsGraph {
   public static final List<String> CAUTIONS =
       List.of(
           "A line says that a study treated some patients one way and some the other. It does not"
-              + " say that the groups were alike, nor which method did better.");
+              + " say that the groups were alike, nor which method did better.",
+          "A study that holds two methods did not always mean to compare them, and what no study"
+              + " here holds may have been compared elsewhere.");
 
   private ComparisonsGraph() {}
 
@@ -20,12 +23,18 @@ public final class ComparisonsGraph {
    * The figure; empty where no study holds two methods.
    *
    * @param title what is shown
-   * @param version version of the program
-   * @param change number of the last change of the evidence base
+   * @param sentence what was found
+   * @param edition state of program and evidence base
    * @param invented whether the data are invented
+   * @param references the studies of the pairs
    */
   public static Optional<NetworkGraph> of(
-      HeadToHead found, String title, String version, long change, boolean invented) {
+      HeadToHead found,
+      String title,
+      String sentence,
+      Edition edition,
+      boolean invented,
+      List<Reference> references) {
     if (found.pairs().isEmpty()) {
       return Optional.empty();
     }
@@ -49,7 +58,7 @@ public final class ComparisonsGraph {
     return Optional.of(
         new NetworkGraph(
             title,
-            List.of(),
+            List.of(sentence),
             nodes,
             edges,
             CAUTIONS,
@@ -57,8 +66,9 @@ public final class ComparisonsGraph {
                 found.studies(),
                 patients + " patients",
                 "",
-                "Gapwise " + version + ", change " + change,
-                Optional.empty(),
-                invented)));
+                edition.words(),
+                edition.date(),
+                invented,
+                references)));
   }
 }

@@ -25,12 +25,12 @@ public record LengthAnswer(
   /**
    * The figure; empty where no series has both a value and a length.
    *
-   * @param version version of the program
+   * @param edition state of program and evidence base
    */
-  public Optional<Bubble> figure(String version) {
+  public Optional<Bubble> figure(Edition edition) {
     return answer
         .result()
-        .map(result -> AnswerBubble.of(this, result, version))
+        .map(result -> AnswerBubble.of(this, result, edition))
         .filter(bubble -> !bubble.points().isEmpty());
   }
 }

@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.QuestionPlan;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,10 +64,15 @@ final class LengthPlan {
     double longest = lengths.stream().mapToDouble(Double::doubleValue).max().orElseThrow();
     ArrayNode predictions = plan.putArray("predictions");
     if (shortest > 0) {
-      stretch(predictions, Math.max(0, shortest - BEYOND), shortest, POINTS_BEYOND);
+      stretch(predictions, clean(Math.max(0, shortest - BEYOND)), shortest, POINTS_BEYOND);
     }
     stretch(predictions, shortest, longest, POINTS_INSIDE);
-    stretch(predictions, longest, longest + BEYOND, POINTS_BEYOND);
+    stretch(predictions, longest, clean(longest + BEYOND), POINTS_BEYOND);
+  }
+
+  /** Without the last digits that binary arithmetic leaves, so that a plan reads 3.9. */
+  private static double clean(double centimetres) {
+    return BigDecimal.valueOf(centimetres).round(new MathContext(10)).doubleValue();
   }
 
   private static void stretch(ArrayNode predictions, double from, double to, int points) {

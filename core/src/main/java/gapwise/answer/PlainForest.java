@@ -21,7 +21,7 @@ public final class PlainForest {
   private PlainForest() {}
 
   /** The figure of a result that tells of studies. */
-  public static Forest of(Result result, String version) {
+  public static Forest of(Result result, Edition edition) {
     String measure = result.plan().path("measure").asText();
     Measure shown = ModelWords.measure(result.plan(), "");
     List<Row> rows = new ArrayList<>();
@@ -43,8 +43,8 @@ public final class PlainForest {
             result.data().studies(),
             "",
             ModelWords.model(result.plan()),
-            "Gapwise " + version + ", data " + result.data().sha256().substring(0, 12),
-            Optional.empty(),
+            edition.words(result.data().sha256()),
+            edition.date(),
             false));
   }
 

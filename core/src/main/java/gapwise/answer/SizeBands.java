@@ -44,10 +44,21 @@ public final class SizeBands {
     return from < to ? Optional.of(new LengthRange(from, to)) : Optional.empty();
   }
 
+  /** The band with an end that belongs to it, as a plan says it. */
+  private static LengthRange closed(Optional<LengthRange> asked, LengthRange band) {
+    double to = band.toCentimetres();
+    if (Double.isInfinite(to)) {
+      return band;
+    }
+    return asked
+        .map(LengthRange::toCentimetres)
+        .filter(end -> Math.nextUp(end) == to)
+        .map(end -> new LengthRange(band.fromCentimetres(), end))
+        .orElseGet(() -> LengthRange.under(band.fromCentimetres(), to));
+  }
+
   private static Answer ask(Answers answers, Question question, LengthRange lengths) {
-    double to = lengths.toCentimetres();
-    LengthRange closed =
-        new LengthRange(lengths.fromCentimetres(), Double.isInfinite(to) ? to : Math.nextDown(to));
+    LengthRange closed = closed(question.among().defect(), lengths);
     SearchRequest among = question.among().withDefect(closed, SearchRequest.DefectMatch.CENTRE);
     return answers.ask(question.withAmong(among));
   }

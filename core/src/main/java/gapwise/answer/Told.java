@@ -10,6 +10,8 @@ import gapwise.figure.Limits;
 import gapwise.figure.Measure;
 import gapwise.figure.Shown;
 import gapwise.selection.SelectedRow;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -158,6 +160,17 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
     return heterogeneity.tauSquared().orElse(0) == 0
         ? "Results of the series differ no more than chance explains."
         : "Results of the series differ; chance alone may explain it.";
+  }
+
+  /** A number with three digits that tell. */
+  static String number(double value) {
+    return BigDecimal.valueOf(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
+  }
+
+  /** A message of the analysis as a sentence: capital first, full stop last. */
+  static String asSentence(String message) {
+    String end = message.endsWith(".") ? "" : ".";
+    return Character.toUpperCase(message.charAt(0)) + message.substring(1) + end;
   }
 
   /** How many the rows speak of, "212 limbs", in the unit that they all count. */

@@ -7,6 +7,7 @@ import gapwise.store.DocumentStore;
 import gapwise.store.DocumentVersion;
 import gapwise.store.Write;
 import gapwise.store.WriteAnswer;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -173,6 +174,11 @@ public final class EvidenceBase {
   /** Number of the last change of the store, 0 when there is none. */
   public long lastChange() {
     return store.lastChange();
+  }
+
+  /** When the last change of the store was made; empty when there is none. */
+  public Optional<Instant> lastChangeAt() {
+    return store.lastChangeAt();
   }
 
   private static KeptStudy kept(DocumentVersion document) {

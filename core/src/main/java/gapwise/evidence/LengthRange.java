@@ -1,5 +1,7 @@
 package gapwise.evidence;
 
+import java.math.BigDecimal;
+
 /**
  * A stretch of lengths.
  *
@@ -7,6 +9,8 @@ package gapwise.evidence;
  * @param toCentimetres longest, not less than the shortest; infinite when open
  */
 public record LengthRange(double fromCentimetres, double toCentimetres) {
+  private static final BigDecimal JUST_UNDER = new BigDecimal("0.000001");
+
   public LengthRange {
     if (!(fromCentimetres >= 0) || !(toCentimetres >= fromCentimetres)) {
       throw new IllegalArgumentException(
@@ -20,6 +24,15 @@ public record LengthRange(double fromCentimetres, double toCentimetres) {
   /** From a length upwards without end. */
   public static LengthRange from(double centimetres) {
     return new LengthRange(centimetres, Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * From a length, included, to one that is not: a plan then reads 3.999999 and not sixteen digits.
+   * No paper gives a length to the hundredth of a micrometre, so nothing lies between.
+   */
+  public static LengthRange under(double from, double to) {
+    double end = BigDecimal.valueOf(to).subtract(JUST_UNDER).doubleValue();
+    return new LengthRange(from, Math.max(from, end));
   }
 
   /** Whether two ranges share a length; touching ends count. */

@@ -30,7 +30,8 @@ public record Bubble(
     List<Point> points,
     List<At> curve,
     List<String> cautions,
-    Provenance provenance) {
+    Provenance provenance)
+    implements Figure {
 
   /**
    * How the marks of one method look and what it is called.
@@ -161,8 +162,8 @@ public record Bubble(
     return new Limits(least - room, most + room);
   }
 
-  /** The figure in a few sentences, for those who cannot see it. */
-  String description() {
+  @Override
+  public String description() {
     StringBuilder words = new StringBuilder("Series by mean or median length of missing bone. ");
     if (provenance.demonstration()) {
       words.append(Provenance.INVENTED).append(' ');
@@ -176,6 +177,16 @@ public record Bubble(
     sentences.forEach(sentence -> words.append(sentence).append(' '));
     cautions.forEach(caution -> words.append(caution).append(' '));
     return words.toString().strip();
+  }
+
+  @Override
+  public List<Picture> draw(Medium medium) {
+    return List.of(BubbleDrawing.draw(this, medium));
+  }
+
+  @Override
+  public String csv() {
+    return new BubbleTable(this).csv();
   }
 
   private long count(Kind kind) {

@@ -76,10 +76,17 @@ record BubbleCurve(Bubble bubble, Style style, BubbleField field) {
     if (style.small().width(words) + 2 * gap > room) {
       return;
     }
-    double baseline =
-        field.top() + style.type().small() * 1.45 * 0.6 + style.small().middleToBaseline();
+    double line = style.type().small() * 1.45 * 0.6;
+    double middle = crowdedAtTop() ? field.bottom() - line : field.top() + line;
+    double baseline = middle + style.small().middleToBaseline();
     Svg.Anchor anchor = leftwards ? Svg.Anchor.END : Svg.Anchor.START;
     svg.text(leftwards ? x - gap : x + gap, baseline, anchor, style.small(), words);
+  }
+
+  /** Whether series lie where the words would stand, as shares near 100 do. */
+  private boolean crowdedAtTop() {
+    double high = field.top() + style.type().small() * 3;
+    return bubble.points().stream().anyMatch(point -> field.y(point.value()) < high);
   }
 
   private List<List<Bubble.At>> beyondParts() {

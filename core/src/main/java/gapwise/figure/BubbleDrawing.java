@@ -1,21 +1,25 @@
 package gapwise.figure;
 
+import java.util.List;
+
 /** Draws bubble plots, one drawing each: the same value gives the same bytes on every machine. */
 public final class BubbleDrawing {
   private BubbleDrawing() {}
 
-  /** Draws the figure. A page of fixed height that the words overfill grows instead. */
+  /** Draws the figure. */
   public static Picture draw(Bubble bubble, Medium medium) {
-    Style style = medium.style(0);
-    return new FieldPage(
-            bubble.title(),
-            bubble.description(),
-            bubble.sentences(),
-            bubble.cautions(),
-            bubble.provenance(),
-            style,
-            BubbleKey.of(bubble, style),
-            height -> new BubblePlot(bubble, style, height))
-        .draw();
+    return new FieldPage(bubble, bubble.sentences(), medium.style(0), new Content(bubble)).draw();
+  }
+
+  private record Content(Bubble bubble) implements OneField {
+    @Override
+    public Part plot(Style style, double fieldHeight) {
+      return new BubblePlot(bubble, style, fieldHeight);
+    }
+
+    @Override
+    public List<Part> key(Style style) {
+      return List.of(BubbleKey.of(bubble, style));
+    }
   }
 }

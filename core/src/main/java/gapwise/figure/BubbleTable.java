@@ -2,13 +2,35 @@ package gapwise.figure;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
 /** The data of an outcome over the length of missing bone, as CSV and in words. */
 public record BubbleTable(Bubble bubble) {
+  private static final List<String> COLUMNS =
+      List.of(
+          "kind",
+          "label",
+          "method",
+          "length-cm",
+          "length-from-cm",
+          "length-to-cm",
+          "length-from-to-is",
+          "value",
+          "lower",
+          "upper",
+          "prediction-lower",
+          "prediction-upper",
+          "patients",
+          "weight-percent",
+          "beyond-data",
+          "citation",
+          "value-is");
 
   /** The stretch of lengths of a series in words, such as "3 to 9 (range)"; empty if not told. */
   public String spread(Bubble.Point point) {
@@ -60,33 +82,9 @@ public record BubbleTable(Bubble bubble) {
    */
   public String csv() {
     StringBuilder out = new StringBuilder();
-    CSVFormat format =
-        CSVFormat.RFC4180
-            .builder()
-            .setHeader(
-                "kind",
-                "label",
-                "method",
-                "length-cm",
-                "length-from-cm",
-                "length-to-cm",
-                "length-from-to-is",
-                "value",
-                "lower",
-                "upper",
-                "prediction-lower",
-                "prediction-upper",
-                "patients",
-                "weight-percent",
-                "beyond-data",
-                "citation",
-                "figure",
-                "value-is",
-                "model",
-                "data-version",
-                "invented",
-                "cautions")
-            .get();
+    String[] names =
+        Stream.of(COLUMNS, CsvOrigin.NAMES).flatMap(List::stream).toArray(String[]::new);
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(names).get();
     try (CSVPrinter printer = new CSVPrinter(out, format)) {
       for (Bubble.Point point : bubble.points()) {
         print(printer, point);
@@ -101,7 +99,8 @@ public record BubbleTable(Bubble bubble) {
   }
 
   private void print(CSVPrinter printer, Bubble.Point point) throws IOException {
-    printer.printRecord(
+    print(
+        printer,
         "series",
         CsvColumns.text(point.label()),
         point.kind().code(),
@@ -117,17 +116,12 @@ public record BubbleTable(Bubble bubble) {
         digits(point.patients()),
         digits(point.weightPercent()),
         "",
-        CsvColumns.text(point.citation()),
-        CsvColumns.text(bubble.title()),
-        CsvColumns.text(bubble.axis().heading()),
-        CsvColumns.text(bubble.provenance().model()),
-        CsvColumns.text(bubble.provenance().dataVersion()),
-        invented(),
-        cautions());
+        CsvColumns.text(point.citation()));
   }
 
   private void print(CSVPrinter printer, Bubble.At at) throws IOException {
-    printer.printRecord(
+    print(
+        printer,
         "curve",
         "",
         "",
@@ -143,21 +137,14 @@ public record BubbleTable(Bubble bubble) {
         "",
         "",
         at.beyondData() ? "yes" : "no",
-        "",
-        CsvColumns.text(bubble.title()),
-        CsvColumns.text(bubble.axis().heading()),
-        CsvColumns.text(bubble.provenance().model()),
-        CsvColumns.text(bubble.provenance().dataVersion()),
-        invented(),
-        cautions());
+        "");
   }
 
-  private String invented() {
-    return bubble.provenance().demonstration() ? "yes" : "no";
-  }
-
-  private String cautions() {
-    return CsvColumns.text(String.join(" ", bubble.cautions()));
+  private void print(CSVPrinter printer, Object... own) throws IOException {
+    List<Object> cells = new ArrayList<>(List.of(own));
+    cells.add(CsvColumns.text(bubble.axis().heading()));
+    cells.addAll(CsvOrigin.of(bubble));
+    printer.printRecord(cells);
   }
 
   private static String lower(Optional<Limits> limits) {

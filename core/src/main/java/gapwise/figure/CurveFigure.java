@@ -25,9 +25,10 @@ public record CurveFigure(
     String time,
     List<Curve> curves,
     List<String> cautions,
-    Provenance provenance) {
+    Provenance provenance)
+    implements Figure {
   /** More lines cannot be told apart without colour. */
-  static final int MOST_CURVES = 6;
+  public static final int MOST_CURVES = 6;
 
   private static final int MOST_MARKS = 7;
 
@@ -63,8 +64,8 @@ public record CurveFigure(
     return rising ? 1 - share : share;
   }
 
-  /** The figure in a few sentences, for those who cannot see it. */
-  String description() {
+  @Override
+  public String description() {
     StringBuilder words = new StringBuilder(value + " by " + time + ". ");
     if (provenance.demonstration()) {
       words.append(Provenance.INVENTED).append(' ');
@@ -81,5 +82,15 @@ public record CurveFigure(
     }
     cautions.forEach(caution -> words.append(caution).append(' '));
     return words.toString().strip();
+  }
+
+  @Override
+  public List<Picture> draw(Medium medium) {
+    return List.of(CurveDrawing.draw(this, medium));
+  }
+
+  @Override
+  public String csv() {
+    return CurveTable.csv(this);
   }
 }

@@ -2,93 +2,148 @@ package gapwise.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleFunction;
 
 /**
- * A figure that is one field with axes between its words: title and sentences above, key, cautions
- * and provenance below.
+ * A figure that is one field between its words. Upright: title and sentences above, key, cautions
+ * and source below. On a landscape page sentences and cautions stand beside the field.
  *
- * @param plot the field with its axes, for a height of the field
+ * @param sentences what the figure says
+ * @param content the field and its key
  */
-record FieldPage(
-    String title,
-    String description,
-    List<String> sentences,
-    List<String> cautions,
-    Provenance provenance,
-    Style style,
-    Part key,
-    DoubleFunction<Part> plot) {
-  /** Height of the field over its width: as tall as a screen leaves room for. */
-  private static final double SHAPE = 0.52;
+record FieldPage(Figure figure, List<String> sentences, Style style, Content content) {
+  /** Share of a landscape page that the field and its key take; the words take the rest. */
+  private static final double FIELD_SHARE = 0.63;
 
-  /** Phones are narrow, so the field is nearly square there. */
-  private static final double SHAPE_ON_PHONE = 0.9;
+  /** Step by which a page that the words overfill grows until all stands on it. */
+  private static final double STEP = 1.04;
 
-  /** However long the words, the field keeps this share of the width. */
-  private static final double LEAST_SHAPE = 0.25;
+  /** What differs between figures. */
+  interface Content {
+    /** The plot for a height of its field. */
+    Part plot(Style style, double fieldHeight);
 
-  /** Draws it. A page of fixed height that the words overfill grows instead. */
+    /** What stands right under the plot. */
+    List<Part> key(Style style);
+
+    /** Height of the field where there is room. */
+    double wished(Style style);
+
+    /** Height of the field below which nothing can be read. */
+    double least(Style style);
+  }
+
+  /** A drawing planned: parts stacked from the top in one column, or in two. */
+  private record Plan(
+      Style style,
+      List<Part> strip,
+      List<Part> title,
+      List<Part> main,
+      List<Part> beside,
+      List<Part> foot,
+      double height) {}
+
+  /** Draws it. A page of fixed shape that the words overfill grows in both directions. */
   Picture draw() {
-    Style.Sheet sheet = style.sheet();
-    List<Part> strip = provenance.demonstration() ? List.of(Strip.invented(style)) : List.of();
-    List<Part> head = head();
-    List<Part> tail = new ArrayList<>(List.of(key));
-    tail.addAll(foot());
+    Style fitting = style;
+    Plan plan = plan(fitting);
+    while (style.sheet().landscape()
+        && plan.height() > fitting.sheet().pageHeight().orElseThrow()) {
+      fitting = fitting.onSheetLargerBy(STEP);
+      plan = plan(fitting);
+    }
+    return drawn(plan);
+  }
+
+  private Plan plan(Style on) {
+    List<Part> strip =
+        figure.provenance().demonstration() ? List.of(Strip.invented(on)) : List.of();
+    List<Part> title = List.of(line(on, 0, figure.title(), Lettering.bold(on.type().title()), 0));
+    return on.sheet().landscape() ? landscape(on, strip, title) : upright(on, strip, title);
+  }
+
+  private Plan upright(Style on, List<Part> strip, List<Part> title) {
+    List<Part> head = new ArrayList<>(title);
+    head.addAll(told(on, 0));
+    List<Part> foot = new ArrayList<>(content.key(on));
+    foot.addAll(cautions(on, 0));
+    foot.add(source(on));
     double words =
         PageOfParts.sum(strip)
             + PageOfParts.sum(head)
-            + PageOfParts.sum(tail)
-            + PageOfParts.margins(sheet.margin());
-    double axes = plot.apply(0).height();
-    double wished = sheet.room() * (sheet.stacked() ? SHAPE_ON_PHONE : SHAPE);
-    double free = sheet.pageHeight().orElse(Double.POSITIVE_INFINITY) - words - axes;
-    double field = Math.max(sheet.room() * LEAST_SHAPE, Math.min(wished, free));
-    double height = Math.max(sheet.pageHeight().orElse(0), words + axes + field);
-    Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), "img", title);
-    svg.element("desc", description);
-    String caption = FigureMetadata.caption(description, provenance);
-    FigureMetadata.write(svg, title, caption, List.of(), provenance);
+            + PageOfParts.sum(foot)
+            + PageOfParts.margins(on.sheet().margin());
+    double field = field(on, words);
+    List<Part> main = List.of(content.plot(on, field));
+    return new Plan(on, strip, head, main, List.of(), foot, words + PageOfParts.sum(main));
+  }
+
+  private Plan landscape(Style on, List<Part> strip, List<Part> title) {
+    Style narrow = on.across(on.sheet().width() * FIELD_SHARE);
+    List<Part> foot = List.of(source(on));
+    List<Part> key = content.key(narrow);
+    double around =
+        PageOfParts.sum(strip)
+            + PageOfParts.sum(title)
+            + PageOfParts.sum(foot)
+            + PageOfParts.margins(on.sheet().margin());
+    List<Part> main = new ArrayList<>();
+    main.add(content.plot(narrow, field(narrow, around + PageOfParts.sum(key))));
+    main.addAll(key);
+    List<Part> beside = new ArrayList<>();
+    beside.addAll(told(on, narrow.sheet().width()));
+    beside.addAll(cautions(on, narrow.sheet().width()));
+    double tallest = Math.max(PageOfParts.sum(main), PageOfParts.sum(beside));
+    return new Plan(on, strip, title, main, beside, foot, around + tallest);
+  }
+
+  private double field(Style on, double words) {
+    double free =
+        on.sheet().pageHeight().orElse(Double.POSITIVE_INFINITY)
+            - words
+            - content.plot(on, 0).height();
+    return Math.max(content.least(on), Math.min(content.wished(on), free));
+  }
+
+  private Picture drawn(Plan plan) {
+    Style.Sheet sheet = plan.style().sheet();
+    double height = Math.max(sheet.fixedHeight().orElse(0), plan.height());
+    Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), "img", figure.title());
+    svg.element("desc", figure.description());
+    FigureMetadata.write(svg, figure);
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
-    double y = stack(svg, strip, 0);
-    y = stack(svg, head, y + sheet.margin() * 0.7);
-    y = stack(svg, List.of(plot.apply(field)), y);
-    stack(svg, tail, y);
+    double y = PageOfParts.stack(svg, plan.strip(), 0);
+    y = PageOfParts.stack(svg, plan.title(), y + sheet.margin() * 0.7);
+    double below = PageOfParts.stack(svg, plan.main(), y);
+    PageOfParts.stack(svg, plan.beside(), y);
+    double foot =
+        sheet.landscape() ? height - sheet.margin() * 0.8 - PageOfParts.sum(plan.foot()) : below;
+    PageOfParts.stack(svg, plan.foot(), foot);
     return new Picture(svg.end(), sheet.width(), height);
   }
 
-  private static double stack(Svg svg, List<Part> parts, double top) {
-    double y = top;
-    for (Part part : parts) {
-      part.draw(svg, y);
-      y += part.height();
-    }
-    return y;
+  private List<Part> told(Style on, double from) {
+    Lettering sentence = Lettering.plain(on.type().sentence()).in(Ink.SOFT);
+    double before = on.type().sentence() * 0.35;
+    return sentences.stream().map(each -> line(on, from, each, sentence, before)).toList();
   }
 
-  private List<Part> head() {
-    List<Part> head = new ArrayList<>();
-    head.add(line(title, Lettering.bold(style.type().title()), 0));
-    Lettering sentence = Lettering.plain(style.type().sentence()).in(Ink.SOFT);
-    for (String each : sentences) {
-      head.add(line(each, sentence, style.type().sentence() * 0.35));
+  private List<Part> cautions(Style on, double from) {
+    List<Part> cautions = new ArrayList<>();
+    cautions.add(new Gap(on.type().foot() * 0.7));
+    double x = Math.max(from, on.sheet().margin());
+    for (String each : figure.cautions()) {
+      cautions.add(Paragraph.caution(each, x, on.sheet().right() - x, on.caution()));
     }
-    return head;
+    return cautions;
   }
 
-  private List<Part> foot() {
-    List<Part> foot = new ArrayList<>();
-    Lettering caution = Lettering.plain(style.type().small() + 0.5);
-    foot.add(new Gap(style.type().small() * 0.7));
-    for (String each : cautions) {
-      foot.add(Paragraph.caution(each, style.sheet().margin(), style.sheet().room(), caution));
-    }
-    String phrases = String.join(" \u00b7 ", provenance.phrases());
-    foot.add(line(phrases, style.small(), style.type().small() * 0.6));
-    return foot;
+  private Part source(Style on) {
+    String phrases = String.join(" \u00b7 ", figure.source());
+    return line(on, 0, phrases, on.source(), on.type().foot() * 0.6);
   }
 
-  private Part line(String text, Lettering lettering, double before) {
-    return Paragraph.of(text, style.sheet().margin(), style.sheet().room(), lettering, before);
+  private static Part line(Style on, double from, String text, Lettering letters, double before) {
+    double x = Math.max(from, on.sheet().margin());
+    return Paragraph.of(text, x, on.sheet().right() - x, letters, before);
   }
 }

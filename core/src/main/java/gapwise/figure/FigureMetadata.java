@@ -1,5 +1,6 @@
 package gapwise.figure;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -7,15 +8,13 @@ import java.util.List;
  * RDF/XML, the place that SVG's metadata element is meant for.
  */
 final class FigureMetadata {
+  /** A file cites so many studies itself; of a longer list the rest stands in the list alone. */
+  static final int MOST_CITED = 300;
+
   private FigureMetadata() {}
 
-  static void write(Svg svg, Forest forest) {
-    List<String> citations = forest.rows().stream().map(Row::citation).toList();
-    write(svg, forest.heading().title(), caption(forest), citations, forest.provenance());
-  }
-
-  static void write(
-      Svg svg, String title, String caption, List<String> citations, Provenance provenance) {
+  static void write(Svg svg, Figure figure) {
+    Provenance provenance = figure.provenance();
     svg.open("metadata");
     svg.open(
         "rdf:RDF",
@@ -24,28 +23,25 @@ final class FigureMetadata {
         "xmlns:dc",
         "http://purl.org/dc/elements/1.1/");
     svg.open("rdf:Description", "rdf:about", "");
-    svg.element("dc:title", title);
-    svg.element("dc:description", caption);
+    svg.element("dc:title", figure.title());
+    svg.element("dc:description", figure.caption());
     svg.element("dc:type", "StillImage");
     svg.element("dc:format", "image/svg+xml");
     if (!provenance.dataVersion().isBlank()) {
       svg.element("dc:source", "Data version: " + provenance.dataVersion());
     }
-    citations.stream()
-        .filter(citation -> !citation.isBlank())
-        .distinct()
-        .forEach(citation -> svg.element("dc:source", citation));
+    citations(figure).forEach(citation -> svg.element("dc:source", citation));
     provenance.dataDate().ifPresent(date -> svg.element("dc:date", date.toString()));
     svg.close("rdf:Description").close("rdf:RDF").close("metadata");
   }
 
-  /** The full caption: result in sentences, cautions, size, model, data version, date. */
-  static String caption(Forest forest) {
-    return caption(forest.description(), forest.provenance());
-  }
-
-  /** The caption of any figure. */
-  static String caption(String description, Provenance provenance) {
-    return description + " " + String.join(". ", provenance.phrases()) + ".";
+  /** Lines of the studies shown, and how many more the list of references holds. */
+  static List<String> citations(Figure figure) {
+    List<String> all = figure.references().stream().map(Reference::line).distinct().toList();
+    List<String> cited = new ArrayList<>(all.subList(0, Math.min(MOST_CITED, all.size())));
+    if (all.size() > MOST_CITED) {
+      cited.add("and " + (all.size() - MOST_CITED) + " more in the list of references");
+    }
+    return List.copyOf(cited);
   }
 }

@@ -43,8 +43,10 @@ final class FigureWords {
       forest.leftOut().forEach(row -> tail.add(new LeftOutLine(board, row)));
     }
     tail.add(Key.of(board));
-    tail.add(line(board, SpanKey.words(forest), board.style().small(), small * 0.2));
-    forest.notes().forEach(note -> tail.add(line(board, note, board.style().small(), small * 0.3)));
+    tail.add(line(board, SpanKey.words(forest), board.style().source(), small * 0.2));
+    forest
+        .notes()
+        .forEach(note -> tail.add(line(board, note, board.style().source(), small * 0.3)));
     return List.copyOf(tail);
   }
 
@@ -53,14 +55,14 @@ final class FigureWords {
     Forest forest = board.forest();
     Style style = board.style();
     List<Part> foot = new ArrayList<>();
-    Lettering caution = Lettering.plain(style.type().small() + 0.5);
+    Lettering caution = style.caution();
     double room = style.sheet().room();
-    foot.add(new Gap(style.type().small() * 0.7));
+    foot.add(new Gap(style.type().foot() * 0.7));
     forest
         .cautions()
         .forEach(each -> foot.add(Paragraph.caution(each, style.sheet().margin(), room, caution)));
     String provenance = String.join(" \u00b7 ", forest.provenance().phrases());
-    foot.add(line(board, provenance, style.small(), style.type().small() * 0.6));
+    foot.add(line(board, provenance, style.source(), style.type().foot() * 0.6));
     return List.copyOf(foot);
   }
 

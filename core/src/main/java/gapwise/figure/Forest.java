@@ -28,7 +28,8 @@ public record Forest(
     List<LeftOut> leftOut,
     List<String> notes,
     List<String> cautions,
-    Provenance provenance) {
+    Provenance provenance)
+    implements Figure {
   public Forest {
     Objects.requireNonNull(heading, "heading");
     Objects.requireNonNull(measure, "measure");
@@ -67,8 +68,26 @@ public record Forest(
     return blocks.stream().flatMap(block -> block.rows().stream()).toList();
   }
 
-  /** The figure in a few sentences, for those who cannot see it. */
-  String description() {
+  @Override
+  public String title() {
+    return heading.title();
+  }
+
+  /** Those of its provenance; without any, the citations of its series. */
+  @Override
+  public List<Reference> references() {
+    return provenance.references().isEmpty()
+        ? rows().stream()
+            .map(Row::citation)
+            .filter(line -> !line.isBlank())
+            .distinct()
+            .map(Reference::ofLine)
+            .toList()
+        : provenance.references();
+  }
+
+  @Override
+  public String description() {
     StringBuilder words = new StringBuilder("Forest plot, " + axis.heading() + ". ");
     if (provenance.demonstration()) {
       words.append(Provenance.INVENTED).append(' ');
@@ -94,5 +113,20 @@ public record Forest(
             .map(limits -> "; a new centre " + Shown.limits(measure, limits))
             .orElse("");
     return pooled.label() + ": " + Shown.estimate(measure, pooled.estimate()) + prediction + ". ";
+  }
+
+  @Override
+  public List<Picture> draw(Medium medium) {
+    return ForestDrawing.draw(this, medium);
+  }
+
+  @Override
+  public int sheets(Medium medium) {
+    return ForestDrawing.sheets(this, medium);
+  }
+
+  @Override
+  public String csv() {
+    return ForestTable.of(this).csv();
   }
 }

@@ -22,10 +22,15 @@ public final class ForestDrawing {
     return List.copyOf(pictures);
   }
 
+  /** How many drawings {@link #draw} gives. */
+  static int sheets(Forest forest, Medium medium) {
+    return new Paginator(Board.of(forest, medium)).pages().size();
+  }
+
   private static Picture picture(Board board, PageOfParts page, int number, int of) {
     Style.Sheet sheet = board.style().sheet();
     Forest forest = board.forest();
-    double height = sheet.pageHeight().orElse(page.height());
+    double height = sheet.fixedHeight().orElse(page.height());
     String title = forest.heading().title() + (of > 1 ? ", page " + number + " of " + of : "");
     boolean links =
         forest.rows().stream().anyMatch(row -> row.href().isPresent())

@@ -35,7 +35,8 @@ public record Funnel(
     Optional<Contours> contours,
     List<Point> imagined,
     List<String> cautions,
-    Provenance provenance) {
+    Provenance provenance)
+    implements Figure {
   /** A series, or an imagined one. */
   public record Point(String label, double effect, double standardError) {
     public Point {
@@ -135,8 +136,8 @@ public record Funnel(
     return new Limits(lower - room, upper + room);
   }
 
-  /** The figure in a few sentences, for those who cannot see it. */
-  String description() {
+  @Override
+  public String description() {
     StringBuilder words = new StringBuilder("Funnel plot, " + axis.heading() + ". ");
     if (provenance.demonstration()) {
       words.append(Provenance.INVENTED).append(' ');
@@ -163,5 +164,15 @@ public record Funnel(
     sentences.forEach(sentence -> words.append(sentence).append(' '));
     cautions.forEach(caution -> words.append(caution).append(' '));
     return words.toString().strip();
+  }
+
+  @Override
+  public List<Picture> draw(Medium medium) {
+    return List.of(FunnelDrawing.draw(this, medium));
+  }
+
+  @Override
+  public String csv() {
+    return FunnelTable.of(this).csv();
   }
 }

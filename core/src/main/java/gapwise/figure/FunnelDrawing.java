@@ -1,21 +1,25 @@
 package gapwise.figure;
 
+import java.util.List;
+
 /** Draws funnel plots, one drawing each: the same value gives the same bytes on every machine. */
 public final class FunnelDrawing {
   private FunnelDrawing() {}
 
-  /** Draws the figure. A page of fixed height that the words overfill grows instead. */
+  /** Draws the figure. */
   public static Picture draw(Funnel funnel, Medium medium) {
-    Style style = medium.style(0);
-    return new FieldPage(
-            funnel.title(),
-            funnel.description(),
-            funnel.sentences(),
-            funnel.cautions(),
-            funnel.provenance(),
-            style,
-            FunnelKey.of(funnel, style),
-            height -> new FunnelPlot(funnel, style, height))
-        .draw();
+    return new FieldPage(funnel, funnel.sentences(), medium.style(0), new Content(funnel)).draw();
+  }
+
+  private record Content(Funnel funnel) implements OneField {
+    @Override
+    public Part plot(Style style, double fieldHeight) {
+      return new FunnelPlot(funnel, style, fieldHeight);
+    }
+
+    @Override
+    public List<Part> key(Style style) {
+      return List.of(FunnelKey.of(funnel, style));
+    }
   }
 }

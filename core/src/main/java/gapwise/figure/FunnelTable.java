@@ -44,38 +44,23 @@ public record FunnelTable(Funnel funnel, List<Line> lines) {
    */
   public String csv() {
     StringBuilder out = new StringBuilder();
-    CSVFormat format =
-        CSVFormat.RFC4180
-            .builder()
-            .setHeader(
-                "kind",
-                "label",
-                "effect",
-                "standard-error",
-                "shown",
-                "pooled-effect",
-                "figure",
-                "effect-is",
-                "model",
-                "data-version",
-                "invented",
-                "cautions")
-            .get();
+    List<String> names = new ArrayList<>();
+    names.addAll(List.of("kind", "label", "effect", "standard-error", "shown", "pooled-effect"));
+    names.add("effect-is");
+    names.addAll(CsvOrigin.NAMES);
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(names.toArray(String[]::new)).get();
     try (CSVPrinter printer = new CSVPrinter(out, format)) {
       for (Line line : lines) {
-        printer.printRecord(
-            line.imagined() ? "imagined" : "series",
-            CsvColumns.text(line.point().label()),
-            Double.toString(line.point().effect()),
-            Double.toString(line.point().standardError()),
-            line.shown(),
-            funnel.centre().map(centre -> Double.toString(centre.effect())).orElse(""),
-            CsvColumns.text(funnel.title()),
-            CsvColumns.text(funnel.axis().heading()),
-            CsvColumns.text(funnel.provenance().model()),
-            CsvColumns.text(funnel.provenance().dataVersion()),
-            funnel.provenance().demonstration() ? "yes" : "no",
-            CsvColumns.text(String.join(" ", funnel.cautions())));
+        List<Object> cells = new ArrayList<>();
+        cells.add(line.imagined() ? "imagined" : "series");
+        cells.add(CsvColumns.text(line.point().label()));
+        cells.add(Double.toString(line.point().effect()));
+        cells.add(Double.toString(line.point().standardError()));
+        cells.add(line.shown());
+        cells.add(funnel.centre().map(centre -> Double.toString(centre.effect())).orElse(""));
+        cells.add(CsvColumns.text(funnel.axis().heading()));
+        cells.addAll(CsvOrigin.of(funnel));
+        printer.printRecord(cells);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("text in memory could not be written", e);

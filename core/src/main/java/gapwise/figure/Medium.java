@@ -1,80 +1,90 @@
 package gapwise.figure;
 
-import java.util.OptionalDouble;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
-/** What a figure is drawn for. */
+/**
+ * What a figure is drawn for. The one place where the media of all figures are listed; their sizes
+ * stand in {@link Styles}.
+ */
 public enum Medium {
-  /** A screen about 1080 wide; one drawing as tall as it needs. */
-  PAGE,
-  /** A screen about 360 wide: each series stacked in a few lines; one drawing. */
-  PHONE,
+  /** Slides of 16 to 9; letters large enough for the back of a room, cautions smaller. */
+  SLIDE("slide", "Slide, 16 to 9", 144),
+  /** One column of a printed paper; no text below 7 pt. */
+  COLUMN("column", "One column of a paper", 300),
+  /** The full width of a printed paper of two columns; no text below 7 pt. */
+  TWO_COLUMNS("two-columns", "Two columns of a paper", 300),
   /** Printed A4 pages, upright; no text below 7 pt. */
-  A4,
-  /** Slides of 16 to 9. */
-  SLIDE;
+  A4("a4", "A4 page, upright", 300),
+  /** A screen about 1080 wide; one drawing as tall as it needs. */
+  PAGE("page", "Screen", 192),
+  /** A screen about 360 wide: each series stacked in a few lines; one drawing. */
+  PHONE("phone", "Phone", 288);
 
-  /** Series up to which rows are set roomy; more are set closer. */
-  static final int ROOMY_ON_PAGE = 50;
+  /** Units of a drawing to an inch (CSS Values and Units, section 6.2: 96 px are 1 in). */
+  static final double UNITS_PER_INCH = 96;
 
-  private static final int ROOMY_ON_A4 = 26;
-  private static final int ROOMY_ON_SLIDE = 12;
+  static final double MILLIMETRES_PER_INCH = 25.4;
+
+  /** Least size of print in points; common practice of journals, no source. */
+  private static final double LEAST_PRINT_POINTS = 7;
+
+  private static final double POINTS_PER_INCH = 72;
+
+  private final String code;
+  private final String label;
+  private final int usualDotsPerInch;
+
+  Medium(String code, String label, int usualDotsPerInch) {
+    this.code = code;
+    this.label = label;
+    this.usualDotsPerInch = usualDotsPerInch;
+  }
+
+  /** The medium of a code; empty if there is none. */
+  public static Optional<Medium> of(String code) {
+    return List.of(values()).stream().filter(medium -> medium.code.equals(code)).findFirst();
+  }
+
+  /** All codes in words: "slide, column, ...". */
+  public static String codes() {
+    return Arrays.stream(values()).map(Medium::code).collect(Collectors.joining(", "));
+  }
+
+  /** Its code in addresses. */
+  public String code() {
+    return code;
+  }
+
+  /** Its name for people. */
+  public String label() {
+    return label;
+  }
+
+  /** Dots per inch of a picture unless another number is asked for. */
+  public int usualDotsPerInch() {
+    return usualDotsPerInch;
+  }
+
+  /** Width it is laid out for, in millimetres. */
+  public double widthMillimetres() {
+    return style(1).sheet().width() / UNITS_PER_INCH * MILLIMETRES_PER_INCH;
+  }
+
+  /** Whether it is printed, so that letters have a least size. */
+  public boolean printed() {
+    return this == COLUMN || this == TWO_COLUMNS || this == A4;
+  }
+
+  /** Width below which the smallest letters would be smaller than print may be, in millimetres. */
+  double leastMillimetres() {
+    double points = Styles.smallestText(this) / UNITS_PER_INCH * POINTS_PER_INCH;
+    return widthMillimetres() * LEAST_PRINT_POINTS / points;
+  }
 
   Style style(int rows) {
-    return switch (this) {
-      case PAGE -> rows <= ROOMY_ON_PAGE ? roomyPage() : closePage();
-      case PHONE -> phone();
-      case A4 -> rows <= ROOMY_ON_A4 ? roomyA4() : closeA4();
-      case SLIDE -> rows <= ROOMY_ON_SLIDE ? roomySlide() : closeSlide();
-    };
-  }
-
-  private static Style roomyPage() {
-    return new Style(
-        new Style.Sheet(1080, OptionalDouble.empty(), "px", 28, false),
-        new Style.Type(22, 14.5, 14, 12),
-        new Style.Rhythm(27, 15, 10.5, 5, 15, 136, 2));
-  }
-
-  private static Style closePage() {
-    return new Style(
-        new Style.Sheet(1080, OptionalDouble.empty(), "px", 28, false),
-        new Style.Type(22, 14.5, 12, 11),
-        new Style.Rhythm(18.5, 14, 7, 3.6, 10, 112, 1));
-  }
-
-  private static Style phone() {
-    return new Style(
-        new Style.Sheet(360, OptionalDouble.empty(), "px", 14, true),
-        new Style.Type(18, 13.5, 14, 12.5),
-        new Style.Rhythm(24, 16.5, 9, 5, 14, 116, 2));
-  }
-
-  // On A4, 96 units are one inch, so 7 pt are 9.34 units.
-  private static Style roomyA4() {
-    return new Style(
-        new Style.Sheet(793.7, OptionalDouble.of(1122.52), "mm", 40, false),
-        new Style.Type(17, 11.5, 10.4, 9.6),
-        new Style.Rhythm(22.5, 12.5, 8, 4, 12, 104, 2));
-  }
-
-  private static Style closeA4() {
-    return new Style(
-        new Style.Sheet(793.7, OptionalDouble.of(1122.52), "mm", 40, false),
-        new Style.Type(17, 11.5, 9.7, 9.5),
-        new Style.Rhythm(15, 12, 5.6, 3, 8.4, 94, 1));
-  }
-
-  private static Style roomySlide() {
-    return new Style(
-        new Style.Sheet(1280, OptionalDouble.of(720), "px", 38, false),
-        new Style.Type(26, 16, 15.5, 13.5),
-        new Style.Rhythm(26.5, 16, 10.5, 5.2, 14, 156, 1));
-  }
-
-  private static Style closeSlide() {
-    return new Style(
-        new Style.Sheet(1280, OptionalDouble.of(720), "px", 38, false),
-        new Style.Type(26, 16, 14.5, 13),
-        new Style.Rhythm(24, 16, 9, 4.6, 13, 150, 1));
+    return Styles.of(this, rows);
   }
 }

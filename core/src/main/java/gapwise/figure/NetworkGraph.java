@@ -1,5 +1,6 @@
 package gapwise.figure;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -24,7 +25,8 @@ public record NetworkGraph(
     List<Node> nodes,
     List<Edge> edges,
     List<String> cautions,
-    Provenance provenance) {
+    Provenance provenance)
+    implements Figure {
   public NetworkGraph {
     Check.words(title, "title");
     sentences = List.copyOf(sentences);
@@ -90,7 +92,8 @@ public record NetworkGraph(
   }
 
   /** The graph in a few sentences, for those who cannot see it. */
-  String description() {
+  @Override
+  public String description() {
     StringBuilder words = new StringBuilder("Network of treatments. ");
     if (provenance.demonstration()) {
       words.append(Provenance.INVENTED).append(' ');
@@ -104,5 +107,28 @@ public record NetworkGraph(
     }
     cautions.forEach(caution -> words.append(caution).append(' '));
     return words.toString().strip();
+  }
+
+  /** Studies are counted here, not series. */
+  @Override
+  public List<String> source() {
+    List<String> phrases = new ArrayList<>(provenance.phrases());
+    String people = provenance.participants();
+    phrases.set(
+        0,
+        provenance.studies()
+            + (provenance.studies() == 1 ? " study" : " studies")
+            + (people.isBlank() ? "" : ", " + people));
+    return List.copyOf(phrases);
+  }
+
+  @Override
+  public List<Picture> draw(Medium medium) {
+    return List.of(NetworkGraphDrawing.draw(this, medium));
+  }
+
+  @Override
+  public String csv() {
+    return NetworkGraphTable.of(this).csv();
   }
 }

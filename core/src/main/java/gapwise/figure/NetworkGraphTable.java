@@ -13,7 +13,7 @@ import org.apache.commons.csv.CSVPrinter;
  *
  * @param lines treatments, then pairs
  */
-public record NetworkGraphTable(List<Line> lines) {
+public record NetworkGraphTable(NetworkGraph graph, List<Line> lines) {
 
   /**
    * One line.
@@ -37,17 +37,29 @@ public record NetworkGraphTable(List<Line> lines) {
     for (NetworkGraph.Edge edge : graph.edges()) {
       lines.add(new Line(edge.one(), edge.other(), OptionalDouble.empty(), edge.studies()));
     }
-    return new NetworkGraphTable(lines);
+    return new NetworkGraphTable(graph, lines);
   }
 
-  /** The table as CSV (RFC 4180), first line names. */
+  /**
+   * The table as CSV (RFC 4180), first line names; what the whole figure shares stands in columns
+   * of its own.
+   */
   public String csv() {
+    List<String> names = new ArrayList<>(List.of("treatment", "against", "patients", "studies"));
+    names.addAll(CsvOrigin.NAMES);
+    List<String> origin = CsvOrigin.of(graph);
     StringBuilder text = new StringBuilder();
     try (CSVPrinter printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
-      printer.printRecord("treatment", "against", "patients", "studies");
+      printer.printRecord(names);
       for (Line line : lines) {
         String patients = line.patients().isEmpty() ? "" : Svg.n(line.patients().getAsDouble());
-        printer.printRecord(line.treatment(), line.against(), patients, line.studies());
+        List<Object> cells = new ArrayList<>();
+        cells.add(CsvColumns.text(line.treatment()));
+        cells.add(CsvColumns.text(line.against()));
+        cells.add(patients);
+        cells.add(line.studies());
+        cells.addAll(origin);
+        printer.printRecord(cells);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("the table could not be written to memory", e);

@@ -17,6 +17,9 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
   private static final double THICKEST_STACKED = 5;
   private static final double LEAST_RADIUS = 4;
 
+  /** On an upright page a wider oval would only push the words apart. */
+  private static final double MOST_ACROSS = 210;
+
   /** Steps from the middle of a line at which its number may stand, to either side. */
   private static final int STEPS = 24;
 
@@ -31,19 +34,44 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
     }
   }
 
-  static NetworkOval of(NetworkGraph graph, Style style) {
+  /**
+   * The oval.
+   *
+   * @param height of the oval itself, without the words above and below it
+   */
+  static NetworkOval of(NetworkGraph graph, Style style, double height) {
+    return new NetworkOval(graph, style, labelRoom(graph, style), across(graph, style), height / 2);
+  }
+
+  private static double across(NetworkGraph graph, Style style) {
+    double most = style.sheet().landscape() ? Double.POSITIVE_INFINITY : MOST_ACROSS;
+    double free = style.sheet().room() / 2 - labelRoom(graph, style) - 2 * greatest(style);
+    return Math.min(free, most);
+  }
+
+  private static double labelRoom(NetworkGraph graph, Style style) {
     double widest = 0;
     for (NetworkGraph.Node node : graph.nodes()) {
       widest = Math.max(widest, style.bold().width(node.treatment()));
       widest = Math.max(widest, style.small().width(node.words()));
     }
-    double room = style.sheet().room();
-    double labels =
-        style.sheet().stacked() ? 1.4 * style.type().text() : Math.min(widest, 0.3 * room);
-    double across = Math.min(room / 2 - labels - 2 * greatest(style), 210);
-    double line = style.type().text() * LEADING;
-    double upright = Math.max(0.8 * across, graph.nodes().size() * 0.9 * line);
-    return new NetworkOval(graph, style, labels, across, upright);
+    return style.sheet().stacked()
+        ? 1.4 * style.type().text()
+        : Math.min(widest, 0.3 * style.sheet().room());
+  }
+
+  /** Height of the oval where there is room. */
+  static double usualHeight(NetworkGraph graph, Style style) {
+    return Math.max(1.6 * across(graph, style), heightForWords(graph, style));
+  }
+
+  /** Height of the oval below which the words at its sides would touch. */
+  static double leastHeight(NetworkGraph graph, Style style) {
+    return Math.max(0.9 * across(graph, style), heightForWords(graph, style));
+  }
+
+  private static double heightForWords(NetworkGraph graph, Style style) {
+    return graph.nodes().size() * 1.8 * style.type().text() * LEADING;
   }
 
   private static double greatest(Style style) {

@@ -64,7 +64,8 @@ record PageOfParts(
     }
   }
 
-  private static double stack(Svg svg, List<Part> parts, double top) {
+  /** Draws parts under each other and gives the height at which they end. */
+  static double stack(Svg svg, List<Part> parts, double top) {
     double y = top;
     for (Part part : parts) {
       part.draw(svg, y);

@@ -15,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.Optional;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageTypeSpecifier;
@@ -27,7 +28,7 @@ import javax.imageio.stream.ImageOutputStream;
 /** Turns a drawing into a PNG picture, without a screen. */
 public final class Png {
   /** More pixels than this are refused: a picture is held in memory whole (4 bytes a pixel). */
-  static final long MOST_PIXELS = 60_000_000;
+  static final long MOST_PIXELS = 40_000_000;
 
   private Png() {}
 
@@ -41,6 +42,11 @@ public final class Png {
    * @throws IllegalArgumentException if the width is too small or the picture would be too large
    */
   public static byte[] of(Picture picture, int pixelWidth, Map<String, String> texts) {
+    return of(picture, pixelWidth, Optional.empty(), texts);
+  }
+
+  private static byte[] of(
+      Picture picture, int pixelWidth, Optional<PngSize> size, Map<String, String> texts) {
     int pixelHeight = (int) Math.ceil(pixelWidth * picture.height() / picture.width());
     if (pixelWidth < 16 || (long) pixelWidth * pixelHeight > MOST_PIXELS) {
       throw new IllegalArgumentException(
@@ -52,34 +58,24 @@ public final class Png {
               + pixelHeight);
     }
     try {
-      return written(painted(picture, pixelWidth, Math.max(1, pixelHeight)), texts);
+      return written(painted(picture, pixelWidth, Math.max(1, pixelHeight)), size, texts);
     } catch (IOException e) {
       throw new UncheckedIOException("the picture could not be written to memory", e);
     }
   }
 
   /**
-   * The drawing of a forest plot as PNG that carries its title and caption. A drawing too tall for
-   * the width asked for is made as wide as it can be.
+   * The drawing as PNG that states its dots per inch.
+   *
+   * @throws IllegalArgumentException if the picture would be too large
    */
-  public static byte[] of(Picture picture, int pixelWidth, Forest forest) {
-    double widest = Math.sqrt(0.99 * MOST_PIXELS * picture.width() / picture.height());
-    return of(
-        picture,
-        (int) Math.min(pixelWidth, widest),
-        Map.of("Title", forest.heading().title(), "Description", FigureMetadata.caption(forest)));
+  static byte[] of(Picture picture, PngSize size, Map<String, String> texts) {
+    return of(picture, size.pixelWidth(), Optional.of(size), texts);
   }
 
-  /** The drawing of a funnel plot as PNG that carries its title and caption. */
-  public static byte[] of(Picture picture, int pixelWidth, Funnel funnel) {
-    String caption = FigureMetadata.caption(funnel.description(), funnel.provenance());
-    return of(picture, pixelWidth, Map.of("Title", funnel.title(), "Description", caption));
-  }
-
-  /** The drawing of an outcome over length as PNG that carries its title and caption. */
-  public static byte[] of(Picture picture, int pixelWidth, Bubble bubble) {
-    String caption = FigureMetadata.caption(bubble.description(), bubble.provenance());
-    return of(picture, pixelWidth, Map.of("Title", bubble.title(), "Description", caption));
+  /** The greatest width in pixels that a drawing can be painted at. */
+  static int widest(Picture picture) {
+    return (int) Math.sqrt(0.99 * MOST_PIXELS * picture.width() / picture.height());
   }
 
   private static BufferedImage painted(Picture picture, int width, int height) {
@@ -120,7 +116,8 @@ public final class Png {
         .build();
   }
 
-  private static byte[] written(BufferedImage image, Map<String, String> texts) throws IOException {
+  private static byte[] written(
+      BufferedImage image, Optional<PngSize> size, Map<String, String> texts) throws IOException {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ImageOutputStream stream = ImageIO.createImageOutputStream(bytes)) {
@@ -128,6 +125,9 @@ public final class Png {
           writer.getDefaultImageMetadata(
               ImageTypeSpecifier.createFromRenderedImage(image), writer.getDefaultWriteParam());
       addTexts(metadata, texts);
+      if (size.isPresent()) {
+        addDots(metadata, size.get().dotsPerInch());
+      }
       writer.setOutput(stream);
       writer.write(new IIOImage(image, null, metadata));
     } finally {
@@ -156,6 +156,19 @@ public final class Png {
               entry.setAttribute("text", text.getValue());
               chunk.appendChild(entry);
             });
+    IIOMetadataNode root = new IIOMetadataNode("javax_imageio_png_1.0");
+    root.appendChild(chunk);
+    metadata.mergeTree("javax_imageio_png_1.0", root);
+  }
+
+  /** Adds the pHYs chunk, which counts pixels per metre (PNG specification, section 11.3.4.3). */
+  private static void addDots(IIOMetadata metadata, double dotsPerInch)
+      throws IIOInvalidTreeException {
+    String perMetre = Long.toString(Math.round(dotsPerInch * 1000 / Medium.MILLIMETRES_PER_INCH));
+    IIOMetadataNode chunk = new IIOMetadataNode("pHYs");
+    chunk.setAttribute("pixelsPerUnitXAxis", perMetre);
+    chunk.setAttribute("pixelsPerUnitYAxis", perMetre);
+    chunk.setAttribute("unitSpecifier", "meter");
     IIOMetadataNode root = new IIOMetadataNode("javax_imageio_png_1.0");
     root.appendChild(chunk);
     metadata.mergeTree("javax_imageio_png_1.0", root);

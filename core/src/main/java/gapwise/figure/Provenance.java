@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param dataVersion version of program and data, such as a change number or hash
  * @param dataDate date to which the data stand; empty where unknown
  * @param demonstration whether the data are invented; the figure then says so in large
+ * @param references the studies that are shown; none where rows of a table were
  */
 public record Provenance(
     int studies,
@@ -22,7 +23,8 @@ public record Provenance(
     String model,
     String dataVersion,
     Optional<LocalDate> dataDate,
-    boolean demonstration) {
+    boolean demonstration,
+    List<Reference> references) {
   /** What a figure of invented data says of itself. */
   public static final String INVENTED =
       "Invented demonstration data. Not about real patients or papers.";
@@ -35,6 +37,24 @@ public record Provenance(
     Objects.requireNonNull(model, "model");
     Objects.requireNonNull(dataVersion, "dataVersion");
     Objects.requireNonNull(dataDate, "dataDate");
+    references = List.copyOf(references);
+  }
+
+  /** Numbers whose studies have no reference. */
+  public Provenance(
+      int studies,
+      String participants,
+      String model,
+      String dataVersion,
+      Optional<LocalDate> dataDate,
+      boolean demonstration) {
+    this(studies, participants, model, dataVersion, dataDate, demonstration, List.of());
+  }
+
+  /** The same with the studies that are shown. */
+  public Provenance citing(List<Reference> shown) {
+    return new Provenance(
+        studies, participants, model, dataVersion, dataDate, demonstration, shown);
   }
 
   /** The foot as short phrases in order; nothing is said of what is empty. */

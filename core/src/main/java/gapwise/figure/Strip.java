@@ -10,7 +10,7 @@ record Strip(Style style, List<String> lines) implements Part {
   }
 
   private static Lettering lettering(Style style) {
-    return Lettering.plain(style.type().small() + 0.5);
+    return style.caution();
   }
 
   private double line() {

@@ -9,13 +9,29 @@ record Style(Sheet sheet, Type type, Rhythm rhythm) {
    * The ground that is drawn on.
    *
    * @param width width of the drawing
-   * @param pageHeight height of a page; empty for one drawing as tall as it needs
+   * @param pageHeight greatest height of a page; empty for one drawing as tall as it needs
+   * @param trimmed whether a page ends where its content does; else it has the full height
    * @param unit "px" or "mm": the unit of the outer size
    * @param margin room left on all sides
    * @param stacked whether a series is stacked in lines (phone) or set in columns
    */
   record Sheet(
-      double width, OptionalDouble pageHeight, String unit, double margin, boolean stacked) {
+      double width,
+      OptionalDouble pageHeight,
+      boolean trimmed,
+      String unit,
+      double margin,
+      boolean stacked) {
+    /** Height that a drawing must have; empty where it ends with its content. */
+    OptionalDouble fixedHeight() {
+      return trimmed ? OptionalDouble.empty() : pageHeight;
+    }
+
+    /** Whether pages are wider than tall, so that words stand beside a field. */
+    boolean landscape() {
+      return pageHeight.isPresent() && width > pageHeight.getAsDouble();
+    }
+
     double right() {
       return width - margin;
     }
@@ -25,8 +41,12 @@ record Style(Sheet sheet, Type type, Rhythm rhythm) {
     }
   }
 
-  /** Sizes of text. */
-  record Type(double title, double sentence, double text, double small) {}
+  /**
+   * Sizes of text.
+   *
+   * @param foot size of cautions and source
+   */
+  record Type(double title, double sentence, double text, double small, double foot) {}
 
   /**
    * Sizes of rows and marks.
@@ -47,6 +67,37 @@ record Style(Sheet sheet, Type type, Rhythm rhythm) {
       double bone,
       double span,
       int nameLines) {}
+
+  /** The same on a sheet of another width. */
+  Style across(double width) {
+    return resized(width, sheet.pageHeight());
+  }
+
+  /** The same letters on a sheet larger by a factor, so that more stands on it. */
+  Style onSheetLargerBy(double factor) {
+    OptionalDouble height =
+        sheet.pageHeight().isPresent()
+            ? OptionalDouble.of(sheet.pageHeight().getAsDouble() * factor)
+            : OptionalDouble.empty();
+    return resized(sheet.width() * factor, height);
+  }
+
+  private Style resized(double width, OptionalDouble height) {
+    return new Style(
+        new Sheet(width, height, sheet.trimmed(), sheet.unit(), sheet.margin(), sheet.stacked()),
+        type,
+        rhythm);
+  }
+
+  /** Letters of a caution. */
+  Lettering caution() {
+    return Lettering.plain(type.foot() + 0.5);
+  }
+
+  /** Letters of the line that says where numbers come from. */
+  Lettering source() {
+    return Lettering.soft(type.foot());
+  }
 
   Lettering text() {
     return Lettering.plain(type.text());

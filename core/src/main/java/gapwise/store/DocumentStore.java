@@ -5,6 +5,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.Iterator;
 import java.util.List;
@@ -148,6 +149,11 @@ public final class DocumentStore implements AutoCloseable {
   /** Number of the last change, 0 when there is none. */
   public long lastChange() {
     return read(VersionReader::lastChange);
+  }
+
+  /** When the last change was made; empty when there is none. */
+  public Optional<Instant> lastChangeAt() {
+    return read(VersionReader::lastChangeAt);
   }
 
   /** Has the listener told of all later writes. */

@@ -77,6 +77,14 @@ final class VersionReader {
         .one();
   }
 
+  static Optional<Instant> lastChangeAt(Handle handle) {
+    return handle
+        .createQuery("SELECT written_at FROM document_version ORDER BY change_number DESC LIMIT 1")
+        .mapTo(String.class)
+        .findOne()
+        .map(Instant::parse);
+  }
+
   /** What is wrong with the file; the one word "ok" when nothing is. */
   static List<String> integrityCheck(Handle handle) {
     return handle.createQuery("PRAGMA integrity_check").mapTo(String.class).list();

@@ -47,7 +47,7 @@ class AnswerFunnelTest {
   }
 
   private static Optional<Funnel> funnel(Result result) {
-    return AnswerFunnel.of(result, "Invented trials", AXIS, "1", true);
+    return AnswerFunnel.of(result, "Invented trials", AXIS, Edition.ofProgram("1"), true);
   }
 
   @Test

@@ -130,6 +130,8 @@ class EvidenceGridTest {
     HeadToHead found =
         HeadToHead.of(
             arms(arm("s1", "bone-transport", Design.SERIES, 4, 10)), SearchRequest.EVERYTHING);
-    assertTrue(ComparisonsGraph.of(found, "Pairs", "test", 1, true).isEmpty());
+    assertTrue(
+        ComparisonsGraph.of(found, "Pairs", "None.", Edition.ofProgram("test"), true, List.of())
+            .isEmpty());
   }
 }

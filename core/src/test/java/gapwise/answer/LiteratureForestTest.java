@@ -73,7 +73,7 @@ class LiteratureForestTest {
 
   private static Forest forest(String outcome) {
     Answer answer = answers.ask(Question.about(Outcome.of(outcome), SearchRequest.EVERYTHING));
-    return AnswerForest.of(answer, answer.result().orElseThrow(), "test");
+    return AnswerForest.of(answer, answer.result().orElseThrow(), Edition.ofProgram("test"));
   }
 
   private static Map<String, Row> rows(Forest forest) {

@@ -21,7 +21,7 @@ class PngTest {
   @Test
   void aPictureHasTheWidthAskedForAndItsMarksInTheirColours() throws IOException {
     Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
-    byte[] bytes = Png.of(picture, 1620, FOREST);
+    byte[] bytes = Png.of(picture, 1620, Map.of());
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(bytes));
     assertEquals(1620, image.getWidth());
     assertEquals((int) Math.ceil(1620 * picture.height() / picture.width()), image.getHeight());
@@ -44,8 +44,10 @@ class PngTest {
   @Test
   void theFileCarriesTitleAndCaptionAsTextChunks() {
     // PNG specification (W3C), 11.3.4.5: iTXt holds a keyword and text in UTF-8.
-    Picture picture = ForestDrawing.draw(FOREST, Medium.PHONE).get(0);
-    String bytes = new String(Png.of(picture, 360, FOREST), StandardCharsets.UTF_8);
+    String bytes =
+        new String(
+            FigureFile.of(FOREST, FileKind.PNG, FigureFile.Wish.of(Medium.PHONE)),
+            StandardCharsets.UTF_8);
     assertTrue(bytes.contains("iTXtTitle\u0000"));
     assertTrue(bytes.contains(FOREST.heading().title()));
     assertTrue(bytes.contains(Provenance.INVENTED));
@@ -55,7 +57,7 @@ class PngTest {
   void aDrawingOfThreeHundredSeriesCanBePainted() throws IOException {
     Forest many = InventedFigures.many(300, 7);
     Picture picture = ForestDrawing.draw(many, Medium.PAGE).get(0);
-    BufferedImage image = ImageIO.read(new ByteArrayInputStream(Png.of(picture, 540, many)));
+    BufferedImage image = ImageIO.read(new ByteArrayInputStream(Png.of(picture, 540, Map.of())));
     assertEquals(540, image.getWidth());
     assertTrue(colours(image).size() > 50, "something is drawn");
   }
@@ -70,22 +72,7 @@ class PngTest {
   @Test
   void picturesThatAreTooSmallOrTooLargeAreRefused() {
     Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
-    assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 3, FOREST));
+    assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 3, Map.of()));
     assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 2_000_000, Map.of()));
-  }
-
-  @Test
-  void aForestPlotTooTallForTheWidthIsMadeAsWideAsItCanBe() throws IOException {
-    Picture tall = new Picture(span(120_000), 100, 120_000);
-    BufferedImage image = ImageIO.read(new ByteArrayInputStream(Png.of(tall, 2_000, FOREST)));
-    assertTrue(image.getWidth() < 2_000 && image.getWidth() > 100, "width " + image.getWidth());
-  }
-
-  private static String span(int height) {
-    return "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 100 "
-        + height
-        + "\" width=\"100\" height=\""
-        + height
-        + "\"><rect width=\"50\" height=\"50\"/></svg>";
   }
 }

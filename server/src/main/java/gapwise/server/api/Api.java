@@ -2,6 +2,7 @@ package gapwise.server.api;
 
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
+import gapwise.answer.Edition;
 import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
 import io.javalin.config.RoutesConfig;
@@ -11,6 +12,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Adds the routes of the API. */
 public final class Api {
@@ -19,13 +21,13 @@ public final class Api {
 
   private final Home home;
   private final ImportJobs jobs;
-  private final String version;
+  private final Supplier<Edition> edition;
   private final byte[] description = description();
 
-  public Api(Home home, ImportJobs jobs, String version) {
+  public Api(Home home, ImportJobs jobs, Supplier<Edition> edition) {
     this.home = home;
     this.jobs = jobs;
-    this.version = version;
+    this.edition = edition;
   }
 
   /** Adds every route. */
@@ -33,9 +35,11 @@ public final class Api {
     Runner runner = home.answers().runner();
     routes.post(ROOT + "/syntheses", context -> run(runner, context));
     new StudiesApi(home.search(), home.base()).addTo(routes);
-    new FigureApi(home.answers(), version).addTo(routes);
-    new BySizeApi(home.answers(), version).addTo(routes);
-    new CaseApi(home.answers(), version).addTo(routes);
+    new FigureApi(home.answers(), edition).addTo(routes);
+    new BySizeApi(home.answers(), edition).addTo(routes);
+    new FunnelApi(home.answers(), edition).addTo(routes);
+    new CaseApi(home.answers(), edition).addTo(routes);
+    new PlanFigureApi(home.answers(), edition).addTo(routes);
     new ImportsApi(jobs).addTo(routes);
     routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));
     routes.get(

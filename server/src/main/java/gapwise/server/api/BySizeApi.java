@@ -2,50 +2,31 @@ package gapwise.server.api;
 
 import gapwise.analysis.Outcome;
 import gapwise.answer.Answers;
+import gapwise.answer.Edition;
 import gapwise.answer.LengthAnswer;
 import gapwise.figure.Bubble;
-import gapwise.figure.BubbleDrawing;
-import gapwise.figure.BubbleTable;
-import gapwise.figure.Medium;
-import gapwise.figure.Picture;
-import gapwise.figure.Png;
 import gapwise.problem.WrongInputException;
 import gapwise.server.page.Address;
 import gapwise.server.page.BySizePage;
+import gapwise.server.page.FigureDownloads;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.function.Supplier;
 
 /** An outcome over the length of missing bone as files, under the parameters of its page. */
 final class BySizeApi {
   private final Answers answers;
-  private final String version;
+  private final Supplier<Edition> edition;
 
-  BySizeApi(Answers answers, String version) {
+  BySizeApi(Answers answers, Supplier<Edition> edition) {
     this.answers = answers;
-    this.version = version;
+    this.edition = edition;
   }
 
   void addTo(RoutesConfig routes) {
-    routes.get(Api.ROOT + "/by-size.svg", this::svg);
-    routes.get(Api.ROOT + "/by-size.png", this::png);
-    routes.get(Api.ROOT + "/by-size.csv", this::csv);
+    FigureDownloads.add(routes, Api.ROOT + "/by-size", this::bubble);
     routes.get(Api.ROOT + "/by-size-plan.json", this::plan);
     routes.get(Api.ROOT + "/by-size-result.json", this::result);
-  }
-
-  private void svg(Context context) {
-    FigureApi.file(context, "image/svg+xml", "by-size.svg", page(bubble(context)).svg());
-  }
-
-  private void png(Context context) {
-    Bubble bubble = bubble(context);
-    FigureApi.file(
-        context, "image/png", "by-size.png", Png.of(page(bubble), FigureApi.PNG_PIXELS, bubble));
-  }
-
-  private void csv(Context context) {
-    String csv = new BubbleTable(bubble(context)).csv();
-    FigureApi.file(context, "text/csv; charset=utf-8", "by-size.csv", csv);
   }
 
   private void plan(Context context) {
@@ -62,12 +43,8 @@ final class BySizeApi {
     FigureApi.file(context, "application/json", "by-size-result.json", json);
   }
 
-  private static Picture page(Bubble bubble) {
-    return BubbleDrawing.draw(bubble, Medium.PAGE);
-  }
-
   private Bubble bubble(Context context) {
-    return asked(context).figure(version).orElseThrow(FigureApi::nothing);
+    return asked(context).figure(edition.get()).orElseThrow(FigureApi::nothing);
   }
 
   private LengthAnswer asked(Context context) {

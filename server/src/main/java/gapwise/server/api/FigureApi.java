@@ -5,54 +5,34 @@ import gapwise.analysis.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
+import gapwise.answer.Edition;
 import gapwise.figure.Forest;
-import gapwise.figure.ForestDrawing;
-import gapwise.figure.ForestTable;
-import gapwise.figure.Medium;
-import gapwise.figure.Picture;
-import gapwise.figure.Png;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.selection.Question;
 import gapwise.server.page.Address;
+import gapwise.server.page.FigureDownloads;
 import gapwise.server.page.PooledPage;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.function.Supplier;
 
 /** A pooled result as files, under the same address parameters as its page. */
 final class FigureApi {
-  /** Twice the width of the drawing, so that it prints sharp at the width of a page. */
-  static final int PNG_PIXELS = 2160;
-
   private final Answers answers;
-  private final String version;
+  private final Supplier<Edition> edition;
 
-  FigureApi(Answers answers, String version) {
+  FigureApi(Answers answers, Supplier<Edition> edition) {
     this.answers = answers;
-    this.version = version;
+    this.edition = edition;
   }
 
   void addTo(RoutesConfig routes) {
-    routes.get(Api.ROOT + "/forest.svg", this::svg);
-    routes.get(Api.ROOT + "/forest.png", this::png);
-    routes.get(Api.ROOT + "/forest.csv", this::csv);
+    FigureDownloads.add(routes, Api.ROOT + "/forest", this::forest);
     routes.get(Api.ROOT + "/plan.json", this::plan);
     routes.get(Api.ROOT + "/result.json", this::result);
-  }
-
-  private void svg(Context context) {
-    file(context, "image/svg+xml", "forest.svg", page(forest(context)).svg());
-  }
-
-  private void png(Context context) {
-    Forest forest = forest(context);
-    file(context, "image/png", "forest.png", Png.of(page(forest), PNG_PIXELS, forest));
-  }
-
-  private void csv(Context context) {
-    file(context, "text/csv; charset=utf-8", "forest.csv", ForestTable.of(forest(context)).csv());
   }
 
   private void plan(Context context) {
@@ -80,14 +60,10 @@ final class FigureApi {
         .result(content);
   }
 
-  private static Picture page(Forest forest) {
-    return ForestDrawing.draw(forest, Medium.PAGE).get(0);
-  }
-
   private Forest forest(Context context) {
     Answer answer = answer(context);
     Result result = answer.result().orElseThrow(FigureApi::nothing);
-    return AnswerForest.of(answer, result, version);
+    return AnswerForest.of(answer, result, edition.get());
   }
 
   private Answer answer(Context context) {

@@ -1,41 +1,61 @@
 package gapwise.server.cli;
 
 import gapwise.analysis.Result;
-import gapwise.answer.AnswerForest;
-import gapwise.answer.PlainForest;
-import gapwise.figure.Forest;
-import gapwise.figure.ForestDrawing;
-import gapwise.figure.ForestTable;
+import gapwise.answer.Edition;
+import gapwise.answer.ResultFigures;
+import gapwise.figure.Figure;
+import gapwise.figure.FigureFile;
+import gapwise.figure.FileKind;
 import gapwise.figure.Medium;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 
-/** Draws the result of a plan into a folder: NAME.svg and NAME.csv, named after the plan. */
+/**
+ * Draws the result of a plan into a folder, named after the plan: NAME.svg, NAME.png and NAME.csv
+ * for its first figure, NAME-funnel.svg and so on for further ones; further sheets are numbered.
+ */
 final class PlanFigure {
   private PlanFigure() {}
 
-  static void write(Path folder, Path plan, Result result, Optional<Home> home) throws IOException {
-    Optional<Forest> forest = forest(result, home);
-    if (forest.isEmpty()) {
-      System.err.println(plan + ": this task has no forest plot.");
+  static void write(Path folder, Path plan, Medium medium, Result result, Optional<Home> home)
+      throws IOException {
+    Edition edition =
+        home.map(open -> open.edition(Version.NUMBER))
+            .orElseGet(() -> Edition.ofProgram(Version.NUMBER));
+    Map<String, Figure> figures =
+        ResultFigures.of(result, home.flatMap(open -> open.answers().of(result)), edition);
+    if (figures.isEmpty()) {
+      System.err.println(plan + ": the result of this plan has nothing to draw.");
       return;
     }
     Files.createDirectories(folder);
     String name = ("" + plan.getFileName()).replaceFirst("\\.json$", "");
-    Files.writeString(
-        folder.resolve(name + ".svg"), ForestDrawing.draw(forest.get(), Medium.PAGE).get(0).svg());
-    Files.writeString(folder.resolve(name + ".csv"), ForestTable.of(forest.get()).csv());
+    String first = figures.keySet().iterator().next();
+    for (Map.Entry<String, Figure> each : figures.entrySet()) {
+      String stem = each.getKey().equals(first) ? name : name + "-" + each.getKey();
+      write(folder, stem, medium, each.getValue());
+    }
   }
 
-  private static Optional<Forest> forest(Result result, Optional<Home> home) {
-    if (result.studies().isEmpty()) {
-      return Optional.empty();
+  private static void write(Path folder, String stem, Medium medium, Figure figure)
+      throws IOException {
+    for (FileKind kind : FileKind.values()) {
+      boolean drawn = kind == FileKind.SVG || kind == FileKind.PNG;
+      boolean citations = !drawn && kind != FileKind.CSV;
+      int sheets = drawn ? figure.sheets(medium) : citations && nobody(figure) ? 0 : 1;
+      for (int sheet = 1; sheet <= sheets; sheet++) {
+        FigureFile.Wish wish = new FigureFile.Wish(medium, sheet, Optional.empty());
+        String file = stem + (sheet == 1 ? "" : "-" + sheet) + kind.ending();
+        Files.write(folder.resolve(file), FigureFile.of(figure, kind, wish));
+      }
     }
-    return home.flatMap(open -> open.answers().of(result))
-        .map(answer -> AnswerForest.of(answer, result, Version.NUMBER))
-        .or(() -> Optional.of(PlainForest.of(result, Version.NUMBER)));
+  }
+
+  private static boolean nobody(Figure figure) {
+    return figure.references().isEmpty();
   }
 }

@@ -3,6 +3,7 @@ package gapwise.server.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
+import gapwise.figure.Medium;
 import gapwise.problem.Problem;
 import gapwise.server.home.Home;
 import java.io.IOException;
@@ -39,8 +40,21 @@ public final class RunCommand implements Callable<Integer> {
       description = "Folder to draw each result into, named after its plan.")
   private Optional<Path> figures = Optional.empty();
 
+  @Option(
+      names = "--figures-for",
+      paramLabel = "MEDIUM",
+      defaultValue = "page",
+      description =
+          "What figures are drawn for: slide, column, two-columns, a4, page, phone;"
+              + " ${DEFAULT-VALUE} unless said.")
+  private String medium = "page";
+
   @Override
   public Integer call() throws IOException {
+    if (Medium.of(medium).isEmpty()) {
+      System.err.println("--figures-for: '" + medium + "'; expected one of " + Medium.codes());
+      return Exit.WRONG;
+    }
     Optional<Home> open = home.map(folder -> Home.open(folder, Clock.systemUTC()));
     try {
       Runner runner = open.map(h -> h.answers().runner()).orElse(Runner.withoutEvidence());
@@ -61,7 +75,8 @@ public final class RunCommand implements Callable<Integer> {
         wrong.problems().forEach(problem -> System.err.println(plan + ": " + problem.line()));
         exit = Exit.WRONG;
       } else if (figures.isPresent()) {
-        PlanFigure.write(figures.get(), plan, ((Outcome.Done) outcome).result(), open);
+        Medium drawn = Medium.of(medium).orElseThrow();
+        PlanFigure.write(figures.get(), plan, drawn, ((Outcome.Done) outcome).result(), open);
       }
     }
     return exit;

@@ -1,6 +1,7 @@
 package gapwise.server.home;
 
 import gapwise.answer.Answers;
+import gapwise.answer.Edition;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
 import gapwise.evidence.EvidenceJson;
@@ -12,7 +13,10 @@ import gapwise.store.DocumentStore;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -128,6 +132,18 @@ public final class Home implements AutoCloseable {
   /** A study as it stands. */
   public Optional<Study> study(String id) {
     return base.study(id).map(KeptStudy::study);
+  }
+
+  /**
+   * The state that figures of this home are made from.
+   *
+   * @param program version of the program
+   */
+  public Edition edition(String program) {
+    return new Edition(
+        program,
+        OptionalLong.of(base.lastChange()),
+        base.lastChangeAt().map(when -> LocalDate.ofInstant(when, ZoneOffset.UTC)));
   }
 
   /** Builds the index anew from the records. */

@@ -6,6 +6,7 @@ import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
 import gapwise.answer.Blocks;
+import gapwise.answer.Edition;
 import gapwise.answer.LengthAnswer;
 import gapwise.answer.LengthShape;
 import gapwise.answer.QuestionWords;
@@ -31,6 +32,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** One outcome over the length of missing bone: series, line and bands of size. */
@@ -46,15 +48,19 @@ public final class BySizePage {
   private final Sites sites;
   private final StudySearch search;
   private final Answers answers;
-  private final String version;
+  private final Supplier<Edition> edition;
 
   public BySizePage(
-      Templates templates, Sites sites, StudySearch search, Answers answers, String version) {
+      Templates templates,
+      Sites sites,
+      StudySearch search,
+      Answers answers,
+      Supplier<Edition> edition) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
     this.answers = answers;
-    this.version = version;
+    this.edition = edition;
   }
 
   /** A shape to choose, with the address that takes it. */
@@ -69,8 +75,8 @@ public final class BySizePage {
    */
   public record Band(String label, List<Told> told, String pooled) {}
 
-  /** The figure in its two widths, and its numbers. */
-  public record Drawn(Bubble bubble, String wide, String narrow) {
+  /** The figure in its two widths, its numbers, and its files. */
+  public record Drawn(Bubble bubble, String wide, String narrow, TakeFigure take) {
     /** Numbers in words. */
     public BubbleTable table() {
       return new BubbleTable(bubble);
@@ -225,7 +231,7 @@ public final class BySizePage {
         form,
         Optional.of(answer.question().outcome()),
         words,
-        told.figure(version).map(BySizePage::drawn),
+        told.figure(edition.get()).map(bubble -> drawn(form.address(), bubble)),
         shapes(form.address(), told.asked()),
         told.notes(),
         bands(form.address(), answer.selection(), cuts),
@@ -234,11 +240,12 @@ public final class BySizePage {
         answer.plan().map(ObjectNode::toPrettyString).orElse(""));
   }
 
-  private static Drawn drawn(Bubble bubble) {
+  private static Drawn drawn(Address address, Bubble bubble) {
     return new Drawn(
         bubble,
         BubbleDrawing.draw(bubble, Medium.PAGE).inline(),
-        BubbleDrawing.draw(bubble, Medium.PHONE).inline());
+        BubbleDrawing.draw(bubble, Medium.PHONE).inline(),
+        TakeFigure.of("/api/v1/by-size", address, bubble));
   }
 
   private static List<Shape> shapes(Address address, LengthShape asked) {

@@ -1,6 +1,8 @@
 package gapwise.server.page;
 
+import gapwise.answer.Cited;
 import gapwise.answer.ComparisonsGraph;
+import gapwise.answer.Edition;
 import gapwise.answer.EmptyPlace;
 import gapwise.answer.HeadToHead;
 import gapwise.answer.Tally;
@@ -9,10 +11,12 @@ import gapwise.evidence.Study;
 import gapwise.figure.Medium;
 import gapwise.figure.NetworkGraph;
 import gapwise.figure.NetworkGraphDrawing;
+import gapwise.figure.Reference;
 import gapwise.search.SearchRequest;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Which methods stand side by side within a study.
@@ -32,8 +36,8 @@ public record ComparisonsView(
     List<PairLine> pairs,
     List<Missing> missing) {
 
-  /** The network in its two widths. */
-  public record Graph(String wide, String narrow) {}
+  /** The network in its two widths, and its files. */
+  public record Graph(String wide, String narrow, TakeFigure take) {}
 
   /**
    * A pair.
@@ -64,11 +68,6 @@ public record ComparisonsView(
     return form.address().at(MapPage.PATH);
   }
 
-  /** Address of a file of this view. */
-  public String download(String ending) {
-    return form.address().at(MapPage.PATH + "/comparisons." + ending);
-  }
-
   /** Makes the view. */
   static final class Maker {
     /** Studies named in the table for each pair; their records are read for their labels. */
@@ -76,41 +75,59 @@ public record ComparisonsView(
 
     private final MapCounts counts;
     private final Function<String, Optional<Study>> studies;
-    private final String version;
+    private final Supplier<Edition> edition;
 
-    Maker(MapCounts counts, Function<String, Optional<Study>> studies, String version) {
+    Maker(MapCounts counts, Function<String, Optional<Study>> studies, Supplier<Edition> edition) {
       this.counts = counts;
       this.studies = studies;
-      this.version = version;
+      this.edition = edition;
     }
 
     ComparisonsView view(Site site, FilterForm form, SearchRequest request) {
       HeadToHead found = counts.comparisons(request);
-      List<Method> methods =
-          EmptyPlace.toldApart(List.copyOf(counts.grid(SearchRequest.EVERYTHING).rows().keySet()));
+      List<Method> methods = methods();
       return new ComparisonsView(
           site,
           form,
           sentence(found, methods),
-          graph(found, site.invented()).map(Maker::drawn),
+          graph(found, site.invented(), List.of()).map(each -> drawn(form.address(), each)),
           found.pairs().stream().map(pair -> line(pair, form.address())).toList(),
           missing(found, methods));
     }
 
-    /** The network as a value; empty where no study holds two methods. */
+    private List<Method> methods() {
+      return EmptyPlace.toldApart(
+          List.copyOf(counts.grid(SearchRequest.EVERYTHING).rows().keySet()));
+    }
+
+    /** The network with the references of its studies; empty where no study holds two methods. */
     Optional<NetworkGraph> graph(HeadToHead found, boolean invented) {
+      List<Reference> references =
+          found.pairs().stream()
+              .flatMap(pair -> pair.studyIds().stream())
+              .distinct()
+              .flatMap(id -> studies.apply(id).stream())
+              .map(Cited::of)
+              .toList();
+      return graph(found, invented, references);
+    }
+
+    private Optional<NetworkGraph> graph(
+        HeadToHead found, boolean invented, List<Reference> references) {
       return ComparisonsGraph.of(
           found,
           "Methods that stand side by side within a study",
-          version,
-          counts.change(),
-          invented);
+          sentence(found, methods()),
+          edition.get(),
+          invented,
+          references);
     }
 
-    private static Graph drawn(NetworkGraph graph) {
+    private static Graph drawn(Address address, NetworkGraph graph) {
       return new Graph(
           NetworkGraphDrawing.draw(graph, Medium.PAGE).inline(),
-          NetworkGraphDrawing.draw(graph, Medium.PHONE).inline());
+          NetworkGraphDrawing.draw(graph, Medium.PHONE).inline(),
+          TakeFigure.of(MapPage.COMPARISONS_FILES, address, graph));
     }
 
     private static String sentence(HeadToHead found, List<Method> methods) {

@@ -159,7 +159,10 @@ public final class Filters {
       return Optional.empty();
     }
     boolean open = address.first("match").equals(BAND) && longest > shortest;
-    return Optional.of(new LengthRange(shortest, open ? Math.nextDown(longest) : longest));
+    return Optional.of(
+        open && !Double.isInfinite(longest)
+            ? LengthRange.under(shortest, longest)
+            : new LengthRange(shortest, longest));
   }
 
   private Optional<Double> centimetres(String name) {

@@ -1,15 +1,13 @@
 package gapwise.server.page;
 
+import gapwise.answer.Edition;
 import gapwise.answer.EmptyPlace;
 import gapwise.answer.EvidenceGrid;
 import gapwise.evidence.Answer;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Study;
-import gapwise.figure.Medium;
 import gapwise.figure.NetworkGraph;
-import gapwise.figure.NetworkGraphDrawing;
-import gapwise.figure.NetworkGraphTable;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
@@ -22,12 +20,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Where there is evidence and where there is none: methods by size, and methods by method. */
 public final class MapPage {
   static final String PATH = "/map";
   static final String COMPARISONS = "comparisons";
+
+  /** Where the files of the other view are. */
+  static final String COMPARISONS_FILES = PATH + "/comparisons";
 
   /** What the map has as its own axis, or says nothing of it. */
   private static final List<String> NOT_FILTERS = List.of("from", "to", "match", "page", "order");
@@ -46,12 +48,12 @@ public final class MapPage {
       Sites sites,
       StudySearch search,
       Function<String, Optional<Study>> studies,
-      String version) {
+      Supplier<Edition> edition) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
     this.counts = new MapCounts(search);
-    this.comparisons = new ComparisonsView.Maker(counts, studies, version);
+    this.comparisons = new ComparisonsView.Maker(counts, studies, edition);
   }
 
   /**
@@ -101,8 +103,7 @@ public final class MapPage {
   public void addTo(RoutesConfig routes) {
     routes.get(PATH, this::show);
     routes.get(PATH + ".csv", this::csv);
-    routes.get(PATH + "/comparisons.svg", this::graph);
-    routes.get(PATH + "/comparisons.csv", this::pairs);
+    FigureDownloads.add(routes, COMPARISONS_FILES, this::network);
   }
 
   private void show(Context context) {
@@ -121,17 +122,6 @@ public final class MapPage {
     Address address = filters(context);
     EvidenceGrid grid = counts.grid(Filters.read(address));
     file(context, "text/csv; charset=utf-8", "evidence-map.csv", MapCsv.of(grid, methods(address)));
-  }
-
-  private void graph(Context context) {
-    NetworkGraph graph = network(context);
-    String svg = NetworkGraphDrawing.draw(graph, Medium.PAGE).svg();
-    file(context, "image/svg+xml", "comparisons.svg", svg);
-  }
-
-  private void pairs(Context context) {
-    String csv = NetworkGraphTable.of(network(context)).csv();
-    file(context, "text/csv; charset=utf-8", "comparisons.csv", csv);
   }
 
   private NetworkGraph network(Context context) {
@@ -157,7 +147,10 @@ public final class MapPage {
   }
 
   private static Address filters(Context context) {
-    return new Address(context.queryParamMap()).without(NOT_FILTERS).without(List.of("view"));
+    return new Address(context.queryParamMap())
+        .without(NOT_FILTERS)
+        .without(List.of("view"))
+        .without(FigureDownloads.NAMES);
   }
 
   private FilterForm form(Address address, SearchRequest request) {

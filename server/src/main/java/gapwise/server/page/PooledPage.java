@@ -1,19 +1,18 @@
 package gapwise.server.page;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome.Wrong;
 import gapwise.analysis.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
 import gapwise.answer.Blocks;
 import gapwise.answer.ComparisonAlert;
+import gapwise.answer.Edition;
 import gapwise.answer.ModelWords;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Coded;
-import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.figure.Forest;
 import gapwise.figure.ForestDrawing;
@@ -29,12 +28,10 @@ import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.function.Supplier;
 
 /** One outcome pooled over the groups that the filters find, told first and drawn then. */
 public final class PooledPage {
@@ -44,22 +41,26 @@ public final class PooledPage {
   private final Sites sites;
   private final StudySearch search;
   private final Answers answers;
-  private final String version;
+  private final Supplier<Edition> edition;
 
   public PooledPage(
-      Templates templates, Sites sites, StudySearch search, Answers answers, String version) {
+      Templates templates,
+      Sites sites,
+      StudySearch search,
+      Answers answers,
+      Supplier<Edition> edition) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
     this.answers = answers;
-    this.version = version;
+    this.edition = edition;
   }
 
   /** Groups left out for one reason. */
   public record Reason(String message, List<LeftOut> groups) {}
 
-  /** The figure in its two widths, and its rows as a table. */
-  public record Drawn(String wide, String narrow, List<ForestTable.Line> lines) {
+  /** The figure in its two widths, its rows as a table, and its files. */
+  public record Drawn(String wide, String narrow, List<ForestTable.Line> lines, TakeFigure take) {
 
     /** Where the series were published, each once. */
     public List<String> sources() {
@@ -115,6 +116,11 @@ public final class PooledPage {
     /** Address of the same question over the length of missing bone. */
     public String bySize() {
       return form.address().at(BySizePage.PATH);
+    }
+
+    /** Address of the same question with small series against large ones. */
+    public String funnel() {
+      return form.address().at(FunnelPage.PATH);
     }
 
     /** The other ways in which papers count the same thing, with their addresses. */
@@ -257,73 +263,23 @@ public final class PooledPage {
         Optional.of(answer.question().outcome()),
         words,
         result.map(r -> Blocks.told(answer, r)).orElse(List.of()),
-        result.map(r -> drawn(AnswerForest.of(answer, r, version))),
+        result.map(r -> drawn(form.address(), AnswerForest.of(answer, r, edition.get()))),
         result.map(Statistics::of).orElse(List.of()),
         result.map(r -> ModelWords.model(r.plan())).orElse(""),
-        warnings(answer),
-        result.map(PooledPage::aboutNumbers).orElse(List.of()),
-        result.map(PooledPage::aboutStudies).orElse(List.of()),
-        leftOut(answer.selection()),
+        PooledNotes.warnings(answer),
+        result.map(PooledNotes::aboutNumbers).orElse(List.of()),
+        result.map(PooledNotes::aboutStudies).orElse(List.of()),
+        PooledNotes.leftOut(answer.selection()),
         Optional.of(answer.selection()),
         answer.plan().map(ObjectNode::toPrettyString).orElse(""),
         filters);
   }
 
-  private static Drawn drawn(Forest forest) {
+  private static Drawn drawn(Address address, Forest forest) {
     return new Drawn(
         ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
         ForestDrawing.draw(forest, Medium.PHONE).get(0).inline(),
-        ForestTable.of(forest).lines());
-  }
-
-  private static List<String> warnings(Answer answer) {
-    if (answer.outcome().filter(Wrong.class::isInstance).isPresent()) {
-      Wrong wrong = (Wrong) answer.outcome().get();
-      return wrong.problems().stream().map(Problem::line).toList();
-    }
-    return answer.selection().notes().stream().map(Problem::message).toList();
-  }
-
-  private static List<String> aboutNumbers(Result result) {
-    return result.warnings().stream()
-        .filter(warning -> warning.study().isEmpty())
-        .map(warning -> sentence(warning.message()))
-        .distinct()
-        .toList();
-  }
-
-  /** A warning as a sentence, methods by name in place of their codes. */
-  private static String sentence(String message) {
-    String named = message;
-    for (Method method : Method.vocabulary().all()) {
-      named = named.replace("group '" + method.code() + "'", method.shortLabel());
-    }
-    String end = named.endsWith(".") ? "" : ".";
-    return Character.toUpperCase(named.charAt(0)) + named.substring(1) + end;
-  }
-
-  private static List<String> aboutStudies(Result result) {
-    List<String> labels =
-        result.studies().orElse(List.of()).stream().map(Result.Study::label).toList();
-    return result.warnings().stream()
-        .filter(warning -> warning.study().filter(labels::contains).isPresent())
-        .map(
-            warning -> {
-              String label = warning.study().orElseThrow();
-              boolean named = warning.message().contains(label);
-              return named ? warning.message() : label + ": " + warning.message();
-            })
-        .distinct()
-        .toList();
-  }
-
-  private static List<Reason> leftOut(Selection selection) {
-    Map<String, List<LeftOut>> byReason =
-        selection.leftOut().stream()
-            .collect(
-                Collectors.groupingBy(LeftOut::message, LinkedHashMap::new, Collectors.toList()));
-    return byReason.entrySet().stream()
-        .map(entry -> new Reason(entry.getKey(), entry.getValue()))
-        .toList();
+        ForestTable.of(forest).lines(),
+        TakeFigure.of("/api/v1/forest", address, forest));
   }
 }

@@ -1,6 +1,7 @@
 package gapwise.server.web;
 
 import gapwise.answer.Answers;
+import gapwise.answer.Edition;
 import gapwise.server.api.Api;
 import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
@@ -10,6 +11,7 @@ import gapwise.server.page.CasePage;
 import gapwise.server.page.ClaimPage;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.EvidencePage;
+import gapwise.server.page.FunnelPage;
 import gapwise.server.page.ImportPage;
 import gapwise.server.page.MapPage;
 import gapwise.server.page.MethodPage;
@@ -29,6 +31,7 @@ import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** The web server over one open home: pages and API, every route by hand. */
@@ -58,6 +61,7 @@ public final class WebServer implements AutoCloseable {
     Assets assets = new Assets();
     Sites sites = new Sites(assets, home::hasInvented, version);
     Answers answers = home.answers();
+    Supplier<Edition> edition = () -> home.edition(version);
     ImportJobs jobs = new ImportJobs(home.base(), home.folder().resolve("uploads"));
     SameOrigin sameOrigin = new SameOrigin(host);
     Javalin javalin =
@@ -74,14 +78,15 @@ public final class WebServer implements AutoCloseable {
               new StudiesPage(
                       templates, sites, home.search(), home::study, new SelectedValues(answers))
                   .addTo(routes);
-              new PooledPage(templates, sites, home.search(), answers, version).addTo(routes);
-              new BySizePage(templates, sites, home.search(), answers, version).addTo(routes);
-              new MapPage(templates, sites, home.search(), home::study, version).addTo(routes);
+              new PooledPage(templates, sites, home.search(), answers, edition).addTo(routes);
+              new FunnelPage(templates, sites, answers, edition).addTo(routes);
+              new BySizePage(templates, sites, home.search(), answers, edition).addTo(routes);
+              new MapPage(templates, sites, home.search(), home::study, edition).addTo(routes);
               new CasePage(templates, sites, answers, version).addTo(routes);
               new ClaimPage(templates, sites, home.search(), answers, version).addTo(routes);
               new ImportPage(templates, sites, jobs, home::study).addTo(routes);
               new MethodPage(templates, sites).addTo(routes);
-              new Api(home, jobs, version).addTo(routes);
+              new Api(home, jobs, edition).addTo(routes);
               new Failures(new ErrorPage(templates, sites)).addTo(routes);
             });
     javalin.start(host, port);

@@ -1,0 +1,40 @@
+package gapwise.answer;
+
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * The state of program and evidence base that a figure was made from; it travels in the figure.
+ *
+ * @param program version of the program
+ * @param change number of the last change of the evidence base; empty for data from elsewhere
+ * @param date day of that change, in universal time; empty for data from elsewhere
+ */
+public record Edition(String program, OptionalLong change, Optional<LocalDate> date) {
+  private static final int DIGITS_OF_HASH = 12;
+
+  public Edition {
+    Objects.requireNonNull(program, "program");
+    Objects.requireNonNull(change, "change");
+    Objects.requireNonNull(date, "date");
+  }
+
+  /** A program whose data come from elsewhere than an evidence base. */
+  public static Edition ofProgram(String version) {
+    return new Edition(version, OptionalLong.empty(), Optional.empty());
+  }
+
+  /** Program and evidence base in words. */
+  public String words() {
+    return "Gapwise "
+        + program
+        + (change.isPresent() ? ", evidence base at change " + change.getAsLong() : "");
+  }
+
+  /** The same with the beginning of the hash of the records that were read. */
+  public String words(String sha256) {
+    return words() + ", data " + sha256.substring(0, Math.min(DIGITS_OF_HASH, sha256.length()));
+  }
+}

@@ -1,0 +1,30 @@
+package gapwise.answer;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.QuestionPlan;
+import gapwise.selection.Selection;
+import java.util.List;
+import java.util.Optional;
+
+/** The plan behind a funnel: all series in one, each with an effect and a standard error. */
+final class FunnelPlan {
+  private FunnelPlan() {}
+
+  /** The plan; empty where the outcome is not pooled or no row was selected. */
+  static Optional<ObjectNode> of(Selection selection) {
+    if (selection.rows().isEmpty()) {
+      return Optional.empty();
+    }
+    String title = QuestionWords.of(selection.question()) + ", small against large series";
+    Optional<ObjectNode> plan = QuestionPlan.of(selection.question(), title, false);
+    plan.ifPresent(
+        json -> {
+          // An exact likelihood gives series no standard error of their own.
+          json.put("model", "random-effects");
+          json.remove(List.of("interval", "predictionInterval"));
+          json.putArray("smallStudyEffects").add("egger-random");
+          json.putObject("funnel");
+        });
+    return plan;
+  }
+}

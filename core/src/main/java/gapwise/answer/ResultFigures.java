@@ -1,0 +1,48 @@
+package gapwise.answer;
+
+import gapwise.analysis.Result;
+import gapwise.figure.AxisWords;
+import gapwise.figure.Figure;
+import gapwise.figure.Funnel;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Every figure of a result by its name: {@code forest}, {@code funnel}, {@code curves}. */
+public final class ResultFigures {
+  private ResultFigures() {}
+
+  /**
+   * The figures in the order in which they are offered; none for a task that has nothing to draw.
+   *
+   * @param answer the rows behind the result, where it is about an evidence base
+   */
+  public static Map<String, Figure> of(Result result, Optional<Answer> answer, Edition edition) {
+    Map<String, Figure> figures = new LinkedHashMap<>();
+    if (result.studies().isPresent()) {
+      figures.put(
+          "forest",
+          answer
+              .map(rows -> AnswerForest.of(rows, result, edition))
+              .orElseGet(() -> PlainForest.of(result, edition)));
+    }
+    answer
+        .map(rows -> AnswerFunnel.of(rows, result, edition))
+        .orElseGet(() -> funnel(result, edition))
+        .ifPresent(funnel -> figures.put("funnel", funnel));
+    AnswerCurves.of(result, edition).ifPresent(curves -> figures.put("curves", curves));
+    return figures;
+  }
+
+  private static Optional<Funnel> funnel(Result result, Edition edition) {
+    String measure = result.plan().path("measure").asText().replace('-', ' ');
+    String title = result.plan().path("title").asText("");
+    return AnswerFunnel.of(
+        result,
+        title.isBlank() ? measure : title,
+        new AxisWords(measure.isBlank() ? "effect" : measure, "", "", List.of()),
+        edition,
+        false);
+  }
+}

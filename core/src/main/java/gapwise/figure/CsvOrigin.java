@@ -1,0 +1,35 @@
+package gapwise.figure;
+
+import java.util.List;
+
+/**
+ * What every line of a figure's CSV says of the figure, so that a line copied elsewhere still tells
+ * where it comes from. Columns rather than lines of comment, which RFC 4180 does not know.
+ */
+final class CsvOrigin {
+  static final List<String> NAMES =
+      List.of(
+          "figure",
+          "series-or-studies",
+          "participants",
+          "model",
+          "data-version",
+          "data-date",
+          "invented",
+          "cautions");
+
+  private CsvOrigin() {}
+
+  static List<String> of(Figure figure) {
+    Provenance from = figure.provenance();
+    return List.of(
+        CsvColumns.text(figure.title()),
+        Integer.toString(from.studies()),
+        CsvColumns.text(from.participants()),
+        CsvColumns.text(from.model()),
+        CsvColumns.text(from.dataVersion()),
+        from.dataDate().map(date -> date.toString()).orElse(""),
+        from.demonstration() ? "yes" : "no",
+        CsvColumns.text(String.join(" ", figure.cautions())));
+  }
+}

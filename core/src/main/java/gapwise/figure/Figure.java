@@ -1,0 +1,47 @@
+package gapwise.figure;
+
+import java.util.List;
+
+/**
+ * What every plot is: a value that names itself, can be drawn for each medium and listed. {@link
+ * FigureFile} makes every kind of file of it, so a new plot gets all of them by being a figure.
+ */
+public interface Figure {
+  /** What is shown, in one line. */
+  String title();
+
+  /** The figure in a few sentences, for those who cannot see it. */
+  String description();
+
+  /** What must be known beside it. */
+  List<String> cautions();
+
+  /** Where its numbers come from. */
+  Provenance provenance();
+
+  /** Its drawings: one, or as many sheets as a medium of fixed height takes. */
+  List<Picture> draw(Medium medium);
+
+  /** How many drawings a medium takes. */
+  default int sheets(Medium medium) {
+    return 1;
+  }
+
+  /** Its data as CSV (RFC 4180); each line says what figure, model and data it belongs to. */
+  String csv();
+
+  /** The studies that are shown. */
+  default List<Reference> references() {
+    return provenance().references();
+  }
+
+  /** The line under it: how many, model, data version, date. */
+  default List<String> source() {
+    return provenance().phrases();
+  }
+
+  /** The caption that travels with it: result, cautions, size, model, data version, date. */
+  default String caption() {
+    return description() + " " + String.join(". ", source()) + ".";
+  }
+}

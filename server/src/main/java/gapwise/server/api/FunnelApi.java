@@ -1,0 +1,56 @@
+package gapwise.server.api;
+
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Result;
+import gapwise.answer.Answer;
+import gapwise.answer.AnswerFunnel;
+import gapwise.answer.Answers;
+import gapwise.answer.Edition;
+import gapwise.figure.Funnel;
+import gapwise.problem.WrongInputException;
+import gapwise.server.page.Address;
+import gapwise.server.page.FigureDownloads;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.function.Supplier;
+
+/** Small against large series as files, under the parameters of the page. */
+final class FunnelApi {
+  private final Answers answers;
+  private final Supplier<Edition> edition;
+
+  FunnelApi(Answers answers, Supplier<Edition> edition) {
+    this.answers = answers;
+    this.edition = edition;
+  }
+
+  void addTo(RoutesConfig routes) {
+    FigureDownloads.add(routes, Api.ROOT + "/funnel", this::funnel);
+    routes.get(Api.ROOT + "/funnel-plan.json", this::plan);
+    routes.get(Api.ROOT + "/funnel-result.json", this::result);
+  }
+
+  private Answer answer(Context context) {
+    return answers.funnel(FigureApi.question(new Address(context.queryParamMap())));
+  }
+
+  private Funnel funnel(Context context) {
+    Answer answer = answer(context);
+    Result result = answer.result().orElseThrow(FigureApi::nothing);
+    return AnswerFunnel.of(answer, result, edition.get()).orElseThrow(FigureApi::nothing);
+  }
+
+  private void plan(Context context) {
+    String plan = answer(context).plan().orElseThrow(FigureApi::nothing).toPrettyString();
+    FigureApi.file(context, "application/json", "funnel-plan.json", plan);
+  }
+
+  private void result(Context context) {
+    Outcome outcome = answer(context).outcome().orElseThrow(FigureApi::nothing);
+    if (outcome instanceof Outcome.Wrong wrong) {
+      throw new WrongInputException(wrong.problems());
+    }
+    String json = outcome.json().toPrettyString();
+    FigureApi.file(context, "application/json", "funnel-result.json", json);
+  }
+}

@@ -1,0 +1,65 @@
+package gapwise.server.api;
+
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Result;
+import gapwise.answer.Answers;
+import gapwise.answer.Edition;
+import gapwise.answer.ResultFigures;
+import gapwise.figure.Figure;
+import gapwise.figure.FileKind;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import gapwise.server.page.Address;
+import gapwise.server.page.FigureDownloads;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * The figures of any plan as files: the plan is sent, the figure comes back. {@code figure} in the
+ * address names one where a result has several.
+ */
+final class PlanFigureApi {
+  private final Answers answers;
+  private final Supplier<Edition> edition;
+
+  PlanFigureApi(Answers answers, Supplier<Edition> edition) {
+    this.answers = answers;
+    this.edition = edition;
+  }
+
+  void addTo(RoutesConfig routes) {
+    for (FileKind kind : FileKind.values()) {
+      routes.post(Api.ROOT + "/figure" + kind.ending(), context -> send(context, kind));
+    }
+  }
+
+  private void send(Context context, FileKind kind) {
+    Address address = new Address(context.queryParamMap());
+    Outcome outcome = answers.runner().run(context.body(), Optional.empty());
+    if (outcome instanceof Outcome.Wrong wrong) {
+      throw new WrongInputException(wrong.problems());
+    }
+    Result result = ((Outcome.Done) outcome).result();
+    Map<String, Figure> figures = ResultFigures.of(result, answers.of(result), edition.get());
+    String name =
+        Optional.of(address.first("figure"))
+            .filter(asked -> !asked.isEmpty())
+            .or(() -> figures.keySet().stream().findFirst())
+            .filter(figures::containsKey)
+            .orElseThrow(() -> none(address.first("figure"), figures));
+    FigureDownloads.send(context, kind, name, figures.get(name), FigureDownloads.wish(address));
+  }
+
+  private static WrongInputException none(String asked, Map<String, Figure> figures) {
+    String message =
+        figures.isEmpty()
+            ? "The result of this plan has nothing to draw; forest plots need studies, funnels the"
+                + " setting 'funnel', curves a task about times to an event."
+            : "Found '" + asked + "'; this result has " + String.join(", ", figures.keySet()) + ".";
+    return new WrongInputException(List.of(new Problem("figure", "no-such-figure", message)));
+  }
+}
