@@ -14,7 +14,7 @@ public final class Cited {
   private Cited() {}
 
   /** One reference for each study of the rows, in the order of the rows. */
-  static List<Reference> of(List<SelectedRow> rows) {
+  public static List<Reference> of(List<SelectedRow> rows) {
     Map<String, Reference> references = new LinkedHashMap<>();
     rows.forEach(row -> references.computeIfAbsent(row.study().id(), id -> of(row.study())));
     return List.copyOf(references.values());

@@ -2,7 +2,6 @@ package gapwise.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -23,7 +22,8 @@ public record Timeline(
     List<String> sentences,
     List<Track> tracks,
     List<String> cautions,
-    Provenance provenance) {
+    Provenance provenance)
+    implements Figure {
 
   /** How much weight the leg bears in a phase; drawn darker the more it bears. */
   public enum Load {
@@ -145,13 +145,9 @@ public record Timeline(
     return Math.max(middles * 1.05, Math.min(limits, middles * 1.5));
   }
 
-  /** What a picture file says of itself. */
-  public Map<String, String> texts() {
-    return Map.of("Title", title, "Description", FigureMetadata.caption(description(), provenance));
-  }
-
   /** The figure in a few sentences, for those who cannot see it. */
-  String description() {
+  @Override
+  public String description() {
     List<String> words = new ArrayList<>();
     if (provenance.demonstration()) {
       words.add(Provenance.INVENTED);
@@ -165,5 +161,15 @@ public record Timeline(
     }
     words.addAll(cautions);
     return String.join(" ", words);
+  }
+
+  @Override
+  public List<Picture> draw(Medium medium) {
+    return List.of(TimelineDrawing.draw(this, medium));
+  }
+
+  @Override
+  public String csv() {
+    return new TimelineTable(this).csv();
   }
 }

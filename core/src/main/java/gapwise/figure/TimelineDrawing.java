@@ -16,8 +16,7 @@ public final class TimelineDrawing {
     double height = Math.max(needed, sheet.pageHeight().orElse(0));
     Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), "img", timeline.title());
     svg.element("desc", timeline.description());
-    String caption = FigureMetadata.caption(timeline.description(), timeline.provenance());
-    FigureMetadata.write(svg, timeline.title(), caption, List.of(), timeline.provenance());
+    FigureMetadata.write(svg, timeline);
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
     double top = 0;
     for (Part part : parts) {
@@ -49,7 +48,7 @@ public final class TimelineDrawing {
                 parts.add(
                     Paragraph.caution(
                         words, style.sheet().margin(), style.sheet().room(), caution)));
-    String provenance = String.join(" \u00b7 ", timeline.provenance().phrases());
+    String provenance = String.join(" \u00b7 ", timeline.source());
     parts.add(line(style, provenance, style.small(), small * 0.6));
     return parts;
   }

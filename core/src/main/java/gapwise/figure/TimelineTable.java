@@ -2,6 +2,8 @@ package gapwise.figure;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
@@ -57,28 +59,24 @@ public record TimelineTable(Timeline timeline) {
    */
   public String csv() {
     StringBuilder out = new StringBuilder();
-    CSVFormat format =
-        CSVFormat.RFC4180
-            .builder()
-            .setHeader(
-                "kind",
-                "counted-from",
-                "label",
-                "method",
-                "from-months",
-                "to-months",
-                "months",
-                "lower",
-                "upper",
-                "prediction-lower",
-                "prediction-upper",
-                "series",
-                "figure",
-                "model",
-                "data-version",
-                "invented",
-                "cautions")
-            .get();
+    List<String> names =
+        Stream.concat(
+                Stream.of(
+                    "kind",
+                    "counted-from",
+                    "label",
+                    "method",
+                    "from-months",
+                    "to-months",
+                    "months",
+                    "lower",
+                    "upper",
+                    "prediction-lower",
+                    "prediction-upper",
+                    "series"),
+                CsvOrigin.NAMES.stream())
+            .toList();
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader(names.toArray(String[]::new)).get();
     try (CSVPrinter printer = new CSVPrinter(out, format)) {
       for (Timeline.Track track : timeline.tracks()) {
         for (Timeline.Stretch one : track.course()) {
@@ -145,11 +143,9 @@ public record TimelineTable(Timeline timeline) {
     for (Object number : numbers) {
       printer.print(number);
     }
-    printer.print(CsvColumns.text(timeline.title()));
-    printer.print(CsvColumns.text(timeline.provenance().model()));
-    printer.print(CsvColumns.text(timeline.provenance().dataVersion()));
-    printer.print(timeline.provenance().demonstration() ? "yes" : "no");
-    printer.print(CsvColumns.text(String.join(" ", timeline.cautions())));
+    for (String origin : CsvOrigin.of(timeline)) {
+      printer.print(origin);
+    }
     printer.println();
   }
 }

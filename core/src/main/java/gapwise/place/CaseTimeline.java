@@ -1,6 +1,8 @@
 package gapwise.place;
 
 import gapwise.answer.AnswerForest;
+import gapwise.answer.Cited;
+import gapwise.answer.Edition;
 import gapwise.answer.ModelWords;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Method;
@@ -36,13 +38,13 @@ public final class CaseTimeline {
   /**
    * The figure; empty where there is neither a time on a clock nor a phase.
    *
-   * @param version version of the program
+   * @param edition of program and evidence base
    */
-  public static Optional<Timeline> of(PlacedCase placed, String version) {
-    return new CaseTimeline(placed).timeline(version);
+  public static Optional<Timeline> of(PlacedCase placed, Edition edition) {
+    return new CaseTimeline(placed).timeline(edition);
   }
 
-  private Optional<Timeline> timeline(String version) {
+  private Optional<Timeline> timeline(Edition edition) {
     List<Timeline.Track> tracks = new ArrayList<>();
     if (!course.stays().isEmpty() && !course.origins().containsValue(0.0)) {
       tracks.add(new Timeline.Track("the start of the course", stretches(0), List.of(), List.of()));
@@ -62,7 +64,7 @@ public final class CaseTimeline {
             tracks.size() > 1 ? List.of(APART) : List.of(),
             tracks,
             cautions,
-            provenance(version)));
+            provenance(edition)));
   }
 
   /**
@@ -147,7 +149,7 @@ public final class CaseTimeline {
     };
   }
 
-  private Provenance provenance(String version) {
+  private Provenance provenance(Edition edition) {
     List<SelectedRow> groups = placed.groups();
     String data =
         placed.milestones().stream()
@@ -162,11 +164,12 @@ public final class CaseTimeline {
             .map(ModelWords::model)
             .orElse("none fitted");
     return new Provenance(
-        groups.size(),
-        "",
-        model,
-        "Gapwise " + version + (data.isEmpty() ? "" : ", data " + data),
-        Optional.empty(),
-        groups.stream().anyMatch(row -> row.study().invented()));
+            groups.size(),
+            "",
+            model,
+            edition.words() + (data.isEmpty() ? "" : ", data " + data),
+            edition.date(),
+            groups.stream().anyMatch(row -> row.study().invented()))
+        .citing(Cited.of(groups));
   }
 }

@@ -98,8 +98,9 @@ class TimelineDrawingTest {
   void theSameValueGivesTheSameBytesAndAPicture() {
     Picture one = TimelineDrawing.draw(invented(), Medium.SLIDE);
     assertEquals(one, TimelineDrawing.draw(invented(), Medium.SLIDE));
-    byte[] png = Png.of(one, 800, invented().texts());
-    assertArrayEquals(png, Png.of(one, 800, invented().texts()));
+    FigureFile.Wish slide = FigureFile.Wish.of(Medium.SLIDE);
+    byte[] png = FigureFile.of(invented(), FileKind.PNG, slide);
+    assertArrayEquals(png, FigureFile.of(invented(), FileKind.PNG, slide));
     assertTrue(png.length > 5000);
   }
 }

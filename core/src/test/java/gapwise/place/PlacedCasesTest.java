@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.answer.Edition;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Duration;
 import gapwise.evidence.Method;
@@ -146,7 +147,7 @@ class PlacedCasesTest {
     PlacedCase placed = series.cases().place(patientCase);
     assertTrue(placed.milestones().get(0).methods().isEmpty());
     assertTrue(placed.milestones().get(0).notes().get(0).contains("reports a cost"));
-    assertTrue(CaseTimeline.of(placed, "test").isEmpty());
+    assertTrue(CaseTimeline.of(placed, Edition.ofProgram("test")).isEmpty());
   }
 
   @Test
@@ -168,7 +169,7 @@ class PlacedCasesTest {
             List.of(Reached.at(Milestone.UNION, 8, Clock.FRAME_ON)),
             course);
     PlacedCase placed = series.cases().place(patientCase);
-    Timeline timeline = CaseTimeline.of(placed, "test").orElseThrow();
+    Timeline timeline = CaseTimeline.of(placed, Edition.ofProgram("test")).orElseThrow();
     assertEquals(
         List.of("injury", "frame put on"),
         timeline.tracks().stream().map(Timeline.Track::origin).toList());

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
 import gapwise.answer.ComparisonAlert;
+import gapwise.answer.Edition;
 import gapwise.evidence.Bone;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Method;
@@ -28,6 +29,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -38,13 +40,13 @@ public final class CasePage {
   private final Templates templates;
   private final Sites sites;
   private final PlacedCases cases;
-  private final String version;
+  private final Supplier<Edition> edition;
 
-  public CasePage(Templates templates, Sites sites, Answers answers, String version) {
+  public CasePage(Templates templates, Sites sites, Answers answers, Supplier<Edition> edition) {
     this.templates = templates;
     this.sites = sites;
     this.cases = new PlacedCases(answers);
-    this.version = version;
+    this.edition = edition;
   }
 
   /** One choice of a list. */
@@ -62,7 +64,7 @@ public final class CasePage {
   public record PhaseField(int number, List<Choice> phases, String value, boolean weeks) {}
 
   /** The figure in its two widths, and its numbers. */
-  public record Drawn(Timeline timeline, String wide, String narrow) {}
+  public record Drawn(Timeline timeline, String wide, String narrow, TakeFigure take) {}
 
   /** A milestone that no series can stand beside, on all its clocks. */
   public record Unmatched(String milestone, List<PlacedMilestone> clocks) {}
@@ -114,11 +116,6 @@ public final class CasePage {
           .filter(one -> !one.own() && one.told().isEmpty())
           .map(one -> CaseWords.tooFew(placed.reached(), one))
           .toList();
-    }
-
-    /** Address of a download of the figure. */
-    public String download(String name) {
-      return address.at("/api/v1/" + name);
     }
 
     private List<PlacedMilestone> milestones() {
@@ -248,11 +245,12 @@ public final class CasePage {
     routes.get(PATH, this::show);
   }
 
-  private static Drawn drawn(Timeline timeline) {
+  private static Drawn drawn(Timeline timeline, Address address) {
     return new Drawn(
         timeline,
         TimelineDrawing.draw(timeline, Medium.PAGE).inline(),
-        TimelineDrawing.draw(timeline, Medium.PHONE).inline());
+        TimelineDrawing.draw(timeline, Medium.PHONE).inline(),
+        TakeFigure.of("/api/v1/case", address, timeline));
   }
 
   private void show(Context context) {
@@ -266,7 +264,9 @@ public final class CasePage {
             sites.of("Place a case", Site.Section.CASE),
             address,
             placed,
-            placed.flatMap(one -> CaseTimeline.of(one, version)).map(CasePage::drawn),
+            placed
+                .flatMap(one -> CaseTimeline.of(one, edition.get()))
+                .map(timeline -> drawn(timeline, address)),
             patientCase.map(PatientCase::course).flatMap(CourseLines::of)));
   }
 }

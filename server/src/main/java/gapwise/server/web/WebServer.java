@@ -82,7 +82,7 @@ public final class WebServer implements AutoCloseable {
               new FunnelPage(templates, sites, answers, edition).addTo(routes);
               new BySizePage(templates, sites, home.search(), answers, edition).addTo(routes);
               new MapPage(templates, sites, home.search(), home::study, edition).addTo(routes);
-              new CasePage(templates, sites, answers, version).addTo(routes);
+              new CasePage(templates, sites, answers, edition).addTo(routes);
               new ClaimPage(templates, sites, home.search(), answers, version).addTo(routes);
               new ImportPage(templates, sites, jobs, home::study).addTo(routes);
               new MethodPage(templates, sites).addTo(routes);
