@@ -122,7 +122,7 @@ public final class CaseWords {
       sentences.add(
           "Adjusted for length by a line through "
               + adjusted.series()
-              + " series; without regard to length: "
+              + " series, which are averages and no patients; without regard to length: "
               + place.newBelow().stream()
                   .mapToObj(below -> ShareWords.stands(below, milestone, "any length"))
                   .findFirst()

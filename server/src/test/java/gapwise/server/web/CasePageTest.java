@@ -41,7 +41,7 @@ class CasePageTest {
   @Test
   void theEmptyFormSaysThatNothingIsStoredAndIsInTheNavigation() throws Exception {
     String page = page("");
-    assertTrue(page.contains("Nothing is stored"));
+    assertTrue(page.contains("Nothing is stored here"));
     assertTrue(page.contains("href=\"/case\" aria-current=\"page\""), page);
     assertFalse(page.contains("new series"));
   }
