@@ -49,7 +49,7 @@ final class ClaimWays {
     separate(claim.a(), claim.b(), true);
     separate(claim.b(), claim.a(), false);
     return new Ways(
-        "each method by itself, since fewer than two direct comparisons can be pooled",
+        "each method by itself against the pooled value of the other, as if that were sure, since fewer than two direct comparisons can be pooled",
         lines,
         notes);
   }
@@ -57,6 +57,10 @@ final class ClaimWays {
   /** The series of one method, held against the pooled value of the other as if that were sure. */
   private void separate(Claim.Side own, Claim.Side other, boolean first) {
     OptionalDouble threshold = pooled(other);
+    if (group(own).map(Result.Subgroup::studies).orElse(0) < 2) {
+      notes.add("Series of " + own.name() + ": there is one, which every analysis tells alike.");
+      return;
+    }
     if (threshold.isEmpty()) {
       notes.add(
           "Series of "
@@ -91,7 +95,7 @@ final class ClaimWays {
             });
   }
 
-  private OptionalDouble pooled(Claim.Side side) {
+  private Optional<Result.Subgroup> group(Claim.Side side) {
     return examined
         .rows()
         .result()
@@ -99,8 +103,12 @@ final class ClaimWays {
             result ->
                 result.subgroups().orElse(List.of()).stream()
                     .filter(group -> group.level().equals(side.method().code()))
-                    .findFirst()
-                    .flatMap(Result.Subgroup::summary))
+                    .findFirst());
+  }
+
+  private OptionalDouble pooled(Claim.Side side) {
+    return group(side)
+        .flatMap(Result.Subgroup::summary)
         .map(summary -> OptionalDouble.of(summary.shown().estimate()))
         .orElse(OptionalDouble.empty());
   }

@@ -12,11 +12,16 @@ import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Studies that hold both methods of a claim, pooled. */
 final class DirectPart {
   static final String HEADING = "Direct comparisons";
+
+  /** More studies are read in the drawing. */
+  private static final int MOST_COUNTS = 12;
 
   private final Runner runner;
   private final Claim claim;
@@ -85,6 +90,10 @@ final class DirectPart {
       sentences.add(
           (found == 1 ? "One study reports" : found + " studies report")
               + " this outcome of both methods, yet no common value can be given.");
+      result.warnings().stream()
+          .filter(warning -> warning.study().isEmpty())
+          .map(warning -> sentence(warning.message()))
+          .forEach(sentences::add);
     }
     if (entered.size() < found) {
       sentences.add(
@@ -98,6 +107,7 @@ final class DirectPart {
                   : "no standard deviation is reported of both groups, nor what one could be had"
                       + " from."));
     }
+    counts(rows).ifPresent(sentences::add);
     return new Part(HEADING, sentences, compared, Optional.of(plan), Optional.of(result));
   }
 
@@ -109,11 +119,43 @@ final class DirectPart {
     };
   }
 
-  /** Places of the rows whose effect was pooled. */
-  private static List<Integer> entered(Result result) {
+  private static String sentence(String message) {
+    String end = message.endsWith(".") ? "" : ".";
+    return Character.toUpperCase(message.charAt(0)) + message.substring(1) + end;
+  }
+
+  /** What single studies counted, first method against second; empty for means and many studies. */
+  private Optional<String> counts(ArrayNode rows) {
+    if (effect != Effect.ODDS_RATIO || rows.size() > MOST_COUNTS) {
+      return Optional.empty();
+    }
+    List<String> told = new ArrayList<>();
+    for (JsonNode row : rows) {
+      told.add(
+          row.path("study").asText()
+              + ": "
+              + count(row, "intervention.")
+              + " against "
+              + count(row, "comparator."));
+    }
+    return Optional.of(String.join("; ", told) + ".");
+  }
+
+  private static String count(JsonNode row, String group) {
+    return row.path(group + "events").asInt() + " of " + row.path(group + "total").asInt();
+  }
+
+  /** Places of the rows that were pooled; an exact likelihood takes empty and full groups too. */
+  private List<Integer> entered(Result result) {
     List<Result.Study> studies = result.studies().orElse(List.of());
+    Set<String> leftOut =
+        result.warnings().stream()
+            .filter(warning -> warning.code().equals("study-left-out"))
+            .flatMap(warning -> warning.study().stream())
+            .collect(Collectors.toSet());
     return IntStream.range(0, studies.size())
-        .filter(i -> studies.get(i).variance().isPresent())
+        .filter(i -> !leftOut.contains(studies.get(i).label()))
+        .filter(i -> effect == Effect.ODDS_RATIO || studies.get(i).variance().isPresent())
         .boxed()
         .toList();
   }

@@ -1,11 +1,14 @@
 package gapwise.claim;
 
+import gapwise.analysis.Result;
 import gapwise.answer.Told;
 import gapwise.evidence.Design;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.Study;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What may honestly be said of a claim today, never with more certainty than its numbers carry. */
 final class TalkSentence {
@@ -32,12 +35,23 @@ final class TalkSentence {
       return ofDirect(direct.compared().get());
     }
     String none =
-        direct.result().isPresent()
-            ? "No pooled direct comparison of " + pair() + " can be given for "
-            : "No study here has compared " + pair() + " directly for ";
-    String start = none + what() + ". ";
+        direct.plan().isPresent()
+            ? held()
+                + " compared "
+                + pair()
+                + " for "
+                + what()
+                + ", yet no common value comes of it"
+            : "No study here has compared " + pair() + " directly for " + what();
+    String start = none + ". ";
     String through = indirect.compared().map(told -> ofIndirect(told) + " ").orElse("");
     return start + through + separately(separate, methods);
+  }
+
+  /** How many studies hold both methods: "2 studies here have". */
+  private String held() {
+    int studies = direct.plan().map(plan -> plan.at("/source/rows").size()).orElse(0);
+    return studies == 1 ? "One study here has" : studies + " studies here have";
   }
 
   private String pair() {
@@ -66,11 +80,8 @@ final class TalkSentence {
   }
 
   private String judged(Compared told) {
-    Outcome outcome = claim.outcome();
     if (told.lean() == Compared.Lean.OPEN) {
-      return "That leaves open which of the two has "
-          + claim.direction().word(outcome)
-          + " of it: the claim can neither be made nor denied today.";
+      return "That leaves the direction open: the claim can neither be made nor denied today.";
     }
     String open = told.predictionOpen() ? " A further study could still find the opposite." : "";
     return told.supports(claim.direction())
@@ -79,12 +90,17 @@ final class TalkSentence {
   }
 
   private String byLot(Compared told) {
+    Set<String> compared = new HashSet<>();
+    direct.result().flatMap(Result::studies).orElse(List.of()).stream()
+        .map(Result.Study::label)
+        .forEach(compared::add);
     long drawn =
         selection.rows().stream()
-            .filter(row -> comparesBoth(row))
             .map(SelectedRow::study)
-            .distinct()
+            .filter(study -> compared.contains(study.citation().label()))
             .filter(study -> study.design().filter(d -> d == Design.RANDOMISED).isPresent())
+            .map(Study::id)
+            .distinct()
             .count();
     if (drawn >= told.studies()) {
       return told.studies() == 1
@@ -95,13 +111,6 @@ final class TalkSentence {
             ? " Patients were not drawn by lot"
             : " Patients were drawn by lot in " + drawn + " of them only")
         + ", so how they differ may explain it.";
-  }
-
-  private boolean comparesBoth(SelectedRow row) {
-    return selection.rows().stream()
-        .filter(other -> other.study().id().equals(row.study().id()))
-        .anyMatch(
-            other -> !other.arm().method().principal().equals(row.arm().method().principal()));
   }
 
   private String ofIndirect(Compared told) {

@@ -109,6 +109,16 @@ class ClaimsTest {
   }
 
   @Test
+  void whereNoCommonValueComesOfTheComparisonsTheirCountsAreToldAndNoMore() {
+    Examined told = examined(claim(TRANSPORT, "final-union", MEMBRANE));
+    assertTrue(told.direct().compared().isEmpty());
+    assertTrue(
+        told.direct().sentences().stream().anyMatch(s -> s.contains("14 of 14 against 14 of 15")),
+        told.direct().sentences()::toString);
+    assertTrue(told.sentence().contains("yet no common value comes of it"), told.sentence());
+  }
+
+  @Test
   void methodsThatNoStudyHoldsTogetherAreComparedThroughAThird() {
     Examined told = examined(claim(TRANSPORT, "primary-union", SCAFFOLD));
     assertTrue(told.direct().compared().isEmpty());

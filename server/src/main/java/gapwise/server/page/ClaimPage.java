@@ -232,6 +232,10 @@ public final class ClaimPage {
     return examined
         .direct()
         .result()
+        .filter(
+            result ->
+                result.studies().orElse(List.of()).stream()
+                    .anyMatch(study -> study.shown().isPresent()))
         .map(
             result -> {
               Forest forest = PlainForest.of(result, version);

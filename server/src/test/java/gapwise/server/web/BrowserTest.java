@@ -169,6 +169,34 @@ class BrowserTest {
     assertEquals(List.of(), browser.complaints());
   }
 
+  @Test
+  void keysAlonePutAClaimTogetherAndItsAnalysesComeByThemselves() {
+    ChromeDriver driver = browser.driver();
+    browser.width(1280);
+    driver.get(running.address("/claim"));
+    tabTo(driver, "claim-a");
+    driver.switchTo().activeElement().sendKeys("Bone transport");
+    tabTo(driver, "claim-says");
+    tabTo(driver, "claim-outcome");
+    driver.switchTo().activeElement().sendKeys("Union, as");
+    tabTo(driver, "claim-b");
+    driver.switchTo().activeElement().sendKeys("Induced");
+    tabTo(driver, "claim-from");
+    driver.switchTo().activeElement().sendKeys("4", Keys.ENTER);
+    browser.await().until(ExpectedConditions.urlContains("b=induced-membrane"));
+    String sentence =
+        browser
+            .await()
+            .until(ExpectedConditions.visibilityOfElementLocated(By.id("talk-sentence")))
+            .getText();
+    assertTrue(sentence.startsWith("No study here has compared bone transport"), sentence);
+    browser
+        .await()
+        .until(
+            ExpectedConditions.textToBePresentInElementLocated(By.id("ways"), "Undecided, of 100"));
+    assertEquals(List.of(), browser.complaints());
+  }
+
   private static void tabTo(ChromeDriver driver, String id) {
     for (int presses = 0; presses < 60; presses++) {
       WebElement focused = driver.switchTo().activeElement();
@@ -199,6 +227,9 @@ class BrowserTest {
         "/case?method=bone-transport&length=6&bone=tibia&infection=active&union=8"
             + "&union-from=definitive-operation&phase-1=temporary-frame&duration-1=8&unit-1=weeks"
             + "&phase-2=in-frame&duration-2=9&phase-3=unsupported&duration-3=4",
+        "/claim",
+        "/claim?a=bone-transport&says=more&outcome=union&b=induced-membrane&ways=all",
+        "/claim?a=bone-transport&says=more&outcome=union&b=bone-transport",
         "/import",
         "/method"
       })
