@@ -167,6 +167,8 @@ class BrowserTest {
         "/by-size?outcome=union&shape=curve",
         "/map?outcome=union&infected=yes",
         "/map?view=comparisons",
+        "/funnel?outcome=union&method=bone-transport",
+        "/funnel?outcome=refracture",
         "/import",
         "/method"
       })
