@@ -48,8 +48,9 @@ public final class AnswerCurves {
             .toList();
     double longest = curves.stream().mapToDouble(AnswerCurves::longest).max().orElse(1);
     List<Curve> singles = curves.stream().map(curve -> single(curve, longest)).toList();
-    List<Curve> together = pooled.stream().map(each -> together(each, curves, longest)).toList();
-    boolean all = singles.size() + together.size() <= CurveFigure.MOST_CURVES;
+    boolean all = singles.size() + pooled.size() <= CurveFigure.MOST_CURVES;
+    List<Curve> together =
+        pooled.stream().map(each -> together(each, curves, longest, all)).toList();
     List<Curve> drawn =
         Stream.concat(all || together.isEmpty() ? singles.stream() : Stream.of(), together.stream())
             .limit(CurveFigure.MOST_CURVES)
@@ -93,7 +94,7 @@ public final class AnswerCurves {
   }
 
   private static Curve together(
-      PooledCurveResult pooled, List<CurveResult> curves, double longest) {
+      PooledCurveResult pooled, List<CurveResult> curves, double longest, boolean besideOthers) {
     List<Curve.Step> steps = new ArrayList<>();
     double share = 1;
     for (PooledCurveResult.At at : pooled.times()) {
@@ -110,7 +111,7 @@ public final class AnswerCurves {
             .filter(curve -> pooled.group().isEmpty() || curve.group().equals(pooled.group()))
             .toList();
     return new Curve(
-        pooled.group().map(name -> "Pooled, " + name).orElse("Pooled"),
+        pooled.group().map(name -> besideOthers ? name + ", pooled" : name).orElse("Pooled"),
         true,
         steps,
         end,
@@ -137,11 +138,11 @@ public final class AnswerCurves {
     List<String> sentences = new ArrayList<>();
     for (PooledCurveResult each : pooled) {
       String of = each.group().map(name -> name + ": ").orElse("");
-      String size = each.studies() + " studies, " + each.patients() + " patients";
+      String size = each.studies() + " studies with " + each.patients() + " patients";
       sentences.add(
           each.median().isPresent()
-              ? of + "pooled, half had the event by " + median(each) + " (" + size + ")."
-              : of + "pooled, half had not had the event by the end (" + size + ").");
+              ? of + "half had the event by " + median(each) + ", pooled over " + size + "."
+              : of + "fewer than half had the event by the end, pooled over " + size + ".");
     }
     if (drawn < curves) {
       sentences.add(

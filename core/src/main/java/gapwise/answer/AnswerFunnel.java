@@ -31,13 +31,17 @@ public final class AnswerFunnel {
 
   private static final int FEWEST = 10;
 
-  /** What the analysis says about tests that it made or refused. */
-  private static final Set<String> ABOUT_TESTS =
+  /** Why the analysis made no test. */
+  private static final Set<String> REFUSED =
       Set.of(
           "too-few-for-small-study-test",
           "events-too-rare-for-small-study-test",
           "small-study-test-not-for-measure",
-          "no-variation",
+          "no-variation");
+
+  /** What the analysis says against a test that it made. */
+  private static final Set<String> AGAINST =
+      Set.of(
           "standard-error-follows-effect",
           "studies-of-similar-size",
           "small-study-test-with-heterogeneity");
@@ -104,7 +108,9 @@ public final class AnswerFunnel {
         centre(funnel),
         contours(funnel),
         imagined(funnel),
-        Stream.of(words.cautions(), cautions(funnel)).flatMap(List::stream).toList(),
+        Stream.of(words.cautions(), told(result, AGAINST), cautions(funnel))
+            .flatMap(List::stream)
+            .toList(),
         provenance);
   }
 
@@ -162,6 +168,16 @@ public final class AnswerFunnel {
         .orElse(List.of());
   }
 
+  private static List<String> told(Result result, Set<String> codes) {
+    return result.warnings().stream()
+        .filter(warning -> codes.contains(warning.code()))
+        .map(Result.Warning::message)
+        .map(message -> message.replaceFirst("^.* left out: ", "No test of unevenness: "))
+        .map(Told::asSentence)
+        .distinct()
+        .toList();
+  }
+
   private static List<String> sentences(Result result, FunnelResult funnel) {
     List<String> sentences = new ArrayList<>();
     if (funnel.points().size() < FEWEST) {
@@ -171,11 +187,7 @@ public final class AnswerFunnel {
               + " series chance alone makes a funnel uneven; do not read a pattern into it.");
     }
     result.smallStudyEffects().flatMap(AnswerFunnel::told).ifPresent(sentences::add);
-    result.warnings().stream()
-        .filter(warning -> ABOUT_TESTS.contains(warning.code()))
-        .map(warning -> Told.asSentence(warning.message()))
-        .distinct()
-        .forEach(sentences::add);
+    told(result, REFUSED).forEach(sentences::add);
     if (funnel.noEffect().isEmpty()) {
       sentences.add(
           "There are no contours of p: an outcome of one group has no value of no effect.");

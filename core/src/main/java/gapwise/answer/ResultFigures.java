@@ -19,19 +19,21 @@ public final class ResultFigures {
    * @param answer the rows behind the result, where it is about an evidence base
    */
   public static Map<String, Figure> of(Result result, Optional<Answer> answer, Edition edition) {
+    // A table sent with its plan is no part of the evidence base, whatever state that is in.
+    Edition from = answer.isPresent() ? edition : Edition.ofProgram(edition.program());
     Map<String, Figure> figures = new LinkedHashMap<>();
     if (result.studies().isPresent()) {
       figures.put(
           "forest",
           answer
-              .map(rows -> AnswerForest.of(rows, result, edition))
-              .orElseGet(() -> PlainForest.of(result, edition)));
+              .map(rows -> AnswerForest.of(rows, result, from))
+              .orElseGet(() -> PlainForest.of(result, from)));
     }
     answer
-        .map(rows -> AnswerFunnel.of(rows, result, edition))
-        .orElseGet(() -> funnel(result, edition))
+        .map(rows -> AnswerFunnel.of(rows, result, from))
+        .orElseGet(() -> funnel(result, from))
         .ifPresent(funnel -> figures.put("funnel", funnel));
-    AnswerCurves.of(result, edition).ifPresent(curves -> figures.put("curves", curves));
+    AnswerCurves.of(result, from).ifPresent(curves -> figures.put("curves", curves));
     return figures;
   }
 

@@ -51,12 +51,11 @@ public final class CurveDrawing {
   /** What marks other than the lines mean, as far as there are any. */
   private static String words(CurveFigure figure) {
     boolean lost = figure.curves().stream().anyMatch(curve -> !curve.lastSeen().isEmpty());
-    boolean limits =
-        figure.curves().stream()
-            .flatMap(curve -> curve.steps().stream())
-            .anyMatch(step -> step.limits().isPresent());
-    return ((lost ? "Small strokes: patients last seen without the event. " : "")
-            + (limits ? "Shaded: within the limits of the curve." : ""))
-        .strip();
+    int limits = figure.withLimits().size();
+    String within =
+        limits > 1
+            ? "Shaded, or within a dotted edge: within the limits of the curve."
+            : limits == 1 ? "Shaded: within the limits of the curve." : "";
+    return ((lost ? "Small strokes: patients last seen without the event. " : "") + within).strip();
   }
 }

@@ -59,6 +59,13 @@ public record CurveFigure(
     return ticks(curves.stream().mapToDouble(Curve::end).max().orElseThrow());
   }
 
+  /** Curves whose limits are drawn. */
+  List<Curve> withLimits() {
+    return curves.stream()
+        .filter(curve -> curve.steps().stream().anyMatch(step -> step.limits().isPresent()))
+        .toList();
+  }
+
   /** The height at which a share without the event is drawn, 0 to 1. */
   double height(double share) {
     return rising ? 1 - share : share;

@@ -111,6 +111,11 @@ final class CurvePlot implements Part {
     svg.text(middle, below + soft.size() * 2.9, Svg.Anchor.MIDDLE, soft, figure.time());
   }
 
+  /** One band is shaded; more would hide each other and have an edge alone. */
+  private Curve firstWithLimits() {
+    return figure.withLimits().get(0);
+  }
+
   /** Limits of a pooled curve as a band of steps; they are lighter than any line. */
   private void band(Svg svg, double above, Curve curve) {
     StringBuilder there = new StringBuilder();
@@ -126,7 +131,12 @@ final class CurvePlot implements Part {
       back.add(0, "L" + Svg.at(to, lower) + "H" + Svg.n(from));
     }
     if (!steps.isEmpty()) {
-      svg.path(there + String.join("", back) + "Z", Ink.BONE);
+      String outline = there + String.join("", back) + "Z";
+      if (curve.equals(firstWithLimits())) {
+        svg.path(outline, Ink.BONE);
+      } else {
+        svg.shape(outline, "none", Ink.BONE_EDGE, 0.9, "2 3");
+      }
     }
   }
 

@@ -6,7 +6,14 @@ package gapwise.figure;
  * @param dashes empty for a whole line
  */
 record CurveStroke(String colour, double width, String dashes) {
-  private static final CurveStroke POOLED = new CurveStroke(Ink.ACCENT, 3, "");
+  private static final CurveStroke[] POOLED = {
+    new CurveStroke(Ink.ACCENT, 3, ""),
+    new CurveStroke(Ink.ACCENT, 3, "10 5"),
+    new CurveStroke(Ink.ACCENT, 3, "2.5 4"),
+    new CurveStroke(Ink.ACCENT, 3, "14 4 2.5 4"),
+    new CurveStroke(Ink.ACCENT, 1.8, ""),
+    new CurveStroke(Ink.ACCENT, 1.8, "6 4"),
+  };
 
   private static final CurveStroke[] SINGLE = {
     new CurveStroke(Ink.INK, 1.9, ""),
@@ -18,7 +25,9 @@ record CurveStroke(String colour, double width, String dashes) {
   };
 
   static CurveStroke of(CurveFigure figure, Curve curve) {
-    return curve.pooled() ? POOLED : SINGLE[figure.curves().indexOf(curve) % SINGLE.length];
+    int place =
+        figure.curves().stream().filter(c -> c.pooled() == curve.pooled()).toList().indexOf(curve);
+    return (curve.pooled() ? POOLED : SINGLE)[place % SINGLE.length];
   }
 
   void draw(Svg svg, String path) {

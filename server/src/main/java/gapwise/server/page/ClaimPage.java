@@ -2,6 +2,7 @@ package gapwise.server.page;
 
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
+import gapwise.answer.Edition;
 import gapwise.answer.PlainForest;
 import gapwise.claim.Claim;
 import gapwise.claim.Claims;
@@ -26,6 +27,7 @@ import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.Set;
 
 /** A claim put together from its parts, and what may honestly be said of it. */
@@ -39,15 +41,15 @@ public final class ClaimPage {
   private final Claims claims;
   private final Latest<Claim, Verdict> verdicts;
   private final Latest<Claim, Ways> ways;
-  private final String version;
+  private final Supplier<Edition> edition;
 
   public ClaimPage(
-      Templates templates, Sites sites, StudySearch search, Answers answers, String version) {
+      Templates templates, Sites sites, StudySearch search, Answers answers, Supplier<Edition> edition) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
     this.claims = new Claims(answers);
-    this.version = version;
+    this.edition = edition;
     verdicts = new Latest<>(claims::examine);
     ways = new Latest<>(claim -> claims.ways(examined(claim).orElseThrow()));
   }
@@ -238,7 +240,7 @@ public final class ClaimPage {
                     .anyMatch(study -> study.shown().isPresent()))
         .map(
             result -> {
-              Forest forest = PlainForest.of(result, version);
+              Forest forest = PlainForest.of(result, edition.get());
               return new Drawn(
                   ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
                   ForestDrawing.draw(forest, Medium.PHONE).get(0).inline());

@@ -230,6 +230,8 @@ class BrowserTest {
         "/claim",
         "/claim?a=bone-transport&says=more&outcome=union&b=induced-membrane&ways=all",
         "/claim?a=bone-transport&says=more&outcome=union&b=bone-transport",
+        "/funnel?outcome=union&method=bone-transport",
+        "/funnel?outcome=refracture",
         "/import",
         "/method"
       })

@@ -42,6 +42,30 @@ public final class Invented {
     return studies;
   }
 
+  /** The same, and one that holds both methods and reports nothing of its patients. */
+  public static List<Study> studiesWithOneThatCompares() {
+    List<Study> studies = new ArrayList<>(studies());
+    studies.add(
+        Study.with(
+                "invented-both",
+                Citation.with("Invented comparison of two methods")
+                    .firstAuthor("Tarn")
+                    .year(2020)
+                    .build())
+            .design(Design.RANDOMISED)
+            .invented(true)
+            .arms(
+                List.of(
+                    Arm.with("A", MethodUsed.of(Method.of("bone-transport")))
+                        .baseline(Baseline.with().patients(20).build())
+                        .build(),
+                    Arm.with("B", MethodUsed.of(Method.of("induced-membrane")))
+                        .baseline(Baseline.with().patients(22).build())
+                        .build()))
+            .build());
+    return studies;
+  }
+
   private static Study study(int i) {
     boolean transport = i % 2 == 0;
     int n = 12 + 3 * i;

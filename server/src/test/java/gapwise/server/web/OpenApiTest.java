@@ -81,7 +81,7 @@ class OpenApiTest {
 
   private static HttpResponse<String> read(String path) throws Exception {
     String real = path.replace("{id}", "invented-03");
-    boolean figure = !path.contains("{id}") && path.matches(".*\\.(svg|png|csv|json)");
+    boolean figure = !path.contains("{id}") && path.matches(".*\\.(svg|png|csv|json|txt|ris)");
     return running.get(figure ? real + "?outcome=union" : real);
   }
 

@@ -1,0 +1,126 @@
+package gapwise.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.w3c.dom.Element;
+
+/** What must hold for each plot wherever it is taken to; a new plot joins {@link EveryFigure}. */
+class EveryFigureInEveryMediumTest {
+  private static final Map<String, Figure> FIGURES = EveryFigure.byName();
+
+  static Stream<Arguments> each() {
+    return FIGURES.keySet().stream()
+        .flatMap(name -> Stream.of(Medium.values()).map(medium -> Arguments.of(name, medium)));
+  }
+
+  static Stream<String> names() {
+    return FIGURES.keySet().stream();
+  }
+
+  @ParameterizedTest(name = "{0}, {1}")
+  @MethodSource("each")
+  void noWordsOverlapOthersOrLeaveTheDrawing(String name, Medium medium) {
+    for (Picture picture : FIGURES.get(name).draw(medium)) {
+      List<DrawnSvg.Letters> letters = DrawnSvg.of(picture).letters();
+      for (int i = 0; i < letters.size(); i++) {
+        DrawnSvg.Letters one = letters.get(i);
+        assertTrue(one.left() >= 0 && one.right() <= picture.width(), one::toString);
+        assertTrue(one.top() >= 0 && one.bottom() <= picture.height(), one::toString);
+        for (DrawnSvg.Letters other : letters.subList(0, i)) {
+          assertFalse(one.overlaps(other), () -> one + " over " + other);
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest(name = "{0}, {1}")
+  @MethodSource("each")
+  void printKeepsLettersAtSevenPointsAndLinesAtHalfAPoint(String name, Medium medium) {
+    for (Picture picture : FIGURES.get(name).draw(medium)) {
+      // Points of print: 72 to the inch, of which a drawing has 96 units, at its own width.
+      double points = medium.printed() ? 72 / 96.0 : 1;
+      for (DrawnSvg.Letters letters : DrawnSvg.of(picture).letters()) {
+        assertTrue(letters.size() * points >= 7, letters::toString);
+      }
+      for (String shape : List.of("line", "path", "circle", "ellipse", "rect")) {
+        for (Element element : DrawnSvg.of(picture).all(shape)) {
+          if (element.hasAttribute("stroke-width")) {
+            double width = DrawnSvg.number(element, "stroke-width");
+            assertTrue(width * points >= 0.5, shape + " of width " + width);
+          }
+        }
+      }
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("names")
+  void aSlideIsSixteenToNineAndLettersOfTheResultFillEnoughOfItsHeight(String name) {
+    for (Picture picture : FIGURES.get(name).draw(Medium.SLIDE)) {
+      assertEquals(16.0 / 9, picture.width() / picture.height(), 1e-9);
+      // Common practice, no source: the largest words at least a thirty-sixth of the height, the
+      // smallest, cautions and source, at least a seventieth.
+      List<DrawnSvg.Letters> letters = DrawnSvg.of(picture).letters();
+      double largest = letters.stream().mapToDouble(DrawnSvg.Letters::size).max().orElse(0);
+      double smallest = letters.stream().mapToDouble(DrawnSvg.Letters::size).min().orElse(0);
+      assertTrue(largest >= picture.height() / 36, "" + largest);
+      assertTrue(smallest >= picture.height() / 70, smallest + " on " + picture.height());
+    }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("names")
+  void widthsOnPaperAreThoseOfColumns(String name) {
+    for (Map.Entry<Medium, Double> width :
+        Map.of(Medium.COLUMN, 85.0, Medium.TWO_COLUMNS, 175.0, Medium.A4, 210.0).entrySet()) {
+      for (Picture picture : FIGURES.get(name).draw(width.getKey())) {
+        String stated = DrawnSvg.of(picture).root().getAttribute("width");
+        assertTrue(stated.endsWith("mm"), stated);
+        assertEquals(width.getValue(), Double.parseDouble(stated.replace("mm", "")), 0.05);
+      }
+    }
+  }
+
+  @ParameterizedTest(name = "{0}, {1}")
+  @MethodSource("each")
+  void captionAndStudiesStandInTheMetadataAndTheSourceLineOnTheDrawing(String name, Medium medium) {
+    Figure figure = FIGURES.get(name);
+    for (Picture picture : figure.draw(medium)) {
+      DrawnSvg drawn = DrawnSvg.of(picture);
+      assertEquals(figure.caption(), drawn.all("description").get(0).getTextContent());
+      List<String> sources = drawn.all("source").stream().map(Element::getTextContent).toList();
+      for (Reference reference : EveryFigure.REFERENCES) {
+        assertTrue(sources.contains(reference.line()), sources::toString);
+      }
+      String words =
+          String.join(" ", drawn.letters().stream().map(DrawnSvg.Letters::text).toList());
+      assertTrue(words.contains(figure.source().get(0)), words);
+      figure.cautions().forEach(caution -> assertTrue(words.contains(caution), words));
+      assertTrue(words.contains(Provenance.INVENTED), words);
+    }
+    assertEquals(figure.sheets(medium), figure.draw(medium).size());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("names")
+  void captionAndNumbersSayHowManyStudiesAndPeople(String name) {
+    Figure figure = FIGURES.get(name);
+    Provenance from = figure.provenance();
+    assertTrue(figure.caption().contains(from.studies() + " "), figure.caption());
+    assertTrue(figure.caption().contains(from.participants()), figure.caption());
+    List<String> lines = figure.csv().lines().toList();
+    assertTrue(lines.get(0).contains("model") && lines.get(0).contains("data-date"));
+    for (String line : lines.subList(1, lines.size())) {
+      assertTrue(line.contains(from.participants()), line);
+      assertTrue(line.contains(",yes,"), line);
+    }
+  }
+}
