@@ -27,8 +27,8 @@ import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** A claim put together from its parts, and what may honestly be said of it. */
 public final class ClaimPage {
@@ -44,7 +44,11 @@ public final class ClaimPage {
   private final Supplier<Edition> edition;
 
   public ClaimPage(
-      Templates templates, Sites sites, StudySearch search, Answers answers, Supplier<Edition> edition) {
+      Templates templates,
+      Sites sites,
+      StudySearch search,
+      Answers answers,
+      Supplier<Edition> edition) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
