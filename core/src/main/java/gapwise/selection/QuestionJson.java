@@ -80,11 +80,7 @@ public final class QuestionJson {
     node.put(MATCH, word(among.defectMatch()));
     putAll(node, BONES, codes(among.bones()));
     putAll(node, SEGMENTS, among.segments());
-    if (among.infected().size() == 1) {
-      node.put(INFECTED, among.infected().iterator().next().code());
-    } else {
-      putAll(node, INFECTED, codes(among.infected()));
-    }
+    putAll(node, INFECTED, codes(among.infected()));
     putAll(node, DESIGNS, codes(among.designs()));
     among.yearFrom().ifPresent(year -> node.put(YEAR_FROM, year));
     among.yearTo().ifPresent(year -> node.put(YEAR_TO, year));

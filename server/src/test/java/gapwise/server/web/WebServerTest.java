@@ -13,6 +13,7 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -161,6 +162,27 @@ class WebServerTest {
     assertEquals(200, run.statusCode(), run.body());
     String result = running.get("/api/v1/result.json" + question).body();
     assertEquals(MAPPER.readTree(result), MAPPER.readTree(run.body()));
+  }
+
+  /** Every filter that an address can carry must be one that the plan's schema takes. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "infected=yes",
+        "infected=no&infected=mixed",
+        "bone=tibia&bone=femur",
+        "segment=42&segment=43",
+        "design=retrospective-series",
+        "year-from=2000&year-to=2026",
+        "from=2&to=8&match=centre",
+        "match=unsized",
+        "q=invented"
+      })
+  void everyFilterOfAPageIsTakenByItsPlan(String filters) throws Exception {
+    for (String page : List.of("/pooled?outcome=union&", "/by-size?outcome=union&")) {
+      String body = running.get(page + filters).body();
+      assertFalse(body.contains("source.evidence"), page + filters);
+    }
   }
 
   @Test
