@@ -5,23 +5,17 @@ import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
 import gapwise.answer.ComparisonAlert;
 import gapwise.answer.Edition;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Clock;
-import gapwise.evidence.Method;
-import gapwise.evidence.Phase;
 import gapwise.figure.Medium;
 import gapwise.figure.Timeline;
 import gapwise.figure.TimelineDrawing;
 import gapwise.place.CaseTimeline;
 import gapwise.place.CaseWords;
 import gapwise.place.MethodPlace;
-import gapwise.place.Milestone;
 import gapwise.place.PatientCase;
 import gapwise.place.PlacedCase;
 import gapwise.place.PlacedCases;
 import gapwise.place.PlacedMilestone;
 import gapwise.problem.Problem;
-import gapwise.wording.Segments;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -31,7 +25,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** One case held against published evidence; the case stands in the address and nowhere else. */
 public final class CasePage {
@@ -49,22 +42,11 @@ public final class CasePage {
     this.edition = edition;
   }
 
-  /** One choice of a list. */
-  public record Choice(String value, String label, boolean chosen) {}
-
-  /**
-   * One time in the form.
-   *
-   * @param clocks clocks to choose from; none where only one means anything
-   */
-  public record TimeField(
-      String name, String label, String value, boolean weeks, List<Choice> clocks) {}
-
-  /** One phase in the form. */
-  public record PhaseField(int number, List<Choice> phases, String value, boolean weeks) {}
-
   /** The figure in its two widths, and its numbers. */
   public record Drawn(Timeline timeline, String wide, String narrow, TakeFigure take) {}
+
+  /** A milestone with its place among the series of the case's own method. */
+  public record Brief(String milestone, String sentence) {}
 
   /** A milestone that no series can stand beside, on all its clocks. */
   public record Unmatched(String milestone, List<PlacedMilestone> clocks) {}
@@ -88,6 +70,21 @@ public final class CasePage {
     /** Milestones with series beside them. */
     public List<PlacedMilestone> found() {
       return milestones().stream().filter(one -> !one.methods().isEmpty()).toList();
+    }
+
+    /** The places among the series of the method of the case, where there are series enough. */
+    public List<Brief> inBrief() {
+      return found().stream()
+          .flatMap(
+              placed ->
+                  placed.methods().stream()
+                      .filter(one -> one.own() && one.told().isPresent())
+                      .map(
+                          one ->
+                              new Brief(
+                                  CaseWords.told(placed.reached()),
+                                  CaseWords.sentence(placed.reached(), one))))
+          .toList();
     }
 
     /** Milestones that no series can stand beside, each with its clocks. */
@@ -165,78 +162,9 @@ public final class CasePage {
       return asked.at(PooledPage.PATH);
     }
 
-    /** Methods to choose from. */
-    public List<Choice> methods() {
-      return Method.vocabulary().all().stream()
-          .map(one -> choice("method", one.code(), one.label()))
-          .toList();
-    }
-
-    /** Bones to choose from. */
-    public List<Choice> bones() {
-      return List.of(Bone.values()).stream()
-          .map(one -> choice("bone", one.code(), one.label()))
-          .toList();
-    }
-
-    /** Segments to choose from. */
-    public List<Choice> segments() {
-      return List.of("31", "32", "33", "41", "42", "43", "44").stream()
-          .map(one -> choice("segment", one, Segments.name(one)))
-          .toList();
-    }
-
-    /** States of infection to choose from. */
-    public List<Choice> infections() {
-      return List.of(
-          choice("infection", "none", "never infected"),
-          choice("infection", "past", "infected in the past, calm at the start"),
-          choice("infection", "active", "infected at the start"));
-    }
-
-    /** What the beginning of the course may be. */
-    public List<Choice> starts() {
-      return clocks("start");
-    }
-
-    /** The times in the form. */
-    public List<TimeField> times() {
-      return List.of(Milestone.values()).stream()
-          .filter(one -> one.isTime())
-          .map(
-              one ->
-                  new TimeField(
-                      one.code(),
-                      one == Milestone.FRAME_OFF ? "Time in the external frame" : one.label(),
-                      address.first(one.code()),
-                      address.has(one.code() + "-unit", "weeks"),
-                      one.onlyClock().isPresent() ? List.of() : clocks(one.code() + "-from")))
-          .toList();
-    }
-
-    /** The phases in the form. */
-    public List<PhaseField> phases() {
-      return IntStream.rangeClosed(1, CaseAddress.MOST_PHASES)
-          .mapToObj(
-              i ->
-                  new PhaseField(
-                      i,
-                      List.of(Phase.values()).stream()
-                          .map(one -> choice("phase-" + i, one.code(), one.label()))
-                          .toList(),
-                      address.first("duration-" + i),
-                      address.has("unit-" + i, "weeks")))
-          .toList();
-    }
-
-    private List<Choice> clocks(String name) {
-      return List.of(Clock.values()).stream()
-          .map(one -> choice(name, one.code(), one.label()))
-          .toList();
-    }
-
-    private Choice choice(String name, String value, String label) {
-      return new Choice(value, label, address.has(name, value));
+    /** The form with what stands in it. */
+    public CaseForm form() {
+      return new CaseForm(address);
     }
   }
 
