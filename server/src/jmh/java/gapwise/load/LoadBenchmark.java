@@ -1,0 +1,143 @@
+package gapwise.load;
+
+import gapwise.search.BareLucene;
+import gapwise.server.home.Home;
+import gapwise.server.page.Paging;
+import gapwise.server.web.WebServer;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.ExecutionException;
+import java.util.stream.Stream;
+
+/**
+ * Builds bases of invented studies, starts the server over each, and prints how long pages take
+ * beside the same searches on the bare index, in one process. Arguments: a folder for the bases,
+ * which are kept for the next run, then numbers of arms.
+ */
+public final class LoadBenchmark {
+  private static final int[] USERS = {1, 32};
+  private static final int DIFFERENT = 1000;
+  private static final int WARM_UP = 600;
+  private static final int TIMES = 1500;
+
+  private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+
+  private LoadBenchmark() {}
+
+  /** A page with the same work on the bare index. */
+  private record Measured(
+      String name, List<Asked> asked, Latencies.Work server, Latencies.Work bare) {}
+
+  /** Runs it. */
+  public static void main(String[] arguments)
+      throws IOException, InterruptedException, ExecutionException {
+    LoadBenchmark benchmark = new LoadBenchmark();
+    benchmark.head();
+    for (String arms : Stream.of(arguments).skip(1).toList()) {
+      benchmark.run(Path.of(arguments[0], arms), Integer.parseInt(arms));
+    }
+  }
+
+  private void head() {
+    out.println(
+        "| page | arms | users | server p50, ms | server p99 | bare p50 | bare p99 | ratio of p50 |"
+            + " ratio of p99 |");
+    out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+  }
+
+  private void run(Path folder, int arms)
+      throws IOException, InterruptedException, ExecutionException {
+    build(folder, arms);
+    try (Home home = Home.open(folder, Clock.systemUTC());
+        WebServer server = WebServer.start(home, "127.0.0.1", 0, "load");
+        BareLucene bare = BareLucene.open(folder.resolve("index"))) {
+      if (bare.arms() != arms) {
+        throw new IllegalStateException(
+            folder + " holds " + bare.arms() + " arms, not " + arms + "; delete it to build anew");
+      }
+      for (Measured measured : measured(server.port(), bare)) {
+        for (int users : USERS) {
+          tell(measured, arms, users);
+        }
+      }
+    }
+  }
+
+  /** Closing writes the whole index to disk, where the bare searches read it. */
+  private static void build(Path folder, int arms) throws IOException {
+    if (Files.isDirectory(folder)) {
+      return;
+    }
+    Files.createDirectories(folder);
+    try (Home home = Home.open(folder, Clock.systemUTC())) {
+      home.base().saveAll(InventedStudies.ofArms(arms), "benchmark", "invented", List.of());
+    }
+  }
+
+  private static List<Measured> measured(int port, BareLucene bare) {
+    HttpClient client = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
+    Latencies.Work page = asked -> fetch(client, port, asked.path());
+    List<Measured> measured = new ArrayList<>();
+    measured.add(
+        new Measured(
+            "studies",
+            Asked.searches(DIFFERENT, false),
+            page,
+            asked -> bare.page(asked.request(), Paging.LINES)));
+    measured.add(
+        new Measured(
+            "studies with an outcome",
+            Asked.searches(DIFFERENT, true),
+            page,
+            asked -> bare.page(asked.request(), Paging.LINES)));
+    measured.add(
+        new Measured(
+            "map, narrowed", Asked.maps(DIFFERENT), page, asked -> bare.grid(asked.request())));
+    measured.add(
+        new Measured(
+            "map, the same again", Asked.sameMap(), page, asked -> bare.grid(asked.request())));
+    return measured;
+  }
+
+  private static void fetch(HttpClient client, int port, String path)
+      throws IOException, InterruptedException {
+    HttpResponse<byte[]> answer =
+        client.send(
+            HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path)).build(),
+            HttpResponse.BodyHandlers.ofByteArray());
+    if (answer.statusCode() != 200) {
+      throw new IllegalStateException(path + " answered " + answer.statusCode());
+    }
+  }
+
+  private void tell(Measured measured, int arms, int users)
+      throws InterruptedException, ExecutionException {
+    Latencies.of(measured.asked(), users, WARM_UP, measured.bare());
+    Latencies.of(measured.asked(), users, WARM_UP, measured.server());
+    Latencies bare = Latencies.of(measured.asked(), users, TIMES, measured.bare());
+    Latencies server = Latencies.of(measured.asked(), users, TIMES, measured.server());
+    out.printf(
+        Locale.ROOT,
+        "| %s | %,d | %d | %.1f | %.1f | %.1f | %.1f | %.1f | %.1f |%n",
+        measured.name(),
+        arms,
+        users,
+        server.p50(),
+        server.p99(),
+        bare.p50(),
+        bare.p99(),
+        server.p50() / bare.p50(),
+        server.p99() / bare.p99());
+  }
+}
