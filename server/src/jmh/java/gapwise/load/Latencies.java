@@ -1,6 +1,7 @@
 package gapwise.load;
 
-import java.util.Arrays;
+import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -15,8 +16,9 @@ import java.util.stream.IntStream;
  *
  * @param p50 time within which half of them came, in milliseconds
  * @param p99 time within which 99 of 100 came, in milliseconds
+ * @param perSecond answers in a second, all users together
  */
-record Latencies(double p50, double p99) {
+record Latencies(double p50, double p99, double perSecond) {
 
   /** What is measured. */
   @FunctionalInterface
@@ -25,38 +27,45 @@ record Latencies(double p50, double p99) {
   }
 
   /**
-   * Asks everything in turn, by so many users at once, each waiting for an answer before asking on.
+   * Asks everything in turn and again, by so many users at once, each waiting for an answer before
+   * asking on.
    *
-   * @param times number of answers waited for
+   * @param duration no question is begun after it
    */
-  static Latencies of(List<Asked> asked, int users, int times, Work work)
+  static Latencies of(List<Asked> asked, int users, Duration duration, Work work)
       throws InterruptedException, ExecutionException {
-    long[] took = new long[times];
     AtomicInteger next = new AtomicInteger();
-    Callable<Void> user =
+    long start = System.nanoTime();
+    Callable<List<Long>> user =
         () -> {
-          for (int i = next.getAndIncrement(); i < times; i = next.getAndIncrement()) {
-            long start = System.nanoTime();
-            work.on(asked.get(i % asked.size()));
-            took[i] = System.nanoTime() - start;
+          List<Long> took = new ArrayList<>();
+          long now = System.nanoTime();
+          while (now - start < duration.toNanos()) {
+            work.on(asked.get(next.getAndIncrement() % asked.size()));
+            long after = System.nanoTime();
+            took.add(after - now);
+            now = after;
           }
-          return null;
+          return took;
         };
+    List<Long> took = new ArrayList<>();
     ExecutorService threads = Executors.newFixedThreadPool(users);
     try {
-      for (Future<Void> done :
+      for (Future<List<Long>> done :
           threads.invokeAll(IntStream.range(0, users).mapToObj(i -> user).toList())) {
-        done.get();
+        took.addAll(done.get());
       }
     } finally {
       threads.shutdown();
     }
-    Arrays.sort(took);
-    return new Latencies(milliseconds(took, 0.50), milliseconds(took, 0.99));
+    double seconds = (System.nanoTime() - start) / 1e9;
+    took.sort(null);
+    return new Latencies(
+        milliseconds(took, 0.50), milliseconds(took, 0.99), took.size() / seconds);
   }
 
   /** The nearest-rank percentile. */
-  private static double milliseconds(long[] sorted, double share) {
-    return sorted[(int) Math.ceil(share * sorted.length) - 1] / 1e6;
+  private static double milliseconds(List<Long> sorted, double share) {
+    return sorted.get((int) Math.ceil(share * sorted.size()) - 1) / 1e6;
   }
 }

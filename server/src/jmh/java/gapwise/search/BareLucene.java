@@ -12,6 +12,7 @@ import org.apache.lucene.analysis.Analyzer;
 import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.index.SortedSetDocValues;
@@ -78,10 +79,15 @@ public final class BareLucene implements AutoCloseable {
     return searcher.count(RequestQueries.narrowed(request, words(request)));
   }
 
-  /** Arms of each method by each whole centimetre of mean or median length. */
-  public Map<String, int[]> grid(SearchRequest request) throws IOException {
+  /**
+   * What the map counts: arms of each method by each whole centimetre of mean or median length, and
+   * the counts beside the filters.
+   */
+  public Map<String, int[]> map(SearchRequest request) throws IOException {
     Map<String, int[]> grid = new TreeMap<>();
-    searcher.search(RequestQueries.narrowed(request, words(request)), new Grid(grid));
+    Query words = words(request);
+    searcher.search(RequestQueries.narrowed(request, words), new Grid(grid));
+    grid.put("", new int[] {counts(request, words).size()});
     return grid;
   }
 
@@ -190,7 +196,7 @@ public final class BareLucene implements AutoCloseable {
     private static final int LONGEST_CENTIMETRES = 40;
     private final Map<String, int[]> grid;
     private SortedSetDocValues methods;
-    private org.apache.lucene.index.NumericDocValues centres;
+    private NumericDocValues centres;
     private final List<int[]> ofMethod = new ArrayList<>();
 
     Grid(Map<String, int[]> grid) {

@@ -6,7 +6,9 @@ import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Counts for the map, each made once for a state of the evidence base. Safe for use by many
@@ -41,12 +43,12 @@ final class MapCounts {
 
   private static final class Latest<T> {
     private final Function<SearchRequest, T> count;
-    private final Map<SearchRequest, T> kept =
+    private final Map<SearchRequest, Counted<T>> kept =
         new LinkedHashMap<>(16, 0.75f, true) {
           private static final long serialVersionUID = 1L;
 
           @Override
-          protected boolean removeEldestEntry(Map.Entry<SearchRequest, T> eldest) {
+          protected boolean removeEldestEntry(Map.Entry<SearchRequest, Counted<T>> eldest) {
             return size() > KEPT;
           }
         };
@@ -56,17 +58,33 @@ final class MapCounts {
       this.count = count;
     }
 
-    synchronized T at(long now, SearchRequest request) {
+    T at(long now, SearchRequest request) {
+      return kept(now, request).get();
+    }
+
+    private synchronized Counted<T> kept(long now, SearchRequest request) {
       if (now != change) {
         kept.clear();
         change = now;
       }
-      T known = kept.get(request);
-      if (known == null) {
-        known = count.apply(request);
-        kept.put(request, known);
+      return kept.computeIfAbsent(request, asked -> new Counted<>(() -> count.apply(asked)));
+    }
+  }
+
+  /** Counts once; who asks for the same meanwhile waits, who asks for something else does not. */
+  private static final class Counted<T> {
+    private final Supplier<T> count;
+    private Optional<T> found = Optional.empty();
+
+    Counted(Supplier<T> count) {
+      this.count = count;
+    }
+
+    synchronized T get() {
+      if (found.isEmpty()) {
+        found = Optional.of(count.get());
       }
-      return known;
+      return found.get();
     }
   }
 }
