@@ -34,6 +34,14 @@ public record BubbleTable(Bubble bubble) {
         .orElse(value);
   }
 
+  /** The outcome of a single patient: yes or no, or the value. */
+  public String value(BubblePatient patient) {
+    if (bubble.isOf100()) {
+      return patient.value() > 0 ? "yes" : "no";
+    }
+    return Shown.value(bubble.measure(), patient.value());
+  }
+
   /** A share of the weight in percent, or a dash. */
   public String weight(Bubble.Point point) {
     return point.weightPercent().isPresent()
@@ -55,7 +63,7 @@ public record BubbleTable(Bubble bubble) {
   }
 
   /**
-   * Series, then points of the curve, as CSV (RFC 4180). Numbers carry all digits; what the whole
+   * Series, then points of the curve, then single patients, as CSV (RFC 4180). Numbers carry all digits; what the whole
    * figure shares stands in columns of its own in every line.
    */
   public String csv() {
@@ -93,6 +101,9 @@ public record BubbleTable(Bubble bubble) {
       }
       for (Bubble.At at : bubble.curve()) {
         print(printer, at);
+      }
+      for (BubblePatient patient : bubble.patients()) {
+        print(printer, patient);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("text in memory could not be written", e);
@@ -143,6 +154,32 @@ public record BubbleTable(Bubble bubble) {
         "",
         "",
         at.beyondData() ? "yes" : "no",
+        "",
+        CsvColumns.text(bubble.title()),
+        CsvColumns.text(bubble.axis().heading()),
+        CsvColumns.text(bubble.provenance().model()),
+        CsvColumns.text(bubble.provenance().dataVersion()),
+        invented(),
+        cautions());
+  }
+
+  private void print(CSVPrinter printer, BubblePatient patient) throws IOException {
+    printer.printRecord(
+        "patient",
+        CsvColumns.text(patient.series()),
+        patient.kind().code(),
+        patient.lengthCentimetres(),
+        "",
+        "",
+        "",
+        patient.value(),
+        "",
+        "",
+        "",
+        "",
+        "1",
+        "",
+        "",
         "",
         CsvColumns.text(bubble.title()),
         CsvColumns.text(bubble.axis().heading()),

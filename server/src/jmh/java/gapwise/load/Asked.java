@@ -41,6 +41,23 @@ record Asked(String path, SearchRequest request) {
     return asked;
   }
 
+  /** What stands in the box while someone types a request, a letter more each time. */
+  static List<Asked> typed(int number) {
+    SplittableRandom random = new SplittableRandom(SEED + 2);
+    List<Method> methods = Method.vocabulary().all();
+    List<Asked> asked = new ArrayList<>();
+    while (asked.size() < number) {
+      String method = methods.get(random.nextInt(methods.size())).shortLabel();
+      String text = method + " 5-8 cm tibia " + WORDS.get(random.nextInt(WORDS.size()));
+      for (int letters = 1; letters <= text.length(); letters++) {
+        Address typed = none().with("q", text.substring(0, letters));
+        asked.add(
+            new Asked(typed.at("/understood"), Filters.read(Filters.understood(typed))));
+      }
+    }
+    return asked;
+  }
+
   /** Maps narrowed in many ways. */
   static List<Asked> maps(int number) {
     SplittableRandom random = new SplittableRandom(SEED + 1);

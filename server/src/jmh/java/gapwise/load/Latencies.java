@@ -26,29 +26,33 @@ record Latencies(double p50, double p99, double perSecond) {
     void on(Asked asked) throws Exception;
   }
 
+  /** What several stretches of asking gave together. */
+  static final class Sum {
+  private final AtomicInteger next = new AtomicInteger();
+  private final List<Long> took = new ArrayList<>();
+  private double seconds;
+
   /**
-   * Asks everything in turn and again, by so many users at once, each waiting for an answer before
+   * Asks everything in turn and again, going on from where it stopped, by so many users at once, each waiting for an answer before
    * asking on.
    *
    * @param duration no question is begun after it
    */
-  static Latencies of(List<Asked> asked, int users, Duration duration, Work work)
+  void add(List<Asked> asked, int users, Duration duration, Work work)
       throws InterruptedException, ExecutionException {
-    AtomicInteger next = new AtomicInteger();
     long start = System.nanoTime();
     Callable<List<Long>> user =
         () -> {
-          List<Long> took = new ArrayList<>();
+          List<Long> own = new ArrayList<>();
           long now = System.nanoTime();
           while (now - start < duration.toNanos()) {
             work.on(asked.get(next.getAndIncrement() % asked.size()));
             long after = System.nanoTime();
-            took.add(after - now);
+            own.add(after - now);
             now = after;
           }
-          return took;
+          return own;
         };
-    List<Long> took = new ArrayList<>();
     ExecutorService threads = Executors.newFixedThreadPool(users);
     try {
       for (Future<List<Long>> done :
@@ -58,10 +62,14 @@ record Latencies(double p50, double p99, double perSecond) {
     } finally {
       threads.shutdown();
     }
-    double seconds = (System.nanoTime() - start) / 1e9;
+    seconds += (System.nanoTime() - start) / 1e9;
+  }
+
+  Latencies latencies() {
     took.sort(null);
     return new Latencies(
         milliseconds(took, 0.50), milliseconds(took, 0.99), took.size() / seconds);
+  }
   }
 
   /** The nearest-rank percentile. */

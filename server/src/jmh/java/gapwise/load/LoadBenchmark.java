@@ -30,7 +30,10 @@ public final class LoadBenchmark {
   private static final int[] USERS = {1, 32};
   private static final int DIFFERENT = 1000;
   private static final Duration WARM_UP = Duration.ofSeconds(2);
-  private static final Duration MEASURED = Duration.ofSeconds(4);
+  private static final Duration MEASURED = Duration.ofSeconds(1);
+
+  /** Both are measured by turns, so that what else the machine does meets both alike. */
+  private static final int TURNS = 4;
 
   private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
 
@@ -102,6 +105,8 @@ public final class LoadBenchmark {
             Asked.searches(DIFFERENT, true),
             page,
             asked -> bare.page(asked.request(), Paging.LINES)));
+    measured.add(
+        new Measured("typing", Asked.typed(DIFFERENT), page, asked -> bare.count(asked.request())));
     Latencies.Work map = asked -> bare.map(asked.request());
     measured.add(new Measured("map, narrowed", Asked.maps(DIFFERENT), page, map));
     measured.add(new Measured("map, the same again", Asked.sameMap(), page, map));
@@ -122,10 +127,16 @@ public final class LoadBenchmark {
   /** The ratio is that of the answers in a second, so of the mean time that each takes. */
   private void tell(Measured measured, int arms, int users)
       throws InterruptedException, ExecutionException {
-    Latencies.of(measured.asked(), users, WARM_UP, measured.bare());
-    Latencies bare = Latencies.of(measured.asked(), users, MEASURED, measured.bare());
-    Latencies.of(measured.asked(), users, WARM_UP, measured.server());
-    Latencies server = Latencies.of(measured.asked(), users, MEASURED, measured.server());
+    new Latencies.Sum().add(measured.asked(), users, WARM_UP, measured.bare());
+    new Latencies.Sum().add(measured.asked(), users, WARM_UP, measured.server());
+    Latencies.Sum bareSum = new Latencies.Sum();
+    Latencies.Sum serverSum = new Latencies.Sum();
+    for (int turn = 0; turn < TURNS; turn++) {
+      bareSum.add(measured.asked(), users, MEASURED, measured.bare());
+      serverSum.add(measured.asked(), users, MEASURED, measured.server());
+    }
+    Latencies bare = bareSum.latencies();
+    Latencies server = serverSum.latencies();
     out.printf(
         Locale.ROOT,
         "| %s | %,d | %d | %.1f | %.1f | %.0f | %.2f | %.2f | %.0f | %.1f |%n",

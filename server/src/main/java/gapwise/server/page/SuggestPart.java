@@ -24,7 +24,7 @@ import java.util.stream.Collectors;
 
 /** What the search box has understood while someone types, as a part of the page of studies. */
 public final class SuggestPart {
-  static final String PATH = "/studies/understood";
+  static final String PATH = "/understood";
 
   private final Templates templates;
   private final StudySearch search;
