@@ -9,6 +9,7 @@ import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Summary;
 import gapwise.figure.Bubble;
+import gapwise.figure.BubblePatient;
 import gapwise.figure.Estimate;
 import gapwise.figure.Limits;
 import gapwise.figure.Measure;
@@ -70,6 +71,11 @@ public final class AnswerBubble {
             ? List.of()
             : new LengthWords(outcome, measure, curve, result.regression().orElseThrow())
                 .sentences(asked.drawn().orElse(LengthShape.LINE));
+    List<BubblePatient> patients =
+        lines.stream()
+            .map(Blocks.Line::row)
+            .flatMap(row -> LengthPatients.of(answer.selection(), row, kind(row)).stream())
+            .toList();
     return new Bubble(
         QuestionWords.of(answer.question()) + ", by length of missing bone",
         sentences,
@@ -77,18 +83,18 @@ public final class AnswerBubble {
         AnswerForest.axis(outcome, measure),
         lines.stream().map(this::point).toList(),
         curve,
-        cautions(!curve.isEmpty()),
+        patients,
+        cautions(!curve.isEmpty(), !patients.isEmpty()),
         provenance(edition));
   }
 
   private Bubble.Point point(Blocks.Line line) {
     SelectedRow row = line.row();
     Estimate estimate = AnswerForest.shown(outcome, line).orElseThrow();
-    Method method = row.arm().method().principal();
     DefectLength length = row.defect().orElseThrow().length();
     return new Bubble.Point(
         row.label(),
-        new Bubble.Kind(method.code(), method.shortLabel(), method.mark(), method.colour()),
+        kind(row),
         length.centreCentimetres().orElseThrow(),
         spread(length),
         spreadIs(length),
@@ -99,6 +105,11 @@ public final class AnswerBubble {
             : OptionalDouble.empty(),
         line.study().weightPercent(),
         row.study().citation().line());
+  }
+
+  private static Bubble.Kind kind(SelectedRow row) {
+    Method method = row.arm().method().principal();
+    return new Bubble.Kind(method.code(), method.shortLabel(), method.mark(), method.colour());
   }
 
   /** Only a closed stretch that is more than its middle. */
@@ -170,7 +181,7 @@ public final class AnswerBubble {
     return lines.stream().filter(line -> line.study().weightPercent().isPresent()).count();
   }
 
-  private List<String> cautions(boolean line) {
+  private List<String> cautions(boolean line, boolean patients) {
     List<String> cautions = new ArrayList<>();
     if (line) {
       cautions.add(ECOLOGICAL);
@@ -183,6 +194,9 @@ public final class AnswerBubble {
       if (methods() > 1) {
         cautions.add(SHARED_LINE);
       }
+    }
+    if (patients) {
+      cautions.add(LengthPatients.CAUTION);
     }
     if (methods() > 1) {
       cautions.add(AnswerForest.NO_COMPARISON);

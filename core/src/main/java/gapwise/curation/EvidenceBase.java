@@ -116,6 +116,9 @@ public final class EvidenceBase {
     for (String id : studyIds) {
       recent.find(id).ifPresentOrElse(kept -> found.put(id, kept), () -> missing.add(id));
     }
+    if (missing.isEmpty()) {
+      return found;
+    }
     Map<String, KeptStudy> read = read(missing);
     recent.keep(read, writes);
     found.putAll(read);

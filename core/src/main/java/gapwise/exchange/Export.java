@@ -27,6 +27,16 @@ public final class Export {
    * @param target not closed
    */
   public static void workbook(List<Study> studies, OutputStream target) throws IOException {
+    workbook(studies, List.of(), target);
+  }
+
+  /**
+   * The same with notes at the head of its first page, such as what was selected and when.
+   *
+   * @param target not closed
+   */
+  public static void workbook(List<Study> studies, List<String> notes, OutputStream target)
+      throws IOException {
     List<Sheet> sheets = sheets(studies);
     Map<String, Stream<RowWriter>> rows =
         Map.of(
@@ -34,7 +44,7 @@ public final class Export {
             sheets.get(1).name(), rows(studies, sheets.get(1)),
             sheets.get(2).name(), rows(studies, sheets.get(2)),
             sheets.get(3).name(), rows(studies, sheets.get(3)));
-    new WorkbookWriter().write(sheets, rows, target);
+    new WorkbookWriter().write(notes, sheets, rows, target);
   }
 
   /**

@@ -3,6 +3,7 @@ package gapwise.exchange;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -74,12 +75,17 @@ final class WorkbookWriter {
   /**
    * Writes the sheets.
    *
+   * @param notes lines at the head of the first page
    * @param sheets in their order
    * @param rows the rows of each sheet by its name; a sheet that is not there has none
    */
-  void write(List<Sheet> sheets, Map<String, Stream<RowWriter>> rows, OutputStream target)
+  void write(
+      List<String> notes,
+      List<Sheet> sheets,
+      Map<String, Stream<RowWriter>> rows,
+      OutputStream target)
       throws IOException {
-    readme(sheets);
+    readme(notes, sheets);
     sheets.forEach(sheet -> head(sheet, book.createSheet(sheet.name())));
     XSSFSheet listSheet = book.createSheet(LISTS);
     sheets.forEach(sheet -> lists(sheet, listSheet));
@@ -95,10 +101,12 @@ final class WorkbookWriter {
     }
   }
 
-  private void readme(List<Sheet> sheets) {
+  private void readme(List<String> notes, List<Sheet> sheets) {
     XSSFSheet page = book.createSheet(README);
     int at = 0;
-    for (String line : Readme.lines(sheets)) {
+    List<String> lines = new ArrayList<>(notes);
+    lines.addAll(Readme.lines(sheets));
+    for (String line : lines) {
       XSSFCell cell = page.createRow(at++).createCell(0);
       cell.setCellValue(line);
       cell.setCellStyle(wrapped);

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * @param axis words at the upright axis; {@code lower} and {@code higher} tell directions
  * @param points the series
  * @param curve points of the fitted line, lengths rising; empty where there is none
+ * @param patients single patients, where they are described; the curve knows nothing of them
  * @param cautions what must be known beside it
  * @param provenance where the numbers come from
  */
@@ -29,6 +30,7 @@ public record Bubble(
     AxisWords axis,
     List<Point> points,
     List<At> curve,
+    List<BubblePatient> patients,
     List<String> cautions,
     Provenance provenance)
     implements Figure {
@@ -116,8 +118,27 @@ public record Bubble(
     Objects.requireNonNull(axis, "axis");
     points = List.copyOf(points);
     curve = curve.stream().sorted(Comparator.comparingDouble(At::lengthCentimetres)).toList();
+    patients = List.copyOf(patients);
     cautions = List.copyOf(cautions);
     Objects.requireNonNull(provenance, "provenance");
+  }
+
+  /** A figure without single patients. */
+  public Bubble(
+      String title,
+      List<String> sentences,
+      Measure measure,
+      AxisWords axis,
+      List<Point> points,
+      List<At> curve,
+      List<String> cautions,
+      Provenance provenance) {
+    this(title, sentences, measure, axis, points, curve, List.of(), cautions, provenance);
+  }
+
+  /** Whether the outcome is told of 100 patients, so that of one it is yes or no. */
+  boolean isOf100() {
+    return measure.kind() == Measure.Kind.OF_100;
   }
 
   /** Methods that occur, in order of the first series of each. */
@@ -136,7 +157,8 @@ public record Bubble(
         Stream.of(
                 points.stream().map(Point::lengthCentimetres),
                 points.stream().flatMap(p -> p.spread().stream()).map(Limits::upper),
-                curve.stream().map(At::lengthCentimetres))
+                curve.stream().map(At::lengthCentimetres),
+                patients.stream().map(BubblePatient::lengthCentimetres))
             .flatMap(each -> each)
             .max(Comparator.naturalOrder())
             .orElse(10.0);
@@ -148,6 +170,9 @@ public record Bubble(
     List<Double> seen = new ArrayList<>();
     for (Point point : points) {
       seen.add(point.value());
+    }
+    if (!isOf100()) {
+      patients.forEach(patient -> seen.add(patient.value()));
     }
     for (At at : curve) {
       if (!at.beyondData()) {
@@ -174,6 +199,9 @@ public record Bubble(
         .reduce((a, b) -> a + ", " + b)
         .ifPresent(each -> words.append(": ").append(each));
     words.append(". ");
+    if (!patients.isEmpty()) {
+      words.append(patients.size()).append(" single patients are marked. ");
+    }
     sentences.forEach(sentence -> words.append(sentence).append(' '));
     cautions.forEach(caution -> words.append(caution).append(' '));
     return words.toString().strip();

@@ -25,6 +25,9 @@ final class BubbleKey {
                       1.1),
               "lengths within one series"));
     }
+    if (!bubble.patients().isEmpty()) {
+      entries.add(BubblePatients.key(bubble.isOf100()));
+    }
     if (!bubble.curve().isEmpty()) {
       curve(bubble, entries);
     }

@@ -37,17 +37,13 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
     return style.sheet().right() - small().size() * 0.5;
   }
 
-  private boolean of100() {
-    return bubble.measure().kind() == Measure.Kind.OF_100;
-  }
-
   /** Ticks in what people read: of 100, or the unit. */
   private Ticks values() {
     Limits seen = bubble.values();
     double factor = bubble.measure().axisFactor();
     double lower = seen.lower() * factor;
     double upper = seen.upper() * factor;
-    if (of100()) {
+    if (bubble.isOf100()) {
       return Ticks.linear(Math.max(0, lower), Math.min(100, upper), 8);
     }
     boolean positive = bubble.points().stream().allMatch(point -> point.value() >= 0);
@@ -82,6 +78,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
     new BubbleCurve(bubble, style, field).draw(svg);
     grid(svg, field);
     svg.close("g");
+    new BubblePatients(bubble, field).draw(svg);
     points(svg, field);
     words(svg, field, top);
   }

@@ -56,6 +56,14 @@ public record BubbleTable(Bubble bubble) {
         .orElse(value);
   }
 
+  /** The outcome of a single patient: yes or no, or the value. */
+  public String value(BubblePatient patient) {
+    if (bubble.isOf100()) {
+      return patient.value() > 0 ? "yes" : "no";
+    }
+    return Shown.value(bubble.measure(), patient.value());
+  }
+
   /** A share of the weight in percent, or a dash. */
   public String weight(Bubble.Point point) {
     return point.weightPercent().isPresent()
@@ -77,8 +85,8 @@ public record BubbleTable(Bubble bubble) {
   }
 
   /**
-   * Series, then points of the curve, as CSV (RFC 4180). Numbers carry all digits; what the whole
-   * figure shares stands in columns of its own in every line.
+   * Series, then points of the curve, then single patients, as CSV (RFC 4180). Numbers carry all
+   * digits; what the whole figure shares stands in columns of its own in every line.
    */
   public String csv() {
     StringBuilder out = new StringBuilder();
@@ -91,6 +99,9 @@ public record BubbleTable(Bubble bubble) {
       }
       for (Bubble.At at : bubble.curve()) {
         print(printer, at);
+      }
+      for (BubblePatient patient : bubble.patients()) {
+        print(printer, patient);
       }
     } catch (IOException e) {
       throw new UncheckedIOException("text in memory could not be written", e);
@@ -145,6 +156,27 @@ public record BubbleTable(Bubble bubble) {
     cells.add(CsvColumns.text(bubble.axis().heading()));
     cells.addAll(CsvOrigin.of(bubble));
     printer.printRecord(cells);
+  }
+
+  private void print(CSVPrinter printer, BubblePatient patient) throws IOException {
+    print(
+        printer,
+        "patient",
+        CsvColumns.text(patient.series()),
+        patient.kind().code(),
+        patient.lengthCentimetres(),
+        "",
+        "",
+        "",
+        patient.value(),
+        "",
+        "",
+        "",
+        "",
+        "1",
+        "",
+        "",
+        "");
   }
 
   private static String lower(Optional<Limits> limits) {

@@ -36,6 +36,7 @@ final class ArmDocuments {
   static final String ARM = "arm";
   static final String ARM_POSITION = "armPosition";
   static final String PATIENTS = "patients";
+  static final String INVENTED = "invented";
   static final String YEAR = "year";
   static final String YEAR_ORDER = "yearOrder";
   static final String TITLE_ORDER = "titleOrder";
@@ -98,6 +99,9 @@ final class ArmDocuments {
     document.add(new SortedDocValuesField(STUDY, new BytesRef(study.id())));
     document.add(new SortedDocValuesField(ARM, new BytesRef(arm.id())));
     document.add(new NumericDocValuesField(ARM_POSITION, position));
+    if (study.invented()) {
+      document.add(new StringField(INVENTED, "yes", Field.Store.NO));
+    }
     String title = study.citation().title().strip().toLowerCase(Locale.ROOT);
     String key = title.substring(0, Math.min(title.length(), LONGEST_SORT_KEY));
     document.add(new SortedDocValuesField(TITLE_ORDER, new BytesRef(key)));

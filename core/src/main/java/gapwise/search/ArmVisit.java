@@ -3,6 +3,8 @@ package gapwise.search;
 import gapwise.evidence.Coded;
 import gapwise.evidence.Design;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -21,6 +23,8 @@ final class ArmVisit extends SimpleCollector {
   private SortedDocValues studies;
   private SortedSetDocValues methods;
   private SortedSetDocValues designs;
+  private final List<String> methodCodes = new ArrayList<>();
+  private final List<Optional<Design>> designWords = new ArrayList<>();
   private NumericDocValues centres;
   private NumericDocValues patients;
   private int lastStudy;
@@ -39,6 +43,17 @@ final class ArmVisit extends SimpleCollector {
     patients = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
     lastStudy = -1;
     lastStudyId = "";
+    methodCodes.clear();
+    codes(methods, methodCodes::add);
+    designWords.clear();
+    codes(designs, code -> designWords.add(Coded.parse(Design.class, code)));
+  }
+
+  /** A segment holds few different codes, so each is read once and not with every arm. */
+  private static void codes(SortedSetDocValues values, Consumer<String> take) throws IOException {
+    for (long place = 0; place < values.getValueCount(); place++) {
+      take.accept(values.lookupOrd(place).utf8ToString());
+    }
   }
 
   @Override
@@ -46,9 +61,10 @@ final class ArmVisit extends SimpleCollector {
     visitor.accept(
         new IndexedArm(
             study(document),
-            code(methods, document)
-                .orElseThrow(() -> new IOException("an arm of the index has no method")),
-            code(designs, document).flatMap(code -> Coded.parse(Design.class, code)),
+            method(document),
+            designs.advanceExact(document)
+                ? designWords.get((int) designs.nextOrd())
+                : Optional.empty(),
             centres.advanceExact(document)
                 ? OptionalDouble.of(Double.longBitsToDouble(centres.longValue()))
                 : OptionalDouble.empty(),
@@ -69,10 +85,11 @@ final class ArmVisit extends SimpleCollector {
     return lastStudyId;
   }
 
-  private static Optional<String> code(SortedSetDocValues values, int document) throws IOException {
-    return values.advanceExact(document)
-        ? Optional.of(values.lookupOrd(values.nextOrd()).utf8ToString())
-        : Optional.empty();
+  private String method(int document) throws IOException {
+    if (!methods.advanceExact(document)) {
+      throw new IOException("an arm of the index has no method");
+    }
+    return methodCodes.get((int) methods.nextOrd());
   }
 
   @Override

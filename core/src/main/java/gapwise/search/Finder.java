@@ -11,11 +11,13 @@ import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.SortedDocValues;
+import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.Sort;
 import org.apache.lucene.search.SortField;
+import org.apache.lucene.search.TermQuery;
 
 /** Answers requests on one state of the index. */
 final class Finder {
@@ -52,6 +54,21 @@ final class Finder {
   /** Every arm found, as the index knows it. */
   void eachArm(SearchRequest request, Consumer<IndexedArm> visitor) throws IOException {
     searcher.search(RequestQueries.narrowed(request, words(request)), new ArmVisit(visitor));
+  }
+
+  int count(SearchRequest request) throws IOException {
+    return searcher.count(RequestQueries.narrowed(request, words(request)));
+  }
+
+  Optional<String> spelling(SearchRequest request) throws IOException {
+    FreeText text = FreeText.of(request.text(), analyzer);
+    return text.isEmpty() || searcher.count(text.all()) > 0
+        ? Optional.empty()
+        : didYouMean(request);
+  }
+
+  boolean holdsInvented() throws IOException {
+    return searcher.count(new TermQuery(new Term(ArmDocuments.INVENTED, "yes"))) > 0;
   }
 
   private Query words(SearchRequest request) throws IOException {

@@ -153,6 +153,21 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
   }
 
   @Override
+  public int count(SearchRequest request) {
+    return ask(finder -> finder.count(request));
+  }
+
+  @Override
+  public Optional<String> didYouMean(SearchRequest request) {
+    return ask(finder -> finder.spelling(request));
+  }
+
+  @Override
+  public boolean holdsInvented() {
+    return ask(Finder::holdsInvented);
+  }
+
+  @Override
   public long shownChange() {
     return shown;
   }

@@ -1,6 +1,7 @@
 package gapwise.search;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Finds arms. Safe for use by many threads. */
@@ -40,6 +41,18 @@ public interface StudySearch {
    * @throws java.io.UncheckedIOException as {@link #search}, when the index cannot be read
    */
   void eachArm(SearchRequest request, Consumer<IndexedArm> visitor);
+
+  /** Number of arms that a request asks for, without counts beside filters. */
+  int count(SearchRequest request);
+
+  /**
+   * Another spelling for the words of a request, where not all of them are found and the other
+   * spelling finds something among what the filters leave.
+   */
+  Optional<String> didYouMean(SearchRequest request);
+
+  /** Whether any study is invented. */
+  boolean holdsInvented();
 
   /** The number of the last change that the index shows. */
   long shownChange();

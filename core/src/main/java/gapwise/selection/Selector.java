@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 
 /**
@@ -34,7 +35,7 @@ public final class Selector {
   public Selection select(Question question) {
     long change = search.shownChange();
     DataHash hash = new DataHash();
-    List<ArmCase> found = arms(question, hash);
+    List<ArmCase> found = arms(search.everyArm(reporting(question)), hash::add);
     List<LeftOut> leftOut = new ArrayList<>();
     List<Sorted> sorted = new ArrayList<>();
     for (ArmCase arm : found) {
@@ -67,11 +68,30 @@ public final class Selector {
         change);
   }
 
+  /**
+   * The row that each of some arms gives by itself, for those that give one: chosen as {@link
+   * #select} does, but on the clock and in the currency of the arm, whatever others report, and
+   * whether or not its patients overlap with others. Reads the records of these arms alone.
+   *
+   * @param question what is asked of them; its search is not run
+   */
+  public List<SelectedRow> rowsOf(Question question, List<ArmHit> arms) {
+    List<SelectedRow> rows = new ArrayList<>();
+    for (ArmCase arm : arms(arms, read -> {})) {
+      if (againstStudy(question, arm.study()).isEmpty()) {
+        ArmReports reports = ArmReports.of(question, arm);
+        Clocks clocks = Clocks.settle(question, List.of(reports));
+        Currencies currencies = Currencies.settle(question, List.of(reports));
+        new ArmChoice(question, clocks, currencies, arm).choose(reports).ifPresent(rows::add);
+      }
+    }
+    return rows;
+  }
+
   private record Sorted(ArmCase arm, ArmReports reports) {}
 
-  /** The arms found that report the outcome, in order of study and arm; each study is read once. */
-  private List<ArmCase> arms(Question question, DataHash hash) {
-    List<ArmHit> hits = search.everyArm(reporting(question));
+  /** Arms with their records, in the order given; each study is read once and passed on. */
+  private List<ArmCase> arms(List<ArmHit> hits, Consumer<Study> read) {
     Map<String, KeptStudy> studies =
         base.studies(hits.stream().map(ArmHit::studyId).collect(Collectors.toSet()));
     List<ArmCase> arms = new ArrayList<>();
@@ -84,7 +104,7 @@ public final class Selector {
       }
       if (!hit.studyId().equals(before)) {
         before = hit.studyId();
-        hash.add(kept.study());
+        read.accept(kept.study());
       }
       kept.study().arm(hit.armId()).ifPresent(arm -> arms.add(new ArmCase(kept, arm)));
     }

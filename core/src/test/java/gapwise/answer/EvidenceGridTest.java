@@ -63,6 +63,21 @@ class EvidenceGridTest {
       }
 
       @Override
+      public int count(SearchRequest request) {
+        return arms.length;
+      }
+
+      @Override
+      public Optional<String> didYouMean(SearchRequest request) {
+        return Optional.empty();
+      }
+
+      @Override
+      public boolean holdsInvented() {
+        return true;
+      }
+
+      @Override
       public long shownChange() {
         return 1;
       }

@@ -4,7 +4,6 @@ import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
-import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Study;
 import gapwise.search.LuceneStudySearch;
 import gapwise.search.StudySearch;
@@ -15,9 +14,11 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -26,22 +27,22 @@ public final class Home implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Home.class);
 
   private final DocumentStore store;
-  private final LuceneStudySearch search;
+  private final LuceneStudySearch index;
+  private final StudySearch search;
   private final EvidenceBase base;
+  private final Selector selector;
   private final Answers answers;
 
   private final Path folder;
-  private volatile Invented invented = new Invented(0, false);
 
-  /** Whether any study was invented, as of a change of the evidence base. */
-  private record Invented(long change, boolean any) {}
-
-  private Home(Path folder, DocumentStore store, LuceneStudySearch search) {
+  private Home(Path folder, DocumentStore store, LuceneStudySearch index) {
     this.folder = folder;
     this.store = store;
-    this.search = search;
+    this.index = index;
+    this.search = new LatestSearches(index);
     this.base = new EvidenceBase(store);
-    this.answers = new Answers(new LatestSelections(new Selector(search, base), search));
+    this.selector = new Selector(search, base);
+    this.answers = new Answers(new LatestSelections(selector, search));
   }
 
   /** Opens a home folder, making it when it is not there. */
@@ -71,42 +72,16 @@ public final class Home implements AutoCloseable {
     return folder;
   }
 
-  /**
-   * Whether any study here is invented, which every page must say. Only what changed since the last
-   * asking is read, unless an invented study may have gone.
-   */
+  /** Whether any study here is invented, which every page must say. */
   public boolean hasInvented() {
-    long change = store.lastChange();
-    Invented known = invented;
-    if (known.change() != change) {
-      known = new Invented(change, known.any() ? anyInvented() : anyInventedAfter(known.change()));
-      invented = known;
-    }
-    return known.any();
+    return index.holdsInvented();
   }
 
-  private boolean anyInventedAfter(long change) {
-    AtomicBoolean any = new AtomicBoolean();
-    store.changesAfter(
-        change,
-        version -> {
-          if (!any.get() && version.id().kind().equals(EvidenceBase.STUDY)) {
-            version.json().map(EvidenceJson::read).map(Study::invented).ifPresent(any::set);
-          }
-        });
-    return any.get() && anyInvented();
-  }
-
-  private boolean anyInvented() {
-    AtomicBoolean any = new AtomicBoolean();
-    store.forEachLatest(
-        EvidenceBase.STUDY,
-        version -> {
-          if (!any.get()) {
-            version.json().map(EvidenceJson::read).map(Study::invented).ifPresent(any::set);
-          }
-        });
-    return any.get();
+  /** Those of the studies named that there are, as they stand, by id. */
+  public Map<String, Study> studies(Set<String> ids) {
+    Map<String, Study> found = new HashMap<>();
+    base.studies(ids).forEach((id, kept) -> found.put(id, kept.study()));
+    return found;
   }
 
   /** Writes a copy of all records into one new file. */
@@ -122,6 +97,11 @@ public final class Home implements AutoCloseable {
   /** Answers to questions, and the runner of plans. */
   public Answers answers() {
     return answers;
+  }
+
+  /** Rows that answer a question, read anew. */
+  public Selector selector() {
+    return selector;
   }
 
   /** The index. */
@@ -148,12 +128,12 @@ public final class Home implements AutoCloseable {
 
   /** Builds the index anew from the records. */
   public void reindex() {
-    search.rebuild();
+    index.rebuild();
   }
 
   @Override
   public void close() {
-    search.close();
+    index.close();
     store.close();
   }
 }

@@ -4,6 +4,7 @@ import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.Baseline;
+import gapwise.evidence.BoneCount;
 import gapwise.evidence.Design;
 import gapwise.evidence.Method;
 import gapwise.evidence.Study;
@@ -17,43 +18,124 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * One group of patients as a line of a list.
  *
- * @param href address of its study
+ * @param study its study
+ * @param armId its name within the study
  * @param label first author, year, and the arm where there are several
  * @param method what was done
  * @param detail design and infection in words
- * @param span the missing bone as a drawing
- * @param spanWords the same in words
- * @param patients patients or limbs in words
- * @param followed follow-up in words
- * @param value value of the outcome that was asked for; empty where none was or none is known
+ * @param cells what else is shown, in order
  */
 public record ArmRow(
-    String href,
-    String label,
-    Method method,
-    String detail,
-    String span,
-    String spanWords,
-    String patients,
-    String followed,
-    Optional<Values> value) {
+    String study, String armId, String label, Method method, String detail, List<Cell> cells) {
+  public ArmRow {
+    cells = List.copyOf(cells);
+  }
 
-  static ArmRow of(Study study, Arm arm, Optional<Values> value, double reachCentimetres) {
-    Optional<ArmDefect> defect = ArmDefect.of(study, arm);
+  /**
+   * One thing that is shown of a group.
+   *
+   * @param head its column
+   * @param number whether it stands at the right
+   * @param drawing the same as a drawing
+   * @param words as reported; empty where nothing is known
+   * @param further what follows from it; empty where there is nothing
+   * @param withFurther whether something may follow in this column
+   */
+  public record Cell(
+      String head,
+      boolean number,
+      Optional<String> drawing,
+      String words,
+      String further,
+      boolean withFurther) {}
+
+  /** Address of its study. */
+  public String href() {
+    return "/studies/" + study;
+  }
+
+  /**
+   * A line.
+   *
+   * @param outcome name of the outcome that was asked for; empty where none was
+   * @param value its value; empty where none is known
+   */
+  static ArmRow of(
+      Study study,
+      Arm arm,
+      List<ListColumn> columns,
+      Optional<String> outcome,
+      Optional<Values> value) {
+    List<Cell> cells = new ArrayList<>();
+    for (ListColumn column : columns) {
+      if (column == ListColumn.VALUE) {
+        outcome.ifPresent(
+            head ->
+                cells.add(
+                    new Cell(
+                        head,
+                        true,
+                        Optional.empty(),
+                        value.map(Values::counted).orElse(""),
+                        value.map(Values::share).orElse(""),
+                        true)));
+      } else if (column == ListColumn.MISSING_BONE) {
+        cells.add(span(study, arm, column.label()));
+      } else {
+        cells.add(plain(column, words(column, study, arm)));
+      }
+    }
     return new ArmRow(
-        "/studies/" + study.id(),
+        study.id(),
+        arm.id(),
         label(study, arm),
         arm.method().principal(),
         detail(study, arm),
-        Pictures.span(defect, reachCentimetres),
+        cells);
+  }
+
+  private static Cell span(Study study, Arm arm, String head) {
+    Optional<ArmDefect> defect = ArmDefect.of(study, arm);
+    return new Cell(
+        head,
+        false,
+        Optional.of(Pictures.span(defect, Pictures.ROW_REACH_CENTIMETRES)),
         defect.map(Defects::words).orElse("not reported"),
-        patients(study, arm),
-        followed(study, arm),
-        value);
+        "",
+        false);
+  }
+
+  private static Cell plain(ListColumn column, String words) {
+    return new Cell(column.label(), column.isNumber(), Optional.empty(), words, "", false);
+  }
+
+  private static String words(ListColumn column, Study study, Arm arm) {
+    return switch (column) {
+      case PATIENTS -> patients(study, arm);
+      case FOLLOWED -> followed(study, arm);
+      case EXTRACTION -> study.status().label();
+      case YEAR -> study.citation().year().stream().mapToObj(String::valueOf).findAny().orElse("");
+      case COUNTRY -> study.country().orElse("");
+      case DESIGN -> study.design().map(Design::label).orElse("");
+      case BONES -> bones(study, arm);
+      case INFECTED -> infected(study, arm).orElse("");
+      case MISSING_BONE, VALUE -> "";
+    };
+  }
+
+  private static String bones(Study study, Arm arm) {
+    List<BoneCount> ofArm = arm.baseline().bones();
+    List<BoneCount> bones = ofArm.isEmpty() ? study.whole().bones() : ofArm;
+    return bones.stream()
+        .map(
+            one ->
+                one.bone().label() + (one.count().isPresent() ? " " + one.count().getAsInt() : ""))
+        .collect(Collectors.joining(", "));
   }
 
   static String label(Study study, Arm arm) {

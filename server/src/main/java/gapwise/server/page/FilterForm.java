@@ -165,7 +165,8 @@ public record FilterForm(
     return BANDS.stream()
         .map(
             band -> {
-              Address banded = banded(address.without(PLACE), band);
+              Address sized = address.without(PLACE).without("match", Filters.UNSIZED);
+              Address banded = banded(sized, band);
               boolean chosen =
                   banded.first("from").equals(address.first("from"))
                       && banded.first("to").equals(address.first("to"));
@@ -244,6 +245,19 @@ public record FilterForm(
           .apply(value)
           .ifPresent(words -> on.add(new On(words, path, address.without(name, value))));
     }
+  }
+
+  /** What the box beside the missing bone stands for: what the address has, else by the middle. */
+  public Choice match() {
+    String asked = address.first("match");
+    String value = asked.isEmpty() || asked.equals("overlap") ? "centre" : asked;
+    String label =
+        switch (value) {
+          case Filters.BAND -> "Only where the mean or median lies in it, below its upper end";
+          case Filters.UNSIZED -> "Only where the paper gives no mean or median";
+          default -> "Only where the mean or median lies in it";
+        };
+    return new Choice(value, label, 0, value.equals(asked));
   }
 
   /** What is on, as one line. */

@@ -66,6 +66,11 @@ public final class Filters {
     return new Filters(address).request();
   }
 
+  /** The address with the plain words in its box understood; the same if there are none. */
+  public static Address understood(Address typed) {
+    return TypedWords.understood(typed);
+  }
+
   /** The one outcome that an address asks for, where it names exactly one that there is. */
   public static Optional<Outcome> outcome(Address address) {
     List<String> codes = address.all("outcome");

@@ -2,24 +2,26 @@ package gapwise.server.page;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Answers that are kept for one state of the evidence base, each worked out once; when a change is
- * shown they are dropped. Safe for use by many threads; work is done outside the lock, so two
- * people who ask the same at once may both wait for it.
+ * shown they are dropped. Safe for use by many threads: who asks for the same meanwhile waits for
+ * it, who asks for something else does not.
  */
 final class Latest<K, T> {
   /** Answers that are kept; the one asked least recently goes first. */
   private static final int KEPT = 200;
 
   private final Function<K, T> work;
-  private final Map<K, T> kept =
+  private final Map<K, Once<T>> kept =
       new LinkedHashMap<>(16, 0.75f, true) {
         private static final long serialVersionUID = 1L;
 
         @Override
-        protected boolean removeEldestEntry(Map.Entry<K, T> eldest) {
+        protected boolean removeEldestEntry(Map.Entry<K, Once<T>> eldest) {
           return size() > KEPT;
         }
       };
@@ -35,22 +37,32 @@ final class Latest<K, T> {
    * @param now number of the last change that is shown
    */
   T at(long now, K key) {
+    return kept(now, key).get();
+  }
+
+  private Once<T> kept(long now, K key) {
     synchronized (kept) {
       if (now != change) {
         kept.clear();
         change = now;
       }
-      T known = kept.get(key);
-      if (known != null) {
-        return known;
-      }
+      return kept.computeIfAbsent(key, asked -> new Once<>(() -> work.apply(asked)));
     }
-    T found = work.apply(key);
-    synchronized (kept) {
-      if (now == change) {
-        kept.put(key, found);
-      }
+  }
+
+  private static final class Once<T> {
+    private final Supplier<T> work;
+    private Optional<T> found = Optional.empty();
+
+    Once(Supplier<T> work) {
+      this.work = work;
     }
-    return found;
+
+    synchronized T get() {
+      if (found.isEmpty()) {
+        found = Optional.of(work.get());
+      }
+      return found.get();
+    }
   }
 }

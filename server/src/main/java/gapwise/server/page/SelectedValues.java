@@ -1,41 +1,55 @@
 package gapwise.server.page;
 
-import gapwise.answer.Answers;
+import gapwise.evidence.Coded;
 import gapwise.evidence.Outcome;
+import gapwise.evidence.OutcomeReport;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
+import gapwise.selection.Selector;
 import gapwise.wording.Values;
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * The values that would enter a pooled result, single patients included, so that a list and the
- * pooled result it leads to tell the same numbers.
+ * The value that each group would bring into a pooled result, single patients included, on its own
+ * clock, which is said; only the records of the groups shown are read.
  */
 public final class SelectedValues implements ArmValues {
-  private final Answers answers;
+  private final Selector selector;
 
-  public SelectedValues(Answers answers) {
-    this.answers = answers;
+  public SelectedValues(Selector selector) {
+    this.selector = selector;
   }
 
   @Override
   public Map<ArmHit, Values> of(Outcome outcome, SearchRequest among, List<ArmHit> arms) {
     Question question = new Question(outcome, among.withOutcomes(Set.of()), Optional.empty(), 1);
-    Set<ArmHit> asked = new HashSet<>(arms);
     Map<ArmHit, Values> values = new HashMap<>();
-    for (SelectedRow row : answers.select(question).rows()) {
-      ArmHit hit = new ArmHit(row.study().id(), row.arm().id());
-      if (asked.contains(hit)) {
-        values.put(hit, Values.of(outcome, row.value()));
-      }
+    for (SelectedRow row : selector.rowsOf(question, arms)) {
+      values.put(new ArmHit(row.study().id(), row.arm().id()), words(outcome, row));
     }
     return values;
+  }
+
+  private static Values words(Outcome outcome, SelectedRow row) {
+    Values values = Values.of(outcome, row.value());
+    List<String> share = new ArrayList<>();
+    if (!values.share().isEmpty()) {
+      share.add(values.share());
+    }
+    row.report()
+        .flatMap(OutcomeReport::money)
+        .ifPresent(money -> share.add(money.currency().getCurrencyCode()));
+    row.report()
+        .flatMap(OutcomeReport::clock)
+        .map(Coded::label)
+        .ifPresent(clock -> share.add("from " + clock));
+    return new Values(values.counted(), String.join(", ", share));
   }
 }

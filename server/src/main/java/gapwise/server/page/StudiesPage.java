@@ -5,19 +5,18 @@ import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
-import gapwise.wording.Pictures;
-import gapwise.wording.Values;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
-import java.util.ArrayList;
-import java.util.HashMap;
+import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Groups of patients found by words and filters, a line each. */
 public final class StudiesPage {
@@ -26,23 +25,24 @@ public final class StudiesPage {
   private final Templates templates;
   private final Sites sites;
   private final StudySearch search;
-  private final Function<String, Optional<Study>> studies;
-  private final ArmValues values;
+  private final ArmRows rows;
+  private final StudiesExport export;
 
   public StudiesPage(
       Templates templates,
       Sites sites,
       StudySearch search,
-      Function<String, Optional<Study>> studies,
-      ArmValues values) {
+      Function<Set<String>, Map<String, Study>> studies,
+      ArmValues values,
+      Clock clock) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
-    this.studies = studies;
-    this.values = values;
+    this.rows = new ArmRows(studies, values);
+    this.export = new StudiesExport(search, rows, clock);
   }
 
-  /** In which order lines come, as the page offers it. */
+  /** An order of lines, or a column, as the page offers it. */
   public record Sorting(String code, String label, boolean chosen) {}
 
   /**
@@ -56,6 +56,8 @@ public final class StudiesPage {
    * @param rows the groups of this page
    * @param paging where this page lies
    * @param sortings orders to choose from
+   * @param columns columns to choose from
+   * @param plain address of the page with nothing narrowed
    * @param aside joining words that were typed and say nothing alone; may be empty
    * @param didYouMean another spelling with its address
    * @param wider when nothing fits: what taking one filter off would leave, with its address
@@ -70,6 +72,8 @@ public final class StudiesPage {
       List<ArmRow> rows,
       Paging paging,
       List<Sorting> sortings,
+      List<Sorting> columns,
+      String plain,
       String aside,
       Optional<FilterForm.On> didYouMean,
       List<FilterForm.On> wider,
@@ -78,19 +82,32 @@ public final class StudiesPage {
       wider = List.copyOf(wider);
       rows = List.copyOf(rows);
       sortings = List.copyOf(sortings);
+      columns = List.copyOf(columns);
+    }
+
+    /** The address of all that was found as a table of values. */
+    public String csv() {
+      return form.address().without(List.of("page")).at(StudiesExport.CSV);
+    }
+
+    /** The address of the records found as a workbook. */
+    public String workbook() {
+      return form.address().without(List.of("page")).at(StudiesExport.WORKBOOK);
     }
   }
 
   /** Adds its route. */
   public void addTo(RoutesConfig routes) {
     routes.get(PATH, this::show);
+    export.addTo(routes);
   }
 
   private void show(Context context) {
     Address typed = new Address(context.queryParamMap());
-    Address address = TypedWords.understood(typed);
+    Address understood = TypedWords.understood(typed);
+    Address address = ListColumn.tidy(understood);
     boolean part = context.header("HX-Request") != null;
-    if (!address.equals(typed)) {
+    if (!understood.equals(typed)) {
       // A new page rather than a part, since boxes all over the form change.
       if (part) {
         context.header("HX-Redirect", address.at(PATH));
@@ -121,27 +138,31 @@ public final class StudiesPage {
     }
     Optional<Outcome> outcome = Filters.outcome(address);
     FilterForm form = FilterForm.of(PATH, address, request, answer);
+    List<ListColumn> columns = ListColumn.read(address);
     return new View(
         sites.of("Studies", Site.Section.STUDIES),
         form,
         outcome,
         found(answer),
         answer.arms(),
-        rows(answer.hits(), outcome, request),
+        rows.of(answer.hits(), columns, new ArmRows.Question(outcome, request)),
         paging,
         sortings(address, order),
+        offered(columns),
+        new Address(Map.of(ListColumn.NAME, address.all(ListColumn.NAME))).at(PATH),
         address.first(TypedWords.ASIDE),
         answer.didYouMean().map(text -> new FilterForm.On(text, PATH, address.with("q", text))),
         answer.arms() == 0 ? wider(form.on()) : List.of(),
-        address.without(List.of("page", "order", TypedWords.ASIDE)).at(PooledPage.PATH));
+        address
+            .without(List.of("page", "order", ListColumn.NAME, TypedWords.ASIDE))
+            .at(PooledPage.PATH));
   }
 
   /** Each filter alone taken off, where that leaves anything; most first. */
   private List<FilterForm.On> wider(List<FilterForm.On> on) {
     Map<FilterForm.On, Integer> left = new LinkedHashMap<>();
     for (FilterForm.On one : on) {
-      int arms =
-          search.search(Filters.read(one.rest()), StudySearch.Order.YEAR_DESCENDING, 0, 0).arms();
+      int arms = search.count(Filters.read(one.rest()));
       if (arms > 0) {
         left.put(
             new FilterForm.On(
@@ -174,28 +195,10 @@ public final class StudiesPage {
     return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? one : many);
   }
 
-  private List<ArmRow> rows(
-      List<SearchAnswer.ArmHit> hits, Optional<Outcome> outcome, SearchRequest request) {
-    Map<String, Optional<Study>> read = new HashMap<>();
-    Map<SearchAnswer.ArmHit, Values> known =
-        outcome.map(asked -> values.of(asked, request, hits)).orElse(Map.of());
-    List<ArmRow> rows = new ArrayList<>();
-    for (SearchAnswer.ArmHit hit : hits) {
-      read.computeIfAbsent(hit.studyId(), studies)
-          .ifPresent(
-              study ->
-                  study
-                      .arm(hit.armId())
-                      .ifPresent(
-                          arm ->
-                              rows.add(
-                                  ArmRow.of(
-                                      study,
-                                      arm,
-                                      Optional.ofNullable(known.get(hit)),
-                                      Pictures.ROW_REACH_CENTIMETRES))));
-    }
-    return rows;
+  private static List<Sorting> offered(List<ListColumn> chosen) {
+    return Stream.of(ListColumn.values())
+        .map(column -> new Sorting(column.code(), column.label(), chosen.contains(column)))
+        .toList();
   }
 
   private static List<Sorting> sortings(Address address, StudySearch.Order order) {

@@ -20,6 +20,7 @@ import gapwise.server.page.SelectedValues;
 import gapwise.server.page.Sites;
 import gapwise.server.page.StudiesPage;
 import gapwise.server.page.StudyPage;
+import gapwise.server.page.SuggestPart;
 import gapwise.server.page.Templates;
 import gapwise.server.security.Headers;
 import gapwise.server.security.SameOrigin;
@@ -29,6 +30,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
+import java.time.Clock;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
@@ -76,8 +78,14 @@ public final class WebServer implements AutoCloseable {
               new EvidencePage(templates, sites, home.search(), home.base()).addTo(routes);
               new StudyPage(templates, sites, home.base()).addTo(routes);
               new StudiesPage(
-                      templates, sites, home.search(), home::study, new SelectedValues(answers))
+                      templates,
+                      sites,
+                      home.search(),
+                      home::studies,
+                      new SelectedValues(home.selector()),
+                      Clock.systemUTC())
                   .addTo(routes);
+              new SuggestPart(templates, home.search()).addTo(routes);
               new PooledPage(templates, sites, home.search(), answers, edition).addTo(routes);
               new FunnelPage(templates, sites, answers, edition).addTo(routes);
               new BySizePage(templates, sites, home.search(), answers, edition).addTo(routes);

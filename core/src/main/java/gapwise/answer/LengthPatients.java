@@ -1,0 +1,84 @@
+package gapwise.answer;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Length;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.PatientOutcome;
+import gapwise.evidence.PatientRow;
+import gapwise.evidence.Unit;
+import gapwise.figure.Bubble;
+import gapwise.figure.BubblePatient;
+import gapwise.selection.SelectedRow;
+import gapwise.selection.Selection;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Patients described one by one with a length and a known outcome, for a figure over the length.
+ * Their times state no clock, so that where the series stand on one, patients do not stand beside
+ * them.
+ */
+final class LengthPatients {
+  /** What must stand beside marks of patients. */
+  static final String CAUTION =
+      "Small marks are single patients of series that describe each one. The line does not run"
+          + " through them, and papers that describe every patient may not be like the others.";
+
+  private final Selection selection;
+  private final Outcome outcome;
+
+  private LengthPatients(Selection selection) {
+    this.selection = selection;
+    this.outcome = selection.question().outcome();
+  }
+
+  /** The patients of a row that may stand in the figure. */
+  static List<BubblePatient> of(Selection selection, SelectedRow row, Bubble.Kind kind) {
+    return new LengthPatients(selection).points(row, kind);
+  }
+
+  private List<BubblePatient> points(SelectedRow row, Bubble.Kind kind) {
+    List<BubblePatient> points = new ArrayList<>();
+    if (outcome.needsClock() && selection.clock().isPresent()) {
+      return points;
+    }
+    for (PatientRow patient : row.study().patientsOf(row.arm().id())) {
+      OptionalDouble value = value(patient);
+      if (value.isPresent() && patient.defect().filter(this::asked).isPresent()) {
+        points.add(
+            new BubblePatient(
+                row.label(), kind, patient.defect().get().centimetres(), value.getAsDouble()));
+      }
+    }
+    return points;
+  }
+
+  private boolean asked(Length length) {
+    return selection
+        .question()
+        .among()
+        .defect()
+        .map(range -> range.contains(length.centimetres()))
+        .orElse(true);
+  }
+
+  /** As {@link gapwise.evidence.PatientAggregation} counts and measures; unclear is not known. */
+  private OptionalDouble value(PatientRow patient) {
+    PatientOutcome known = patient.outcomes().get(outcome.code());
+    if (known instanceof PatientOutcome.Happened happened && outcome.isEvent()) {
+      return happened.answer() == Answer.YES
+          ? OptionalDouble.of(1)
+          : happened.answer() == Answer.NO ? OptionalDouble.of(0) : OptionalDouble.empty();
+    }
+    if (known instanceof PatientOutcome.Measured measured
+        && !outcome.isEvent()
+        && outcome.unit().isPresent()) {
+      Unit unit = outcome.unit().get();
+      return measured.unit().dimension() == unit.dimension()
+          ? OptionalDouble.of(measured.unit().to(unit, measured.value()))
+          : OptionalDouble.empty();
+    }
+    return OptionalDouble.empty();
+  }
+}
