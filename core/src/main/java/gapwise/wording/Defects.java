@@ -137,6 +137,9 @@ public final class Defects {
       return range.fromCentimetres() == 0 ? "any length" : from + " cm and more";
     }
     String to = Shown.centimetres(range.toCentimetres());
+    if (from.equals(to)) {
+      return from + " cm";
+    }
     return range.fromCentimetres() == 0 ? "up to " + to + " cm" : from + " to " + to + " cm";
   }
 }

@@ -6,18 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import gapwise.evidence.Study;
-import gapwise.exchange.Import;
-import gapwise.exchange.Imported;
-import gapwise.exchange.Warning;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -25,9 +19,6 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Claims on the demonstration base, which is invented. */
 class ClaimPageTest {
-  private static final Path DEMONSTRATION =
-      Path.of("..", "data-templates", "demonstration", "gapwise-demonstration.xlsx");
-
   private static final String DIRECT =
       "?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane";
 
@@ -39,18 +30,12 @@ class ClaimPageTest {
 
   @BeforeAll
   static void open() {
-    running = RunningServer.with(folder.resolve("home"), demonstration());
+    running = RunningServer.withDemonstration(folder.resolve("home"));
   }
 
   @AfterAll
   static void close() {
     running.close();
-  }
-
-  private static List<Study> demonstration() {
-    Imported first = Import.read(DEMONSTRATION, List.of(), Set.of(), rows -> {});
-    Set<String> doubts = first.warnings().stream().map(Warning::key).collect(Collectors.toSet());
-    return ((Imported.Ready) Import.read(DEMONSTRATION, List.of(), doubts, rows -> {})).studies();
   }
 
   private static String page(String query) throws Exception {

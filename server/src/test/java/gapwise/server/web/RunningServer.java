@@ -1,6 +1,9 @@
 package gapwise.server.web;
 
 import gapwise.evidence.Study;
+import gapwise.exchange.Import;
+import gapwise.exchange.Imported;
+import gapwise.exchange.Warning;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.net.URI;
@@ -10,9 +13,14 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** A real server on a free port over a home of its own. */
 final class RunningServer implements AutoCloseable {
+  private static final Path DEMONSTRATION =
+      Path.of("..", "data-templates", "demonstration", "gapwise-demonstration.xlsx");
+
   private final Home home;
   private final WebServer server;
   private final HttpClient client = HttpClient.newHttpClient();
@@ -34,6 +42,17 @@ final class RunningServer implements AutoCloseable {
     Home home = Home.open(folder, Clock.systemUTC());
     home.base().saveAll(studies.iterator(), "reviewer", "for a test", List.of());
     return new RunningServer(home);
+  }
+
+  /** The invented demonstration base, its doubts let stand as the command that serves it does. */
+  static RunningServer withDemonstration(Path folder) {
+    return with(folder, demonstration());
+  }
+
+  private static List<Study> demonstration() {
+    Imported first = Import.read(DEMONSTRATION, List.of(), Set.of(), rows -> {});
+    Set<String> doubts = first.warnings().stream().map(Warning::key).collect(Collectors.toSet());
+    return ((Imported.Ready) Import.read(DEMONSTRATION, List.of(), doubts, rows -> {})).studies();
   }
 
   WebServer server() {
