@@ -121,7 +121,9 @@ class KeyboardTest {
   })
   void aFilterIsTakenOffByItsLink(String path, int width) {
     at(path, width);
-    tabTo("the filter", element -> element.getText().startsWith("Bone transport×"));
+    tabTo(
+        "the filter",
+        element -> element.getText().startsWith("Bone transport in an external frame"));
     press(Keys.ENTER);
     browser.await().until(ExpectedConditions.not(ExpectedConditions.urlContains("bone-transport")));
     assertTrue(browser.driver().getCurrentUrl().contains("outcome=union"));
