@@ -114,6 +114,9 @@ class RandomPlansTest {
       plan.put("influence", true);
       plan.put("backTransformN", 1 + random.nextInt(9));
     }
+    if (random.nextInt(3) == 0) {
+      plan.putArray("places").add(0.5).add(1e-300).add(0.99);
+    }
     return plan;
   }
 
