@@ -1,5 +1,6 @@
 package gapwise.synthesis.pooling;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -41,55 +42,65 @@ final class OneHump {
   /** The share of the way to a point that is tried first as the lower end of a piece. */
   private static final double SHORTER = 0.2;
 
-  /** Digits that differences of sums may lose before nothing is proved by them. */
-  private static final double LEAST_SHARE = 1e-7;
+  /** The likelihood of tau squared of some studies, as far as the proof sees it. */
+  interface Likelihood {
+    /** D. */
+    double unweightedSquares();
 
-  private final EffectSample sample;
-  private final boolean restricted;
+    /** A first guess of tau squared; may be below 0. */
+    double unweightedMomentEstimate();
+
+    /** The smallest variance within a study, or one below it. */
+    double smallestVariance();
+
+    /** A and B at a tau squared of at least 0; empty if too many digits of them are lost. */
+    Optional<SlopeParts> partsAt(double tauSquared);
+
+    /** b at 0, or 0, with which nothing is proved, if its digits are lost. */
+    default double bAtZero() {
+      return partsAt(0).map(SlopeParts::b).orElse(0.0);
+    }
+
+    /** Twice the slope, A - B, with no digits lost that can be kept. */
+    double slopeAt(double tauSquared);
+  }
+
+  private final Likelihood likelihood;
 
   /** 1/sqrt(D). */
   private final double slopeAtInfinity;
 
-  private final double unweightedMoment;
-
-  private OneHump(EffectSample sample, boolean restricted) {
-    this.sample = sample;
-    this.restricted = restricted;
-    int k = sample.size();
-    double centre = sample.effect(sample.mostExact());
-    double effects = 0;
-    double squares = 0;
-    double variances = 0;
-    for (int i = 0; i < k; i++) {
-      double effect = sample.effect(i) - centre;
-      effects += effect;
-      squares += effect * effect;
-      variances += sample.variance(i);
-    }
-    double residual = squares - effects * effects / k;
-    this.slopeAtInfinity = residual > LEAST_SHARE * squares ? 1 / Math.sqrt(residual) : 0;
-    this.unweightedMoment = residual / (k - 1) - variances / k;
+  private OneHump(Likelihood likelihood, double unweightedSquares) {
+    this.likelihood = likelihood;
+    this.slopeAtInfinity = 1 / Math.sqrt(unweightedSquares);
   }
 
   /** The place of the only top; empty where it cannot be proved to be the only one. */
+  static OptionalDouble of(Likelihood likelihood) {
+    double squares = likelihood.unweightedSquares();
+    return squares > 0 ? new OneHump(likelihood, squares).top() : OptionalDouble.empty();
+  }
+
+  /** The same for the studies of a sample. */
   static OptionalDouble of(EffectSample sample, boolean restricted) {
-    return new OneHump(sample, restricted).top();
+    return of(new OneMeanLikelihood(sample, restricted));
   }
 
   private OptionalDouble top() {
-    double at = slopeAtInfinity == 0 ? Double.NaN : unweightedMoment;
+    double at = likelihood.unweightedMomentEstimate();
     for (int steps = 0; steps < MOST_STEPS && !Double.isNaN(at); steps++) {
-      Sums sums = new Sums(Math.max(0, at));
-      if (!sums.trusted) {
+      Optional<SlopeParts> found = likelihood.partsAt(Math.max(0, at));
+      if (found.isEmpty()) {
         return OptionalDouble.empty();
       }
-      if (sums.at == 0 && sums.rise <= sums.fall) {
-        return fallsBeyond(sums) ? OptionalDouble.of(0) : OptionalDouble.empty();
+      SlopeParts parts = found.get();
+      if (parts.at() == 0 && parts.rise() <= parts.fall()) {
+        return fallsBeyond(parts) ? OptionalDouble.of(0) : OptionalDouble.empty();
       }
-      at = sums.at + sums.step();
-      if (Math.abs(at - sums.at) <= SETTLED * at) {
-        return risesUpTo(sums) && fallsBeyond(sums)
-            ? OptionalDouble.of(polished(sums))
+      at = parts.at() + parts.step();
+      if (Math.abs(at - parts.at()) <= SETTLED * at) {
+        return risesUpTo(parts) && fallsBeyond(parts)
+            ? OptionalDouble.of(polished(parts))
             : OptionalDouble.empty();
       }
     }
@@ -97,24 +108,24 @@ final class OneHump {
   }
 
   /** One more step by the sums that lose no digits. */
-  private double polished(Sums sums) {
-    double at = sums.at + sums.step();
-    double slope = OneMeanSums.likelihoodSlope(sample, at, restricted);
-    return Math.max(0, at - slope / (sums.fallSquares - 2 * sums.riseCubes));
+  private double polished(SlopeParts parts) {
+    double at = parts.at() + parts.step();
+    return Math.max(0, at - likelihood.slopeAt(at) / parts.derivative());
   }
 
   /** Whether the likelihood rises all the way from 0 to a top, in as few pieces as will do. */
-  private boolean risesUpTo(Sums top) {
-    double bottom = bAtZero();
-    Sums to = top;
+  private boolean risesUpTo(SlopeParts top) {
+    double bottom = likelihood.bAtZero();
+    SlopeParts to = top;
     double share = SHORTER;
     for (int pieces = 0; pieces < MOST_PIECES; pieces++) {
       if (rises(0, bottom, to)) {
         return true;
       }
-      Sums from = new Sums(share * to.at);
-      if (from.trusted && rises(from.at, from.b(), to)) {
-        to = from;
+      double from = share * to.at();
+      Optional<SlopeParts> parts = likelihood.partsAt(from);
+      if (parts.isPresent() && rises(from, parts.get().b(), to)) {
+        to = parts.get();
         share = SHORTER;
       } else {
         share = (1 + share) / 2;
@@ -124,35 +135,22 @@ final class OneHump {
   }
 
   /** Whether the square of the tangent to a at the upper end is below the chord of b. */
-  private static boolean rises(double from, double bFrom, Sums to) {
-    double tangent = Math.max(0, to.a() - to.slopeOfA() * (to.at - from));
+  private static boolean rises(double from, double bFrom, SlopeParts to) {
+    double tangent = Math.max(0, to.a() - to.slopeOfA() * (to.at() - from));
     return tangent * tangent < bFrom;
   }
 
-  /** b at 0, or 0, with which nothing is proved, if its digits are lost. */
-  private double bAtZero() {
-    double w = 0;
-    double ww = 0;
-    for (int i = 0; i < sample.size(); i++) {
-      double weight = 1 / sample.variance(i);
-      w += weight;
-      ww += weight * weight;
-    }
-    double fall = restricted ? w - ww / w : w;
-    return fall > LEAST_SHARE * w ? 1 / fall : 0;
-  }
-
   /** Whether the likelihood falls all the way from a point, in as few pieces as will do. */
-  private boolean fallsBeyond(Sums point) {
-    Sums from = point;
-    double length = Math.max(from.at, sample.variance(sample.mostExact()));
+  private boolean fallsBeyond(SlopeParts point) {
+    SlopeParts from = point;
+    double length = Math.max(from.at(), likelihood.smallestVariance());
     for (int pieces = 0; pieces < MOST_PIECES; pieces++) {
       if (falls(from, slopeAtInfinity)) {
         return true;
       }
-      Sums to = new Sums(from.at + length);
-      if (to.trusted && falls(from, (to.a() - from.a()) / length)) {
-        from = to;
+      Optional<SlopeParts> to = likelihood.partsAt(from.at() + length);
+      if (to.isPresent() && falls(from, (to.get().a() - from.a()) / length)) {
+        from = to.get();
         length *= 4;
       } else {
         length /= 4;
@@ -162,88 +160,9 @@ final class OneHump {
   }
 
   /** Whether the square of a line from a stays above the tangent to b. */
-  private static boolean falls(Sums from, double slopeOfLine) {
+  private static boolean falls(SlopeParts from, double slopeOfLine) {
     double constant = Math.max(0, from.a() * from.a() - from.b());
     double linear = 2 * from.a() * slopeOfLine - from.slopeOfB();
     return linear > 0 || linear * linear < 4 * slopeOfLine * slopeOfLine * constant;
-  }
-
-  /** A and B with their derivatives at a tau squared, in one pass. */
-  private final class Sums {
-    private final double at;
-
-    /** A. */
-    private final double rise;
-
-    /** y'P^3y, less half the derivative of A. */
-    private final double riseCubes;
-
-    /** B. */
-    private final double fall;
-
-    /** tr P^2 or tr W^2, less the derivative of B. */
-    private final double fallSquares;
-
-    private final boolean trusted;
-
-    Sums(double at) {
-      this.at = at;
-      double centre = sample.effect(sample.mostExact());
-      double w = 0;
-      double we = 0;
-      double ww = 0;
-      double wwe = 0;
-      double wwee = 0;
-      double www = 0;
-      double wwwe = 0;
-      double wwwee = 0;
-      for (int i = 0; i < sample.size(); i++) {
-        double weight = 1 / (sample.variance(i) + at);
-        double effect = sample.effect(i) - centre;
-        double pull = weight * effect;
-        double square = weight * weight;
-        w += weight;
-        we += pull;
-        ww += square;
-        wwe += weight * pull;
-        wwee += pull * pull;
-        www += weight * square;
-        wwwe += square * pull;
-        wwwee += weight * (pull * pull);
-      }
-      double mean = we / w;
-      this.rise = wwee - mean * (2 * wwe - mean * ww);
-      double cubes = wwwee - mean * (2 * wwwe - mean * www);
-      double shift = wwe - mean * ww;
-      this.riseCubes = cubes - shift * shift / w;
-      this.fall = restricted ? w - ww / w : w;
-      this.fallSquares = restricted ? ww - (2 * www - ww * ww / w) / w : ww;
-      this.trusted =
-          rise > LEAST_SHARE * wwee
-              && riseCubes > LEAST_SHARE * wwwee
-              && fall > LEAST_SHARE * w
-              && fallSquares > LEAST_SHARE * ww;
-    }
-
-    double a() {
-      return 1 / Math.sqrt(rise);
-    }
-
-    double slopeOfA() {
-      return riseCubes / (rise * Math.sqrt(rise));
-    }
-
-    double b() {
-      return 1 / fall;
-    }
-
-    double slopeOfB() {
-      return fallSquares / (fall * fall);
-    }
-
-    /** Newton's step towards a^2/b = B/A = 1. */
-    double step() {
-      return (rise - fall) * rise / (2 * fall * riseCubes - rise * fallSquares);
-    }
   }
 }

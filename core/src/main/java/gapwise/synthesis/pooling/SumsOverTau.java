@@ -50,6 +50,9 @@ final class SumsOverTau {
    * @param crossed sum of w^2 r
    * @param squaredSquares sum of w^2 r^2
    * @param logs sum of log(v + t)
+   * @param weightCubes sum of w^3
+   * @param crossedCubes sum of w^3 r
+   * @param squaredCubes sum of w^3 r^2
    */
   record At(
       double weights,
@@ -58,7 +61,10 @@ final class SumsOverTau {
       double weightSquares,
       double crossed,
       double squaredSquares,
-      double logs) {}
+      double logs,
+      double weightCubes,
+      double crossedCubes,
+      double squaredCubes) {}
 
   /** The sums at a tau squared of at least 0. */
   At at(double tauSquared) {
@@ -87,7 +93,8 @@ final class SumsOverTau {
   }
 
   private static At of(double[] sums) {
-    return new At(sums[0], sums[1], sums[2], sums[3], sums[4], sums[5], sums[6]);
+    return new At(
+        sums[0], sums[1], sums[2], sums[3], sums[4], sums[5], sums[6], sums[7], sums[8], sums[9]);
   }
 
   private double[][] fill(int power) {
@@ -107,6 +114,9 @@ final class SumsOverTau {
     double crossed = 0;
     double squaredSquares = 0;
     double logs = 0;
+    double weightCubes = 0;
+    double crossedCubes = 0;
+    double squaredCubes = 0;
     for (int i = 0; i < weights.length; i++) {
       double weighted = weights[i] * fit.residual(i);
       squares += weighted * fit.residual(i);
@@ -114,9 +124,21 @@ final class SumsOverTau {
       crossed += weights[i] * weighted;
       squaredSquares += weighted * weighted;
       logs -= Math.log(weights[i]);
+      weightCubes += weights[i] * weights[i] * weights[i];
+      crossedCubes += weights[i] * weights[i] * weighted;
+      squaredCubes += weights[i] * weighted * weighted;
     }
     return new double[] {
-      fit.weightSum(0), fit.mean(0), squares, weightSquares, crossed, squaredSquares, logs
+      fit.weightSum(0),
+      fit.mean(0),
+      squares,
+      weightSquares,
+      crossed,
+      squaredSquares,
+      logs,
+      weightCubes,
+      crossedCubes,
+      squaredCubes
     };
   }
 }

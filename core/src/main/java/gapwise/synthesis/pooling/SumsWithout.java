@@ -1,5 +1,8 @@
 package gapwise.synthesis.pooling;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
+
 /**
  * Sums of a {@link WholeSample} without one of its studies, from the sums of all: each by taking
  * away what the study adds about the mean without it. Where little would remain, so that the
@@ -116,6 +119,62 @@ final class SumsWithout implements ResidualSums {
     double terms = restricted ? size() - 1 : size();
     double twice = terms * Math.log(2 * Math.PI) + rest.squares() + logs;
     return -(restricted ? twice + Math.log(rest.weights()) : twice) / 2;
+  }
+
+  @Override
+  public TauSquared.Estimate highestLikelihood(boolean restricted) {
+    OptionalDouble only = OneHump.of(new WithoutOne(restricted));
+    return only.isPresent()
+        ? new TauSquared.Estimate(only.getAsDouble(), true)
+        : ResidualSums.super.highestLikelihood(restricted);
+  }
+
+  /** The likelihood of the others, from the sums of all about the mean of all. */
+  private final class WithoutOne implements OneHump.Likelihood {
+    private final boolean restricted;
+
+    WithoutOne(boolean restricted) {
+      this.restricted = restricted;
+    }
+
+    @Override
+    public double unweightedSquares() {
+      return SumsWithout.this.unweightedSquares();
+    }
+
+    @Override
+    public double unweightedMomentEstimate() {
+      return SumsWithout.this.unweightedMomentEstimate();
+    }
+
+    @Override
+    public double smallestVariance() {
+      return SumsWithout.this.smallestVariance();
+    }
+
+    @Override
+    public Optional<SlopeParts> partsAt(double tauSquared) {
+      SumsOverTau.At all = whole.sums().at(tauSquared);
+      double weight = 1 / (variance + tauSquared);
+      double square = weight * weight;
+      double cube = weight * square;
+      double fromMean = effect - all.mean();
+      return new SlopeParts.Sums(
+              rest(all.weights(), weight),
+              -weight * fromMean,
+              rest(all.weightSquares(), square),
+              all.crossed() - square * fromMean,
+              rest(all.squaredSquares(), square * fromMean * fromMean),
+              rest(all.weightCubes(), cube),
+              all.crossedCubes() - cube * fromMean,
+              rest(all.squaredCubes(), cube * fromMean * fromMean))
+          .parts(tauSquared, restricted);
+    }
+
+    @Override
+    public double slopeAt(double tauSquared) {
+      return likelihoodSlopeAt(tauSquared, restricted);
+    }
   }
 
   @Override
