@@ -33,6 +33,9 @@ public final class CaseWords {
           "The patients were others: length of bone loss, infection, soft tissue, age and the"
               + " hospital differ. Only length is adjusted for, and only where it says so.");
 
+  /** Fewer series than this tell little of how series differ; common practice, no source. */
+  private static final int FIRM = 5;
+
   private CaseWords() {}
 
   /** A number with at most one decimal. */
@@ -71,7 +74,8 @@ public final class CaseWords {
 
   /** The main sentence of a method. */
   public static String sentence(Reached reached, MethodPlace place) {
-    String from = " From " + place.series() + " series, " + place.people() + ".";
+    String loosely = place.series() < FIRM ? ", which pin such a share down only loosely" : "";
+    String from = " From " + place.series() + " series, " + place.people() + loosely + ".";
     if (place.told().isEmpty()) {
       return "Too few to say: "
           + place.series()
@@ -151,9 +155,6 @@ public final class CaseWords {
                         + " had a "
                         + milestone.less()
                         + " time."));
-    if (place.told().isPresent() && place.series() < 5) {
-      sentences.add("So few series pin the share down only loosely.");
-    }
     place
         .unpooled()
         .ifPresent(
