@@ -28,48 +28,65 @@ record Latencies(double p50, double p99, double perSecond) {
 
   /** What several stretches of asking gave together. */
   static final class Sum {
-  private final AtomicInteger next = new AtomicInteger();
-  private final List<Long> took = new ArrayList<>();
-  private double seconds;
+    private final AtomicInteger next;
+    private final List<Long> took = new ArrayList<>();
+    private double seconds;
 
-  /**
-   * Asks everything in turn and again, going on from where it stopped, by so many users at once, each waiting for an answer before
-   * asking on.
-   *
-   * @param duration no question is begun after it
-   */
-  void add(List<Asked> asked, int users, Duration duration, Work work)
-      throws InterruptedException, ExecutionException {
-    long start = System.nanoTime();
-    Callable<List<Long>> user =
-        () -> {
-          List<Long> own = new ArrayList<>();
-          long now = System.nanoTime();
-          while (now - start < duration.toNanos()) {
-            work.on(asked.get(next.getAndIncrement() % asked.size()));
-            long after = System.nanoTime();
-            own.add(after - now);
-            now = after;
-          }
-          return own;
-        };
-    ExecutorService threads = Executors.newFixedThreadPool(users);
-    try {
-      for (Future<List<Long>> done :
-          threads.invokeAll(IntStream.range(0, users).mapToObj(i -> user).toList())) {
-        took.addAll(done.get());
-      }
-    } finally {
-      threads.shutdown();
+    /** Begins with the first question. */
+    Sum() {
+      this(0);
     }
-    seconds += (System.nanoTime() - start) / 1e9;
-  }
 
-  Latencies latencies() {
-    took.sort(null);
-    return new Latencies(
-        milliseconds(took, 0.50), milliseconds(took, 0.99), took.size() / seconds);
-  }
+    private Sum(int first) {
+      next = new AtomicInteger(first);
+    }
+
+    /**
+     * Begins anew with the question at which this one stopped, so that nothing is asked that was
+     * answered just before and may be remembered.
+     */
+    Sum onwards() {
+      return new Sum(next.get());
+    }
+
+    /**
+     * Asks everything in turn and again, going on from where it stopped, by so many users at once,
+     * each waiting for an answer before asking on.
+     *
+     * @param duration no question is begun after it
+     */
+    void add(List<Asked> asked, int users, Duration duration, Work work)
+        throws InterruptedException, ExecutionException {
+      long start = System.nanoTime();
+      Callable<List<Long>> user =
+          () -> {
+            List<Long> own = new ArrayList<>();
+            long now = System.nanoTime();
+            while (now - start < duration.toNanos()) {
+              work.on(asked.get(next.getAndIncrement() % asked.size()));
+              long after = System.nanoTime();
+              own.add(after - now);
+              now = after;
+            }
+            return own;
+          };
+      ExecutorService threads = Executors.newFixedThreadPool(users);
+      try {
+        for (Future<List<Long>> done :
+            threads.invokeAll(IntStream.range(0, users).mapToObj(i -> user).toList())) {
+          took.addAll(done.get());
+        }
+      } finally {
+        threads.shutdown();
+      }
+      seconds += (System.nanoTime() - start) / 1e9;
+    }
+
+    Latencies latencies() {
+      took.sort(null);
+      return new Latencies(
+          milliseconds(took, 0.50), milliseconds(took, 0.99), took.size() / seconds);
+    }
   }
 
   /** The nearest-rank percentile. */

@@ -28,7 +28,7 @@ import java.util.stream.Stream;
  */
 public final class LoadBenchmark {
   private static final int[] USERS = {1, 32};
-  private static final int DIFFERENT = 1000;
+  private static final int DIFFERENT = 4000;
   private static final Duration WARM_UP = Duration.ofSeconds(2);
   private static final Duration MEASURED = Duration.ofSeconds(1);
 
@@ -127,10 +127,12 @@ public final class LoadBenchmark {
   /** The ratio is that of the answers in a second, so of the mean time that each takes. */
   private void tell(Measured measured, int arms, int users)
       throws InterruptedException, ExecutionException {
-    new Latencies.Sum().add(measured.asked(), users, WARM_UP, measured.bare());
-    new Latencies.Sum().add(measured.asked(), users, WARM_UP, measured.server());
-    Latencies.Sum bareSum = new Latencies.Sum();
-    Latencies.Sum serverSum = new Latencies.Sum();
+    Latencies.Sum warmBare = new Latencies.Sum();
+    warmBare.add(measured.asked(), users, WARM_UP, measured.bare());
+    Latencies.Sum warmServer = new Latencies.Sum();
+    warmServer.add(measured.asked(), users, WARM_UP, measured.server());
+    Latencies.Sum bareSum = warmBare.onwards();
+    Latencies.Sum serverSum = warmServer.onwards();
     for (int turn = 0; turn < TURNS; turn++) {
       bareSum.add(measured.asked(), users, MEASURED, measured.bare());
       serverSum.add(measured.asked(), users, MEASURED, measured.server());
