@@ -89,21 +89,17 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
 
   private NetworkResult.Effect effect(
       int one, int other, Comparison comparison, Optional<Split> split) {
-    Interval interval = comparison.interval(plan.settings().level());
-    BackTransform back = data.shown();
+    NetworkResult.Part all = part(comparison);
     return new NetworkResult.Effect(
         network.treatments().get(one),
         network.treatments().get(other),
-        comparison.estimate(),
-        comparison.standardError(),
-        interval.lower(),
-        interval.upper(),
-        new Result.Estimate(
-            back.apply(comparison.estimate()),
-            back.apply(interval.lower()),
-            back.apply(interval.upper())),
-        split.map(both -> part(both.direct())),
-        split.map(both -> part(both.indirect())),
+        all.estimate(),
+        all.standardError(),
+        all.lower(),
+        all.upper(),
+        all.shown(),
+        split.map(Split::direct).map(this::part),
+        split.map(Split::indirect).map(this::part),
         split
             .map(Split::difference)
             .map(
@@ -112,8 +108,18 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
                         apart.estimate(), apart.standardError(), apart.pValue())));
   }
 
-  private static NetworkResult.Part part(Comparison comparison) {
-    return new NetworkResult.Part(comparison.estimate(), comparison.standardError());
+  private NetworkResult.Part part(Comparison comparison) {
+    Interval interval = comparison.interval(plan.settings().level());
+    BackTransform back = data.shown();
+    return new NetworkResult.Part(
+        comparison.estimate(),
+        comparison.standardError(),
+        interval.lower(),
+        interval.upper(),
+        new Result.Estimate(
+            back.apply(comparison.estimate()),
+            back.apply(interval.lower()),
+            back.apply(interval.upper())));
   }
 
   private static NetworkResult.Test test(ChiSquaredTest test) {

@@ -51,7 +51,8 @@ public record NetworkResult(
       Optional<Inconsistency> inconsistency) {}
 
   /** What one kind of evidence says. */
-  public record Part(double estimate, double standardError) {}
+  public record Part(
+      double estimate, double standardError, double lower, double upper, Result.Estimate shown) {}
 
   /** Direct less indirect. */
   public record Inconsistency(double difference, double standardError, double pValue) {}

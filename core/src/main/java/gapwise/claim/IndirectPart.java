@@ -23,9 +23,6 @@ import java.util.stream.Collectors;
 final class IndirectPart {
   static final String HEADING = "Indirect comparison";
 
-  /** Normal limits of 95 %, as the network plan makes them. */
-  private static final double NORMAL_95 = 1.959963984540054;
-
   private final Runner runner;
   private final Claim claim;
   private final Effect effect;
@@ -136,23 +133,12 @@ final class IndirectPart {
     boolean alone =
         network.comparisons().stream()
             .noneMatch(edge -> joins(edge, claim.a().method(), claim.b().method()));
-    if (alone) {
-      return Optional.of(
-          made(network, table, one.shown().estimate(), one.shown().lower(), one.shown().upper()));
-    }
-    return one.indirect()
-        .map(
-            part ->
-                made(
-                    network,
-                    table,
-                    effect.shown(part.estimate()),
-                    effect.shown(part.estimate() - NORMAL_95 * part.standardError()),
-                    effect.shown(part.estimate() + NORMAL_95 * part.standardError())));
+    Optional<Result.Estimate> shown =
+        alone ? Optional.of(one.shown()) : one.indirect().map(NetworkResult.Part::shown);
+    return shown.map(told -> made(network, table, told));
   }
 
-  private Compared made(
-      NetworkResult network, ArmTable table, double estimate, double lower, double upper) {
+  private Compared made(NetworkResult network, ArmTable table, Result.Estimate shown) {
     List<String> piece =
         network.pieces().stream()
             .filter(one -> one.contains(claim.a().method().code()))
@@ -165,9 +151,9 @@ final class IndirectPart {
         claim.outcome(),
         through.size(),
         Math.round(through.stream().mapToDouble(ArmTable.StudyArms::patients).sum()),
-        estimate,
-        lower,
-        upper,
+        shown.estimate(),
+        shown.lower(),
+        shown.upper(),
         Optional.empty());
   }
 
