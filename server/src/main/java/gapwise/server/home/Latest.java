@@ -1,4 +1,4 @@
-package gapwise.server.page;
+package gapwise.server.home;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -11,24 +11,25 @@ import java.util.function.Supplier;
  * shown they are dropped. Safe for use by many threads: who asks for the same meanwhile waits for
  * it, who asks for something else does not.
  */
-final class Latest<K, T> {
-  /** Answers that are kept; the one asked least recently goes first. */
-  private static final int KEPT = 200;
-
+public final class Latest<K, T> {
   private final Function<K, T> work;
-  private final Map<K, Once<T>> kept =
-      new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<K, Once<T>> eldest) {
-          return size() > KEPT;
-        }
-      };
+  private final Map<K, Once<T>> kept;
   private long change = -1;
 
-  Latest(Function<K, T> work) {
+  /**
+   * @param most answers that are kept; the one asked least recently goes first
+   */
+  public Latest(int most, Function<K, T> work) {
     this.work = work;
+    this.kept =
+        new LinkedHashMap<>(16, 0.75f, true) {
+          private static final long serialVersionUID = 1L;
+
+          @Override
+          protected boolean removeEldestEntry(Map.Entry<K, Once<T>> eldest) {
+            return size() > most;
+          }
+        };
   }
 
   /**
@@ -36,7 +37,7 @@ final class Latest<K, T> {
    *
    * @param now number of the last change that is shown
    */
-  T at(long now, K key) {
+  public T at(long now, K key) {
     return kept(now, key).get();
   }
 

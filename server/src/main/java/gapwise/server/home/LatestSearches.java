@@ -4,9 +4,7 @@ import gapwise.search.IndexedArm;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -19,45 +17,21 @@ final class LatestSearches implements StudySearch {
   private static final int MOST = 200;
 
   private final StudySearch search;
-  private final Map<Asked, Known> latest =
-      new LinkedHashMap<>(MOST, 0.75f, true) {
-        private static final long serialVersionUID = 1L;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Asked, Known> eldest) {
-          return size() > MOST;
-        }
-      };
+  private final Latest<Asked, SearchAnswer> latest;
 
   private record Asked(SearchRequest request, Order order, int offset, int limit) {}
 
-  private record Known(long change, SearchAnswer answer) {}
-
   LatestSearches(StudySearch search) {
     this.search = search;
+    this.latest =
+        new Latest<>(
+            MOST,
+            asked -> search.search(asked.request(), asked.order(), asked.offset(), asked.limit()));
   }
 
   @Override
   public SearchAnswer search(SearchRequest request, Order order, int offset, int limit) {
-    Asked asked = new Asked(request, order, offset, limit);
-    long change = search.shownChange();
-    Optional<SearchAnswer> known = known(asked, change);
-    if (known.isPresent()) {
-      return known.get();
-    }
-    SearchAnswer answer = search.search(request, order, offset, limit);
-    synchronized (latest) {
-      latest.put(asked, new Known(change, answer));
-    }
-    return answer;
-  }
-
-  private Optional<SearchAnswer> known(Asked asked, long change) {
-    synchronized (latest) {
-      return Optional.ofNullable(latest.get(asked))
-          .filter(known -> known.change() == change)
-          .map(Known::answer);
-    }
+    return latest.at(search.shownChange(), new Asked(request, order, offset, limit));
   }
 
   @Override

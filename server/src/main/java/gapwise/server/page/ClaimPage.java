@@ -21,6 +21,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.home.Latest;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -32,6 +33,8 @@ import java.util.function.Supplier;
 
 /** A claim put together from its parts, and what may honestly be said of it. */
 public final class ClaimPage {
+  private static final int KEPT = 200;
+
   static final String PATH = "/claim";
   private static final String WAYS = PATH + "/ways";
 
@@ -54,8 +57,8 @@ public final class ClaimPage {
     this.search = search;
     this.claims = new Claims(answers);
     this.edition = edition;
-    verdicts = new Latest<>(claims::examine);
-    ways = new Latest<>(claim -> claims.ways(examined(claim).orElseThrow()));
+    verdicts = new Latest<>(KEPT, claims::examine);
+    ways = new Latest<>(KEPT, claim -> claims.ways(examined(claim).orElseThrow()));
   }
 
   /** A link to take instead. */

@@ -4,20 +4,23 @@ import gapwise.answer.EvidenceGrid;
 import gapwise.answer.HeadToHead;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.home.Latest;
 
 /**
  * Counts for the map, each made once for a state of the evidence base. Safe for use by many
  * threads.
  */
 final class MapCounts {
+  private static final int KEPT = 200;
+
   private final StudySearch search;
   private final Latest<SearchRequest, EvidenceGrid> grids;
   private final Latest<SearchRequest, HeadToHead> comparisons;
 
   MapCounts(StudySearch search) {
     this.search = search;
-    grids = new Latest<>(request -> EvidenceGrid.of(search, request, EvidenceMap.RANGES));
-    comparisons = new Latest<>(request -> HeadToHead.of(search, request));
+    grids = new Latest<>(KEPT, request -> EvidenceGrid.of(search, request, EvidenceMap.RANGES));
+    comparisons = new Latest<>(KEPT, request -> HeadToHead.of(search, request));
   }
 
   EvidenceGrid grid(SearchRequest request) {
