@@ -51,7 +51,7 @@ public final class Cautions {
               "standard-error-follows-effect",
               "the standard error of this measure is worked out from the same numbers as the effect,"
                   + " so effects and errors hang together even without small-study effects and"
-                  + " egger, egger-random and begg find too many (Schwarzer et al., Stat Med"
+                  + " tests by regression and rank find too many (Schwarzer et al., Stat Med"
                   + " 2002;21:2465; for proportions Hunter et al., J Clin Epidemiol 2014;67:897; for"
                   + " standardised means Zwetsloot et al., eLife 2017;6:e24260)"
                   + (data.tables().isPresent() ? "; 'peters' and 'harbord' avoid this" : "")));
