@@ -20,7 +20,10 @@ final class Svg {
   /** Names with digits or spaces must be quoted, or browsers drop the whole list. */
   static final String TYPEFACES = "'Source Sans 3', 'Noto Sans', 'DejaVu Sans', sans-serif";
 
-  private final StringBuilder out = new StringBuilder();
+  private static final double PLAIN_BELOW = 1e9;
+  private static final double CLEAR_OF_A_TIE = 0.4999;
+
+  private final StringBuilder out = new StringBuilder(2048);
 
   /** Begins an element; attributes as name, value, name, value. */
   Svg open(String name, String... attributes) {
@@ -149,6 +152,36 @@ final class Svg {
 
   /** A number with at most two decimals, without trailing zeros and without an exponent. */
   static String n(double value) {
+    double hundredths = Math.abs(value) * 100;
+    double whole = Math.rint(hundredths);
+    if (hundredths < PLAIN_BELOW && Math.abs(hundredths - whole) < CLEAR_OF_A_TIE) {
+      return plain(value < 0, (long) whole);
+    }
+    return exactly(value);
+  }
+
+  /** Where the nearest hundredth is beyond doubt: most numbers of a drawing. */
+  private static String plain(boolean negative, long hundredths) {
+    if (hundredths == 0) {
+      return "0";
+    }
+    long whole = hundredths / 100;
+    int rest = (int) (hundredths % 100);
+    StringBuilder text = new StringBuilder(12);
+    if (negative) {
+      text.append('-');
+    }
+    text.append(whole);
+    if (rest > 0) {
+      text.append('.').append((char) ('0' + rest / 10));
+      if (rest % 10 > 0) {
+        text.append((char) ('0' + rest % 10));
+      }
+    }
+    return text.toString();
+  }
+
+  private static String exactly(double value) {
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();
@@ -182,6 +215,21 @@ final class Svg {
 
   /** Escapes, and puts U+FFFD where XML 1.0 (section 2.2, Char) allows no such character. */
   static String escaped(String text) {
+    return isPlain(text) ? text : escapedAnew(text);
+  }
+
+  /** Whether nothing in the text needs escaping and no character of it is in question. */
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c == '&' || c == '<' || c == '>' || c == '"' || c >= '\uD800') {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String escapedAnew(String text) {
     StringBuilder safe = new StringBuilder(text.length() + 16);
     text.codePoints()
         .forEach(

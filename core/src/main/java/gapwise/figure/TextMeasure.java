@@ -7,11 +7,12 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.NavigableMap;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * How wide text is, from a table of letter widths and not from the fonts of the machine, so that a
@@ -19,8 +20,6 @@ import java.util.regex.Pattern;
  * face takes less room than is kept for it.
  */
 final class TextMeasure {
-  private static final Map<Integer, Width> WIDTHS = read();
-
   /**
    * Room for a letter outside the table (thousandths): a full square, as East Asian letters take.
    */
@@ -29,6 +28,9 @@ final class TextMeasure {
   private static final Pattern YEAR_AT_END = Pattern.compile(" [0-9]{4}[a-z]?$");
 
   private static final Width NOTHING = new Width(0, 0);
+
+  /** Of each letter up to the last one of the table, by code point. */
+  private static final Width[] WIDTHS = read();
 
   private record Width(int regular, int bold) {}
 
@@ -41,10 +43,13 @@ final class TextMeasure {
   }
 
   private static int thousandths(int point, boolean bold) {
-    int type = Character.getType(point);
-    boolean takesNoRoom = type == Character.NON_SPACING_MARK || type == Character.FORMAT;
-    Width width = WIDTHS.getOrDefault(point, takesNoRoom ? NOTHING : UNKNOWN);
+    Width width = point < WIDTHS.length ? WIDTHS[point] : outsideTheTable(point);
     return bold ? width.bold() : width.regular();
+  }
+
+  private static Width outsideTheTable(int point) {
+    int type = Character.getType(point);
+    return type == Character.NON_SPACING_MARK || type == Character.FORMAT ? NOTHING : UNKNOWN;
   }
 
   /** The text broken at spaces into lines no wider than {@code room}; longer words are cut. */
@@ -113,8 +118,8 @@ final class TextMeasure {
     return text.substring(0, end);
   }
 
-  private static Map<Integer, Width> read() {
-    Map<Integer, Width> widths = new HashMap<>();
+  private static Width[] read() {
+    NavigableMap<Integer, Width> widths = new TreeMap<>();
     try (InputStream stream = TextMeasure.class.getResourceAsStream("letter-widths.txt");
         BufferedReader lines =
             new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
@@ -129,6 +134,8 @@ final class TextMeasure {
     } catch (IOException e) {
       throw new UncheckedIOException("the table of letter widths cannot be read", e);
     }
-    return Map.copyOf(widths);
+    return IntStream.rangeClosed(0, widths.lastKey())
+        .mapToObj(point -> widths.getOrDefault(point, outsideTheTable(point)))
+        .toArray(Width[]::new);
   }
 }

@@ -32,10 +32,13 @@ final class Finder {
   SearchAnswer answer(SearchRequest request, StudySearch.Order order, int offset, int limit)
       throws IOException {
     FreeText text = FreeText.of(request.text(), analyzer);
-    boolean allWordsFound = text.isEmpty() || searcher.count(text.all()) > 0;
-    Query words = allWordsFound ? text.all() : text.any();
-    Counting.Totals totals =
-        searcher.search(RequestQueries.base(request, words), new Counting(request));
+    Query words = text.all();
+    Counting.Totals totals = totals(request, words);
+    boolean allWordsFound = totals.arms() > 0 || allFound(text);
+    if (!allWordsFound) {
+      words = text.any();
+      totals = totals(request, words);
+    }
     return new SearchAnswer(
         totals.arms(),
         totals.studies(),
@@ -43,6 +46,15 @@ final class Finder {
         hits(RequestQueries.narrowed(request, words), sort(order), offset, limit),
         totals.facets(),
         allWordsFound ? Optional.empty() : didYouMean(request));
+  }
+
+  private Counting.Totals totals(SearchRequest request, Query words) throws IOException {
+    return searcher.search(RequestQueries.base(request, words), new Counting(request));
+  }
+
+  /** Whether any arm has all the words, whatever else is asked. */
+  private boolean allFound(FreeText text) throws IOException {
+    return text.isEmpty() || searcher.count(text.all()) > 0;
   }
 
   /** Every arm found, in order of study and arm. */
@@ -62,9 +74,7 @@ final class Finder {
 
   Optional<String> spelling(SearchRequest request) throws IOException {
     FreeText text = FreeText.of(request.text(), analyzer);
-    return text.isEmpty() || searcher.count(text.all()) > 0
-        ? Optional.empty()
-        : didYouMean(request);
+    return allFound(text) ? Optional.empty() : didYouMean(request);
   }
 
   boolean holdsInvented() throws IOException {
@@ -73,7 +83,7 @@ final class Finder {
 
   private Query words(SearchRequest request) throws IOException {
     FreeText text = FreeText.of(request.text(), analyzer);
-    return text.isEmpty() || searcher.count(text.all()) > 0 ? text.all() : text.any();
+    return allFound(text) ? text.all() : text.any();
   }
 
   /** Another spelling, if it finds something among what the filters leave. */

@@ -20,10 +20,10 @@ import java.util.stream.IntStream;
  */
 record Latencies(double p50, double p99, double perSecond) {
 
-  /** What is measured. */
+  /** What is measured: the answer to one of the questions, by its number. */
   @FunctionalInterface
   interface Work {
-    void on(Asked asked) throws Exception;
+    void on(int question) throws Exception;
   }
 
   /** What several stretches of asking gave together. */
@@ -53,9 +53,10 @@ record Latencies(double p50, double p99, double perSecond) {
      * Asks everything in turn and again, going on from where it stopped, by so many users at once,
      * each waiting for an answer before asking on.
      *
+     * @param questions how many there are
      * @param duration no question is begun after it
      */
-    void add(List<Asked> asked, int users, Duration duration, Work work)
+    void add(int questions, int users, Duration duration, Work work)
         throws InterruptedException, ExecutionException {
       long start = System.nanoTime();
       Callable<List<Long>> user =
@@ -63,7 +64,7 @@ record Latencies(double p50, double p99, double perSecond) {
             List<Long> own = new ArrayList<>();
             long now = System.nanoTime();
             while (now - start < duration.toNanos()) {
-              work.on(asked.get(next.getAndIncrement() % asked.size()));
+              work.on(next.getAndIncrement() % questions);
               long after = System.nanoTime();
               own.add(after - now);
               now = after;

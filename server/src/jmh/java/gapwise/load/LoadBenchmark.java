@@ -19,29 +19,32 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.ExecutionException;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
  * Builds bases of invented studies, starts the server over each, and prints how long pages take
- * beside the same searches on the bare index, in one process. Arguments: a folder for the bases,
- * which are kept for the next run, then numbers of arms.
+ * beside the same searches on the bare index, asked over the network in the same way and called
+ * directly, all in one process. Arguments: a folder for the bases, which are kept for the next run,
+ * then numbers of arms.
  */
 public final class LoadBenchmark {
   private static final int[] USERS = {1, 32};
   private static final int DIFFERENT = 4000;
-  private static final Duration WARM_UP = Duration.ofSeconds(2);
+  private static final Duration WARM_UP = Duration.ofSeconds(4);
   private static final Duration MEASURED = Duration.ofSeconds(1);
 
-  /** Both are measured by turns, so that what else the machine does meets both alike. */
+  /** All are measured by turns, so that what else the machine does meets them alike. */
   private static final int TURNS = 4;
 
+  private final HttpClient client =
+      HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
   private final PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
 
   private LoadBenchmark() {}
 
-  /** A page with the same work on the bare index. */
-  private record Measured(
-      String name, List<Asked> asked, Latencies.Work server, Latencies.Work bare) {}
+  /** A page with the same search on the bare index. */
+  private record Measured(String name, List<Asked> asked, BareServer.Search bare) {}
 
   /** Runs it. */
   public static void main(String[] arguments)
@@ -55,9 +58,9 @@ public final class LoadBenchmark {
 
   private void head() {
     out.println(
-        "| page | arms | users | server p50, ms | p99, ms | in a second | bare p50, ms | p99, ms |"
-            + " in a second | ratio |");
-    out.println("| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |");
+        "| page | arms | users | server p50, ms | p99 | in a second | bare, asked the same way, p50 |"
+            + " p99 | in a second | bare, called | p99 | in a second | ratio, asked | ratio, called |");
+    out.println("|" + " --- |".repeat(14));
   }
 
   private void run(Path folder, int arms)
@@ -70,9 +73,9 @@ public final class LoadBenchmark {
         throw new IllegalStateException(
             folder + " holds " + bare.arms() + " arms, not " + arms + "; delete it to build anew");
       }
-      for (Measured measured : measured(server.port(), bare)) {
+      for (Measured measured : measured(bare)) {
         for (int users : USERS) {
-          tell(measured, arms, users);
+          tell(measured, arms, users, server.port());
         }
       }
     }
@@ -89,31 +92,18 @@ public final class LoadBenchmark {
     }
   }
 
-  private static List<Measured> measured(int port, BareLucene bare) {
-    HttpClient client = HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
-    Latencies.Work page = asked -> fetch(client, port, asked.path());
-    List<Measured> measured = new ArrayList<>();
-    measured.add(
-        new Measured(
-            "studies",
-            Asked.searches(DIFFERENT, false),
-            page,
-            asked -> bare.page(asked.request(), Paging.LINES)));
-    measured.add(
-        new Measured(
-            "studies with an outcome",
-            Asked.searches(DIFFERENT, true),
-            page,
-            asked -> bare.page(asked.request(), Paging.LINES)));
-    measured.add(
-        new Measured("typing", Asked.typed(DIFFERENT), page, asked -> bare.count(asked.request())));
-    Latencies.Work map = asked -> bare.map(asked.request());
-    measured.add(new Measured("map, narrowed", Asked.maps(DIFFERENT), page, map));
-    measured.add(new Measured("map, the same again", Asked.sameMap(), page, map));
-    return measured;
+  private static List<Measured> measured(BareLucene bare) {
+    BareServer.Search page = asked -> bare.page(asked.request(), Paging.LINES);
+    BareServer.Search map = asked -> bare.map(asked.request());
+    return List.of(
+        new Measured("studies", Asked.searches(DIFFERENT, false), page),
+        new Measured("studies with an outcome", Asked.searches(DIFFERENT, true), page),
+        new Measured("typing", Asked.typed(DIFFERENT), asked -> bare.typed(asked.request())),
+        new Measured("map, narrowed", Asked.maps(DIFFERENT), map),
+        new Measured("map, the same again", Asked.sameMap(), map));
   }
 
-  private static void fetch(HttpClient client, int port, String path)
+  private void fetch(int port, String path)
       throws IOException, InterruptedException {
     HttpResponse<byte[]> answer =
         client.send(
@@ -124,33 +114,45 @@ public final class LoadBenchmark {
     }
   }
 
-  /** The ratio is that of the answers in a second, so of the mean time that each takes. */
-  private void tell(Measured measured, int arms, int users)
+  /** The ratios are those of the answers in a second, so of the mean time that each takes. */
+  private void tell(Measured measured, int arms, int users, int port)
       throws InterruptedException, ExecutionException {
-    Latencies.Sum warmBare = new Latencies.Sum();
-    warmBare.add(measured.asked(), users, WARM_UP, measured.bare());
-    Latencies.Sum warmServer = new Latencies.Sum();
-    warmServer.add(measured.asked(), users, WARM_UP, measured.server());
-    Latencies.Sum bareSum = warmBare.onwards();
-    Latencies.Sum serverSum = warmServer.onwards();
-    for (int turn = 0; turn < TURNS; turn++) {
-      bareSum.add(measured.asked(), users, MEASURED, measured.bare());
-      serverSum.add(measured.asked(), users, MEASURED, measured.server());
+    List<Asked> asked = measured.asked();
+    try (BareServer bareServer = BareServer.start(asked, measured.bare())) {
+      List<Latencies.Work> works =
+          List.of(
+              question -> fetch(port, asked.get(question).path()),
+              question -> fetch(bareServer.port(), "/" + question),
+              question -> measured.bare().of(asked.get(question)));
+      List<Latencies> took = byTurns(works, asked.size(), users);
+      out.printf("| %s | %,d | %d | ", measured.name(), arms, users);
+      out.println(took.stream().map(LoadBenchmark::cells).collect(Collectors.joining(" | ")) + " | " + ratio(took, 1) + " | " + ratio(took, 2) + " |");
     }
-    Latencies bare = bareSum.latencies();
-    Latencies server = serverSum.latencies();
-    out.printf(
-        Locale.ROOT,
-        "| %s | %,d | %d | %.1f | %.1f | %.0f | %.2f | %.2f | %.0f | %.1f |%n",
-        measured.name(),
-        arms,
-        users,
-        server.p50(),
-        server.p99(),
-        server.perSecond(),
-        bare.p50(),
-        bare.p99(),
-        bare.perSecond(),
-        bare.perSecond() / server.perSecond());
+  }
+
+  private static List<Latencies> byTurns(List<Latencies.Work> works, int questions, int users)
+      throws InterruptedException, ExecutionException {
+    List<Latencies.Sum> sums = new ArrayList<>();
+    for (Latencies.Work work : works) {
+      Latencies.Sum warm = new Latencies.Sum();
+      warm.add(questions, users, WARM_UP, work);
+      sums.add(warm.onwards());
+    }
+    for (int turn = 0; turn < TURNS; turn++) {
+      for (int i = 0; i < works.size(); i++) {
+        sums.get(i).add(questions, users, MEASURED, works.get(i));
+      }
+    }
+    return sums.stream().map(Latencies.Sum::latencies).toList();
+  }
+
+  private static String cells(Latencies took) {
+    return String.format(
+        Locale.ROOT, "%.2f | %.1f | %.0f", took.p50(), took.p99(), took.perSecond());
+  }
+
+  private static String ratio(List<Latencies> took, int against) {
+    double ratio = took.get(against).perSecond() / took.get(0).perSecond();
+    return String.format(Locale.ROOT, "%.1f", ratio);
   }
 }

@@ -16,6 +16,7 @@ import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.index.SortedSetDocValues;
+import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
@@ -23,6 +24,9 @@ import org.apache.lucene.search.ScoreMode;
 import org.apache.lucene.search.SimpleCollector;
 import org.apache.lucene.search.Sort;
 import org.apache.lucene.search.SortField;
+import org.apache.lucene.search.spell.DirectSpellChecker;
+import org.apache.lucene.search.spell.SuggestMode;
+import org.apache.lucene.search.spell.SuggestWord;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.FixedBitSet;
@@ -74,21 +78,45 @@ public final class BareLucene implements AutoCloseable {
     return new Found(found, counts(request, words));
   }
 
-  /** Number of arms found. */
-  public int count(SearchRequest request) throws IOException {
-    return searcher.count(RequestQueries.narrowed(request, words(request)));
+  /** What typing asks: the number of arms found, and where no arm has all words, like words. */
+  public Found typed(SearchRequest request) throws IOException {
+    Query words = words(request);
+    FreeText text = FreeText.of(request.text(), analyzer);
+    Map<String, Integer> counts = new TreeMap<>();
+    counts.put("", searcher.count(RequestQueries.narrowed(request, words)));
+    if (!text.isEmpty() && searcher.count(text.all()) == 0) {
+      for (FreeText.Token token :
+          FreeText.tokens(analyzer, Wording.SPELLINGS, request.text())) {
+        for (SuggestWord like :
+            new DirectSpellChecker()
+                .suggestSimilar(
+                    new Term(Wording.SPELLINGS, token.word()),
+                    1,
+                    reader,
+                    SuggestMode.SUGGEST_WHEN_NOT_IN_INDEX)) {
+          counts.put(like.string, like.freq);
+        }
+      }
+    }
+    return new Found(List.of(), counts);
   }
 
   /**
    * What the map counts: arms of each method by each whole centimetre of mean or median length, and
    * the counts beside the filters.
    */
-  public Map<String, int[]> map(SearchRequest request) throws IOException {
+  public Found map(SearchRequest request) throws IOException {
     Map<String, int[]> grid = new TreeMap<>();
     Query words = words(request);
     searcher.search(RequestQueries.narrowed(request, words), new Grid(grid));
-    grid.put("", new int[] {counts(request, words).size()});
-    return grid;
+    Map<String, Integer> counts = counts(request, words);
+    grid.forEach(
+        (method, lengths) -> {
+          for (int length = 0; length < lengths.length; length++) {
+            counts.put(method + " " + length, lengths[length]);
+          }
+        });
+    return new Found(List.of(), counts);
   }
 
   private Query words(SearchRequest request) throws IOException {

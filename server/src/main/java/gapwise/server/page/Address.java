@@ -8,7 +8,6 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /**
  * The part of an address after the question mark, so that every choice on a page can be kept as a
@@ -21,13 +20,23 @@ public record Address(Map<String, List<String>> parameters) {
     Map<String, List<String>> kept = new LinkedHashMap<>();
     parameters.forEach(
         (name, values) -> {
-          List<String> filled =
-              values.stream().map(String::strip).filter(v -> !v.isEmpty()).distinct().toList();
+          List<String> filled = isTidy(values) ? List.copyOf(values) : tidied(values);
           if (!filled.isEmpty()) {
             kept.put(name, filled);
           }
         });
     parameters = Collections.unmodifiableMap(kept);
+  }
+
+  /** A page makes hundreds of addresses from one another, whose values need no second look. */
+  private static boolean isTidy(List<String> values) {
+    return values.size() == 1
+        && !values.get(0).isEmpty()
+        && values.get(0).strip().length() == values.get(0).length();
+  }
+
+  private static List<String> tidied(List<String> values) {
+    return values.stream().map(String::strip).filter(v -> !v.isEmpty()).distinct().toList();
   }
 
   /** All values of one name; none if it does not stand there. */
@@ -80,16 +89,27 @@ public record Address(Map<String, List<String>> parameters) {
 
   /** The address of a path with these parameters. */
   public String at(String path) {
-    return parameters.isEmpty() ? path : path + "?" + query();
-  }
-
-  private String query() {
-    return parameters.entrySet().stream()
-        .flatMap(e -> e.getValue().stream().map(v -> encoded(e.getKey()) + "=" + encoded(v)))
-        .collect(Collectors.joining("&"));
+    StringBuilder address = new StringBuilder(path);
+    char before = '?';
+    for (Map.Entry<String, List<String>> one : parameters.entrySet()) {
+      for (String value : one.getValue()) {
+        address.append(before).append(encoded(one.getKey())).append('=').append(encoded(value));
+        before = '&';
+      }
+    }
+    return address.toString();
   }
 
   private static String encoded(String text) {
-    return URLEncoder.encode(text, StandardCharsets.UTF_8);
+    for (int i = 0; i < text.length(); i++) {
+      if (!standsForItself(text.charAt(i))) {
+        return URLEncoder.encode(text, StandardCharsets.UTF_8);
+      }
+    }
+    return text;
+  }
+
+  private static boolean standsForItself(char letter) {
+    return (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9') || letter == '-';
   }
 }

@@ -11,6 +11,7 @@ import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
 import gapwise.figure.Shown;
+import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.wording.Defects;
 import gapwise.wording.Pictures;
 import gapwise.wording.Values;
@@ -59,34 +60,18 @@ public record ArmRow(
     return "/studies/" + study;
   }
 
-  /**
-   * A line.
-   *
-   * @param outcome name of the outcome that was asked for; empty where none was
-   * @param value its value; empty where none is known
-   */
-  static ArmRow of(
-      Study study,
-      Arm arm,
-      List<ListColumn> columns,
-      Optional<String> outcome,
-      Optional<Values> value) {
+  /** The group itself. */
+  ArmHit hit() {
+    return new ArmHit(study, armId);
+  }
+
+  /** A line with all columns but the value of an outcome. */
+  static ArmRow of(Study study, Arm arm, List<ListColumn> columns) {
     List<Cell> cells = new ArrayList<>();
     for (ListColumn column : columns) {
-      if (column == ListColumn.VALUE) {
-        outcome.ifPresent(
-            head ->
-                cells.add(
-                    new Cell(
-                        head,
-                        true,
-                        Optional.empty(),
-                        value.map(Values::counted).orElse(""),
-                        value.map(Values::share).orElse(""),
-                        true)));
-      } else if (column == ListColumn.MISSING_BONE) {
+      if (column == ListColumn.MISSING_BONE) {
         cells.add(span(study, arm, column.label()));
-      } else {
+      } else if (column != ListColumn.VALUE) {
         cells.add(plain(column, words(column, study, arm)));
       }
     }
@@ -97,6 +82,27 @@ public record ArmRow(
         arm.method().principal(),
         detail(study, arm),
         cells);
+  }
+
+  /**
+   * The line with the value of an outcome.
+   *
+   * @param place of its column
+   * @param outcome its name
+   * @param value empty where none is known
+   */
+  ArmRow withValue(int place, String outcome, Optional<Values> value) {
+    List<Cell> with = new ArrayList<>(cells);
+    with.add(
+        place,
+        new Cell(
+            outcome,
+            true,
+            Optional.empty(),
+            value.map(Values::counted).orElse(""),
+            value.map(Values::share).orElse(""),
+            true));
+    return new ArmRow(study, armId, label, method, detail, with);
   }
 
   private static Cell span(Study study, Arm arm, String head) {

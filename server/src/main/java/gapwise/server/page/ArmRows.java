@@ -1,61 +1,51 @@
 package gapwise.server.page;
 
+import gapwise.evidence.LengthRange;
 import gapwise.evidence.Outcome;
-import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer.ArmHit;
-import gapwise.search.SearchRequest;
 import gapwise.wording.Values;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.function.BiFunction;
 
-/** Makes the lines of groups that were found, reading the records of these alone. */
+/** Makes the lines of groups that were found, with what each reports of the outcome asked for. */
 final class ArmRows {
-  private final Function<Set<String>, Map<String, Study>> studies;
+  private final BiFunction<List<ArmHit>, List<ListColumn>, List<ArmRow>> plain;
   private final ArmValues values;
 
-  ArmRows(Function<Set<String>, Map<String, Study>> studies, ArmValues values) {
-    this.studies = studies;
+  /**
+   * @param plain makes the lines without the value
+   */
+  ArmRows(BiFunction<List<ArmHit>, List<ListColumn>, List<ArmRow>> plain, ArmValues values) {
+    this.plain = plain;
     this.values = values;
+  }
+
+  /** What is asked of each group: perhaps an outcome, perhaps of a missing length. */
+  record Question(Optional<Outcome> outcome, Optional<LengthRange> lengths) {
+    /** What the filters of an address ask. */
+    static Question of(Address address) {
+      return new Question(Filters.outcome(address), Filters.read(address).defect());
+    }
   }
 
   /**
    * Lines in the order of the hits; a study that was removed since it was found is passed over.
    *
-   * @param among what was asked
+   * @param asked what is asked of each
    */
   List<ArmRow> of(List<ArmHit> hits, List<ListColumn> columns, Question asked) {
-    Map<String, Study> read = studies(hits);
-    Map<ArmHit, Values> known =
-        asked.outcome().filter(outcome -> columns.contains(ListColumn.VALUE)).isPresent()
-            ? values.of(asked.outcome().get(), asked.among(), hits)
-            : Map.of();
-    Optional<String> head = asked.outcome().map(Outcome::label);
-    List<ArmRow> rows = new ArrayList<>();
-    for (ArmHit hit : hits) {
-      Optional.ofNullable(read.get(hit.studyId()))
-          .ifPresent(
-              study ->
-                  study
-                      .arm(hit.armId())
-                      .map(
-                          arm ->
-                              ArmRow.of(
-                                  study, arm, columns, head, Optional.ofNullable(known.get(hit))))
-                      .ifPresent(rows::add));
+    List<ArmRow> rows = plain.apply(hits, columns);
+    int place = columns.indexOf(ListColumn.VALUE);
+    if (asked.outcome().isEmpty() || place < 0) {
+      return rows;
     }
-    return rows;
+    Outcome outcome = asked.outcome().get();
+    Map<ArmHit, Values> known = values.of(outcome, asked.lengths(), hits);
+    return rows.stream()
+        .map(
+            row -> row.withValue(place, outcome.label(), Optional.ofNullable(known.get(row.hit()))))
+        .toList();
   }
-
-  /** The records of the groups, by study. */
-  Map<String, Study> studies(List<ArmHit> hits) {
-    return studies.apply(hits.stream().map(ArmHit::studyId).collect(Collectors.toSet()));
-  }
-
-  /** What is asked: perhaps an outcome, among the groups that a search finds. */
-  record Question(Optional<Outcome> outcome, SearchRequest among) {}
 }

@@ -13,6 +13,7 @@ import gapwise.figure.NetworkGraph;
 import gapwise.figure.NetworkGraphDrawing;
 import gapwise.figure.Reference;
 import gapwise.search.SearchRequest;
+import gapwise.wording.Counted;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -139,7 +140,7 @@ public record ComparisonsView(
           found.pairs().stream()
               .filter(pair -> methods.contains(pair.one()) && methods.contains(pair.other()))
               .count();
-      return EvidenceMap.counted(found.studies(), "study holds", "studies hold")
+      return Counted.of(found.studies(), "study holds", "studies hold")
           + " groups treated by different methods. Of the "
           + possible
           + " pairs of methods that are told apart here, "
@@ -160,8 +161,8 @@ public record ComparisonsView(
       return new PairLine(
           pair.one(),
           pair.other(),
-          EvidenceMap.counted(pair.studies(), "study", "studies"),
-          EvidenceMap.counted(pair.patients(), "patient", "patients"),
+          Counted.of(pair.studies(), "study", "studies"),
+          Counted.of(pair.patients(), "patient", "patients"),
           EvidenceMap.kinds(new Tally(pair.studies(), pair.studies(), 0, pair.designs())),
           first,
           pair.studies() - first.size(),

@@ -7,10 +7,10 @@ import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
 import gapwise.figure.Span;
 import gapwise.figure.SpanDrawing;
+import gapwise.wording.Counted;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -30,6 +30,8 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
   private static final double[] MIDDLES = {1, 3, 5, 7, 10, 14};
   private static final double REACH_CENTIMETRES = 15;
   private static final double WIDTH = 92;
+
+  private static final List<Column> COLUMNS = columns();
 
   /** A size with a bone drawn to scale. */
   public record Column(String label, String span) {}
@@ -60,14 +62,14 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
 
     /** Such as "3 studies". */
     public String studies() {
-      return counted(tally.studies(), "study", "studies");
+      return Counted.of(tally.studies(), "study", "studies");
     }
 
     /** Such as "61 patients". */
     public String patients() {
       return tally.patients() == 0
           ? "number of patients not given"
-          : counted(tally.patients(), "patient", "patients");
+          : Counted.of(tally.patients(), "patient", "patients");
     }
 
     /** The designs after the best. */
@@ -91,7 +93,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
                         method,
                         places(grid, grid.row(method), filters.with("method", method.code()))))
             .toList();
-    return new EvidenceMap(columns(), lines, places(grid, grid.all(), filters));
+    return new EvidenceMap(COLUMNS, lines, places(grid, grid.all(), filters));
   }
 
   private static List<Column> columns() {
@@ -101,7 +103,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
       String drawing = SpanDrawing.draw(span, REACH_CENTIMETRES, WIDTH).inline();
       columns.add(new Column(FilterForm.bandLabel(FilterForm.BANDS.get(i)), drawing));
     }
-    return columns;
+    return List.copyOf(columns);
   }
 
   private static Places places(EvidenceGrid grid, EvidenceGrid.Row row, Address address) {
@@ -128,7 +130,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
     Map<String, Integer> counts = new LinkedHashMap<>();
     tally.designs().forEach((design, studies) -> counts.merge(kind(design), studies, Integer::sum));
     List<String> kinds = new ArrayList<>();
-    counts.forEach((kind, studies) -> kinds.add(counted(studies, kind, plural(kind))));
+    counts.forEach((kind, studies) -> kinds.add(Counted.of(studies, kind, plural(kind))));
     if (tally.designNotGiven() > 0) {
       kinds.add(tally.designNotGiven() + " of no stated design");
     }
@@ -147,10 +149,5 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
 
   private static String plural(String kind) {
     return kind.equals("series") ? kind : kind + "s";
-  }
-
-  /** A number with its word, thousands apart. */
-  static String counted(long number, String one, String many) {
-    return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? one : many);
   }
 }

@@ -9,13 +9,13 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.search.StudySearch.Order;
+import gapwise.wording.Counted;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -107,9 +107,9 @@ public final class EvidencePage {
         "EvidencePage",
         new View(
             sites.of("Evidence at a glance", Site.Section.EVIDENCE),
-            grouped(now.totals().studies()),
-            grouped(now.totals().arms()),
-            grouped(now.totals().patients()),
+            Counted.grouped(now.totals().studies()),
+            Counted.grouped(now.totals().arms()),
+            Counted.grouped(now.totals().patients()),
             now.map(),
             now.years(),
             now.added(),
@@ -182,9 +182,5 @@ public final class EvidencePage {
         .max(Comparator.comparingInt(SearchAnswer.Count::arms))
         .map(SearchAnswer.Count::code)
         .orElse("");
-  }
-
-  private static String grouped(long number) {
-    return String.format(Locale.ROOT, "%,d", number);
   }
 }

@@ -13,6 +13,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.wording.Counted;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
@@ -220,9 +221,9 @@ public final class MapPage {
             + " of the "
             + places
             + " places of this map are empty; the rest hold "
-            + EvidenceMap.counted(grid.all().all().studies(), "study", "studies")
+            + Counted.of(grid.all().all().studies(), "study", "studies")
             + " with "
-            + EvidenceMap.counted(grid.all().all().patients(), "patient", "patients")
+            + Counted.of(grid.all().all().patients(), "patient", "patients")
             + ".");
     return sentences;
   }

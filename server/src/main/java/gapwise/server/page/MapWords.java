@@ -5,6 +5,7 @@ import gapwise.evidence.Answer;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Outcome;
 import gapwise.figure.Shown;
+import gapwise.wording.Counted;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,11 +31,10 @@ record MapWords(Optional<Outcome> outcome, List<Answer> infected) {
   /** Why one would expect something there, in numbers. */
   static String ground(EmptyPlace place) {
     String method =
-        EvidenceMap.counted(place.ofMethod().patients(), "patient", "patients")
+        Counted.of(place.ofMethod().patients(), "patient", "patients")
             + " recorded after this method in all";
     String sizes =
-        EvidenceMap.counted(place.ofSizes(), "patient", "patients")
-            + " of this size after any method";
+        Counted.of(place.ofSizes(), "patient", "patients") + " of this size after any method";
     return method + ", " + sizes + unsized(place.unsized().studies());
   }
 
@@ -48,7 +48,7 @@ record MapWords(Optional<Outcome> outcome, List<Answer> infected) {
       return "";
     }
     String give = studies == 1 ? " gives" : " give";
-    return "; " + EvidenceMap.counted(studies, "study", "studies") + give + " no middle length";
+    return "; " + Counted.of(studies, "study", "studies") + give + " no middle length";
   }
 
   /** Abbreviations keep their letters. */

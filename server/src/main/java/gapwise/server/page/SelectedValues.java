@@ -1,10 +1,12 @@
 package gapwise.server.page;
 
 import gapwise.evidence.Coded;
+import gapwise.evidence.LengthRange;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
+import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selector;
@@ -14,7 +16,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * The value that each group would bring into a pooled result, single patients included, on its own
@@ -28,8 +29,12 @@ public final class SelectedValues implements ArmValues {
   }
 
   @Override
-  public Map<ArmHit, Values> of(Outcome outcome, SearchRequest among, List<ArmHit> arms) {
-    Question question = new Question(outcome, among.withOutcomes(Set.of()), Optional.empty(), 1);
+  public Map<ArmHit, Values> of(Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms) {
+    SearchRequest among =
+        lengths
+            .map(range -> SearchRequest.EVERYTHING.withDefect(range, DefectMatch.OVERLAP))
+            .orElse(SearchRequest.EVERYTHING);
+    Question question = new Question(outcome, among, Optional.empty(), 1);
     Map<ArmHit, Values> values = new HashMap<>();
     for (SelectedRow row : selector.rowsOf(question, arms)) {
       values.put(new ArmHit(row.study().id(), row.arm().id()), words(outcome, row));

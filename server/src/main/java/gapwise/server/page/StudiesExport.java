@@ -37,12 +37,14 @@ final class StudiesExport {
   private static final int AT_A_TIME = 500;
 
   private final StudySearch search;
+  private final PlainRows plain;
   private final ArmRows rows;
   private final Clock clock;
 
-  StudiesExport(StudySearch search, ArmRows rows, Clock clock) {
+  StudiesExport(StudySearch search, PlainRows plain, ArmValues values, Clock clock) {
+    this.plain = plain;
+    this.rows = new ArmRows(plain::of, values);
     this.search = search;
-    this.rows = rows;
     this.clock = clock;
   }
 
@@ -70,7 +72,7 @@ final class StudiesExport {
   private void csv(Context context) throws IOException {
     Address address = ListColumn.tidy(TypedWords.understood(new Address(context.queryParamMap())));
     List<ListColumn> columns = ListColumn.read(address);
-    ArmRows.Question asked = new ArmRows.Question(Filters.outcome(address), Filters.read(address));
+    ArmRows.Question asked = ArmRows.Question.of(address);
     Origin origin = origin(address);
     List<ArmHit> hits = found(address);
     attach(context, "text/csv; charset=utf-8", "studies-" + origin.version() + ".csv");
@@ -148,7 +150,7 @@ final class StudiesExport {
                       + studies
                       + "; narrow it, or take the table (CSV), which has no limit.")));
     }
-    return List.copyOf(new TreeMap<>(rows.studies(hits)).values());
+    return List.copyOf(new TreeMap<>(plain.studies(hits)).values());
   }
 
   private static void attach(Context context, String type, String name) {

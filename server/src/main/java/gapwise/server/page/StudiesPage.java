@@ -5,13 +5,13 @@ import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.wording.Counted;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -38,8 +38,9 @@ public final class StudiesPage {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
-    this.rows = new ArmRows(studies, values);
-    this.export = new StudiesExport(search, rows, clock);
+    PlainRows plain = new PlainRows(studies);
+    this.rows = new ArmRows(new LatestRows(plain, search::shownChange)::of, values);
+    this.export = new StudiesExport(search, plain, values, clock);
   }
 
   /** An order of lines, or a column, as the page offers it. */
@@ -145,7 +146,7 @@ public final class StudiesPage {
         outcome,
         found(answer),
         answer.arms(),
-        rows.of(answer.hits(), columns, new ArmRows.Question(outcome, request)),
+        rows.of(answer.hits(), columns, new ArmRows.Question(outcome, request.defect())),
         paging,
         sortings(address, order),
         offered(columns),
@@ -166,7 +167,9 @@ public final class StudiesPage {
       if (arms > 0) {
         left.put(
             new FilterForm.On(
-                "without " + one.label() + ": " + count(arms, "group", "groups"), PATH, one.rest()),
+                "without " + one.label() + ": " + Counted.of(arms, "group", "groups"),
+                PATH,
+                one.rest()),
             arms);
       }
     }
@@ -184,15 +187,11 @@ public final class StudiesPage {
     if (answer.arms() == 0) {
       return "No group of patients fits";
     }
-    return count(answer.arms(), "group of patients", "groups of patients")
+    return Counted.of(answer.arms(), "group of patients", "groups of patients")
         + " in "
-        + count(answer.studies(), "study", "studies")
+        + Counted.of(answer.studies(), "study", "studies")
         + ", "
-        + count(answer.patients(), "patient", "patients");
-  }
-
-  private static String count(long number, String one, String many) {
-    return String.format(Locale.ROOT, "%,d %s", number, number == 1 ? one : many);
+        + Counted.of(answer.patients(), "patient", "patients");
   }
 
   private static List<Sorting> offered(List<ListColumn> chosen) {

@@ -11,6 +11,7 @@ import gapwise.search.StudySearch;
 import gapwise.search.words.PlainWords;
 import gapwise.search.words.Reading;
 import gapwise.search.words.Understood;
+import gapwise.wording.Counted;
 import gapwise.wording.Defects;
 import gapwise.wording.Segments;
 import io.javalin.config.RoutesConfig;
@@ -85,7 +86,7 @@ public final class SuggestPart {
         String.join(" ", words.aside()),
         arms == 0
             ? "no group of patients fits"
-            : EvidenceMap.counted(arms, "group of patients", "groups of patients"),
+            : Counted.of(arms, "group of patients", "groups of patients"),
         address.at(StudiesPage.PATH),
         spelling.map(
             text -> new FilterForm.On(text, StudiesPage.PATH, address.with(TypedWords.BOX, text))));

@@ -2,17 +2,19 @@ package gapwise.server.page;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.output.StringOutput;
+import gg.jte.output.Utf8ByteOutput;
 import io.javalin.http.Context;
 
 /** The page templates, compiled at build; each takes one value named after what it shows. */
 public final class Templates {
+  private static final String HTML = "text/html; charset=utf-8";
+
   private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
 
   /** Answers with a page. */
   void show(Context context, String template, Object view) {
-    StringOutput html = new StringOutput(16_384);
+    Utf8ByteOutput html = new Utf8ByteOutput();
     engine.render("page/" + template + ".jte", view, html);
-    context.html(html.toString());
+    context.contentType(HTML).result(html.toByteArray());
   }
 }
