@@ -48,6 +48,7 @@ final class Lowering {
     lowering.patients();
     answer.result().ifPresent(lowering::spread);
     lowering.definitions(definitions);
+    lowering.words();
     lowering.followUp();
     lowering.lengths();
     lowering.smallStudies();
@@ -125,6 +126,13 @@ final class Lowering {
       facts.add(
           "Definition not stated in " + silent + " of " + selection.rows().size() + " series.");
     }
+  }
+
+  /** Words of the search that not all of the series have. */
+  private void words() {
+    selection.notes().stream()
+        .filter(note -> note.code().equals("not-all-words-found"))
+        .forEach(note -> facts.add("Indirectness: " + note.message()));
   }
 
   private void followUp() {
