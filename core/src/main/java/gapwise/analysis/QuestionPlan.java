@@ -7,16 +7,21 @@ import gapwise.evidence.Unit;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
 import java.util.Optional;
+import java.util.Set;
 
 /** The usual plan for a question, which a person may change before running it. */
 public final class QuestionPlan {
+  /** Lengths are not among them: a difference of legs may be given with its sign. */
+  private static final Set<Unit.Dimension> NEVER_NEGATIVE =
+      Set.of(Unit.Dimension.TIME, Unit.Dimension.TIME_PER_LENGTH, Unit.Dimension.VOLUME);
+
   private QuestionPlan() {}
 
   /**
    * The plan: proportions by their exact likelihood with limits by Student's t, as the simulation
-   * in docs/methods/coverage.md advises; times and indices on the log scale because they are skewed
-   * and cannot be negative, other means as they are, with random effects; blocks by method. Empty
-   * for phases, which are listed and not pooled.
+   * in docs/methods/coverage.md advises; times, indices, costs, volumes and counts for each patient
+   * on the log scale because they are skewed and cannot be negative, other means as they are, with
+   * random effects; blocks by method. Empty for phases, which are listed and not pooled.
    */
   public static Optional<ObjectNode> of(Question question, String title, boolean byMethod) {
     Outcome outcome = question.outcome();
@@ -43,17 +48,16 @@ public final class QuestionPlan {
     return Optional.of(plan);
   }
 
+  /**
+   * The log for what cannot be negative, so that no interval reaches below 0: log of the mean with
+   * the variance of the delta method (Hedges, Gurevitch and Curtis, Ecology 1999;80:1150). A mean
+   * of 0 has no log: its series is left out with the reason, which whoever tells the result says.
+   */
   private static String scale(Outcome outcome) {
-    boolean skewed =
+    boolean neverNegative =
         outcome.kind() == Outcome.Kind.COST
-            || outcome
-                .unit()
-                .map(Unit::dimension)
-                .filter(
-                    dimension ->
-                        dimension == Unit.Dimension.TIME
-                            || dimension == Unit.Dimension.TIME_PER_LENGTH)
-                .isPresent();
-    return skewed ? "log" : "raw";
+            || outcome.kind() == Outcome.Kind.COUNT
+            || outcome.unit().map(Unit::dimension).filter(NEVER_NEGATIVE::contains).isPresent();
+    return neverNegative ? "log" : "raw";
   }
 }

@@ -195,6 +195,7 @@ public final class AnswerBubble {
         cautions.add(SHARED_LINE);
       }
     }
+    Blocks.withoutZeros(answer, result).ifPresent(cautions::add);
     if (patients) {
       cautions.add(LengthPatients.CAUTION);
     }

@@ -134,7 +134,7 @@ public final class AnswerForest {
     boolean high = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 1;
     return new Row(
         row.label(),
-        detail(row),
+        detail(line),
         Defects.span(row.defect()),
         counted(row),
         estimate,
@@ -161,12 +161,16 @@ public final class AnswerForest {
     return Values.of(outcome, row.value()).counted();
   }
 
-  private static String detail(SelectedRow row) {
+  private static String detail(Blocks.Line line) {
+    SelectedRow row = line.row();
     List<String> parts = new ArrayList<>();
     row.study().design().ifPresent(design -> parts.add(design.label()));
     if (row.value() instanceof ReportedValue.Quantity quantity
         && quantity.summary().mean().isEmpty()) {
       parts.add("a median");
+    }
+    if (line.meanOfZero()) {
+      parts.add("not in an average: mean 0");
     }
     switch (row.basis()) {
       case REPORTED -> {}
@@ -190,9 +194,12 @@ public final class AnswerForest {
               ? "Nobody without it, so no average between centres can be given."
               : "Nobody with it, so no average between centres can be given.");
     }
-    if (pooled < 2) {
+    if (block.meansOfZero() == block.lines().size()) {
       return new Summary.NotPooled(
-          "Not pooled", pooled == 1 ? "One series alone." : "No series has all numbers needed.");
+          "Not pooled", "A mean of 0 in every series, so no average can be given.");
+    }
+    if (pooled < 2) {
+      return new Summary.NotPooled("Not pooled", tooFew(pooled, block.lines().size()));
     }
     if (block.summary().isEmpty()) {
       return new Summary.NotPooled("Not pooled", "No average can be given for these series.");
@@ -210,6 +217,13 @@ public final class AnswerForest {
         "Pooled", Told.estimate(shown), prediction, pooled, Told.people(block.pooled()));
   }
 
+  private static String tooFew(int pooled, int series) {
+    if (pooled == 0) {
+      return "No series has all numbers needed.";
+    }
+    return series == 1 ? "One series alone." : "Only one series has all numbers needed.";
+  }
+
   private List<String> notes() {
     List<String> notes = new ArrayList<>();
     outcome.caution().ifPresent(notes::add);
@@ -217,6 +231,7 @@ public final class AnswerForest {
         .selection()
         .clock()
         .ifPresent(clock -> notes.add("Times are counted from: " + clock.label() + "."));
+    answer.result().flatMap(result -> Blocks.withoutZeros(answer, result)).ifPresent(notes::add);
     int leftOut = answer.selection().leftOut().size();
     if (leftOut > 0) {
       notes.add(

@@ -71,7 +71,10 @@ public final class AnswerFunnel {
                     new Words(
                         QuestionWords.of(answer.question()) + ", small against large series",
                         AnswerForest.axis(outcome, Told.measure(outcome)),
-                        methods > 1 ? List.of(SEVERAL_METHODS) : List.of()),
+                        Stream.concat(
+                                Blocks.withoutZeros(answer, result).stream(),
+                                methods > 1 ? Stream.of(SEVERAL_METHODS) : Stream.empty())
+                            .toList()),
                     provenance(result, Told.people(rows), edition, invented)
                         .citing(Cited.of(rows))));
   }

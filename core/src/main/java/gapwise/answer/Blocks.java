@@ -10,9 +10,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** An answer by method, each with its rows in order of missing bone, shortest first. */
 public final class Blocks {
+  /** What the analysis says of a study whose mean has no logarithm. */
+  private static final String MEAN_OF_ZERO = "mean-not-positive";
+
   private Blocks() {}
 
   /**
@@ -20,8 +25,9 @@ public final class Blocks {
    *
    * @param row the row
    * @param study its place in the result
+   * @param meanOfZero whether a mean of 0 keeps it out, since a logarithm needs one above 0
    */
-  record Line(SelectedRow row, Result.Study study) {
+  record Line(SelectedRow row, Result.Study study, boolean meanOfZero) {
 
     /**
      * What the row shows, if it has a value. A share of patients stands with its exact interval, so
@@ -63,6 +69,11 @@ public final class Blocks {
           .filter(line -> line.study().weightPercent().isPresent())
           .map(Line::row)
           .toList();
+    }
+
+    /** How many rows a mean of 0 keeps out of the pooled value. */
+    int meansOfZero() {
+      return (int) lines.stream().filter(Line::meanOfZero).count();
     }
   }
 
@@ -125,9 +136,15 @@ public final class Blocks {
       throw new IllegalStateException(
           rows.size() + " rows were selected, yet the result tells of " + studies.size());
     }
+    Set<String> atZero =
+        result.warnings().stream()
+            .filter(warning -> warning.code().equals(MEAN_OF_ZERO))
+            .flatMap(warning -> warning.study().stream())
+            .collect(Collectors.toSet());
     List<Line> lines = new ArrayList<>();
     for (int i = 0; i < rows.size(); i++) {
-      lines.add(new Line(rows.get(i), studies.get(i)));
+      Result.Study study = studies.get(i);
+      lines.add(new Line(rows.get(i), study, atZero.contains(study.label())));
     }
     return lines;
   }
@@ -144,16 +161,28 @@ public final class Blocks {
   /** The sentences of an answer, one method after another. */
   public static List<Told> told(Answer answer, Result result) {
     return of(answer, result).stream()
-        .map(
-            block ->
-                Told.of(
-                    answer.question().outcome(),
-                    block.method(),
-                    block.summary().isPresent() ? block.pooled() : block.rows(),
-                    block.summary(),
-                    block.onlyLimit(),
-                    block.heterogeneity(),
-                    block.alone().flatMap(Line::estimate)))
+        .map(block -> Told.of(answer.question().outcome(), block))
         .toList();
+  }
+
+  /** How many series a mean of 0 keeps out of what is pooled. */
+  public static int meansOfZero(Answer answer, Result result) {
+    return (int) lines(answer, result).stream().filter(Line::meanOfZero).count();
+  }
+
+  /** What a figure must say of such series; empty where there are none. */
+  static Optional<String> withoutZeros(Answer answer, Result result) {
+    return switch (meansOfZero(answer, result)) {
+      case 0 -> Optional.empty();
+      case 1 ->
+          Optional.of(
+              "1 series reports a mean of 0, which has no place on this scale; without it values"
+                  + " look too high.");
+      default ->
+          Optional.of(
+              meansOfZero(answer, result)
+                  + " series report a mean of 0, which has no place on this scale; without them"
+                  + " values look too high.");
+    };
   }
 }

@@ -14,7 +14,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * A pooled value in sentences, in whole numbers of 100 or in the unit of the outcome, the average
@@ -36,6 +36,10 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
       "With nothing else seen, no average between centres can be given; read the exact interval of"
           + " each series. It does not mean that it cannot come otherwise.";
 
+  private static final String NO_MEAN =
+      "With nothing else seen, no average between centres can be given. It does not mean that it"
+          + " cannot come otherwise.";
+
   public Told {
     then = List.copyOf(then);
   }
@@ -47,52 +51,93 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
         : Measure.mean(outcome.unit().map(Unit::symbol).orElse(""));
   }
 
-  static Told of(
-      Outcome outcome,
-      Method method,
-      List<SelectedRow> rows,
-      Optional<Result.Summary> summary,
-      OptionalDouble onlyLimit,
-      Result.Heterogeneity heterogeneity,
-      Optional<Estimate> alone) {
-    String from =
-        "From "
-            + rows.size()
-            + (rows.size() == 1 ? " series with " : " series with ")
-            + people(rows)
-            + ".";
+  static Told of(Outcome outcome, Blocks.Block block) {
+    if (block.alone().isPresent()) {
+      return alone(outcome, block, block.alone().get());
+    }
+    if (block.onlyLimit().isPresent()) {
+      boolean everybody = block.onlyLimit().getAsDouble() > 0;
+      return atLimit(outcome, block.method(), block.rows(), everybody);
+    }
+    if (block.meansOfZero() == block.lines().size()) {
+      return allZero(block);
+    }
+    return block
+        .summary()
+        .map(summary -> pooled(outcome, block, summary))
+        .orElseGet(
+            () ->
+                new Told(
+                    block.method().label(),
+                    Optional.empty(),
+                    "no average can be given; see the series one by one.",
+                    List.of(from(block.rows()))));
+  }
+
+  private static Told pooled(Outcome outcome, Blocks.Block block, Result.Summary summary) {
+    List<SelectedRow> rows = block.pooled();
     Measure measure = measure(outcome);
-    if (alone.isPresent()) {
-      Estimate one = alone.get();
-      return new Told(
-          method.label(),
-          Optional.of(value(measure, outcome, one.value())),
-          counted(outcome)
-              + " in the one series there is (95 % interval "
-              + Shown.limits(measure, one.limits())
-              + ")",
-          List.of(from, "One series says nothing of how results differ between centres."));
-    }
-    if (onlyLimit.isPresent()) {
-      return atLimit(outcome, method, rows, onlyLimit.getAsDouble() > 0);
-    }
-    if (summary.isEmpty()) {
-      return new Told(
-          method.label(),
-          Optional.empty(),
-          "no average can be given; see the series one by one.",
-          List.of(from));
-    }
-    Result.Shown shown = summary.get().shown();
+    Result.Shown shown = summary.shown();
     Limits limits = new Limits(shown.lower(), shown.upper());
     return new Told(
-        method.label(),
+        block.method().label(),
         Optional.of(value(measure, outcome, shown.estimate())),
         counted(outcome) + " on average (95 % interval " + Shown.limits(measure, limits) + ")",
-        List.of(from, newCentre(measure, shown, rows.size()), spread(heterogeneity, rows.size()))
-            .stream()
-            .filter(sentence -> !sentence.isEmpty())
-            .toList());
+        filled(
+            from(rows),
+            withoutZeros(block),
+            newCentre(measure, shown, rows.size()),
+            spread(block.heterogeneity(), rows.size())));
+  }
+
+  private static Told alone(Outcome outcome, Blocks.Block block, Blocks.Line line) {
+    Measure measure = measure(outcome);
+    Estimate one = line.estimate().orElseThrow();
+    boolean only = block.lines().size() == 1;
+    return new Told(
+        block.method().label(),
+        Optional.of(value(measure, outcome, one.value())),
+        counted(outcome)
+            + (only ? " in the one series there is" : " in the one series with all numbers needed")
+            + " (95 % interval "
+            + Shown.limits(measure, one.limits())
+            + ")",
+        filled(
+            from(List.of(line.row())),
+            withoutZeros(block),
+            "One series says nothing of how results differ between centres."));
+  }
+
+  private static Told allZero(Blocks.Block block) {
+    int series = block.lines().size();
+    return new Told(
+        block.method().label(),
+        Optional.empty(),
+        (series == 1 ? "a mean of 0 in the one series there is" : "a mean of 0 in every series")
+            + ".",
+        List.of(from(block.rows()), NO_MEAN));
+  }
+
+  /** What the value lacks where series with a mean of 0 are not in it; else an empty text. */
+  private static String withoutZeros(Blocks.Block block) {
+    return switch (block.meansOfZero()) {
+      case 0 -> "";
+      case 1 ->
+          "1 further series reports a mean of 0, which has no place on this scale: with it"
+              + " the value would be lower.";
+      default ->
+          block.meansOfZero()
+              + " further series report a mean of 0, which has no place on this scale: with them the"
+              + " value would be lower.";
+    };
+  }
+
+  private static String from(List<SelectedRow> rows) {
+    return "From " + rows.size() + " series with " + people(rows) + ".";
+  }
+
+  private static List<String> filled(String... sentences) {
+    return Stream.of(sentences).filter(sentence -> !sentence.isEmpty()).toList();
   }
 
   private static Told atLimit(

@@ -105,7 +105,7 @@ final class DirectPart {
               + (effect == Effect.ODDS_RATIO
                   ? "everybody or nobody had the event in both groups."
                   : "no standard deviation is reported of both groups, nor what one could be had"
-                      + " from."));
+                      + " from, or a mean is 0, of which no ratio can be taken."));
     }
     counts(rows).ifPresent(sentences::add);
     return new Part(HEADING, sentences, compared, Optional.of(plan), Optional.of(result));

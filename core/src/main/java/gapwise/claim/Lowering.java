@@ -2,6 +2,7 @@ package gapwise.claim;
 
 import gapwise.analysis.Result;
 import gapwise.answer.Answer;
+import gapwise.answer.Blocks;
 import gapwise.evidence.Design;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
@@ -47,6 +48,7 @@ final class Lowering {
     lowering.patients();
     answer.result().ifPresent(lowering::spread);
     lowering.definitions(definitions);
+    lowering.words();
     lowering.followUp();
     lowering.lengths();
     lowering.smallStudies();
@@ -126,6 +128,13 @@ final class Lowering {
     }
   }
 
+  /** Words of the search that not all of the series have. */
+  private void words() {
+    selection.notes().stream()
+        .filter(note -> note.code().equals("not-all-words-found"))
+        .forEach(note -> facts.add("Indirectness: " + note.message()));
+  }
+
   private void followUp() {
     OptionalDouble least = claim.outcome().leastFollowUpMonths();
     if (least.isEmpty()) {
@@ -202,16 +211,28 @@ final class Lowering {
       return Optional.empty();
     }
     List<Result.Study> series = answer.result().flatMap(Result::studies).orElse(List.of());
-    long without = series.stream().filter(one -> one.variance().isEmpty()).count();
-    return without == 0
-        ? Optional.empty()
-        : Optional.of(
-            "No standard deviation: "
-                + without
-                + " of "
-                + series.size()
-                + " series report none, nor what one could be had from; their means are listed and"
-                + " could not be pooled.");
+    long zeros = answer.result().map(result -> Blocks.meansOfZero(answer, result)).orElse(0);
+    long without = series.stream().filter(one -> one.variance().isEmpty()).count() - zeros;
+    List<String> reasons = new ArrayList<>();
+    if (without > 0) {
+      reasons.add(
+          "No standard deviation: "
+              + without
+              + " of "
+              + series.size()
+              + " series report none, nor what one could be had from; their means are listed and"
+              + " could not be pooled.");
+    }
+    if (zeros > 0) {
+      reasons.add(
+          "Means of 0: "
+              + zeros
+              + " of "
+              + series.size()
+              + " series report one, which has no place on this scale; without them values look too"
+              + " high.");
+    }
+    return Optional.of(String.join(" ", reasons)).filter(told -> !told.isEmpty());
   }
 
   private long count(Predicate<SelectedRow> which) {

@@ -77,6 +77,22 @@ final class Finder {
     return allFound(text) ? Optional.empty() : didYouMean(request);
   }
 
+  Optional<LooseWords> looseWords(String typed) throws IOException {
+    FreeText text = FreeText.of(typed, analyzer);
+    if (text.isEmpty() || searcher.count(text.all()) > 0) {
+      return Optional.empty();
+    }
+    List<String> words = new ArrayList<>();
+    List<String> nowhere = new ArrayList<>();
+    for (FreeText.Part part : text.parts()) {
+      words.add(part.typed());
+      if (searcher.count(part.query()) == 0) {
+        nowhere.add(part.typed());
+      }
+    }
+    return Optional.of(new LooseWords(words, nowhere));
+  }
+
   boolean holdsInvented() throws IOException {
     return searcher.count(new TermQuery(new Term(ArmDocuments.INVENTED, "yes"))) > 0;
   }

@@ -36,16 +36,19 @@ final class FreeText {
           "[\"\u201c\u201d]([^\"\u201c\u201d]+)[\"\u201c\u201d]|([^\\s\"\u201c\u201d]+)");
 
   private final QueryBuilder builder;
-  private final List<Query> parts;
+  private final List<Part> parts;
 
-  private FreeText(QueryBuilder builder, List<Query> parts) {
+  /** A word or phrase as typed, and what looks for it. */
+  record Part(String typed, Query query) {}
+
+  private FreeText(QueryBuilder builder, List<Part> parts) {
     this.builder = builder;
     this.parts = List.copyOf(parts);
   }
 
   static FreeText of(String text, Analyzer analyzer) {
     FreeText empty = new FreeText(new QueryBuilder(analyzer), List.of());
-    List<Query> parts = new ArrayList<>();
+    List<Part> parts = new ArrayList<>();
     int words = 0;
     Matcher part = PART.matcher(readable(text));
     while (part.find()) {
@@ -54,7 +57,7 @@ final class FreeText {
       int held = tokens(analyzer, "words", typed).size();
       words += held;
       if (held > 0 && words <= MOST_WORDS) {
-        parts.add(empty.anywhere(typed, phrase));
+        parts.add(new Part(typed, empty.anywhere(typed, phrase)));
       }
     }
     return new FreeText(empty.builder, parts);
@@ -83,6 +86,11 @@ final class FreeText {
     return parts.isEmpty();
   }
 
+  /** What is looked for, in the order typed. */
+  List<Part> parts() {
+    return parts;
+  }
+
   /** Every part is found. */
   Query all() {
     return together(Occur.MUST);
@@ -98,7 +106,7 @@ final class FreeText {
       return new MatchAllDocsQuery();
     }
     BooleanQuery.Builder query = new BooleanQuery.Builder();
-    parts.forEach(part -> query.add(part, occur));
+    parts.forEach(part -> query.add(part.query(), occur));
     return query.build();
   }
 

@@ -163,6 +163,11 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
   }
 
   @Override
+  public Optional<LooseWords> looseWords(String text) {
+    return ask(finder -> finder.looseWords(text));
+  }
+
+  @Override
   public boolean holdsInvented() {
     return ask(Finder::holdsInvented);
   }

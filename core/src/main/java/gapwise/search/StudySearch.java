@@ -51,6 +51,12 @@ public interface StudySearch {
    */
   Optional<String> didYouMean(SearchRequest request);
 
+  /**
+   * Says of free words that no arm has all of them, filters aside, in which case arms with any of
+   * them answer a request; empty where some arm has all, or there are none.
+   */
+  Optional<LooseWords> looseWords(String text);
+
   /** Whether any study is invented. */
   boolean holdsInvented();
 

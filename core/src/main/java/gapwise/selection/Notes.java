@@ -2,6 +2,7 @@ package gapwise.selection;
 
 import gapwise.evidence.CountedUnit;
 import gapwise.problem.Problem;
+import gapwise.search.LooseWords;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,9 +13,15 @@ import java.util.OptionalInt;
 final class Notes {
   private Notes() {}
 
-  static List<Problem> on(Question question, Clocks clocks, List<SelectedRow> rows) {
+  /** What the note is called that not all words of the search are found together. */
+  private static final String LOOSE_WORDS = "not-all-words-found";
+
+  static List<Problem> on(
+      Question question, Optional<LooseWords> loose, Clocks clocks, List<SelectedRow> rows) {
     List<Problem> notes = new ArrayList<>();
+    loose.ifPresent(words -> notes.add(new Problem("", LOOSE_WORDS, words.sentence())));
     clocksNote(question, clocks, rows, notes);
+    definitionsNote(question, rows, notes);
     unitsNote(rows, notes);
     patientsNote(rows, notes);
     return notes;
@@ -39,6 +46,24 @@ final class Notes {
               "clock-not-stated",
               "No study says from when it counts this time, so the rows may not be comparable."));
     }
+  }
+
+  private static void definitionsNote(
+      Question question, List<SelectedRow> rows, List<Problem> notes) {
+    List<Selection.Present> definitions = Selection.definitions(question, rows);
+    if (definitions.size() < 2) {
+      return;
+    }
+    int silent = rows.size() - definitions.stream().mapToInt(Selection.Present::arms).sum();
+    notes.add(
+        new Problem(
+            "",
+            "definitions-mixed",
+            "The series define this outcome in "
+                + definitions.size()
+                + " ways, so that they may not count the same thing"
+                + (silent == 0 ? "" : "; " + silent + " of " + rows.size() + " do not say how")
+                + ". One definition can be taken alone."));
   }
 
   private static void unitsNote(List<SelectedRow> rows, List<Problem> notes) {

@@ -67,6 +67,11 @@ public record Question(
     return new Question(outcome, among, other, minimumPatients, leastStatus, definition);
   }
 
+  /** The same question of another definition, or of every one. */
+  public Question withDefinition(Optional<String> other) {
+    return new Question(outcome, among, clock, minimumPatients, leastStatus, other);
+  }
+
   /** The same question among other arms. */
   public Question withAmong(SearchRequest other) {
     return new Question(outcome, other, clock, minimumPatients, leastStatus, definition);

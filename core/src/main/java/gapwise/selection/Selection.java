@@ -65,6 +65,10 @@ public record Selection(
 
   /** The definitions that the rows state for the outcome, in their words, most rows first. */
   public List<Present> definitions() {
+    return definitions(question, rows);
+  }
+
+  static List<Present> definitions(Question question, List<SelectedRow> rows) {
     Map<String, Integer> counts = new TreeMap<>();
     for (SelectedRow row : rows) {
       row.definition(question.outcome()).ifPresent(words -> counts.merge(words, 1, Integer::sum));

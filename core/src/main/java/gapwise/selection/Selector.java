@@ -61,7 +61,7 @@ public final class Selector {
         question,
         kept,
         inOrder(leftOut, found),
-        Notes.on(question, clocks, kept),
+        Notes.on(question, search.looseWords(question.among().text()), clocks, kept),
         clocks.chosen(),
         clocks.present(),
         hash.hexadecimal(),

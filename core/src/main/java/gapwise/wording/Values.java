@@ -1,8 +1,10 @@
 package gapwise.wording;
 
 import gapwise.effect.ArmCounts;
+import gapwise.effect.ArmRate;
 import gapwise.effect.Interval;
 import gapwise.effect.ProportionInterval;
+import gapwise.effect.RateInterval;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
@@ -17,10 +19,12 @@ import java.util.stream.Collectors;
  *
  * @param counted "27 of 31", "mean 8.3, SD 2.1 months"
  * @param share "87 in 100 (70 to 96)" with the exact interval of Clopper and Pearson (Biometrika
- *     1934;26:404) at 95 %; empty where there is none
+ *     1934;26:404) at 95 %, or "4.2 in 100 patient-months (1.1 to 10.7)" with the exact interval of
+ *     Garwood (Biometrika 1936;28:437); empty where there is none
  */
 public record Values(String counted, String share) {
   private static final double LEVEL = 0.95;
+  private static final int PER = 100;
 
   /** The value of an outcome, times and lengths in the unit in which the outcome is compared. */
   public static Values of(Outcome outcome, ReportedValue value) {
@@ -43,8 +47,7 @@ public record Values(String counted, String share) {
       return new Values(Summaries.asReported(quantity.summary()), "");
     }
     if (value instanceof ReportedValue.Rate rate) {
-      String time = Shown.number(rate.personTime()) + " patient-" + rate.unit().symbol();
-      return new Values(rate.events() + " in " + time, "");
+      return rate(rate);
     }
     if (value instanceof ReportedValue.Effect effect) {
       return effect(effect);
@@ -63,6 +66,24 @@ public record Values(String counted, String share) {
     }
     ReportedValue.Statement statement = (ReportedValue.Statement) value;
     return new Values("“" + statement.words() + "”", "");
+  }
+
+  /**
+   * The rate for each 100 units of time, since small numbers are hard to read. A time next to 0,
+   * over which limits are endless, leaves the count alone.
+   */
+  private static Values rate(ReportedValue.Rate rate) {
+    String time = "patient-" + rate.unit().symbol();
+    String counted = rate.events() + " in " + Shown.number(rate.personTime()) + " " + time;
+    Interval ofCount = RateInterval.EXACT_POISSON.of(new ArmRate(rate.events(), 1), LEVEL);
+    double factor = PER / rate.personTime();
+    if (!Double.isFinite(factor * ofCount.upper())) {
+      return new Values(counted, "");
+    }
+    Estimate each =
+        Estimate.of(factor * rate.events(), factor * ofCount.lower(), factor * ofCount.upper());
+    String shown = Shown.estimate(Measure.mean(time), each);
+    return new Values(counted, shown.replace(" (", " in " + PER + " " + time + " ("));
   }
 
   private static Values effect(ReportedValue.Effect effect) {

@@ -7,6 +7,7 @@ import gapwise.evidence.Design;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
 import gapwise.search.IndexedArm;
+import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -65,6 +66,11 @@ class EvidenceGridTest {
       @Override
       public int count(SearchRequest request) {
         return arms.length;
+      }
+
+      @Override
+      public Optional<LooseWords> looseWords(String text) {
+        throw new UnsupportedOperationException();
       }
 
       @Override

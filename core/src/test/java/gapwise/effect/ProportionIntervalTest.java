@@ -88,6 +88,22 @@ class ProportionIntervalTest {
     assertEquals(1, interval.upper());
   }
 
+  /** Limits of a count of 1, 4, 10 and 137 over 24.19893: poisson.test of R 4, default interval. */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 1, 0.02531780798, 5.571643391",
+    "4, 1, 1.089865374, 10.24158868",
+    "10, 1, 4.795388696, 18.39035604",
+    "137, 24.19893, 4.7531248, 6.6927093"
+  })
+  void anExactRateIntervalIsThatOfAnotherProgram(
+      double events, double time, double lower, double upper) {
+    Interval interval = RateInterval.EXACT_POISSON.of(new ArmRate(events, time), 0.95);
+    // ten or eight digits are printed
+    assertEquals(lower, interval.lower(), 1e-8 * upper);
+    assertEquals(upper, interval.upper(), 1e-8 * upper);
+  }
+
   @Test
   void anExactRateIntervalCoversTheClosedFormAtNoEvents() {
     // Garwood 1936: with no event the upper limit is -log(alpha/2) over the person-time.

@@ -100,6 +100,20 @@ class FreeTextTest {
   }
 
   @Test
+  void thatNoArmHasAllWordsIsSaidWithTheWordsThatStandNowhere() {
+    LooseWords apart = search.looseWords("antibiotic blast").orElseThrow();
+    assertEquals(List.of(), apart.nowhere());
+    assertTrue(apart.sentence().contains("“antibiotic” and “blast” together"), apart.sentence());
+    LooseWords one = search.looseWords("docking xyzzyqwert").orElseThrow();
+    assertEquals(List.of("xyzzyqwert"), one.nowhere());
+    assertTrue(one.sentence().endsWith("Found nowhere here: “xyzzyqwert”."), one.sentence());
+    LooseWords phrase = search.looseWords("\"defects long\"").orElseThrow();
+    assertEquals("“defects long” stands nowhere here.", phrase.sentence());
+    assertEquals(Optional.empty(), search.looseWords("docking defects"));
+    assertEquals(Optional.empty(), search.looseWords("the of"));
+  }
+
+  @Test
   void aPhraseInQuotationMarksIsFoundInItsOrder() {
     assertEquals(Set.of("rings"), found("\"long defects\""));
     assertEquals(Set.of("defect-docking"), found("“docking defects”"));

@@ -42,6 +42,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -424,6 +425,44 @@ class SelectorTest {
     assertEquals(
         List.of("three cortices 2", "walking without pain 1"),
         selection.definitions().stream().map(d -> d.code() + " " + d.arms()).toList());
+  }
+
+  @Test
+  void seriesThatDefineTheOutcomeInSeveralWaysAreSaidToMixThem() {
+    home.keep(
+        study("a", events(5, 6).definition("three cortices").build()),
+        study("b", events(5, 6).definition("walking without pain").build()),
+        study("c", events(5, 6).build()));
+    Selection mixed = home.selector.select(about(UNION));
+    assertEquals(List.of("definitions-mixed"), noteCodes(mixed));
+    String message = mixed.notes().get(0).message();
+    assertTrue(message.contains("in 2 ways"), message);
+    assertTrue(message.contains("1 of 3 do not say how"), message);
+    Selection one =
+        home.selector.select(about(UNION).withDefinition(Optional.of("three cortices")));
+    assertEquals(List.of(), noteCodes(one));
+  }
+
+  @Test
+  void thatAnyWordOfTheSearchWasEnoughIsNoted() {
+    home.keep(study("a", union(5, 6)));
+    SearchRequest words =
+        new SearchRequest(
+            "invented xyzzyqwert",
+            Set.of(),
+            Set.of(),
+            Set.of(),
+            Set.of(),
+            Set.of(),
+            Set.of(),
+            OptionalInt.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
+            SearchRequest.DefectMatch.OVERLAP);
+    Selection selection = home.selector.select(about(UNION).withAmong(words));
+    assertEquals(List.of("a"), studies(selection));
+    assertEquals(List.of("not-all-words-found"), noteCodes(selection));
+    assertTrue(selection.notes().get(0).message().contains("nowhere here: “xyzzyqwert”"));
   }
 
   @Test

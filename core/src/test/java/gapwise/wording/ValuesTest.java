@@ -2,6 +2,7 @@ package gapwise.wording;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.EventCount;
 import gapwise.evidence.Outcome;
@@ -55,5 +56,27 @@ class ValuesTest {
   void complicationsOfSeveralToAPatientAreNoShare() {
     assertEquals(
         "406 events among 282 patients", Values.asReported(ONE_OF_EACH_FORM.get(3)).counted());
+  }
+
+  /** 4 events in 12 years: poisson.test(4, 12) of R 4 gives 0.09082211 to 0.85346573 a year. */
+  @Test
+  void aRateStandsWithItsExactIntervalForEachHundredUnitsOfTime() {
+    Values values = Values.asReported(new ReportedValue.Rate(4, 12, Unit.YEARS));
+    assertEquals("4 in 12.0 patient-years", values.counted());
+    assertEquals("33.3 in 100 patient-years (9.1 to 85.3)", values.share());
+  }
+
+  /** No event in 100 months: the upper limit is -log(0.025) = 3.689 by the closed form. */
+  @Test
+  void noEventInSomeTimeHasAnUpperLimit() {
+    Values values = Values.asReported(new ReportedValue.Rate(0, 100, Unit.MONTHS));
+    assertEquals("0.00 in 100 patient-months (0.00 to 3.7)", values.share());
+  }
+
+  @Test
+  void aTimeTooShortForALimitLeavesTheCountAlone() {
+    Values values = Values.asReported(new ReportedValue.Rate(3, Double.MIN_NORMAL, Unit.YEARS));
+    assertTrue(values.counted().startsWith("3 in "), values.counted());
+    assertEquals("", values.share());
   }
 }

@@ -14,6 +14,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -114,6 +116,40 @@ class CommandsTest {
     assertEquals(16, MAPPER.readTree(called.out()).at("/data/studies").asInt());
     assertTrue(Files.readString(figures.resolve("evidence.svg")).contains("Alder Bay 2008"));
     assertTrue(Files.readString(figures.resolve("evidence.csv")).contains("Alder Bay 2008"));
+  }
+
+  /** Sizes of sheets: a slide of 16 to 9 is 1280 by 720, an A4 page 210 by 297 mm (ISO 216). */
+  @Test
+  void figuresAreDrawnForTheMediumThatIsNamed() throws Exception {
+    Path slides = folder.resolve("slides");
+    String plan = plan();
+    Called slide = call("run", plan, "--figures", slides.toString(), "--figures-for", "slide");
+    assertEquals(0, slide.exit(), slide.err());
+    assertEquals(16.0 / 9, widthOverHeight(slides.resolve("plan.svg")), 0.01);
+    Path pages = folder.resolve("pages");
+    assertEquals(0, call("run", plan, "--figures", pages.toString(), "--figures-for", "a4").exit());
+    assertEquals(210.0 / 297, widthOverHeight(pages.resolve("plan.svg")), 0.01);
+    assertEquals(
+        Files.readString(slides.resolve("plan.csv")),
+        Files.readString(pages.resolve("plan.csv")),
+        "the numbers do not depend on the medium");
+  }
+
+  private static double widthOverHeight(Path svg) throws Exception {
+    Matcher box =
+        Pattern.compile("viewBox=\"0 0 ([0-9.]+) ([0-9.]+)\"").matcher(Files.readString(svg));
+    assertTrue(box.find(), "a drawing has its size");
+    return Double.parseDouble(box.group(1)) / Double.parseDouble(box.group(2));
+  }
+
+  @Test
+  void aMediumThatThereIsNotIsToldWithThoseThereAreAndNothingIsRun() throws Exception {
+    Path figures = folder.resolve("figures");
+    Called called = call("run", plan(), "--figures", figures.toString(), "--figures-for", "poster");
+    assertEquals(2, called.exit());
+    assertTrue(called.err().contains("'poster'; expected one of slide, column"), called.err());
+    assertEquals("", called.out());
+    assertFalse(Files.exists(figures));
   }
 
   @Test

@@ -39,6 +39,7 @@ public final class Api {
     new BySizeApi(home.answers(), edition).addTo(routes);
     new FunnelApi(home.answers(), edition).addTo(routes);
     new CaseApi(home.answers(), edition).addTo(routes);
+    new ClaimApi(home.claims()).addTo(routes);
     new PlanFigureApi(home.answers(), edition).addTo(routes);
     new ImportsApi(jobs).addTo(routes);
     routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));

@@ -32,6 +32,7 @@ public final class Home implements AutoCloseable {
   private final EvidenceBase base;
   private final Selector selector;
   private final Answers answers;
+  private final LatestClaims claims;
 
   private final Path folder;
 
@@ -43,6 +44,7 @@ public final class Home implements AutoCloseable {
     this.base = new EvidenceBase(store);
     this.selector = new Selector(search, base);
     this.answers = new Answers(new LatestSelections(selector, search));
+    this.claims = new LatestClaims(answers, search);
   }
 
   /** Opens a home folder, making it when it is not there. */
@@ -97,6 +99,11 @@ public final class Home implements AutoCloseable {
   /** Answers to questions, and the runner of plans. */
   public Answers answers() {
     return answers;
+  }
+
+  /** Claims, examined. */
+  public LatestClaims claims() {
+    return claims;
   }
 
   /** Rows that answer a question, read anew. */

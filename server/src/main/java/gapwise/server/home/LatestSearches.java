@@ -1,6 +1,7 @@
 package gapwise.server.home;
 
 import gapwise.search.IndexedArm;
+import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -52,6 +53,11 @@ final class LatestSearches implements StudySearch {
   @Override
   public Optional<String> didYouMean(SearchRequest request) {
     return search.didYouMean(request);
+  }
+
+  @Override
+  public Optional<LooseWords> looseWords(String text) {
+    return search.looseWords(text);
   }
 
   @Override

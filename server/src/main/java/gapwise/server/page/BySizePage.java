@@ -40,7 +40,8 @@ public final class BySizePage {
   static final String PATH = "/by-size";
 
   /** Names that only this page and the pooled one read. */
-  private static final List<String> OWN = List.of("shape", "cuts", "clock", "least");
+  private static final List<String> OWN =
+      List.of("shape", "cuts", "clock", "least", Definitions.NAME);
 
   private static final int MOST_CUTS = 12;
 
@@ -104,6 +105,7 @@ public final class BySizePage {
    * @param cuts the cuts between bands as the address gives them
    * @param selection the rows; empty where no outcome is chosen
    * @param plan the plan of the line as text
+   * @param definitions how the series define the outcome
    */
   public record View(
       Site site,
@@ -116,7 +118,22 @@ public final class BySizePage {
       List<Band> bands,
       String cuts,
       Optional<Selection> selection,
-      String plan) {
+      String plan,
+      Definitions definitions) {
+
+    /** What narrows the result, each with the address without it. */
+    public List<FilterForm.On> on() {
+      return Stream.concat(form.on().stream(), Definitions.taken(PATH, form.address()).stream())
+          .toList();
+    }
+
+    /** What must be known of the series taken together. */
+    public List<String> aboutSeries() {
+      return selection.stream()
+          .flatMap(rows -> rows.notes().stream())
+          .map(Problem::message)
+          .toList();
+    }
 
     /** Address of a download. */
     public String download(String name) {
@@ -220,7 +237,8 @@ public final class BySizePage {
         List.of(),
         form.address().first("cuts"),
         Optional.empty(),
-        "");
+        "",
+        Definitions.NONE);
   }
 
   private View answered(FilterForm form, LengthAnswer told, List<Double> cuts) {
@@ -237,7 +255,8 @@ public final class BySizePage {
         bands(form.address(), answer.selection(), cuts),
         form.address().first("cuts"),
         Optional.of(answer.selection()),
-        answer.plan().map(ObjectNode::toPrettyString).orElse(""));
+        answer.plan().map(ObjectNode::toPrettyString).orElse(""),
+        Definitions.of(PATH, form.address(), answers, answer.question()));
   }
 
   private static Drawn drawn(Address address, Bubble bubble) {

@@ -15,11 +15,11 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
- * Reads a claim from an address: {@code a}, {@code says} (more, less), {@code outcome}, {@code b};
- * {@code outcome-b}, {@code clock}, {@code clock-b}, {@code definition}, {@code least}, {@code
- * differ}, and the filters.
+ * Reads a claim, for its page and the API, from an address: {@code a}, {@code says} (more, less),
+ * {@code outcome}, {@code b}; {@code outcome-b}, {@code clock}, {@code clock-b}, {@code
+ * definition}, {@code least}, {@code differ}, and the filters.
  */
-final class ClaimAddress {
+public final class ClaimAddress {
   /** Names that only this page reads. */
   static final List<String> OWN =
       List.of("a", "says", "b", "outcome-b", "clock", "clock-b", "definition", "differ", "ways");
@@ -36,7 +36,7 @@ final class ClaimAddress {
    *
    * @throws WrongInputException with everything that is wrong in the address
    */
-  static Optional<Claim> claim(Address address) {
+  public static Optional<Claim> claim(Address address) {
     return new ClaimAddress(address).read();
   }
 
@@ -45,7 +45,7 @@ final class ClaimAddress {
    *
    * @throws WrongInputException if it is no number from 0 to 99
    */
-  static OptionalDouble difference(Address address) {
+  public static OptionalDouble difference(Address address) {
     String text = address.first("differ");
     if (text.isEmpty()) {
       return OptionalDouble.empty();

@@ -1,11 +1,9 @@
 package gapwise.server.page;
 
 import gapwise.answer.AnswerForest;
-import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.PlainForest;
 import gapwise.claim.Claim;
-import gapwise.claim.Claims;
 import gapwise.claim.Settling;
 import gapwise.claim.Verdict;
 import gapwise.claim.Verdict.Examined;
@@ -21,7 +19,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
-import gapwise.server.home.Latest;
+import gapwise.server.home.LatestClaims;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -33,32 +31,26 @@ import java.util.function.Supplier;
 
 /** A claim put together from its parts, and what may honestly be said of it. */
 public final class ClaimPage {
-  private static final int KEPT = 200;
-
   static final String PATH = "/claim";
   private static final String WAYS = PATH + "/ways";
 
   private final Templates templates;
   private final Sites sites;
   private final StudySearch search;
-  private final Claims claims;
-  private final Latest<Claim, Verdict> verdicts;
-  private final Latest<Claim, Ways> ways;
+  private final LatestClaims claims;
   private final Supplier<Edition> edition;
 
   public ClaimPage(
       Templates templates,
       Sites sites,
       StudySearch search,
-      Answers answers,
+      LatestClaims claims,
       Supplier<Edition> edition) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
-    this.claims = new Claims(answers);
+    this.claims = claims;
     this.edition = edition;
-    verdicts = new Latest<>(KEPT, claims::examine);
-    ways = new Latest<>(KEPT, claim -> claims.ways(examined(claim).orElseThrow()));
   }
 
   /** A link to take instead. */
@@ -116,13 +108,7 @@ public final class ClaimPage {
                           "counted from " + clock.label(),
                           PATH,
                           form.address().without(List.of("clock", "clock-b")))));
-      if (!form.address().first("definition").isEmpty()) {
-        on.add(
-            new FilterForm.On(
-                "defined as “" + form.address().first("definition") + "”",
-                PATH,
-                form.address().without(List.of("definition"))));
-      }
+      Definitions.taken(PATH, form.address()).ifPresent(on::add);
       return on;
     }
 
@@ -148,8 +134,10 @@ public final class ClaimPage {
               .with("outcome", form.address().first("outcome"))
               .with("method", form.address().first("a"))
               .and("method", form.address().first("b"));
-      String clock = form.address().first("clock");
-      return (clock.isEmpty() ? methods : methods.with("clock", clock)).at(PooledPage.PATH);
+      for (String kept : List.of("clock", Definitions.NAME, "least")) {
+        methods = methods.with(kept, form.address().first(kept));
+      }
+      return methods.at(PooledPage.PATH);
     }
 
     /** Address of the series behind the claim. */
@@ -186,14 +174,9 @@ public final class ClaimPage {
   private void showWays(Context context) {
     Claim claim =
         ClaimAddress.claim(new Address(context.queryParamMap()))
-            .filter(asked -> examined(asked).isPresent())
+            .filter(asked -> claims.examined(asked).isPresent())
             .orElseThrow(() -> new NotFoundResponse("There is no such claim to analyse."));
-    templates.show(context, "ClaimWays", ways.at(search.shownChange(), claim));
-  }
-
-  private Optional<Examined> examined(Claim claim) {
-    Verdict verdict = verdicts.at(search.shownChange(), claim);
-    return Optional.of(verdict).filter(Examined.class::isInstance).map(Examined.class::cast);
+    templates.show(context, "ClaimWays", claims.ways(claim));
   }
 
   /**
@@ -205,8 +188,7 @@ public final class ClaimPage {
     SearchAnswer found =
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
     FilterForm form = FilterForm.of(PATH, address, request, found);
-    long now = search.shownChange();
-    Optional<Verdict> verdict = claim.map(asked -> verdicts.at(now, asked));
+    Optional<Verdict> verdict = claim.map(claims::verdict);
     Optional<Examined> examined =
         verdict.filter(Examined.class::isInstance).map(Examined.class::cast);
     return new View(
@@ -218,7 +200,7 @@ public final class ClaimPage {
         examined.map(told -> claims.settle(told, ClaimAddress.difference(address))),
         address.first("ways").isEmpty() || examined.isEmpty()
             ? Optional.empty()
-            : Optional.of(ways.at(now, claim.orElseThrow())),
+            : claim.map(claims::ways),
         verdict.map(told -> offers(address, told)).orElse(List.of()));
   }
 

@@ -32,6 +32,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** One outcome pooled over the groups that the filters find, told first and drawn then. */
 public final class PooledPage {
@@ -90,6 +91,7 @@ public final class PooledPage {
    * @param selection the rows; empty where no outcome is chosen
    * @param plan the plan as text
    * @param filters address of the studies with the same filters
+   * @param definitions how the series define the outcome
    */
   public record View(
       Site site,
@@ -106,7 +108,14 @@ public final class PooledPage {
       List<Reason> leftOut,
       Optional<Selection> selection,
       String plan,
-      String filters) {
+      String filters,
+      Definitions definitions) {
+
+    /** What narrows the result, each with the address without it. */
+    public List<FilterForm.On> on() {
+      return Stream.concat(form.on().stream(), Definitions.taken(PATH, form.address()).stream())
+          .toList();
+    }
 
     /** Address of a download of this result. */
     public String download(String name) {
@@ -212,8 +221,18 @@ public final class PooledPage {
       throw wrong("least", least, "a number of patients such as 5");
     }
     int minimum = least.isEmpty() ? Question.USUAL_MINIMUM_PATIENTS : Integer.parseInt(least);
+    if (address.all(Definitions.NAME).size() > 1) {
+      throw wrong(
+          Definitions.NAME,
+          String.join("', '", address.all(Definitions.NAME)),
+          "one definition at a time");
+    }
+    Optional<String> definition =
+        Optional.of(address.first(Definitions.NAME)).filter(words -> !words.isEmpty());
     return outcome.map(
-        asked -> new Question(asked, request.withOutcomes(Set.of()), clock, minimum));
+        asked ->
+            new Question(asked, request.withOutcomes(Set.of()), clock, minimum)
+                .withDefinition(definition));
   }
 
   private static WrongInputException wrong(String name, String found, String expected) {
@@ -231,7 +250,8 @@ public final class PooledPage {
     SearchAnswer found =
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
     FilterForm form = FilterForm.of(PATH, address, request, found);
-    String filters = address.without(List.of("clock", "least")).at(StudiesPage.PATH);
+    String filters =
+        address.without(List.of("clock", "least", Definitions.NAME)).at(StudiesPage.PATH);
     Optional<Question> question = question(address);
     if (question.isEmpty()) {
       return new View(
@@ -249,7 +269,8 @@ public final class PooledPage {
           List.of(),
           Optional.empty(),
           "",
-          filters);
+          filters,
+          Definitions.NONE);
     }
     return answered(form, filters, answers.ask(question.get()));
   }
@@ -272,7 +293,8 @@ public final class PooledPage {
         PooledNotes.leftOut(answer.selection()),
         Optional.of(answer.selection()),
         answer.plan().map(ObjectNode::toPrettyString).orElse(""),
-        filters);
+        filters,
+        Definitions.of(PATH, form.address(), answers, answer.question()));
   }
 
   private static Drawn drawn(Address address, Forest forest) {

@@ -91,7 +91,7 @@ public final class WebServer implements AutoCloseable {
               new BySizePage(templates, sites, home.search(), answers, edition).addTo(routes);
               new MapPage(templates, sites, home.search(), home::study, edition).addTo(routes);
               new CasePage(templates, sites, answers, edition).addTo(routes);
-              new ClaimPage(templates, sites, home.search(), answers, edition).addTo(routes);
+              new ClaimPage(templates, sites, home.search(), home.claims(), edition).addTo(routes);
               new ImportPage(templates, sites, jobs, home::study).addTo(routes);
               new MethodPage(templates, sites).addTo(routes);
               new Api(home, jobs, edition).addTo(routes);

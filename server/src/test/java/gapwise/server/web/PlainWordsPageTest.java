@@ -1,6 +1,7 @@
 package gapwise.server.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.URI;
@@ -59,6 +60,17 @@ class PlainWordsPageTest {
     assertEquals(
         "/studies?order=title&method=allograft",
         answer.headers().firstValue("HX-Redirect").orElseThrow());
+  }
+
+  @Test
+  void thatAnyWordWasEnoughIsSaidOnTheListAndBesideWhatIsPooledFromIt() throws Exception {
+    String page = get("/studies?q=invented+income").body();
+    assertTrue(
+        page.contains("No group here has all the words “invented” and “income” together"), page);
+    assertTrue(page.contains("Found nowhere here: “income”."), page);
+    String pooled = get("/pooled?outcome=union&q=invented+income").body();
+    assertTrue(pooled.contains("Found nowhere here: “income”."), pooled);
+    assertFalse(get("/studies?q=invented+series").body().contains("loose-words"));
   }
 
   @Test
