@@ -45,6 +45,7 @@ final class Finder {
         totals.patients(),
         hits(RequestQueries.narrowed(request, words), sort(order), offset, limit),
         totals.facets(),
+        allWordsFound ? Optional.empty() : Optional.of(loose(text)),
         allWordsFound ? Optional.empty() : didYouMean(request));
   }
 
@@ -79,9 +80,10 @@ final class Finder {
 
   Optional<LooseWords> looseWords(String typed) throws IOException {
     FreeText text = FreeText.of(typed, analyzer);
-    if (text.isEmpty() || searcher.count(text.all()) > 0) {
-      return Optional.empty();
-    }
+    return allFound(text) ? Optional.empty() : Optional.of(loose(text));
+  }
+
+  private LooseWords loose(FreeText text) throws IOException {
     List<String> words = new ArrayList<>();
     List<String> nowhere = new ArrayList<>();
     for (FreeText.Part part : text.parts()) {
@@ -90,7 +92,7 @@ final class Finder {
         nowhere.add(part.typed());
       }
     }
-    return Optional.of(new LooseWords(words, nowhere));
+    return new LooseWords(words, nowhere);
   }
 
   boolean holdsInvented() throws IOException {

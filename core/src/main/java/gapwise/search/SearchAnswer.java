@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param patients patients of those arms that say how many they have
  * @param hits the arms of the page asked for, best or first first
  * @param facets counts beside each filter
+ * @param looseWords said where no arm has all words, so that any of them was enough
  * @param didYouMean another spelling that would find more, when little was found
  */
 public record SearchAnswer(
@@ -20,11 +21,13 @@ public record SearchAnswer(
     long patients,
     List<ArmHit> hits,
     List<Facet> facets,
+    Optional<LooseWords> looseWords,
     Optional<String> didYouMean) {
 
   public SearchAnswer {
     hits = List.copyOf(hits);
     facets = List.copyOf(facets);
+    Objects.requireNonNull(looseWords, "looseWords");
     Objects.requireNonNull(didYouMean, "didYouMean");
   }
 

@@ -17,6 +17,9 @@ final class LatestSearches implements StudySearch {
   /** An answer is a few kilobytes. */
   private static final int MOST = 200;
 
+  /** Longer answers are those of exports, which nobody asks for again. */
+  private static final int MOST_HITS = 100;
+
   private final StudySearch search;
   private final Latest<Asked, SearchAnswer> latest;
 
@@ -32,7 +35,9 @@ final class LatestSearches implements StudySearch {
 
   @Override
   public SearchAnswer search(SearchRequest request, Order order, int offset, int limit) {
-    return latest.at(search.shownChange(), new Asked(request, order, offset, limit));
+    return limit > MOST_HITS
+        ? search.search(request, order, offset, limit)
+        : latest.at(search.shownChange(), new Asked(request, order, offset, limit));
   }
 
   @Override

@@ -49,7 +49,7 @@ public final class EvidencePage {
     static final Glance NONE =
         new Glance(
             -1,
-            new SearchAnswer(0, 0, 0, List.of(), List.of(), Optional.empty()),
+            new SearchAnswer(0, 0, 0, List.of(), List.of(), Optional.empty(), Optional.empty()),
             new EvidenceMap(
                 List.of(), List.of(), new EvidenceMap.Places(List.of(), NO_PLACE, NO_PLACE)),
             new YearBars(List.of(), 0),

@@ -6,6 +6,7 @@ import gapwise.evidence.Coded;
 import gapwise.evidence.Design;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
+import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.wording.Defects;
@@ -27,9 +28,15 @@ import java.util.stream.Collectors;
  * @param groups filters of several choices
  * @param families outcomes by family
  * @param on what narrows the list now, each with the address without it
+ * @param loose said where no group has all words, so that any of them was enough
  */
 public record FilterForm(
-    Address address, List<Band> bands, List<Group> groups, List<Family> families, List<On> on) {
+    Address address,
+    List<Band> bands,
+    List<Group> groups,
+    List<Family> families,
+    List<On> on,
+    Optional<String> loose) {
 
   /** Names that start a list anew when a filter changes. */
   private static final List<String> PLACE = List.of("page");
@@ -90,7 +97,8 @@ public record FilterForm(
         bands(path, address),
         groups,
         families(counts.get("outcomes"), address),
-        on(path, address, request));
+        on(path, address, request),
+        answer.looseWords().map(LooseWords::sentence));
   }
 
   private static Map<String, Map<String, Integer>> counts(SearchAnswer answer) {

@@ -57,8 +57,12 @@ final class StudiesExport {
   }
 
   private Origin origin(Address address) {
+    String selection = address.without(List.of("page")).at(StudiesPage.PATH);
     return new Origin(
-        address.without(List.of("page")).at(StudiesPage.PATH),
+        search
+            .looseWords(Filters.read(address).text())
+            .map(loose -> selection + " " + loose.sentence())
+            .orElse(selection),
         LocalDate.now(clock).toString(),
         search.shownChange());
   }

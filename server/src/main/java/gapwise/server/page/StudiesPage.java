@@ -2,7 +2,6 @@ package gapwise.server.page;
 
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Study;
-import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -61,7 +60,6 @@ public final class StudiesPage {
    * @param columns columns to choose from
    * @param plain address of the page with nothing narrowed
    * @param aside joining words that were typed and say nothing alone; may be empty
-   * @param looseWords said where no group has all words, so that any of them is enough
    * @param didYouMean another spelling with its address
    * @param wider when nothing fits: what taking one filter off would leave, with its address
    * @param pool address of the pooled result of what was found
@@ -78,7 +76,6 @@ public final class StudiesPage {
       List<Sorting> columns,
       String plain,
       String aside,
-      Optional<String> looseWords,
       Optional<FilterForm.On> didYouMean,
       List<FilterForm.On> wider,
       String pool) {
@@ -155,7 +152,6 @@ public final class StudiesPage {
         offered(columns),
         new Address(Map.of(ListColumn.NAME, address.all(ListColumn.NAME))).at(PATH),
         address.first(TypedWords.ASIDE),
-        search.looseWords(request.text()).map(LooseWords::sentence),
         answer.didYouMean().map(text -> new FilterForm.On(text, PATH, address.with("q", text))),
         answer.arms() == 0 ? wider(form.on()) : List.of(),
         address

@@ -70,6 +70,8 @@ class PlainWordsPageTest {
     assertTrue(page.contains("Found nowhere here: “income”."), page);
     String pooled = get("/pooled?outcome=union&q=invented+income").body();
     assertTrue(pooled.contains("Found nowhere here: “income”."), pooled);
+    String map = get("/map?q=invented+income").body();
+    assertTrue(map.contains("Found nowhere here: “income”."), map);
     assertFalse(get("/studies?q=invented+series").body().contains("loose-words"));
   }
 
