@@ -49,24 +49,27 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
       studies += pass.studies;
       patients += pass.patients;
     }
-    List<Facet> facets = new ArrayList<>();
-    counted(passes)
-        .forEach((filter, counts) -> facets.add(new Facet(filter.field(), mostFirst(counts))));
-    return new Totals(arms, studies, patients, facets);
+    return new Totals(arms, studies, patients, facets(passes, arms));
   }
 
-  private static Map<Filter, Map<String, Integer>> counted(Collection<Pass> passes)
-      throws IOException {
+  private static List<Facet> facets(Collection<Pass> passes, int arms) throws IOException {
     Map<Filter, Map<String, Integer>> counted = new EnumMap<>(Filter.class);
+    int[] without = new int[Filter.values().length];
+    Arrays.fill(without, arms);
     for (Filter filter : Filter.values()) {
       counted.put(filter, new TreeMap<>());
     }
     for (Pass pass : passes) {
       for (FilterColumn column : pass.finished) {
         column.addTo(counted.get(column.filter()));
+        without[column.filter().ordinal()] += column.failedAlone();
       }
     }
-    return counted;
+    List<Facet> facets = new ArrayList<>();
+    counted.forEach(
+        (filter, counts) ->
+            facets.add(new Facet(filter.field(), mostFirst(counts), without[filter.ordinal()])));
+    return facets;
   }
 
   private static List<SearchAnswer.Count> mostFirst(Map<String, Integer> counts) {
@@ -121,7 +124,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
         }
       }
       if (failed != null) {
-        failed.count();
+        failed.countFailedAlone();
         return;
       }
       Arrays.stream(columns).forEach(FilterColumn::count);

@@ -16,6 +16,7 @@ final class FilterColumn {
   private final int[] arms;
   private int[] current = new int[8];
   private int held;
+  private int failedAlone;
 
   FilterColumn(Filter filter, SortedSetDocValues values, Set<String> codes) throws IOException {
     this.filter = filter;
@@ -59,6 +60,16 @@ final class FilterColumn {
     for (int i = 0; i < held; i++) {
       arms[current[i]]++;
     }
+  }
+
+  /** Counts the arm last read as one that this filter alone keeps out. */
+  void countFailedAlone() {
+    count();
+    failedAlone++;
+  }
+
+  int failedAlone() {
+    return failedAlone;
   }
 
   void addTo(Map<String, Integer> counts) throws IOException {

@@ -7,10 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.apache.lucene.analysis.Analyzer;
-import org.apache.lucene.index.DocValues;
-import org.apache.lucene.index.LeafReaderContext;
-import org.apache.lucene.index.ReaderUtil;
-import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
@@ -121,27 +117,7 @@ final class Finder {
       return List.of();
     }
     ScoreDoc[] found = searcher.search(query, wanted, sort).scoreDocs;
-    List<ArmHit> hits = new ArrayList<>();
-    for (int i = offset; i < found.length; i++) {
-      hits.add(hit(found[i].doc));
-    }
-    return hits;
-  }
-
-  private ArmHit hit(int document) throws IOException {
-    List<LeafReaderContext> leaves = searcher.getIndexReader().leaves();
-    LeafReaderContext leaf = leaves.get(ReaderUtil.subIndex(document, leaves));
-    return new ArmHit(
-        text(leaf, ArmDocuments.STUDY, document), text(leaf, ArmDocuments.ARM, document));
-  }
-
-  private static String text(LeafReaderContext leaf, String field, int document)
-      throws IOException {
-    SortedDocValues values = DocValues.getSorted(leaf.reader(), field);
-    if (!values.advanceExact(document - leaf.docBase)) {
-      throw new IOException("an arm of the index has no " + field);
-    }
-    return values.lookupOrd(values.ordValue()).utf8ToString();
+    return HitReader.read(searcher.getIndexReader(), found, offset);
   }
 
   private static Sort sort(StudySearch.Order order) {

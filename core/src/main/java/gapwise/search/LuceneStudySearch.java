@@ -26,6 +26,7 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
   private final Follower follower;
   private final Object turn = new Object();
   private volatile long shown;
+  private volatile boolean invented;
   private volatile boolean closed;
 
   private LuceneStudySearch(Analyzer analyzer, IndexWriter writer, Follower follower)
@@ -125,6 +126,7 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
 
   private void show() throws IOException {
     searchers.maybeRefreshBlocking();
+    invented = ask(Finder::holdsInvented);
     shown = follower.reached();
   }
 
@@ -169,7 +171,7 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
 
   @Override
   public boolean holdsInvented() {
-    return ask(Finder::holdsInvented);
+    return invented;
   }
 
   @Override

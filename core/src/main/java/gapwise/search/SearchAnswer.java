@@ -46,8 +46,9 @@ public record SearchAnswer(
    * @param filter name of the filter as in {@link SearchRequest}: methods, bones, segments,
    *     infected, designs, outcomes
    * @param counts values with at least one arm, most first
+   * @param without arms that there would be with this filter off
    */
-  public record Facet(String filter, List<Count> counts) {
+  public record Facet(String filter, List<Count> counts, int without) {
     public Facet {
       counts = List.copyOf(counts);
     }

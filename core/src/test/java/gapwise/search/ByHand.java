@@ -20,6 +20,9 @@ import java.util.stream.Stream;
 
 /** Answers requests without text by looking at every arm, to hold the index against. */
 final class ByHand {
+  private static final List<String> FILTERS =
+      List.of("methods", "bones", "segments", "infected", "designs", "outcomes");
+
   private final List<Study> studies;
   private final Map<String, Set<String>> known = new TreeMap<>();
 
@@ -39,18 +42,31 @@ final class ByHand {
   /** Beside each filter, the arms of each value that fail no other filter. */
   Map<String, Map<String, Integer>> facets(SearchRequest request) {
     Map<String, Map<String, Integer>> facets = new TreeMap<>();
-    for (String filter :
-        List.of("methods", "bones", "segments", "infected", "designs", "outcomes")) {
+    for (String filter : FILTERS) {
       Map<String, Integer> counts = facets.computeIfAbsent(filter, f -> new TreeMap<>());
       each(
-          (study, arm) -> {
-            Set<String> failed = failed(request, study, arm);
-            failed.remove(filter);
-            return inYearsAndLength(request, study, arm) && failed.isEmpty();
-          },
+          (study, arm) -> passesWithout(filter, request, study, arm),
           (study, arm) -> codes(filter, study, arm).forEach(c -> counts.merge(c, 1, Integer::sum)));
     }
     return facets;
+  }
+
+  /** Of each filter, the arms that there would be without it. */
+  Map<String, Integer> without(SearchRequest request) {
+    Map<String, Integer> without = new TreeMap<>();
+    for (String filter : FILTERS) {
+      without.put(filter, 0);
+      each(
+          (study, arm) -> passesWithout(filter, request, study, arm),
+          (study, arm) -> without.merge(filter, 1, Integer::sum));
+    }
+    return without;
+  }
+
+  private boolean passesWithout(String filter, SearchRequest request, Study study, Arm arm) {
+    Set<String> failed = failed(request, study, arm);
+    failed.remove(filter);
+    return inYearsAndLength(request, study, arm) && failed.isEmpty();
   }
 
   long patients(SearchRequest request) {

@@ -64,6 +64,9 @@ class SearchPropertyTest {
       assertEquals(distinct, answer.studies(), request::toString);
       assertEquals(byHand.patients(request), answer.patients(), request::toString);
       assertEquals(byHand.facets(request), facets(answer), request::toString);
+      Map<String, Integer> without = new TreeMap<>();
+      answer.facets().forEach(facet -> without.put(facet.filter(), facet.without()));
+      assertEquals(byHand.without(request), without, request::toString);
       assertEquals(byHand.glances(request), glances(request), request::toString);
       answersWithArms += expected.isEmpty() ? 0 : 1;
     }

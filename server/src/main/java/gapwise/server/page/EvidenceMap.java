@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * How much is recorded of each method at each size of defect, by the mean or median of each group
@@ -50,11 +51,13 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
   /**
    * One place.
    *
-   * @param href address of its studies
+   * @param href address of its studies; empty for none
    * @param depth 0 for none, then 1 to 4 for more
    * @param kinds designs in words, the best first
    */
   public record Cell(Tally tally, String href, int depth, List<String> kinds) {
+    static final Cell NONE = new Cell(Tally.NOTHING, "", 0, List.of());
+
     /** Whether nothing is recorded. */
     public boolean none() {
       return tally.isNothing();
@@ -109,20 +112,26 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
   private static Places places(EvidenceGrid grid, EvidenceGrid.Row row, Address address) {
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < grid.bands().size(); i++) {
-      Address banded =
-          FilterForm.banded(address, FilterForm.BANDS.get(i)).with("match", Filters.BAND);
-      cells.add(cell(row.banded().get(i), banded));
+      double[] band = FilterForm.BANDS.get(i);
+      cells.add(
+          cell(
+              row.banded().get(i),
+              () -> FilterForm.banded(address, band).with("match", Filters.BAND)));
     }
     return new Places(
         List.copyOf(cells),
-        cell(row.unsized(), address.with("match", Filters.UNSIZED)),
-        cell(row.all(), address));
+        cell(row.unsized(), () -> address.with("match", Filters.UNSIZED)),
+        cell(row.all(), () -> address));
   }
 
-  private static Cell cell(Tally tally, Address address) {
+  /** Only places where something is recorded have studies to go to. */
+  private static Cell cell(Tally tally, Supplier<Address> studies) {
+    if (tally.isNothing()) {
+      return Cell.NONE;
+    }
     int arms = tally.arms();
-    int depth = arms == 0 ? 0 : arms < 3 ? 1 : arms < 6 ? 2 : arms < 12 ? 3 : 4;
-    return new Cell(tally, address.at(StudiesPage.PATH), depth, kinds(tally));
+    int depth = arms < 3 ? 1 : arms < 6 ? 2 : arms < 12 ? 3 : 4;
+    return new Cell(tally, studies.get().at(StudiesPage.PATH), depth, kinds(tally));
   }
 
   /** Designs by the kinds that matter at a glance, such as "1 comparison", "2 series". */

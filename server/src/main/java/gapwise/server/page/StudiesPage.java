@@ -10,7 +10,6 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -153,30 +152,10 @@ public final class StudiesPage {
         new Address(Map.of(ListColumn.NAME, address.all(ListColumn.NAME))).at(PATH),
         address.first(TypedWords.ASIDE),
         answer.didYouMean().map(text -> new FilterForm.On(text, PATH, address.with("q", text))),
-        answer.arms() == 0 ? wider(form.on()) : List.of(),
+        answer.arms() == 0 ? Wider.of(search, answer, form) : List.of(),
         address
             .without(List.of("page", "order", ListColumn.NAME, TypedWords.ASIDE))
             .at(PooledPage.PATH));
-  }
-
-  /** Each filter alone taken off, where that leaves anything; most first. */
-  private List<FilterForm.On> wider(List<FilterForm.On> on) {
-    Map<FilterForm.On, Integer> left = new LinkedHashMap<>();
-    for (FilterForm.On one : on) {
-      int arms = search.count(Filters.read(one.rest()));
-      if (arms > 0) {
-        left.put(
-            new FilterForm.On(
-                "without " + one.label() + ": " + Counted.of(arms, "group", "groups"),
-                PATH,
-                one.rest()),
-            arms);
-      }
-    }
-    return left.entrySet().stream()
-        .sorted(Map.Entry.<FilterForm.On, Integer>comparingByValue().reversed())
-        .map(Map.Entry::getKey)
-        .toList();
   }
 
   private SearchAnswer answer(SearchRequest request, StudySearch.Order order, int page) {
