@@ -40,7 +40,7 @@ final class Styles {
     return new Style(
         new Style.Sheet(1280, OptionalDouble.of(720), false, "px", 38, false),
         new Style.Type(30, 21, 20, 17, 16),
-        new Style.Rhythm(34, 21, 13, 6.5, 17, 142, 1));
+        new Style.Rhythm(34, 21, 13, 6.5, 17, 142, 2));
   }
 
   private static Style column() {
