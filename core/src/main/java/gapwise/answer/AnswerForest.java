@@ -176,7 +176,7 @@ public final class AnswerForest {
       case REPORTED -> {}
       case COUNTED_BACK -> parts.add("counted back from a percentage");
       case FROM_PATIENTS -> parts.add("summed up from patients");
-      case FROM_PATIENTS_IN_RANGE -> parts.add("only patients in the range asked for");
+      case FROM_PATIENTS_IN_RANGE -> parts.add("only its patients in range");
       case SUBGROUP ->
           row.report()
               .flatMap(report -> report.subgroup())

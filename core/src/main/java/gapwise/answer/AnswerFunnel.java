@@ -193,7 +193,7 @@ public final class AnswerFunnel {
     told(result, REFUSED).forEach(sentences::add);
     if (funnel.noEffect().isEmpty()) {
       sentences.add(
-          "There are no contours of p: an outcome of one group has no value of no effect.");
+          "No contours of p are drawn: within one group no value stands for “no effect”.");
     }
     return sentences;
   }

@@ -107,8 +107,10 @@ public record ComparisonAlert(List<Line> lines) {
     }
     double shortest = ranges.stream().mapToDouble(LengthRange::fromCentimetres).min().orElse(0);
     double longest = ranges.stream().mapToDouble(LengthRange::toCentimetres).max().orElse(0);
-    String reach = Shown.centimetres(shortest) + " to " + Shown.centimetres(longest) + " cm";
-    return words + "; reported spread " + reach;
+    String from = Shown.centimetres(shortest);
+    String to = Shown.centimetres(longest);
+    // One patient, or all alike, has no spread to tell.
+    return from.equals(to) ? words : words + "; reported spread " + from + " to " + to + " cm";
   }
 
   private static String infected(List<SelectedRow> rows) {

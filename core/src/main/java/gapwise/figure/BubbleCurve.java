@@ -1,8 +1,10 @@
 package gapwise.figure;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 
 /**
  * The line of a bubble plot with its two bands, dashed beyond the data.
@@ -119,16 +121,49 @@ record BubbleCurve(Bubble bubble, Style style, BubbleField field) {
     if (points.size() < 2) {
       return;
     }
+    List<double[]> edge = new ArrayList<>(along(points, upper));
+    List<double[]> back = new ArrayList<>(along(points, lower));
+    Collections.reverse(back);
+    edge.addAll(back);
     StringBuilder path = new StringBuilder();
-    for (Bubble.At at : points) {
-      path.append(path.isEmpty() ? 'M' : 'L');
-      path.append(Svg.at(field.x(at.lengthCentimetres()), field.y(upper.applyAsDouble(at))));
-    }
-    for (int i = points.size() - 1; i >= 0; i--) {
-      Bubble.At at = points.get(i);
-      path.append('L');
-      path.append(Svg.at(field.x(at.lengthCentimetres()), field.y(lower.applyAsDouble(at))));
+    for (double[] corner : edge) {
+      path.append(path.isEmpty() ? 'M' : 'L').append(Svg.at(corner[0], corner[1]));
     }
     svg.shape(path.append('Z').toString(), fill, Ink.BONE_EDGE, 0.9, dashes);
+  }
+
+  /**
+   * One edge of a band, x and y of each corner. Where it leaves the field it has a corner at the
+   * crossing, so that it runs straight into the edge of the field and does not bend before it.
+   */
+  private List<double[]> along(List<Bubble.At> points, ToDoubleFunction<Bubble.At> value) {
+    List<double[]> corners = new ArrayList<>();
+    for (int i = 0; i < points.size(); i++) {
+      Bubble.At at = points.get(i);
+      if (i > 0) {
+        Bubble.At before = points.get(i - 1);
+        crossings(value.applyAsDouble(before), value.applyAsDouble(at))
+            .mapToObj(
+                share -> {
+                  double x = field.x(before.lengthCentimetres());
+                  double y = value.applyAsDouble(before);
+                  return new double[] {
+                    x + share * (field.x(at.lengthCentimetres()) - x),
+                    field.y(y + share * (value.applyAsDouble(at) - y))
+                  };
+                })
+            .forEach(corners::add);
+      }
+      corners.add(new double[] {field.x(at.lengthCentimetres()), field.y(value.applyAsDouble(at))});
+    }
+    return corners;
+  }
+
+  /** Shares of the way from one value to the next at which an end of the axis is crossed. */
+  private DoubleStream crossings(double from, double to) {
+    return DoubleStream.of(field.y().lower(), field.y().upper())
+        .map(end -> (end / field.factor() - from) / (to - from))
+        .filter(share -> 0 < share && share < 1)
+        .sorted();
   }
 }

@@ -99,6 +99,7 @@ record Columns(
         .orElse(0);
   }
 
+  /** Words of a summary reach into the room of the spans, since a summary has none. */
   private static double countsRoom(Forest forest, Style style) {
     DoubleStream rows =
         Stream.concat(
@@ -111,7 +112,8 @@ record Columns(
                 each ->
                     Math.max(
                         style.small().width(each.participants()),
-                        style.small().width(each.seriesWords())));
+                        style.small().width(each.seriesWords())))
+            .map(width -> width - style.rhythm().span());
     double heading = style.small().width(forest.heading().counts());
     return DoubleStream.concat(rows, pooled).reduce(heading, Math::max);
   }

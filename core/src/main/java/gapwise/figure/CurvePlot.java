@@ -26,7 +26,8 @@ final class CurvePlot implements Part {
         figure.curves().stream().mapToDouble(c -> style.text().width(c.name())).max().orElse(0);
     boolean beside = !sheet.stacked();
     labels = beside ? Math.min(longest, sheet.room() * 0.26) : 0;
-    double names = beside ? Math.min(longest + sample() + gap(), sheet.room() * 0.26) : 0;
+    double row = longest + sample() + 1.4 * gap() + halfNumber();
+    double names = beside ? Math.min(row, sheet.room() * 0.3) : 0;
     left = sheet.margin() + Math.max(names, style.small().width("100") + gap());
     right = sheet.right() - (beside ? labels + 2.5 * gap() : style.small().width("00") / 2);
     ticks = figure.timeTicks();
@@ -38,6 +39,11 @@ final class CurvePlot implements Part {
 
   private double sample() {
     return style.type().text() * 2;
+  }
+
+  /** How far a number of patients stands out to the left of the start of the axis. */
+  private double halfNumber() {
+    return style.small().width("000") / 2;
   }
 
   private double headHeight() {
@@ -207,7 +213,8 @@ final class CurvePlot implements Part {
       CurveStroke.of(figure, curve)
           .draw(svg, "M" + Svg.at(margin, nameLine) + "H" + Svg.n(margin + sample()));
       double from = margin + sample() + gap() * 0.6;
-      double to = style.sheet().stacked() ? style.sheet().right() : left - gap();
+      double to =
+          style.sheet().stacked() ? style.sheet().right() : left - halfNumber() - gap() * 0.6;
       svg.text(
           from,
           nameLine + style.text().middleToBaseline(),

@@ -11,8 +11,11 @@ import java.util.List;
  * @param content the field and its key
  */
 record FieldPage(Figure figure, List<String> sentences, Style style, Content content) {
-  /** Share of a landscape page that the field and its key take; the words take the rest. */
-  private static final double FIELD_SHARE = 0.63;
+  /**
+   * Shares of a landscape page that the field and its key may take; the words take the rest. Many
+   * words get a wider column before letters get smaller.
+   */
+  private static final double[] FIELD_SHARES = {0.63, 0.58, 0.53};
 
   /** Step by which a page that the words overfill grows until all stands on it. */
   private static final double STEP = 1.04;
@@ -45,20 +48,25 @@ record FieldPage(Figure figure, List<String> sentences, Style style, Content con
   /** Draws it. A page of fixed shape that the words overfill grows in both directions. */
   Picture draw() {
     Style fitting = style;
-    Plan plan = plan(fitting);
-    while (style.sheet().landscape()
-        && plan.height() > fitting.sheet().pageHeight().orElseThrow()) {
-      fitting = fitting.onSheetLargerBy(STEP);
-      plan = plan(fitting);
+    if (!style.sheet().landscape()) {
+      return drawn(plan(style, 1));
     }
-    return drawn(plan);
+    while (true) {
+      for (double share : FIELD_SHARES) {
+        Plan plan = plan(fitting, share);
+        if (plan.height() <= fitting.sheet().pageHeight().orElseThrow()) {
+          return drawn(plan);
+        }
+      }
+      fitting = fitting.onSheetLargerBy(STEP);
+    }
   }
 
-  private Plan plan(Style on) {
+  private Plan plan(Style on, double share) {
     List<Part> strip =
         figure.provenance().demonstration() ? List.of(Strip.invented(on)) : List.of();
     List<Part> title = List.of(line(on, 0, figure.title(), Lettering.bold(on.type().title()), 0));
-    return on.sheet().landscape() ? landscape(on, strip, title) : upright(on, strip, title);
+    return on.sheet().landscape() ? landscape(on, share, strip, title) : upright(on, strip, title);
   }
 
   private Plan upright(Style on, List<Part> strip, List<Part> title) {
@@ -77,8 +85,8 @@ record FieldPage(Figure figure, List<String> sentences, Style style, Content con
     return new Plan(on, strip, head, main, List.of(), foot, words + PageOfParts.sum(main));
   }
 
-  private Plan landscape(Style on, List<Part> strip, List<Part> title) {
-    Style narrow = on.across(on.sheet().width() * FIELD_SHARE);
+  private Plan landscape(Style on, double share, List<Part> strip, List<Part> title) {
+    Style narrow = on.across(on.sheet().width() * share);
     List<Part> foot = List.of(source(on));
     List<Part> key = content.key(narrow);
     double around =

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * The oval of treatments with their lines and words. On a narrow screen a treatment has a letter
@@ -29,8 +30,30 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
   private record Spot(double x, double y, double radius, double cosine, double sine) {}
 
   private record Box(double left, double top, double right, double bottom) {
+    static Box round(double x, double y, double wide, double tall) {
+      return new Box(x - wide, y - tall, x + wide, y + tall);
+    }
+
     boolean overlaps(Box other) {
       return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+
+    /** Whether the stretch from one spot to another passes through. */
+    boolean isCrossed(Spot one, Spot other) {
+      double[] across = shares(one.x(), other.x(), left, right);
+      double[] down = shares(one.y(), other.y(), top, bottom);
+      return Math.max(across[0], down[0]) <= Math.min(across[1], down[1]);
+    }
+
+    /** The first and last share of the way, from 0 to 1, at which one coordinate is within. */
+    private static double[] shares(double from, double to, double least, double most) {
+      if (from == to) {
+        boolean within = least <= from && from <= most;
+        return within ? new double[] {0, 1} : new double[] {1, 0};
+      }
+      double one = (least - from) / (to - from);
+      double other = (most - from) / (to - from);
+      return new double[] {Math.max(0, Math.min(one, other)), Math.min(1, Math.max(one, other))};
     }
   }
 
@@ -159,27 +182,47 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
       taken.add(new Box(spot.x() - r, spot.y() - r, spot.x() + r, spot.y() + r));
     }
     for (NetworkGraph.Edge edge : graph.edges()) {
-      Spot one = spots.get(edge.one());
-      Spot other = spots.get(edge.other());
       String number = Integer.toString(edge.studies());
       Lettering lettering = Lettering.bold(style.type().small());
       double wide = lettering.width(number) / 2 + 2.5;
       double tall = lettering.size() * 0.56;
-      Box box = null;
-      for (int i = 0; i <= 2 * STEPS; i++) {
-        double place = 0.5 + (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2) * STEP;
-        double x = one.x() + place * (other.x() - one.x());
-        double y = one.y() + place * (other.y() - one.y());
-        Box here = new Box(x - wide, y - tall, x + wide, y + tall);
-        if (box == null || taken.stream().anyMatch(box::overlaps)) {
-          box = here;
-        }
-      }
+      Box box = place(edge, spots, wide, tall, taken);
       taken.add(box);
       svg.rect(box.left(), box.top(), 2 * wide, 2 * tall, Ink.GROUND);
       double baseline = (box.top() + box.bottom()) / 2 + lettering.middleToBaseline();
       svg.text((box.left() + box.right()) / 2, baseline, Svg.Anchor.MIDDLE, lettering, number);
     }
+  }
+
+  /** Where the number of a line stands: near its middle, off other lines if that can be. */
+  private Box place(
+      NetworkGraph.Edge edge, Map<String, Spot> spots, double wide, double tall, List<Box> taken) {
+    Spot one = spots.get(edge.one());
+    Spot other = spots.get(edge.other());
+    List<Box> along =
+        IntStream.rangeClosed(0, 2 * STEPS)
+            .mapToDouble(i -> 0.5 + (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2) * STEP)
+            .mapToObj(
+                share ->
+                    Box.round(
+                        one.x() + share * (other.x() - one.x()),
+                        one.y() + share * (other.y() - one.y()),
+                        wide,
+                        tall))
+            .toList();
+    List<Box> free = along.stream().filter(box -> taken.stream().noneMatch(box::overlaps)).toList();
+    return free.stream()
+        .filter(box -> !onOtherLine(box, edge, spots))
+        .findFirst()
+        .or(() -> free.stream().findFirst())
+        .orElse(along.get(0));
+  }
+
+  /** Whether another line runs through the box, so that its number could be read as that line's. */
+  private boolean onOtherLine(Box box, NetworkGraph.Edge own, Map<String, Spot> spots) {
+    return graph.edges().stream()
+        .filter(edge -> !edge.equals(own))
+        .anyMatch(edge -> box.isCrossed(spots.get(edge.one()), spots.get(edge.other())));
   }
 
   private void circle(Svg svg, NetworkGraph.Node node, Spot spot) {

@@ -47,7 +47,9 @@ public final class Png {
 
   private static byte[] of(
       Picture picture, int pixelWidth, Optional<PngSize> size, Map<String, String> texts) {
-    int pixelHeight = (int) Math.ceil(pixelWidth * picture.height() / picture.width());
+    // What a rounding error lies over a whole number is no further row of pixels.
+    double exact = pixelWidth * picture.height() / picture.width();
+    int pixelHeight = (int) Math.ceil(exact - 1e-6);
     if (pixelWidth < 16 || (long) pixelWidth * pixelHeight > MOST_PIXELS) {
       throw new IllegalArgumentException(
           "a picture must be 16 or more pixels wide and have at most "

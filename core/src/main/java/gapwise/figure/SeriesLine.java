@@ -12,13 +12,13 @@ record SeriesLine(Board board, Row row) implements Part {
     return TextMeasure.wrap(row.study(), style.text(), board.columns().labelRoom(), most);
   }
 
-  /** The detail stands on a second line where rows are roomy; else only in the full words. */
+  /** The detail stands under the name where rows are roomy; else only in the full words. */
   private List<String> detailLines() {
     Style style = board.style();
-    if (row.detail().isBlank() || style.rhythm().nameLines() < 2) {
+    if (row.detail().isBlank() || style.rhythm().nameLines() < 2 || style.sheet().landscape()) {
       return List.of();
     }
-    return TextMeasure.wrap(row.detail(), style.small(), board.columns().labelRoom(), 1);
+    return TextMeasure.wrap(row.detail(), style.small(), board.columns().labelRoom(), 2);
   }
 
   private double nameLeading() {

@@ -74,8 +74,9 @@ public sealed interface Span {
     }
 
     String words() {
-      String ends =
-          Shown.centimetres(fromCentimetres) + " to " + Shown.centimetres(toCentimetres) + " cm";
+      String from = Shown.centimetres(fromCentimetres);
+      String to = Shown.centimetres(toCentimetres);
+      String ends = (from.equals(to) ? from : from + " to " + to) + " cm";
       return switch (kind) {
         case SHORTEST_TO_LONGEST -> ends;
         case STANDARD_DEVIATION -> ends + " within one SD";

@@ -32,12 +32,15 @@ final class Styles {
     return Math.min(Math.min(few.small(), few.foot()), Math.min(many.small(), many.foot()));
   }
 
-  /** Names and values are 1/36 of the height of the slide, cautions and source 1/51. */
+  /**
+   * Names and values are 1/36 of the height of the slide, cautions and source 1/45: 12 pt on a
+   * slide of 13.3 in, the least that a projector carries (common practice, no source).
+   */
   private static Style slide() {
     return new Style(
         new Style.Sheet(1280, OptionalDouble.of(720), false, "px", 38, false),
-        new Style.Type(30, 21, 20, 17, 14),
-        new Style.Rhythm(34, 21, 13, 6.5, 17, 142, 1));
+        new Style.Type(30, 21, 20, 17, 16),
+        new Style.Rhythm(34, 21, 13, 6.5, 17, 142, 2));
   }
 
   private static Style column() {

@@ -16,6 +16,9 @@ import java.util.List;
 record Ticks(double lower, double upper, List<BigDecimal> values) {
   private static final int[] ROUND = {1, 2, 5};
 
+  /** Two numbers do not show how an axis runs between them. */
+  static final int FEWEST = 3;
+
   Ticks {
     values = List.copyOf(values);
     if (!(lower < upper)) {
@@ -24,7 +27,9 @@ record Ticks(double lower, double upper, List<BigDecimal> values) {
     }
   }
 
-  /** Ticks of a linear axis that covers both values, with at most {@code most} of them (from 3). */
+  /**
+   * Ticks of a linear axis that covers both values: three at least, at most {@code most} (from 4).
+   */
   static Ticks linear(double lower, double upper, int most) {
     double low = lower;
     double high = upper;
@@ -54,14 +59,18 @@ record Ticks(double lower, double upper, List<BigDecimal> values) {
   }
 
   /**
-   * Ticks of a logarithmic axis that covers both values (above 0), with at most {@code most} ticks
-   * (from 3): 1, 2 and 5 of each decade, else powers of ten, else every second power and so on.
+   * Ticks of a logarithmic axis that covers both values (above 0): three at least, at most {@code
+   * most} (from 4). They are 1, 2 and 5 of each decade, else powers of ten, else every second power
+   * and so on; on a stretch too short for three of those, the round steps of a linear axis.
    */
   static Ticks logarithmic(double lower, double upper, int most) {
     if (!(lower > 0 && upper >= lower)) {
       throw new IllegalArgumentException("a log axis needs 0 < lower <= upper, was " + lower);
     }
     List<BigDecimal> fine = fine(lower, upper);
+    if (fine.size() < FEWEST) {
+      return linear(lower, upper, most);
+    }
     if (fine.size() <= most) {
       return ends(fine);
     }

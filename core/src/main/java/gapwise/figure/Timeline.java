@@ -165,7 +165,12 @@ public record Timeline(
 
   @Override
   public List<Picture> draw(Medium medium) {
-    return List.of(TimelineDrawing.draw(this, medium));
+    return TimelineDrawing.draw(this, medium);
+  }
+
+  @Override
+  public int sheets(Medium medium) {
+    return TimelineDrawing.sheets(this, medium);
   }
 
   @Override

@@ -54,7 +54,7 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
 
   @Override
   public double height() {
-    return line() * (3.6 + labelLines()) + bar() * 1.8 + rows();
+    return line() * (3.9 + labelLines()) + bar() * 1.8 + rows();
   }
 
   /** Pooled times by milestone, under the name of each. */
@@ -76,7 +76,7 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
     Lettering bold = style.bold();
     String heading = "Months from: " + track.origin();
     svg.text(style.sheet().margin(), y, Svg.Anchor.START, bold, heading);
-    double barTop = y + line() * (labelLines() + 0.5);
+    double barTop = y + line() * (labelLines() + 0.8);
     double bottom = barTop + bar() * 1.8 + rows();
     grid(svg, barTop, bottom);
     course(svg, barTop);
@@ -228,7 +228,9 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
     own.ifPresent(
         one -> {
           double x = axis().x(one.months());
-          svg.dashed(x, marks - half * 1.7, x, marks + half * 1.7, Ink.INK, 1.6, "3 2");
+          // A stacked name stands right above: the line stays below its letters.
+          double up = half * (stacked() ? 1.3 : 1.7);
+          svg.dashed(x, marks - up, x, marks + half * 1.7, Ink.INK, 1.6, "3 2");
         });
     svg.close("g");
   }

@@ -60,7 +60,18 @@ public record SelectedRow(
 
   static String label(Study study, Arm arm) {
     String name = study.citation().label();
-    return study.arms().size() == 1 ? name : name + ", " + arm.label().orElse(arm.id());
+    return study.arms().size() == 1 ? name : name + ", " + name(study, arm);
+  }
+
+  /**
+   * Papers give two groups one name, such as that of the method: then the letter tells them apart.
+   */
+  private static String name(Study study, Arm arm) {
+    if (arm.label().isEmpty()) {
+      return arm.id();
+    }
+    long alike = study.arms().stream().filter(one -> one.label().equals(arm.label())).count();
+    return alike == 1 ? arm.label().get() : arm.label().get() + " (" + arm.id() + ")";
   }
 
   /**

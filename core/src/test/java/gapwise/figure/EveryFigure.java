@@ -82,6 +82,15 @@ final class EveryFigure {
             curves.curves(),
             curves.cautions(),
             curves.provenance().citing(REFERENCES)));
+    Timeline timeline = TimelineDrawingTest.invented();
+    figures.put(
+        "timeline",
+        new Timeline(
+            timeline.title(),
+            timeline.sentences(),
+            timeline.tracks(),
+            timeline.cautions(),
+            timeline.provenance().citing(REFERENCES)));
     return figures;
   }
 

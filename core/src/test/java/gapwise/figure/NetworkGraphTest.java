@@ -63,6 +63,34 @@ class NetworkGraphTest {
   }
 
   @Test
+  void aNumberStandsOnItsOwnLineAloneWhereLinesCross() {
+    List<NetworkGraph.Node> nodes = complete(4).nodes();
+    List<NetworkGraph.Edge> cross =
+        List.of(
+            new NetworkGraph.Edge(nodes.get(0).treatment(), nodes.get(2).treatment(), 7),
+            new NetworkGraph.Edge(nodes.get(1).treatment(), nodes.get(3).treatment(), 9));
+    NetworkGraph graph =
+        new NetworkGraph("x", List.of(), nodes, cross, List.of(), complete(4).provenance());
+    for (Medium medium : Medium.values()) {
+      DrawnSvg drawn = DrawnSvg.of(NetworkGraphDrawing.draw(graph, medium));
+      // The lines are the upright and the level axis of the oval.
+      DrawnSvg.Letters upright = letters(drawn, "7");
+      DrawnSvg.Letters level = letters(drawn, "9");
+      double y = DrawnSvg.number(drawn.all("line").get(1), "y1");
+      double x = DrawnSvg.number(drawn.all("line").get(0), "x1");
+      assertTrue(upright.bottom() < y || y < upright.top(), medium + ": " + upright + ", " + y);
+      assertTrue(level.right() < x || x < level.left(), medium + ": " + level + ", " + x);
+    }
+  }
+
+  private static DrawnSvg.Letters letters(DrawnSvg drawn, String text) {
+    return drawn.letters().stream()
+        .filter(one -> one.text().equals(text))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
   void everyPairHasItsLineAndItsNumberAndThickerMeansMore() {
     NetworkGraph graph = complete(4);
     DrawnSvg drawn = DrawnSvg.of(NetworkGraphDrawing.draw(graph, Medium.PAGE));

@@ -100,6 +100,12 @@ class SpanDrawingTest {
   }
 
   @Test
+  void aPatientAloneOrPatientsAllAlikeHaveOneLengthAndNoRange() {
+    assertEquals("1 patient, 15.9 cm", new Span.PerPatient(List.of(15.9), 15.9).words());
+    assertEquals("each patient, 4 cm", new Span.PerPatient(List.of(4.0, 4.0), 4).words());
+  }
+
+  @Test
   void impossibleLengthsAreRefused() {
     assertThrows(IllegalArgumentException.class, () -> new Span.Mean(-1, NO_RULE));
     assertThrows(IllegalArgumentException.class, () -> new Span.Threshold(Double.NaN));

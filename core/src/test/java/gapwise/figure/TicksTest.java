@@ -43,7 +43,7 @@ class TicksTest {
       int most = 4 + random.nextInt(7);
       Ticks ticks = Ticks.linear(a, b, most);
       assertTrue(ticks.lower() <= a && ticks.upper() >= b, a + " " + b + " " + ticks);
-      assertTrue(ticks.values().size() >= 2 && ticks.values().size() <= most, ticks.toString());
+      assertTrue(ticks.values().size() >= 3 && ticks.values().size() <= most, ticks.toString());
       BigDecimal step = ticks.values().get(1).subtract(ticks.values().get(0));
       assertTrue(
           List.of("1", "2", "5").contains(step.stripTrailingZeros().unscaledValue().toString()),
@@ -67,11 +67,19 @@ class TicksTest {
       assertTrue(
           ticks.lower() <= a * (1 + slack) && ticks.upper() >= b * (1 - slack),
           a + " " + b + " " + ticks);
-      assertTrue(ticks.values().size() >= 2 && ticks.values().size() <= most, ticks.toString());
+      assertTrue(ticks.values().size() >= 3 && ticks.values().size() <= most, ticks.toString());
       for (int j = 1; j < ticks.values().size(); j++) {
         assertTrue(ticks.values().get(j).compareTo(ticks.values().get(j - 1)) > 0);
       }
     }
+  }
+
+  @Test
+  void aLogAxisOfLessThanADecadeIsTickedAtThreeRoundNumbersAtLeast() {
+    assertEquals(numbers("1.2 1.4 1.6 1.8"), plain(Ticks.logarithmic(1.21, 1.79, 4)));
+    assertEquals(numbers("2 2.5 3 3.5"), plain(Ticks.logarithmic(2.1, 3.5, 4)));
+    assertEquals(numbers("0.8 0.9 1.0"), plain(Ticks.logarithmic(0.83, 0.99, 4)));
+    assertEquals(numbers("1 2 5"), plain(Ticks.logarithmic(1.21, 4, 4)));
   }
 
   @Test

@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -14,7 +17,7 @@ class TimelineDrawingTest {
   private static final Bubble.Kind RING =
       new Bubble.Kind("bone-transport", "Bone transport", "ring", "#2128D2");
 
-  private static Timeline invented() {
+  static Timeline invented() {
     List<Timeline.Stretch> course =
         List.of(
             new Timeline.Stretch(1, "in the frame", Timeline.Load.FRAME, 0, 9),
@@ -48,21 +51,75 @@ class TimelineDrawingTest {
   @ParameterizedTest
   @EnumSource(Medium.class)
   void noWordsMeetOthersOrLeaveTheDrawing(Medium medium) {
-    Picture picture = TimelineDrawing.draw(invented(), medium);
+    TimelineDrawing.draw(invented(), medium).forEach(TimelineDrawingTest::noWordsMeet);
+    TimelineDrawing.draw(threeClocks(), medium).forEach(TimelineDrawingTest::noWordsMeet);
+  }
+
+  private static void noWordsMeet(Picture picture) {
     List<DrawnSvg.Letters> letters = DrawnSvg.of(picture).letters();
     assertTrue(letters.size() > 15, "letters were found: " + letters.size());
     for (int i = 0; i < letters.size(); i++) {
       DrawnSvg.Letters one = letters.get(i);
       assertTrue(one.left() >= 0 && one.right() <= picture.width(), one.toString());
+      assertTrue(one.top() >= 0 && one.bottom() <= picture.height(), one.toString());
       for (DrawnSvg.Letters other : letters.subList(i + 1, letters.size())) {
         assertTrue(!one.overlaps(other), one + " meets " + other);
       }
     }
   }
 
+  /** The first track of the invented case on three clocks: more than one slide holds. */
+  private static Timeline threeClocks() {
+    Timeline.Track track = invented().tracks().get(0);
+    List<Timeline.Track> tracks =
+        Stream.of("injury", "frame put on", "grafting")
+            .map(
+                from ->
+                    new Timeline.Track(
+                        from,
+                        track.course(),
+                        track.reached(),
+                        Collections.nCopies(5, track.pooled().get(0))))
+            .toList();
+    return new Timeline(
+        invented().title(),
+        invented().sentences(),
+        tracks,
+        invented().cautions(),
+        invented().provenance());
+  }
+
+  @ParameterizedTest
+  @EnumSource(Medium.class)
+  void tracksThatDoNotFitOnePageStandOnFurtherOnesWithKeyAndCautions(Medium medium) {
+    List<Picture> pages = TimelineDrawing.draw(threeClocks(), medium);
+    assertEquals(pages.size(), threeClocks().sheets(medium));
+    int tracks = 0;
+    for (Picture page : pages) {
+      tracks += page.svg().split("data-part=\"track\"", -1).length - 1;
+      assertTrue(page.svg().contains("Invented, proves nothing."), page.svg());
+      assertTrue(page.svg().contains("where a new series may lie"), page.svg());
+      OptionalDouble most = medium.style(0).sheet().pageHeight();
+      double shape = page.height() / page.width() * medium.style(0).sheet().width();
+      assertTrue(shape <= most.orElse(Double.POSITIVE_INFINITY) + 1e-6, medium + ": " + shape);
+    }
+    assertEquals(3, tracks);
+  }
+
+  @Test
+  void slidesOfACaseAreSixteenToNineAndNumbered() {
+    List<Picture> slides = TimelineDrawing.draw(threeClocks(), Medium.SLIDE);
+    assertTrue(slides.size() > 1);
+    for (int i = 0; i < slides.size(); i++) {
+      assertEquals(16.0 / 9, slides.get(i).width() / slides.get(i).height(), 1e-9);
+      String page = "Page " + (i + 1) + " of " + slides.size();
+      assertTrue(slides.get(i).svg().contains(page), page);
+    }
+  }
+
   @Test
   void eachPhaseStandsOnEachClockAndTheWordsOfTheFigureSayAllItShows() {
-    Picture picture = TimelineDrawing.draw(invented(), Medium.PAGE);
+    Picture picture = TimelineDrawing.draw(invented(), Medium.PAGE).get(0);
     assertEquals(4, picture.svg().split("data-part=\"phase\"", -1).length - 1);
     assertEquals(2, picture.svg().split("data-part=\"track\"", -1).length - 1);
     String description = DrawnSvg.of(picture).all("desc").get(0).getTextContent();
@@ -96,7 +153,7 @@ class TimelineDrawingTest {
 
   @Test
   void theSameValueGivesTheSameBytesAndAPicture() {
-    Picture one = TimelineDrawing.draw(invented(), Medium.SLIDE);
+    List<Picture> one = TimelineDrawing.draw(invented(), Medium.SLIDE);
     assertEquals(one, TimelineDrawing.draw(invented(), Medium.SLIDE));
     FigureFile.Wish slide = FigureFile.Wish.of(Medium.SLIDE);
     byte[] png = FigureFile.of(invented(), FileKind.PNG, slide);

@@ -44,6 +44,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -200,6 +201,30 @@ class SelectorTest {
             "value-for-all-arms",
             "value-for-all-arms"),
         codes(selection));
+  }
+
+  @Test
+  void groupsThatAStudyGivesOneNameAreToldApartByTheirLetter() {
+    MethodUsed method = MethodUsed.of(Method.of("induced-membrane"));
+    List<OutcomeReport> reports =
+        Stream.of("A", "B", "C")
+            .map(arm -> OutcomeReport.with(new Scope.OneArm(arm), UNION, value(9, 10)).build())
+            .toList();
+    home.keep(
+        study("a")
+            .but()
+            .arms(
+                List.of(
+                    Arm.with("A", method).label("Membrane").build(),
+                    Arm.with("B", method).label("Membrane").build(),
+                    Arm.with("C", method).label("Membrane over a nail").build()))
+            .outcomes(reports)
+            .build());
+    assertEquals(
+        List.of(", Membrane (A)", ", Membrane (B)", ", Membrane over a nail"),
+        home.selector.select(about(UNION)).rows().stream()
+            .map(row -> row.label().replaceFirst("^.*?(?=, Membrane)", ""))
+            .toList());
   }
 
   @Test

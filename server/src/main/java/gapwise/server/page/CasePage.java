@@ -176,8 +176,8 @@ public final class CasePage {
   private static Drawn drawn(Timeline timeline, Address address) {
     return new Drawn(
         timeline,
-        TimelineDrawing.draw(timeline, Medium.PAGE).inline(),
-        TimelineDrawing.draw(timeline, Medium.PHONE).inline(),
+        TimelineDrawing.draw(timeline, Medium.PAGE).get(0).inline(),
+        TimelineDrawing.draw(timeline, Medium.PHONE).get(0).inline(),
         TakeFigure.of("/api/v1/case", address, timeline));
   }
 

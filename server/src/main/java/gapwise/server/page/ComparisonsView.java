@@ -179,7 +179,7 @@ public record ComparisonsView(
               entry ->
                   new Missing(
                       entry.getKey(),
-                      String.join(", ", entry.getValue().stream().map(Method::shortLabel).toList()),
+                      String.join("; ", entry.getValue().stream().map(Method::shortLabel).toList()),
                       entry.getValue().size() == methods.size() - 1))
           .toList();
     }

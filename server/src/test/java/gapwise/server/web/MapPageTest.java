@@ -130,7 +130,7 @@ class MapPageTest {
     String page = page("/map?view=comparisons");
     assertTrue(page.contains("1 study holds groups treated by different methods"), page);
     assertTrue(page.contains("Of the 3 pairs of methods that are told apart here, 1 stands"));
-    assertTrue(page.contains("<td data-head=\"Patients of both\">42 patients</td>"));
+    assertTrue(page.contains("data-head=\"Patients of both\">42 patients</td>"));
     String csv = page("/map/comparisons.csv");
     assertTrue(csv.contains("Bone transport,Induced membrane,,1"), csv);
     assertTrue(page("/map/comparisons.svg").contains("Bone transport against Induced membrane"));
