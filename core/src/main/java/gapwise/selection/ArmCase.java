@@ -2,6 +2,7 @@ package gapwise.selection;
 
 import gapwise.curation.KeptStudy;
 import gapwise.evidence.Arm;
+import gapwise.evidence.ArmName;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Study;
 import java.util.List;
@@ -19,6 +20,6 @@ record ArmCase(KeptStudy kept, Arm arm) {
 
   LeftOut leftOut(Reason reason) {
     return new LeftOut(
-        study().id(), arm.id(), SelectedRow.label(study(), arm), reason.code(), reason.message());
+        study().id(), arm.id(), ArmName.of(study(), arm), reason.code(), reason.message());
   }
 }

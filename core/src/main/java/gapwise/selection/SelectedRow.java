@@ -2,6 +2,7 @@ package gapwise.selection;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.ArmName;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
@@ -55,23 +56,7 @@ public record SelectedRow(
 
   /** Unique among rows: the study, and its arm where it has several. */
   public String label() {
-    return label(study, arm);
-  }
-
-  static String label(Study study, Arm arm) {
-    String name = study.citation().label();
-    return study.arms().size() == 1 ? name : name + ", " + name(study, arm);
-  }
-
-  /**
-   * Papers give two groups one name, such as that of the method: then the letter tells them apart.
-   */
-  private static String name(Study study, Arm arm) {
-    if (arm.label().isEmpty()) {
-      return arm.id();
-    }
-    long alike = study.arms().stream().filter(one -> one.label().equals(arm.label())).count();
-    return alike == 1 ? arm.label().get() : arm.label().get() + " (" + arm.id() + ")";
+    return ArmName.of(study, arm);
   }
 
   /**

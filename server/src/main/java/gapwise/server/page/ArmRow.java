@@ -3,6 +3,7 @@ package gapwise.server.page;
 import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.ArmName;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Design;
@@ -78,7 +79,7 @@ public record ArmRow(
     return new ArmRow(
         study.id(),
         arm.id(),
-        label(study, arm),
+        ArmName.of(study, arm),
         arm.method().principal(),
         detail(study, arm),
         cells);
@@ -142,11 +143,6 @@ public record ArmRow(
             one ->
                 one.bone().label() + (one.count().isPresent() ? " " + one.count().getAsInt() : ""))
         .collect(Collectors.joining(", "));
-  }
-
-  static String label(Study study, Arm arm) {
-    String name = study.citation().label();
-    return study.arms().size() == 1 ? name : name + ", " + arm.label().orElse(arm.id());
   }
 
   private static String detail(Study study, Arm arm) {
