@@ -15,28 +15,45 @@ import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.search.CollectorManager;
+import org.apache.lucene.search.LeafCollector;
+import org.apache.lucene.search.Scorable;
+import org.apache.lucene.search.ScoreDoc;
 import org.apache.lucene.search.ScoreMode;
 import org.apache.lucene.search.SimpleCollector;
+import org.apache.lucene.search.Sort;
+import org.apache.lucene.search.TopFieldCollector;
+import org.apache.lucene.search.TopFieldCollectorManager;
+import org.apache.lucene.search.TopFieldDocs;
 
 /**
  * Counts, in one pass over the arms that match text, years and missing length: the arms, studies
  * and patients that pass every filter, and beside each filter the arms of each value, the other
  * filters as they are. An arm that fails exactly one filter counts beside that one alone; one that
- * fails two counts nowhere.
+ * fails two counts nowhere. The arms that pass every filter are put in order in the same pass.
  */
 final class Counting implements CollectorManager<Counting.Pass, Counting.Totals> {
   private final SearchRequest request;
+  private final TopFieldCollectorManager ordered;
 
-  Counting(SearchRequest request) {
+  /**
+   * @param first how many of the first arms are kept
+   */
+  Counting(SearchRequest request, Sort order, int first) {
     this.request = request;
+    // A queue holds at least one; every arm is counted, so none may be skipped.
+    this.ordered = new TopFieldCollectorManager(order, Math.max(1, first), Integer.MAX_VALUE);
   }
 
-  /** What was counted. */
-  record Totals(int arms, int studies, long patients, List<Facet> facets) {}
+  /**
+   * What was counted.
+   *
+   * @param first documents of the first arms, in order
+   */
+  record Totals(int arms, int studies, long patients, List<Facet> facets, List<ScoreDoc> first) {}
 
   @Override
   public Pass newCollector() {
-    return new Pass(request);
+    return new Pass(request, ordered.newCollector());
   }
 
   @Override
@@ -49,7 +66,8 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
       studies += pass.studies;
       patients += pass.patients;
     }
-    return new Totals(arms, studies, patients, facets(passes, arms));
+    TopFieldDocs first = ordered.reduce(passes.stream().map(pass -> pass.first).toList());
+    return new Totals(arms, studies, patients, facets(passes, arms), List.of(first.scoreDocs));
   }
 
   private static List<Facet> facets(Collection<Pass> passes, int arms) throws IOException {
@@ -82,7 +100,9 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
   /** One pass. The arms of a study stand side by side in one segment, whatever was merged. */
   static final class Pass extends SimpleCollector {
     private final SearchRequest request;
+    private final TopFieldCollector first;
     private final List<FilterColumn> finished = new ArrayList<>();
+    private LeafCollector firstOfSegment;
     private FilterColumn[] columns = {};
     private SortedDocValues studyOfArm;
     private NumericDocValues patientsOfArm;
@@ -91,8 +111,9 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
     private int studies;
     private long patients;
 
-    private Pass(SearchRequest request) {
+    private Pass(SearchRequest request, TopFieldCollector first) {
       this.request = request;
+      this.first = first;
     }
 
     @Override
@@ -110,6 +131,12 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
       studyOfArm = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
       patientsOfArm = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
       lastStudy = -1;
+      firstOfSegment = first.getLeafCollector(context);
+    }
+
+    @Override
+    public void setScorer(Scorable scorer) throws IOException {
+      firstOfSegment.setScorer(scorer);
     }
 
     @Override
@@ -127,8 +154,11 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
         failed.countFailedAlone();
         return;
       }
-      Arrays.stream(columns).forEach(FilterColumn::count);
+      for (FilterColumn column : columns) {
+        column.count();
+      }
       countArm(document);
+      firstOfSegment.collect(document);
     }
 
     private void countArm(int document) throws IOException {
@@ -144,7 +174,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
 
     @Override
     public ScoreMode scoreMode() {
-      return ScoreMode.COMPLETE_NO_SCORES;
+      return first.scoreMode();
     }
   }
 }

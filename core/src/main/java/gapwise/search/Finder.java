@@ -11,8 +11,6 @@ import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.ScoreDoc;
-import org.apache.lucene.search.Sort;
-import org.apache.lucene.search.SortField;
 import org.apache.lucene.search.TermQuery;
 
 /** Answers requests on one state of the index. */
@@ -27,26 +25,22 @@ final class Finder {
 
   SearchAnswer answer(SearchRequest request, StudySearch.Order order, int offset, int limit)
       throws IOException {
+    int first = (int) Math.min((long) offset + limit, searcher.getIndexReader().maxDoc());
+    Counting counting = new Counting(request, HitOrder.of(order), first);
     FreeText text = FreeText.of(request.text(), analyzer);
-    Query words = text.all();
-    Counting.Totals totals = totals(request, words);
+    Counting.Totals totals = searcher.search(RequestQueries.base(request, text.all()), counting);
     boolean allWordsFound = totals.arms() > 0 || allFound(text);
     if (!allWordsFound) {
-      words = text.any();
-      totals = totals(request, words);
+      totals = searcher.search(RequestQueries.base(request, text.any()), counting);
     }
     return new SearchAnswer(
         totals.arms(),
         totals.studies(),
         totals.patients(),
-        hits(RequestQueries.narrowed(request, words), sort(order), offset, limit),
+        limit == 0 ? List.of() : hits(totals.first(), offset),
         totals.facets(),
         allWordsFound ? Optional.empty() : Optional.of(loose(text)),
         allWordsFound ? Optional.empty() : didYouMean(request));
-  }
-
-  private Counting.Totals totals(SearchRequest request, Query words) throws IOException {
-    return searcher.search(RequestQueries.base(request, words), new Counting(request));
   }
 
   /** Whether any arm has all the words, whatever else is asked. */
@@ -57,7 +51,8 @@ final class Finder {
   /** Every arm found, in order of study and arm. */
   List<ArmHit> everyArm(SearchRequest request) throws IOException {
     Query narrowed = RequestQueries.narrowed(request, words(request));
-    return hits(narrowed, new Sort(tail()), 0, Integer.MAX_VALUE);
+    int most = Math.max(1, searcher.getIndexReader().maxDoc());
+    return hits(List.of(searcher.search(narrowed, most, HitOrder.BY_STUDY).scoreDocs), 0);
   }
 
   /** Every arm found, as the index knows it. */
@@ -111,48 +106,7 @@ final class Finder {
     return searcher.count(RequestQueries.narrowed(request, words)) > 0 ? better : Optional.empty();
   }
 
-  private List<ArmHit> hits(Query query, Sort sort, int offset, int limit) throws IOException {
-    int wanted = (int) Math.min((long) offset + limit, searcher.getIndexReader().maxDoc());
-    if (limit == 0 || wanted <= offset) {
-      return List.of();
-    }
-    ScoreDoc[] found = searcher.search(query, wanted, sort).scoreDocs;
+  private List<ArmHit> hits(List<ScoreDoc> found, int offset) throws IOException {
     return HitReader.read(searcher.getIndexReader(), found, offset);
-  }
-
-  private static Sort sort(StudySearch.Order order) {
-    SortField first =
-        switch (order) {
-          case RELEVANCE -> SortField.FIELD_SCORE;
-          case YEAR_DESCENDING -> number(ArmDocuments.YEAR_ORDER, SortField.Type.LONG, true);
-          case YEAR_ASCENDING -> number(ArmDocuments.YEAR_ORDER, SortField.Type.LONG, false);
-          case DEFECT_ASCENDING ->
-              number(ArmDocuments.DEFECT_CENTRE_ORDER, SortField.Type.DOUBLE, false);
-          case DEFECT_DESCENDING ->
-              number(ArmDocuments.DEFECT_CENTRE_ORDER, SortField.Type.DOUBLE, true);
-          case PATIENTS_DESCENDING -> number(ArmDocuments.PATIENTS, SortField.Type.LONG, true);
-          case TITLE -> new SortField(ArmDocuments.TITLE_ORDER, SortField.Type.STRING);
-        };
-    SortField[] tail = tail();
-    return new Sort(first, tail[0], tail[1]);
-  }
-
-  /** What settles ties, so that the same records always come in the same order. */
-  private static SortField[] tail() {
-    return new SortField[] {
-      new SortField(ArmDocuments.STUDY, SortField.Type.STRING),
-      new SortField(ArmDocuments.ARM_POSITION, SortField.Type.LONG)
-    };
-  }
-
-  /** Arms without the number come last in both directions. */
-  private static SortField number(String field, SortField.Type type, boolean descending) {
-    SortField sort = new SortField(field, type, descending);
-    if (type == SortField.Type.DOUBLE) {
-      sort.setMissingValue(descending ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY);
-    } else {
-      sort.setMissingValue(descending ? Long.MIN_VALUE : Long.MAX_VALUE);
-    }
-    return sort;
   }
 }

@@ -35,10 +35,11 @@ final class HitReader {
    *
    * @param offset the first place, 0 or more
    */
-  static List<ArmHit> read(IndexReader reader, ScoreDoc[] found, int offset) throws IOException {
+  static List<ArmHit> read(IndexReader reader, List<ScoreDoc> found, int offset)
+      throws IOException {
     long[] forwards =
-        IntStream.range(offset, found.length)
-            .mapToLong(place -> (long) found[place].doc << PLACE_BITS | place)
+        IntStream.range(offset, Math.max(offset, found.size()))
+            .mapToLong(place -> (long) found.get(place).doc << PLACE_BITS | place)
             .sorted()
             .toArray();
     ArmHit[] hits = new ArmHit[forwards.length];
