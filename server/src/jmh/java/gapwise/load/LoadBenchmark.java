@@ -73,11 +73,22 @@ public final class LoadBenchmark {
         throw new IllegalStateException(
             folder + " holds " + bare.arms() + " arms, not " + arms + "; delete it to build anew");
       }
+      warmUp(measured(bare), server.port());
       for (Measured measured : measured(bare)) {
         for (int users : USERS) {
           tell(measured, arms, users, server.port());
         }
       }
+    }
+  }
+
+  /** A server that has just started answers slowly until its code is compiled. */
+  private void warmUp(List<Measured> all, int port)
+      throws InterruptedException, ExecutionException {
+    for (Measured measured : all) {
+      List<Asked> asked = measured.asked();
+      new Latencies.Sum()
+          .add(asked.size(), 2, WARM_UP, question -> fetch(port, asked.get(question).path()));
     }
   }
 

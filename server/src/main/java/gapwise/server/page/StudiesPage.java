@@ -38,7 +38,10 @@ public final class StudiesPage {
     this.sites = sites;
     this.search = search;
     PlainRows plain = new PlainRows(studies);
-    this.rows = new ArmRows(new LatestRows(plain, search::shownChange)::of, values);
+    this.rows =
+        new ArmRows(
+            new LatestRows(plain, search::shownChange)::of,
+            new LatestValues(values, studies, search::shownChange));
     this.export = new StudiesExport(search, plain, values, clock);
   }
 
