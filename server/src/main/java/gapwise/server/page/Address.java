@@ -11,32 +11,46 @@ import java.util.Map;
 
 /**
  * The part of an address after the question mark, so that every choice on a page can be kept as a
- * bookmark. Empty values are dropped; order is that of the first mention.
- *
- * @param parameters values by name
+ * bookmark. Empty values are dropped; order is that of the first mention. Two are equal that hold
+ * the same values.
  */
-public record Address(Map<String, List<String>> parameters) {
-  public Address {
-    Map<String, List<String>> kept = new LinkedHashMap<>();
-    parameters.forEach(
-        (name, values) -> {
-          List<String> filled = isTidy(values) ? List.copyOf(values) : tidied(values);
-          if (!filled.isEmpty()) {
-            kept.put(name, filled);
-          }
-        });
-    parameters = Collections.unmodifiableMap(kept);
+public final class Address {
+  private final Map<String, List<String>> parameters;
+
+  /**
+   * Tidies what was asked for.
+   *
+   * @param asked values by name
+   */
+  public Address(Map<String, List<String>> asked) {
+    this(new LinkedHashMap<>(asked), asked.keySet());
   }
 
-  /** A page makes hundreds of addresses from one another, whose values need no second look. */
-  private static boolean isTidy(List<String> values) {
-    return values.size() == 1
-        && !values.get(0).isEmpty()
-        && values.get(0).strip().length() == values.get(0).length();
+  /**
+   * A page makes hundreds of addresses from one another, each with one name changed.
+   *
+   * @param own values by name, taken over
+   * @param untidy the names whose values may be untidy
+   */
+  private Address(Map<String, List<String>> own, Collection<String> untidy) {
+    for (String name : untidy) {
+      List<String> tidy = tidied(own.getOrDefault(name, List.of()));
+      if (tidy.isEmpty()) {
+        own.remove(name);
+      } else {
+        own.put(name, tidy);
+      }
+    }
+    parameters = Collections.unmodifiableMap(own);
   }
 
   private static List<String> tidied(List<String> values) {
     return values.stream().map(String::strip).filter(v -> !v.isEmpty()).distinct().toList();
+  }
+
+  /** Values by name. */
+  public Map<String, List<String>> parameters() {
+    return parameters;
   }
 
   /** All values of one name; none if it does not stand there. */
@@ -57,34 +71,34 @@ public record Address(Map<String, List<String>> parameters) {
 
   /** The same with one name set to one value. */
   public Address with(String name, String value) {
-    Map<String, List<String>> changed = new LinkedHashMap<>(parameters);
-    changed.put(name, List.of(value));
-    return new Address(changed);
+    return changed(name, List.of(value));
   }
 
   /** The same with a further value of a name. */
   public Address and(String name, String value) {
     List<String> more = new ArrayList<>(all(name));
     more.add(value);
-    Map<String, List<String>> changed = new LinkedHashMap<>(parameters);
-    changed.put(name, more);
-    return new Address(changed);
+    return changed(name, more);
   }
 
   /** The same without some names. */
   public Address without(Collection<String> names) {
-    Map<String, List<String>> changed = new LinkedHashMap<>(parameters);
-    changed.keySet().removeAll(names);
-    return new Address(changed);
+    Map<String, List<String>> left = new LinkedHashMap<>(parameters);
+    left.keySet().removeAll(names);
+    return new Address(left, List.of());
   }
 
   /** The same without one value of a name. */
   public Address without(String name, String value) {
     List<String> left = new ArrayList<>(all(name));
     left.remove(value);
+    return changed(name, left);
+  }
+
+  private Address changed(String name, List<String> values) {
     Map<String, List<String>> changed = new LinkedHashMap<>(parameters);
-    changed.put(name, left);
-    return new Address(changed);
+    changed.put(name, values);
+    return new Address(changed, List.of(name));
   }
 
   /** The address of a path with these parameters. */
@@ -111,5 +125,20 @@ public record Address(Map<String, List<String>> parameters) {
 
   private static boolean standsForItself(char letter) {
     return (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9') || letter == '-';
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Address address && parameters.equals(address.parameters);
+  }
+
+  @Override
+  public int hashCode() {
+    return parameters.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return at("");
   }
 }
