@@ -13,6 +13,12 @@ import java.util.List;
 record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Part {
   private static final double SIZES_PER_TICK = 4;
 
+  /** The shortest stretch of an axis of shares, of 100; our choice. */
+  private static final double LEAST_OF_100 = 20;
+
+  /** The shortest stretch of another axis as a share of its largest value; our choice. */
+  private static final double LEAST_SHARE = 0.2;
+
   /** Marks of few patients stay large enough for their shape to be told. */
   private static final double LEAST_RADIUS = 4.2;
 
@@ -37,17 +43,24 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Par
     return style.sheet().right() - small().size() * 0.5;
   }
 
-  /** Ticks in what people read: of 100, or the unit. */
+  /**
+   * Ticks in what people read: of 100, or the unit; over a stretch on which little looks little.
+   */
   private Ticks values() {
     Limits seen = bubble.values();
     double factor = bubble.measure().axisFactor();
     double lower = seen.lower() * factor;
     double upper = seen.upper() * factor;
     if (bubble.isOf100()) {
-      return Ticks.linear(Math.max(0, lower), Math.min(100, upper), 8);
+      double wider = Math.max(0, LEAST_OF_100 - (upper - lower)) / 2;
+      double top = Math.min(100, Math.max(upper + wider, LEAST_OF_100));
+      double bottom = Math.max(0, Math.min(lower - wider, top - LEAST_OF_100));
+      return Ticks.linear(bottom, top, 8);
     }
+    double least = LEAST_SHARE * Math.max(Math.abs(lower), Math.abs(upper));
+    double wider = Math.max(0, least - (upper - lower)) / 2;
     boolean positive = bubble.points().stream().allMatch(point -> point.value() >= 0);
-    return Ticks.linear(positive ? Math.max(0, lower) : lower, upper, 8);
+    return Ticks.linear(positive ? Math.max(0, lower - wider) : lower - wider, upper + wider, 8);
   }
 
   private Ticks lengths() {

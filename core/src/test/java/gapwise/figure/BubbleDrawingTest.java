@@ -21,7 +21,7 @@ class BubbleDrawingTest {
         Optional.of(new Limits(length - 1, length + 2)),
         "range",
         value,
-        Optional.of(new Limits(value - 0.1, Math.min(1, value + 0.1))),
+        Optional.of(new Limits(Math.max(0, value - 0.1), Math.min(1, value + 0.1))),
         OptionalDouble.of(20),
         OptionalDouble.of(weight),
         "");
@@ -33,12 +33,16 @@ class BubbleDrawingTest {
   }
 
   private static Bubble figure(List<Bubble.At> curve) {
+    return figure(curve, List.of(point(4, 0.9, 80), point(9, 0.7, 20)));
+  }
+
+  private static Bubble figure(List<Bubble.At> curve, List<Bubble.Point> points) {
     return new Bubble(
         "Union by length",
         List.of(),
         Measure.of100(),
         new AxisWords("of 100", "", "better for patients", List.of()),
-        List.of(point(4, 0.9, 80), point(9, 0.7, 20)),
+        points,
         curve,
         List.of("Invented."),
         new Provenance(2, "40 limbs", "line", "test", Optional.empty(), true));
@@ -72,5 +76,17 @@ class BubbleDrawingTest {
     assertEquals("3 to 6 (range)", table.spread(table.bubble().points().get(0)));
     assertEquals("90 (80 to 100)", table.value(table.bubble().points().get(0)));
     assertEquals(4, table.csv().lines().count());
+  }
+
+  @Test
+  void whereAllSeriesAreAlikeTheAxisStillSpansTwentyOf100() {
+    for (double share : new double[] {0, 1e-9, 0.005, 0.5, 0.995, 1 - 1e-9, 1}) {
+      List<Bubble.Point> alike = List.of(point(4, share, 50), point(9, share, 50));
+      String svg = BubbleDrawing.draw(figure(List.of(), alike), Medium.PAGE).svg();
+      assertFalse(svg.contains(">99.99"), () -> "at " + share + ": " + svg);
+      assertFalse(svg.contains(">0.00"), () -> "at " + share + ": " + svg);
+      String end = share < 0.1 ? ">20<" : share > 0.9 ? ">80<" : ">60<";
+      assertTrue(svg.contains(end), () -> "at " + share + ": " + svg);
+    }
   }
 }
