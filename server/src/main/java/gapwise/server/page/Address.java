@@ -83,6 +83,9 @@ public final class Address {
 
   /** The same without some names. */
   public Address without(Collection<String> names) {
+    if (Collections.disjoint(parameters.keySet(), names)) {
+      return this;
+    }
     Map<String, List<String>> left = new LinkedHashMap<>(parameters);
     left.keySet().removeAll(names);
     return new Address(left, List.of());

@@ -56,29 +56,25 @@ final class StudiesExport {
     routes.get(WORKBOOK, this::workbook);
   }
 
-  private Origin origin(Address address) {
+  private Origin origin(Address address, SearchAnswer found) {
     String selection = address.without(List.of("page")).at(StudiesPage.PATH);
     return new Origin(
-        search
-            .looseWords(Filters.read(address).text())
-            .map(loose -> selection + " " + loose.sentence())
-            .orElse(selection),
+        found.looseWords().map(loose -> selection + " " + loose.sentence()).orElse(selection),
         LocalDate.now(clock).toString(),
         search.shownChange());
   }
 
-  private List<ArmHit> found(Address address) {
-    SearchAnswer answer =
-        search.search(Filters.read(address), Orders.read(address), 0, Integer.MAX_VALUE);
-    return answer.hits();
+  private SearchAnswer found(Address address) {
+    return search.search(Filters.read(address), Orders.read(address), 0, Integer.MAX_VALUE);
   }
 
   private void csv(Context context) throws IOException {
     Address address = ListColumn.tidy(TypedWords.understood(new Address(context.queryParamMap())));
     List<ListColumn> columns = ListColumn.read(address);
     ArmRows.Question asked = ArmRows.Question.of(address);
-    Origin origin = origin(address);
-    List<ArmHit> hits = found(address);
+    SearchAnswer found = found(address);
+    List<ArmHit> hits = found.hits();
+    Origin origin = origin(address, found);
     attach(context, "text/csv; charset=utf-8", "studies-" + origin.version() + ".csv");
     Writer writer = new OutputStreamWriter(context.outputStream(), StandardCharsets.UTF_8);
     try (CSVPrinter printer = new CSVPrinter(writer, CSVFormat.RFC4180)) {
@@ -122,8 +118,9 @@ final class StudiesExport {
 
   private void workbook(Context context) throws IOException {
     Address address = TypedWords.understood(new Address(context.queryParamMap()));
-    Origin origin = origin(address);
-    List<Study> studies = records(found(address));
+    SearchAnswer found = found(address);
+    Origin origin = origin(address, found);
+    List<Study> studies = records(found.hits());
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     Export.workbook(studies, notes(origin), bytes);
     attach(
