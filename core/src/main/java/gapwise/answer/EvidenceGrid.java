@@ -42,21 +42,9 @@ public record EvidenceGrid(List<LengthRange> bands, Map<Method, Row> rows, Row a
   /** Counts what a request finds, in one pass over the index. */
   public static EvidenceGrid of(
       StudySearch search, SearchRequest request, List<LengthRange> bands) {
-    Map<String, RowSum> sums = new LinkedHashMap<>();
-    RowSum all = new RowSum(bands);
-    search.eachArm(
-        request,
-        arm -> {
-          sums.computeIfAbsent(arm.method(), code -> new RowSum(bands)).add(arm);
-          all.add(arm);
-        });
-    Map<Method, Row> rows = new LinkedHashMap<>();
-    for (Method method : Method.vocabulary().all()) {
-      if (sums.containsKey(method.code())) {
-        rows.put(method, sums.get(method.code()).row());
-      }
-    }
-    return new EvidenceGrid(bands, rows, all.row());
+    Sum sum = new Sum(bands);
+    search.eachArm(request, sum::add);
+    return sum.grid();
   }
 
   /** What is recorded of a method; nothing where there is nothing. */
@@ -64,6 +52,33 @@ public record EvidenceGrid(List<LengthRange> bands, Map<Method, Row> rows, Row a
     return rows.getOrDefault(
         method,
         new Row(Collections.nCopies(bands.size(), Tally.NOTHING), Tally.NOTHING, Tally.NOTHING));
+  }
+
+  /** Adds up. The arms of a study must come one after another. */
+  static final class Sum {
+    private final List<LengthRange> bands;
+    private final Map<String, RowSum> sums = new LinkedHashMap<>();
+    private final RowSum all;
+
+    Sum(List<LengthRange> bands) {
+      this.bands = bands;
+      this.all = new RowSum(bands);
+    }
+
+    void add(IndexedArm arm) {
+      sums.computeIfAbsent(arm.method(), code -> new RowSum(bands)).add(arm);
+      all.add(arm);
+    }
+
+    EvidenceGrid grid() {
+      Map<Method, Row> rows = new LinkedHashMap<>();
+      for (Method method : Method.vocabulary().all()) {
+        if (sums.containsKey(method.code())) {
+          rows.put(method, sums.get(method.code()).row());
+        }
+      }
+      return new EvidenceGrid(bands, rows, all.row());
+    }
   }
 
   private static final class RowSum {

@@ -1,5 +1,6 @@
 package gapwise.search;
 
+import gapwise.evidence.Answer;
 import gapwise.evidence.Coded;
 import gapwise.evidence.Design;
 import java.io.IOException;
@@ -23,8 +24,10 @@ final class ArmVisit extends SimpleCollector {
   private SortedDocValues studies;
   private SortedSetDocValues methods;
   private SortedSetDocValues designs;
+  private SortedSetDocValues infected;
   private final List<String> methodCodes = new ArrayList<>();
   private final List<Optional<Design>> designWords = new ArrayList<>();
+  private final List<Optional<Answer>> infectedWords = new ArrayList<>();
   private NumericDocValues centres;
   private NumericDocValues patients;
   private int lastStudy;
@@ -39,6 +42,7 @@ final class ArmVisit extends SimpleCollector {
     studies = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
     methods = DocValues.getSortedSet(context.reader(), Filter.METHODS.field());
     designs = DocValues.getSortedSet(context.reader(), Filter.DESIGNS.field());
+    infected = DocValues.getSortedSet(context.reader(), Filter.INFECTED.field());
     centres = DocValues.getNumeric(context.reader(), ArmDocuments.DEFECT_CENTRE_ORDER);
     patients = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
     lastStudy = -1;
@@ -47,6 +51,8 @@ final class ArmVisit extends SimpleCollector {
     codes(methods, methodCodes::add);
     designWords.clear();
     codes(designs, code -> designWords.add(Coded.parse(Design.class, code)));
+    infectedWords.clear();
+    codes(infected, code -> infectedWords.add(Coded.parse(Answer.class, code)));
   }
 
   /** A segment holds few different codes, so each is read once and not with every arm. */
@@ -62,15 +68,19 @@ final class ArmVisit extends SimpleCollector {
         new IndexedArm(
             study(document),
             method(document),
-            designs.advanceExact(document)
-                ? designWords.get((int) designs.nextOrd())
-                : Optional.empty(),
+            word(designs, designWords, document),
+            word(infected, infectedWords, document),
             centres.advanceExact(document)
                 ? OptionalDouble.of(Double.longBitsToDouble(centres.longValue()))
                 : OptionalDouble.empty(),
             patients.advanceExact(document)
                 ? OptionalInt.of(Math.toIntExact(patients.longValue()))
                 : OptionalInt.empty()));
+  }
+
+  private static <T> Optional<T> word(
+      SortedSetDocValues values, List<Optional<T>> words, int document) throws IOException {
+    return values.advanceExact(document) ? words.get((int) values.nextOrd()) : Optional.empty();
   }
 
   /** The arms of a study stand side by side, so its name is read once. */

@@ -1,5 +1,6 @@
 package gapwise.search;
 
+import gapwise.evidence.Answer;
 import gapwise.evidence.Design;
 import java.util.Objects;
 import java.util.Optional;
@@ -12,6 +13,7 @@ import java.util.OptionalInt;
  * @param studyId its study
  * @param method code of its principal method
  * @param design design of its study; empty where the paper gives none
+ * @param infected whether its patients were infected at the start; empty where nothing is said
  * @param centreCentimetres mean or median missing length; empty where no middle is reported
  * @param patients patients treated; empty where unknown
  */
@@ -19,12 +21,14 @@ public record IndexedArm(
     String studyId,
     String method,
     Optional<Design> design,
+    Optional<Answer> infected,
     OptionalDouble centreCentimetres,
     OptionalInt patients) {
   public IndexedArm {
     Objects.requireNonNull(studyId, "studyId");
     Objects.requireNonNull(method, "method");
     Objects.requireNonNull(design, "design");
+    Objects.requireNonNull(infected, "infected");
     Objects.requireNonNull(centreCentimetres, "centreCentimetres");
     Objects.requireNonNull(patients, "patients");
   }

@@ -3,6 +3,7 @@ package gapwise.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.evidence.Answer;
 import gapwise.evidence.Design;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
@@ -17,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Counts made by hand on arms of our own invention. */
@@ -38,10 +40,21 @@ class EvidenceGridTest {
 
   private static IndexedArm arm(
       String study, String method, Design design, double centimetres, int patients) {
+    return arm(study, method, design, Optional.empty(), centimetres, patients);
+  }
+
+  private static IndexedArm arm(
+      String study,
+      String method,
+      Design design,
+      Optional<Answer> infected,
+      double centimetres,
+      int patients) {
     return new IndexedArm(
         study,
         method,
         Optional.of(design),
+        infected,
         centimetres < 0 ? OptionalDouble.empty() : OptionalDouble.of(centimetres),
         OptionalInt.of(patients));
   }
@@ -91,7 +104,31 @@ class EvidenceGridTest {
   }
 
   private static EvidenceGrid grid() {
-    return EvidenceGrid.of(ARMS, SearchRequest.EVERYTHING, BANDS);
+    return InfectionGrids.of(ARMS, SearchRequest.EVERYTHING, BANDS).all();
+  }
+
+  @Test
+  void eachAnswerOnInfectionHasItsOwnGridAndSilenceNone() {
+    InfectionGrids grids =
+        InfectionGrids.of(
+            arms(
+                arm("s1", "bone-transport", Design.SERIES, Optional.of(Answer.YES), 5, 10),
+                arm("s1", "induced-membrane", Design.SERIES, Optional.of(Answer.NO), 9, 7),
+                arm("s2", "bone-transport", Design.SERIES, Optional.of(Answer.YES), -1, 4),
+                arm("s3", "bone-transport", Design.SERIES, Optional.of(Answer.MIXED), 5, 2),
+                arm("s4", "bone-transport", Design.SERIES, Optional.empty(), 5, 1)),
+            SearchRequest.EVERYTHING,
+            BANDS);
+    assertEquals(24, grids.all().all().all().patients());
+    EvidenceGrid infected = grids.apart().get(Answer.YES);
+    assertEquals(List.of(TRANSPORT), List.copyOf(infected.rows().keySet()));
+    assertEquals(10, infected.row(TRANSPORT).banded().get(1).patients());
+    assertEquals(4, infected.row(TRANSPORT).unsized().patients());
+    assertEquals(
+        List.of(7L, 2L, 0L),
+        Stream.of(Answer.NO, Answer.MIXED, Answer.UNCLEAR)
+            .map(answer -> grids.apart().get(answer).all().all().patients())
+            .toList());
   }
 
   @Test

@@ -103,6 +103,7 @@ final class ByHand {
                         study.id(),
                         arm.method().principal().code(),
                         study.design(),
+                        infected(study, arm).stream().map(ByHand::answer).findFirst(),
                         centre(study, arm),
                         patients(study, arm))
                     .toString()));
@@ -205,6 +206,10 @@ final class ByHand {
     Set<String> own = new HashSet<>(arm.baseline().segments());
     study.patientsOf(arm.id()).forEach(p -> p.segment().ifPresent(own::add));
     return own.isEmpty() ? new HashSet<>(study.whole().segments()) : own;
+  }
+
+  private static Answer answer(String code) {
+    return Stream.of(Answer.values()).filter(a -> a.code().equals(code)).findFirst().orElseThrow();
   }
 
   private static Set<String> infected(Study study, Arm arm) {

@@ -17,6 +17,9 @@ import java.util.Map;
 public final class Address {
   private final Map<String, List<String>> parameters;
 
+  /** Written at the first need and kept; if two threads write it they write the same. */
+  private String written;
+
   /**
    * Tidies what was asked for.
    *
@@ -106,15 +109,34 @@ public final class Address {
 
   /** The address of a path with these parameters. */
   public String at(String path) {
-    StringBuilder address = new StringBuilder(path);
-    char before = '?';
-    for (Map.Entry<String, List<String>> one : parameters.entrySet()) {
-      for (String value : one.getValue()) {
-        address.append(before).append(encoded(one.getKey())).append('=').append(encoded(value));
-        before = '&';
-      }
+    return parameters.isEmpty() ? path : path + '?' + written();
+  }
+
+  /**
+   * The address of a path with these parameters and then others.
+   *
+   * @param more parameters of other names, or none
+   */
+  public String at(String path, Address more) {
+    if (more.parameters.isEmpty()) {
+      return at(path);
     }
-    return address.toString();
+    return parameters.isEmpty() ? more.at(path) : path + '?' + written() + '&' + more.written();
+  }
+
+  private String written() {
+    if (written == null) {
+      StringBuilder all = new StringBuilder();
+      for (Map.Entry<String, List<String>> one : parameters.entrySet()) {
+        String name = encoded(one.getKey());
+        for (String value : one.getValue()) {
+          all.append(all.length() == 0 ? "" : "&");
+          all.append(name).append('=').append(encoded(value));
+        }
+      }
+      written = all.toString();
+    }
+    return written;
   }
 
   private static String encoded(String text) {

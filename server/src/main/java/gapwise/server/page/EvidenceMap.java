@@ -13,7 +13,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * How much is recorded of each method at each size of defect, by the mean or median of each group
@@ -33,6 +32,15 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
   private static final double WIDTH = 92;
 
   private static final List<Column> COLUMNS = columns();
+
+  private static final Address EVERY_SIZE = new Address(Map.of());
+  private static final Address UNSIZED = EVERY_SIZE.with("match", Filters.UNSIZED);
+
+  /** What the address of a place has for its size, in the order of the sizes. */
+  private static final List<Address> SIZES =
+      FilterForm.BANDS.stream()
+          .map(band -> FilterForm.banded(EVERY_SIZE, band).with("match", Filters.BAND))
+          .toList();
 
   /** A size with a bone drawn to scale. */
   public record Column(String label, String span) {}
@@ -112,26 +120,22 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
   private static Places places(EvidenceGrid grid, EvidenceGrid.Row row, Address address) {
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < grid.bands().size(); i++) {
-      double[] band = FilterForm.BANDS.get(i);
-      cells.add(
-          cell(
-              row.banded().get(i),
-              () -> FilterForm.banded(address, band).with("match", Filters.BAND)));
+      cells.add(cell(row.banded().get(i), address, SIZES.get(i)));
     }
     return new Places(
         List.copyOf(cells),
-        cell(row.unsized(), () -> address.with("match", Filters.UNSIZED)),
-        cell(row.all(), () -> address));
+        cell(row.unsized(), address, UNSIZED),
+        cell(row.all(), address, EVERY_SIZE));
   }
 
   /** Only places where something is recorded have studies to go to. */
-  private static Cell cell(Tally tally, Supplier<Address> studies) {
+  private static Cell cell(Tally tally, Address studies, Address size) {
     if (tally.isNothing()) {
       return Cell.NONE;
     }
     int arms = tally.arms();
     int depth = arms < 3 ? 1 : arms < 6 ? 2 : arms < 12 ? 3 : 4;
-    return new Cell(tally, studies.get().at(StudiesPage.PATH), depth, kinds(tally));
+    return new Cell(tally, studies.at(StudiesPage.PATH, size), depth, kinds(tally));
   }
 
   /** Designs by the kinds that matter at a glance, such as "1 comparison", "2 series". */

@@ -3,6 +3,7 @@ package gapwise.server.page;
 import gapwise.answer.Edition;
 import gapwise.answer.EmptyPlace;
 import gapwise.answer.EvidenceGrid;
+import gapwise.answer.InfectionGrids;
 import gapwise.evidence.Answer;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
@@ -161,7 +162,8 @@ public final class MapPage {
 
   private View view(Address address) {
     SearchRequest request = Filters.read(address);
-    EvidenceGrid grid = counts.grid(request);
+    InfectionGrids grids = counts.grids(request);
+    EvidenceGrid grid = grids.all();
     List<Method> methods = methods(address);
     List<EmptyPlace> empty = EmptyPlace.of(grid, everything(), methods);
     MapWords words = words(address);
@@ -171,7 +173,7 @@ public final class MapPage {
         sentences(grid, methods, empty, words),
         EvidenceMap.of(grid, methods, address),
         gaps(empty, words, address, GAPS_SHOWN),
-        strata(address, methods, empty),
+        strata(address, grids, methods, empty),
         untold(address));
   }
 
@@ -243,7 +245,8 @@ public final class MapPage {
   }
 
   /** What is empty among infected or among not infected, though not among all. */
-  private List<Stratum> strata(Address address, List<Method> methods, List<EmptyPlace> empty) {
+  private List<Stratum> strata(
+      Address address, InfectionGrids grids, List<Method> methods, List<EmptyPlace> empty) {
     if (!address.all("infected").isEmpty()) {
       return List.of();
     }
@@ -251,7 +254,7 @@ public final class MapPage {
     for (Answer answer : List.of(Answer.YES, Answer.NO)) {
       Address narrowed = address.with("infected", answer.code());
       List<EmptyPlace> places =
-          EmptyPlace.of(counts.grid(Filters.read(narrowed)), everything(), methods).stream()
+          EmptyPlace.of(grids.apart().get(answer), everything(), methods).stream()
               .filter(place -> empty.stream().noneMatch(wide -> wide.covers(place)))
               .toList();
       String heading =
