@@ -1,12 +1,11 @@
 package gapwise.answer;
 
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.Design;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.figure.Shown;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
@@ -135,17 +134,8 @@ public record ComparisonAlert(List<Line> lines) {
   private static String followed(List<SelectedRow> rows) {
     List<Double> months =
         rows.stream()
-            .flatMap(
-                row ->
-                    row
-                        .arm()
-                        .baseline()
-                        .followUp()
-                        .or(() -> row.study().whole().followUp())
-                        .stream())
-            .filter(summary -> summary.unit().dimension() == Unit.Dimension.TIME)
-            .map(summary -> summary.in(Unit.MONTHS))
-            .map(Summary::centre)
+            .flatMap(row -> ArmFollowUp.of(row.study(), row.arm()).stream())
+            .map(ArmFollowUp::centreMonths)
             .filter(OptionalDouble::isPresent)
             .map(OptionalDouble::getAsDouble)
             .toList();

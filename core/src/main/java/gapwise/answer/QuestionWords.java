@@ -8,6 +8,7 @@ import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.selection.Question;
 import gapwise.wording.Defects;
+import gapwise.wording.FollowUps;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,6 +30,9 @@ public final class QuestionWords {
     }
     if (among.defectMatch() == DefectMatch.NO_CENTRE) {
       parts.add("no mean or median of missing bone given");
+    }
+    if (among.followUpFrom().isPresent()) {
+      parts.add(FollowUps.atLeast(among.followUpFrom().getAsDouble()));
     }
     add(parts, among.bones().stream().sorted().map(Bone::label).toList());
     add(parts, among.segments().stream().sorted().map(Segments::name).toList());

@@ -92,8 +92,8 @@ enum Effect {
         };
     boolean endless = this != MEAN_DIFFERENCE && lower < 0.01 && upper > 100;
     return said
-        + (endless
-            ? " (95 % interval from under 0.01 to over 100: the number says next to nothing)"
-            : " (95 % interval " + Shown.limits(measure, new Limits(lower, upper)) + ")");
+        + " (95 % interval "
+        + Shown.limits(measure, new Limits(lower, upper))
+        + (endless ? ": the number says next to nothing)" : ")");
   }
 }

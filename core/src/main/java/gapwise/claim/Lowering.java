@@ -3,12 +3,11 @@ package gapwise.claim;
 import gapwise.analysis.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.Blocks;
+import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.Design;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.figure.Shown;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
@@ -155,13 +154,8 @@ final class Lowering {
   }
 
   private static OptionalDouble months(SelectedRow row) {
-    return row.arm()
-        .baseline()
-        .followUp()
-        .or(() -> row.study().whole().followUp())
-        .filter(summary -> summary.unit().dimension() == Unit.Dimension.TIME)
-        .map(summary -> summary.in(Unit.MONTHS))
-        .map(Summary::centre)
+    return ArmFollowUp.of(row.study(), row.arm())
+        .map(ArmFollowUp::centreMonths)
         .orElse(OptionalDouble.empty());
   }
 

@@ -43,8 +43,9 @@ public final class Shown {
   }
 
   /**
-   * A ratio with two decimals below 10, one below 100, none above; two digits below 0.1. Next to 1,
-   * where the side matters, up to four decimals.
+   * A ratio with two decimals below 10, one below 100, none above; two digits below 0.1; "under
+   * 0.001" and "over 1000" beyond, where digits say nothing. Next to 1, where the side matters, up
+   * to four decimals.
    */
   public static String ratio(double ratio) {
     if (!(Check.finite(ratio, "ratio") >= 0)) {
@@ -53,6 +54,9 @@ public final class Shown {
     BigDecimal exact = BigDecimal.valueOf(ratio);
     if (ratio > 0 && ratio < 0.001) {
       return "under 0.001";
+    }
+    if (ratio > 1000) {
+      return "over 1000";
     }
     int decimals = ratio >= 99.95 ? 0 : ratio >= 9.995 ? 1 : ratio >= 0.0995 ? 2 : 3;
     BigDecimal rounded = exact.setScale(decimals, RoundingMode.HALF_UP);

@@ -19,7 +19,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /** One milestone of a case held against the series on the same clock. Used once. */
@@ -159,20 +158,7 @@ final class MilestonePlacing {
   }
 
   private ObjectNode alongLength(Method method, double centimetres) {
-    SearchRequest all = SearchRequest.EVERYTHING;
-    SearchRequest ofMethod =
-        new SearchRequest(
-            all.text(),
-            Set.of(method.code()),
-            all.bones(),
-            all.segments(),
-            all.infected(),
-            all.designs(),
-            all.outcomes(),
-            OptionalInt.empty(),
-            OptionalInt.empty(),
-            all.defect(),
-            all.defectMatch());
+    SearchRequest ofMethod = SearchRequest.EVERYTHING.withMethods(Set.of(method.code()));
     ObjectNode plan = withPlaces(question(ofMethod), false);
     plan.put(
         "title", plan.path("title").asText() + ", at " + CaseWords.number(centimetres) + " cm");

@@ -44,6 +44,7 @@ final class ArmDocuments {
   static final String DEFECT_CENTRE_ORDER = "defectCentreOrder";
   static final String DEFECT_RANGE = "defectRange";
   static final String DEFECT_OF_PATIENTS = "defectOfPatients";
+  static final String FOLLOW_UP = "followUp";
 
   /** Titles are told apart by their first letters; a sort key of the index has an upper size. */
   private static final int LONGEST_SORT_KEY = 200;
@@ -88,6 +89,9 @@ final class ArmDocuments {
       study.citation().year().ifPresent(year -> addYear(document, year));
       facts.patients().ifPresent(count -> document.add(new NumericDocValuesField(PATIENTS, count)));
       facts.defect().ifPresent(defect -> addDefect(document, defect));
+      facts
+          .followUpMonths()
+          .ifPresent(months -> document.add(new DoublePoint(FOLLOW_UP, unsignedZero(months))));
       addWords(document, study, arm, facts);
       documents.add(document);
     }

@@ -3,6 +3,7 @@ package gapwise.search;
 import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Bone;
 import gapwise.evidence.BoneCount;
@@ -11,6 +12,7 @@ import gapwise.evidence.Study;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
@@ -26,6 +28,7 @@ import java.util.stream.Collectors;
  * @param outcomes codes of outcomes reported for the arm in any form, or of any of its patients
  * @param defect the missing length that speaks for it
  * @param patients patients treated
+ * @param followUpMonths months of follow-up by mean or median, else by the shortest
  */
 record ArmFacts(
     Set<Bone> bones,
@@ -33,7 +36,8 @@ record ArmFacts(
     Optional<Answer> infected,
     Set<String> outcomes,
     Optional<ArmDefect> defect,
-    OptionalInt patients) {
+    OptionalInt patients,
+    OptionalDouble followUpMonths) {
 
   ArmFacts {
     bones = Set.copyOf(bones);
@@ -49,7 +53,8 @@ record ArmFacts(
         infected(study, arm, patients),
         outcomes(study, arm, patients),
         ArmDefect.of(study, arm),
-        patientCount(study, arm, patients));
+        patientCount(study, arm, patients),
+        ArmFollowUp.of(study, arm).map(ArmFollowUp::leastMonths).orElse(OptionalDouble.empty()));
   }
 
   private static Set<Bone> bones(Study study, Arm arm, List<PatientRow> patients) {

@@ -16,7 +16,7 @@ record Reached(long change, String mark) {
    * Raised whenever documents of the index are made in another way; an index of another format is
    * built anew.
    */
-  private static final String FORMAT = "2";
+  private static final String FORMAT = "3";
 
   static final Reached NOTHING = new Reached(0, "");
 

@@ -17,7 +17,9 @@ import org.apache.lucene.util.BytesRef;
 final class RequestQueries {
   private RequestQueries() {}
 
-  /** Text, years and missing length: all but the filters that have counts beside them. */
+  /**
+   * Text, years, follow-up and missing length: all but the filters that have counts beside them.
+   */
   static Query base(SearchRequest request, Query text) {
     BooleanQuery.Builder query = new BooleanQuery.Builder().add(text, Occur.MUST);
     if (request.yearFrom().isPresent() || request.yearTo().isPresent()) {
@@ -25,6 +27,12 @@ final class RequestQueries {
           years(
               request.yearFrom().orElse(Integer.MIN_VALUE),
               request.yearTo().orElse(Integer.MAX_VALUE)),
+          Occur.FILTER);
+    }
+    if (request.followUpFrom().isPresent()) {
+      double least = ArmDocuments.unsignedZero(request.followUpFrom().getAsDouble());
+      query.add(
+          DoublePoint.newRangeQuery(ArmDocuments.FOLLOW_UP, least, Double.POSITIVE_INFINITY),
           Occur.FILTER);
     }
     if (request.defectMatch() == SearchRequest.DefectMatch.NO_CENTRE) {

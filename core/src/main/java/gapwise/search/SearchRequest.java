@@ -6,6 +6,7 @@ import gapwise.evidence.Design;
 import gapwise.evidence.LengthRange;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -24,6 +25,9 @@ import java.util.Set;
  * @param yearTo last year of publication
  * @param defect missing length
  * @param defectMatch how the missing length of an arm is held against it
+ * @param followUpFrom months for which the patients of an arm must have been followed at least, by
+ *     mean or median or else by the shortest follow-up, 0 or more; arms of which no follow-up is
+ *     known fail it
  */
 public record SearchRequest(
     String text,
@@ -36,7 +40,8 @@ public record SearchRequest(
     OptionalInt yearFrom,
     OptionalInt yearTo,
     Optional<LengthRange> defect,
-    DefectMatch defectMatch) {
+    DefectMatch defectMatch,
+    OptionalDouble followUpFrom) {
 
   /** How the missing length of an arm is held against the range asked for. */
   public enum DefectMatch {
@@ -61,7 +66,8 @@ public record SearchRequest(
           OptionalInt.empty(),
           OptionalInt.empty(),
           Optional.empty(),
-          DefectMatch.OVERLAP);
+          DefectMatch.OVERLAP,
+          OptionalDouble.empty());
 
   public SearchRequest {
     Objects.requireNonNull(text, "text");
@@ -75,53 +81,81 @@ public record SearchRequest(
     Objects.requireNonNull(yearTo, "yearTo");
     Objects.requireNonNull(defect, "defect");
     Objects.requireNonNull(defectMatch, "defectMatch");
+    if (followUpFrom.isPresent() && !(followUpFrom.getAsDouble() >= 0)) {
+      throw new IllegalArgumentException(
+          "follow-up must be 0 months or more, was " + followUpFrom.getAsDouble());
+    }
   }
 
-  /** The same request narrowed to other outcomes. */
-  public SearchRequest withOutcomes(Set<String> codes) {
-    return new SearchRequest(
-        text,
-        methods,
-        bones,
-        segments,
-        infected,
-        designs,
-        codes,
-        yearFrom,
-        yearTo,
-        defect,
-        defectMatch);
+  /** The same request with other free words. */
+  public SearchRequest withText(String words) {
+    Copy copy = new Copy();
+    copy.text = words;
+    return copy.request();
   }
 
   /** The same request narrowed to other methods. */
   public SearchRequest withMethods(Set<String> codes) {
-    return new SearchRequest(
-        text,
-        codes,
-        bones,
-        segments,
-        infected,
-        designs,
-        outcomes,
-        yearFrom,
-        yearTo,
-        defect,
-        defectMatch);
+    Copy copy = new Copy();
+    copy.methods = codes;
+    return copy.request();
+  }
+
+  /** The same request narrowed to other outcomes. */
+  public SearchRequest withOutcomes(Set<String> codes) {
+    Copy copy = new Copy();
+    copy.outcomes = codes;
+    return copy.request();
+  }
+
+  /** The same request narrowed to one year of publication. */
+  public SearchRequest ofYear(int year) {
+    Copy copy = new Copy();
+    copy.yearFrom = OptionalInt.of(year);
+    copy.yearTo = OptionalInt.of(year);
+    return copy.request();
   }
 
   /** The same request with another missing length. */
   public SearchRequest withDefect(LengthRange range, DefectMatch match) {
-    return new SearchRequest(
-        text,
-        methods,
-        bones,
-        segments,
-        infected,
-        designs,
-        outcomes,
-        yearFrom,
-        yearTo,
-        Optional.of(range),
-        match);
+    Copy copy = new Copy();
+    copy.defect = Optional.of(range);
+    copy.defectMatch = match;
+    return copy.request();
+  }
+
+  /** The same request with another least follow-up. */
+  public SearchRequest withFollowUpFrom(double months) {
+    Copy copy = new Copy();
+    copy.followUpFrom = OptionalDouble.of(months);
+    return copy.request();
+  }
+
+  /** The parts of this request, of which one is changed. */
+  private final class Copy {
+    private String text = SearchRequest.this.text;
+    private Set<String> methods = SearchRequest.this.methods;
+    private Set<String> outcomes = SearchRequest.this.outcomes;
+    private OptionalInt yearFrom = SearchRequest.this.yearFrom;
+    private OptionalInt yearTo = SearchRequest.this.yearTo;
+    private Optional<LengthRange> defect = SearchRequest.this.defect;
+    private DefectMatch defectMatch = SearchRequest.this.defectMatch;
+    private OptionalDouble followUpFrom = SearchRequest.this.followUpFrom;
+
+    SearchRequest request() {
+      return new SearchRequest(
+          text,
+          methods,
+          bones,
+          segments,
+          infected,
+          designs,
+          outcomes,
+          yearFrom,
+          yearTo,
+          defect,
+          defectMatch,
+          followUpFrom);
+    }
   }
 }

@@ -146,12 +146,21 @@ final class PlanFields {
 
   /** A length in centimetres, 0 or more. */
   OptionalDouble length(String field) {
+    return notNegative(field, "a number of centimetres");
+  }
+
+  /**
+   * A number, 0 or more.
+   *
+   * @param what what is expected, in words
+   */
+  OptionalDouble notNegative(String field, String what) {
     JsonNode value = object.path(field);
     if (value.isMissingNode()) {
       return OptionalDouble.empty();
     }
     if (!value.isNumber() || !Double.isFinite(value.doubleValue()) || value.doubleValue() < 0) {
-      wrongType(at(field), "a number of centimetres, 0 or more,", value);
+      wrongType(at(field), what + ", 0 or more,", value);
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(value.doubleValue());

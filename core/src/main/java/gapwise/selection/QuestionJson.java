@@ -44,6 +44,7 @@ public final class QuestionJson {
   private static final String DESIGNS = "designs";
   private static final String YEAR_FROM = "yearFrom";
   private static final String YEAR_TO = "yearTo";
+  private static final String FOLLOW_UP_FROM = "followUpFromMonths";
   private static final String STATUS = "status";
   private static final String TEXT = "text";
   private static final String CLOCK = "clock";
@@ -62,6 +63,7 @@ public final class QuestionJson {
           DESIGNS,
           YEAR_FROM,
           YEAR_TO,
+          FOLLOW_UP_FROM,
           STATUS,
           TEXT,
           CLOCK,
@@ -84,6 +86,7 @@ public final class QuestionJson {
     putAll(node, DESIGNS, codes(among.designs()));
     among.yearFrom().ifPresent(year -> node.put(YEAR_FROM, year));
     among.yearTo().ifPresent(year -> node.put(YEAR_TO, year));
+    among.followUpFrom().ifPresent(months -> node.put(FOLLOW_UP_FROM, months));
     question.leastStatus().ifPresent(status -> node.put(STATUS, status.code()));
     if (!among.text().isBlank()) {
       node.put(TEXT, among.text());
@@ -139,7 +142,8 @@ public final class QuestionJson {
             fields.integer(YEAR_FROM, 0),
             fields.integer(YEAR_TO, 0),
             range(fields, found),
-            match(fields));
+            match(fields),
+            fields.notNegative(FOLLOW_UP_FROM, "a number of months"));
     checkYears(among, found);
     Optional<Clock> clock = fields.word(CLOCK, Clock.class);
     Optional<ExtractionStatus> status = fields.word(STATUS, ExtractionStatus.class);

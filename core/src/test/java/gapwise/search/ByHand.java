@@ -6,10 +6,13 @@ import gapwise.evidence.ArmDefect;
 import gapwise.evidence.Bone;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -126,6 +129,26 @@ final class ByHand {
         .orElse(OptionalDouble.empty());
   }
 
+  /** Not a number where no follow-up is known. The invented follow-ups are in years or months. */
+  private static double months(Study study, Arm arm) {
+    List<Double> patients =
+        study.patientsOf(arm.id()).stream()
+            .flatMap(p -> p.followUp().stream())
+            .map(time -> time.unit() == Unit.YEARS ? 12 * time.value() : time.value())
+            .toList();
+    if (arm.baseline().followUp().isEmpty() && !patients.isEmpty()) {
+      return patients.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
+    }
+    Optional<Summary> followUp = arm.baseline().followUp().or(() -> study.whole().followUp());
+    if (followUp.isEmpty()) {
+      return Double.NaN;
+    }
+    Summary s = followUp.get();
+    OptionalDouble value =
+        s.mean().isPresent() ? s.mean() : s.median().isPresent() ? s.median() : s.minimum();
+    return value.orElse(Double.NaN) * (s.unit() == Unit.YEARS ? 12 : 1);
+  }
+
   private static boolean inYearsAndLength(SearchRequest request, Study study, Arm arm) {
     boolean yearsAsked = request.yearFrom().isPresent() || request.yearTo().isPresent();
     if (yearsAsked && study.citation().year().isEmpty()) {
@@ -134,6 +157,10 @@ final class ByHand {
     int year = study.citation().year().orElse(0);
     if (yearsAsked
         && (year < request.yearFrom().orElse(year) || year > request.yearTo().orElse(year))) {
+      return false;
+    }
+    if (request.followUpFrom().isPresent()
+        && !(months(study, arm) >= request.followUpFrom().getAsDouble())) {
       return false;
     }
     if (request.defectMatch() == SearchRequest.DefectMatch.NO_CENTRE) {

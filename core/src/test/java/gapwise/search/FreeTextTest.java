@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Design;
 import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
@@ -137,18 +136,7 @@ class FreeTextTest {
   @Test
   void aSpellingIsNotOfferedWhenTheFiltersLeaveNothingOfIt() {
     SearchRequest request =
-        new SearchRequest(
-            "masquelett",
-            Set.of("autograft"),
-            Set.of(),
-            Set.of(),
-            Set.of(),
-            Set.<Design>of(),
-            Set.of(),
-            OptionalInt.empty(),
-            OptionalInt.empty(),
-            Optional.empty(),
-            SearchRequest.DefectMatch.OVERLAP);
+        SearchRequest.EVERYTHING.withText("masquelett").withMethods(Set.of("autograft"));
     assertEquals(
         Optional.empty(), search.search(request, StudySearch.Order.RELEVANCE, 0, 10).didYouMean());
   }
@@ -209,21 +197,7 @@ class FreeTextTest {
   private static SearchAnswer answer(String text) {
     SearchRequest everything = SearchRequest.EVERYTHING;
     return search.search(
-        new SearchRequest(
-            text,
-            everything.methods(),
-            everything.bones(),
-            everything.segments(),
-            everything.infected(),
-            everything.designs(),
-            everything.outcomes(),
-            everything.yearFrom(),
-            everything.yearTo(),
-            everything.defect(),
-            everything.defectMatch()),
-        StudySearch.Order.RELEVANCE,
-        0,
-        10);
+        SearchRequest.EVERYTHING.withText(text), StudySearch.Order.RELEVANCE, 0, 10);
   }
 
   private static Set<String> found(String text) {

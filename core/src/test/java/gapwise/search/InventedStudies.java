@@ -8,6 +8,7 @@ import gapwise.evidence.BoneCount;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
 import gapwise.evidence.Design;
+import gapwise.evidence.Duration;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.Length;
 import gapwise.evidence.LengthRange;
@@ -103,7 +104,22 @@ final class InventedStudies {
     if (random.nextInt(3) > 0) {
       baseline.defect(defect());
     }
+    if (random.nextInt(2) > 0) {
+      baseline.followUp(followUp());
+    }
     return baseline.build();
+  }
+
+  /** On the grid of what is asked for, so that equal ends occur often. */
+  private Summary followUp() {
+    Summary.Builder numbers = Summary.with(random.nextBoolean() ? Unit.YEARS : Unit.MONTHS);
+    double value = numbers.build().unit() == Unit.YEARS ? random.nextInt(4) : 6 * random.nextInt(8);
+    return switch (random.nextInt(4)) {
+      case 0 -> numbers.mean(value).minimum(0).build();
+      case 1 -> numbers.median(value).build();
+      case 2 -> numbers.minimum(value).build();
+      default -> numbers.maximum(value).build();
+    };
   }
 
   private DefectLength defect() {
@@ -135,6 +151,11 @@ final class InventedStudies {
       PatientRow.Builder patient = PatientRow.with("case " + arm + i, arm);
       if (random.nextInt(4) > 0) {
         patient.defect(new Length(1 + random.nextInt(200), Unit.MILLIMETRES, false));
+      }
+      if (random.nextInt(4) == 0) {
+        boolean years = random.nextBoolean();
+        double value = years ? random.nextInt(4) : 6 * random.nextInt(8);
+        patient.followUp(new Duration(value, years ? Unit.YEARS : Unit.MONTHS));
       }
       if (random.nextBoolean()) {
         patient.infected(Answer.values()[random.nextInt(4)]);

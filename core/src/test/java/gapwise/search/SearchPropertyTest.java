@@ -21,6 +21,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
@@ -172,7 +173,10 @@ class SearchPropertyTest {
         random.nextInt(4) == 0 ? OptionalInt.of(1988 + random.nextInt(10)) : OptionalInt.empty(),
         random.nextInt(4) == 0 ? OptionalInt.of(1988 + random.nextInt(10)) : OptionalInt.empty(),
         random.nextInt(2) == 0 ? Optional.of(range(random)) : Optional.empty(),
-        DefectMatch.values()[random.nextInt(DefectMatch.values().length)]);
+        DefectMatch.values()[random.nextInt(DefectMatch.values().length)],
+        random.nextInt(4) == 0
+            ? OptionalDouble.of(6.0 * random.nextInt(6))
+            : OptionalDouble.empty());
   }
 
   /** On the grid of the invented lengths, so that touching ends occur often. */

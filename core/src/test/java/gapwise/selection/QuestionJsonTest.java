@@ -19,6 +19,7 @@ import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
@@ -130,7 +131,10 @@ class QuestionJsonTest {
             random.nextBoolean()
                 ? Optional.of(new LengthRange(random.nextInt(5), 5 + 9 * random.nextDouble()))
                 : Optional.empty(),
-            DefectMatch.values()[random.nextInt(DefectMatch.values().length)]);
+            DefectMatch.values()[random.nextInt(DefectMatch.values().length)],
+            random.nextBoolean()
+                ? OptionalDouble.of(24 * random.nextDouble())
+                : OptionalDouble.empty());
     return new Question(
         Outcome.vocabulary().all().get(random.nextInt(20)),
         among,

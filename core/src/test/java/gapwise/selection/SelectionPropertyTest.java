@@ -119,21 +119,12 @@ class SelectionPropertyTest {
   }
 
   private static Question question(String outcome, Optional<LengthRange> range) {
-    SearchRequest e = SearchRequest.EVERYTHING;
+    SearchRequest all = SearchRequest.EVERYTHING;
     return Question.about(
         Outcome.of(outcome),
-        new SearchRequest(
-            "",
-            e.methods(),
-            e.bones(),
-            e.segments(),
-            e.infected(),
-            e.designs(),
-            e.outcomes(),
-            e.yearFrom(),
-            e.yearTo(),
-            range,
-            SearchRequest.DefectMatch.OVERLAP));
+        range
+            .map(lengths -> all.withDefect(lengths, SearchRequest.DefectMatch.OVERLAP))
+            .orElse(all));
   }
 
   private static Study study(Random random, int number) {

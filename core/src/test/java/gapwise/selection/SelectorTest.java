@@ -42,7 +42,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
@@ -471,19 +470,7 @@ class SelectorTest {
   @Test
   void thatAnyWordOfTheSearchWasEnoughIsNoted() {
     home.keep(study("a", union(5, 6)));
-    SearchRequest words =
-        new SearchRequest(
-            "invented xyzzyqwert",
-            Set.of(),
-            Set.of(),
-            Set.of(),
-            Set.of(),
-            Set.of(),
-            Set.of(),
-            OptionalInt.empty(),
-            OptionalInt.empty(),
-            Optional.empty(),
-            SearchRequest.DefectMatch.OVERLAP);
+    SearchRequest words = SearchRequest.EVERYTHING.withText("invented xyzzyqwert");
     Selection selection = home.selector.select(about(UNION).withAmong(words));
     assertEquals(List.of("a"), studies(selection));
     assertEquals(List.of("not-all-words-found"), noteCodes(selection));
@@ -522,18 +509,8 @@ class SelectorTest {
   private static Question about(Outcome outcome, double from, double to) {
     SearchRequest e = SearchRequest.EVERYTHING;
     SearchRequest among =
-        new SearchRequest(
-            "",
-            e.methods(),
-            e.bones(),
-            e.segments(),
-            e.infected(),
-            e.designs(),
-            e.outcomes(),
-            e.yearFrom(),
-            e.yearTo(),
-            Optional.of(new LengthRange(from, to)),
-            SearchRequest.DefectMatch.OVERLAP);
+        SearchRequest.EVERYTHING.withDefect(
+            new LengthRange(from, to), SearchRequest.DefectMatch.OVERLAP);
     return Question.about(outcome, among);
   }
 

@@ -1,6 +1,7 @@
 package gapwise.search.words;
 
 import gapwise.evidence.LengthRange;
+import gapwise.evidence.Unit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -9,8 +10,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Lengths with their unit and years in plain words. A length without a unit is not guessed: "6" may
- * be a grade, a month or a number of patients.
+ * Lengths and follow-up with their unit, and years, in plain words. A length without a unit is not
+ * guessed: "6" may be a grade, a month or a number of patients.
  */
 final class Amounts {
   private static final double LONGEST_CENTIMETRES = 1000;
@@ -25,6 +26,8 @@ final class Amounts {
   private static final String BELOW =
       "(?:under|below|less than|shorter than|up to|at most|<=?|\u2264)";
 
+  private static final String MORE = "(?:\\s*(?:\\+|(?:or|and) (?:more|longer|over|above)\\b))?";
+
   private static final Pattern STRETCH =
       pattern(
           "(?:between\\s+)?" + NUMBER + "(?:" + UNIT + ")?" + DASH + NUMBER + UNIT + "\\b" + WHAT);
@@ -37,6 +40,38 @@ final class Amounts {
       pattern("(?:between\\s+|from\\s+)?\\b((?:19|20)\\d\\d)" + DASH + "((?:19|20)\\d\\d)\\b");
   private static final Pattern SINCE =
       pattern("\\b(since|from|after|before|until)\\s+((?:19|20)\\d\\d)\\b");
+
+  private static final double LONGEST_MONTHS = 1200;
+  private static final String TIME =
+      "\\s*-?\\s*(weeks?|wks?|months?|mths?|mos?|years?|yrs?|y)\\b['\u2019]?";
+  private static final String FOLLOWED = "(?:follow(?:ed|ing)?(?:\\s*-?\\s*up)?|fu)\\b";
+
+  /** Neither the end of a stretch nor of a longer number, nor what a follow-up must stay below. */
+  private static final String NOT_AFTER =
+      "(?<![\\d.,\u2013-])(?<!\\b(?:under|below|less than|shorter than|up to|at most)\\s{0,3})"
+          + "(?<![<\u2264]=?\\s{0,3})";
+
+  private static final Pattern FOLLOWED_FOR =
+      pattern(
+          "(?:(?:mean|median|average|minimum)\\s+)?\\b"
+              + FOLLOWED
+              + "\\s*(?:of\\s+|for\\s+)?(?:"
+              + ABOVE
+              + ")?\\s*"
+              + NUMBER
+              + TIME
+              + MORE);
+  private static final Pattern FOR_FOLLOWED =
+      pattern(
+          "(?:(?<!\\p{L})"
+              + ABOVE
+              + "\\s*)?"
+              + NOT_AFTER
+              + NUMBER
+              + TIME
+              + MORE
+              + "\\s*(?:of\\s+)?(?:(?:mean|median|average|minimum)\\s+)?"
+              + FOLLOWED);
 
   /** A reading with its place in the text. */
   record Found(Reading reading, int from, int to) {}
@@ -51,7 +86,15 @@ final class Amounts {
   static Optional<Found> firstIn(String text) {
     Optional<Found> first = Optional.empty();
     for (Optional<Found> found :
-        List.of(stretch(text), oneSided(text), open(text), alone(text), years(text), since(text))) {
+        List.of(
+            stretch(text),
+            oneSided(text),
+            open(text),
+            alone(text),
+            followUp(text, FOLLOWED_FOR),
+            followUp(text, FOR_FOLLOWED),
+            years(text),
+            since(text))) {
       if (found.isPresent() && (first.isEmpty() || found.get().from() < first.get().from())) {
         first = found;
       }
@@ -104,6 +147,28 @@ final class Amounts {
             new Reading.Size(new LengthRange(from, to), match.group().strip()),
             match.start(),
             match.end()));
+  }
+
+  private static Optional<Found> followUp(String text, Pattern pattern) {
+    Matcher match = pattern.matcher(text);
+    while (match.find()) {
+      double value = Double.parseDouble(match.group(1).replace(',', '.'));
+      double months = time(match.group(2)).to(Unit.MONTHS, value);
+      if (months <= LONGEST_MONTHS) {
+        return Optional.of(
+            new Found(
+                new Reading.FollowUp(months, match.group().strip()), match.start(), match.end()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Unit time(String unit) {
+    return switch (unit.toLowerCase(Locale.ROOT).charAt(0)) {
+      case 'w' -> Unit.WEEKS;
+      case 'y' -> Unit.YEARS;
+      default -> Unit.MONTHS;
+    };
   }
 
   private static Optional<Found> years(String text) {

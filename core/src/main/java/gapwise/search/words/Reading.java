@@ -47,6 +47,16 @@ public sealed interface Reading {
     }
   }
 
+  /** How long patients were followed at least, in months. */
+  record FollowUp(double months, String typed) implements Reading {
+    public FollowUp {
+      Objects.requireNonNull(typed, "typed");
+      if (!(months >= 0)) {
+        throw new IllegalArgumentException("follow-up must be 0 months or more, was " + months);
+      }
+    }
+  }
+
   /** Years of publication, ends included; an open end is empty. */
   record Years(OptionalInt from, OptionalInt to, String typed) implements Reading {
     public Years {

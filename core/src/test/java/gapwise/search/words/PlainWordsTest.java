@@ -24,6 +24,8 @@ class PlainWordsTest {
         parts.add("cm=" + size.range().fromCentimetres() + ".." + size.range().toCentimetres());
       } else if (reading instanceof Reading.Years years) {
         parts.add("years=" + years.from() + ".." + years.to());
+      } else if (reading instanceof Reading.FollowUp followUp) {
+        parts.add("months=" + followUp.months());
       }
     }
     parts.add("rest=" + understood.rest());
@@ -77,6 +79,44 @@ class PlainWordsTest {
       })
   void yearsOfPublicationAreRead(String typed, String years) {
     assertEquals("years=" + years + "; rest=", told(typed));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "follow-up over 24 months|24.0",
+        "followed for at least 2 years|24.0",
+        "24 months follow-up|24.0",
+        "24 months' follow up|24.0",
+        "at least 12 months follow-up|12.0",
+        "2-year follow-up|24.0",
+        "2.5 years or more followup|30.0",
+        ">= 18 mo fu|18.0",
+        "mean follow-up 36 months|36.0",
+        "minimum follow-up of 12 months|12.0"
+      })
+  void leastFollowUpIsReadWithItsUnit(String typed, String months) {
+    assertEquals("months=" + months + "; rest=", told(typed));
+  }
+
+  /** What a follow-up must stay below, or lie between, is no filter here and stays text. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "under 12 months follow-up",
+        "follow-up under 12 months",
+        "follow-up < 12 months",
+        "<= 12 months follow-up",
+        "12-24 months follow-up",
+        "12\u201324 months follow-up",
+        "follow-up",
+        "12 months",
+        "9000 months follow-up"
+      })
+  void otherTimesStayText(String typed) {
+    assertEquals("rest=" + typed, told(typed));
   }
 
   @ParameterizedTest
@@ -148,6 +188,8 @@ class PlainWordsTest {
       "cm",
       "zzz",
       "2010-2012",
+      "followed 24 months",
+      "follow-up",
       "\u00e9t\u00e9",
       "-",
       ",",

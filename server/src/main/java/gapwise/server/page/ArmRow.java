@@ -3,17 +3,16 @@ package gapwise.server.page;
 import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.ArmName;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Design;
 import gapwise.evidence.Method;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
-import gapwise.figure.Shown;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.wording.Defects;
+import gapwise.wording.FollowUps;
 import gapwise.wording.Pictures;
 import gapwise.wording.Values;
 import java.util.ArrayList;
@@ -124,7 +123,7 @@ public record ArmRow(
   private static String words(ListColumn column, Study study, Arm arm) {
     return switch (column) {
       case PATIENTS -> patients(study, arm);
-      case FOLLOWED -> followed(study, arm);
+      case FOLLOWED -> FollowUps.words(ArmFollowUp.of(study, arm));
       case EXTRACTION -> study.status().label();
       case YEAR -> study.citation().year().stream().mapToObj(String::valueOf).findAny().orElse("");
       case COUNTRY -> study.country().orElse("");
@@ -194,19 +193,5 @@ public record ArmRow(
       return baseline.limbs().getAsInt() + " limbs";
     }
     return described > 0 ? String.valueOf(described) : "not stated";
-  }
-
-  private static String followed(Study study, Arm arm) {
-    Optional<Summary> followUp = arm.baseline().followUp().or(() -> study.whole().followUp());
-    if (followUp.isEmpty() || followUp.get().unit().dimension() != Unit.Dimension.TIME) {
-      return "not stated";
-    }
-    Summary months = followUp.get().in(Unit.MONTHS);
-    if (months.centre().isPresent()) {
-      return Shown.months(months.centre().getAsDouble()) + " months";
-    }
-    return months.minimum().isPresent()
-        ? "at least " + Shown.months(months.minimum().getAsDouble()) + " months"
-        : "not stated";
   }
 }

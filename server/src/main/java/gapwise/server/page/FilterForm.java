@@ -10,6 +10,7 @@ import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.wording.Defects;
+import gapwise.wording.FollowUps;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -235,6 +236,15 @@ public record FilterForm(
     each(on, path, start, "design", code -> Coded.parse(Design.class, code).map(Design::label));
     each(on, path, start, "year-from", year -> Optional.of("from " + year));
     each(on, path, start, "year-to", year -> Optional.of("up to " + year));
+    request
+        .followUpFrom()
+        .ifPresent(
+            months ->
+                on.add(
+                    new On(
+                        FollowUps.atLeast(months),
+                        path,
+                        start.without(List.of(Filters.FOLLOW_UP_FROM)))));
     return on;
   }
 

@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Function;
@@ -22,9 +23,13 @@ import java.util.function.Function;
 /**
  * Reads the filters of an address: {@code q}, {@code outcome}, {@code from} and {@code to} (missing
  * bone in cm), {@code match}, {@code method}, {@code bone}, {@code segment}, {@code infected},
- * {@code design}, {@code year-from}, {@code year-to}. Pages and API read the same names.
+ * {@code design}, {@code year-from}, {@code year-to}, {@code follow-up-from} (months). Pages and
+ * API read the same names.
  */
 public final class Filters {
+  /** Least follow-up in months. */
+  static final String FOLLOW_UP_FROM = "follow-up-from";
+
   /** The names of all filters. */
   public static final List<String> NAMES =
       List.of(
@@ -39,7 +44,8 @@ public final class Filters {
           "infected",
           "design",
           "year-from",
-          "year-to");
+          "year-to",
+          FOLLOW_UP_FROM);
 
   /** By mean or median as a band: its upper end belongs to the next. */
   static final String BAND = "band";
@@ -96,7 +102,8 @@ public final class Filters {
             year("year-from"),
             year("year-to"),
             defect(),
-            match());
+            match(),
+            followUp());
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
@@ -142,6 +149,21 @@ public final class Filters {
     }
     problems.add(name, "not-a-year", "'" + text + "' is not a year; expected one such as 2015");
     return OptionalInt.empty();
+  }
+
+  private OptionalDouble followUp() {
+    String text = address.first(FOLLOW_UP_FROM);
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    if (text.matches("\\d{1,4}([.,]\\d{1,2})?")) {
+      return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
+    }
+    problems.add(
+        FOLLOW_UP_FROM,
+        "not-a-time",
+        "'" + text + "' is not a follow-up; expected months such as 12 or 24");
+    return OptionalDouble.empty();
   }
 
   private Optional<LengthRange> defect() {

@@ -13,6 +13,7 @@ import gapwise.search.words.Reading;
 import gapwise.search.words.Understood;
 import gapwise.wording.Counted;
 import gapwise.wording.Defects;
+import gapwise.wording.FollowUps;
 import gapwise.wording.Segments;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -104,6 +105,9 @@ public final class SuggestPart {
     }
     if (reading instanceof Reading.Size size) {
       return "missing bone " + Defects.range(size.range());
+    }
+    if (reading instanceof Reading.FollowUp followUp) {
+      return FollowUps.atLeast(followUp.months());
     }
     Reading.Years years = (Reading.Years) reading;
     List<String> ends = new ArrayList<>();

@@ -5,6 +5,7 @@ import gapwise.search.words.PlainWords;
 import gapwise.search.words.Reading;
 import gapwise.search.words.Understood;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -22,6 +23,7 @@ final class TypedWords {
   private final List<String> text = new ArrayList<>();
   private boolean sized;
   private boolean dated;
+  private boolean followed;
 
   private TypedWords(Address address) {
     this.address = address;
@@ -51,6 +53,9 @@ final class TypedWords {
       address = address.without(List.of("year-from", "year-to"));
       take("year-from", years.from());
       take("year-to", years.to());
+    } else if (reading instanceof Reading.FollowUp followUp && !followed) {
+      followed = true;
+      address = address.with(Filters.FOLLOW_UP_FROM, plain(followUp.months()));
     } else {
       text.add(reading.typed());
     }
@@ -72,7 +77,11 @@ final class TypedWords {
     }
   }
 
-  private static String plain(double centimetres) {
-    return BigDecimal.valueOf(centimetres).stripTrailingZeros().toPlainString();
+  /** To two decimals, which no paper exceeds. */
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number)
+        .setScale(2, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

@@ -32,20 +32,7 @@ public record YearBars(List<Bar> bars, int most) {
   }
 
   private static int arms(StudySearch search, int year) {
-    SearchRequest all = SearchRequest.EVERYTHING;
-    SearchRequest ofYear =
-        new SearchRequest(
-            "",
-            all.methods(),
-            all.bones(),
-            all.segments(),
-            all.infected(),
-            all.designs(),
-            all.outcomes(),
-            OptionalInt.of(year),
-            OptionalInt.of(year),
-            all.defect(),
-            all.defectMatch());
+    SearchRequest ofYear = SearchRequest.EVERYTHING.ofYear(year);
     return search.search(ofYear, StudySearch.Order.YEAR_DESCENDING, 0, 0).arms();
   }
 

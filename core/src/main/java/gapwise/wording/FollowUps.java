@@ -1,0 +1,26 @@
+package gapwise.wording;
+
+import gapwise.evidence.ArmFollowUp;
+import gapwise.figure.Shown;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** How long patients were followed, in words. */
+public final class FollowUps {
+  private FollowUps() {}
+
+  /** Such as "24 months", "at least 12 months" or "not stated". */
+  public static String words(Optional<ArmFollowUp> followUp) {
+    OptionalDouble least = followUp.map(ArmFollowUp::leastMonths).orElse(OptionalDouble.empty());
+    if (least.isEmpty()) {
+      return "not stated";
+    }
+    String atLeast = followUp.get().centreMonths().isPresent() ? "" : "at least ";
+    return atLeast + Shown.months(least.getAsDouble()) + " months";
+  }
+
+  /** What a group must reach to be taken, such as "followed at least 24 months on average". */
+  public static String atLeast(double months) {
+    return "followed at least " + Shown.number(months) + " months on average";
+  }
+}
