@@ -3,8 +3,6 @@ package gapwise.answer;
 import gapwise.evidence.Design;
 import gapwise.evidence.Method;
 import gapwise.search.IndexedArm;
-import gapwise.search.SearchRequest;
-import gapwise.search.StudySearch;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -14,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 
 /**
  * Which methods stand side by side within a study.
@@ -60,14 +59,6 @@ public record HeadToHead(Map<Method, Member> members, List<Pair> pairs, int stud
     pairs = List.copyOf(pairs);
   }
 
-  /** Finds the pairs among what a request finds, in one pass over the index. */
-  public static HeadToHead of(StudySearch search, SearchRequest request) {
-    Finding finding = new Finding();
-    search.eachArm(request, finding::add);
-    finding.closeStudy();
-    return finding.found();
-  }
-
   /** Pairs of these methods that no study holds, in the order given. */
   public List<Map.Entry<Method, List<Method>>> missing(List<Method> methods) {
     List<Map.Entry<Method, List<Method>>> missing = new ArrayList<>();
@@ -100,8 +91,8 @@ public record HeadToHead(Map<Method, Member> members, List<Pair> pairs, int stud
     private long patients;
   }
 
-  /** Takes the arms of one study after another. */
-  private static final class Finding {
+  /** Finds the pairs. The arms of a study must come one after another. */
+  public static final class Finding implements Consumer<IndexedArm> {
     private final List<Method> order = Method.vocabulary().all();
     private final Map<Integer, Long> current = new TreeMap<>();
     private final Map<Integer, Member> members = new TreeMap<>();
@@ -110,11 +101,13 @@ public record HeadToHead(Map<Method, Member> members, List<Pair> pairs, int stud
     private Optional<IndexedArm> last = Optional.empty();
     private int studies;
 
-    Finding() {
+    /** Nothing found yet. */
+    public Finding() {
       order.forEach(method -> places.put(method.code(), places.size()));
     }
 
-    void add(IndexedArm arm) {
+    @Override
+    public void accept(IndexedArm arm) {
       if (last.filter(before -> !before.studyId().equals(arm.studyId())).isPresent()) {
         closeStudy();
       }
@@ -125,7 +118,7 @@ public record HeadToHead(Map<Method, Member> members, List<Pair> pairs, int stud
       }
     }
 
-    void closeStudy() {
+    private void closeStudy() {
       if (current.size() > 1) {
         studies++;
         current.forEach(
@@ -155,7 +148,9 @@ public record HeadToHead(Map<Method, Member> members, List<Pair> pairs, int stud
       sum.patients += patients;
     }
 
-    HeadToHead found() {
+    /** What was found in the arms taken. */
+    public HeadToHead found() {
+      closeStudy();
       List<Pair> found = new ArrayList<>();
       pairs.forEach(
           (one, others) ->

@@ -43,7 +43,8 @@ public record Tally(int studies, int arms, long patients, Map<Design, Integer> d
 
   /** Adds up. The arms of a study must come one after another. */
   static final class Sum {
-    private final Map<Design, Integer> designs = new EnumMap<>(Design.class);
+    private static final Design[] DESIGNS = Design.values();
+    private final int[] designs = new int[DESIGNS.length];
     private String lastStudy = "";
     private int studies;
     private int arms;
@@ -55,12 +56,24 @@ public record Tally(int studies, int arms, long patients, Map<Design, Integer> d
       if (!arm.studyId().equals(lastStudy)) {
         lastStudy = arm.studyId();
         studies++;
-        arm.design().ifPresent(design -> designs.merge(design, 1, Integer::sum));
+        if (arm.design().isPresent()) {
+          designs[arm.design().get().ordinal()]++;
+        }
       }
     }
 
     Tally tally() {
-      return arms == 0 ? NOTHING : new Tally(studies, arms, patients, designs);
+      return arms == 0 ? NOTHING : new Tally(studies, arms, patients, counted());
+    }
+
+    private Map<Design, Integer> counted() {
+      Map<Design, Integer> counted = new EnumMap<>(Design.class);
+      for (Design design : DESIGNS) {
+        if (designs[design.ordinal()] > 0) {
+          counted.put(design, designs[design.ordinal()]);
+        }
+      }
+      return counted;
     }
   }
 }

@@ -3,18 +3,16 @@ package gapwise.claim;
 import gapwise.analysis.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.Blocks;
-import gapwise.evidence.ArmFollowUp;
+import gapwise.answer.ShortFollowUp;
 import gapwise.evidence.Design;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
-import gapwise.figure.Shown;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 
@@ -135,28 +133,8 @@ final class Lowering {
   }
 
   private void followUp() {
-    OptionalDouble least = claim.outcome().leastFollowUpMonths();
-    if (least.isEmpty()) {
-      return;
-    }
-    long unknown = count(row -> months(row).isEmpty());
-    long shorter = count(row -> months(row).orElse(least.getAsDouble()) < least.getAsDouble());
-    if (shorter + unknown > 0) {
-      facts.add(
-          "Follow-up: "
-              + shorter
-              + " series followed for less than "
-              + Shown.number(least.getAsDouble())
-              + " months on average, "
-              + unknown
-              + " do not say (common practice, no source).");
-    }
-  }
-
-  private static OptionalDouble months(SelectedRow row) {
-    return ArmFollowUp.of(row.study(), row.arm())
-        .map(ArmFollowUp::centreMonths)
-        .orElse(OptionalDouble.empty());
+    ShortFollowUp.of(claim.outcome(), selection.rows())
+        .ifPresent(found -> facts.add("Follow-up: " + found.words() + "."));
   }
 
   private void lengths() {

@@ -75,12 +75,15 @@ record BubbleCurve(Bubble bubble, Style style, BubbleField field) {
     double room = leftwards ? x - field.left() : field.right() - x;
     String words = "beyond the data";
     double gap = style.small().size() * 0.4;
-    if (style.small().width(words) + 2 * gap > room) {
+    double width = style.small().width(words) + 2 * gap;
+    if (width > room) {
       return;
     }
     double line = style.type().small() * 1.45 * 0.6;
     double middle = crowdedAtTop() ? field.bottom() - line : field.top() + line;
     double baseline = middle + style.small().middleToBaseline();
+    // On a plate of ground, so that no edge of a band runs through the words.
+    svg.rect(leftwards ? x - width : x + 1, middle - line, width - 1, 2 * line, Ink.GROUND);
     Svg.Anchor anchor = leftwards ? Svg.Anchor.END : Svg.Anchor.START;
     svg.text(leftwards ? x - gap : x + gap, baseline, anchor, style.small(), words);
   }

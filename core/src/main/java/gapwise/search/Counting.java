@@ -9,7 +9,9 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.NumericDocValues;
@@ -23,25 +25,46 @@ import org.apache.lucene.search.SimpleCollector;
 import org.apache.lucene.search.Sort;
 import org.apache.lucene.search.TopFieldCollector;
 import org.apache.lucene.search.TopFieldCollectorManager;
-import org.apache.lucene.search.TopFieldDocs;
 
 /**
  * Counts, in one pass over the arms that match text, years and missing length: the arms, studies
  * and patients that pass every filter, and beside each filter the arms of each value, the other
  * filters as they are. An arm that fails exactly one filter counts beside that one alone; one that
- * fails two counts nowhere. The arms that pass every filter are put in order in the same pass.
+ * fails two counts nowhere. The arms that pass every filter are put in order, or handed to a
+ * visitor, in the same pass.
  */
 final class Counting implements CollectorManager<Counting.Pass, Counting.Totals> {
   private final SearchRequest request;
-  private final TopFieldCollectorManager ordered;
+  private final Optional<TopFieldCollectorManager> ordered;
+  private final Optional<Consumer<IndexedArm>> visitor;
+
+  private Counting(
+      SearchRequest request,
+      Optional<TopFieldCollectorManager> ordered,
+      Optional<Consumer<IndexedArm>> visitor) {
+    this.request = request;
+    this.ordered = ordered;
+    this.visitor = visitor;
+  }
 
   /**
-   * @param first how many of the first arms are kept
+   * Counts and puts in order.
+   *
+   * @param first how many of the first arms are kept, 0 or more
    */
-  Counting(SearchRequest request, Sort order, int first) {
-    this.request = request;
-    // A queue holds at least one; every arm is counted, so none may be skipped.
-    this.ordered = new TopFieldCollectorManager(order, Math.max(1, first), Integer.MAX_VALUE);
+  static Counting inOrder(SearchRequest request, Sort order, int first) {
+    // Every arm is counted, so none may be skipped.
+    return new Counting(
+        request,
+        first == 0
+            ? Optional.empty()
+            : Optional.of(new TopFieldCollectorManager(order, first, Integer.MAX_VALUE)),
+        Optional.empty());
+  }
+
+  /** Counts, and hands every arm that passes all filters to a visitor. */
+  static Counting visited(SearchRequest request, Consumer<IndexedArm> visitor) {
+    return new Counting(request, Optional.empty(), Optional.of(visitor));
   }
 
   /**
@@ -53,7 +76,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
 
   @Override
   public Pass newCollector() {
-    return new Pass(request, ordered.newCollector());
+    return new Pass(request, ordered.map(TopFieldCollectorManager::newCollector), visitor);
   }
 
   @Override
@@ -66,8 +89,15 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
       studies += pass.studies;
       patients += pass.patients;
     }
-    TopFieldDocs first = ordered.reduce(passes.stream().map(pass -> pass.first).toList());
-    return new Totals(arms, studies, patients, facets(passes, arms), List.of(first.scoreDocs));
+    return new Totals(arms, studies, patients, facets(passes, arms), first(passes));
+  }
+
+  private List<ScoreDoc> first(Collection<Pass> passes) throws IOException {
+    if (ordered.isEmpty()) {
+      return List.of();
+    }
+    List<TopFieldCollector> of = passes.stream().flatMap(pass -> pass.first.stream()).toList();
+    return List.of(ordered.get().reduce(of).scoreDocs);
   }
 
   private static List<Facet> facets(Collection<Pass> passes, int arms) throws IOException {
@@ -100,9 +130,11 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
   /** One pass. The arms of a study stand side by side in one segment, whatever was merged. */
   static final class Pass extends SimpleCollector {
     private final SearchRequest request;
-    private final TopFieldCollector first;
+    private final Optional<TopFieldCollector> first;
+    private final Optional<Consumer<IndexedArm>> visitor;
     private final List<FilterColumn> finished = new ArrayList<>();
-    private LeafCollector firstOfSegment;
+    private Optional<LeafCollector> firstOfSegment = Optional.empty();
+    private Optional<ArmColumns> visited = Optional.empty();
     private FilterColumn[] columns = {};
     private SortedDocValues studyOfArm;
     private NumericDocValues patientsOfArm;
@@ -111,9 +143,13 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
     private int studies;
     private long patients;
 
-    private Pass(SearchRequest request, TopFieldCollector first) {
+    private Pass(
+        SearchRequest request,
+        Optional<TopFieldCollector> first,
+        Optional<Consumer<IndexedArm>> visitor) {
       this.request = request;
       this.first = first;
+      this.visitor = visitor;
     }
 
     @Override
@@ -131,12 +167,19 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
       studyOfArm = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
       patientsOfArm = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
       lastStudy = -1;
-      firstOfSegment = first.getLeafCollector(context);
+      if (first.isPresent()) {
+        firstOfSegment = Optional.of(first.get().getLeafCollector(context));
+      }
+      if (visitor.isPresent()) {
+        visited = Optional.of(new ArmColumns(context, columns));
+      }
     }
 
     @Override
     public void setScorer(Scorable scorer) throws IOException {
-      firstOfSegment.setScorer(scorer);
+      if (firstOfSegment.isPresent()) {
+        firstOfSegment.get().setScorer(scorer);
+      }
     }
 
     @Override
@@ -158,7 +201,12 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
         column.count();
       }
       countArm(document);
-      firstOfSegment.collect(document);
+      if (firstOfSegment.isPresent()) {
+        firstOfSegment.get().collect(document);
+      }
+      if (visited.isPresent()) {
+        visitor.get().accept(visited.get().arm(document));
+      }
     }
 
     private void countArm(int document) throws IOException {
@@ -174,7 +222,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
 
     @Override
     public ScoreMode scoreMode() {
-      return first.scoreMode();
+      return first.map(TopFieldCollector::scoreMode).orElse(ScoreMode.COMPLETE_NO_SCORES);
     }
   }
 }

@@ -1,6 +1,8 @@
 package gapwise.search;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.apache.lucene.index.SortedSetDocValues;
@@ -53,6 +55,25 @@ final class FilterColumn {
       }
     }
     return passes;
+  }
+
+  /** Whether the arm last read has any value. */
+  boolean holdsAny() {
+    return held > 0;
+  }
+
+  /** The place of the first value of the arm last read, which must have one. */
+  int first() {
+    return current[0];
+  }
+
+  /** The codes of the segment by their places; there are few, so each is read once. */
+  List<String> codes() throws IOException {
+    List<String> codes = new ArrayList<>();
+    for (int place = 0; place < arms.length; place++) {
+      codes.add(values.lookupOrd(place).utf8ToString());
+    }
+    return codes;
   }
 
   /** Counts the arm last read beside each of its values. */

@@ -25,8 +25,18 @@ final class Finder {
 
   SearchAnswer answer(SearchRequest request, StudySearch.Order order, int offset, int limit)
       throws IOException {
-    int first = (int) Math.min((long) offset + limit, searcher.getIndexReader().maxDoc());
-    Counting counting = new Counting(request, HitOrder.of(order), first);
+    int last = (int) Math.min((long) offset + limit, searcher.getIndexReader().maxDoc());
+    int first = limit == 0 ? 0 : last;
+    return answer(request, Counting.inOrder(request, HitOrder.of(order), first), offset);
+  }
+
+  /** Every arm found goes to the visitor, as the index knows it. */
+  SearchAnswer eachArm(SearchRequest request, Consumer<IndexedArm> visitor) throws IOException {
+    return answer(request, Counting.visited(request, visitor), 0);
+  }
+
+  private SearchAnswer answer(SearchRequest request, Counting counting, int offset)
+      throws IOException {
     FreeText text = FreeText.of(request.text(), analyzer);
     Counting.Totals totals = searcher.search(RequestQueries.base(request, text.all()), counting);
     boolean allWordsFound = totals.arms() > 0 || allFound(text);
@@ -37,7 +47,7 @@ final class Finder {
         totals.arms(),
         totals.studies(),
         totals.patients(),
-        limit == 0 ? List.of() : hits(totals.first(), offset),
+        hits(totals.first(), offset),
         totals.facets(),
         allWordsFound ? Optional.empty() : Optional.of(loose(text)),
         allWordsFound ? Optional.empty() : didYouMean(request));
@@ -53,11 +63,6 @@ final class Finder {
     Query narrowed = RequestQueries.narrowed(request, words(request));
     int most = Math.max(1, searcher.getIndexReader().maxDoc());
     return hits(List.of(searcher.search(narrowed, most, HitOrder.BY_STUDY).scoreDocs), 0);
-  }
-
-  /** Every arm found, as the index knows it. */
-  void eachArm(SearchRequest request, Consumer<IndexedArm> visitor) throws IOException {
-    searcher.search(RequestQueries.narrowed(request, words(request)), new ArmVisit(visitor));
   }
 
   int count(SearchRequest request) throws IOException {

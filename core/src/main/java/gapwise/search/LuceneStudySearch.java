@@ -146,12 +146,8 @@ public final class LuceneStudySearch implements StudySearch, AutoCloseable {
   }
 
   @Override
-  public void eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
-    ask(
-        finder -> {
-          finder.eachArm(request, visitor);
-          return visitor;
-        });
+  public SearchAnswer eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
+    return ask(finder -> finder.eachArm(request, visitor));
   }
 
   @Override

@@ -38,9 +38,10 @@ public interface StudySearch {
    * reading a record. The arms of a study come one after another; studies come in no promised
    * order.
    *
+   * @return what {@link #search} answers, without hits
    * @throws java.io.UncheckedIOException as {@link #search}, when the index cannot be read
    */
-  void eachArm(SearchRequest request, Consumer<IndexedArm> visitor);
+  SearchAnswer eachArm(SearchRequest request, Consumer<IndexedArm> visitor);
 
   /** Number of arms that a request asks for, without counts beside filters. */
   int count(SearchRequest request);

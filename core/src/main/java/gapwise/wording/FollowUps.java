@@ -2,6 +2,7 @@ package gapwise.wording;
 
 import gapwise.evidence.ArmFollowUp;
 import gapwise.figure.Shown;
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -21,6 +22,11 @@ public final class FollowUps {
 
   /** What a group must reach to be taken, such as "followed at least 24 months on average". */
   public static String atLeast(double months) {
-    return "followed at least " + Shown.number(months) + " months on average";
+    return "followed at least " + plain(months) + " months on average";
+  }
+
+  /** A number of months that somebody set, as they would write it: "24", "7.5". */
+  public static String plain(double months) {
+    return BigDecimal.valueOf(months).stripTrailingZeros().toPlainString();
   }
 }

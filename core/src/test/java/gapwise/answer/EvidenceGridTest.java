@@ -72,8 +72,10 @@ class EvidenceGridTest {
       }
 
       @Override
-      public void eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
+      public SearchAnswer eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
         List.of(arms).forEach(visitor);
+        return new SearchAnswer(
+            arms.length, 0, 0, List.of(), List.of(), Optional.empty(), Optional.empty());
       }
 
       @Override
@@ -103,31 +105,36 @@ class EvidenceGridTest {
     };
   }
 
+  private static HeadToHead pairs(StudySearch search) {
+    HeadToHead.Finding finding = new HeadToHead.Finding();
+    search.eachArm(SearchRequest.EVERYTHING, finding);
+    return finding.found();
+  }
+
   private static EvidenceGrid grid() {
-    return InfectionGrids.of(ARMS, SearchRequest.EVERYTHING, BANDS).all();
+    return EvidenceGrid.of(ARMS, SearchRequest.EVERYTHING, BANDS);
   }
 
   @Test
   void eachAnswerOnInfectionHasItsOwnGridAndSilenceNone() {
-    InfectionGrids grids =
-        InfectionGrids.of(
-            arms(
-                arm("s1", "bone-transport", Design.SERIES, Optional.of(Answer.YES), 5, 10),
-                arm("s1", "induced-membrane", Design.SERIES, Optional.of(Answer.NO), 9, 7),
-                arm("s2", "bone-transport", Design.SERIES, Optional.of(Answer.YES), -1, 4),
-                arm("s3", "bone-transport", Design.SERIES, Optional.of(Answer.MIXED), 5, 2),
-                arm("s4", "bone-transport", Design.SERIES, Optional.empty(), 5, 1)),
-            SearchRequest.EVERYTHING,
-            BANDS);
+    InfectionGrids.Sum sum = new InfectionGrids.Sum(BANDS);
+    arms(
+            arm("s1", "bone-transport", Design.SERIES, Optional.of(Answer.YES), 5, 10),
+            arm("s1", "induced-membrane", Design.SERIES, Optional.of(Answer.NO), 9, 7),
+            arm("s2", "bone-transport", Design.SERIES, Optional.of(Answer.YES), -1, 4),
+            arm("s3", "bone-transport", Design.SERIES, Optional.of(Answer.MIXED), 5, 2),
+            arm("s4", "bone-transport", Design.SERIES, Optional.empty(), 5, 1))
+        .eachArm(SearchRequest.EVERYTHING, sum);
+    InfectionGrids grids = sum.grids();
     assertEquals(24, grids.all().all().all().patients());
-    EvidenceGrid infected = grids.apart().get(Answer.YES);
+    EvidenceGrid infected = grids.of(Answer.YES);
     assertEquals(List.of(TRANSPORT), List.copyOf(infected.rows().keySet()));
     assertEquals(10, infected.row(TRANSPORT).banded().get(1).patients());
     assertEquals(4, infected.row(TRANSPORT).unsized().patients());
     assertEquals(
         List.of(7L, 2L, 0L),
         Stream.of(Answer.NO, Answer.MIXED, Answer.UNCLEAR)
-            .map(answer -> grids.apart().get(answer).all().all().patients())
+            .map(answer -> grids.of(answer).all().all().patients())
             .toList());
   }
 
@@ -167,7 +174,7 @@ class EvidenceGridTest {
 
   @Test
   void methodsOfOneStudyAreAPairWithThePatientsOfBoth() {
-    HeadToHead found = HeadToHead.of(ARMS, SearchRequest.EVERYTHING);
+    HeadToHead found = pairs(ARMS);
     assertEquals(1, found.studies());
     assertEquals(
         List.of(
@@ -185,9 +192,7 @@ class EvidenceGridTest {
 
   @Test
   void whereNoStudyHoldsTwoMethodsThereIsNoGraph() {
-    HeadToHead found =
-        HeadToHead.of(
-            arms(arm("s1", "bone-transport", Design.SERIES, 4, 10)), SearchRequest.EVERYTHING);
+    HeadToHead found = pairs(arms(arm("s1", "bone-transport", Design.SERIES, 4, 10)));
     assertTrue(
         ComparisonsGraph.of(found, "Pairs", "None.", Edition.ofProgram("test"), true, List.of())
             .isEmpty());

@@ -46,8 +46,8 @@ final class LatestSearches implements StudySearch {
   }
 
   @Override
-  public void eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
-    search.eachArm(request, visitor);
+  public SearchAnswer eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
+    return search.eachArm(request, visitor);
   }
 
   @Override

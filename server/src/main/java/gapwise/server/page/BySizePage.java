@@ -127,6 +127,12 @@ public final class BySizePage {
           .toList();
     }
 
+    /** Series followed too shortly for the outcome, if there are any. */
+    public Optional<TooShort> tooShort() {
+      return outcome.flatMap(
+          asked -> selection.flatMap(rows -> TooShort.of(PATH, form.address(), asked, rows)));
+    }
+
     /** What must be known of the series taken together. */
     public List<String> aboutSeries() {
       return selection.stream()

@@ -12,7 +12,6 @@ import gapwise.figure.Medium;
 import gapwise.figure.NetworkGraph;
 import gapwise.figure.NetworkGraphDrawing;
 import gapwise.figure.Reference;
-import gapwise.search.SearchRequest;
 import gapwise.wording.Counted;
 import java.util.List;
 import java.util.Optional;
@@ -84,8 +83,7 @@ public record ComparisonsView(
       this.edition = edition;
     }
 
-    ComparisonsView view(Site site, FilterForm form, SearchRequest request) {
-      HeadToHead found = counts.comparisons(request);
+    ComparisonsView view(Site site, FilterForm form, HeadToHead found) {
       List<Method> methods = methods();
       return new ComparisonsView(
           site,
@@ -97,8 +95,7 @@ public record ComparisonsView(
     }
 
     private List<Method> methods() {
-      return EmptyPlace.toldApart(
-          List.copyOf(counts.grid(SearchRequest.EVERYTHING).rows().keySet()));
+      return EmptyPlace.toldApart(List.copyOf(counts.everything().rows().keySet()));
     }
 
     /** The network with the references of its studies; empty where no study holds two methods. */

@@ -3,42 +3,60 @@ package gapwise.server.page;
 import gapwise.answer.EvidenceGrid;
 import gapwise.answer.HeadToHead;
 import gapwise.answer.InfectionGrids;
+import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.server.home.Latest;
 
 /**
- * Counts for the map, each made once for a state of the evidence base. Safe for use by many
- * threads.
+ * Counts for the map, each made once for a state of the evidence base, in one pass over the index
+ * with the counts beside the filters. Safe for use by many threads.
  */
 final class MapCounts {
   private static final int KEPT = 200;
 
   private final StudySearch search;
-  private final Latest<SearchRequest, InfectionGrids> grids;
-  private final Latest<SearchRequest, HeadToHead> comparisons;
+  private final Latest<SearchRequest, Counts<InfectionGrids>> grids;
+  private final Latest<SearchRequest, Counts<HeadToHead>> comparisons;
+
+  /**
+   * What was counted.
+   *
+   * @param of of the map
+   * @param answer of the same search, with the counts beside the filters
+   */
+  record Counts<T>(T of, SearchAnswer answer) {}
 
   MapCounts(StudySearch search) {
     this.search = search;
-    grids = new Latest<>(KEPT, request -> InfectionGrids.of(search, request, EvidenceMap.RANGES));
-    comparisons = new Latest<>(KEPT, request -> HeadToHead.of(search, request));
+    grids = new Latest<>(KEPT, this::countGrids);
+    comparisons = new Latest<>(KEPT, this::countComparisons);
   }
 
-  EvidenceGrid grid(SearchRequest request) {
-    return grids(request).all();
+  private Counts<InfectionGrids> countGrids(SearchRequest request) {
+    InfectionGrids.Sum sum = new InfectionGrids.Sum(EvidenceMap.RANGES);
+    SearchAnswer answer = search.eachArm(request, sum);
+    return new Counts<>(sum.grids(), answer);
   }
 
-  /** The same, apart by infection at the start too. */
-  InfectionGrids grids(SearchRequest request) {
+  private Counts<HeadToHead> countComparisons(SearchRequest request) {
+    HeadToHead.Finding finding = new HeadToHead.Finding();
+    SearchAnswer answer = search.eachArm(request, finding);
+    return new Counts<>(finding.found(), answer);
+  }
+
+  /** Methods by size, of all and apart by infection at the start. */
+  Counts<InfectionGrids> grids(SearchRequest request) {
     return grids.at(search.shownChange(), request);
   }
 
-  HeadToHead comparisons(SearchRequest request) {
-    return comparisons.at(search.shownChange(), request);
+  /** Methods by size of everything there is. */
+  EvidenceGrid everything() {
+    return grids(SearchRequest.EVERYTHING).of().all();
   }
 
-  /** The number of the last change that is counted. */
-  long change() {
-    return search.shownChange();
+  /** Methods side by side. */
+  Counts<HeadToHead> comparisons(SearchRequest request) {
+    return comparisons.at(search.shownChange(), request);
   }
 }

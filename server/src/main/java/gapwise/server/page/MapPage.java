@@ -3,6 +3,7 @@ package gapwise.server.page;
 import gapwise.answer.Edition;
 import gapwise.answer.EmptyPlace;
 import gapwise.answer.EvidenceGrid;
+import gapwise.answer.HeadToHead;
 import gapwise.answer.InfectionGrids;
 import gapwise.evidence.Answer;
 import gapwise.evidence.Method;
@@ -11,7 +12,6 @@ import gapwise.evidence.Study;
 import gapwise.figure.NetworkGraph;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
-import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.wording.Counted;
@@ -41,7 +41,6 @@ public final class MapPage {
 
   private final Templates templates;
   private final Sites sites;
-  private final StudySearch search;
   private final MapCounts counts;
   private final ComparisonsView.Maker comparisons;
 
@@ -53,7 +52,6 @@ public final class MapPage {
       Supplier<Edition> edition) {
     this.templates = templates;
     this.sites = sites;
-    this.search = search;
     this.counts = new MapCounts(search);
     this.comparisons = new ComparisonsView.Maker(counts, studies, edition);
   }
@@ -112,9 +110,10 @@ public final class MapPage {
     Address address = filters(context);
     if (COMPARISONS.equals(context.queryParam("view"))) {
       SearchRequest request = Filters.read(address);
+      MapCounts.Counts<HeadToHead> found = counts.comparisons(request);
       Site site = sites.of("Which methods were compared", Site.Section.MAP);
-      templates.show(
-          context, "ComparisonsPage", comparisons.view(site, form(address, request), request));
+      FilterForm form = FilterForm.of(PATH, address, request, found.answer());
+      templates.show(context, "ComparisonsPage", comparisons.view(site, form, found.of()));
       return;
     }
     templates.show(context, "MapPage", view(address));
@@ -122,15 +121,16 @@ public final class MapPage {
 
   private void csv(Context context) {
     Address address = filters(context);
-    EvidenceGrid grid = counts.grid(Filters.read(address));
-    file(context, "text/csv; charset=utf-8", "evidence-map.csv", MapCsv.of(grid, methods(address)));
+    EvidenceGrid grid = counts.grids(Filters.read(address)).of().all();
+    List<Method> methods = methods(address, counts.everything());
+    file(context, "text/csv; charset=utf-8", "evidence-map.csv", MapCsv.of(grid, methods));
   }
 
   private NetworkGraph network(Context context) {
     SearchRequest request = Filters.read(filters(context));
     boolean invented = sites.of("", Site.Section.MAP).invented();
     return comparisons
-        .graph(counts.comparisons(request), invented)
+        .graph(counts.comparisons(request).of(), invented)
         .orElseThrow(
             () ->
                 new WrongInputException(
@@ -155,46 +155,37 @@ public final class MapPage {
         .without(FigureDownloads.NAMES);
   }
 
-  private FilterForm form(Address address, SearchRequest request) {
-    SearchAnswer answer = search.search(request, StudySearch.Order.YEAR_DESCENDING, 0, 0);
-    return FilterForm.of(PATH, address, request, answer);
-  }
-
   private View view(Address address) {
     SearchRequest request = Filters.read(address);
-    InfectionGrids grids = counts.grids(request);
-    EvidenceGrid grid = grids.all();
-    List<Method> methods = methods(address);
-    List<EmptyPlace> empty = EmptyPlace.of(grid, everything(), methods);
+    MapCounts.Counts<InfectionGrids> found = counts.grids(request);
+    EvidenceGrid everything = counts.everything();
+    EvidenceGrid grid = found.of().all();
+    List<Method> methods = methods(address, everything);
+    List<EmptyPlace> empty = EmptyPlace.of(grid, everything, methods);
     MapWords words = words(address);
     return new View(
         sites.of("Where there is evidence, and where there is none", Site.Section.MAP),
-        form(address, request),
+        FilterForm.of(PATH, address, request, found.answer()),
         sentences(grid, methods, empty, words),
         EvidenceMap.of(grid, methods, address),
         gaps(empty, words, address, GAPS_SHOWN),
-        strata(address, grids, methods, empty),
-        untold(address));
+        strata(address, found.of(), everything, empty),
+        untold(address, methods));
   }
 
   /** Methods of which anything at all is recorded, or those asked for. */
-  private List<Method> methods(Address address) {
+  private static List<Method> methods(Address address, EvidenceGrid everything) {
     List<String> asked = address.all("method");
     if (!asked.isEmpty()) {
       return Method.vocabulary().all().stream().filter(m -> asked.contains(m.code())).toList();
     }
-    return List.copyOf(everything().rows().keySet());
+    return List.copyOf(everything.rows().keySet());
   }
 
-  private EvidenceGrid everything() {
-    return counts.grid(SearchRequest.EVERYTHING);
-  }
-
-  private List<String> untold(Address address) {
+  private static List<String> untold(Address address, List<Method> told) {
     if (!address.all("method").isEmpty()) {
       return List.of();
     }
-    List<Method> told = methods(address);
     return Method.vocabulary().all().stream()
         .filter(method -> !told.contains(method))
         .map(Method::shortLabel)
@@ -245,16 +236,17 @@ public final class MapPage {
   }
 
   /** What is empty among infected or among not infected, though not among all. */
-  private List<Stratum> strata(
-      Address address, InfectionGrids grids, List<Method> methods, List<EmptyPlace> empty) {
+  private static List<Stratum> strata(
+      Address address, InfectionGrids grids, EvidenceGrid everything, List<EmptyPlace> empty) {
     if (!address.all("infected").isEmpty()) {
       return List.of();
     }
+    List<Method> methods = methods(address, everything);
     List<Stratum> strata = new ArrayList<>();
     for (Answer answer : List.of(Answer.YES, Answer.NO)) {
       Address narrowed = address.with("infected", answer.code());
       List<EmptyPlace> places =
-          EmptyPlace.of(grids.apart().get(answer), everything(), methods).stream()
+          EmptyPlace.of(grids.of(answer), everything, methods).stream()
               .filter(place -> empty.stream().noneMatch(wide -> wide.covers(place)))
               .toList();
       String heading =

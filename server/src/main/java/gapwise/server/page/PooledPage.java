@@ -187,6 +187,12 @@ public final class PooledPage {
       return form.address().with("match", "centre").at(PATH);
     }
 
+    /** Series followed too shortly for the outcome, if there are any. */
+    public Optional<TooShort> tooShort() {
+      return outcome.flatMap(
+          asked -> selection.flatMap(rows -> TooShort.of(PATH, form.address(), asked, rows)));
+    }
+
     /** Clocks to choose from, where there are several. */
     public List<Selection.Present> clocks() {
       return selection.map(Selection::clocks).filter(c -> c.size() > 1).orElse(List.of());

@@ -1,0 +1,74 @@
+package gapwise.search;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Design;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.apache.lucene.index.DocValues;
+import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.NumericDocValues;
+import org.apache.lucene.index.SortedDocValues;
+
+/** The arms of one segment as a visitor is told of them, from columns of the index alone. */
+final class ArmColumns {
+  private final SortedDocValues studies;
+  private final NumericDocValues centres;
+  private final NumericDocValues patients;
+  private final FilterColumn methods;
+  private final FilterColumn designs;
+  private final FilterColumn infected;
+  private final List<String> methodCodes;
+  private final List<Optional<Design>> designWords;
+  private final List<Optional<Answer>> infectedWords;
+  private int lastStudy = -1;
+  private String lastStudyId = "";
+
+  /**
+   * @param columns of the filters, by the places of the filters
+   */
+  ArmColumns(LeafReaderContext context, FilterColumn[] columns) throws IOException {
+    studies = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
+    centres = DocValues.getNumeric(context.reader(), ArmDocuments.DEFECT_CENTRE_ORDER);
+    patients = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
+    methods = columns[Filter.METHODS.ordinal()];
+    designs = columns[Filter.DESIGNS.ordinal()];
+    infected = columns[Filter.INFECTED.ordinal()];
+    methodCodes = methods.codes();
+    designWords = designs.codes().stream().map(c -> Coded.parse(Design.class, c)).toList();
+    infectedWords = infected.codes().stream().map(c -> Coded.parse(Answer.class, c)).toList();
+  }
+
+  /** The arm that the columns of the filters have read last. */
+  IndexedArm arm(int document) throws IOException {
+    if (!methods.holdsAny()) {
+      throw new IOException("an arm of the index has no method");
+    }
+    return new IndexedArm(
+        study(document),
+        methodCodes.get(methods.first()),
+        designs.holdsAny() ? designWords.get(designs.first()) : Optional.empty(),
+        infected.holdsAny() ? infectedWords.get(infected.first()) : Optional.empty(),
+        centres.advanceExact(document)
+            ? OptionalDouble.of(Double.longBitsToDouble(centres.longValue()))
+            : OptionalDouble.empty(),
+        patients.advanceExact(document)
+            ? OptionalInt.of(Math.toIntExact(patients.longValue()))
+            : OptionalInt.empty());
+  }
+
+  /** The arms of a study stand side by side, so its name is read once. */
+  private String study(int document) throws IOException {
+    if (!studies.advanceExact(document)) {
+      throw new IOException("an arm of the index has no study");
+    }
+    if (studies.ordValue() != lastStudy) {
+      lastStudy = studies.ordValue();
+      lastStudyId = studies.lookupOrd(lastStudy).utf8ToString();
+    }
+    return lastStudyId;
+  }
+}
