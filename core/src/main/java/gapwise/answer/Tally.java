@@ -1,7 +1,6 @@
 package gapwise.answer;
 
 import gapwise.evidence.Design;
-import gapwise.search.IndexedArm;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
@@ -39,41 +38,5 @@ public record Tally(int studies, int arms, long patients, Map<Design, Integer> d
   /** Studies whose design is not given. */
   public int designNotGiven() {
     return studies - designs.values().stream().mapToInt(Integer::intValue).sum();
-  }
-
-  /** Adds up. The arms of a study must come one after another. */
-  static final class Sum {
-    private static final Design[] DESIGNS = Design.values();
-    private final int[] designs = new int[DESIGNS.length];
-    private String lastStudy = "";
-    private int studies;
-    private int arms;
-    private long patients;
-
-    void add(IndexedArm arm) {
-      arms++;
-      patients += arm.patients().orElse(0);
-      if (!arm.studyId().equals(lastStudy)) {
-        lastStudy = arm.studyId();
-        studies++;
-        if (arm.design().isPresent()) {
-          designs[arm.design().get().ordinal()]++;
-        }
-      }
-    }
-
-    Tally tally() {
-      return arms == 0 ? NOTHING : new Tally(studies, arms, patients, counted());
-    }
-
-    private Map<Design, Integer> counted() {
-      Map<Design, Integer> counted = new EnumMap<>(Design.class);
-      for (Design design : DESIGNS) {
-        if (designs[design.ordinal()] > 0) {
-          counted.put(design, designs[design.ordinal()]);
-        }
-      }
-      return counted;
-    }
   }
 }

@@ -13,7 +13,10 @@ import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.SortedDocValues;
 
-/** The arms of one segment as a visitor is told of them, from columns of the index alone. */
+/**
+ * The arms of one segment as they are counted and as a visitor is told of them, from columns of the
+ * index alone.
+ */
 final class ArmColumns {
   private final SortedDocValues studies;
   private final NumericDocValues centres;
@@ -24,51 +27,72 @@ final class ArmColumns {
   private final List<String> methodCodes;
   private final List<Optional<Design>> designWords;
   private final List<Optional<Answer>> infectedWords;
-  private int lastStudy = -1;
-  private String lastStudyId = "";
+  private int study = -1;
+  private boolean newStudy;
+  private OptionalInt patientsOfArm = OptionalInt.empty();
+  private int namedStudy = -1;
+  private String studyId = "";
 
   /**
    * @param columns of the filters, by the places of the filters
    */
-  ArmColumns(LeafReaderContext context, FilterColumn[] columns) throws IOException {
+  ArmColumns(LeafReaderContext context, List<FilterColumn> columns) throws IOException {
     studies = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
     centres = DocValues.getNumeric(context.reader(), ArmDocuments.DEFECT_CENTRE_ORDER);
     patients = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
-    methods = columns[Filter.METHODS.ordinal()];
-    designs = columns[Filter.DESIGNS.ordinal()];
-    infected = columns[Filter.INFECTED.ordinal()];
+    methods = columns.get(Filter.METHODS.ordinal());
+    designs = columns.get(Filter.DESIGNS.ordinal());
+    infected = columns.get(Filter.INFECTED.ordinal());
     methodCodes = methods.codes();
     designWords = designs.codes().stream().map(c -> Coded.parse(Design.class, c)).toList();
     infectedWords = infected.codes().stream().map(c -> Coded.parse(Answer.class, c)).toList();
   }
 
-  /** The arm that the columns of the filters have read last. */
+  /** Reads the study and the patients of an arm. */
+  void load(int document) throws IOException {
+    if (!studies.advanceExact(document)) {
+      throw new IOException("an arm of the index has no study");
+    }
+    newStudy = studies.ordValue() != study;
+    study = studies.ordValue();
+    patientsOfArm =
+        patients.advanceExact(document)
+            ? OptionalInt.of(Math.toIntExact(patients.longValue()))
+            : OptionalInt.empty();
+  }
+
+  /** Whether the arm last read is of another study than the one before. */
+  boolean startsStudy() {
+    return newStudy;
+  }
+
+  /** Patients of the arm last read. */
+  OptionalInt patients() {
+    return patientsOfArm;
+  }
+
+  /** The arm last read, which the columns of the filters must have read last too. */
   IndexedArm arm(int document) throws IOException {
     if (!methods.holdsAny()) {
       throw new IOException("an arm of the index has no method");
     }
     return new IndexedArm(
-        study(document),
+        studyId(),
         methodCodes.get(methods.first()),
         designs.holdsAny() ? designWords.get(designs.first()) : Optional.empty(),
         infected.holdsAny() ? infectedWords.get(infected.first()) : Optional.empty(),
         centres.advanceExact(document)
             ? OptionalDouble.of(Double.longBitsToDouble(centres.longValue()))
             : OptionalDouble.empty(),
-        patients.advanceExact(document)
-            ? OptionalInt.of(Math.toIntExact(patients.longValue()))
-            : OptionalInt.empty());
+        patientsOfArm);
   }
 
   /** The arms of a study stand side by side, so its name is read once. */
-  private String study(int document) throws IOException {
-    if (!studies.advanceExact(document)) {
-      throw new IOException("an arm of the index has no study");
+  private String studyId() throws IOException {
+    if (namedStudy != study) {
+      namedStudy = study;
+      studyId = studies.lookupOrd(study).utf8ToString();
     }
-    if (studies.ordValue() != lastStudy) {
-      lastStudy = studies.ordValue();
-      lastStudyId = studies.lookupOrd(lastStudy).utf8ToString();
-    }
-    return lastStudyId;
+    return studyId;
   }
 }

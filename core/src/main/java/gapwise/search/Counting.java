@@ -14,8 +14,6 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
-import org.apache.lucene.index.NumericDocValues;
-import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.search.CollectorManager;
 import org.apache.lucene.search.LeafCollector;
 import org.apache.lucene.search.Scorable;
@@ -134,11 +132,9 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
     private final Optional<Consumer<IndexedArm>> visitor;
     private final List<FilterColumn> finished = new ArrayList<>();
     private Optional<LeafCollector> firstOfSegment = Optional.empty();
-    private Optional<ArmColumns> visited = Optional.empty();
-    private FilterColumn[] columns = {};
-    private SortedDocValues studyOfArm;
-    private NumericDocValues patientsOfArm;
-    private int lastStudy;
+    private FilterColumn[] narrowing = {};
+    private FilterColumn[] others = {};
+    private ArmColumns ofSegment;
     private int arms;
     private int studies;
     private long patients;
@@ -154,24 +150,21 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
 
     @Override
     protected void doSetNextReader(LeafReaderContext context) throws IOException {
-      List<FilterColumn> ofSegment = new ArrayList<>();
+      List<FilterColumn> columns = new ArrayList<>();
       for (Filter filter : Filter.values()) {
-        ofSegment.add(
+        columns.add(
             new FilterColumn(
                 filter,
                 DocValues.getSortedSet(context.reader(), filter.field()),
                 filter.asked(request)));
       }
-      columns = ofSegment.toArray(FilterColumn[]::new);
-      finished.addAll(ofSegment);
-      studyOfArm = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
-      patientsOfArm = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
-      lastStudy = -1;
+      // Those that narrow are read first: most arms are decided by them alone.
+      narrowing = columns.stream().filter(FilterColumn::narrows).toArray(FilterColumn[]::new);
+      others = columns.stream().filter(c -> !c.narrows()).toArray(FilterColumn[]::new);
+      finished.addAll(columns);
+      ofSegment = new ArmColumns(context, columns);
       if (first.isPresent()) {
         firstOfSegment = Optional.of(first.get().getLeafCollector(context));
-      }
-      if (visitor.isPresent()) {
-        visited = Optional.of(new ArmColumns(context, columns));
       }
     }
 
@@ -184,40 +177,40 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
 
     @Override
     public void collect(int document) throws IOException {
-      FilterColumn failed = null;
-      for (FilterColumn column : columns) {
-        if (!column.load(document)) {
-          if (failed != null) {
+      int failed = -1;
+      for (int i = 0; i < narrowing.length; i++) {
+        if (!narrowing[i].load(document)) {
+          if (failed >= 0) {
             return;
           }
-          failed = column;
+          failed = i;
         }
       }
-      if (failed != null) {
-        failed.countFailedAlone();
+      if (failed >= 0) {
+        narrowing[failed].countFailedAlone();
         return;
       }
-      for (FilterColumn column : columns) {
+      for (FilterColumn column : others) {
+        column.load(document);
+        column.count();
+      }
+      for (FilterColumn column : narrowing) {
         column.count();
       }
       countArm(document);
       if (firstOfSegment.isPresent()) {
         firstOfSegment.get().collect(document);
       }
-      if (visited.isPresent()) {
-        visitor.get().accept(visited.get().arm(document));
+      if (visitor.isPresent()) {
+        visitor.get().accept(ofSegment.arm(document));
       }
     }
 
     private void countArm(int document) throws IOException {
+      ofSegment.load(document);
       arms++;
-      if (studyOfArm.advanceExact(document) && studyOfArm.ordValue() != lastStudy) {
-        lastStudy = studyOfArm.ordValue();
-        studies++;
-      }
-      if (patientsOfArm.advanceExact(document)) {
-        patients += patientsOfArm.longValue();
-      }
+      studies += ofSegment.startsStudy() ? 1 : 0;
+      patients += ofSegment.patients().orElse(0);
     }
 
     @Override

@@ -39,6 +39,11 @@ final class FilterColumn {
     return filter;
   }
 
+  /** Whether it keeps any arm out. */
+  boolean narrows() {
+    return narrows;
+  }
+
   /** Reads the values of an arm and tells whether it passes the filter. */
   boolean load(int document) throws IOException {
     held = 0;

@@ -127,14 +127,14 @@ class EvidenceGridTest {
         .eachArm(SearchRequest.EVERYTHING, sum);
     InfectionGrids grids = sum.grids();
     assertEquals(24, grids.all().all().all().patients());
-    EvidenceGrid infected = grids.of(Answer.YES);
+    EvidenceGrid infected = grids.apart().get(Answer.YES);
     assertEquals(List.of(TRANSPORT), List.copyOf(infected.rows().keySet()));
     assertEquals(10, infected.row(TRANSPORT).banded().get(1).patients());
     assertEquals(4, infected.row(TRANSPORT).unsized().patients());
     assertEquals(
         List.of(7L, 2L, 0L),
         Stream.of(Answer.NO, Answer.MIXED, Answer.UNCLEAR)
-            .map(answer -> grids.of(answer).all().all().patients())
+            .map(answer -> grids.apart().get(answer).all().all().patients())
             .toList());
   }
 
