@@ -7,8 +7,8 @@ import gapwise.answer.LengthAnswer;
 import gapwise.figure.Bubble;
 import gapwise.problem.WrongInputException;
 import gapwise.server.page.Address;
-import gapwise.server.page.BySizePage;
 import gapwise.server.page.FigureDownloads;
+import gapwise.server.page.LengthAddress;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.function.Supplier;
@@ -49,6 +49,6 @@ final class BySizeApi {
 
   private LengthAnswer asked(Context context) {
     Address address = new Address(context.queryParamMap());
-    return answers.byLength(FigureApi.question(address), BySizePage.shape(address));
+    return answers.byLength(FigureApi.question(address), LengthAddress.shape(address));
   }
 }

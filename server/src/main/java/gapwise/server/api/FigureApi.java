@@ -12,7 +12,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.selection.Question;
 import gapwise.server.page.Address;
 import gapwise.server.page.FigureDownloads;
-import gapwise.server.page.PooledPage;
+import gapwise.server.page.QuestionAddress;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
@@ -72,7 +72,7 @@ final class FigureApi {
 
   /** The question of an address that must name an outcome. */
   static Question question(Address address) {
-    return PooledPage.question(address)
+    return QuestionAddress.question(address)
         .orElseThrow(
             () -> wrong("outcome", "missing-field", "Name one outcome, such as outcome=union."));
   }

@@ -20,7 +20,6 @@ import gapwise.figure.BubbleTable;
 import gapwise.figure.Medium;
 import gapwise.figure.Shown;
 import gapwise.problem.Problem;
-import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -28,7 +27,6 @@ import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -42,8 +40,6 @@ public final class BySizePage {
   /** Names that only this page and the pooled one read. */
   private static final List<String> OWN =
       List.of("shape", "cuts", "clock", "least", Definitions.NAME);
-
-  private static final int MOST_CUTS = 12;
 
   private final Templates templates;
   private final Sites sites;
@@ -173,48 +169,6 @@ public final class BySizePage {
     routes.get(PATH, this::show);
   }
 
-  /**
-   * The shape that an address asks for, a line unless it says otherwise.
-   *
-   * @throws WrongInputException for a shape there is not
-   */
-  public static LengthShape shape(Address address) {
-    String code = address.first("shape");
-    if (code.isEmpty()) {
-      return LengthShape.LINE;
-    }
-    return LengthShape.of(code)
-        .orElseThrow(() -> wrong("shape", "unknown-code", code, "line or curve"));
-  }
-
-  private static WrongInputException wrong(
-      String name, String code, String found, String expected) {
-    String message = "'" + found + "'; expected " + expected;
-    return new WrongInputException(List.of(new Problem(name, code, message)));
-  }
-
-  /** The cuts between bands in centimetres, rising; the usual ones unless the address has some. */
-  static List<Double> cuts(Address address) {
-    String text = address.first("cuts");
-    if (text.isEmpty()) {
-      return FilterForm.BANDS.stream().skip(1).map(band -> band[0]).toList();
-    }
-    List<Double> cuts = new ArrayList<>();
-    for (String part : text.split("[,;\\s]+")) {
-      double last = cuts.isEmpty() ? 0 : cuts.get(cuts.size() - 1);
-      boolean number = part.matches("\\d{1,3}(\\.\\d{1,2})?");
-      if (!number || Double.parseDouble(part) <= last || cuts.size() == MOST_CUTS) {
-        throw wrong(
-            "cuts",
-            "not-rising-lengths",
-            text,
-            "up to " + MOST_CUTS + " rising lengths in cm such as 2, 4, 6.5");
-      }
-      cuts.add(Double.valueOf(part));
-    }
-    return List.copyOf(cuts);
-  }
-
   private void show(Context context) {
     templates.show(context, "BySizePage", view(new Address(context.queryParamMap())));
   }
@@ -224,9 +178,9 @@ public final class BySizePage {
     SearchAnswer found =
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
     FilterForm form = FilterForm.of(PATH, address, request, found);
-    LengthShape shape = shape(address);
-    List<Double> cuts = cuts(address);
-    return PooledPage.question(address)
+    LengthShape shape = LengthAddress.shape(address);
+    List<Double> cuts = LengthAddress.cuts(address);
+    return QuestionAddress.question(address)
         .map(question -> answered(form, answers.byLength(question, shape), cuts))
         .orElseGet(() -> unasked(form));
   }

@@ -78,7 +78,7 @@ public final class FunnelPage {
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    Optional<Question> question = PooledPage.question(address);
+    Optional<Question> question = QuestionAddress.question(address);
     if (question.isEmpty()) {
       context.redirect(address.at(PooledPage.PATH), HttpStatus.SEE_OTHER);
       return;

@@ -12,14 +12,11 @@ import gapwise.answer.ModelWords;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
 import gapwise.evidence.Outcome;
 import gapwise.figure.Forest;
 import gapwise.figure.ForestDrawing;
 import gapwise.figure.ForestTable;
 import gapwise.figure.Medium;
-import gapwise.problem.Problem;
-import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -209,43 +206,6 @@ public final class PooledPage {
     routes.get(PATH, this::show);
   }
 
-  /**
-   * The question that an address asks; empty where it names no outcome.
-   *
-   * @throws WrongInputException with everything that is wrong in it
-   */
-  public static Optional<Question> question(Address address) {
-    SearchRequest request = Filters.read(address);
-    Optional<Outcome> outcome = Filters.outcome(address);
-    String clockCode = address.first("clock");
-    Optional<Clock> clock = Coded.parse(Clock.class, clockCode);
-    if (!clockCode.isEmpty() && clock.isEmpty()) {
-      throw wrong("clock", clockCode, Coded.codes(Clock.class));
-    }
-    String least = address.first("least");
-    if (!least.isEmpty() && !least.matches("[1-9]\\d{0,4}")) {
-      throw wrong("least", least, "a number of patients such as 5");
-    }
-    int minimum = least.isEmpty() ? Question.USUAL_MINIMUM_PATIENTS : Integer.parseInt(least);
-    if (address.all(Definitions.NAME).size() > 1) {
-      throw wrong(
-          Definitions.NAME,
-          String.join("', '", address.all(Definitions.NAME)),
-          "one definition at a time");
-    }
-    Optional<String> definition =
-        Optional.of(address.first(Definitions.NAME)).filter(words -> !words.isEmpty());
-    return outcome.map(
-        asked ->
-            new Question(asked, request.withOutcomes(Set.of()), clock, minimum)
-                .withDefinition(definition));
-  }
-
-  private static WrongInputException wrong(String name, String found, String expected) {
-    return new WrongInputException(
-        List.of(new Problem(name, "unknown-code", "'" + found + "'; expected " + expected)));
-  }
-
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
     templates.show(context, "PooledPage", view(address));
@@ -258,7 +218,7 @@ public final class PooledPage {
     FilterForm form = FilterForm.of(PATH, address, request, found);
     String filters =
         address.without(List.of("clock", "least", Definitions.NAME)).at(StudiesPage.PATH);
-    Optional<Question> question = question(address);
+    Optional<Question> question = QuestionAddress.question(address);
     if (question.isEmpty()) {
       return new View(
           sites.of("Pooled results", Site.Section.POOLED),
