@@ -2,7 +2,6 @@ package gapwise.server.page;
 
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
-import gg.jte.output.Utf8ByteOutput;
 import io.javalin.http.Context;
 
 /** The page templates, compiled at build; each takes one value named after what it shows. */
@@ -13,7 +12,7 @@ public final class Templates {
 
   /** Answers with a page. */
   void show(Context context, String template, Object view) {
-    Utf8ByteOutput html = new Utf8ByteOutput();
+    PageOutput html = new PageOutput();
     engine.render("page/" + template + ".jte", view, html);
     context.contentType(HTML).result(html.toByteArray());
   }

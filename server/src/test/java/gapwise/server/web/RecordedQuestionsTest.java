@@ -98,6 +98,6 @@ class RecordedQuestionsTest {
         .replace("&gt;", ">")
         .replace("&#34;", "\"")
         .replace("&#39;", "'")
-        .replaceAll("\\s+", " ");
+        .replaceAll("[\\s\u00a0]+", " ");
   }
 }
