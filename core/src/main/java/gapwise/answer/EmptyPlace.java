@@ -38,6 +38,7 @@ public record EmptyPlace(
    * @param methods the methods to look at; those that hold several ways together are passed over
    */
   public static List<EmptyPlace> of(EvidenceGrid grid, EvidenceGrid wide, List<Method> methods) {
+    long[] ofBands = wide.all().banded().stream().mapToLong(Tally::patients).toArray();
     List<EmptyPlace> places = new ArrayList<>();
     for (Method method : toldApart(methods)) {
       EvidenceGrid.Row row = grid.row(method);
@@ -48,7 +49,7 @@ public record EmptyPlace(
           end++;
         }
         if (end > start) {
-          places.add(place(grid, wide, method, start, end));
+          places.add(place(grid, wide, ofBands, method, start, end));
         }
         start = end + 1;
       }
@@ -66,11 +67,10 @@ public record EmptyPlace(
   }
 
   private static EmptyPlace place(
-      EvidenceGrid grid, EvidenceGrid wide, Method method, int start, int end) {
-    long ofSizes = patients(wide.all().banded().subList(start, end));
-    long sized = patients(wide.all().banded());
+      EvidenceGrid grid, EvidenceGrid wide, long[] ofBands, Method method, int start, int end) {
+    long ofSizes = sum(ofBands, start, end);
+    double share = ofSizes == 0 ? 0 : (double) ofSizes / sum(ofBands, 0, ofBands.length);
     Tally ofMethod = wide.row(method).all();
-    double share = sized == 0 ? 0 : (double) ofSizes / sized;
     LengthRange range =
         new LengthRange(
             grid.bands().get(start).fromCentimetres(), grid.bands().get(end - 1).toCentimetres());
@@ -78,8 +78,12 @@ public record EmptyPlace(
         method, range, ofMethod.patients() * share, ofMethod, grid.row(method).unsized(), ofSizes);
   }
 
-  private static long patients(List<Tally> tallies) {
-    return tallies.stream().mapToLong(Tally::patients).sum();
+  private static long sum(long[] patients, int from, int to) {
+    long sum = 0;
+    for (int band = from; band < to; band++) {
+      sum += patients[band];
+    }
+    return sum;
   }
 
   /** Whether another empty place of the same method lies wholly within this one. */

@@ -92,9 +92,9 @@ final class GridSums {
   EvidenceGrid grid(int grid) {
     Map<Method, EvidenceGrid.Row> rows = new LinkedHashMap<>();
     for (Method method : Method.vocabulary().all()) {
-      EvidenceGrid.Row found = row(start(grid, ROW_OF_METHOD.get(method.code())));
-      if (!found.all().isNothing()) {
-        rows.put(method, found);
+      int start = start(grid, ROW_OF_METHOD.get(method.code()));
+      if (!sums.isNothing(start + places - 1)) {
+        rows.put(method, row(start));
       }
     }
     return new EvidenceGrid(bands, rows, row(start(grid, ALL_METHODS)));

@@ -49,8 +49,12 @@ final class TallySums {
     }
   }
 
+  boolean isNothing(int place) {
+    return arms[place] == 0;
+  }
+
   Tally tally(int place) {
-    return arms[place] == 0
+    return isNothing(place)
         ? Tally.NOTHING
         : new Tally(studies[place], arms[place], patients[place], designs(place));
   }

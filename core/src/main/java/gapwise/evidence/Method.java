@@ -54,4 +54,10 @@ public record Method(
   public String code() {
     return code;
   }
+
+  /** By the code alone, which no two entries share: entries are looked up again and again. */
+  @Override
+  public int hashCode() {
+    return code.hashCode();
+  }
 }

@@ -103,4 +103,10 @@ public record Outcome(
   public boolean isEvent() {
     return kind == Kind.EVENT;
   }
+
+  /** By the code alone, which no two entries share: entries are looked up again and again. */
+  @Override
+  public int hashCode() {
+    return code.hashCode();
+  }
 }

@@ -1,18 +1,22 @@
 package gapwise.server.page;
 
 import gg.jte.TemplateOutput;
-import gg.jte.output.Utf8ByteOutput;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 
 /** A page as bytes, in which a percent sign stays on the line of its number. */
 final class PageOutput implements TemplateOutput {
   private static final String LOOSE = " %";
   private static final String JOINED = "\u00a0%";
 
-  private final Utf8ByteOutput bytes = new Utf8ByteOutput();
+  /** Most pages are shorter. */
+  private static final int USUAL_BYTES = 1 << 16;
+
+  private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(USUAL_BYTES);
 
   @Override
   public void writeContent(String value) {
-    bytes.writeContent(value.replace(LOOSE, JOINED));
+    writeBinaryContent(value.replace(LOOSE, JOINED).getBytes(StandardCharsets.UTF_8));
   }
 
   @Override
@@ -22,7 +26,7 @@ final class PageOutput implements TemplateOutput {
 
   @Override
   public void writeBinaryContent(byte[] value) {
-    bytes.writeBinaryContent(value);
+    bytes.write(value, 0, value.length);
   }
 
   byte[] toByteArray() {
