@@ -124,13 +124,6 @@ public record SearchRequest(
     return copy.request();
   }
 
-  /** The same request with another least follow-up. */
-  public SearchRequest withFollowUpFrom(double months) {
-    Copy copy = new Copy();
-    copy.followUpFrom = OptionalDouble.of(months);
-    return copy.request();
-  }
-
   /** The parts of this request, of which one is changed. */
   private final class Copy {
     private String text = SearchRequest.this.text;
@@ -140,7 +133,6 @@ public record SearchRequest(
     private OptionalInt yearTo = SearchRequest.this.yearTo;
     private Optional<LengthRange> defect = SearchRequest.this.defect;
     private DefectMatch defectMatch = SearchRequest.this.defectMatch;
-    private OptionalDouble followUpFrom = SearchRequest.this.followUpFrom;
 
     SearchRequest request() {
       return new SearchRequest(

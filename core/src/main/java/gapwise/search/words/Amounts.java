@@ -48,23 +48,34 @@ final class Amounts {
 
   /** Neither the end of a stretch nor of a longer number, nor what a follow-up must stay below. */
   private static final String NOT_AFTER =
-      "(?<![\\d.,\u2013-])(?<!\\b(?:under|below|less than|shorter than|up to|at most)\\s{0,3})"
+      "(?<![\\d.,\u2013\u2014-])(?<!\\d\\s{0,3}(?:[\u2013\u2014-]|to|and)\\s{0,3})"
+          + "(?<!\\b(?:under|below|less than|shorter than|up to|at most|within|before|no more than"
+          + "|not more than|maximum|maximal|max|longest)\\s{0,3}(?:of\\s{0,3})?)"
           + "(?<![<\u2264]=?\\s{0,3})";
+
+  /** Neither the begin of a stretch nor followed by "or less". */
+  private static final String NOT_BEFORE =
+      "(?!\\s*(?:[\u2013\u2014-]|to\\b|and\\b)\\s*\\d)(?!\\s*(?:or|and)\\s+(?:less|shorter|under|below))";
+
+  /** "No more than" is no "more than". */
+  private static final String LEAST = "(?:(?<!\\b(?:no|not)\\s{1,3})" + ABOVE + ")?";
 
   private static final Pattern FOLLOWED_FOR =
       pattern(
-          "(?:(?:mean|median|average|minimum)\\s+)?\\b"
+          "(?:(?:mean|median|average|minimum)\\s+)?"
+              + "(?<!\\b(?:maximum|maximal|max|longest|lost to)\\s{1,3})\\b"
               + FOLLOWED
-              + "\\s*(?:of\\s+|for\\s+)?(?:"
-              + ABOVE
-              + ")?\\s*"
+              + "\\s*(?:of\\s+|for\\s+)?"
+              + LEAST
+              + "\\s*"
               + NUMBER
               + TIME
+              + NOT_BEFORE
               + MORE);
   private static final Pattern FOR_FOLLOWED =
       pattern(
           "(?:(?<!\\p{L})"
-              + ABOVE
+              + LEAST
               + "\\s*)?"
               + NOT_AFTER
               + NUMBER

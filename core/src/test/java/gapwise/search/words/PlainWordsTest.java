@@ -111,12 +111,30 @@ class PlainWordsTest {
         "<= 12 months follow-up",
         "12-24 months follow-up",
         "12\u201324 months follow-up",
+        "follow-up no more than 12 months",
+        "no more than 12 months follow-up",
+        "maximum follow-up 12 months",
+        "within 24 months follow-up",
         "follow-up",
         "12 months",
         "9000 months follow-up"
       })
   void otherTimesStayText(String typed) {
     assertEquals("rest=" + typed, told(typed));
+  }
+
+  /** The same where joining words are set aside. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "12 to 24 months follow-up|12 24 months follow-up",
+        "follow-up 12 months to 24 months|follow-up 12 months 24 months",
+        "follow-up 12 months or less|follow-up 12 months less",
+        "lost to follow-up 12 months|lost follow-up 12 months"
+      })
+  void otherTimesWithJoiningWordsStayText(String typed, String rest) {
+    assertEquals("rest=" + rest, told(typed));
   }
 
   @ParameterizedTest
