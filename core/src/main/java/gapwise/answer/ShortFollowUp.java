@@ -8,7 +8,6 @@ import gapwise.wording.FollowUps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Series whose patients were not followed long enough for an outcome to show, so that their numbers
@@ -31,12 +30,12 @@ public record ShortFollowUp(double leastMonths, int shorter, int unknown, int se
     int shorter = 0;
     int unknown = 0;
     for (SelectedRow row : rows) {
-      OptionalDouble months =
-          ArmFollowUp.of(row.study(), row.arm())
-              .map(ArmFollowUp::leastMonths)
-              .orElse(OptionalDouble.empty());
-      unknown += months.isEmpty() ? 1 : 0;
-      shorter += months.isPresent() && months.getAsDouble() < least ? 1 : 0;
+      Optional<ArmFollowUp> followUp = ArmFollowUp.of(row.study(), row.arm());
+      if (followUp.flatMap(each -> each.reaches(least)).isEmpty()) {
+        unknown++;
+      } else if (!followUp.get().reaches(least).get()) {
+        shorter++;
+      }
     }
     return shorter + unknown == 0
         ? Optional.empty()

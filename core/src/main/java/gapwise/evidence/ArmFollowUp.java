@@ -52,6 +52,18 @@ public record ArmFollowUp(Summary months) {
   }
 
   /**
+   * Whether patients were followed for so many months on average; empty where no average is given
+   * and the shortest follow-up is shorter, which leaves it open.
+   */
+  public Optional<Boolean> reaches(double least) {
+    if (months.centre().isPresent()) {
+      return Optional.of(months.centre().getAsDouble() >= least);
+    }
+    boolean all = months.minimum().isPresent() && months.minimum().getAsDouble() >= least;
+    return all ? Optional.of(true) : Optional.empty();
+  }
+
+  /**
    * The months for which patients were followed at least on average: the mean or median, else the
    * shortest follow-up, below which no average can lie.
    */

@@ -2,6 +2,10 @@ package gapwise.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gapwise.evidence.ArmFollowUp;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -19,5 +23,20 @@ class ShortFollowUpTest {
     assertEquals(
         words + " (that limit is common practice, no source)",
         new ShortFollowUp(24, shorter, unknown, 14).words());
+  }
+
+  /** The shortest follow-up bounds an average from below and leaves it open above. */
+  @ParameterizedTest
+  @CsvSource({"24, true", "30, true", "12, unknown"})
+  void aShortestFollowUpAloneNeverMakesASeriesShort(double minimum, String reaches) {
+    ArmFollowUp followUp = new ArmFollowUp(Summary.with(Unit.MONTHS).minimum(minimum).build());
+    assertEquals(reaches, followUp.reaches(24).map(String::valueOf).orElse("unknown"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"24, true", "23.9, false"})
+  void anAverageDecides(double mean, boolean reaches) {
+    ArmFollowUp followUp = new ArmFollowUp(Summary.with(Unit.MONTHS).mean(mean).minimum(1).build());
+    assertEquals(Optional.of(reaches), followUp.reaches(24));
   }
 }
