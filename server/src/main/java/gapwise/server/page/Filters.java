@@ -152,23 +152,13 @@ public final class Filters {
   }
 
   private OptionalDouble followUp() {
-    String text = address.first(FOLLOW_UP_FROM);
-    if (text.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    if (text.matches("\\d{1,4}([.,]\\d{1,2})?")) {
-      return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
-    }
-    problems.add(
-        FOLLOW_UP_FROM,
-        "not-a-time",
-        "'" + text + "' is not a follow-up; expected months such as 12 or 24");
-    return OptionalDouble.empty();
+    return number(
+        FOLLOW_UP_FROM, "not-a-time", "is not a follow-up; expected months such as 12 or 24");
   }
 
   private Optional<LengthRange> defect() {
-    Optional<Double> from = centimetres("from");
-    Optional<Double> to = centimetres("to");
+    OptionalDouble from = centimetres("from");
+    OptionalDouble to = centimetres("to");
     if ((from.isEmpty() && to.isEmpty()) || address.first("match").equals(UNSIZED)) {
       return Optional.empty();
     }
@@ -192,19 +182,20 @@ public final class Filters {
             : new LengthRange(shortest, longest));
   }
 
-  private Optional<Double> centimetres(String name) {
+  private OptionalDouble centimetres(String name) {
+    return number(name, "not-a-length", "is not a length; expected centimetres such as 5 or 7.5");
+  }
+
+  private OptionalDouble number(String name, String code, String wrong) {
     String text = address.first(name);
     if (text.isEmpty()) {
-      return Optional.empty();
+      return OptionalDouble.empty();
     }
     if (text.matches("\\d{1,4}([.,]\\d{1,4})?")) {
-      return Optional.of(Double.valueOf(text.replace(',', '.')));
+      return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
     }
-    problems.add(
-        name,
-        "not-a-length",
-        "'" + text + "' is not a length; expected centimetres such as 5 or 7.5");
-    return Optional.empty();
+    problems.add(name, code, "'" + text + "' " + wrong);
+    return OptionalDouble.empty();
   }
 
   private DefectMatch match() {
