@@ -1,0 +1,41 @@
+package gapwise.budget;
+
+import gapwise.problem.Problem;
+
+/**
+ * Work was ended before its end: its time was over, or nobody waited for it any more. Thrown by
+ * {@link Work#check}, caught once at each door.
+ */
+public final class WorkStoppedException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  private final boolean abandoned;
+
+  private WorkStoppedException(boolean abandoned, String message) {
+    super(message);
+    this.abandoned = abandoned;
+  }
+
+  static WorkStoppedException abandoned() {
+    return new WorkStoppedException(true, "Nobody waits for this answer any more.");
+  }
+
+  static WorkStoppedException outOfTime(long seconds) {
+    return new WorkStoppedException(
+        false,
+        "This takes longer than one request may compute (limit: "
+            + seconds
+            + " s). Ask for less (fewer rows, draws or variants), or run the plan on the command"
+            + " line with --limit seconds=600.");
+  }
+
+  /** Whether nobody waits for the answer, so that none need be given. */
+  public boolean isAbandoned() {
+    return abandoned;
+  }
+
+  /** The reason for the person. */
+  public Problem problem() {
+    return new Problem("", abandoned ? "nobody-waits" : "takes-too-long", getMessage());
+  }
+}

@@ -1,0 +1,8 @@
+/**
+ * What one piece of work may cost: how many rows, letters and draws, how much computing time, and
+ * whether anybody still waits for it.
+ *
+ * <p>Start at {@link gapwise.budget.Work}. Every room may ask it; it knows nothing of what is
+ * computed.
+ */
+package gapwise.budget;
