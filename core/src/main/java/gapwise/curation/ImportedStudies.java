@@ -20,6 +20,7 @@ final class ImportedStudies implements Iterator<Write> {
   private final Iterator<Study> studies;
   private final DocumentStore store;
   private final List<Problem> acknowledged;
+  private final String key = UUID.randomUUID().toString();
   private Optional<Write> next = Optional.empty();
   private boolean recorded;
   private int saved;
@@ -38,7 +39,6 @@ final class ImportedStudies implements Iterator<Write> {
     }
     if (next.isEmpty() && !recorded) {
       recorded = true;
-      String key = UUID.randomUUID().toString();
       next = Optional.of(Write.put(EvidenceBase.IMPORT, key, record().toJson()).expecting(0));
     }
     return next.isPresent();
@@ -64,6 +64,11 @@ final class ImportedStudies implements Iterator<Write> {
     }
     saved++;
     return Optional.of(Write.put(EvidenceBase.STUDY, study.id(), json));
+  }
+
+  /** Key of the record of the import among documents of its kind. */
+  String key() {
+    return key;
   }
 
   ImportRecord record() {

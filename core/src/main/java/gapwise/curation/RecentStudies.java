@@ -3,10 +3,11 @@ package gapwise.curation;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * Studies read lately, so that the pages of one result do not parse the same records again. What
- * was read before a write of any study is not kept after it: it may be the version before.
+ * Studies of one state read lately, so that the pages of one result do not parse the same records
+ * again. Safe for use by many threads.
  */
 final class RecentStudies {
   /** More than most evidence bases hold; a parsed study takes some ten kilobytes. */
@@ -21,25 +22,20 @@ final class RecentStudies {
           return size() > MOST;
         }
       };
-  private long writes;
 
   synchronized Optional<KeptStudy> find(String studyId) {
     return Optional.ofNullable(studies.get(studyId));
   }
 
-  /** To be asked before reading what is to be kept. */
-  synchronized long writesSoFar() {
-    return writes;
+  synchronized void keep(Map<String, KeptStudy> read) {
+    read.values().stream().limit(MOST).forEach(one -> studies.put(one.study().id(), one));
   }
 
-  synchronized void keep(Map<String, KeptStudy> read, long writesBefore) {
-    if (writes == writesBefore) {
-      read.values().stream().limit(MOST).forEach(one -> studies.put(one.study().id(), one));
-    }
-  }
-
-  synchronized void forget(Iterable<String> studyIds) {
-    writes++;
-    studyIds.forEach(studies::remove);
+  /** A copy for the next state, without those that differ there. */
+  synchronized RecentStudies without(Set<String> changed) {
+    RecentStudies next = new RecentStudies();
+    next.studies.putAll(studies);
+    next.studies.keySet().removeAll(changed);
+    return next;
   }
 }

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
-/** Finds arms. Safe for use by many threads. */
+/**
+ * Finds arms in one state of the evidence base: the same request gets the same answer for ever.
+ * Safe for use by many threads.
+ */
 public interface StudySearch {
 
   /** In which order arms come. */
@@ -61,6 +64,6 @@ public interface StudySearch {
   /** Whether any study is invented. */
   boolean holdsInvented();
 
-  /** The number of the last change that the index shows. */
-  long shownChange();
+  /** The number of the last change that is in this state. */
+  long change();
 }

@@ -1,7 +1,7 @@
 package gapwise.selection;
 
-import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
+import gapwise.curation.StudiesAt;
 import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer.ArmHit;
@@ -24,16 +24,26 @@ import java.util.stream.Collectors;
  */
 public final class Selector {
   private final StudySearch search;
-  private final EvidenceBase base;
+  private final StudiesAt studies;
 
-  public Selector(StudySearch search, EvidenceBase base) {
+  /**
+   * @param search the search of one state
+   * @param studies the studies of the same state
+   */
+  public Selector(StudySearch search, StudiesAt studies) {
     this.search = Objects.requireNonNull(search, "search");
-    this.base = Objects.requireNonNull(base, "base");
+    this.studies = Objects.requireNonNull(studies, "studies");
+    if (search.change() != studies.change()) {
+      throw new IllegalArgumentException(
+          "search and studies must be of one state, were "
+              + search.change()
+              + " and "
+              + studies.change());
+    }
   }
 
   /** Selects the rows that answer a question; the same records give the same selection. */
   public Selection select(Question question) {
-    long change = search.shownChange();
     DataHash hash = new DataHash();
     List<ArmCase> found = arms(search.everyArm(reporting(question)), hash::add);
     List<LeftOut> leftOut = new ArrayList<>();
@@ -65,7 +75,7 @@ public final class Selector {
         clocks.chosen(),
         clocks.present(),
         hash.hexadecimal(),
-        change);
+        search.change());
   }
 
   /**
@@ -92,21 +102,21 @@ public final class Selector {
 
   /** Arms with their records, in the order given; each study is read once and passed on. */
   private List<ArmCase> arms(List<ArmHit> hits, Consumer<Study> read) {
-    Map<String, KeptStudy> studies =
-        base.studies(hits.stream().map(ArmHit::studyId).collect(Collectors.toSet()));
+    Map<String, KeptStudy> kept =
+        studies.studies(hits.stream().map(ArmHit::studyId).collect(Collectors.toSet()));
     List<ArmCase> arms = new ArrayList<>();
     String before = "";
     for (ArmHit hit : hits) {
-      KeptStudy kept = studies.get(hit.studyId());
-      if (kept == null) {
-        // Removed between the search and the reading.
-        continue;
+      KeptStudy study = kept.get(hit.studyId());
+      if (study == null) {
+        throw new IllegalStateException(
+            "the index holds the study " + hit.studyId() + ", the store does not");
       }
       if (!hit.studyId().equals(before)) {
         before = hit.studyId();
-        read.accept(kept.study());
+        read.accept(study.study());
       }
-      kept.study().arm(hit.armId()).ifPresent(arm -> arms.add(new ArmCase(kept, arm)));
+      study.study().arm(hit.armId()).ifPresent(arm -> arms.add(new ArmCase(study, arm)));
     }
     return arms;
   }

@@ -18,6 +18,8 @@ import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.jdbi.v3.core.JdbiException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * The door of this room: documents with all their versions in one home folder. Nothing is ever
@@ -29,6 +31,8 @@ import org.jdbi.v3.core.JdbiException;
  * StoreUnusableException}.
  */
 public final class DocumentStore implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(DocumentStore.class);
+
   private final HomeLock homeLock;
   private final StoreFailures failures;
   private final Clock clock;
@@ -111,8 +115,17 @@ public final class DocumentStore implements AutoCloseable {
 
   /** The document as it stands; empty when it was never written or is deleted. */
   public Optional<DocumentVersion> latest(String kind, String key) {
+    return at(Long.MAX_VALUE, kind, key);
+  }
+
+  /**
+   * The document as it stood after one change; empty when it was not yet written or was deleted.
+   *
+   * @param change number of the change, 0 for before the first
+   */
+  public Optional<DocumentVersion> at(long change, String kind, String key) {
     DocumentId id = new DocumentId(kind, key);
-    return read(handle -> VersionReader.latest(handle, id))
+    return read(handle -> VersionReader.lastAt(handle, id, change))
         .filter(version -> !version.isDeletion());
   }
 
@@ -134,7 +147,12 @@ public final class DocumentStore implements AutoCloseable {
    * meanwhile.
    */
   public void forEachLatest(String kind, Consumer<DocumentVersion> consumer) {
-    run(handle -> VersionReader.forEachLatest(handle, kind, consumer));
+    forEachAt(Long.MAX_VALUE, kind, consumer);
+  }
+
+  /** The same as the documents stood after one change. */
+  public void forEachAt(long change, String kind, Consumer<DocumentVersion> consumer) {
+    run(handle -> VersionReader.forEachAt(handle, kind, change, consumer));
   }
 
   /**
@@ -151,9 +169,9 @@ public final class DocumentStore implements AutoCloseable {
     return read(VersionReader::lastChange);
   }
 
-  /** When the last change was made; empty when there is none. */
-  public Optional<Instant> lastChangeAt() {
-    return read(VersionReader::lastChangeAt);
+  /** When a change was made; empty when there is none of this number. */
+  public Optional<Instant> changedAt(long change) {
+    return read(handle -> VersionReader.changedAt(handle, change));
   }
 
   /** Has the listener told of all later writes. */
@@ -235,22 +253,17 @@ public final class DocumentStore implements AutoCloseable {
         });
   }
 
-  /** Every listener hears of it, even when one fails. */
+  /**
+   * Every listener hears of it. The writes stand whatever a listener does, so its failure must not
+   * reach the writer, who would take it for a failure to write.
+   */
   private void tellListeners(WriteAnswer.Written written) {
-    RuntimeException first = null;
     for (WriteListener listener : listeners) {
       try {
         listener.written(written);
       } catch (RuntimeException failure) {
-        if (first == null) {
-          first = failure;
-        } else {
-          first.addSuppressed(failure);
-        }
+        LOG.error("what follows the store failed after change {}", written.lastChange(), failure);
       }
-    }
-    if (first != null) {
-      throw first;
     }
   }
 

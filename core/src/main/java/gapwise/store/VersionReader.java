@@ -15,18 +15,25 @@ final class VersionReader {
           + " FROM document_version AS this WHERE ";
   private static final String OF_DOCUMENT = "kind = :kind AND document_key = :key";
 
-  /** Versions count without a gap, so one look for the next tells whether a version is the last. */
-  private static final String IS_LATEST =
-      "NOT EXISTS (SELECT 1 FROM document_version AS next WHERE next.kind = this.kind"
-          + " AND next.document_key = this.document_key AND next.version = this.version + 1)";
+  /**
+   * Versions count without a gap, so one look for the next tells whether a version was the last one
+   * at a change.
+   */
+  private static final String WAS_LATEST =
+      "this.change_number <= :change AND"
+          + " NOT EXISTS (SELECT 1 FROM document_version AS next WHERE next.kind = this.kind"
+          + " AND next.document_key = this.document_key AND next.version = this.version + 1"
+          + " AND next.change_number <= :change)";
 
   private VersionReader() {}
 
-  static Optional<DocumentVersion> latest(Handle handle, DocumentId id) {
+  static Optional<DocumentVersion> lastAt(Handle handle, DocumentId id, long change) {
     return handle
-        .createQuery(SELECT + OF_DOCUMENT + " ORDER BY version DESC LIMIT 1")
+        .createQuery(
+            SELECT + OF_DOCUMENT + " AND change_number <= :change ORDER BY version DESC LIMIT 1")
         .bind("kind", id.kind())
         .bind("key", id.key())
+        .bind("change", change)
         .map((row, context) -> version(row))
         .findOne();
   }
@@ -50,14 +57,16 @@ final class VersionReader {
         .list();
   }
 
-  static void forEachLatest(Handle handle, String kind, Consumer<DocumentVersion> consumer) {
+  static void forEachAt(
+      Handle handle, String kind, long change, Consumer<DocumentVersion> consumer) {
     handle
         .createQuery(
             SELECT
                 + "kind = :kind AND content IS NOT NULL AND "
-                + IS_LATEST
+                + WAS_LATEST
                 + " ORDER BY document_key")
         .bind("kind", kind)
+        .bind("change", change)
         .map((row, context) -> version(row))
         .forEach(consumer);
   }
@@ -77,9 +86,10 @@ final class VersionReader {
         .one();
   }
 
-  static Optional<Instant> lastChangeAt(Handle handle) {
+  static Optional<Instant> changedAt(Handle handle, long change) {
     return handle
-        .createQuery("SELECT written_at FROM document_version ORDER BY change_number DESC LIMIT 1")
+        .createQuery("SELECT written_at FROM document_version WHERE change_number = :change")
+        .bind("change", change)
         .mapTo(String.class)
         .findOne()
         .map(Instant::parse);

@@ -5,7 +5,8 @@ package gapwise.store;
 public interface WriteListener {
   /**
    * Called when the writes are durable and before the writer is told so. It may read the store, but
-   * not write to it. What it throws reaches the writer; the writes stand all the same.
+   * not write to it. The writes stand whatever it does: what it throws goes to the log, never to
+   * the writer.
    */
   void written(WriteAnswer.Written written);
 }

@@ -19,8 +19,8 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
-import gapwise.search.LuceneStudySearch;
 import gapwise.search.SearchRequest;
+import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.Selector;
@@ -39,17 +39,14 @@ import org.junit.jupiter.api.io.TempDir;
 class SelectionRowsTest {
   @TempDir Path home;
   private DocumentStore store;
-  private LuceneStudySearch search;
+  private StudyIndex search;
   private EvidenceBase base;
-  private Selector selector;
 
   @BeforeEach
   void open() {
     store = DocumentStore.open(home, Clock.systemUTC());
-    search =
-        LuceneStudySearch.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
+    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
     base = new EvidenceBase(store);
-    selector = new Selector(search, base);
   }
 
   @AfterEach
@@ -97,7 +94,7 @@ class SelectionRowsTest {
   private Result run(Question question) {
     ObjectNode plan = QuestionPlan.of(question, "invented", true).orElseThrow();
     gapwise.analysis.Outcome outcome =
-        Runner.with(new SelectionRows(selector::select)).run(plan, Optional.empty());
+        Runner.with(new SelectionRows(selector()::select)).run(plan, Optional.empty());
     if (outcome instanceof gapwise.analysis.Outcome.Done done) {
       return done.result();
     }
@@ -111,7 +108,7 @@ class SelectionRowsTest {
   @Test
   void theShareInfectedAtTheStartStandsInTheRowsAsFarAsItIsKnown() {
     save("one", "bone-transport", 5, events(17, 20));
-    Study counted = base.studies(Set.of("one")).get("one").study();
+    Study counted = base.latest().studies(Set.of("one")).get("one").study();
     Arm arm = counted.arms().get(0);
     Baseline infected = arm.baseline().but().infected(EventCount.of(5, 20)).build();
     base.save(
@@ -121,7 +118,7 @@ class SelectionRowsTest {
         1);
     save("two", "bone-transport", 5, events(18, 20));
     EvidenceRows.Selected selected =
-        new SelectionRows(selector::select).rows(QuestionJson.write(union()), "proportion");
+        new SelectionRows(selector()::select).rows(QuestionJson.write(union()), "proportion");
     assertEquals("0.25", selected.rows().get(0).get("infectedShare"));
     assertEquals(null, selected.rows().get(1).get("infectedShare"));
   }
@@ -184,7 +181,11 @@ class SelectionRowsTest {
   void nothingSelectedIsAProblemAndNotAResult() {
     ObjectNode plan = QuestionPlan.of(union(), "invented", true).orElseThrow();
     gapwise.analysis.Outcome outcome =
-        Runner.with(new SelectionRows(selector::select)).run(plan, Optional.empty());
+        Runner.with(new SelectionRows(selector()::select)).run(plan, Optional.empty());
     assertTrue(outcome.json().toString().contains("nothing-selected"), outcome.json().toString());
+  }
+
+  private Selector selector() {
+    return new Selector(search.shown(), base.latest());
   }
 }

@@ -20,8 +20,8 @@ import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
 import gapwise.figure.Forest;
-import gapwise.search.LuceneStudySearch;
 import gapwise.search.SearchRequest;
+import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
@@ -43,14 +43,13 @@ class CountsForEachPatientTest {
 
   @TempDir private static Path home;
   private static DocumentStore store;
-  private static LuceneStudySearch search;
+  private static StudyIndex search;
   private static Answers answers;
 
   @BeforeAll
   static void open() {
     store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search =
-        LuceneStudySearch.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
+    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
     EvidenceBase base = new EvidenceBase(store);
     List<Study> studies =
         List.of(
@@ -63,7 +62,7 @@ class CountsForEachPatientTest {
             study("g", AUTOGRAFT, operations(11, 0).standardDeviation(0)),
             study("h", AUTOGRAFT, operations(9, 0).standardDeviation(0)));
     base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
-    answers = new Answers(new Selector(search, base)::select);
+    answers = new Answers(new Selector(search.shown(), base.latest())::select);
   }
 
   @AfterAll

@@ -99,7 +99,7 @@ class EvidenceGridTest {
       }
 
       @Override
-      public long shownChange() {
+      public long change() {
         return 1;
       }
     };

@@ -13,8 +13,8 @@ import gapwise.figure.ForestDrawing;
 import gapwise.figure.Medium;
 import gapwise.figure.Row;
 import gapwise.figure.Summary;
-import gapwise.search.LuceneStudySearch;
 import gapwise.search.SearchRequest;
+import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
@@ -42,7 +42,7 @@ class LiteratureForestTest {
 
   @TempDir private static Path home;
   private static DocumentStore store;
-  private static LuceneStudySearch search;
+  private static StudyIndex search;
   private static Answers answers;
 
   @BeforeAll
@@ -54,15 +54,14 @@ class LiteratureForestTest {
     Imported read = Import.read(TEMPLATE, List.of(), doubts, rows -> {});
     Imported.Ready ready = (Imported.Ready) read;
     store = DocumentStore.open(home, Clock.systemUTC());
-    search =
-        LuceneStudySearch.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
+    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
     EvidenceBase base = new EvidenceBase(store);
     base.saveAll(
         ready.studies().iterator(),
         "a reviewer",
         "literature sample",
         ready.warnings().stream().map(warning -> warning.problem()).toList());
-    answers = new Answers(new Selector(search, base)::select);
+    answers = new Answers(new Selector(search.shown(), base.latest())::select);
   }
 
   @AfterAll

@@ -22,8 +22,8 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
-import gapwise.search.LuceneStudySearch;
 import gapwise.search.SearchRequest;
+import gapwise.search.StudyIndex;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
 import java.nio.file.Path;
@@ -39,14 +39,13 @@ import org.junit.jupiter.api.io.TempDir;
 class ClaimsOfManySeriesTest {
   @TempDir static Path home;
   private static DocumentStore store;
-  private static LuceneStudySearch search;
+  private static StudyIndex search;
   private static Claims claims;
 
   @BeforeAll
   static void open() {
     store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search =
-        LuceneStudySearch.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
+    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
     EvidenceBase base = new EvidenceBase(store);
     List<Study> studies = new ArrayList<>();
     for (int i = 0; i < 36; i++) {
@@ -66,7 +65,7 @@ class ClaimsOfManySeriesTest {
               12 + i % 3));
     }
     base.saveAll(studies.iterator(), "a test", "invented", List.of());
-    claims = new Claims(new Answers(new Selector(search, base)::select));
+    claims = new Claims(new Answers(new Selector(search.shown(), base.latest())::select));
   }
 
   @AfterAll

@@ -15,9 +15,9 @@ import gapwise.evidence.Clock;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
-import gapwise.search.LuceneStudySearch;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
+import gapwise.search.StudyIndex;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
 import java.nio.file.Path;
@@ -38,17 +38,16 @@ class ClaimsTest {
 
   @TempDir static Path home;
   private static DocumentStore store;
-  private static LuceneStudySearch search;
+  private static StudyIndex search;
   private static Claims claims;
 
   @BeforeAll
   static void open() {
     store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search =
-        LuceneStudySearch.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
+    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
     EvidenceBase base = new EvidenceBase(store);
     base.saveAll(DemonstrationEvidence.studies().iterator(), "a test", "demonstration", List.of());
-    claims = new Claims(new Answers(new Selector(search, base)::select));
+    claims = new Claims(new Answers(new Selector(search.shown(), base.latest())::select));
   }
 
   @AfterAll

@@ -51,10 +51,10 @@ class EvidenceBaseTest {
   void aSavedStudyIsReadBackWithWhoWhenAndWhy() {
     SaveAnswer answer = base.save(study("a", "First title"), "reviewer", "extracted", 0);
     assertEquals(Optional.of(new SaveAnswer.Saved(1, 1)), answer.saved());
-    KeptStudy kept = base.study("a").orElseThrow();
+    KeptStudy kept = base.latest().study("a").orElseThrow();
     assertEquals(study("a", "First title"), kept.study());
     assertEquals(new VersionStamp(1, 1, NOW, "reviewer", "extracted"), kept.stamp());
-    assertEquals(Optional.empty(), base.study("b"));
+    assertEquals(Optional.empty(), base.latest().study("b"));
   }
 
   @Test
@@ -66,22 +66,22 @@ class EvidenceBaseTest {
       SaveAnswer.NotSaved notSaved = (SaveAnswer.NotSaved) late;
       assertEquals(2, notSaved.conflicts().get(0).foundVersion());
     }
-    assertEquals("Second title", base.study("a").orElseThrow().study().citation().title());
+    assertEquals("Second title", base.latest().study("a").orElseThrow().study().citation().title());
   }
 
   @Test
   void readersSeeEveryWriteFromWhereverItCame() {
     base.save(study("a", "First title"), "reviewer", "extracted", 0);
     base.save(study("b", "Other"), "reviewer", "extracted", 0);
-    assertEquals(Set.of("a", "b"), base.studies(Set.of("a", "b", "c")).keySet());
+    assertEquals(Set.of("a", "b"), base.latest().studies(Set.of("a", "b", "c")).keySet());
     new EvidenceBase(store).save(study("a", "Second title"), "another", "corrected", 1);
-    assertEquals("Second title", base.study("a").orElseThrow().study().citation().title());
+    assertEquals("Second title", base.latest().study("a").orElseThrow().study().citation().title());
     base.remove("b", "another", "not about trauma", 1);
-    assertEquals(Set.of("a"), base.studies(Set.of("a", "b", "c")).keySet());
+    assertEquals(Set.of("a"), base.latest().studies(Set.of("a", "b", "c")).keySet());
     IntStream.range(0, 40)
         .forEach(number -> base.save(numbered(number), "reviewer", "extracted", 0));
-    assertEquals(2, base.study("a").orElseThrow().version());
-    assertEquals(1, new EvidenceBase(store).studies(Set.of("invented-7", "b")).size());
+    assertEquals(2, base.latest().study("a").orElseThrow().version());
+    assertEquals(1, new EvidenceBase(store).latest().studies(Set.of("invented-7", "b")).size());
   }
 
   @Test
@@ -90,15 +90,15 @@ class EvidenceBaseTest {
     assertEquals(
         Optional.of(new SaveAnswer.Saved(2, 2)),
         base.remove("a", "reviewer", "not about trauma", 1).saved());
-    assertEquals(Optional.empty(), base.study("a"));
+    assertEquals(Optional.empty(), base.latest().study("a"));
     assertEquals(Optional.empty(), base.remove("a", "reviewer", "twice", 2).saved());
     assertTrue(
         base.save(study("a", "Back"), "reviewer", "was about trauma", 2).saved().isPresent());
-    List<StudyVersion> history = base.history("a");
+    List<StudyVersion> history = base.latest().history("a");
     assertEquals(List.of(1, 2, 3), history.stream().map(v -> v.stamp().version()).toList());
     assertEquals(Optional.empty(), history.get(1).study());
-    assertEquals(Optional.of(history.get(0)), base.version("a", 1));
-    assertEquals(Optional.empty(), base.version("a", 4));
+    assertEquals(Optional.of(history.get(0)), base.latest().version("a", 1));
+    assertEquals(Optional.empty(), base.latest().version("a", 4));
   }
 
   @Test
@@ -107,11 +107,11 @@ class EvidenceBaseTest {
         IntStream.range(0, 50).mapToObj(EvidenceBaseTest::numbered).iterator();
     ImportRecord record = base.saveAll(studies, "reviewer", "first search", List.of(DOUBT));
     assertEquals(new ImportRecord(50, 0, List.of(DOUBT)), record);
-    EvidenceBase.KeptImport kept = base.imports().get(0);
+    StudiesAt.KeptImport kept = base.latest().imports().get(0);
     assertEquals(record, kept.record());
     assertEquals(new VersionStamp(1, 51, NOW, "reviewer", "first search"), kept.stamp());
     List<String> ids = new ArrayList<>();
-    base.forEach(study -> ids.add(study.study().id()));
+    base.latest().forEach(study -> ids.add(study.study().id()));
     assertEquals(50, ids.size());
     assertEquals(ids.stream().sorted().toList(), ids);
   }
@@ -123,10 +123,11 @@ class EvidenceBaseTest {
         base.saveAll(
             Stream.of(study("a", "A"), study("b", "New")).iterator(), "r", "2nd", List.of());
     assertEquals(new ImportRecord(1, 1, List.of()), again);
-    assertEquals(1, base.study("a").orElseThrow().version());
-    assertEquals(2, base.study("b").orElseThrow().version());
+    assertEquals(1, base.latest().study("a").orElseThrow().version());
+    assertEquals(2, base.latest().study("b").orElseThrow().version());
     assertEquals(
-        List.of("first", "2nd"), base.imports().stream().map(i -> i.stamp().why()).toList());
+        List.of("first", "2nd"),
+        base.latest().imports().stream().map(i -> i.stamp().why()).toList());
   }
 
   @Test
@@ -144,7 +145,7 @@ class EvidenceBaseTest {
     assertThrows(
         IllegalStateException.class, () -> base.saveAll(torn, "reviewer", "torn", List.of()));
     assertEquals(0, base.lastChange());
-    assertEquals(List.of(), base.imports());
+    assertEquals(List.of(), base.latest().imports());
   }
 
   private static Study numbered(int number) {

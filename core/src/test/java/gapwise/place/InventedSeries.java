@@ -16,7 +16,7 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
-import gapwise.search.LuceneStudySearch;
+import gapwise.search.StudyIndex;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
 import java.nio.file.Path;
@@ -26,16 +26,15 @@ import java.util.List;
 /** An evidence base of invented series, open for a test. */
 final class InventedSeries implements AutoCloseable {
   private final DocumentStore store;
-  private final LuceneStudySearch search;
+  private final StudyIndex search;
   private final Answers answers;
 
   private InventedSeries(Path home, List<Study> studies) {
     store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search =
-        LuceneStudySearch.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
+    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
     EvidenceBase base = new EvidenceBase(store);
     base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
-    answers = new Answers(new Selector(search, base)::select);
+    answers = new Answers(new Selector(search.shown(), base.latest())::select);
   }
 
   /**

@@ -32,12 +32,12 @@ import org.junit.jupiter.api.io.TempDir;
 class FreeTextTest {
   @TempDir static Path home;
   private static DocumentStore store;
-  private static LuceneStudySearch search;
+  private static StudyIndex search;
 
   @BeforeAll
   static void fill() {
     store = DocumentStore.open(home, Clock.systemUTC());
-    search = LuceneStudySearch.open(home.resolve("index"), store, "study", message -> {});
+    search = StudyIndex.open(home.resolve("index"), store, "study", message -> {});
     put(
         study(
             "spacers",
@@ -100,16 +100,16 @@ class FreeTextTest {
 
   @Test
   void thatNoArmHasAllWordsIsSaidWithTheWordsThatStandNowhere() {
-    LooseWords apart = search.looseWords("antibiotic blast").orElseThrow();
+    LooseWords apart = search.shown().looseWords("antibiotic blast").orElseThrow();
     assertEquals(List.of(), apart.nowhere());
     assertTrue(apart.sentence().contains("“antibiotic” and “blast” together"), apart.sentence());
-    LooseWords one = search.looseWords("docking xyzzyqwert").orElseThrow();
+    LooseWords one = search.shown().looseWords("docking xyzzyqwert").orElseThrow();
     assertEquals(List.of("xyzzyqwert"), one.nowhere());
     assertTrue(one.sentence().endsWith("Found nowhere here: “xyzzyqwert”."), one.sentence());
-    LooseWords phrase = search.looseWords("\"defects long\"").orElseThrow();
+    LooseWords phrase = search.shown().looseWords("\"defects long\"").orElseThrow();
     assertEquals("“defects long” stands nowhere here.", phrase.sentence());
-    assertEquals(Optional.empty(), search.looseWords("docking defects"));
-    assertEquals(Optional.empty(), search.looseWords("the of"));
+    assertEquals(Optional.empty(), search.shown().looseWords("docking defects"));
+    assertEquals(Optional.empty(), search.shown().looseWords("the of"));
   }
 
   @Test
@@ -138,7 +138,8 @@ class FreeTextTest {
     SearchRequest request =
         SearchRequest.EVERYTHING.withText("masquelett").withMethods(Set.of("autograft"));
     assertEquals(
-        Optional.empty(), search.search(request, StudySearch.Order.RELEVANCE, 0, 10).didYouMean());
+        Optional.empty(),
+        search.shown().search(request, StudySearch.Order.RELEVANCE, 0, 10).didYouMean());
   }
 
   @Test
@@ -196,8 +197,9 @@ class FreeTextTest {
 
   private static SearchAnswer answer(String text) {
     SearchRequest everything = SearchRequest.EVERYTHING;
-    return search.search(
-        SearchRequest.EVERYTHING.withText(text), StudySearch.Order.RELEVANCE, 0, 10);
+    return search
+        .shown()
+        .search(SearchRequest.EVERYTHING.withText(text), StudySearch.Order.RELEVANCE, 0, 10);
   }
 
   private static Set<String> found(String text) {

@@ -40,7 +40,7 @@ class SearchPropertyTest {
 
   @TempDir Path home;
   private DocumentStore store;
-  private LuceneStudySearch search;
+  private StudyIndex search;
 
   @AfterEach
   void close() {
@@ -58,7 +58,7 @@ class SearchPropertyTest {
     for (int i = 0; i < REQUESTS; i++) {
       SearchRequest request = request(random);
       List<String> expected = byHand.arms(request);
-      SearchAnswer answer = search.search(request, StudySearch.Order.RELEVANCE, 0, 1000);
+      SearchAnswer answer = search.shown().search(request, StudySearch.Order.RELEVANCE, 0, 1000);
       assertEquals(new TreeSet<>(expected), new TreeSet<>(names(answer.hits())), request::toString);
       assertEquals(expected.size(), answer.arms(), request::toString);
       long distinct = expected.stream().map(name -> name.split(" ")[0]).distinct().count();
@@ -80,10 +80,10 @@ class SearchPropertyTest {
     List<Study> studies = stored(seed);
     SearchRequest request = SearchRequest.EVERYTHING;
     for (StudySearch.Order order : StudySearch.Order.values()) {
-      List<String> whole = names(search.search(request, order, 0, 10_000).hits());
+      List<String> whole = names(search.shown().search(request, order, 0, 10_000).hits());
       List<String> paged = new ArrayList<>();
       for (int offset = 0; offset < whole.size(); offset += 7) {
-        paged.addAll(names(search.search(request, order, offset, 7).hits()));
+        paged.addAll(names(search.shown().search(request, order, offset, 7).hits()));
       }
       assertEquals(whole, paged, order::name);
       assertEquals(new ByHand(studies).arms(request).size(), new HashSet<>(whole).size());
@@ -93,21 +93,23 @@ class SearchPropertyTest {
             .sorted(java.util.Comparator.comparing(Study::id))
             .flatMap(s -> s.arms().stream().map(a -> s.id() + " " + a.id()))
             .toList();
-    assertEquals(inOrder, names(search.everyArm(request)));
+    assertEquals(inOrder, names(search.shown().everyArm(request)));
   }
 
   /** What a visitor of all arms is shown, sorted; arms of a study must come together. */
   private List<String> glances(SearchRequest request) {
     List<String> shown = new ArrayList<>();
     List<String> studies = new ArrayList<>();
-    search.eachArm(
-        request,
-        arm -> {
-          shown.add(arm.toString());
-          if (studies.isEmpty() || !studies.get(studies.size() - 1).equals(arm.studyId())) {
-            studies.add(arm.studyId());
-          }
-        });
+    search
+        .shown()
+        .eachArm(
+            request,
+            arm -> {
+              shown.add(arm.toString());
+              if (studies.isEmpty() || !studies.get(studies.size() - 1).equals(arm.studyId())) {
+                studies.add(arm.studyId());
+              }
+            });
     assertEquals(new HashSet<>(studies).size(), studies.size(), "a study was left and met again");
     return shown.stream().sorted().toList();
   }
@@ -115,7 +117,7 @@ class SearchPropertyTest {
   /** Written in several transactions, a third of them again later, and some deleted. */
   private List<Study> stored(long seed) {
     store = DocumentStore.open(home, Clock.systemUTC());
-    search = LuceneStudySearch.open(home.resolve("index"), store, "study", message -> {});
+    search = StudyIndex.open(home.resolve("index"), store, "study", message -> {});
     InventedStudies invented = new InventedStudies(seed);
     TreeMap<Integer, Study> kept = new TreeMap<>();
     for (int round = 0; round < 3; round++) {
@@ -133,7 +135,7 @@ class SearchPropertyTest {
             .mapToObj(number -> Write.delete("study", kept.remove(number).id()))
             .toList();
     store.write(deletions, "tester", "not wanted");
-    assertEquals(store.lastChange(), search.shownChange());
+    assertEquals(store.lastChange(), search.shown().change());
     return List.copyOf(kept.values());
   }
 

@@ -2,7 +2,7 @@ package gapwise.selection;
 
 import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Study;
-import gapwise.search.LuceneStudySearch;
+import gapwise.search.StudyIndex;
 import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -11,21 +11,23 @@ import java.util.List;
 /** A whole evidence base in a folder, for tests. */
 final class Home implements AutoCloseable {
   private final DocumentStore store;
-  private final LuceneStudySearch search;
+  private final StudyIndex search;
   final EvidenceBase base;
-  final Selector selector;
 
   Home(Path folder) {
     store = DocumentStore.open(folder, Clock.systemUTC());
     base = new EvidenceBase(store);
-    search =
-        LuceneStudySearch.open(folder.resolve("index"), store, EvidenceBase.STUDY, message -> {});
-    selector = new Selector(search, base);
+    search = StudyIndex.open(folder.resolve("index"), store, EvidenceBase.STUDY, message -> {});
   }
 
   Home keep(Study... studies) {
     base.saveAll(List.of(studies).iterator(), "tester", "invented studies", List.of());
     return this;
+  }
+
+  /** Asks the state as it stands now. */
+  Selector selector() {
+    return new Selector(search.shown(), base.latest());
   }
 
   @Override

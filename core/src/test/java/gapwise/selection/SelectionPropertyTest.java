@@ -62,9 +62,9 @@ class SelectionPropertyTest {
         for (Optional<LengthRange> range :
             List.of(Optional.<LengthRange>empty(), Optional.of(new LengthRange(4, 9)))) {
           Question question = question(outcome, range);
-          Selection selection = home.selector.select(question);
+          Selection selection = home.selector().select(question);
           assertSound(question, studies, selection);
-          assertEquals(selection, home.selector.select(question));
+          assertEquals(selection, home.selector().select(question));
         }
       }
     }

@@ -71,7 +71,7 @@ class SelectorTest {
   @Test
   void aReportedValueOfTheWholeArmIsTaken() {
     home.keep(study("a", union(11, 12)));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     SelectedRow row = onlyRow(selection);
     assertEquals(new ReportedValue.Events(EventCount.of(11, 12)), row.value());
     assertEquals(Basis.REPORTED, row.basis());
@@ -88,7 +88,7 @@ class SelectorTest {
             union(11, 12),
             events(9, 12).standing(Standing.ALTERNATIVE).build(),
             events(8, 12).standing(Standing.SUPERSEDED).build()));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(new ReportedValue.Events(EventCount.of(11, 12)), onlyRow(selection).value());
     assertEquals(List.of("another-report", "superseded"), codes(selection));
   }
@@ -96,7 +96,7 @@ class SelectorTest {
   @Test
   void aNumberGivenTwiceIsTakenOnce() {
     home.keep(study("a", union(11, 12), union(11, 12), events(9, 10).build()));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(11, events(onlyRow(selection)));
     assertEquals(List.of("another-report", "another-report"), codes(selection));
   }
@@ -109,7 +109,7 @@ class SelectorTest {
             events(9, 12).timePoint(Duration.ofMonths(12)).build(),
             events(10, 12).timePoint(new Duration(2, Unit.YEARS)).build(),
             events(5, 12).timePoint(new Duration(26, Unit.WEEKS)).build()));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(new ReportedValue.Events(EventCount.of(10, 12)), onlyRow(selection).value());
     assertEquals(List.of("another-time-point", "another-time-point"), codes(selection));
     assertTrue(selection.leftOut().get(0).message().contains("12.0 months"));
@@ -118,7 +118,7 @@ class SelectorTest {
   @Test
   void aReportWithoutTimePointSpeaksOfTheEndOfFollowUp() {
     home.keep(study("a", events(9, 12).timePoint(Duration.ofMonths(12)).build(), union(11, 12)));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(new ReportedValue.Events(EventCount.of(11, 12)), onlyRow(selection).value());
   }
 
@@ -126,10 +126,10 @@ class SelectorTest {
   void aSubgroupNeverStandsBesideOrInsteadOfTheTotal() {
     OutcomeReport part = events(6, 6).subgroup(band(4, 6)).build();
     home.keep(study("a", union(11, 12), part), study("b", part));
-    Selection plain = home.selector.select(about(UNION));
+    Selection plain = home.selector().select(about(UNION));
     assertEquals("a", onlyRow(plain).study().id());
     assertEquals(List.of("subgroup", "subgroup"), codes(plain));
-    Selection ranged = home.selector.select(about(UNION, 2, 20));
+    Selection ranged = home.selector().select(about(UNION, 2, 20));
     assertEquals(List.of(Basis.REPORTED, Basis.SUBGROUP), bases(ranged));
     assertEquals(List.of("subgroup"), codes(ranged));
     SelectedRow stand = ranged.rows().get(1);
@@ -151,10 +151,10 @@ class SelectorTest {
             events(6, 6)
                 .subgroup(new Subgroup("smokers", OptionalDouble.empty(), OptionalDouble.empty()))
                 .build()));
-    Selection closed = home.selector.select(about(UNION, 4, 7));
+    Selection closed = home.selector().select(about(UNION, 4, 7));
     assertEquals(List.of(), closed.rows());
     assertEquals(List.of("subgroup", "subgroup", "subgroup"), codes(closed));
-    Selection open = home.selector.select(about(UNION, 4, Double.POSITIVE_INFINITY));
+    Selection open = home.selector().select(about(UNION, 4, Double.POSITIVE_INFINITY));
     assertEquals(List.of("a", "b"), studies(open));
   }
 
@@ -167,7 +167,7 @@ class SelectorTest {
         study("d", percent(40, 12)), // 5 of 12 are 41.7 %, 4 are 33.3 %
         study("e", percent(100, 9)),
         study("f", report(UNION, new ReportedValue.Events(EventCount.ofPercent(80))).build()));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(List.of("a", "b", "e"), studies(selection));
     assertEquals(List.of(11, 20, 9), selection.rows().stream().map(SelectorTest::events).toList());
     assertTrue(bases(selection).stream().allMatch(Basis.COUNTED_BACK::equals));
@@ -190,7 +190,7 @@ class SelectorTest {
                     new ReportedValue.Statement("no difference", OptionalInt.empty()))
                 .build()),
         twoArms("c", OutcomeReport.with(new Scope.AllArms(), UNION, value(19, 20)).build()));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(List.of(), selection.rows());
     assertEquals(
         List.of(
@@ -221,7 +221,7 @@ class SelectorTest {
             .build());
     assertEquals(
         List.of(", Membrane (A)", ", Membrane (B)", ", Membrane over a nail"),
-        home.selector.select(about(UNION)).rows().stream()
+        home.selector().select(about(UNION)).rows().stream()
             .map(row -> row.label().replaceFirst("^.*?(?=, Membrane)", ""))
             .toList());
   }
@@ -229,7 +229,7 @@ class SelectorTest {
   @Test
   void aValueForAllArmsCountsForTheOnlyArm() {
     home.keep(study("a", OutcomeReport.with(new Scope.AllArms(), UNION, value(19, 20)).build()));
-    assertEquals(19, events(onlyRow(home.selector.select(about(UNION)))));
+    assertEquals(19, events(onlyRow(home.selector().select(about(UNION)))));
   }
 
   @Test
@@ -247,7 +247,7 @@ class SelectorTest {
         study("d", time(Summary.with(Unit.MONTHS).n(12).mean(8))),
         study("e", time(Summary.with(Unit.CENTIMETRES).n(12).mean(8))),
         study("f", report(TIME, value(3, 12)).build()));
-    Selection selection = home.selector.select(about(TIME));
+    Selection selection = home.selector().select(about(TIME));
     assertEquals(List.of("a", "d"), studies(selection));
     assertEquals(
         List.of("no-centre", "spread-not-stated", "unit-does-not-fit", "form-does-not-fit"),
@@ -262,7 +262,7 @@ class SelectorTest {
         study("c", time(9, Clock.GRAFTING), time(14, Clock.INJURY)),
         study("d", time(6, Clock.GRAFTING)),
         study("e", time(Summary.with(Unit.MONTHS).n(12).mean(8).standardDeviation(1))));
-    Selection selection = home.selector.select(about(TIME));
+    Selection selection = home.selector().select(about(TIME));
     assertEquals(Optional.of(Clock.GRAFTING), selection.clock());
     assertEquals(List.of("b", "c", "d"), studies(selection));
     assertEquals(
@@ -272,21 +272,21 @@ class SelectorTest {
         selection.clocks().stream().map(clock -> clock.code() + " " + clock.arms()).toList());
     assertEquals(List.of("clock-chosen"), noteCodes(selection));
     Selection asked =
-        home.selector.select(
-            new Question(TIME, SearchRequest.EVERYTHING, Optional.of(Clock.INJURY), 5));
+        home.selector()
+            .select(new Question(TIME, SearchRequest.EVERYTHING, Optional.of(Clock.INJURY), 5));
     assertEquals(List.of("a", "c"), studies(asked));
   }
 
   @Test
   void ofClocksEquallyCommonTheOneThatStartsFirstIsTaken() {
     home.keep(study("a", time(8, Clock.GRAFTING)), study("b", time(7, Clock.FIRST_STAGE)));
-    assertEquals(Optional.of(Clock.FIRST_STAGE), home.selector.select(about(TIME)).clock());
+    assertEquals(Optional.of(Clock.FIRST_STAGE), home.selector().select(about(TIME)).clock());
   }
 
   @Test
   void whereNoStudySaysItsClockTheRowsStayAndANoteSaysSo() {
     home.keep(study("a", time(Summary.with(Unit.MONTHS).n(12).mean(8).standardDeviation(1))));
-    Selection selection = home.selector.select(about(TIME));
+    Selection selection = home.selector().select(about(TIME));
     assertEquals(List.of("a"), studies(selection));
     assertEquals(List.of("clock-not-stated"), noteCodes(selection));
   }
@@ -298,7 +298,7 @@ class SelectorTest {
         study("b", cost("USD")),
         study("c", cost("USD")),
         study("d", report(COST, money()).build()));
-    Selection selection = home.selector.select(about(COST));
+    Selection selection = home.selector().select(about(COST));
     assertEquals(List.of("b", "c"), studies(selection));
     assertEquals(List.of("different-currency", "different-currency"), codes(selection));
   }
@@ -306,7 +306,7 @@ class SelectorTest {
   @Test
   void patientsAreSummedUpWhereTheArmHasNoValue() {
     home.keep(patients("a", 6, 2, 3, 4, 5, 6, 7), patients("b", 20, 2, 3, 4, 5, 6));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(List.of(Basis.FROM_PATIENTS, Basis.FROM_PATIENTS), bases(selection));
     assertEquals(List.of(3, 3), selection.rows().stream().map(SelectorTest::events).toList());
     assertEquals(List.of("patients-described-in-part"), noteCodes(selection));
@@ -315,7 +315,7 @@ class SelectorTest {
   @Test
   void aRangeTakesOnlyThePatientsInsideIt() {
     home.keep(patients("a", 8, 2, 3, 4, 5, 6, 7, 8, 9));
-    Selection selection = home.selector.select(about(UNION, 4, 8));
+    Selection selection = home.selector().select(about(UNION, 4, 8));
     SelectedRow row = onlyRow(selection);
     assertEquals(Basis.FROM_PATIENTS_IN_RANGE, row.basis());
     assertEquals(new ReportedValue.Events(EventCount.of(3, 5)), withoutForm(row.value()));
@@ -330,7 +330,7 @@ class SelectorTest {
         patients("b", 30, 2, 3, 4, 5, 6, 7, 8, 9).but().outcomes(List.of(union(8, 30))).build();
     Study inside = patients("c", 5, 4, 5, 6, 7, 8).but().outcomes(List.of(union(5, 5))).build();
     home.keep(whole, inPart, inside);
-    Selection selection = home.selector.select(about(UNION, 4, 8));
+    Selection selection = home.selector().select(about(UNION, 4, 8));
     assertEquals(
         List.of(Basis.FROM_PATIENTS_IN_RANGE, Basis.REPORTED, Basis.REPORTED), bases(selection));
     assertEquals(List.of("patients-in-range"), codes(selection));
@@ -352,7 +352,7 @@ class SelectorTest {
                     .build())
             .build();
     home.keep(study.but().arms(List.of(arm)).build());
-    Selection selection = home.selector.select(about(UNION, 10, 20));
+    Selection selection = home.selector().select(about(UNION, 10, 20));
     assertEquals(List.of(), selection.rows());
     assertEquals(List.of("no-patients-in-range"), codes(selection));
   }
@@ -366,7 +366,7 @@ class SelectorTest {
         cohort("d", 40, 36, Optional.empty(), List.of("not-kept")),
         cohort("e", 10, 12, Optional.empty(), List.of()),
         cohort("f", 10, 12, Optional.empty(), List.of("e")));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(List.of("b", "d", "e"), studies(selection));
     assertEquals(
         List.of("overlapping-cohort", "overlapping-cohort", "overlapping-cohort"),
@@ -379,15 +379,16 @@ class SelectorTest {
         study("a", union(11, 12)).but().reportKind(ReportKind.RETRACTION).build(),
         study("b", union(11, 12)).but().status(ExtractionStatus.DRAFT).build(),
         study("c", union(11, 12)).but().status(ExtractionStatus.VERIFIED).build());
-    assertEquals(List.of("b", "c"), studies(home.selector.select(about(UNION))));
+    assertEquals(List.of("b", "c"), studies(home.selector().select(about(UNION))));
     Selection verified =
-        home.selector.select(
-            new Question(
-                UNION,
-                SearchRequest.EVERYTHING,
-                Optional.empty(),
-                5,
-                Optional.of(ExtractionStatus.EXTRACTED)));
+        home.selector()
+            .select(
+                new Question(
+                    UNION,
+                    SearchRequest.EVERYTHING,
+                    Optional.empty(),
+                    5,
+                    Optional.of(ExtractionStatus.EXTRACTED)));
     assertEquals(List.of("c"), studies(verified));
     assertEquals(List.of("retracted", "status-too-early"), codes(verified));
   }
@@ -395,7 +396,7 @@ class SelectorTest {
   @Test
   void rowsOfTooFewPatientsAreLeftOut() {
     home.keep(study("a", union(4, 4)), study("b", union(5, 5)));
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(List.of("b"), studies(selection));
     assertEquals(List.of("too-few-patients"), codes(selection));
   }
@@ -406,13 +407,13 @@ class SelectorTest {
         study("a", events(5, 6).counted(CountedUnit.LIMBS).build()),
         study("b", events(5, 6).counted(CountedUnit.PATIENTS).build()));
     assertEquals(
-        List.of("limbs-and-patients-mixed"), noteCodes(home.selector.select(about(UNION))));
+        List.of("limbs-and-patients-mixed"), noteCodes(home.selector().select(about(UNION))));
   }
 
   @Test
   void armsThatDoNotReportTheOutcomeAreNotSpokenOf() {
     home.keep(study("a", union(5, 6)));
-    Selection selection = home.selector.select(about(Outcome.of("refracture")));
+    Selection selection = home.selector().select(about(Outcome.of("refracture")));
     assertEquals(List.of(), selection.rows());
     assertEquals(List.of(), selection.leftOut());
   }
@@ -424,14 +425,15 @@ class SelectorTest {
         study("b", events(5, 6).definition("walking without pain").build()),
         study("c", events(5, 6).build()));
     Selection selection =
-        home.selector.select(
-            new Question(
-                UNION,
-                SearchRequest.EVERYTHING,
-                Optional.empty(),
-                5,
-                Optional.empty(),
-                Optional.of("three cortices")));
+        home.selector()
+            .select(
+                new Question(
+                    UNION,
+                    SearchRequest.EVERYTHING,
+                    Optional.empty(),
+                    5,
+                    Optional.empty(),
+                    Optional.of("three cortices")));
     assertEquals(List.of("a"), studies(selection));
     assertEquals(List.of("different-definition", "different-definition"), codes(selection));
   }
@@ -445,7 +447,7 @@ class SelectorTest {
             .but()
             .unionDefinition("three cortices")
             .build());
-    Selection selection = home.selector.select(about(UNION));
+    Selection selection = home.selector().select(about(UNION));
     assertEquals(
         List.of("three cortices 2", "walking without pain 1"),
         selection.definitions().stream().map(d -> d.code() + " " + d.arms()).toList());
@@ -457,13 +459,13 @@ class SelectorTest {
         study("a", events(5, 6).definition("three cortices").build()),
         study("b", events(5, 6).definition("walking without pain").build()),
         study("c", events(5, 6).build()));
-    Selection mixed = home.selector.select(about(UNION));
+    Selection mixed = home.selector().select(about(UNION));
     assertEquals(List.of("definitions-mixed"), noteCodes(mixed));
     String message = mixed.notes().get(0).message();
     assertTrue(message.contains("in 2 ways"), message);
     assertTrue(message.contains("1 of 3 do not say how"), message);
     Selection one =
-        home.selector.select(about(UNION).withDefinition(Optional.of("three cortices")));
+        home.selector().select(about(UNION).withDefinition(Optional.of("three cortices")));
     assertEquals(List.of(), noteCodes(one));
   }
 
@@ -471,7 +473,7 @@ class SelectorTest {
   void thatAnyWordOfTheSearchWasEnoughIsNoted() {
     home.keep(study("a", union(5, 6)));
     SearchRequest words = SearchRequest.EVERYTHING.withText("invented xyzzyqwert");
-    Selection selection = home.selector.select(about(UNION).withAmong(words));
+    Selection selection = home.selector().select(about(UNION).withAmong(words));
     assertEquals(List.of("a"), studies(selection));
     assertEquals(List.of("not-all-words-found"), noteCodes(selection));
     assertTrue(selection.notes().get(0).message().contains("nowhere here: “xyzzyqwert”"));
@@ -480,7 +482,7 @@ class SelectorTest {
   @Test
   void rowsInsideARangeAreToldFromThoseThatOnlyReachIntoIt() {
     home.keep(withDefect("a", 5, 3, 9), withDefect("b", 8, 3, 12), withDefect("c", 20, 18, 25));
-    Selection selection = home.selector.select(about(UNION, 4, 6));
+    Selection selection = home.selector().select(about(UNION, 4, 6));
     assertEquals(List.of("a", "b"), studies(selection));
     assertEquals(1, selection.rowsWithCentreInside());
     assertEquals(1, selection.rowsOnlyOverlapping());
@@ -489,17 +491,17 @@ class SelectorTest {
   @Test
   void theHashIsThatOfTheRecordsReadWhateverTheirHistory(@TempDir Path elsewhere) {
     home.keep(study("a", union(5, 6)), study("b", union(5, 7)));
-    String first = home.selector.select(about(UNION)).dataSha256();
+    String first = home.selector().select(about(UNION)).dataSha256();
     assertTrue(first.matches("[0-9a-f]{64}"), first);
     try (Home other = new Home(elsewhere)) {
       other.keep(study("b", union(1, 7)), study("c", time(8, Clock.INJURY)));
       other.keep(study("b", union(5, 7)), study("a", union(5, 6)));
-      Selection selection = other.selector.select(about(UNION));
+      Selection selection = other.selector().select(about(UNION));
       assertEquals(first, selection.dataSha256());
       assertEquals(2, selection.rows().get(1).studyVersion());
     }
     home.keep(study("a", union(6, 6)));
-    assertNotEquals(first, home.selector.select(about(UNION)).dataSha256());
+    assertNotEquals(first, home.selector().select(about(UNION)).dataSha256());
   }
 
   private static Question about(Outcome outcome) {

@@ -225,10 +225,55 @@ class DocumentStoreTest {
     store.onWrite(written -> heard.add(store.lastChange() * 100 + written.lastChange()));
     put("study", "A", "{}");
     assertEquals(List.of(101L), heard);
-    store.onWrite(written -> put("study", "B", "{}"));
-    assertThrows(IllegalStateException.class, () -> put("study", "C", "{}"));
+    List<RuntimeException> refused = new ArrayList<>();
+    store.onWrite(
+        written ->
+            refused.add(assertThrows(IllegalStateException.class, () -> put("study", "B", "{}"))));
+    put("study", "C", "{}");
+    assertEquals(1, refused.size());
     assertEquals(List.of("A", "C"), latestKeys("study"));
     assertEquals(List.of(101L, 202L), heard);
+  }
+
+  @Test
+  void aWriteThatStandsIsNeverToldToHaveFailedWhateverAListenerDoes() {
+    List<Long> heard = new ArrayList<>();
+    store.onWrite(
+        written -> {
+          throw new IllegalStateException("the disk of the index is full");
+        });
+    store.onWrite(written -> heard.add(written.lastChange()));
+    WriteAnswer answer =
+        store.write(List.of(Write.put("study", "A", "{}")), "ann", "a full disk elsewhere");
+    assertTrue(answer.written().isPresent());
+    assertEquals(List.of(1L), heard);
+    assertEquals(List.of("A"), latestKeys("study"));
+  }
+
+  @Test
+  void anyEarlierStateCanBeReadWhateverCameAfterIt() {
+    put("study", "A", "{\"n\":1}");
+    put("study", "B", "{\"n\":1}");
+    put("study", "A", "{\"n\":2}");
+    store.write(List.of(Write.delete("study", "B")), "ann", "clean");
+    put("study", "C", "{\"n\":1}");
+    List<String> states = new ArrayList<>();
+    for (long change = 0; change <= 6; change++) {
+      StringBuilder state = new StringBuilder();
+      store.forEachAt(
+          change,
+          "study",
+          version -> state.append(version.id().key()).append(version.version()).append(' '));
+      states.add(state.toString().strip());
+    }
+    assertEquals(List.of("", "A1", "A1 B1", "A2 B1", "A2", "A2 C1", "A2 C1"), states);
+    assertEquals(1, store.at(2, "study", "A").orElseThrow().version());
+    assertEquals(2, store.at(3, "study", "A").orElseThrow().version());
+    assertTrue(store.at(3, "study", "B").isPresent());
+    assertTrue(store.at(4, "study", "B").isEmpty());
+    assertTrue(store.at(1, "study", "B").isEmpty());
+    assertTrue(store.changedAt(5).isPresent());
+    assertTrue(store.changedAt(6).isEmpty());
   }
 
   @Test

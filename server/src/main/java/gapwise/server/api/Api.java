@@ -3,9 +3,9 @@ package gapwise.server.api;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
 import gapwise.answer.Edition;
-import gapwise.server.home.Home;
+import gapwise.server.home.Evidence;
 import gapwise.server.job.ImportJobs;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
@@ -19,33 +19,40 @@ public final class Api {
   /** Where all routes of the API start. */
   public static final String ROOT = "/api/v1";
 
-  private final Home home;
-  private final ImportJobs jobs;
-  private final Supplier<Edition> edition;
-  private final byte[] description = description();
+  private static final byte[] DESCRIPTION = description();
 
-  public Api(Home home, ImportJobs jobs, Supplier<Edition> edition) {
-    this.home = home;
+  private final Evidence evidence;
+  private final ImportJobs jobs;
+  private final Supplier<Optional<String>> notice;
+  private final Edition edition;
+
+  /**
+   * @param notice what must be known of the state that is shown; empty for nothing
+   */
+  public Api(
+      Evidence evidence, ImportJobs jobs, Supplier<Optional<String>> notice, Edition edition) {
+    this.evidence = evidence;
     this.jobs = jobs;
+    this.notice = notice;
     this.edition = edition;
   }
 
   /** Adds every route. */
-  public void addTo(RoutesConfig routes) {
-    Runner runner = home.answers().runner();
+  public void addTo(Routes routes) {
+    Runner runner = evidence.answers().runner();
     routes.post(ROOT + "/syntheses", context -> run(runner, context));
-    new StudiesApi(home.search(), home.base()).addTo(routes);
-    new FigureApi(home.answers(), edition).addTo(routes);
-    new BySizeApi(home.answers(), edition).addTo(routes);
-    new FunnelApi(home.answers(), edition).addTo(routes);
-    new CaseApi(home.answers(), edition).addTo(routes);
-    new ClaimApi(home.claims()).addTo(routes);
-    new PlanFigureApi(home.answers(), edition).addTo(routes);
-    new ImportsApi(jobs).addTo(routes);
+    new StudiesApi(evidence.search(), evidence.studies()).addTo(routes);
+    new FigureApi(evidence.answers(), edition).addTo(routes);
+    new BySizeApi(evidence.answers(), edition).addTo(routes);
+    new FunnelApi(evidence.answers(), edition).addTo(routes);
+    new CaseApi(evidence.answers(), edition).addTo(routes);
+    new ClaimApi(evidence.claims()).addTo(routes);
+    new PlanFigureApi(evidence.answers(), edition).addTo(routes);
+    new ImportsApi(jobs, notice).addTo(routes);
     routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));
     routes.get(
         ROOT + "/openapi.json",
-        context -> context.contentType("application/json").result(description));
+        context -> context.contentType("application/json").result(DESCRIPTION));
   }
 
   private static void run(Runner runner, Context context) {

@@ -9,21 +9,20 @@ import gapwise.problem.WrongInputException;
 import gapwise.server.page.Address;
 import gapwise.server.page.FigureDownloads;
 import gapwise.server.page.LengthAddress;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
-import java.util.function.Supplier;
 
 /** An outcome over the length of missing bone as files, under the parameters of its page. */
 final class BySizeApi {
   private final Answers answers;
-  private final Supplier<Edition> edition;
+  private final Edition edition;
 
-  BySizeApi(Answers answers, Supplier<Edition> edition) {
+  BySizeApi(Answers answers, Edition edition) {
     this.answers = answers;
     this.edition = edition;
   }
 
-  void addTo(RoutesConfig routes) {
+  void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/by-size", this::bubble);
     routes.get(Api.ROOT + "/by-size-plan.json", this::plan);
     routes.get(Api.ROOT + "/by-size-result.json", this::result);
@@ -44,7 +43,7 @@ final class BySizeApi {
   }
 
   private Bubble bubble(Context context) {
-    return asked(context).figure(edition.get()).orElseThrow(FigureApi::nothing);
+    return asked(context).figure(edition).orElseThrow(FigureApi::nothing);
   }
 
   private LengthAnswer asked(Context context) {

@@ -10,29 +10,28 @@ import gapwise.problem.WrongInputException;
 import gapwise.server.page.Address;
 import gapwise.server.page.CaseAddress;
 import gapwise.server.page.FigureDownloads;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.function.Supplier;
 
 /** The timeline of a case as files, under the parameters of its page; nothing is kept. */
 final class CaseApi {
   private final PlacedCases cases;
-  private final Supplier<Edition> edition;
+  private final Edition edition;
 
-  CaseApi(Answers answers, Supplier<Edition> edition) {
+  CaseApi(Answers answers, Edition edition) {
     this.cases = new PlacedCases(answers);
     this.edition = edition;
   }
 
-  void addTo(RoutesConfig routes) {
+  void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/case", this::timeline);
   }
 
   private Timeline timeline(Context context) {
     return CaseAddress.read(new Address(context.queryParamMap()))
         .map(cases::place)
-        .flatMap(placed -> CaseTimeline.of(placed, edition.get()))
+        .flatMap(placed -> CaseTimeline.of(placed, edition))
         .orElseThrow(
             () ->
                 new WrongInputException(

@@ -6,10 +6,10 @@ import gapwise.claim.Verdict.Examined;
 import gapwise.claim.Verdict.Refused;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
-import gapwise.server.home.LatestClaims;
+import gapwise.server.home.RememberedClaims;
 import gapwise.server.page.Address;
 import gapwise.server.page.ClaimAddress;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.ArrayList;
@@ -17,13 +17,13 @@ import java.util.List;
 
 /** What may honestly be said of a claim, under the parameters of its page. */
 final class ClaimApi {
-  private final LatestClaims claims;
+  private final RememberedClaims claims;
 
-  ClaimApi(LatestClaims claims) {
+  ClaimApi(RememberedClaims claims) {
     this.claims = claims;
   }
 
-  void addTo(RoutesConfig routes) {
+  void addTo(Routes routes) {
     routes.get(Api.ROOT + "/claim", this::answer);
   }
 

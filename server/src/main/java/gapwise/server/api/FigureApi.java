@@ -13,23 +13,22 @@ import gapwise.selection.Question;
 import gapwise.server.page.Address;
 import gapwise.server.page.FigureDownloads;
 import gapwise.server.page.QuestionAddress;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.function.Supplier;
 
 /** A pooled result as files, under the same address parameters as its page. */
 final class FigureApi {
   private final Answers answers;
-  private final Supplier<Edition> edition;
+  private final Edition edition;
 
-  FigureApi(Answers answers, Supplier<Edition> edition) {
+  FigureApi(Answers answers, Edition edition) {
     this.answers = answers;
     this.edition = edition;
   }
 
-  void addTo(RoutesConfig routes) {
+  void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/forest", this::forest);
     routes.get(Api.ROOT + "/plan.json", this::plan);
     routes.get(Api.ROOT + "/result.json", this::result);
@@ -63,7 +62,7 @@ final class FigureApi {
   private Forest forest(Context context) {
     Answer answer = answer(context);
     Result result = answer.result().orElseThrow(FigureApi::nothing);
-    return AnswerForest.of(answer, result, edition.get());
+    return AnswerForest.of(answer, result, edition);
   }
 
   private Answer answer(Context context) {

@@ -10,21 +10,20 @@ import gapwise.figure.Funnel;
 import gapwise.problem.WrongInputException;
 import gapwise.server.page.Address;
 import gapwise.server.page.FigureDownloads;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
-import java.util.function.Supplier;
 
 /** Small against large series as files, under the parameters of the page. */
 final class FunnelApi {
   private final Answers answers;
-  private final Supplier<Edition> edition;
+  private final Edition edition;
 
-  FunnelApi(Answers answers, Supplier<Edition> edition) {
+  FunnelApi(Answers answers, Edition edition) {
     this.answers = answers;
     this.edition = edition;
   }
 
-  void addTo(RoutesConfig routes) {
+  void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/funnel", this::funnel);
     routes.get(Api.ROOT + "/funnel-plan.json", this::plan);
     routes.get(Api.ROOT + "/funnel-result.json", this::result);
@@ -37,7 +36,7 @@ final class FunnelApi {
   private Funnel funnel(Context context) {
     Answer answer = answer(context);
     Result result = answer.result().orElseThrow(FigureApi::nothing);
-    return AnswerFunnel.of(answer, result, edition.get()).orElseThrow(FigureApi::nothing);
+    return AnswerFunnel.of(answer, result, edition).orElseThrow(FigureApi::nothing);
   }
 
   private void plan(Context context) {

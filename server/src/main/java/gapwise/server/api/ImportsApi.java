@@ -8,23 +8,30 @@ import gapwise.server.job.ImportJob;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.ImportState;
 import gapwise.server.page.ImportPage;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Imports of filled templates: hand in, then ask how far it is. */
 final class ImportsApi {
   private final ImportJobs jobs;
+  private final Supplier<Optional<String>> notice;
 
-  ImportsApi(ImportJobs jobs) {
+  /**
+   * @param notice what must be known of the state that is shown; empty for nothing
+   */
+  ImportsApi(ImportJobs jobs, Supplier<Optional<String>> notice) {
     this.jobs = jobs;
+    this.notice = notice;
   }
 
-  void addTo(RoutesConfig routes) {
+  void addTo(Routes routes) {
     routes.post(Api.ROOT + "/imports", this::start);
     routes.get(Api.ROOT + "/imports/{id}", this::show);
   }
@@ -44,7 +51,7 @@ final class ImportsApi {
     Json.answer(context, json(job));
   }
 
-  private static ObjectNode json(ImportJob job) {
+  private ObjectNode json(ImportJob job) {
     ObjectNode json = Json.object();
     json.put("id", job.id());
     json.put("state", job.state().code());
@@ -59,6 +66,7 @@ final class ImportsApi {
         warnings.add(problem(warning.problem()).put("key", warning.key()));
       }
     } else if (job.state() instanceof ImportState.Done done) {
+      notice.get().ifPresent(words -> json.put("notice", words));
       json.put("saved", done.record().saved());
       json.put("unchanged", done.record().unchanged());
       ArrayNode ids = json.putArray("studies");

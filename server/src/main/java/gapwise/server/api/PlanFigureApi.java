@@ -11,12 +11,11 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.server.page.Address;
 import gapwise.server.page.FigureDownloads;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * The figures of any plan as files: the plan is sent, the figure comes back. {@code figure} in the
@@ -24,14 +23,14 @@ import java.util.function.Supplier;
  */
 final class PlanFigureApi {
   private final Answers answers;
-  private final Supplier<Edition> edition;
+  private final Edition edition;
 
-  PlanFigureApi(Answers answers, Supplier<Edition> edition) {
+  PlanFigureApi(Answers answers, Edition edition) {
     this.answers = answers;
     this.edition = edition;
   }
 
-  void addTo(RoutesConfig routes) {
+  void addTo(Routes routes) {
     for (FileKind kind : FileKind.values()) {
       routes.post(Api.ROOT + "/figure" + kind.ending(), context -> send(context, kind));
     }
@@ -44,7 +43,7 @@ final class PlanFigureApi {
       throw new WrongInputException(wrong.problems());
     }
     Result result = ((Outcome.Done) outcome).result();
-    Map<String, Figure> figures = ResultFigures.of(result, answers.of(result), edition.get());
+    Map<String, Figure> figures = ResultFigures.of(result, answers.of(result), edition);
     String name =
         Optional.of(address.first("figure"))
             .filter(asked -> !asked.isEmpty())

@@ -2,8 +2,8 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
+import gapwise.curation.StudiesAt;
 import gapwise.curation.StudyVersion;
 import gapwise.evidence.Arm;
 import gapwise.evidence.EvidenceJson;
@@ -14,7 +14,7 @@ import gapwise.server.page.Address;
 import gapwise.server.page.Filters;
 import gapwise.server.page.Orders;
 import gapwise.server.page.Paging;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
@@ -22,14 +22,14 @@ import java.util.List;
 /** Groups found by the same filters as on the page, and single studies with their history. */
 final class StudiesApi {
   private final StudySearch search;
-  private final EvidenceBase base;
+  private final StudiesAt studies;
 
-  StudiesApi(StudySearch search, EvidenceBase base) {
+  StudiesApi(StudySearch search, StudiesAt studies) {
     this.search = search;
-    this.base = base;
+    this.studies = studies;
   }
 
-  void addTo(RoutesConfig routes) {
+  void addTo(Routes routes) {
     routes.get(Api.ROOT + "/studies", this::found);
     routes.get(Api.ROOT + "/studies/{id}", this::study);
     routes.get(Api.ROOT + "/studies/{id}/history", this::history);
@@ -59,7 +59,8 @@ final class StudiesApi {
   }
 
   private void add(ArrayNode hits, SearchAnswer.ArmHit hit) {
-    base.study(hit.studyId())
+    studies
+        .study(hit.studyId())
         .map(KeptStudy::study)
         .ifPresent(study -> study.arm(hit.armId()).ifPresent(arm -> hits.add(line(study, arm))));
   }
@@ -78,7 +79,7 @@ final class StudiesApi {
 
   private void study(Context context) {
     String id = context.pathParam("id");
-    KeptStudy kept = base.study(id).orElseThrow(() -> missing(id));
+    KeptStudy kept = studies.study(id).orElseThrow(() -> missing(id));
     context
         .contentType("application/json")
         .header("ETag", "\"" + kept.version() + "\"")
@@ -87,7 +88,7 @@ final class StudiesApi {
 
   private void history(Context context) {
     String id = context.pathParam("id");
-    List<StudyVersion> history = base.history(id);
+    List<StudyVersion> history = studies.history(id);
     if (history.isEmpty()) {
       throw missing(id);
     }

@@ -55,7 +55,7 @@ public final class DemoCommand implements Callable<Integer> {
     }
     // Its doubts are part of the demonstration and known, so they are let stand.
     Imported read = TemplateImport.read(List.of(TableFile.of(workbook)), true);
-    return TemplateImport.store(home.base(), read, "gapwise demo", "demonstration, invented");
+    return TemplateImport.store(home, read, "gapwise demo", "demonstration, invented");
   }
 
   /** The project's folder, seen from server/target/gapwise.jar. */

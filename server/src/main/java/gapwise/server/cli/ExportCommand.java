@@ -2,6 +2,7 @@ package gapwise.server.cli;
 
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
+import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -33,8 +34,9 @@ public final class ExportCommand implements Callable<Integer> {
       return Exit.WRONG;
     }
     List<Study> studies = new ArrayList<>();
-    try (Home open = home.open()) {
-      open.base().forEach(kept -> studies.add(kept.study()));
+    try (Home open = home.open();
+        Hold hold = open.hold()) {
+      hold.evidence().studies().forEach(kept -> studies.add(kept.study()));
     }
     try (OutputStream target = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
       Export.workbook(studies, target);

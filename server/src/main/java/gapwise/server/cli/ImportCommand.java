@@ -44,7 +44,7 @@ public final class ImportCommand implements Callable<Integer> {
     try (Home open = home.open()) {
       boolean stored =
           TemplateImport.store(
-              open.base(), TemplateImport.read(tables, acknowledge), who, "import of " + names);
+              open, TemplateImport.read(tables, acknowledge), who, "import of " + names);
       return stored ? Exit.DONE : Exit.WRONG;
     }
   }

@@ -7,7 +7,7 @@ import gapwise.figure.Figure;
 import gapwise.figure.FigureFile;
 import gapwise.figure.FileKind;
 import gapwise.figure.Medium;
-import gapwise.server.home.Home;
+import gapwise.server.home.Evidence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,13 +21,15 @@ import java.util.Optional;
 final class PlanFigure {
   private PlanFigure() {}
 
-  static void write(Path folder, Path plan, Medium medium, Result result, Optional<Home> home)
+  static void write(
+      Path folder, Path plan, Medium medium, Result result, Optional<Evidence> evidence)
       throws IOException {
     Edition edition =
-        home.map(open -> open.edition(Version.NUMBER))
+        evidence
+            .map(state -> state.edition(Version.NUMBER))
             .orElseGet(() -> Edition.ofProgram(Version.NUMBER));
     Map<String, Figure> figures =
-        ResultFigures.of(result, home.flatMap(open -> open.answers().of(result)), edition);
+        ResultFigures.of(result, evidence.flatMap(state -> state.answers().of(result)), edition);
     if (figures.isEmpty()) {
       System.err.println(plan + ": the result of this plan has nothing to draw.");
       return;

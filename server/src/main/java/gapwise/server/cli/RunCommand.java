@@ -5,6 +5,8 @@ import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
 import gapwise.figure.Medium;
 import gapwise.problem.Problem;
+import gapwise.server.home.Evidence;
+import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -55,16 +57,16 @@ public final class RunCommand implements Callable<Integer> {
       System.err.println("--figures-for: '" + medium + "'; expected one of " + Medium.codes());
       return Exit.WRONG;
     }
-    Optional<Home> open = home.map(folder -> Home.open(folder, Clock.systemUTC()));
-    try {
-      Runner runner = open.map(h -> h.answers().runner()).orElse(Runner.withoutEvidence());
-      return runAll(runner, open);
-    } finally {
-      open.ifPresent(Home::close);
+    if (home.isEmpty()) {
+      return runAll(Runner.withoutEvidence(), Optional.empty());
+    }
+    try (Home open = Home.open(home.get(), Clock.systemUTC());
+        Hold hold = open.hold()) {
+      return runAll(hold.evidence().answers().runner(), Optional.of(hold.evidence()));
     }
   }
 
-  private int runAll(Runner runner, Optional<Home> open) throws IOException {
+  private int runAll(Runner runner, Optional<Evidence> evidence) throws IOException {
     int exit = Exit.DONE;
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     for (Path plan : plans) {
@@ -76,7 +78,7 @@ public final class RunCommand implements Callable<Integer> {
         exit = Exit.WRONG;
       } else if (figures.isPresent()) {
         Medium drawn = Medium.of(medium).orElseThrow();
-        PlanFigure.write(figures.get(), plan, drawn, ((Outcome.Done) outcome).result(), open);
+        PlanFigure.write(figures.get(), plan, drawn, ((Outcome.Done) outcome).result(), evidence);
       }
     }
     return exit;

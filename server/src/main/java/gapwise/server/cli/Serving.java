@@ -40,7 +40,7 @@ final class Serving {
     System.err.println("Gapwise is at http://" + shown() + ":" + server.port() + "/");
     System.err.println("Stop it with Ctrl+C.");
     if (SameOrigin.isLoopback(host) || host.equals("0.0.0.0")) {
-      new WarmUp(home.search(), "http://127.0.0.1:" + server.port()).start();
+      new WarmUp(home, "http://127.0.0.1:" + server.port()).start();
     }
     try {
       stopped.await();

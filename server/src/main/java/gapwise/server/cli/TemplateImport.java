@@ -1,11 +1,11 @@
 package gapwise.server.cli;
 
-import gapwise.curation.EvidenceBase;
 import gapwise.curation.ImportRecord;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
 import gapwise.exchange.Warning;
 import gapwise.problem.Problem;
+import gapwise.server.home.Home;
 import gapwise.table.TableFile;
 import java.util.List;
 import java.util.Set;
@@ -30,7 +30,7 @@ final class TemplateImport {
   }
 
   /** Stores what is ready; tells what is wrong or doubtful and stores nothing otherwise. */
-  static boolean store(EvidenceBase base, Imported read, String who, String why) {
+  static boolean store(Home home, Imported read, String who, String why) {
     if (read instanceof Imported.Wrong wrong) {
       wrong.problems().forEach(problem -> System.err.println(problem.line()));
       System.err.println(wrong.problems().size() + " wrong; nothing was stored.");
@@ -46,7 +46,7 @@ final class TemplateImport {
     }
     Imported.Ready ready = (Imported.Ready) read;
     List<Problem> acknowledged = ready.warnings().stream().map(Warning::problem).toList();
-    ImportRecord record = base.saveAll(ready.studies().iterator(), who, why, acknowledged);
+    ImportRecord record = home.base().saveAll(ready.studies().iterator(), who, why, acknowledged);
     System.err.println(
         record.saved()
             + " studies added or changed, "
@@ -54,6 +54,7 @@ final class TemplateImport {
             + " stood there already, "
             + acknowledged.size()
             + " doubts acknowledged.");
+    home.notice().ifPresent(System.err::println);
     return true;
   }
 }

@@ -3,6 +3,8 @@ package gapwise.server.cli;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.home.Hold;
+import gapwise.server.home.Home;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -21,14 +23,14 @@ import java.util.Optional;
 final class WarmUp {
   private static final Duration PATIENCE = Duration.ofSeconds(60);
 
-  private final StudySearch search;
+  private final Home home;
   private final String address;
 
   /**
    * @param address where the server answers, such as "http://127.0.0.1:7070"
    */
-  WarmUp(StudySearch search, String address) {
-    this.search = search;
+  WarmUp(Home home, String address) {
+    this.home = home;
     this.address = address;
   }
 
@@ -62,13 +64,17 @@ final class WarmUp {
   }
 
   private Optional<String> mostReported() {
-    return search
-        .search(SearchRequest.EVERYTHING, StudySearch.Order.YEAR_DESCENDING, 0, 0)
-        .facets()
-        .stream()
-        .filter(facet -> facet.filter().equals("outcomes"))
-        .flatMap(facet -> facet.counts().stream())
-        .map(SearchAnswer.Count::code)
-        .findFirst();
+    try (Hold hold = home.hold()) {
+      return hold
+          .evidence()
+          .search()
+          .search(SearchRequest.EVERYTHING, StudySearch.Order.YEAR_DESCENDING, 0, 0)
+          .facets()
+          .stream()
+          .filter(facet -> facet.filter().equals("outcomes"))
+          .flatMap(facet -> facet.counts().stream())
+          .map(SearchAnswer.Count::code)
+          .findFirst();
+    }
   }
 }

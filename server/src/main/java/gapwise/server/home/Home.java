@@ -1,71 +1,68 @@
 package gapwise.server.home;
 
-import gapwise.answer.Answers;
-import gapwise.answer.Edition;
 import gapwise.curation.EvidenceBase;
-import gapwise.curation.KeptStudy;
-import gapwise.evidence.Study;
-import gapwise.search.LuceneStudySearch;
-import gapwise.search.StudySearch;
-import gapwise.selection.Selector;
+import gapwise.curation.StudiesAt;
+import gapwise.search.SearchSnapshot;
+import gapwise.search.StudyIndex;
 import gapwise.store.DocumentStore;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
-/** One home folder, open: the records, their index and all that is asked of them. */
+/**
+ * One home folder, open: the records, their index, and the state of the evidence base that is
+ * shown. What is written goes through {@link #base}; what is read is read of one state, which
+ * {@link #hold} gives.
+ */
 public final class Home implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Home.class);
 
-  private final DocumentStore store;
-  private final LuceneStudySearch index;
-  private final StudySearch search;
-  private final EvidenceBase base;
-  private final Selector selector;
-  private final Answers answers;
-  private final LatestClaims claims;
-
   private final Path folder;
+  private final DocumentStore store;
+  private final EvidenceBase base;
+  private final StudyIndex index;
+  private volatile Optional<Evidence> shown = Optional.empty();
 
-  private Home(Path folder, DocumentStore store, LuceneStudySearch index) {
+  private Home(Path folder, DocumentStore store) {
     this.folder = folder;
     this.store = store;
-    this.index = index;
-    this.search = new LatestSearches(index);
     this.base = new EvidenceBase(store);
-    this.selector = new Selector(search, base);
-    this.answers = new Answers(new LatestSelections(selector, search));
-    this.claims = new LatestClaims(answers, search);
+    this.index =
+        StudyIndex.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info, this::show);
   }
 
   /** Opens a home folder, making it when it is not there. */
   public static Home open(Path folder, Clock clock) {
     DocumentStore store = DocumentStore.open(folder, clock);
     try {
-      return new Home(
-          folder,
-          store,
-          LuceneStudySearch.open(
-              folder.resolve("index"), store, EvidenceBase.STUDY, message -> tell(store, message)));
+      return new Home(folder, store);
     } catch (RuntimeException failure) {
       store.close();
       throw failure;
     }
   }
 
-  /** A new home has no index yet, which is nothing to tell. */
-  private static void tell(DocumentStore store, String message) {
-    if (store.lastChange() > 0) {
-      LOG.info(message);
+  /** The one step in which one state replaces another. */
+  private void show(SearchSnapshot snapshot) {
+    StudiesAt studies =
+        shown
+            .filter(before -> before.change() <= snapshot.change())
+            .map(before -> before.studies().after(snapshot.change()))
+            .orElseGet(() -> StudiesAt.of(store, snapshot.change()));
+    shown = Optional.of(new Evidence(snapshot, studies));
+  }
+
+  /** A hold on the state that is shown now. */
+  public Hold hold() {
+    while (true) {
+      Evidence now = shown.orElseThrow(() -> new IllegalStateException("the home is not open"));
+      if (now.snapshot().retain()) {
+        return new Hold(now);
+      }
+      // Let go of between the two lines above, so that a later state is shown by now.
     }
   }
 
@@ -74,63 +71,30 @@ public final class Home implements AutoCloseable {
     return folder;
   }
 
-  /** Whether any study here is invented, which every page must say. */
-  public boolean hasInvented() {
-    return index.holdsInvented();
+  /** Where studies are written. */
+  public EvidenceBase base() {
+    return base;
   }
 
-  /** Those of the studies named that there are, as they stand, by id. */
-  public Map<String, Study> studies(Set<String> ids) {
-    Map<String, Study> found = new HashMap<>();
-    base.studies(ids).forEach((id, kept) -> found.put(id, kept.study()));
-    return found;
+  /**
+   * What people must know of the state that is shown: that it is older than the records, and which
+   * one it is; empty where it is the newest.
+   */
+  public Optional<String> notice() {
+    return index
+        .behind()
+        .flatMap(why -> shown)
+        .map(
+            evidence ->
+                "Searches and results show the evidence base as it was at change "
+                    + evidence.change()
+                    + ". Later changes are saved, but the search index cannot follow them now; it is"
+                    + " tried again by itself. Make room on the disk, or see the log of the server.");
   }
 
   /** Writes a copy of all records into one new file. */
   public void backup(Path file) throws IOException {
     store.backup(file);
-  }
-
-  /** The studies. */
-  public EvidenceBase base() {
-    return base;
-  }
-
-  /** Answers to questions, and the runner of plans. */
-  public Answers answers() {
-    return answers;
-  }
-
-  /** Claims, examined. */
-  public LatestClaims claims() {
-    return claims;
-  }
-
-  /** Rows that answer a question, read anew. */
-  public Selector selector() {
-    return selector;
-  }
-
-  /** The index. */
-  public StudySearch search() {
-    return search;
-  }
-
-  /** A study as it stands. */
-  public Optional<Study> study(String id) {
-    return base.study(id).map(KeptStudy::study);
-  }
-
-  /**
-   * The state that figures of this home are made from.
-   *
-   * @param program version of the program
-   */
-  public Edition edition(String program) {
-    return new Edition(
-        program,
-        OptionalLong.of(base.lastChange()),
-        base.lastChangeAt().map(when -> LocalDate.ofInstant(when, ZoneOffset.UTC)));
   }
 
   /** Builds the index anew from the records. */
@@ -140,6 +104,7 @@ public final class Home implements AutoCloseable {
 
   @Override
   public void close() {
+    shown = Optional.empty();
     index.close();
     store.close();
   }

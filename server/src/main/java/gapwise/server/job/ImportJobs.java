@@ -1,11 +1,13 @@
 package gapwise.server.job;
 
 import gapwise.curation.EvidenceBase;
+import gapwise.curation.ImportInDoubtException;
 import gapwise.curation.ImportRecord;
 import gapwise.evidence.Study;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
 import gapwise.exchange.Warning;
+import gapwise.store.StoreUnusableException;
 import gapwise.table.TableFile;
 import java.io.IOException;
 import java.io.InputStream;
@@ -106,6 +108,12 @@ public final class ImportJobs implements AutoCloseable {
           Import.read(
               job.files(), acknowledged, rows -> set(job.in(new ImportState.Reading(rows))));
       state = stored(job, read);
+    } catch (StoreUnusableException failure) {
+      LOG.error("import of {} failed: {}", job.names(), failure.getMessage());
+      state = new ImportState.Failed(failure.problem().message() + " Nothing was stored.");
+    } catch (ImportInDoubtException failure) {
+      LOG.error("import of {} is in doubt", job.names(), failure);
+      state = new ImportState.Failed(failure.getMessage());
     } catch (RuntimeException failure) {
       LOG.error("import of {} failed", job.names(), failure);
       state =

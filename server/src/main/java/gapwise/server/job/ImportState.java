@@ -68,7 +68,11 @@ public sealed interface ImportState {
     }
   }
 
-  /** It broke off through no fault of the person; nothing was stored. */
+  /**
+   * It broke off through no fault of the person.
+   *
+   * @param message what was stored, nearly always nothing, and what to do
+   */
   record Failed(String message) implements ImportState {
     @Override
     public String code() {

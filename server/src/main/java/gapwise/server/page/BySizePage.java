@@ -25,12 +25,11 @@ import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** One outcome over the length of missing bone: series, line and bands of size. */
@@ -45,14 +44,10 @@ public final class BySizePage {
   private final Sites sites;
   private final StudySearch search;
   private final Answers answers;
-  private final Supplier<Edition> edition;
+  private final Edition edition;
 
   public BySizePage(
-      Templates templates,
-      Sites sites,
-      StudySearch search,
-      Answers answers,
-      Supplier<Edition> edition) {
+      Templates templates, Sites sites, StudySearch search, Answers answers, Edition edition) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
@@ -165,7 +160,7 @@ public final class BySizePage {
   }
 
   /** Adds its route. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get(PATH, this::show);
   }
 
@@ -209,7 +204,7 @@ public final class BySizePage {
         form,
         Optional.of(answer.question().outcome()),
         words,
-        told.figure(edition.get()).map(bubble -> drawn(form.address(), bubble)),
+        told.figure(edition).map(bubble -> drawn(form.address(), bubble)),
         shapes(form.address(), told.asked()),
         told.notes(),
         bands(form.address(), answer.selection(), cuts),

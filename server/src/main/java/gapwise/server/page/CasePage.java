@@ -16,14 +16,13 @@ import gapwise.place.PlacedCase;
 import gapwise.place.PlacedCases;
 import gapwise.place.PlacedMilestone;
 import gapwise.problem.Problem;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 /** One case held against published evidence; the case stands in the address and nowhere else. */
@@ -33,9 +32,9 @@ public final class CasePage {
   private final Templates templates;
   private final Sites sites;
   private final PlacedCases cases;
-  private final Supplier<Edition> edition;
+  private final Edition edition;
 
-  public CasePage(Templates templates, Sites sites, Answers answers, Supplier<Edition> edition) {
+  public CasePage(Templates templates, Sites sites, Answers answers, Edition edition) {
     this.templates = templates;
     this.sites = sites;
     this.cases = new PlacedCases(answers);
@@ -169,7 +168,7 @@ public final class CasePage {
   }
 
   /** Adds its route. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get(PATH, this::show);
   }
 
@@ -193,7 +192,7 @@ public final class CasePage {
             address,
             placed,
             placed
-                .flatMap(one -> CaseTimeline.of(one, edition.get()))
+                .flatMap(one -> CaseTimeline.of(one, edition))
                 .map(timeline -> drawn(timeline, address)),
             patientCase.map(PatientCase::course).flatMap(CourseLines::of)));
   }

@@ -19,15 +19,14 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
-import gapwise.server.home.LatestClaims;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.home.RememberedClaims;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 
 /** A claim put together from its parts, and what may honestly be said of it. */
 public final class ClaimPage {
@@ -37,15 +36,15 @@ public final class ClaimPage {
   private final Templates templates;
   private final Sites sites;
   private final StudySearch search;
-  private final LatestClaims claims;
-  private final Supplier<Edition> edition;
+  private final RememberedClaims claims;
+  private final Edition edition;
 
   public ClaimPage(
       Templates templates,
       Sites sites,
       StudySearch search,
-      LatestClaims claims,
-      Supplier<Edition> edition) {
+      RememberedClaims claims,
+      Edition edition) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
@@ -162,7 +161,7 @@ public final class ClaimPage {
   }
 
   /** Adds its routes. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get(PATH, this::show);
     routes.get(WAYS, this::showWays);
   }
@@ -229,7 +228,7 @@ public final class ClaimPage {
                     .anyMatch(study -> study.shown().isPresent()))
         .map(
             result -> {
-              Forest forest = PlainForest.of(result, edition.get());
+              Forest forest = PlainForest.of(result, edition);
               return new Drawn(
                   ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
                   ForestDrawing.draw(forest, Medium.PHONE).get(0).inline());

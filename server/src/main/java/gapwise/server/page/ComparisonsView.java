@@ -16,7 +16,6 @@ import gapwise.wording.Counted;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Supplier;
 
 /**
  * Which methods stand side by side within a study.
@@ -75,9 +74,9 @@ public record ComparisonsView(
 
     private final MapCounts counts;
     private final Function<String, Optional<Study>> studies;
-    private final Supplier<Edition> edition;
+    private final Edition edition;
 
-    Maker(MapCounts counts, Function<String, Optional<Study>> studies, Supplier<Edition> edition) {
+    Maker(MapCounts counts, Function<String, Optional<Study>> studies, Edition edition) {
       this.counts = counts;
       this.studies = studies;
       this.edition = edition;
@@ -116,7 +115,7 @@ public record ComparisonsView(
           found,
           "Methods that stand side by side within a study",
           sentence(found, methods()),
-          edition.get(),
+          edition,
           invented,
           references);
     }

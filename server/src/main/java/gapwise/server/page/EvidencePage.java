@@ -1,30 +1,28 @@
 package gapwise.server.page;
 
 import gapwise.answer.EvidenceGrid;
-import gapwise.answer.Tally;
-import gapwise.curation.EvidenceBase;
+import gapwise.curation.StudiesAt;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.search.StudySearch.Order;
+import gapwise.server.home.Remembered;
+import gapwise.server.route.Routes;
 import gapwise.wording.Counted;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 
 /** What the evidence base holds, at a glance, and where each kind of reader starts. */
 public final class EvidencePage {
   private static final int NEWEST_IMPORTS = 5;
-  private static final EvidenceMap.Cell NO_PLACE =
-      new EvidenceMap.Cell(Tally.NOTHING, StudiesPage.PATH, 0, List.of());
   private static final List<String> UNION =
       List.of("primary-union", "union-without-further-grafting", "union", "final-union");
   private static final DateTimeFormatter DAY =
@@ -33,28 +31,20 @@ public final class EvidencePage {
   private final Templates templates;
   private final Sites sites;
   private final StudySearch search;
-  private final EvidenceBase base;
-  private volatile Glance glance = Glance.NONE;
+  private final StudiesAt studies;
+  private final Supplier<Glance> glance;
 
-  public EvidencePage(Templates templates, Sites sites, StudySearch search, EvidenceBase base) {
+  public EvidencePage(Templates templates, Sites sites, StudySearch search, StudiesAt studies) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
-    this.base = base;
+    this.studies = studies;
+    Remembered<SearchRequest, Glance> once = new Remembered<>(1, all -> count());
+    this.glance = () -> once.of(SearchRequest.EVERYTHING);
   }
 
-  /** What was last counted, kept until the evidence base changes. */
-  private record Glance(
-      long change, SearchAnswer totals, EvidenceMap map, YearBars years, List<Added> added) {
-    static final Glance NONE =
-        new Glance(
-            -1,
-            new SearchAnswer(0, 0, 0, List.of(), List.of(), Optional.empty(), Optional.empty()),
-            new EvidenceMap(
-                List.of(), List.of(), new EvidenceMap.Places(List.of(), NO_PLACE, NO_PLACE)),
-            new YearBars(List.of(), 0),
-            List.of());
-  }
+  /** What is counted once. */
+  private record Glance(SearchAnswer totals, EvidenceMap map, YearBars years, List<Added> added) {}
 
   /** One import. */
   public record Added(String day, String who, String what) {}
@@ -96,12 +86,12 @@ public final class EvidencePage {
   }
 
   /** Adds its route. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get("/", this::show);
   }
 
   private void show(Context context) {
-    Glance now = glance();
+    Glance now = glance.get();
     templates.show(
         context,
         "EvidencePage",
@@ -118,35 +108,26 @@ public final class EvidencePage {
             start(now.totals())));
   }
 
-  private Glance glance() {
-    long change = search.shownChange();
-    Glance known = glance;
-    if (known.change() == change) {
-      return known;
-    }
+  private Glance count() {
     SearchAnswer totals = search.search(SearchRequest.EVERYTHING, Order.YEAR_DESCENDING, 0, 1);
     SearchAnswer oldest = search.search(SearchRequest.EVERYTHING, Order.YEAR_ASCENDING, 0, 1);
     EvidenceGrid grid = EvidenceGrid.of(search, SearchRequest.EVERYTHING, EvidenceMap.RANGES);
-    Glance counted =
-        new Glance(
-            change,
-            totals,
-            EvidenceMap.of(grid, List.copyOf(grid.rows().keySet()), new Address(Map.of())),
-            YearBars.of(search, year(oldest), year(totals)),
-            added());
-    glance = counted;
-    return counted;
+    return new Glance(
+        totals,
+        EvidenceMap.of(grid, List.copyOf(grid.rows().keySet()), new Address(Map.of())),
+        YearBars.of(search, year(oldest), year(totals)),
+        added());
   }
 
   private OptionalInt year(SearchAnswer answer) {
     return answer.hits().stream()
-        .flatMap(hit -> base.study(hit.studyId()).stream())
+        .flatMap(hit -> studies.study(hit.studyId()).stream())
         .flatMapToInt(kept -> kept.study().citation().year().stream())
         .findFirst();
   }
 
   private List<Added> added() {
-    List<EvidenceBase.KeptImport> imports = base.imports();
+    List<StudiesAt.KeptImport> imports = studies.imports();
     return imports.subList(Math.max(0, imports.size() - NEWEST_IMPORTS), imports.size()).stream()
         .sorted((a, b) -> Long.compare(b.stamp().change(), a.stamp().change()))
         .map(

@@ -7,7 +7,7 @@ import gapwise.figure.Medium;
 import gapwise.figure.PngSize;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
@@ -37,7 +37,7 @@ public final class FigureDownloads {
    * @param figure what an address asks for; it throws a {@link WrongInputException} where there is
    *     nothing to draw
    */
-  public static void add(RoutesConfig routes, String path, Function<Context, Figure> figure) {
+  public static void add(Routes routes, String path, Function<Context, Figure> figure) {
     String name = path.substring(path.lastIndexOf('/') + 1);
     for (FileKind kind : FileKind.values()) {
       routes.get(path + kind.ending(), context -> send(context, kind, name, figure));

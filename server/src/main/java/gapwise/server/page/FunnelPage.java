@@ -14,12 +14,11 @@ import gapwise.figure.FunnelTable;
 import gapwise.figure.Medium;
 import gapwise.problem.Problem;
 import gapwise.selection.Question;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /** Whether small series of a question tell another story than large ones. */
 public final class FunnelPage {
@@ -28,9 +27,9 @@ public final class FunnelPage {
   private final Templates templates;
   private final Sites sites;
   private final Answers answers;
-  private final Supplier<Edition> edition;
+  private final Edition edition;
 
-  public FunnelPage(Templates templates, Sites sites, Answers answers, Supplier<Edition> edition) {
+  public FunnelPage(Templates templates, Sites sites, Answers answers, Edition edition) {
     this.templates = templates;
     this.sites = sites;
     this.answers = answers;
@@ -72,7 +71,7 @@ public final class FunnelPage {
   }
 
   /** Adds its route. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get(PATH, this::show);
   }
 
@@ -93,7 +92,7 @@ public final class FunnelPage {
         words,
         answer
             .result()
-            .flatMap(result -> AnswerFunnel.of(answer, result, edition.get()))
+            .flatMap(result -> AnswerFunnel.of(answer, result, edition))
             .map(funnel -> drawn(address, funnel)),
         problems(answer),
         address.at(PooledPage.PATH),

@@ -7,7 +7,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.server.job.ImportJob;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.ImportState;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -83,7 +83,7 @@ public final class ImportPage {
   }
 
   /** Adds its routes. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get("/import", context -> show(context, Optional.empty()));
     routes.post("/import", this::start);
     routes.get("/import/template.xlsx", ImportPage::workbook);

@@ -6,18 +6,18 @@ import gapwise.answer.InfectionGrids;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
-import gapwise.server.home.Latest;
+import gapwise.server.home.Remembered;
 
 /**
- * Counts for the map, each made once for a state of the evidence base, in one pass over the index
- * with the counts beside the filters. Safe for use by many threads.
+ * Counts for the map, each made once, in one pass over the index with the counts beside the
+ * filters. Safe for use by many threads.
  */
 final class MapCounts {
   private static final int KEPT = 200;
 
   private final StudySearch search;
-  private final Latest<SearchRequest, Counts<InfectionGrids>> grids;
-  private final Latest<SearchRequest, Counts<HeadToHead>> comparisons;
+  private final Remembered<SearchRequest, Counts<InfectionGrids>> grids;
+  private final Remembered<SearchRequest, Counts<HeadToHead>> comparisons;
 
   /**
    * What was counted.
@@ -29,8 +29,8 @@ final class MapCounts {
 
   MapCounts(StudySearch search) {
     this.search = search;
-    grids = new Latest<>(KEPT, this::countGrids);
-    comparisons = new Latest<>(KEPT, this::countComparisons);
+    grids = new Remembered<>(KEPT, this::countGrids);
+    comparisons = new Remembered<>(KEPT, this::countComparisons);
   }
 
   private Counts<InfectionGrids> countGrids(SearchRequest request) {
@@ -47,7 +47,7 @@ final class MapCounts {
 
   /** Methods by size, of all and apart by infection at the start. */
   Counts<InfectionGrids> grids(SearchRequest request) {
-    return grids.at(search.shownChange(), request);
+    return grids.of(request);
   }
 
   /** Methods by size of everything there is. */
@@ -57,6 +57,6 @@ final class MapCounts {
 
   /** Methods side by side. */
   Counts<HeadToHead> comparisons(SearchRequest request) {
-    return comparisons.at(search.shownChange(), request);
+    return comparisons.of(request);
   }
 }

@@ -14,15 +14,14 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.route.Routes;
 import gapwise.wording.Counted;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Where there is evidence and where there is none: methods by size, and methods by method. */
@@ -49,7 +48,7 @@ public final class MapPage {
       Sites sites,
       StudySearch search,
       Function<String, Optional<Study>> studies,
-      Supplier<Edition> edition) {
+      Edition edition) {
     this.templates = templates;
     this.sites = sites;
     this.counts = new MapCounts(search);
@@ -100,7 +99,7 @@ public final class MapPage {
   }
 
   /** Adds its routes. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get(PATH, this::show);
     routes.get(PATH + ".csv", this::csv);
     FigureDownloads.add(routes, COMPARISONS_FILES, this::network);

@@ -2,7 +2,7 @@ package gapwise.server.page;
 
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +22,7 @@ public final class MethodPage {
   public record View(Site site, List<Method> methods, Map<String, List<Outcome>> outcomes) {}
 
   /** Adds its route. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get(
         "/method",
         context ->

@@ -18,7 +18,7 @@ final class PlainRows {
     this.studies = studies;
   }
 
-  /** Lines in the order of the hits; a study that was removed since it was found is passed over. */
+  /** Lines in the order of the hits. */
   List<ArmRow> of(List<ArmHit> hits, List<ListColumn> columns) {
     Map<String, Study> read = studies(hits);
     List<ArmRow> rows = new ArrayList<>();

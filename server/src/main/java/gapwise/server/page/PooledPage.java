@@ -23,12 +23,11 @@ import gapwise.search.StudySearch;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** One outcome pooled over the groups that the filters find, told first and drawn then. */
@@ -39,14 +38,10 @@ public final class PooledPage {
   private final Sites sites;
   private final StudySearch search;
   private final Answers answers;
-  private final Supplier<Edition> edition;
+  private final Edition edition;
 
   public PooledPage(
-      Templates templates,
-      Sites sites,
-      StudySearch search,
-      Answers answers,
-      Supplier<Edition> edition) {
+      Templates templates, Sites sites, StudySearch search, Answers answers, Edition edition) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
@@ -202,7 +197,7 @@ public final class PooledPage {
   }
 
   /** Adds its route. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get(PATH, this::show);
   }
 
@@ -250,7 +245,7 @@ public final class PooledPage {
         Optional.of(answer.question().outcome()),
         words,
         result.map(r -> Blocks.told(answer, r)).orElse(List.of()),
-        result.map(r -> drawn(form.address(), AnswerForest.of(answer, r, edition.get()))),
+        result.map(r -> drawn(form.address(), AnswerForest.of(answer, r, edition))),
         result.map(Statistics::of).orElse(List.of()),
         result.map(r -> ModelWords.model(r.plan())).orElse(""),
         PooledNotes.warnings(answer),

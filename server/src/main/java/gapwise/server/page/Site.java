@@ -1,6 +1,7 @@
 package gapwise.server.page;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What every page shares.
@@ -8,13 +9,21 @@ import java.util.Objects;
  * @param title title of the page
  * @param section the part of the tool that it belongs to
  * @param invented whether any study of the evidence base is invented, which every page then says
+ * @param notice what must be known of the state that is shown, such as that it is not the newest
  * @param assets style and script
  * @param version version of the program
  */
-public record Site(String title, Section section, boolean invented, Assets assets, String version) {
+public record Site(
+    String title,
+    Section section,
+    boolean invented,
+    Optional<String> notice,
+    Assets assets,
+    String version) {
   public Site {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(section, "section");
+    Objects.requireNonNull(notice, "notice");
     Objects.requireNonNull(assets, "assets");
     Objects.requireNonNull(version, "version");
   }

@@ -7,7 +7,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.StudySearch;
-import io.javalin.config.RoutesConfig;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -51,7 +51,7 @@ final class StudiesExport {
   /** What every file says of itself. */
   private record Origin(String selection, String date, long version) {}
 
-  void addTo(RoutesConfig routes) {
+  void addTo(Routes routes) {
     routes.get(CSV, this::csv);
     routes.get(WORKBOOK, this::workbook);
   }
@@ -61,7 +61,7 @@ final class StudiesExport {
     return new Origin(
         found.looseWords().map(loose -> selection + " " + loose.sentence()).orElse(selection),
         LocalDate.now(clock).toString(),
-        search.shownChange());
+        search.change());
   }
 
   private SearchAnswer found(Address address) {

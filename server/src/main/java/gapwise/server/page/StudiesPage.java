@@ -5,8 +5,8 @@ import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.route.Routes;
 import gapwise.wording.Counted;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.time.Clock;
@@ -38,10 +38,7 @@ public final class StudiesPage {
     this.sites = sites;
     this.search = search;
     PlainRows plain = new PlainRows(studies);
-    this.rows =
-        new ArmRows(
-            new LatestRows(plain, search::shownChange)::of,
-            new LatestValues(values, studies, search::shownChange));
+    this.rows = new ArmRows(new RememberedRows(plain)::of, new RememberedValues(values, studies));
     this.export = new StudiesExport(search, plain, values, clock);
   }
 
@@ -100,7 +97,7 @@ public final class StudiesPage {
   }
 
   /** Adds its route. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get(PATH, this::show);
     export.addTo(routes);
   }

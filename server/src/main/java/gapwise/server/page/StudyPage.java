@@ -1,7 +1,7 @@
 package gapwise.server.page;
 
-import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
+import gapwise.curation.StudiesAt;
 import gapwise.curation.StudyVersion;
 import gapwise.curation.VersionStamp;
 import gapwise.evidence.Arm;
@@ -11,11 +11,11 @@ import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
 import gapwise.evidence.check.EvidenceCheck;
 import gapwise.evidence.check.Finding;
+import gapwise.server.route.Routes;
 import gapwise.wording.Defects;
 import gapwise.wording.Fact;
 import gapwise.wording.Facts;
 import gapwise.wording.Pictures;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.time.ZoneOffset;
@@ -32,12 +32,12 @@ public final class StudyPage {
 
   private final Templates templates;
   private final Sites sites;
-  private final EvidenceBase base;
+  private final StudiesAt studies;
 
-  public StudyPage(Templates templates, Sites sites, EvidenceBase base) {
+  public StudyPage(Templates templates, Sites sites, StudiesAt studies) {
     this.templates = templates;
     this.sites = sites;
-    this.base = base;
+    this.studies = studies;
   }
 
   /** One group of patients. */
@@ -80,14 +80,15 @@ public final class StudyPage {
       List<Version> versions) {}
 
   /** Adds its route. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get("/studies/{id}", this::show);
   }
 
   private void show(Context context) {
     String id = context.pathParam("id");
     KeptStudy kept =
-        base.study(id)
+        studies
+            .study(id)
             .orElseThrow(() -> new NotFoundResponse("There is no study '" + id + "' here."));
     templates.show(context, "StudyPage", view(kept.study()));
   }
@@ -129,7 +130,7 @@ public final class StudyPage {
 
   private List<Version> versions(String id) {
     List<Version> versions = new ArrayList<>();
-    for (StudyVersion version : base.history(id)) {
+    for (StudyVersion version : studies.history(id)) {
       VersionStamp stamp = version.stamp();
       String removed = version.study().isEmpty() ? ", removed" : "";
       versions.add(

@@ -11,11 +11,11 @@ import gapwise.search.StudySearch;
 import gapwise.search.words.PlainWords;
 import gapwise.search.words.Reading;
 import gapwise.search.words.Understood;
+import gapwise.server.route.Routes;
 import gapwise.wording.Counted;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
 import gapwise.wording.Segments;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,7 +62,7 @@ public final class SuggestPart {
   }
 
   /** Adds its route. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     routes.get(PATH, this::show);
   }
 

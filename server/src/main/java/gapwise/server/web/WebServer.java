@@ -2,7 +2,10 @@ package gapwise.server.web;
 
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.search.StudySearch;
 import gapwise.server.api.Api;
+import gapwise.server.home.Evidence;
+import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.page.Assets;
@@ -22,6 +25,8 @@ import gapwise.server.page.StudiesPage;
 import gapwise.server.page.StudyPage;
 import gapwise.server.page.SuggestPart;
 import gapwise.server.page.Templates;
+import gapwise.server.route.EvidenceRoutes;
+import gapwise.server.route.Routes;
 import gapwise.server.security.Headers;
 import gapwise.server.security.SameOrigin;
 import io.javalin.Javalin;
@@ -33,7 +38,7 @@ import io.javalin.http.Context;
 import java.time.Clock;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Supplier;
+import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
 
 /** The web server over one open home: pages and API, every route by hand. */
@@ -61,9 +66,7 @@ public final class WebServer implements AutoCloseable {
   public static WebServer start(Home home, String host, int port, String version) {
     Templates templates = new Templates();
     Assets assets = new Assets();
-    Sites sites = new Sites(assets, home::hasInvented, version);
-    Answers answers = home.answers();
-    Supplier<Edition> edition = () -> home.edition(version);
+    Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notice, version);
     ImportJobs jobs = new ImportJobs(home.base(), home.folder().resolve("uploads"));
     SameOrigin sameOrigin = new SameOrigin(host);
     Javalin javalin =
@@ -75,30 +78,48 @@ public final class WebServer implements AutoCloseable {
               routes.before(sameOrigin::check);
               routes.before(WebServer::refuseTooLarge);
               assets.addTo(routes);
-              new EvidencePage(templates, sites, home.search(), home.base()).addTo(routes);
-              new StudyPage(templates, sites, home.base()).addTo(routes);
-              new StudiesPage(
-                      templates,
-                      sites,
-                      home.search(),
-                      home::studies,
-                      new SelectedValues(home.selector()),
-                      Clock.systemUTC())
-                  .addTo(routes);
-              new SuggestPart(templates, home.search()).addTo(routes);
-              new PooledPage(templates, sites, home.search(), answers, edition).addTo(routes);
-              new FunnelPage(templates, sites, answers, edition).addTo(routes);
-              new BySizePage(templates, sites, home.search(), answers, edition).addTo(routes);
-              new MapPage(templates, sites, home.search(), home::study, edition).addTo(routes);
-              new CasePage(templates, sites, answers, edition).addTo(routes);
-              new ClaimPage(templates, sites, home.search(), home.claims(), edition).addTo(routes);
-              new ImportPage(templates, sites, jobs, home::study).addTo(routes);
-              new MethodPage(templates, sites).addTo(routes);
-              new Api(home, jobs, edition).addTo(routes);
-              new Failures(new ErrorPage(templates, sites)).addTo(routes);
+              new EvidenceRoutes(home, pages(home, templates, assets, jobs, version)).addTo(routes);
+              new Failures(new ErrorPage(templates, anyState)).addTo(routes);
             });
     javalin.start(host, port);
     return new WebServer(javalin, jobs);
+  }
+
+  private static boolean holdsInvented(Home home) {
+    try (Hold hold = home.hold()) {
+      return hold.evidence().hasInvented();
+    }
+  }
+
+  /** Every page and every route of the API, made for one state of the evidence base. */
+  private static BiConsumer<Evidence, Routes> pages(
+      Home home, Templates templates, Assets assets, ImportJobs jobs, String version) {
+    return (evidence, routes) -> {
+      Sites sites = new Sites(assets, evidence::hasInvented, home::notice, version);
+      Answers answers = evidence.answers();
+      StudySearch search = evidence.search();
+      Edition edition = evidence.edition(version);
+      new EvidencePage(templates, sites, search, evidence.studies()).addTo(routes);
+      new StudyPage(templates, sites, evidence.studies()).addTo(routes);
+      new StudiesPage(
+              templates,
+              sites,
+              search,
+              evidence::studies,
+              new SelectedValues(evidence.selector()),
+              Clock.systemUTC())
+          .addTo(routes);
+      new SuggestPart(templates, search).addTo(routes);
+      new PooledPage(templates, sites, search, answers, edition).addTo(routes);
+      new FunnelPage(templates, sites, answers, edition).addTo(routes);
+      new BySizePage(templates, sites, search, answers, edition).addTo(routes);
+      new MapPage(templates, sites, search, evidence::study, edition).addTo(routes);
+      new CasePage(templates, sites, answers, edition).addTo(routes);
+      new ClaimPage(templates, sites, search, evidence.claims(), edition).addTo(routes);
+      new ImportPage(templates, sites, jobs, evidence::study).addTo(routes);
+      new MethodPage(templates, sites).addTo(routes);
+      new Api(evidence, jobs, home::notice, edition).addTo(routes);
+    };
   }
 
   private static void limits(JavalinConfig config) {

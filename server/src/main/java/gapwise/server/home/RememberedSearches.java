@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * Remembers the latest answers of a search until the evidence base changes, since people open the
- * same first pages and go back to them. Safe for use by many threads.
+ * Remembers the latest answers of the search in one state of the evidence base, since people open
+ * the same first pages and go back to them. Safe for use by many threads.
  */
-final class LatestSearches implements StudySearch {
+final class RememberedSearches implements StudySearch {
   /** An answer is a few kilobytes. */
   private static final int MOST = 200;
 
@@ -21,14 +21,14 @@ final class LatestSearches implements StudySearch {
   private static final int MOST_HITS = 100;
 
   private final StudySearch search;
-  private final Latest<Asked, SearchAnswer> latest;
+  private final Remembered<Asked, SearchAnswer> latest;
 
   private record Asked(SearchRequest request, Order order, int offset, int limit) {}
 
-  LatestSearches(StudySearch search) {
+  RememberedSearches(StudySearch search) {
     this.search = search;
     this.latest =
-        new Latest<>(
+        new Remembered<>(
             MOST,
             asked -> search.search(asked.request(), asked.order(), asked.offset(), asked.limit()));
   }
@@ -37,7 +37,7 @@ final class LatestSearches implements StudySearch {
   public SearchAnswer search(SearchRequest request, Order order, int offset, int limit) {
     return limit > MOST_HITS
         ? search.search(request, order, offset, limit)
-        : latest.at(search.shownChange(), new Asked(request, order, offset, limit));
+        : latest.of(new Asked(request, order, offset, limit));
   }
 
   @Override
@@ -71,7 +71,7 @@ final class LatestSearches implements StudySearch {
   }
 
   @Override
-  public long shownChange() {
-    return search.shownChange();
+  public long change() {
+    return search.change();
   }
 }

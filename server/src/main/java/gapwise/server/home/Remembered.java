@@ -7,19 +7,18 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
- * Answers that are kept for one state of the evidence base, each worked out once; when a change is
- * shown they are dropped. Safe for use by many threads: who asks for the same meanwhile waits for
+ * Answers about one state of the evidence base, each worked out once. Whoever makes one for another
+ * state starts with none. Safe for use by many threads: who asks for the same meanwhile waits for
  * it, who asks for something else does not.
  */
-public final class Latest<K, T> {
+public final class Remembered<K, T> {
   private final Function<K, T> work;
   private final Map<K, Once<T>> kept;
-  private long change = -1;
 
   /**
    * @param most answers that are kept; the one asked least recently goes first
    */
-  public Latest(int most, Function<K, T> work) {
+  public Remembered(int most, Function<K, T> work) {
     this.work = work;
     this.kept =
         new LinkedHashMap<>(16, 0.75f, true) {
@@ -32,21 +31,13 @@ public final class Latest<K, T> {
         };
   }
 
-  /**
-   * The answer.
-   *
-   * @param now number of the last change that is shown
-   */
-  public T at(long now, K key) {
-    return kept(now, key).get();
+  /** The answer. */
+  public T of(K key) {
+    return once(key).get();
   }
 
-  private Once<T> kept(long now, K key) {
+  private Once<T> once(K key) {
     synchronized (kept) {
-      if (now != change) {
-        kept.clear();
-        change = now;
-      }
       return kept.computeIfAbsent(key, asked -> new Once<>(() -> work.apply(asked)));
     }
   }

@@ -7,32 +7,29 @@ import gapwise.claim.Settling;
 import gapwise.claim.Verdict;
 import gapwise.claim.Verdict.Examined;
 import gapwise.claim.Ways;
-import gapwise.search.StudySearch;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Remembers what came of the latest claims until the evidence base changes, since hundreds of
+ * Remembers what came of the latest claims in one state of the evidence base, since hundreds of
  * analyses stand behind each. Safe for use by many threads.
  */
-public final class LatestClaims {
+public final class RememberedClaims {
   private static final int MOST = 200;
 
-  private final StudySearch search;
   private final Claims claims;
-  private final Latest<Claim, Verdict> verdicts;
-  private final Latest<Claim, Ways> ways;
+  private final Remembered<Claim, Verdict> verdicts;
+  private final Remembered<Claim, Ways> ways;
 
-  LatestClaims(Answers answers, StudySearch search) {
-    this.search = search;
+  RememberedClaims(Answers answers) {
     this.claims = new Claims(answers);
-    this.verdicts = new Latest<>(MOST, claims::examine);
-    this.ways = new Latest<>(MOST, claim -> claims.ways(examined(claim).orElseThrow()));
+    this.verdicts = new Remembered<>(MOST, claims::examine);
+    this.ways = new Remembered<>(MOST, claim -> claims.ways(examined(claim).orElseThrow()));
   }
 
   /** What may be said of a claim, or why it cannot be examined. */
   public Verdict verdict(Claim claim) {
-    return verdicts.at(search.shownChange(), claim);
+    return verdicts.of(claim);
   }
 
   /** What may be said of a claim; empty where it cannot be examined. */
@@ -42,7 +39,7 @@ public final class LatestClaims {
 
   /** How a claim that can be examined stands under every defensible analysis. */
   public Ways ways(Claim claim) {
-    return ways.at(search.shownChange(), claim);
+    return ways.of(claim);
   }
 
   /**

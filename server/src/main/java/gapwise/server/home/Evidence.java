@@ -1,0 +1,113 @@
+package gapwise.server.home;
+
+import gapwise.answer.Answers;
+import gapwise.answer.Edition;
+import gapwise.curation.KeptStudy;
+import gapwise.curation.StudiesAt;
+import gapwise.evidence.Study;
+import gapwise.search.SearchSnapshot;
+import gapwise.search.StudySearch;
+import gapwise.selection.Question;
+import gapwise.selection.Selection;
+import gapwise.selection.Selector;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+
+/**
+ * One state of the evidence base with all that is asked of it: search, studies, selections, answers
+ * and the number printed in every figure belong to the same change, and so does what is remembered
+ * of them. It never changes; a later state is another value. Safe for use by many threads.
+ */
+public final class Evidence {
+  /** A selection holds whole studies. */
+  private static final int MOST_SELECTIONS = 16;
+
+  private final SearchSnapshot snapshot;
+  private final StudySearch search;
+  private final StudiesAt studies;
+  private final Selector selector;
+  private final Answers answers;
+  private final RememberedClaims claims;
+  private final Optional<LocalDate> date;
+
+  /**
+   * @param snapshot the search in this state
+   * @param studies the studies of the same state
+   */
+  Evidence(SearchSnapshot snapshot, StudiesAt studies) {
+    this.snapshot = snapshot;
+    this.search = new RememberedSearches(snapshot);
+    this.studies = studies;
+    this.selector = new Selector(search, studies);
+    Remembered<Question, Selection> selections =
+        new Remembered<>(MOST_SELECTIONS, selector::select);
+    this.answers = new Answers(selections::of);
+    this.claims = new RememberedClaims(answers);
+    this.date = studies.changedAt().map(when -> LocalDate.ofInstant(when, ZoneOffset.UTC));
+  }
+
+  SearchSnapshot snapshot() {
+    return snapshot;
+  }
+
+  /** Number of the last change that is in this state. */
+  public long change() {
+    return studies.change();
+  }
+
+  /** The search. */
+  public StudySearch search() {
+    return search;
+  }
+
+  /** The studies with their histories. */
+  public StudiesAt studies() {
+    return studies;
+  }
+
+  /** A study as it stood. */
+  public Optional<Study> study(String id) {
+    return studies.study(id).map(KeptStudy::study);
+  }
+
+  /** Those of the studies named that there were, by id. */
+  public Map<String, Study> studies(Set<String> ids) {
+    Map<String, Study> found = new HashMap<>();
+    studies.studies(ids).forEach((id, kept) -> found.put(id, kept.study()));
+    return found;
+  }
+
+  /** Whether any study here is invented, which every page must say. */
+  public boolean hasInvented() {
+    return snapshot.holdsInvented();
+  }
+
+  /** Rows that answer a question, read anew. */
+  public Selector selector() {
+    return selector;
+  }
+
+  /** Answers to questions, and the runner of plans. */
+  public Answers answers() {
+    return answers;
+  }
+
+  /** Claims, examined. */
+  public RememberedClaims claims() {
+    return claims;
+  }
+
+  /**
+   * The state that figures are made from.
+   *
+   * @param program version of the program
+   */
+  public Edition edition(String program) {
+    return new Edition(program, OptionalLong.of(change()), date);
+  }
+}

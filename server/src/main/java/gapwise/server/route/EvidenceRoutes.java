@@ -1,0 +1,95 @@
+package gapwise.server.route;
+
+import gapwise.server.home.Evidence;
+import gapwise.server.home.Hold;
+import gapwise.server.home.Home;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HandlerType;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.BiConsumer;
+
+/**
+ * Answers each request by the pages of one state of the evidence base, held from its first line to
+ * its last, so that nothing on a page is of another state than the rest.
+ */
+public final class EvidenceRoutes {
+  private final Home home;
+  private final BiConsumer<Evidence, Routes> pages;
+  private volatile Answering latest;
+
+  private record Door(HandlerType method, String path) {}
+
+  /** The pages made for one state. */
+  private record Answering(Evidence evidence, Map<Door, Handler> handlers) {}
+
+  /**
+   * @param pages adds every address that shows evidence, answered from the state given; adds the
+   *     same addresses for every state
+   */
+  public EvidenceRoutes(Home home, BiConsumer<Evidence, Routes> pages) {
+    this.home = home;
+    this.pages = pages;
+    try (Hold hold = home.hold()) {
+      this.latest = answering(hold.evidence());
+    }
+  }
+
+  /** Adds every address. */
+  public void addTo(RoutesConfig routes) {
+    for (Door door : latest.handlers().keySet()) {
+      Handler answer = context -> answer(door, context);
+      if (door.method() == HandlerType.GET) {
+        routes.get(door.path(), answer);
+      } else {
+        routes.post(door.path(), answer);
+      }
+    }
+  }
+
+  private void answer(Door door, Context context) throws Exception {
+    try (Hold hold = home.hold()) {
+      of(hold.evidence()).handlers().get(door).handle(context);
+    }
+  }
+
+  /** The pages of a state; those of the latest one are kept with all that they remember. */
+  private Answering of(Evidence evidence) {
+    Answering now = latest;
+    if (now.evidence() == evidence) {
+      return now;
+    }
+    synchronized (this) {
+      if (latest.evidence() == evidence) {
+        return latest;
+      }
+      Answering made = answering(evidence);
+      if (evidence.change() >= latest.evidence().change()) {
+        latest = made;
+      }
+      return made;
+    }
+  }
+
+  private Answering answering(Evidence evidence) {
+    Map<Door, Handler> handlers = new LinkedHashMap<>();
+    pages.accept(
+        evidence,
+        new Routes() {
+          @Override
+          public void get(String path, Handler handler) {
+            handlers.put(new Door(HandlerType.GET, path), handler);
+          }
+
+          @Override
+          public void post(String path, Handler handler) {
+            handlers.put(new Door(HandlerType.POST, path), handler);
+          }
+        });
+    // In the order in which they were added, since the first that fits a request answers it.
+    return new Answering(evidence, Collections.unmodifiableMap(handlers));
+  }
+}
