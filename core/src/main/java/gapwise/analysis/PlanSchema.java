@@ -1,10 +1,12 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.networknt.schema.JsonSchema;
-import com.networknt.schema.JsonSchemaFactory;
-import com.networknt.schema.SpecVersion.VersionFlag;
-import com.networknt.schema.ValidationMessage;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SchemaRegistryConfig;
+import com.networknt.schema.SpecificationVersion;
+import com.networknt.schema.path.PathType;
 import gapwise.problem.Problem;
 import java.io.IOException;
 import java.io.InputStream;
@@ -12,18 +14,23 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** The form of a plan, checked against plan.schema.json; every fault in one go, in our words. */
 final class PlanSchema {
   private static final List<String> SOURCES = List.of("table", "rows", "evidence");
-  private static final JsonSchema SCHEMA = load();
+  private static final Schema SCHEMA = load();
 
   private PlanSchema() {}
 
-  private static JsonSchema load() {
+  private static Schema load() {
     try (InputStream in = PlanSchema.class.getResourceAsStream("plan.schema.json")) {
-      return JsonSchemaFactory.getInstance(VersionFlag.V202012).getSchema(in);
+      SchemaRegistryConfig config =
+          SchemaRegistryConfig.builder().pathType(PathType.LEGACY).locale(Locale.ENGLISH).build();
+      return SchemaRegistry.withDefaultDialect(
+              SpecificationVersion.DRAFT_2020_12, builder -> builder.schemaRegistryConfig(config))
+          .getSchema(in);
     } catch (IOException e) {
       throw new UncheckedIOException("plan.schema.json cannot be read", e);
     }
@@ -36,20 +43,20 @@ final class PlanSchema {
           new Problem("", "not-an-object", "found no JSON object, expected a plan in braces"));
     }
     Map<String, Problem> found = new LinkedHashMap<>();
-    for (ValidationMessage message : SCHEMA.validate(plan)) {
-      for (Problem problem : problems(message, plan)) {
+    for (Error error : SCHEMA.validate(plan)) {
+      for (Problem problem : problems(error, plan)) {
         found.putIfAbsent(problem.where(), problem);
       }
     }
     return List.copyOf(found.values());
   }
 
-  private static List<Problem> problems(ValidationMessage message, JsonNode plan) {
-    String path = message.getEvaluationPath().toString();
-    String where = place(message.getInstanceLocation().toString());
+  private static List<Problem> problems(Error error, JsonNode plan) {
+    String path = error.getEvaluationPath().toString();
+    String where = place(error.getInstanceLocation().toString());
     int branch = path.indexOf(".oneOf");
     if (branch >= 0) {
-      return inSource(message, plan.path("source"), path.substring(branch), where);
+      return inSource(error, plan.path("source"), path.substring(branch), where);
     }
     if (path.contains(".anyOf")) {
       String whole = where.startsWith("prior.") ? firstTwo(where) : where.split("\\.")[0];
@@ -59,11 +66,10 @@ final class PlanSchema {
               "wrong-value",
               "found a value of a form that this field does not take; docs/plan.md lists them"));
     }
-    return List.of(worded(message, where));
+    return List.of(worded(error, where));
   }
 
-  private static List<Problem> inSource(
-      ValidationMessage message, JsonNode source, String branch, String where) {
+  private static List<Problem> inSource(Error error, JsonNode source, String branch, String where) {
     List<String> given = new ArrayList<>();
     source.fieldNames().forEachRemaining(given::add);
     if (given.size() != 1 || !SOURCES.contains(given.get(0))) {
@@ -75,14 +81,14 @@ final class PlanSchema {
                   + " selection)"));
     }
     boolean meant = branch.startsWith(".oneOf[" + SOURCES.indexOf(given.get(0)) + "]");
-    return meant ? List.of(worded(message, where)) : List.of();
+    return meant ? List.of(worded(error, where)) : List.of();
   }
 
-  private static Problem worded(ValidationMessage message, String where) {
-    String property = message.getProperty();
+  private static Problem worded(Error error, String where) {
+    String property = error.getProperty();
     String inside = where.isEmpty() || property == null ? property : where + "." + property;
-    Object[] told = message.getArguments();
-    return switch (message.getType()) {
+    Object[] told = error.getArguments();
+    return switch (error.getKeyword()) {
       case "additionalProperties" ->
           new Problem(
               inside,
@@ -97,13 +103,13 @@ final class PlanSchema {
           new Problem(
               where,
               "unknown-value",
-              "found " + message.getInstanceNode() + ", expected one of " + told[0]);
+              "found " + error.getInstanceNode() + ", expected one of " + told[0]);
       case "const" ->
           new Problem(
               where,
               "wrong-value",
               "found "
-                  + message.getInstanceNode()
+                  + error.getInstanceNode()
                   + ", expected \""
                   + told[0]
                   + "\" with what else the plan asks");
@@ -112,10 +118,7 @@ final class PlanSchema {
           new Problem(
               where,
               "out-of-range",
-              "found "
-                  + message.getInstanceNode()
-                  + "; the value "
-                  + message.getMessage().replaceFirst("^[^:]*: ", ""));
+              "found " + error.getInstanceNode() + "; the value " + error.getMessage());
     };
   }
 
