@@ -8,6 +8,7 @@ import gapwise.server.job.ImportJob;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.ImportState;
 import gapwise.server.page.ImportPage;
+import gapwise.server.page.PostedForm;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -37,8 +38,8 @@ final class ImportsApi {
   }
 
   private void start(Context context) throws IOException {
-    ImportJob job =
-        ImportPage.started(jobs, context, new HashSet<>(context.formParams("acknowledged")));
+    PostedForm form = new PostedForm(context);
+    ImportJob job = ImportPage.started(jobs, context, new HashSet<>(form.values("acknowledged")));
     context.status(HttpStatus.ACCEPTED).header("Location", Api.ROOT + "/imports/" + job.id());
     Json.answer(context, json(job));
   }

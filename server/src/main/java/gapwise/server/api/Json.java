@@ -5,13 +5,16 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.evidence.Coded;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
 
 /** JSON answers of the API. */
 final class Json {
   private Json() {}
 
   static void answer(Context context, JsonNode json) {
-    context.contentType("application/json").result(json.toString());
+    context
+        .contentType("application/json")
+        .result(json.toString().getBytes(StandardCharsets.UTF_8));
   }
 
   static ObjectNode object() {

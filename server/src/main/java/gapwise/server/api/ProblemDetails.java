@@ -14,6 +14,9 @@ import java.util.List;
  * problems} lists every reason with its place, code and sentence.
  */
 public final class ProblemDetails {
+  /** The kind of content; JSON is UTF-8 whatever the request says of itself. */
+  public static final String TYPE = "application/problem+json";
+
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
   private ProblemDetails() {}
@@ -21,13 +24,11 @@ public final class ProblemDetails {
   /** Answers with a status, a sentence and, where there are any, every reason. */
   public static void answer(
       Context context, HttpStatus status, String detail, List<Problem> problems) {
-    context
-        .status(status)
-        .contentType("application/problem+json")
-        .result(json(status, detail, problems));
+    context.status(status).contentType(TYPE).result(bytes(status, detail, problems));
   }
 
-  private static String json(HttpStatus status, String detail, List<Problem> problems) {
+  /** The details themselves, in UTF-8. */
+  public static byte[] bytes(HttpStatus status, String detail, List<Problem> problems) {
     ObjectNode body = MAPPER.createObjectNode();
     body.put("type", "about:blank");
     body.put("title", status.getMessage());
@@ -43,7 +44,7 @@ public final class ProblemDetails {
       }
     }
     try {
-      return MAPPER.writeValueAsString(body);
+      return MAPPER.writeValueAsBytes(body);
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a list of problems can always be written", e);
     }

@@ -7,6 +7,8 @@ import gapwise.evidence.Study;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
 import gapwise.exchange.Warning;
+import gapwise.server.admission.BusyException;
+import gapwise.server.admission.FullDisk;
 import gapwise.store.StoreUnusableException;
 import gapwise.table.TableFile;
 import java.io.IOException;
@@ -14,7 +16,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +27,6 @@ import java.util.UUID;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -40,9 +41,19 @@ public final class ImportJobs implements AutoCloseable {
   /** Jobs remembered; uploads of older ones are deleted. */
   private static final int MOST_JOBS = 50;
 
+  /** Bytes of all uploads that lie on the disk: eight of the largest. */
+  private static final long MOST_BYTES = 1L << 30;
+
+  private static final int SECONDS_UNTIL_ROOM = 60;
+
   private final EvidenceBase base;
   private final Path folder;
+  private final long mostBytes;
   private final Map<String, ImportJob> jobs = new LinkedHashMap<>();
+
+  /** Bytes that lie on the disk for a job, by its id. */
+  private final Map<String, Long> lying = new HashMap<>();
+
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
           task -> {
@@ -52,31 +63,91 @@ public final class ImportJobs implements AutoCloseable {
           });
 
   /**
-   * @param folder where uploads lie while they are read
+   * @param folder where uploads lie while they are read, as {@link UploadFolder} makes it
    */
   public ImportJobs(EvidenceBase base, Path folder) {
-    this.base = base;
-    this.folder = folder;
+    this(base, folder, MOST_BYTES);
   }
 
-  /** A file as it comes in. */
-  public record Upload(String name, InputStream content) {}
+  /**
+   * @param folder where uploads lie while they are read
+   * @param mostBytes of all uploads that lie there; the oldest that waits for a person goes first
+   */
+  ImportJobs(EvidenceBase base, Path folder, long mostBytes) {
+    this.base = base;
+    this.folder = folder;
+    this.mostBytes = mostBytes;
+  }
 
-  /** Takes files in and starts to read them. */
+  /** A file as it comes in, with its size in bytes. */
+  public record Upload(String name, long size, InputStream content) {}
+
+  /**
+   * Takes files in and starts to read them.
+   *
+   * @throws BusyException when there is no room for them, on the disk or beside other uploads
+   */
   public ImportJob start(List<Upload> uploads, String who, Set<String> acknowledged)
       throws IOException {
     String id = UUID.randomUUID().toString();
-    Path own = Files.createDirectories(folder.resolve(id));
+    Path own = folder.resolve(id);
+    makeRoom(id, uploads.stream().mapToLong(Upload::size).sum());
+    List<TableFile> files;
+    try {
+      files = kept(uploads, Files.createDirectories(own));
+    } catch (IOException unkept) {
+      forget(id, own);
+      if (FullDisk.causes(unkept)) {
+        throw new BusyException(FullDisk.SECONDS, FullDisk.WORDS);
+      }
+      throw unkept;
+    }
+    ImportJob job = new ImportJob(id, files, own, who, new ImportState.Reading(0));
+    remember(job);
+    worker.execute(() -> run(job, acknowledged));
+    return job;
+  }
+
+  private static List<TableFile> kept(List<Upload> uploads, Path own) throws IOException {
     List<TableFile> files = new ArrayList<>();
     for (Upload upload : uploads) {
       Path kept = own.resolve(files.size() + ".upload");
       Files.copy(upload.content(), kept);
       files.add(new TableFile(upload.name(), () -> Files.newInputStream(kept)));
     }
-    ImportJob job = new ImportJob(id, files, own, who, new ImportState.Reading(0));
-    remember(job);
-    worker.execute(() -> run(job, acknowledged));
-    return job;
+    return files;
+  }
+
+  /** Takes room for an upload, from those that have waited longest for a person. */
+  private void makeRoom(String id, long bytes) {
+    synchronized (jobs) {
+      for (ImportJob job : List.copyOf(jobs.values())) {
+        if (lyingWith(bytes) > mostBytes
+            && job.state().isSettled()
+            && lying.containsKey(job.id())) {
+          jobs.remove(job.id());
+          forget(job.id(), job.folder());
+        }
+      }
+      if (lyingWith(bytes) > mostBytes) {
+        throw new BusyException(
+            SECONDS_UNTIL_ROOM,
+            "Other uploads are being read and fill the room there is for uploads. Nothing was taken"
+                + " of yours; try again in a minute.");
+      }
+      lying.put(id, bytes);
+    }
+  }
+
+  private long lyingWith(long bytes) {
+    return bytes + lying.values().stream().mapToLong(Long::longValue).sum();
+  }
+
+  private void forget(String id, Path files) {
+    synchronized (jobs) {
+      lying.remove(id);
+    }
+    UploadFolder.delete(files);
   }
 
   /** Starts a doubtful import again with doubts acknowledged; empty where there is none. */
@@ -123,7 +194,7 @@ public final class ImportJobs implements AutoCloseable {
     }
     set(job.in(state));
     if (!(state instanceof ImportState.Doubtful)) {
-      delete(job.folder());
+      forget(job.id(), job.folder());
     }
   }
 
@@ -150,7 +221,7 @@ public final class ImportJobs implements AutoCloseable {
       Set<String> ids = new HashSet<>(jobs.keySet());
       for (String id : List.copyOf(jobs.keySet())) {
         if (ids.size() > MOST_JOBS && jobs.get(id).state().isSettled()) {
-          delete(jobs.remove(id).folder());
+          forget(id, jobs.remove(id).folder());
           ids.remove(id);
         }
       }
@@ -160,16 +231,6 @@ public final class ImportJobs implements AutoCloseable {
   private void set(ImportJob job) {
     synchronized (jobs) {
       jobs.put(job.id(), job);
-    }
-  }
-
-  private static void delete(Path folder) {
-    try (Stream<Path> inside = Files.walk(folder)) {
-      for (Path path : inside.sorted(Comparator.reverseOrder()).toList()) {
-        Files.deleteIfExists(path);
-      }
-    } catch (IOException undeleted) {
-      LOG.warn("uploads in {} could not be deleted: {}", folder, undeleted.getMessage());
     }
   }
 
@@ -187,7 +248,7 @@ public final class ImportJobs implements AutoCloseable {
     synchronized (jobs) {
       jobs.values().stream()
           .filter(job -> Files.exists(job.folder()))
-          .forEach(job -> delete(job.folder()));
+          .forEach(job -> forget(job.id(), job.folder()));
     }
   }
 }

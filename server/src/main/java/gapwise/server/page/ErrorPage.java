@@ -7,6 +7,9 @@ import java.util.List;
 
 /** What a person sees when a request cannot be answered: what happened, and ways on. */
 public final class ErrorPage {
+  /** The kind of content. */
+  public static final String TYPE = Templates.HTML;
+
   private final Templates templates;
   private final Sites sites;
 
@@ -32,20 +35,27 @@ public final class ErrorPage {
 
   /** Answers with the page. */
   public void show(Context context, HttpStatus status, String detail, List<Problem> problems) {
+    context.status(status).contentType(TYPE).result(bytes(status, detail, problems));
+  }
+
+  /** The page itself. */
+  public byte[] bytes(HttpStatus status, String detail, List<Problem> problems) {
     String heading = heading(status);
-    context.status(status);
     Site site = sites.of(heading, Site.Section.NONE);
-    templates.show(
-        context, "ErrorPage", new View(site, status.getCode(), heading, detail, problems));
+    return templates.bytes(
+        "ErrorPage", new View(site, status.getCode(), heading, detail, problems));
   }
 
   private static String heading(HttpStatus status) {
     return switch (status) {
       case NOT_FOUND -> "Not found";
       case METHOD_NOT_ALLOWED -> "Not possible here";
-      case CONTENT_TOO_LARGE -> "Too large";
+      case CONTENT_TOO_LARGE, URI_TOO_LONG, REQUEST_HEADER_FIELDS_TOO_LARGE -> "Too large";
+      case REQUEST_TIMEOUT -> "Too slow";
+      case SERVICE_UNAVAILABLE -> "Not just now";
       case FORBIDDEN -> "Refused";
-      case UNPROCESSABLE_CONTENT, BAD_REQUEST -> "This cannot be answered as it stands";
+      case UNPROCESSABLE_CONTENT, BAD_REQUEST, UNSUPPORTED_MEDIA_TYPE, EXPECTATION_FAILED ->
+          "This cannot be answered as it stands";
       default -> "Something went wrong";
     };
   }

@@ -133,9 +133,9 @@ public final class ImportPage {
    */
   public static ImportJob started(ImportJobs jobs, Context context, Set<String> acknowledged)
       throws IOException {
-    List<UploadedFile> files =
-        context.uploadedFiles("files").stream().filter(file -> file.size() > 0).toList();
-    String who = Optional.ofNullable(context.formParam("who")).orElse("").strip();
+    PostedForm form = new PostedForm(context);
+    List<UploadedFile> files = form.files("files");
+    String who = form.first("who");
     if (files.isEmpty()) {
       throw wrong(
           "files", "no-file", "No file was chosen. Choose a filled workbook, or CSV files.");
@@ -147,7 +147,9 @@ public final class ImportPage {
           "Say who imports, in at most " + LONGEST_NAME + " letters; the history keeps it.");
     }
     return jobs.start(
-        files.stream().map(file -> new ImportJobs.Upload(file.filename(), file.content())).toList(),
+        files.stream()
+            .map(file -> new ImportJobs.Upload(file.filename(), file.size(), file.content()))
+            .toList(),
         who,
         acknowledged);
   }
@@ -158,7 +160,7 @@ public final class ImportPage {
 
   private void acknowledge(Context context) {
     ImportJob job = job(context);
-    jobs.acknowledge(job.id(), new HashSet<>(context.formParams("seen")));
+    jobs.acknowledge(job.id(), new HashSet<>(new PostedForm(context).values("seen")));
     context.redirect("/import/" + job.id(), HttpStatus.SEE_OTHER);
   }
 

@@ -6,14 +6,19 @@ import io.javalin.http.Context;
 
 /** The page templates, compiled at build; each takes one value named after what it shows. */
 public final class Templates {
-  private static final String HTML = "text/html; charset=utf-8";
+  static final String HTML = "text/html; charset=utf-8";
 
   private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
 
   /** Answers with a page. */
   void show(Context context, String template, Object view) {
+    context.contentType(HTML).result(bytes(template, view));
+  }
+
+  /** A page. */
+  byte[] bytes(String template, Object view) {
     PageOutput html = new PageOutput();
     engine.render("page/" + template + ".jte", view, html);
-    context.contentType(HTML).result(html.toByteArray());
+    return html.toByteArray();
   }
 }

@@ -1,8 +1,8 @@
 package gapwise.server.security;
 
+import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
-import io.javalin.http.HandlerType;
 import java.net.URI;
 import java.util.Optional;
 import java.util.Set;
@@ -16,8 +16,8 @@ import java.util.Set;
  * to point here (DNS rebinding) reads nothing.
  */
 public final class SameOrigin {
-  private static final Set<HandlerType> READING =
-      Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS);
+  private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
+  private static final String OTHER_METHOD = "X-HTTP-Method-Override";
   private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
 
   private final boolean loopbackOnly;
@@ -40,16 +40,34 @@ public final class SameOrigin {
     if (loopbackOnly && !LOOPBACK.contains(withoutPort(host))) {
       throw new ForbiddenResponse("This server answers only to the name of this machine.");
     }
-    if (READING.contains(context.method())) {
+    if (READING.contains(context.req().getMethod())) {
       return;
     }
     String site = context.header("Sec-Fetch-Site");
     boolean foreignSite = site != null && !site.equals("same-origin") && !site.equals("none");
     String origin = context.header("Origin");
-    boolean foreignOrigin = origin != null && !host.equals(authority(origin));
+    boolean foreignOrigin = origin != null && !isOurs(origin, host);
     if (foreignSite || foreignOrigin) {
       throw new ForbiddenResponse("This form was sent from another site, so nothing was done.");
     }
+  }
+
+  /**
+   * Refuses a request that asks to be taken for one of another method: nothing here sends such, and
+   * what may pass as reading must not become writing.
+   */
+  public static void refuseOtherMethod(Context context) {
+    if (context.req().getHeader(OTHER_METHOD) != null) {
+      throw new BadRequestResponse(
+          "This server takes a request by its own method; leave out the header "
+              + OTHER_METHOD
+              + ".");
+    }
+  }
+
+  /** On loopback nobody stands before this server, so that its pages are never https. */
+  private boolean isOurs(String origin, String host) {
+    return host.equals(authority(origin)) && !(loopbackOnly && !origin.startsWith("http://"));
   }
 
   private static String withoutPort(String host) {

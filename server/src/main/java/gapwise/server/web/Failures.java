@@ -1,7 +1,10 @@
 package gapwise.server.web;
 
+import gapwise.budget.WorkStoppedException;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.server.admission.BusyException;
+import gapwise.server.admission.FullDisk;
 import gapwise.server.api.ProblemDetails;
 import gapwise.server.page.ErrorPage;
 import io.javalin.config.RoutesConfig;
@@ -9,7 +12,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.util.List;
-import org.eclipse.jetty.http.HttpException;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -19,7 +22,7 @@ import org.slf4j.LoggerFactory;
  */
 final class Failures {
   private static final Logger LOG = LoggerFactory.getLogger(Failures.class);
-  private static final String OUR_FAULT =
+  static final String OUR_FAULT =
       "Something went wrong on our side. Nothing was changed by this request."
           + " Please try again; if it stays, the log of the server says more.";
 
@@ -32,6 +35,8 @@ final class Failures {
   void addTo(RoutesConfig routes) {
     routes.exception(WrongInputException.class, this::wrongInput);
     routes.exception(HttpResponseException.class, this::refused);
+    routes.exception(WorkStoppedException.class, this::stopped);
+    routes.exception(BusyException.class, this::busy);
     routes.exception(Exception.class, this::unexpected);
   }
 
@@ -55,34 +60,49 @@ final class Failures {
               ? message
               : "There is nothing at this address.";
       case METHOD_NOT_ALLOWED -> "This address does not take this kind of request.";
-      case CONTENT_TOO_LARGE -> "What was sent is larger than this server takes.";
+      case CONTENT_TOO_LARGE ->
+          message.contains(" ") ? message : "What was sent is larger than this server takes.";
       default -> message;
     };
   }
 
-  private void unexpected(Exception failure, Context context) {
-    if (tooLarge(failure)) {
-      answer(
-          context,
-          HttpStatus.CONTENT_TOO_LARGE,
-          sentence(HttpStatus.CONTENT_TOO_LARGE, ""),
-          List.of());
+  private void stopped(WorkStoppedException stopped, Context context) {
+    if (stopped.isAbandoned()) {
+      context.status(HttpStatus.CLIENT_CLOSED_REQUEST);
       return;
     }
-    LOG.error("{} {} failed", context.method(), context.path(), failure);
-    answer(context, HttpStatus.INTERNAL_SERVER_ERROR, OUR_FAULT, List.of());
+    answer(
+        context,
+        HttpStatus.UNPROCESSABLE_CONTENT,
+        "What was asked takes longer than one request may compute.",
+        List.of(stopped.problem()));
   }
 
-  /** The web server says in several ways that an upload passes its limits. */
-  private static boolean tooLarge(Throwable failure) {
+  private void busy(BusyException busy, Context context) {
+    context.header("Retry-After", Integer.toString(busy.seconds()));
+    answer(context, HttpStatus.SERVICE_UNAVAILABLE, busy.getMessage(), List.of());
+  }
+
+  private void unexpected(Exception failure, Context context) {
+    Optional<WorkStoppedException> stopped = stoppedWork(failure);
+    if (stopped.isPresent()) {
+      stopped(stopped.get(), context);
+    } else if (FullDisk.causes(failure)) {
+      busy(new BusyException(FullDisk.SECONDS, FullDisk.WORDS), context);
+    } else {
+      LOG.error("{} {} failed", context.method(), context.path(), failure);
+      answer(context, HttpStatus.INTERNAL_SERVER_ERROR, OUR_FAULT, List.of());
+    }
+  }
+
+  /** Work that is spread over threads brings its end wrapped in theirs. */
+  private static Optional<WorkStoppedException> stoppedWork(Throwable failure) {
     for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-      boolean status = cause instanceof HttpException http && http.getCode() == 413;
-      String message = String.valueOf(cause.getMessage());
-      if (status || message.contains("max length exceeded") || message.contains("max file size")) {
-        return true;
+      if (cause instanceof WorkStoppedException stopped) {
+        return Optional.of(stopped);
       }
     }
-    return false;
+    return Optional.empty();
   }
 
   private void answer(Context context, HttpStatus status, String detail, List<Problem> problems) {

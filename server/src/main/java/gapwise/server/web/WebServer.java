@@ -3,11 +3,14 @@ package gapwise.server.web;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.search.StudySearch;
+import gapwise.server.admission.Admission;
+import gapwise.server.admission.Bounds;
 import gapwise.server.api.Api;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
+import gapwise.server.job.UploadFolder;
 import gapwise.server.page.Assets;
 import gapwise.server.page.BySizePage;
 import gapwise.server.page.CasePage;
@@ -28,13 +31,13 @@ import gapwise.server.page.Templates;
 import gapwise.server.route.EvidenceRoutes;
 import gapwise.server.route.Routes;
 import gapwise.server.security.Headers;
+import gapwise.server.security.ReadableText;
 import gapwise.server.security.SameOrigin;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
-import io.javalin.http.ContentTooLargeResponse;
-import io.javalin.http.Context;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Set;
 import java.util.TreeSet;
@@ -43,18 +46,17 @@ import java.util.stream.Collectors;
 
 /** The web server over one open home: pages and API, every route by hand. */
 public final class WebServer implements AutoCloseable {
-  /** Largest request in bytes: an extraction workbook of 100,000 rows is about a tenth of it. */
-  static final long LARGEST_REQUEST_BYTES = 128L * 1024 * 1024;
-
-  private static final long LARGEST_BODY_IN_MEMORY_BYTES = 8L * 1024 * 1024;
+  /** A file of an upload that is larger lies on the disk and not in memory. */
+  private static final int LARGEST_PART_IN_MEMORY_KILOBYTES = 16;
 
   private final Javalin javalin;
-
   private final ImportJobs jobs;
+  private final Admission admission;
 
-  private WebServer(Javalin javalin, ImportJobs jobs) {
+  private WebServer(Javalin javalin, ImportJobs jobs, Admission admission) {
     this.javalin = javalin;
     this.jobs = jobs;
+    this.admission = admission;
   }
 
   /**
@@ -64,25 +66,42 @@ public final class WebServer implements AutoCloseable {
    * @param port port to listen on; 0 takes a free one
    */
   public static WebServer start(Home home, String host, int port, String version) {
+    return start(home, host, port, version, Bounds.standard());
+  }
+
+  /**
+   * Starts to answer.
+   *
+   * @param bounds how much is taken at once
+   */
+  static WebServer start(Home home, String host, int port, String version, Bounds bounds) {
     Templates templates = new Templates();
     Assets assets = new Assets();
     Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notice, version);
-    ImportJobs jobs = new ImportJobs(home.base(), home.folder().resolve("uploads"));
+    Path uploads = UploadFolder.prepared(home.folder().resolve("uploads"));
+    ImportJobs jobs = new ImportJobs(home.base(), uploads);
     SameOrigin sameOrigin = new SameOrigin(host);
+    ErrorPage errors = new ErrorPage(templates, anyState);
+    EdgeFailures edge = new EdgeFailures(errors);
+    Admission admission = new Admission(bounds, uploads, edge);
     Javalin javalin =
         Javalin.create(
             config -> {
-              limits(config);
+              settings(config, uploads);
+              admission.addTo(config, host, port);
+              config.jetty.modifyServer(server -> server.setErrorHandler(edge));
+              config.jetty.modifyServletContextHandler(inside -> inside.setErrorHandler(edge));
               RoutesConfig routes = config.routes;
               routes.before(Headers::on);
               routes.before(sameOrigin::check);
-              routes.before(WebServer::refuseTooLarge);
+              routes.before(SameOrigin::refuseOtherMethod);
+              routes.before(ReadableText::check);
               assets.addTo(routes);
               new EvidenceRoutes(home, pages(home, templates, assets, jobs, version)).addTo(routes);
-              new Failures(new ErrorPage(templates, anyState)).addTo(routes);
+              new Failures(errors).addTo(routes);
             });
-    javalin.start(host, port);
-    return new WebServer(javalin, jobs);
+    javalin.start();
+    return new WebServer(javalin, jobs, admission);
   }
 
   private static boolean holdsInvented(Home home) {
@@ -122,21 +141,18 @@ public final class WebServer implements AutoCloseable {
     };
   }
 
-  private static void limits(JavalinConfig config) {
+  private static void settings(JavalinConfig config, Path uploads) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
     config.http.prefer405over404 = true;
-    config.http.maxRequestSize = LARGEST_BODY_IN_MEMORY_BYTES;
-    config.jetty.multipartConfig.maxFileSize(LARGEST_REQUEST_BYTES, SizeUnit.BYTES);
-    config.jetty.multipartConfig.maxTotalRequestSize(LARGEST_REQUEST_BYTES, SizeUnit.BYTES);
-    config.jetty.multipartConfig.maxInMemoryFileSize(1, SizeUnit.MB);
-  }
-
-  private static void refuseTooLarge(Context context) {
-    if (context.contentLength() > LARGEST_REQUEST_BYTES) {
-      throw new ContentTooLargeResponse();
-    }
+    // What is larger never comes here: Admission has refused it.
+    config.http.maxRequestSize = Admission.LARGEST_BODY_BYTES;
+    config.jetty.multipartConfig.cacheDirectory(uploads.toString());
+    config.jetty.multipartConfig.maxFileSize(Admission.LARGEST_UPLOAD_BYTES, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxTotalRequestSize(
+        Admission.LARGEST_UPLOAD_BYTES, SizeUnit.BYTES);
+    config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_PART_IN_MEMORY_KILOBYTES, SizeUnit.KB);
   }
 
   /** Every address that is answered, as method and path, such as "GET /studies/{id}". */
@@ -154,6 +170,7 @@ public final class WebServer implements AutoCloseable {
   @Override
   public void close() {
     javalin.stop();
+    admission.close();
     jobs.close();
   }
 }

@@ -4,6 +4,7 @@ import gapwise.evidence.Study;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
 import gapwise.exchange.Warning;
+import gapwise.server.admission.Bounds;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.net.URI;
@@ -26,8 +27,16 @@ final class RunningServer implements AutoCloseable {
   private final HttpClient client = HttpClient.newHttpClient();
 
   private RunningServer(Home home) {
+    this(home, Bounds.standard());
+  }
+
+  private RunningServer(Home home, Bounds bounds) {
     this.home = home;
-    this.server = WebServer.start(home, "127.0.0.1", 0, "test");
+    this.server = WebServer.start(home, "127.0.0.1", 0, "test", bounds);
+  }
+
+  static RunningServer within(Bounds bounds, Path folder) {
+    return new RunningServer(Home.open(folder, Clock.systemUTC()), bounds);
   }
 
   static RunningServer empty(Path folder) {

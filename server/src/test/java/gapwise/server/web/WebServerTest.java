@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import gapwise.server.admission.Admission;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.Socket;
@@ -129,7 +130,7 @@ class WebServerTest {
       String head =
           "POST /import HTTP/1.1\r\nHost: 127.0.0.1\r\nConnection: close\r\nContent-Type:"
               + " multipart/form-data; boundary=x\r\nContent-Length: "
-              + (WebServer.LARGEST_REQUEST_BYTES + 1)
+              + (Admission.LARGEST_UPLOAD_BYTES + 1)
               + "\r\n\r\n";
       out.write(head.getBytes(StandardCharsets.US_ASCII));
       out.flush();

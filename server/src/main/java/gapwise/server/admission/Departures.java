@@ -1,0 +1,95 @@
+package gapwise.server.admission;
+
+import java.time.Duration;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Looks a few times a second whether those who wait for an answer are still there. */
+final class Departures implements AutoCloseable {
+  private static final Logger LOG = LoggerFactory.getLogger(Departures.class);
+
+  /** Often enough that work nobody wants ends at once for a person, and next to no work itself. */
+  static final Duration LOOK = Duration.ofMillis(200);
+
+  private final Set<Watch> watches = ConcurrentHashMap.newKeySet();
+  private final ScheduledExecutorService looking =
+      Executors.newSingleThreadScheduledExecutor(
+          task -> {
+            Thread thread = new Thread(task, "departures");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  Departures() {
+    looking.scheduleWithFixedDelay(
+        this::look, LOOK.toMillis(), LOOK.toMillis(), TimeUnit.MILLISECONDS);
+  }
+
+  /** Watches one connection until the watch is closed, which must be before the answer. */
+  Watch watch(WatchedEndPoint end) {
+    Watch watch = new Watch(end);
+    end.watch(true);
+    watches.add(watch);
+    return watch;
+  }
+
+  private void look() {
+    for (Watch watch : watches) {
+      try {
+        watch.look();
+      } catch (RuntimeException unreadable) {
+        // One connection that cannot be looked at must not end the watch over the others.
+        LOG.warn("a connection could not be watched", unreadable);
+      }
+    }
+  }
+
+  @Override
+  public void close() {
+    looking.shutdownNow();
+  }
+
+  /** One connection while its request is computed. */
+  final class Watch implements AutoCloseable {
+    private final WatchedEndPoint end;
+    private boolean gone;
+    private Optional<Runnable> told = Optional.empty();
+
+    private Watch(WatchedEndPoint end) {
+      this.end = end;
+    }
+
+    private void look() {
+      if (end.peerGone()) {
+        synchronized (this) {
+          gone = true;
+          told.ifPresent(Runnable::run);
+        }
+      }
+    }
+
+    synchronized boolean gone() {
+      return gone;
+    }
+
+    /** Says what to do when nobody waits any more; done at once where that is so already. */
+    synchronized void whenGone(Runnable action) {
+      told = Optional.of(action);
+      if (gone) {
+        action.run();
+      }
+    }
+
+    @Override
+    public void close() {
+      watches.remove(this);
+      end.watch(false);
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package gapwise.server.admission;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class LaneTest {
+  @ParameterizedTest
+  @CsvSource({
+    "GET, /, FREE",
+    "GET, /studies, FREE",
+    "GET, /studies/{id}, FREE",
+    "GET, /method, FREE",
+    "GET, /assets/0123456789ab/gapwise.css, FREE",
+    "GET, /api/v1/vocabularies, FREE",
+    "GET, /pooled, ANSWERS",
+    "GET, /claim/ways, ANSWERS",
+    "GET, /api/v1/forest.png, ANSWERS",
+    "GET, /a-route-that-is-made-tomorrow, ANSWERS",
+    "GET, /studies.csv, TABLES",
+    "GET, /studies.xlsx, TABLES",
+    "POST, /api/v1/syntheses, PLANS",
+    "POST, /api/v1/figure.png, PLANS",
+    "POST, /import, INTAKE",
+    "POST, /import/{id}, INTAKE",
+    "POST, /api/v1/imports, INTAKE"
+  })
+  void plainPagesNeverWaitAndWhatIsNotKnownToBePlainDoes(String method, String path, Lane lane) {
+    assertEquals(lane, Lane.of(method, path));
+  }
+}
