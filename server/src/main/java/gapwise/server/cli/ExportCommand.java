@@ -3,11 +3,11 @@ package gapwise.server.cli;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.server.home.Home;
+import gapwise.store.OwnerOnly;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -24,7 +24,7 @@ public final class ExportCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "New file, ending in .xlsx.")
   private Path file;
 
-  @Mixin private HomeOption home;
+  @Mixin private ExistingHomeOption home;
 
   @Override
   public Integer call() throws IOException {
@@ -36,7 +36,7 @@ public final class ExportCommand implements Callable<Integer> {
     try (Home open = home.open()) {
       open.base().forEach(kept -> studies.add(kept.study()));
     }
-    try (OutputStream target = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
+    try (OutputStream target = OwnerOnly.newFile(file)) {
       Export.workbook(studies, target);
     }
     System.err.println(studies.size() + " studies written to " + file + ".");

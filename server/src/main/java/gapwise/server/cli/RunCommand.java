@@ -55,7 +55,7 @@ public final class RunCommand implements Callable<Integer> {
       System.err.println("--figures-for: '" + medium + "'; expected one of " + Medium.codes());
       return Exit.WRONG;
     }
-    Optional<Home> open = home.map(folder -> Home.open(folder, Clock.systemUTC()));
+    Optional<Home> open = home.map(folder -> Home.openExisting(folder, Clock.systemUTC()));
     try {
       Runner runner = open.map(h -> h.answers().runner()).orElse(Runner.withoutEvidence());
       return runAll(runner, open);

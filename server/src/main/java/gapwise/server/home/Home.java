@@ -5,11 +5,13 @@ import gapwise.answer.Edition;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
 import gapwise.evidence.Study;
+import gapwise.search.IndexTrace;
 import gapwise.search.LuceneStudySearch;
 import gapwise.search.StudySearch;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
-import java.io.IOException;
+import gapwise.store.Expected;
+import gapwise.store.Soundness;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -33,13 +35,15 @@ public final class Home implements AutoCloseable {
   private final Selector selector;
   private final Answers answers;
   private final LatestClaims claims;
+  private final HomeSoundness soundness;
 
   private final Path folder;
 
-  private Home(Path folder, DocumentStore store, LuceneStudySearch index) {
+  private Home(Path folder, DocumentStore store, LuceneStudySearch index, HomeSoundness soundness) {
     this.folder = folder;
     this.store = store;
     this.index = index;
+    this.soundness = soundness;
     this.search = new LatestSearches(index);
     this.base = new EvidenceBase(store);
     this.selector = new Selector(search, base);
@@ -49,17 +53,41 @@ public final class Home implements AutoCloseable {
 
   /** Opens a home folder, making it when it is not there. */
   public static Home open(Path folder, Clock clock) {
-    DocumentStore store = DocumentStore.open(folder, clock);
+    return open(folder, clock, Expected.ANYTHING);
+  }
+
+  /** Opens a home folder that was made before; makes none. */
+  public static Home openExisting(Path folder, Clock clock) {
+    return open(folder, clock, Expected.A_HOME);
+  }
+
+  private static Home open(Path folder, Clock clock, Expected expected) {
+    Path indexFolder = folder.resolve("index");
+    DocumentStore store =
+        DocumentStore.open(folder, clock, expected.withChange(IndexTrace.lastChange(indexFolder)));
     try {
-      return new Home(
-          folder,
-          store,
-          LuceneStudySearch.open(
-              folder.resolve("index"), store, EvidenceBase.STUDY, message -> tell(store, message)));
+      store.notices().forEach(LOG::warn);
+      HomeSoundness soundness = HomeSoundness.of(store);
+      try {
+        return new Home(folder, store, index(indexFolder, store), soundness);
+      } catch (RuntimeException failure) {
+        soundness.close();
+        throw failure;
+      }
     } catch (RuntimeException failure) {
       store.close();
       throw failure;
     }
+  }
+
+  private static LuceneStudySearch index(Path folder, DocumentStore store) {
+    LuceneStudySearch index =
+        LuceneStudySearch.open(folder, store, EvidenceBase.STUDY, message -> tell(store, message));
+    if (store.wasPutBack()) {
+      // It may have been made from records that were damaged, which no number of a change tells.
+      index.rebuild();
+    }
+    return index;
   }
 
   /** A new home has no index yet, which is nothing to tell. */
@@ -86,9 +114,12 @@ public final class Home implements AutoCloseable {
     return found;
   }
 
-  /** Writes a copy of all records into one new file. */
-  public void backup(Path file) throws IOException {
-    store.backup(file);
+  /**
+   * What the look at all pages and records of the database found; empty while it is under way,
+   * which with a large one goes on after the opening.
+   */
+  public Optional<Soundness> soundness() {
+    return soundness.found();
   }
 
   /** The studies. */
@@ -140,6 +171,7 @@ public final class Home implements AutoCloseable {
 
   @Override
   public void close() {
+    soundness.close();
     index.close();
     store.close();
   }

@@ -6,9 +6,11 @@ import gapwise.evidence.Study;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
 import gapwise.exchange.Warning;
+import gapwise.store.OwnerOnly;
 import gapwise.table.TableFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -64,11 +66,13 @@ public final class ImportJobs implements AutoCloseable {
   public ImportJob start(List<Upload> uploads, String who, Set<String> acknowledged)
       throws IOException {
     String id = UUID.randomUUID().toString();
-    Path own = Files.createDirectories(folder.resolve(id));
+    Path own = OwnerOnly.folders(folder.resolve(id));
     List<TableFile> files = new ArrayList<>();
     for (Upload upload : uploads) {
       Path kept = own.resolve(files.size() + ".upload");
-      Files.copy(upload.content(), kept);
+      try (OutputStream target = OwnerOnly.newFile(kept)) {
+        upload.content().transferTo(target);
+      }
       files.add(new TableFile(upload.name(), () -> Files.newInputStream(kept)));
     }
     ImportJob job = new ImportJob(id, files, own, who, new ImportState.Reading(0));
