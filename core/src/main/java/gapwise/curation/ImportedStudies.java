@@ -56,8 +56,12 @@ final class ImportedStudies implements Iterator<Write> {
 
   private Optional<Write> writeOf(Study study) {
     String json = EvidenceJson.write(study);
+    // A damaged version is never the same: importing a study again is how it is mended.
     Optional<String> before =
-        store.latest(EvidenceBase.STUDY, study.id()).flatMap(DocumentVersion::json);
+        store
+            .latest(EvidenceBase.STUDY, study.id())
+            .filter(version -> !version.damaged())
+            .flatMap(DocumentVersion::json);
     if (before.filter(json::equals).isPresent()) {
       unchanged++;
       return Optional.empty();

@@ -44,6 +44,10 @@ final class WorkbookWriter {
   private static final int NARROWEST = 9;
   private static final int WIDEST = 40;
 
+  static {
+    OwnTemporaryFiles.use();
+  }
+
   private final XSSFWorkbook book = new XSSFWorkbook();
   private final CellStyle nameStyle = book.createCellStyle();
   private final CellStyle requiredStyle = book.createCellStyle();

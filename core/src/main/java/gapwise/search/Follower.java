@@ -4,6 +4,7 @@ import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Study;
 import gapwise.store.DocumentStore;
 import gapwise.store.DocumentVersion;
+import gapwise.store.RecordDamagedException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.function.Consumer;
@@ -109,7 +110,7 @@ final class Follower {
       } else {
         writer.updateDocuments(study, ArmDocuments.of(read(version)));
       }
-    } catch (IllegalArgumentException unreadable) {
+    } catch (IllegalArgumentException | RecordDamagedException unreadable) {
       deleteUnreadable(version, study, unreadable);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -124,8 +125,7 @@ final class Follower {
     return study;
   }
 
-  private void deleteUnreadable(
-      DocumentVersion version, Term study, IllegalArgumentException unreadable) {
+  private void deleteUnreadable(DocumentVersion version, Term study, RuntimeException unreadable) {
     messages.accept(
         "The study "
             + version.id().key()

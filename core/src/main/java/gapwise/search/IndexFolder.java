@@ -1,5 +1,6 @@
 package gapwise.search;
 
+import gapwise.store.OwnerOnly;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.DirectoryStream;
@@ -57,7 +58,7 @@ final class IndexFolder {
 
   /** Starts from nothing in an emptied folder. */
   IndexWriter createAnew() throws IOException {
-    Files.createDirectories(folder);
+    OwnerOnly.folders(folder);
     requireUnused();
     try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, Files::isRegularFile)) {
       for (Path file : files) {
@@ -70,7 +71,7 @@ final class IndexFolder {
   }
 
   private void requireUnused() throws IOException {
-    try (Directory directory = FSDirectory.open(folder)) {
+    try (Directory directory = OwnerOnlyDirectory.of(folder)) {
       directory.obtainLock(IndexWriter.WRITE_LOCK_NAME).close();
     } catch (LockObtainFailedException used) {
       throw inUse(used);
@@ -78,7 +79,7 @@ final class IndexFolder {
   }
 
   private IndexWriter open(IndexWriterConfig.OpenMode mode) throws IOException {
-    Directory directory = FSDirectory.open(folder);
+    Directory directory = OwnerOnlyDirectory.of(folder);
     try {
       return new IndexWriter(
           directory,

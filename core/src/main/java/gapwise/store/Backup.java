@@ -1,34 +1,68 @@
 package gapwise.store;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
-import org.jdbi.v3.core.Handle;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.util.Optional;
 
-/** A copy of the database in one file, of one moment, while others read and write on. */
-final class Backup {
-  private Backup() {}
+/**
+ * A copy of all records of a home in one file. The home may be open, here or in another process,
+ * and be written to; it is neither locked nor changed.
+ */
+public final class Backup {
+  private final Path home;
+  private final HomeFailures words;
 
-  /** The file appears under its name only when it is whole and on the disk. */
-  static void write(Handle handle, Path target) throws IOException {
-    Path absolute = target.toAbsolutePath();
-    if (Files.exists(absolute)) {
-      throw new FileAlreadyExistsException(target.toString());
+  private Backup(Path home) {
+    this.home = home;
+    this.words = new HomeFailures(home);
+  }
+
+  /**
+   * Writes it. The file appears under its name only when the home was found sound and the copy was
+   * read back and compared.
+   *
+   * @return what was found in the copy: how many versions, up to which change
+   * @throws FileAlreadyExistsException when there is such a file: an older backup is never
+   *     overwritten
+   * @throws StoreUnusableException when there is no home, it is damaged or has lost changes, or the
+   *     file cannot be written; there is no such file then
+   */
+  public static Soundness write(Path home, Path file) throws IOException {
+    return new Backup(home).write(file);
+  }
+
+  private Soundness write(Path file) throws IOException {
+    HomeOpening.requireHome(home, Expected.A_HOME);
+    // Before the database is read: the note is never ahead of it, but may be by the time it is.
+    Optional<HomeMarker.Reached> marker = HomeMarker.read(home);
+    HomeFiles files = new HomeFiles(home);
+    Path database = files.database();
+    boolean there = Files.exists(database);
+    if (!there || Files.size(database) == 0) {
+      throw marker.isPresent() && marker.get().change() > 0
+          ? words.missing(there, marker.get())
+          : files.isDatabaseElsewhere() ? words.missing() : words.noHome();
     }
-    Path folder = absolute.getParent();
-    Files.createDirectories(folder);
-    Path unfinished = Files.createTempFile(folder, "backup", ".unfinished");
-    try {
-      handle.createUpdate("VACUUM INTO :file").bind("file", unfinished.toString()).execute();
-      try (FileChannel channel = FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
-        channel.force(true);
-      }
-      Files.move(unfinished, absolute);
-    } finally {
-      Files.deleteIfExists(unfinished);
+    return new CheckedCopy(database, home, file).write(source -> require(source, marker));
+  }
+
+  private void require(Connection source, Optional<HomeMarker.Reached> marker) throws SQLException {
+    Layout layout = Layout.of(source);
+    if (layout.newer().isPresent()) {
+      throw new StoreFailures(home).newer(layout.newer().get());
+    }
+    if (layout.isForeign()) {
+      throw words.foreign();
+    }
+    if (!layout.versions()) {
+      throw words.noHome();
+    }
+    if (marker.isPresent() && !DatabaseFile.isBackup(source)) {
+      marker.get().requireIn(source, words);
     }
   }
 }

@@ -3,11 +3,8 @@ package gapwise.store;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
-import java.util.Arrays;
-import java.util.Optional;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
-import org.flywaydb.core.api.MigrationInfo;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteDataSource;
 
@@ -42,22 +39,17 @@ final class Database {
   }
 
   /**
-   * Brings the layout up to this program's.
+   * Brings the layout up to this program's; whoever calls has made sure that it is no newer one.
    *
-   * @return the layout's number when it is a newer program's; nothing was changed then
+   * @return how many migrations were applied
    */
-  Optional<String> migrate() {
-    Flyway flyway = Flyway.configure().dataSource((DataSource) source).locations(MIGRATIONS).load();
-    Optional<String> newer =
-        Arrays.stream(flyway.info().all())
-            .filter(migration -> migration.getState().isApplied())
-            .filter(migration -> !migration.getState().isResolved())
-            .map(MigrationInfo::getVersion)
-            .map(String::valueOf)
-            .reduce((first, second) -> second);
-    if (newer.isEmpty()) {
-      flyway.migrate();
-    }
-    return newer;
+  int migrate() {
+    return Flyway.configure()
+        .dataSource((DataSource) source)
+        .locations(MIGRATIONS)
+        .javaMigrations(new ContentChecksumMigration())
+        .load()
+        .migrate()
+        .migrationsExecuted;
   }
 }

@@ -2,6 +2,7 @@ package gapwise.store;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -17,7 +18,6 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.jdbi.v3.core.JdbiException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -34,6 +34,8 @@ public final class DocumentStore implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(DocumentStore.class);
 
   private final HomeLock homeLock;
+  private final HomeOpening.Opened opened;
+  private final Path home;
   private final StoreFailures failures;
   private final Clock clock;
   private final ReadConnections readConnections;
@@ -43,13 +45,17 @@ public final class DocumentStore implements AutoCloseable {
   private final List<WriteListener> listeners = new CopyOnWriteArrayList<>();
   private volatile boolean closed;
 
-  private DocumentStore(HomeLock homeLock, Database database, StoreFailures failures, Clock clock) {
+  private DocumentStore(
+      HomeLock homeLock, HomeOpening.Opened opened, StoreFailures failures, Clock clock) {
     this.homeLock = homeLock;
+    this.opened = opened;
+    this.home = failures.home();
     this.failures = failures;
     this.clock = clock;
-    this.readConnections = new ReadConnections(database);
+    this.readConnections = new ReadConnections(opened.database());
     this.reads = Jdbi.create(readConnections);
-    this.writer = Jdbi.create(database::connect).open();
+    this.writer = Jdbi.create(opened.database()::connect).open();
+    onWrite(written -> noteReached());
   }
 
   /**
@@ -58,26 +64,53 @@ public final class DocumentStore implements AutoCloseable {
    * @param clock tells when a version is written
    */
   public static DocumentStore open(Path home, Clock clock) {
+    return open(home, clock, Expected.ANYTHING);
+  }
+
+  /**
+   * Opens the store of a home folder where it is what is expected there. A database that is gone,
+   * empty, or ends before what was acknowledged is refused, and so is one of an older layout that
+   * is damaged; nothing is changed then.
+   *
+   * @param clock tells when a version is written
+   */
+  public static DocumentStore open(Path home, Clock clock, Expected expected) {
     Objects.requireNonNull(clock, "clock");
     StoreFailures failures = new StoreFailures(home);
+    HomeOpening.requireHome(home, expected);
     HomeLock lock = lock(home, failures);
     try {
-      Database database = new Database(home);
-      failures
-          .inWords(database::migrate)
-          .ifPresent(
-              version -> {
-                throw failures.newer(version);
-              });
-      return failures.inWords(() -> new DocumentStore(lock, database, failures, clock));
+      HomeOpening.Opened opened = HomeOpening.open(home, expected, failures);
+      return failures.inWords(() -> new DocumentStore(lock, opened, failures, clock));
+    } catch (IOException unusable) {
+      throw released(lock, failures.homeUnusable(unusable));
+    } catch (SQLException failure) {
+      throw released(lock, failures.worded(failure));
     } catch (RuntimeException failure) {
-      try {
-        lock.close();
-      } catch (IOException unclosed) {
-        failure.addSuppressed(unclosed);
-      }
-      throw failure;
+      throw released(lock, failure);
     }
+  }
+
+  private static RuntimeException released(HomeLock lock, RuntimeException failure) {
+    try {
+      lock.close();
+    } catch (IOException unclosed) {
+      failure.addSuppressed(unclosed);
+    }
+    return failure;
+  }
+
+  /** Sentences for people about what was found when the home was opened; mostly none. */
+  public List<String> notices() {
+    return opened.notices();
+  }
+
+  /**
+   * Whether the database is a backup that was put in its place since the home was last open.
+   * Whatever was derived from the records, such as an index, must be made anew then.
+   */
+  public boolean wasPutBack() {
+    return opened.putBack();
   }
 
   /**
@@ -180,32 +213,52 @@ public final class DocumentStore implements AutoCloseable {
   }
 
   /**
-   * Writes a copy of the whole store into one file, of the moment of the call. It becomes a store
-   * again under the name {@code gapwise.db} in an empty home.
+   * Writes a copy of the whole store into one file, of the moment of the call, as {@link
+   * Backup#write} does.
    *
    * @throws FileAlreadyExistsException when there is such a file: an older backup is never
    *     overwritten
    */
-  public void backup(Path file) throws IOException {
+  public Soundness backup(Path file) throws IOException {
     requireOpen();
-    try (Handle handle = failures.inWords(reads::open)) {
-      Backup.write(handle, file);
-    } catch (JdbiException failure) {
-      throw failures.worded(failure);
+    return Backup.write(home, file);
+  }
+
+  /** Size of the database file, which a look at all of it takes time for. */
+  public long bytes() {
+    try {
+      return Files.size(home.resolve(Database.FILE));
+    } catch (IOException unreadable) {
+      throw failures.homeUnusable(unreadable);
     }
   }
 
-  /** Whether every page of the file is sound; reads the whole file. */
-  public boolean isSound() {
-    try {
-      return read(VersionReader::integrityCheck).equals(List.of("ok"));
-    } catch (StoreUnusableException failure) {
-      // A check that cannot even walk the file has its answer; full disks and locks are no answer.
-      if (failure.problem().code().equals(StoreFailures.DAMAGED)) {
-        return false;
-      }
-      throw failure;
+  /**
+   * Refuses to go on where the database cannot even count its versions, or some are missing from
+   * the change log. A cheap look, which reads little of the file.
+   */
+  public void requireComplete() {
+    if (!read(VersionReader::isComplete)) {
+      throw failures.damaged(soundnessCheck().run().orElseThrow());
     }
+  }
+
+  /** Refuses to go on with a file in which more than single records was found damaged. */
+  public void requireIntact(Soundness found) {
+    if (!found.structure().isEmpty()) {
+      throw failures.damaged(found);
+    }
+  }
+
+  /** A look at every page and every record, not begun yet. */
+  public SoundnessCheck soundnessCheck() {
+    requireOpen();
+    return new SoundnessCheck(home.resolve(Database.FILE), failures);
+  }
+
+  /** Whether every page and every record of the file is sound; reads the whole file. */
+  public boolean isSound() {
+    return soundnessCheck().run().orElseThrow().isSound();
   }
 
   /** Waits for a write that is under way, then lets go of the home. May be called again. */
@@ -226,6 +279,7 @@ public final class DocumentStore implements AutoCloseable {
             writer.close();
             return null;
           });
+      opened.marker().close();
       homeLock.close();
     } catch (SQLException | IOException failure) {
       throw failures.worded(failure);
@@ -251,6 +305,16 @@ public final class DocumentStore implements AutoCloseable {
             throw failures.worded(failure);
           }
         });
+  }
+
+  /** Notes beside the database how far it has come, so that what it may lose later is missed. */
+  private void noteReached() {
+    try {
+      opened.marker().set(read(handle -> HomeMarker.Reached.last(handle)));
+    } catch (IOException unwritten) {
+      // The records are safe, and a note that is behind them harms nothing.
+      return;
+    }
   }
 
   /**

@@ -13,7 +13,9 @@ import java.util.Optional;
  * @param when when it was written, to the millisecond
  * @param who who wrote it
  * @param why the reason they gave
- * @param json the content; empty when this version deletes the document
+ * @param json the content; empty when this version deletes the document. Asking for it throws
+ *     {@link RecordDamagedException} when the version is damaged.
+ * @param damaged whether what stands in the file is not what was written
  */
 public record DocumentVersion(
     DocumentId id,
@@ -22,7 +24,8 @@ public record DocumentVersion(
     Instant when,
     String who,
     String why,
-    Optional<String> json) {
+    Optional<String> json,
+    boolean damaged) {
   public DocumentVersion {
     Objects.requireNonNull(id, "id");
     Objects.requireNonNull(when, "when");
@@ -35,8 +38,28 @@ public record DocumentVersion(
     }
   }
 
+  /** A version that is as it was written. */
+  public DocumentVersion(
+      DocumentId id,
+      int version,
+      long change,
+      Instant when,
+      String who,
+      String why,
+      Optional<String> json) {
+    this(id, version, change, when, who, why, json, false);
+  }
+
+  @Override
+  public Optional<String> json() {
+    if (damaged) {
+      throw new RecordDamagedException(id, version);
+    }
+    return json;
+  }
+
   /** Whether this version says that the document is no more. */
   public boolean isDeletion() {
-    return json.isEmpty();
+    return !damaged && json.isEmpty();
   }
 }

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Optional;
@@ -14,7 +13,7 @@ import java.util.Optional;
  * process ends, however it ends; the empty file stays.
  */
 final class HomeLock implements AutoCloseable {
-  private static final String FILE = "gapwise.lock";
+  static final String FILE = "gapwise.lock";
 
   private final FileChannel channel;
 
@@ -24,9 +23,9 @@ final class HomeLock implements AutoCloseable {
 
   /** The lock on a home, made if it is not there; empty when someone else has it. */
   static Optional<HomeLock> of(Path home) throws IOException {
-    Files.createDirectories(home);
+    OwnerOnly.folders(home);
     FileChannel channel =
-        FileChannel.open(home.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        OwnerOnly.open(home.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
     try {
       FileLock lock = channel.tryLock();
       if (lock != null) {

@@ -1,19 +1,29 @@
 package gapwise.store;
 
 import gapwise.problem.Problem;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.function.Supplier;
 import org.flywaydb.core.api.FlywayException;
 import org.jdbi.v3.core.JdbiException;
+import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
 
-/** Words for what a database file can suffer. */
+/**
+ * Words for what a database file can suffer.
+ *
+ * @param home the home, or the file, that it is about
+ */
 record StoreFailures(Path home) {
   static final String DAMAGED = "store-damaged";
 
   /** Extended result codes hold the primary one in their lowest byte (sqlite.org/rescode.html). */
   private static final int PRIMARY = 0xFF;
+
+  /** Room that the database's own index of its log may need. */
+  private static final long LEAST_ROOM_BYTES = 64 * 1024;
 
   /** Does some work with the database; its failures come out in words, all others untouched. */
   <T> T inWords(Supplier<T> work) {
@@ -28,6 +38,12 @@ record StoreFailures(Path home) {
   StoreUnusableException worded(Exception failure) {
     SQLiteErrorCode code = SQLiteErrorCode.UNKNOWN_ERROR;
     for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof StoreUnusableException told) {
+        return told;
+      }
+      if (cause instanceof NativeLibraryNotFoundException) {
+        return new StoreUnusableException(problem("store-failed", NO_ROOM_FOR_LIBRARY), failure);
+      }
       if (cause instanceof SQLException sql && sql.getErrorCode() != 0) {
         code = SQLiteErrorCode.getErrorCode(sql.getErrorCode());
       }
@@ -58,19 +74,29 @@ record StoreFailures(Path home) {
         cause);
   }
 
+  /** Findings of a check, with what to do. */
+  StoreUnusableException damaged(Soundness found) {
+    return unusable(DAMAGED, found.told() + " " + KEEP_AND_RESTORE);
+  }
+
+  private static final String KEEP_AND_RESTORE =
+      "Keep a copy of the home as it is, then put the last sound backup back by the command"
+          + " restore.";
+
+  private static final String NO_ROOM_FOR_LIBRARY =
+      "The database cannot be opened, for its library could not be unpacked into the folder of"
+          + " temporary files, "
+          + System.getProperty("java.io.tmpdir")
+          + ". Make room there, and check that the user who runs the program may write to it.";
+
   private Problem problem(SQLiteErrorCode code) {
     SQLiteErrorCode primary = SQLiteErrorCode.getErrorCode(code.code & PRIMARY);
     return switch (primary) {
       case SQLITE_CORRUPT, SQLITE_NOTADB ->
-          problem(
-              DAMAGED,
-              "The file "
-                  + Database.FILE
-                  + " is damaged. Keep a copy of the home as it is, then put the last backup in the"
-                  + " place of that file, removing the -wal and -shm files beside it.");
-      case SQLITE_FULL ->
-          problem(
-              "disk-full", "The disk is full, so nothing was written. Make room and try again.");
+          problem(DAMAGED, "The file " + Database.FILE + " is damaged. " + KEEP_AND_RESTORE);
+      case SQLITE_FULL -> diskFull();
+      // Told so when there was not even room for the index of the log.
+      case SQLITE_IOERR -> hasRoom() ? failed(code) : diskFull();
       case SQLITE_READONLY, SQLITE_CANTOPEN, SQLITE_PERM ->
           problem(
               "home-unusable",
@@ -84,16 +110,32 @@ record StoreFailures(Path home) {
               "Another program holds the file "
                   + Database.FILE
                   + " locked. Close whatever has it open and try again.");
-      default ->
-          problem(
-              "store-failed",
-              "The database reported "
-                  + code
-                  + "; what was being done was undone. Try again; if it comes back, check the disk.");
+      default -> failed(code);
     };
   }
 
-  private StoreUnusableException unusable(String code, String message) {
+  private Problem failed(SQLiteErrorCode code) {
+    return problem(
+        "store-failed",
+        "The database reported "
+            + code
+            + "; what was being done was undone. Try again; if it comes back, check the disk.");
+  }
+
+  private Problem diskFull() {
+    return problem(
+        "disk-full", "The disk is full, so nothing was written. Make room and try again.");
+  }
+
+  private boolean hasRoom() {
+    try {
+      return Files.getFileStore(home).getUsableSpace() >= LEAST_ROOM_BYTES;
+    } catch (IOException unknown) {
+      return true;
+    }
+  }
+
+  StoreUnusableException unusable(String code, String message) {
     return new StoreUnusableException(problem(code, message));
   }
 

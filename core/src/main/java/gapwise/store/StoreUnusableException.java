@@ -3,7 +3,7 @@ package gapwise.store;
 import gapwise.problem.Problem;
 
 /** The store cannot do its work, and a person has to act: the problem says what and how. */
-public final class StoreUnusableException extends RuntimeException {
+public sealed class StoreUnusableException extends RuntimeException permits RecordDamagedException {
   private static final long serialVersionUID = 1L;
 
   private final transient Problem problem;
@@ -17,7 +17,11 @@ public final class StoreUnusableException extends RuntimeException {
     this(problem, null);
   }
 
-  /** Codes: store-in-use, store-damaged, store-newer, disk-full, home-unusable, store-failed. */
+  /**
+   * Codes: store-in-use, store-damaged, record-damaged, store-missing, store-emptied, store-behind,
+   * store-other, store-foreign, store-newer, no-home, no-backup, file-unusable, disk-full,
+   * home-unusable, store-failed.
+   */
   public Problem problem() {
     return problem;
   }

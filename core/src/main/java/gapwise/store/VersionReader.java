@@ -1,8 +1,10 @@
 package gapwise.store;
 
+import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -11,7 +13,8 @@ import org.jdbi.v3.core.Handle;
 /** The questions that are asked of the versions, each one statement. */
 final class VersionReader {
   private static final String SELECT =
-      "SELECT kind, document_key, version, change_number, written_at, written_by, reason, content"
+      "SELECT kind, document_key, version, change_number, written_at, written_by, reason, content,"
+          + " content_sha256"
           + " FROM document_version AS this WHERE ";
   private static final String OF_DOCUMENT = "kind = :kind AND document_key = :key";
 
@@ -86,28 +89,46 @@ final class VersionReader {
         .one();
   }
 
+  /** Whether there are as many versions as the change log counts. */
+  static boolean isComplete(Handle handle) {
+    return handle
+        .createQuery("SELECT COUNT(*) = COALESCE(MAX(change_number), 0) FROM document_version")
+        .mapTo(Boolean.class)
+        .one();
+  }
+
   static Optional<Instant> changedAt(Handle handle, long change) {
     return handle
         .createQuery("SELECT written_at FROM document_version WHERE change_number = :change")
         .bind("change", change)
         .mapTo(String.class)
         .findOne()
-        .map(Instant::parse);
-  }
-
-  /** What is wrong with the file; the one word "ok" when nothing is. */
-  static List<String> integrityCheck(Handle handle) {
-    return handle.createQuery("PRAGMA integrity_check").mapTo(String.class).list();
+        .flatMap(VersionReader::instant);
   }
 
   private static DocumentVersion version(ResultSet row) throws SQLException {
+    byte[] content = row.getBytes(8);
+    String checksum = row.getString(9);
+    Optional<Instant> when = instant(row.getString(5));
+    boolean changed =
+        checksum != null && (content == null || !checksum.equals(Checksum.of(content)));
     return new DocumentVersion(
         new DocumentId(row.getString(1), row.getString(2)),
         row.getInt(3),
         row.getLong(4),
-        Instant.parse(row.getString(5)),
+        when.orElse(Instant.EPOCH),
         row.getString(6),
         row.getString(7),
-        Optional.ofNullable(row.getString(8)));
+        Optional.ofNullable(content).map(bytes -> new String(bytes, StandardCharsets.UTF_8)),
+        changed || when.isEmpty());
+  }
+
+  /** Empty where what stands there is no time, as damage leaves it. */
+  static Optional<Instant> instant(String text) {
+    try {
+      return Optional.of(Instant.parse(String.valueOf(text)));
+    } catch (DateTimeParseException damaged) {
+      return Optional.empty();
+    }
   }
 }

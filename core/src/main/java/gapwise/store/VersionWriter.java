@@ -1,5 +1,6 @@
 package gapwise.store;
 
+import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
@@ -21,7 +22,7 @@ final class VersionWriter implements AutoCloseable {
           + " WHERE kind = ? AND document_key = ? ORDER BY version DESC LIMIT 1";
   private static final String INSERT =
       "INSERT INTO document_version (change_number, kind, document_key, version, written_at,"
-          + " written_by, reason, content) VALUES (?, ?, ?, ?, ?, ?, ?, ?)";
+          + " written_by, reason, content, content_sha256) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)";
 
   private final PreparedStatement lastVersion;
   private final PreparedStatement insert;
@@ -87,9 +88,14 @@ final class VersionWriter implements AutoCloseable {
     insert.setString(6, stamp.who());
     insert.setString(7, stamp.why());
     insert.setString(8, write.json().orElse(null));
+    insert.setString(9, write.json().map(VersionWriter::checksum).orElse(null));
     insert.executeUpdate();
     lastChange++;
     count++;
+  }
+
+  private static String checksum(String json) {
+    return Checksum.of(json.getBytes(StandardCharsets.UTF_8));
   }
 
   @Override

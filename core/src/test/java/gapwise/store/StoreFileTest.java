@@ -38,9 +38,9 @@ class StoreFileTest {
         "UPDATE document_version SET written_by = 'other' WHERE version = 1",
         "DELETE FROM document_version",
         "DELETE FROM document_version WHERE change_number = 2",
-        "INSERT OR REPLACE INTO document_version VALUES (1, 'study', 'S0', 1, '', '', '', '{}')",
-        "INSERT INTO document_version VALUES (9, 'study', 'S9', 1, '', '', '', '{}')",
-        "INSERT INTO document_version VALUES (4, 'study', 'S0', 5, '', '', '', '{}')"
+        "INSERT OR REPLACE INTO document_version VALUES (1, 'study', 'S0', 1, '', '', '', '{}', NULL)",
+        "INSERT INTO document_version VALUES (9, 'study', 'S9', 1, '', '', '', '{}', NULL)",
+        "INSERT INTO document_version VALUES (4, 'study', 'S0', 5, '', '', '', '{}', NULL)"
       })
   void theDatabaseItselfRefusesToChangeHistory(String statement) throws SQLException {
     writeThree();

@@ -6,6 +6,7 @@ import gapwise.server.cli.ExportCommand;
 import gapwise.server.cli.Failure;
 import gapwise.server.cli.ImportCommand;
 import gapwise.server.cli.ReindexCommand;
+import gapwise.server.cli.RestoreCommand;
 import gapwise.server.cli.RunCommand;
 import gapwise.server.cli.ServeCommand;
 import gapwise.server.cli.Version;
@@ -29,7 +30,8 @@ import picocli.CommandLine.Spec;
       ImportCommand.class,
       ExportCommand.class,
       ReindexCommand.class,
-      BackupCommand.class
+      BackupCommand.class,
+      RestoreCommand.class
     })
 public final class Gapwise implements Callable<Integer> {
   private static final int NOTHING_ASKED = 2;

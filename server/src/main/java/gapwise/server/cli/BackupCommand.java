@@ -1,6 +1,7 @@
 package gapwise.server.cli;
 
-import gapwise.server.home.Home;
+import gapwise.store.Backup;
+import gapwise.store.Soundness;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Path;
@@ -13,24 +14,26 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "backup",
     description =
-        "Write a copy of all records, with their history, into one new file. Put it as gapwise.db"
-            + " into an empty folder to use it again.",
+        "Write a copy of all records, with their history, into one new file, and check it. The"
+            + " server may go on meanwhile. Put it back by the command restore.",
     mixinStandardHelpOptions = true)
 public final class BackupCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "New file.")
   private Path file;
 
-  @Mixin private HomeOption home;
+  @Mixin private ExistingHomeOption home;
 
   @Override
   public Integer call() throws IOException {
-    try (Home open = home.open()) {
-      open.backup(file);
+    Soundness copied;
+    try {
+      copied = Backup.write(home.folder, file);
     } catch (FileAlreadyExistsException there) {
       System.err.println(file + " is there already; an older backup is never overwritten.");
       return Exit.WRONG;
     }
-    System.err.println("All records written to " + file + ".");
+    System.err.println("All records written to " + file + ", read back and found equal:");
+    System.err.println(CheckedRecords.told(copied));
     return Exit.DONE;
   }
 }

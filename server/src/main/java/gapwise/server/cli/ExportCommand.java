@@ -4,11 +4,11 @@ import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
+import gapwise.store.OwnerOnly;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -25,7 +25,7 @@ public final class ExportCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FILE", description = "New file, ending in .xlsx.")
   private Path file;
 
-  @Mixin private HomeOption home;
+  @Mixin private ExistingHomeOption home;
 
   @Override
   public Integer call() throws IOException {
@@ -38,7 +38,7 @@ public final class ExportCommand implements Callable<Integer> {
         Hold hold = open.hold()) {
       hold.evidence().studies().forEach(kept -> studies.add(kept.study()));
     }
-    try (OutputStream target = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW)) {
+    try (OutputStream target = OwnerOnly.newFile(file)) {
       Export.workbook(studies, target);
     }
     System.err.println(studies.size() + " studies written to " + file + ".");

@@ -3,6 +3,10 @@ package gapwise.server.cli;
 import gapwise.problem.WrongInputException;
 import gapwise.store.StoreUnusableException;
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.NoSuchFileException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
@@ -20,8 +24,16 @@ public final class Failure {
       wrong.problems().forEach(problem -> System.err.println(problem.line()));
       return Exit.WRONG;
     }
-    if (failure instanceof StoreUnusableException || failure instanceof IOException) {
+    if (failure instanceof StoreUnusableException) {
       System.err.println(failure.getMessage());
+      return Exit.BROKE_OFF;
+    }
+    if (failure instanceof IOException file) {
+      System.err.println(words(file));
+      return Exit.BROKE_OFF;
+    }
+    if (failure instanceof UncheckedIOException unchecked) {
+      System.err.println(unchecked.getMessage() + ": " + words(unchecked.getCause()));
       return Exit.BROKE_OFF;
     }
     if (String.valueOf(failure.getMessage()).contains("Port already in use")) {
@@ -30,5 +42,19 @@ public final class Failure {
     }
     LOG.error("{} broke off", command.getCommandName(), failure);
     return Exit.BROKE_OFF;
+  }
+
+  /** The libraries often say no more than the name of the file. */
+  private static String words(IOException failure) {
+    if (failure instanceof AccessDeniedException denied) {
+      return denied.getFile() + " may not be read or written by the user who runs the program.";
+    }
+    if (failure instanceof NoSuchFileException absent) {
+      return absent.getFile() + " is not there.";
+    }
+    if (failure instanceof FileAlreadyExistsException there) {
+      return there.getFile() + " is there already and is in the way; move it somewhere else.";
+    }
+    return String.valueOf(failure.getMessage());
   }
 }

@@ -11,7 +11,7 @@ import picocli.CommandLine.Mixin;
     description = "Build the search index anew from the records.",
     mixinStandardHelpOptions = true)
 public final class ReindexCommand implements Callable<Integer> {
-  @Mixin private HomeOption home;
+  @Mixin private ExistingHomeOption home;
 
   @Override
   public Integer call() {

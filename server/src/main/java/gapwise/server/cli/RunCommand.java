@@ -60,7 +60,7 @@ public final class RunCommand implements Callable<Integer> {
     if (home.isEmpty()) {
       return runAll(Runner.withoutEvidence(), Optional.empty());
     }
-    try (Home open = Home.open(home.get(), Clock.systemUTC());
+    try (Home open = Home.openExisting(home.get(), Clock.systemUTC());
         Hold hold = open.hold()) {
       return runAll(hold.evidence().answers().runner(), Optional.of(hold.evidence()));
     }

@@ -2,10 +2,12 @@ package gapwise.server.home;
 
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.StudiesAt;
+import gapwise.search.IndexTrace;
 import gapwise.search.SearchSnapshot;
 import gapwise.search.StudyIndex;
 import gapwise.store.DocumentStore;
-import java.io.IOException;
+import gapwise.store.Expected;
+import gapwise.store.Soundness;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -20,25 +22,49 @@ import org.slf4j.LoggerFactory;
 public final class Home implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Home.class);
 
+  private final HomeSoundness soundness;
   private final Path folder;
   private final DocumentStore store;
   private final EvidenceBase base;
   private final StudyIndex index;
   private volatile Optional<Evidence> shown = Optional.empty();
 
-  private Home(Path folder, DocumentStore store) {
+  private Home(Path folder, DocumentStore store, HomeSoundness soundness) {
     this.folder = folder;
     this.store = store;
+    this.soundness = soundness;
     this.base = new EvidenceBase(store);
     this.index =
         StudyIndex.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info, this::show);
+    if (store.wasPutBack()) {
+      // It may have been made from records that were damaged, which no number of a change tells.
+      index.rebuild();
+    }
   }
 
   /** Opens a home folder, making it when it is not there. */
   public static Home open(Path folder, Clock clock) {
-    DocumentStore store = DocumentStore.open(folder, clock);
+    return open(folder, clock, Expected.ANYTHING);
+  }
+
+  /** Opens a home folder that was made before; makes none. */
+  public static Home openExisting(Path folder, Clock clock) {
+    return open(folder, clock, Expected.A_HOME);
+  }
+
+  private static Home open(Path folder, Clock clock, Expected expected) {
+    Path indexFolder = folder.resolve("index");
+    DocumentStore store =
+        DocumentStore.open(folder, clock, expected.withChange(IndexTrace.lastChange(indexFolder)));
     try {
-      return new Home(folder, store);
+      store.notices().forEach(LOG::warn);
+      HomeSoundness soundness = HomeSoundness.of(store);
+      try {
+        return new Home(folder, store, soundness);
+      } catch (RuntimeException failure) {
+        soundness.close();
+        throw failure;
+      }
     } catch (RuntimeException failure) {
       store.close();
       throw failure;
@@ -92,9 +118,12 @@ public final class Home implements AutoCloseable {
                     + " tried again by itself. Make room on the disk, or see the log of the server.");
   }
 
-  /** Writes a copy of all records into one new file. */
-  public void backup(Path file) throws IOException {
-    store.backup(file);
+  /**
+   * What the look at all pages and records of the database found; empty while it is under way,
+   * which with a large one goes on after the opening.
+   */
+  public Optional<Soundness> soundness() {
+    return soundness.found();
   }
 
   /** Builds the index anew from the records. */
@@ -105,6 +134,7 @@ public final class Home implements AutoCloseable {
   @Override
   public void close() {
     shown = Optional.empty();
+    soundness.close();
     index.close();
     store.close();
   }

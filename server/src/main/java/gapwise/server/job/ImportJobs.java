@@ -9,10 +9,12 @@ import gapwise.exchange.Imported;
 import gapwise.exchange.Warning;
 import gapwise.server.admission.BusyException;
 import gapwise.server.admission.FullDisk;
+import gapwise.store.OwnerOnly;
 import gapwise.store.StoreUnusableException;
 import gapwise.table.TableFile;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -94,7 +96,7 @@ public final class ImportJobs implements AutoCloseable {
     makeRoom(id, uploads.stream().mapToLong(Upload::size).sum());
     List<TableFile> files;
     try {
-      files = kept(uploads, Files.createDirectories(own));
+      files = kept(uploads, OwnerOnly.folders(own));
     } catch (IOException unkept) {
       forget(id, own);
       if (FullDisk.causes(unkept)) {
@@ -112,7 +114,9 @@ public final class ImportJobs implements AutoCloseable {
     List<TableFile> files = new ArrayList<>();
     for (Upload upload : uploads) {
       Path kept = own.resolve(files.size() + ".upload");
-      Files.copy(upload.content(), kept);
+      try (OutputStream target = OwnerOnly.newFile(kept)) {
+        upload.content().transferTo(target);
+      }
       files.add(new TableFile(upload.name(), () -> Files.newInputStream(kept)));
     }
     return files;

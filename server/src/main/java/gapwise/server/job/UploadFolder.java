@@ -1,5 +1,6 @@
 package gapwise.server.job;
 
+import gapwise.store.OwnerOnly;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileVisitResult;
@@ -7,19 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.nio.file.attribute.PosixFilePermission;
-import java.util.Set;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /** The folder in which uploads lie until they are stored or given up. */
 public final class UploadFolder {
   private static final Logger LOG = LoggerFactory.getLogger(UploadFolder.class);
-  private static final Set<PosixFilePermission> OWNER_ALONE =
-      Set.of(
-          PosixFilePermission.OWNER_READ,
-          PosixFilePermission.OWNER_WRITE,
-          PosixFilePermission.OWNER_EXECUTE);
 
   private UploadFolder() {}
 
@@ -31,10 +25,7 @@ public final class UploadFolder {
    */
   public static Path prepared(Path folder) {
     try {
-      Files.createDirectories(folder);
-      if (Files.getFileStore(folder).supportsFileAttributeView("posix")) {
-        Files.setPosixFilePermissions(folder, OWNER_ALONE);
-      }
+      OwnerOnly.folders(folder);
       clear(folder);
       return folder;
     } catch (IOException unmade) {

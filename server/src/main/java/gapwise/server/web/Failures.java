@@ -7,6 +7,8 @@ import gapwise.server.admission.BusyException;
 import gapwise.server.admission.FullDisk;
 import gapwise.server.api.ProblemDetails;
 import gapwise.server.page.ErrorPage;
+import gapwise.store.RecordDamagedException;
+import gapwise.store.StoreUnusableException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
@@ -34,6 +36,7 @@ final class Failures {
 
   void addTo(RoutesConfig routes) {
     routes.exception(WrongInputException.class, this::wrongInput);
+    routes.exception(StoreUnusableException.class, this::unusable);
     routes.exception(HttpResponseException.class, this::refused);
     routes.exception(WorkStoppedException.class, this::stopped);
     routes.exception(BusyException.class, this::busy);
@@ -46,6 +49,16 @@ final class Failures {
         HttpStatus.UNPROCESSABLE_CONTENT,
         "What was asked cannot be done as it stands.",
         wrong.problems());
+  }
+
+  /** Where the home lies is nobody's business but the log's; which record is damaged is. */
+  private void unusable(StoreUnusableException failure, Context context) {
+    LOG.error("{} {}: {}", context.method(), context.path(), failure.getMessage());
+    answer(
+        context,
+        HttpStatus.SERVICE_UNAVAILABLE,
+        failure.problem().message(),
+        failure instanceof RecordDamagedException ? List.of(failure.problem()) : List.of());
   }
 
   private void refused(HttpResponseException refusal, Context context) {

@@ -1,0 +1,132 @@
+package gapwise.store;
+
+import gapwise.problem.Problem;
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
+
+/**
+ * A copy of a database file in one file, of one moment, while others read and write on. The copy
+ * appears under its name only when the source was found sound, the copy was read back and found
+ * sound and equal to it, and all of it is on the disk.
+ */
+final class CheckedCopy {
+  private final Path source;
+  private final StoreFailures ofSource;
+  private final StoreFailures ofTarget;
+
+  /**
+   * @param named what the source is called in messages: the home it belongs to, or the file itself
+   */
+  CheckedCopy(Path source, Path named, Path target) {
+    this.source = source;
+    this.ofSource = new StoreFailures(named);
+    this.ofTarget = new StoreFailures(target);
+  }
+
+  /** What must hold for a source, besides that it is sound. */
+  @FunctionalInterface
+  interface Requirement {
+    void check(Connection source) throws SQLException;
+  }
+
+  /**
+   * Writes it.
+   *
+   * @return what was found in the copy
+   * @throws FileAlreadyExistsException when there is such a file
+   */
+  Soundness write(Requirement requirement) throws IOException {
+    Path target = ofTarget.home().toAbsolutePath();
+    if (Files.exists(target)) {
+      throw new FileAlreadyExistsException(ofTarget.home().toString());
+    }
+    try {
+      return write(target, requirement);
+    } catch (IOException unwritable) {
+      throw new StoreUnusableException(
+          new Problem(
+              ofTarget.home().toString(),
+              "file-unusable",
+              "The file cannot be written. Check that its folder is there, that there is room, and"
+                  + " that you may write to it."),
+          unwritable);
+    }
+  }
+
+  private Soundness write(Path target, Requirement requirement) throws IOException {
+    OwnerOnly.folders(target.getParent());
+    try (Unfinished unfinished = Unfinished.of(target)) {
+      SoundnessCheck.Found original = copy(requirement, unfinished.file());
+      Soundness copied = compared(original, unfinished.file());
+      flush(unfinished.file(), StandardOpenOption.WRITE);
+      Files.move(unfinished.file(), target);
+      flushFolder(target.getParent());
+      return copied;
+    }
+  }
+
+  private SoundnessCheck.Found copy(Requirement requirement, Path unfinished) {
+    try (Connection connection = DatabaseFile.connect(source)) {
+      requirement.check(connection);
+      SoundnessCheck.Found found = SoundnessCheck.of(connection, Long.MAX_VALUE, () -> false);
+      if (!found.soundness().isSound()) {
+        throw ofSource.damaged(found.soundness());
+      }
+      copyInto(connection, unfinished);
+      return found;
+    } catch (SQLException failure) {
+      throw ofSource.worded(failure);
+    }
+  }
+
+  private void copyInto(Connection connection, Path unfinished) {
+    try (PreparedStatement copy = connection.prepareStatement("VACUUM INTO ?")) {
+      copy.setString(1, unfinished.toString());
+      copy.executeUpdate();
+    } catch (SQLException failure) {
+      throw ofTarget.worded(failure);
+    }
+  }
+
+  /** Reads the copy back; it may have gone on since the original was read, but not otherwise. */
+  private Soundness compared(SoundnessCheck.Found original, Path unfinished) {
+    try (Connection connection = DatabaseFile.connect(unfinished)) {
+      DatabaseFile.setBackup(connection, true);
+      SoundnessCheck.Found copied =
+          SoundnessCheck.of(connection, original.soundness().lastChange(), () -> false);
+      boolean same = copied.digest().equals(original.digest());
+      if (!copied.soundness().isSound() || !same) {
+        throw ofTarget.unusable(
+            "file-unusable",
+            "What was written there does not read back as it was. "
+                + (same ? copied.soundness().told() : "Records differ.")
+                + " Check that disk, and write to another.");
+      }
+      return copied.soundness();
+    } catch (SQLException failure) {
+      throw ofTarget.worded(failure);
+    }
+  }
+
+  private static void flush(Path path, StandardOpenOption how) throws IOException {
+    try (FileChannel channel = FileChannel.open(path, how)) {
+      channel.force(true);
+    }
+  }
+
+  /** The new name itself; not every system lets a folder be flushed, and then it looks after it. */
+  static void flushFolder(Path folder) {
+    try {
+      flush(folder, StandardOpenOption.READ);
+    } catch (IOException unsupported) {
+      return;
+    }
+  }
+}
