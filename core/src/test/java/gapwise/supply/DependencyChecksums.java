@@ -117,8 +117,7 @@ public final class DependencyChecksums {
   private static List<String> changed(String path, String expected, String found) {
     return expected.equals(found)
         ? List.of()
-        : List.of(
-            named(path) + ": changed; its SHA-256 is " + found + ", and was " + expected + " once");
+        : List.of(named(path) + ": changed; expected SHA-256 " + expected + ", found " + found);
   }
 
   private SortedMap<String, String> listed() throws IOException {
