@@ -93,7 +93,7 @@ public final class ImportJobs implements AutoCloseable {
     List<TableFile> files;
     try {
       files = kept(uploads, Files.createDirectories(own));
-    } catch (IOException unkept) {
+    } catch (IOException | RuntimeException unkept) {
       forget(id, own);
       if (FullDisk.causes(unkept)) {
         throw new BusyException(FullDisk.SECONDS, FullDisk.WORDS);
