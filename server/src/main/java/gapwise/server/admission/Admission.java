@@ -101,7 +101,7 @@ public final class Admission implements AutoCloseable {
   private void watched(Lane lane, Handler handler, Context context) throws Exception {
     WatchedEndPoint end = context.attribute(BodyFirst.END_POINT);
     try (Departures.Watch watch = departures.watch(end)) {
-      Seats.Outcome outcome = seats.get(lane).take(bounds.waiting(), watch::gone);
+      Seats.Outcome outcome = seats.get(lane).take(bounds.waiting(), watch::whenGone);
       if (outcome == Seats.Outcome.BUSY) {
         throw new BusyException(lane.retryAfterSeconds(), BUSY);
       }

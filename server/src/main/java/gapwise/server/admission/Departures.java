@@ -1,7 +1,6 @@
 package gapwise.server.admission;
 
 import java.time.Duration;
-import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
@@ -59,7 +58,7 @@ final class Departures implements AutoCloseable {
   final class Watch implements AutoCloseable {
     private final WatchedEndPoint end;
     private boolean gone;
-    private Optional<Runnable> told = Optional.empty();
+    private Runnable told = () -> {};
 
     private Watch(WatchedEndPoint end) {
       this.end = end;
@@ -67,20 +66,23 @@ final class Departures implements AutoCloseable {
 
     private void look() {
       if (end.peerGone()) {
-        synchronized (this) {
-          gone = true;
-          told.ifPresent(Runnable::run);
-        }
+        leave();
       }
     }
 
-    synchronized boolean gone() {
-      return gone;
+    private synchronized void leave() {
+      if (!gone) {
+        gone = true;
+        told.run();
+      }
     }
 
-    /** Says what to do when nobody waits any more; done at once where that is so already. */
+    /**
+     * Says what to do when nobody waits any more, in place of what was said before; done at once
+     * where that is so already.
+     */
     synchronized void whenGone(Runnable action) {
-      told = Optional.of(action);
+      told = action;
       if (gone) {
         action.run();
       }

@@ -3,8 +3,9 @@ package gapwise.server.admission;
 import java.time.Duration;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
 /**
  * Places to compute at, with a short queue before them in the order of coming. Safe for use by many
@@ -34,35 +35,51 @@ final class Seats {
   /**
    * Waits for a seat, which must be given back by {@link #leave}.
    *
-   * @param gone whether nobody waits for the answer any more
+   * @param whenGone takes what is done, by any thread, when nobody waits for the answer any more; a
+   *     later action takes the place of an earlier one
    */
-  Outcome take(Duration patience, BooleanSupplier gone) {
-    if (free.tryAcquire()) {
-      return Outcome.SEATED;
-    }
-    if (waiting.incrementAndGet() > queue) {
-      waiting.decrementAndGet();
-      return Outcome.BUSY;
-    }
+  Outcome take(Duration patience, Consumer<Runnable> whenGone) {
     try {
-      return queued(System.nanoTime() + patience.toNanos(), gone);
+      // With a time, if only of nothing, nobody passes those who wait already.
+      if (free.tryAcquire(0, TimeUnit.NANOSECONDS)) {
+        return Outcome.SEATED;
+      }
+      try {
+        return waiting.incrementAndGet() > queue ? Outcome.BUSY : queued(patience, whenGone);
+      } finally {
+        waiting.decrementAndGet();
+      }
     } catch (InterruptedException stopped) {
       Thread.currentThread().interrupt();
       return Outcome.BUSY;
-    } finally {
-      waiting.decrementAndGet();
     }
   }
 
-  private Outcome queued(long end, BooleanSupplier gone) throws InterruptedException {
-    while (!gone.getAsBoolean()) {
-      long left = end - System.nanoTime();
-      if (left <= 0) {
-        return Outcome.BUSY;
+  private Outcome queued(Duration patience, Consumer<Runnable> whenGone)
+      throws InterruptedException {
+    Thread waiter = Thread.currentThread();
+    AtomicBoolean left = new AtomicBoolean();
+    whenGone.accept(
+        () -> {
+          left.set(true);
+          waiter.interrupt();
+        });
+    boolean seated = false;
+    try {
+      seated = free.tryAcquire(patience.toNanos(), TimeUnit.NANOSECONDS);
+    } catch (InterruptedException woken) {
+      if (!left.get()) {
+        throw woken;
       }
-      if (free.tryAcquire(Math.min(left, Departures.LOOK.toNanos()), TimeUnit.NANOSECONDS)) {
-        return Outcome.SEATED;
-      }
+    } finally {
+      whenGone.accept(() -> {});
+    }
+    if (!left.get()) {
+      return seated ? Outcome.SEATED : Outcome.BUSY;
+    }
+    Thread.interrupted(); // it may have come after the seat
+    if (seated) {
+      leave();
     }
     return Outcome.LEFT;
   }

@@ -97,7 +97,7 @@ public final class ImportJobs implements AutoCloseable {
     List<TableFile> files;
     try {
       files = kept(uploads, OwnerOnly.folders(own));
-    } catch (IOException unkept) {
+    } catch (IOException | RuntimeException unkept) {
       forget(id, own);
       if (FullDisk.causes(unkept)) {
         throw new BusyException(FullDisk.SECONDS, FullDisk.WORDS);
