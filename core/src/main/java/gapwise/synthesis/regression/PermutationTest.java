@@ -1,5 +1,6 @@
 package gapwise.synthesis.regression;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.pooling.EffectSample;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -50,13 +51,17 @@ public record PermutationTest(
     double[] seen = statistics(sample, design, settings);
     long[] asFar = new long[seen.length];
     long taken = 0;
+    Work work = Work.current();
     List<List<Integer>> batch = arrangements.next(BATCH);
     while (!batch.isEmpty()) {
       List<List<Integer>> now = batch;
       List<boolean[]> found =
           IntStream.range(0, now.size())
               .parallel()
-              .mapToObj(i -> asFar(seen, statistics(sample, design.at(now.get(i)), settings)))
+              .mapToObj(
+                  i ->
+                      work.join(
+                          () -> asFar(seen, statistics(sample, design.at(now.get(i)), settings))))
               .toList();
       for (boolean[] one : found) {
         for (int j = 0; j < one.length; j++) {
@@ -83,6 +88,7 @@ public record PermutationTest(
   /** Each coefficient over its standard error, and the statistic of all moderators. */
   private static double[] statistics(
       EffectSample sample, Design design, RegressionSettings settings) {
+    Work.check();
     double[] statistics = new double[design.columns() + 1];
     Arrays.fill(statistics, Double.POSITIVE_INFINITY);
     Regression.estimate(sample, design, settings)

@@ -3,6 +3,9 @@ package gapwise.server.api;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
 import gapwise.answer.Edition;
+import gapwise.budget.Budget;
+import gapwise.budget.Work;
+import gapwise.budget.WorkStoppedException;
 import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
 import io.javalin.config.RoutesConfig;
@@ -11,6 +14,7 @@ import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
@@ -49,7 +53,7 @@ public final class Api {
   }
 
   private static void run(Runner runner, Context context) {
-    Outcome outcome = runner.run(context.body(), Optional.empty());
+    Outcome outcome = withinBudget(() -> runner.run(context.body(), Optional.empty()));
     if (outcome instanceof Outcome.Wrong wrong) {
       ProblemDetails.answer(
           context,
@@ -58,6 +62,14 @@ public final class Api {
           wrong.problems());
     } else {
       Json.answer(context, outcome.json());
+    }
+  }
+
+  private static Outcome withinBudget(Supplier<Outcome> run) {
+    try {
+      return Work.within(Budget.STANDARD).join(run);
+    } catch (WorkStoppedException stopped) {
+      return new Outcome.Wrong(List.of(stopped.problem()));
     }
   }
 

@@ -3,8 +3,12 @@ package gapwise.server.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
+import gapwise.budget.Budget;
+import gapwise.budget.Work;
+import gapwise.budget.WorkStoppedException;
 import gapwise.figure.Medium;
 import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -49,26 +53,42 @@ public final class RunCommand implements Callable<Integer> {
               + " ${DEFAULT-VALUE} unless said.")
   private String medium = "page";
 
+  @Option(
+      names = Limits.OPTION,
+      paramLabel = "LIMIT",
+      description = {
+        "Another limit of what one plan may cost, such as seconds=600; may be given several times."
+            + " 'none' takes all limits away. docs/plan.md lists them."
+      })
+  private List<String> limits = List.of();
+
   @Override
   public Integer call() throws IOException {
     if (Medium.of(medium).isEmpty()) {
       System.err.println("--figures-for: '" + medium + "'; expected one of " + Medium.codes());
       return Exit.WRONG;
     }
+    Budget budget;
+    try {
+      budget = Limits.of(limits);
+    } catch (WrongInputException wrong) {
+      wrong.problems().forEach(problem -> System.err.println(problem.line()));
+      return Exit.WRONG;
+    }
     Optional<Home> open = home.map(folder -> Home.open(folder, Clock.systemUTC()));
     try {
       Runner runner = open.map(h -> h.answers().runner()).orElse(Runner.withoutEvidence());
-      return runAll(runner, open);
+      return runAll(runner, open, budget);
     } finally {
       open.ifPresent(Home::close);
     }
   }
 
-  private int runAll(Runner runner, Optional<Home> open) throws IOException {
+  private int runAll(Runner runner, Optional<Home> open, Budget budget) throws IOException {
     int exit = Exit.DONE;
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     for (Path plan : plans) {
-      Outcome outcome = run(runner, plan);
+      Outcome outcome = run(runner, plan, budget);
       JsonNode json = outcome.json();
       out.println(plans.size() == 1 ? json.toPrettyString() : json.toString());
       if (outcome instanceof Outcome.Wrong wrong) {
@@ -80,6 +100,14 @@ public final class RunCommand implements Callable<Integer> {
       }
     }
     return exit;
+  }
+
+  private static Outcome run(Runner runner, Path plan, Budget budget) {
+    try {
+      return Work.within(budget).join(() -> run(runner, plan));
+    } catch (WorkStoppedException stopped) {
+      return new Outcome.Wrong(List.of(stopped.problem()));
+    }
   }
 
   private static Outcome run(Runner runner, Path plan) {
