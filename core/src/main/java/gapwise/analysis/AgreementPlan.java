@@ -9,7 +9,7 @@ import java.util.Map;
 /**
  * How far raters agree.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  * @param statistics {@code kappa}, {@code intraclass-correlation}, {@code limits-of-agreement}
  * @param raters columns in order; for measurements
  * @param categories in order; empty for those in the data by alphabet
@@ -26,16 +26,10 @@ record AgreementPlan(
     double level)
     implements Plan {
   AgreementPlan {
-    json = json.deepCopy();
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     statistics = List.copyOf(statistics);
     raters = List.copyOf(raters);
     categories = List.copyOf(categories);
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
   }
 
   @Override

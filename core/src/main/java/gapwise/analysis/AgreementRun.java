@@ -56,7 +56,8 @@ final class AgreementRun {
     List<AgreementResult.Kappa> kappas = new ArrayList<>();
     for (AgreementWeights weights :
         AgreementWeights.of(plan.json().get("weights"), pairs.categories().size())) {
-      Optional<Kappa> kappa = Kappa.of(pairs.counts(), weights.agreement());
+      Optional<Kappa> kappa =
+          Kappa.of(pairs.categories().size(), pairs.pairs(), weights.agreement());
       if (kappa.isEmpty()) {
         warnings.add(
             Result.Warning.of(

@@ -1,6 +1,7 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.synthesis.agreement.Kappa;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,11 +11,7 @@ import java.util.List;
  * @param name as in a plan; {@code custom} for a table
  * @param agreement 1 on the diagonal, least 0
  */
-record AgreementWeights(String name, List<List<Double>> agreement) {
-  AgreementWeights {
-    agreement = agreement.stream().map(List::copyOf).toList();
-  }
-
+record AgreementWeights(String name, Kappa.Weights agreement) {
   /**
    * The weights a plan asks for.
    *
@@ -29,38 +26,31 @@ record AgreementWeights(String name, List<List<Double>> agreement) {
   }
 
   private static AgreementWeights named(String name, int categories) {
-    List<List<Double>> weights = new ArrayList<>();
-    for (int i = 0; i < categories; i++) {
-      List<Double> row = new ArrayList<>();
-      for (int j = 0; j < categories; j++) {
-        double apart = categories == 1 ? 0 : Math.abs(i - j) / (categories - 1.0);
-        row.add(
-            switch (name) {
-              case "linear" -> 1 - apart;
-              case "quadratic" -> 1 - apart * apart;
-              default -> i == j ? 1.0 : 0.0;
-            });
-      }
-      weights.add(row);
-    }
-    return new AgreementWeights(name, weights);
+    double farthest = Math.max(1, categories - 1);
+    return new AgreementWeights(
+        name,
+        switch (name) {
+          case "linear" -> (i, j) -> 1 - Math.abs(i - j) / farthest;
+          case "quadratic" ->
+              (i, j) -> {
+                double apart = (i - j) / farthest;
+                return 1 - apart * apart;
+              };
+          default -> (i, j) -> i == j ? 1 : 0;
+        });
   }
 
   private static AgreementWeights table(JsonNode disagreement) {
     double largest = 0;
-    for (JsonNode row : disagreement) {
-      for (JsonNode cell : row) {
-        largest = Math.max(largest, cell.asDouble());
+    double[][] cells = new double[disagreement.size()][];
+    for (int i = 0; i < cells.length; i++) {
+      cells[i] = new double[disagreement.get(i).size()];
+      for (int j = 0; j < cells[i].length; j++) {
+        cells[i][j] = disagreement.get(i).get(j).asDouble();
+        largest = Math.max(largest, cells[i][j]);
       }
     }
-    List<List<Double>> weights = new ArrayList<>();
-    for (JsonNode row : disagreement) {
-      List<Double> one = new ArrayList<>();
-      for (JsonNode cell : row) {
-        one.add(1 - cell.asDouble() / largest);
-      }
-      weights.add(one);
-    }
-    return new AgreementWeights("custom", weights);
+    double all = largest;
+    return new AgreementWeights("custom", (i, j) -> 1 - cells[i][j] / all);
   }
 }

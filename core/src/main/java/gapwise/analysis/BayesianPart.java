@@ -1,6 +1,7 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
@@ -134,6 +135,7 @@ final class BayesianPart implements SynthesisPart {
         JsonNode asked, EffectSample sample, Priors priors, List<Result.Warning> warnings) {
       List<BayesianResult.Sensitivity> told = new ArrayList<>();
       for (JsonNode tau : asked) {
+        Work.check();
         Posterior other = Posterior.of(sample, new Priors(priors.mean(), PriorReader.tau(tau)));
         if (other instanceof Posterior.None none) {
           tell(List.of(none.why()), warnings);

@@ -10,20 +10,14 @@ import java.util.Map;
 /**
  * Means and standard deviations from medians.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  * @param methods in the order asked for
  */
 record ConvertPlan(ObjectNode json, Map<String, String> columns, List<MedianConversion> methods)
     implements Plan {
   ConvertPlan {
-    json = json.deepCopy();
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     methods = List.copyOf(methods);
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
   }
 
   @Override

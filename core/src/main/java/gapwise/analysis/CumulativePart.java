@@ -1,5 +1,6 @@
 package gapwise.analysis;
 
+import gapwise.budget.Work;
 import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
@@ -28,6 +29,7 @@ final class CumulativePart implements SynthesisPart {
     boolean random = synthesis.plan().hasSpread();
     List<InfluenceResult.Cumulative> steps = new ArrayList<>();
     for (int n = 1; n <= order.size(); n++) {
+      Work.check();
       Refit some = new Refit(PooledValue.of(synthesis.pooler().at(order.subList(0, n)), n), random);
       steps.add(
           new InfluenceResult.Cumulative(

@@ -11,7 +11,7 @@ import java.util.OptionalInt;
 /**
  * Patients' times put back together from published curves.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  * @param columns of the curve's points
  * @param rising whether the curve shows the share with the event
  * @param atRiskColumns of the numbers at risk
@@ -35,7 +35,6 @@ record CurvePlan(
   record Reported(int patients, OptionalInt events, OptionalDouble median) {}
 
   CurvePlan {
-    json = json.deepCopy();
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     atRiskColumns = Collections.unmodifiableMap(new LinkedHashMap<>(atRiskColumns));
     groups = Collections.unmodifiableMap(new LinkedHashMap<>(groups));
@@ -67,11 +66,6 @@ record CurvePlan(
         group.has("median")
             ? OptionalDouble.of(group.get("median").asDouble())
             : OptionalDouble.empty());
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
   }
 
   @Override

@@ -2,6 +2,8 @@ package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import java.util.List;
@@ -29,6 +31,15 @@ final class CurveRules {
           "expected exactly one of \"table\" (a file) and \"rows\" (a list)");
     }
     if (plan.has("groups")) {
+      double all = 0;
+      for (JsonNode group : plan.get("groups")) {
+        all += group.get("patients").asDouble();
+      }
+      Work.require(
+          Limit.ITEMS,
+          (long) all,
+          "groups",
+          "Every patient is put together again and told; rebuild fewer curves at a time.");
       plan.get("groups").fields().forEachRemaining(rules::group);
       rules.named();
     }

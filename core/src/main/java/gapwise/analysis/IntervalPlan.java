@@ -9,7 +9,7 @@ import java.util.Map;
 /**
  * An interval for each row alone.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  * @param measure {@code proportion} or {@code incidence-rate}
  * @param methods names, in the order asked for
  * @param pooledCounts whether all counts together get an interval too
@@ -24,14 +24,8 @@ record IntervalPlan(
     double level)
     implements Plan {
   IntervalPlan {
-    json = json.deepCopy();
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     methods = List.copyOf(methods);
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
   }
 
   @Override

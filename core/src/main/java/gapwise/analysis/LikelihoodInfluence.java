@@ -1,5 +1,6 @@
 package gapwise.analysis;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.pooling.PooledValue;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,6 +16,7 @@ final class LikelihoodInfluence {
   static List<PooledValue> withoutEach(Pooler pooler) {
     List<PooledValue> rest = new ArrayList<>();
     for (int i = 0; i < pooler.size(); i++) {
+      Work.check();
       int out = i;
       List<Integer> places =
           IntStream.range(0, pooler.size()).filter(j -> j != out).boxed().toList();

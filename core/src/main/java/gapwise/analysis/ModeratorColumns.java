@@ -1,6 +1,8 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.regression.RestrictedCubicSpline;
@@ -192,6 +194,14 @@ final class ModeratorColumns {
       String where, String column, String reference, List<DataTable.Row> rows) {
     TreeSet<String> levels = new TreeSet<>();
     rows.forEach(row -> levels.add(row.text(column)));
+    Work.require(
+        Limit.CATEGORIES,
+        levels.size(),
+        where,
+        "The column '"
+            + column
+            + "' holds text; put texts of one meaning together, or correct those that stand for"
+            + " numbers.");
     List<String> ordered = new ArrayList<>(levels);
     if (!reference.isEmpty() && !rows.isEmpty()) {
       if (!ordered.remove(reference)) {

@@ -1,6 +1,8 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
@@ -58,6 +60,11 @@ record ModeratorDesign(List<Moderator> moderators, List<Integer> places, Design 
       }
     }
     List<Moderator> moderators = ModeratorColumns.read(asked, table, rows, warnings);
+    Work.require(
+        Limit.TERMS,
+        terms(moderators).size(),
+        "moderators",
+        "Ask of fewer moderators at a time: with a study for each ten terms nothing is told apart.");
     List<double[]> numbers = rows.stream().map(row -> values(moderators, row.cells())).toList();
     Problems problems = new Problems();
     for (int i = 0; i < rows.size(); i++) {
@@ -91,6 +98,7 @@ record ModeratorDesign(List<Moderator> moderators, List<Integer> places, Design 
   }
 
   private static double[] values(List<Moderator> moderators, Map<String, String> cells) {
+    Work.check();
     List<Double> values = new ArrayList<>(List.of(1.0));
     for (Moderator one : moderators) {
       for (double value : one.values(cells)) {

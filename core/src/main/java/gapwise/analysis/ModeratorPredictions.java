@@ -3,6 +3,8 @@ package gapwise.analysis;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
 import gapwise.problem.Problems;
@@ -41,6 +43,7 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
    * @throws WrongInputException with everything that does not fit the moderators
    */
   static ModeratorPredictions of(JsonNode asked, ModeratorDesign design, ModeratorValues values) {
+    requirePoints(asked);
     Problems problems = new Problems();
     List<Map<String, String>> points = new ArrayList<>();
     List<Along> curves = new ArrayList<>();
@@ -61,6 +64,14 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
       throw new WrongInputException(problems.list());
     }
     return new ModeratorPredictions(points, curves);
+  }
+
+  private static void requirePoints(JsonNode asked) {
+    long points = 0;
+    for (JsonNode one : asked) {
+      points += one.has("from") && one.has("to") ? one.get("points").asLong() : 1;
+    }
+    Work.require(Limit.ITEMS, points, FIELD, "Ask for fewer curves, or for fewer points of each.");
   }
 
   private static Optional<Along> along(
@@ -84,6 +95,7 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
     }
     List<Map<String, String>> points = new ArrayList<>();
     for (int i = 0; i <= last; i++) {
+      Work.check();
       double share = (double) i / last;
       given.put(column, i == last ? to : (1 - share) * from + share * to);
       points.add(values.complete(given, where, problems));

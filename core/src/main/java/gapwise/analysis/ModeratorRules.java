@@ -1,6 +1,9 @@
 package gapwise.analysis;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import java.util.List;
@@ -10,6 +13,8 @@ import java.util.Set;
 final class ModeratorRules {
   private static final Set<String> MODELS =
       Set.of("random-effects", "common-effect", "three-level");
+
+  private static final int MOST_POINTS = 1000;
 
   private ModeratorRules() {}
 
@@ -38,6 +43,12 @@ final class ModeratorRules {
     if (moderators) {
       together(plan, problems);
     }
+    Work.require(
+        Limit.TERMS,
+        plan.path("moderators").size() + 1L,
+        "moderators",
+        "Ask of fewer moderators at a time.");
+    points(plan.path("predictions"), problems);
     for (String field : List.of("predictions", "permutationTest")) {
       if (plan.has(field) && !moderators) {
         problems.add(
@@ -50,6 +61,21 @@ final class ModeratorRules {
       }
     }
     return problems.list();
+  }
+
+  /** The schema takes a curve with a wrong number of points for values of moderators. */
+  private static void points(JsonNode predictions, Problems problems) {
+    for (int i = 0; i < predictions.size(); i++) {
+      JsonNode one = predictions.get(i);
+      double points = one.path("points").asDouble(MOST_POINTS);
+      boolean curve = one.has("from") && one.has("to");
+      if (curve && !(points >= 2 && points <= MOST_POINTS && points == Math.rint(points))) {
+        problems.add(
+            "predictions[" + i + "].points",
+            "out-of-range",
+            "found " + one.get("points") + ", expected a whole number from 2 to " + MOST_POINTS);
+      }
+    }
   }
 
   private static void together(ObjectNode plan, Problems problems) {

@@ -1,6 +1,7 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.budget.Work;
 import gapwise.effect.Measure;
 import gapwise.effect.Measures;
 import gapwise.effect.StudyData;
@@ -17,6 +18,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.IntConsumer;
 
 /**
  * Every way of reading and pooling the rows that a multiverse asks for, each as the plan of a
@@ -26,7 +28,12 @@ record MultiverseApproaches<D extends StudyData>(
     MultiversePlan plan, MultiverseChoices choices, Studies<D> studies, DataTable table) {
   private static final Set<String> OF_THE_WHOLE = Set.of("no-events", "all-events");
 
-  List<Approach> all() {
+  /**
+   * All of them.
+   *
+   * @param listed is told how many ways there are so far, and may refuse to have more
+   */
+  List<Approach> all(IntConsumer listed) {
     List<Approach> approaches = new ArrayList<>();
     boolean byEffects =
         plan.vary().models().stream().anyMatch(model -> model.equals("random-effects"))
@@ -34,7 +41,7 @@ record MultiverseApproaches<D extends StudyData>(
     if (byEffects) {
       List<String> scales = plan.vary().scales();
       for (String scale : scales.isEmpty() ? Measures.scales(plan.measure()) : scales) {
-        ofScale(scale, approaches);
+        ofScale(scale, approaches, listed);
       }
     }
     for (String model : plan.vary().models()) {
@@ -52,14 +59,18 @@ record MultiverseApproaches<D extends StudyData>(
         && plan.json().path("pooling").asText("inverse-variance").equals("inverse-variance");
   }
 
-  private void ofScale(String scale, List<Approach> approaches) {
+  private void ofScale(String scale, List<Approach> approaches, IntConsumer listed) {
     ObjectNode onScale = MultiversePlan.synthesis(plan.json(), Map.of("scale", scale));
     if (plan.vary().zeroCells().isEmpty() || !PlanDefaults.usesZeroCells(onScale)) {
       approaches.add(byEffects(scale, Map.of()));
       return;
     }
+    int ways = 0;
     for (ObjectNode rule : plan.vary().zeroCells()) {
+      Work.check();
       approaches.add(byEffects(scale, Map.of("zeroCells", rule)));
+      ways += approaches.get(approaches.size() - 1).ways().size();
+      listed.accept(ways);
     }
   }
 

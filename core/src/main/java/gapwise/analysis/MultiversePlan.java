@@ -10,22 +10,13 @@ import java.util.Map;
 /**
  * One body of evidence analysed in every way asked for.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  * @param base the synthesis as the plan itself would have it
  * @param vary what is varied
  */
 record MultiversePlan(ObjectNode json, SynthesisPlan base, Vary vary) implements Plan {
   /** Fields of a plan that a synthesis does not have. */
   private static final List<String> OWN_FIELDS = List.of("vary", "threshold", "list");
-
-  MultiversePlan {
-    json = json.deepCopy();
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
-  }
 
   @Override
   public String measure() {
@@ -63,7 +54,7 @@ record MultiversePlan(ObjectNode json, SynthesisPlan base, Vary vary) implements
 
   /** The synthesis in a plan of this task, with some of its fields set anew. */
   static ObjectNode synthesis(ObjectNode json, Map<String, ?> fields) {
-    ObjectNode plan = json.deepCopy();
+    ObjectNode plan = PlanDefaults.copy(json);
     plan.remove(OWN_FIELDS);
     plan.put("task", "synthesis");
     fields.forEach(

@@ -1,15 +1,19 @@
 package gapwise.analysis;
 
+import gapwise.budget.Work;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.multiverse.Choice;
-import gapwise.synthesis.multiverse.Settings;
 import gapwise.synthesis.multiverse.Subset;
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
@@ -69,6 +73,7 @@ record MultiverseRows(
 
   private static void check(
       ColumnSubsets subsets, String where, DataTable table, Problems problems) {
+    Work.check();
     String column = subsets.column();
     if (!table.columns().contains(column)) {
       problems.add(
@@ -119,20 +124,35 @@ record MultiverseRows(
       analyses *= column.levels().size();
     }
     if (analyses > MOST_ANALYSES || analyses * rows.size() > MOST_WORK) {
-      throw new WrongInputException(
-          List.of(
-              new Problem(
-                  "vary",
-                  "too-many-combinations",
-                  String.format(
-                      java.util.Locale.ROOT,
-                      "found %.0f combinations of %d rows, expected at most %d, and at most %d"
-                          + " combinations times rows; vary less, or set leaveOneOut to false",
-                      analyses,
-                      rows.size(),
-                      MOST_ANALYSES,
-                      MOST_WORK))));
+      throw tooMany(analyses < 1e15 ? String.format(Locale.ROOT, "%.0f", analyses) : "over 1e15");
     }
+  }
+
+  /**
+   * Refuses more ways than can be used while they are still being listed.
+   *
+   * @param ways listed so far
+   */
+  void refuseTooManyWays(int ways) {
+    if (ways > MOST_ANALYSES) {
+      throw tooMany("over " + MOST_ANALYSES);
+    }
+  }
+
+  private WrongInputException tooMany(String analyses) {
+    return new WrongInputException(
+        List.of(
+            new Problem(
+                "vary",
+                "too-many-combinations",
+                String.format(
+                    Locale.ROOT,
+                    "found %s combinations of %d rows, expected at most %d, and at most %d"
+                        + " combinations times rows; vary less, or set leaveOneOut to false",
+                    analyses,
+                    rows.size(),
+                    MOST_ANALYSES,
+                    MOST_WORK))));
   }
 
   /** Every subset, all rows first. */
@@ -146,41 +166,57 @@ record MultiverseRows(
                     .boxed()
                     .toList()));
     for (ColumnSubsets column : columns) {
-      subsets =
-          subsets.stream()
-              .flatMap(
-                  subset ->
-                      IntStream.range(0, column.levels().size())
-                          .mapToObj(level -> narrowed(subset, column, level, choices)))
-              .toList();
+      int place = choices.place(name(column));
+      List<BitSet> kept = new ArrayList<>();
+      for (int level = 0; level < column.levels().size(); level++) {
+        kept.add(kept(column, level));
+      }
+      subsets = narrowed(subsets, place, kept);
     }
     return studies.isEmpty()
         ? subsets
-        : subsets.stream()
-            .flatMap(
-                subset ->
-                    IntStream.rangeClosed(0, studies.size())
-                        .mapToObj(level -> without(subset, level, choices)))
-            .toList();
+        : narrowed(subsets, choices.place(MultiverseChoices.LEAVE_ONE_OUT), withoutEach());
   }
 
-  private Subset narrowed(
-      Subset subset, ColumnSubsets column, int level, MultiverseChoices choices) {
-    Settings settings = subset.settings().with(choices.place(name(column)), level);
-    return new Subset(
-        settings, subset.rows().stream().filter(i -> column.keeps(level, rows.get(i))).toList());
+  /** Each subset at each level of a choice. */
+  private static List<Subset> narrowed(List<Subset> subsets, int choice, List<BitSet> kept) {
+    List<Subset> narrower = new ArrayList<>(subsets.size() * kept.size());
+    for (Subset subset : subsets) {
+      Work.check();
+      for (int level = 0; level < kept.size(); level++) {
+        narrower.add(subset.narrowed(subset.settings().with(choice, level), kept.get(level)));
+      }
+    }
+    return narrower;
   }
 
-  private Subset without(Subset subset, int level, MultiverseChoices choices) {
-    Settings settings =
-        subset.settings().with(choices.place(MultiverseChoices.LEAVE_ONE_OUT), level);
-    return new Subset(
-        settings,
-        level == 0
-            ? subset.rows()
-            : subset.rows().stream()
-                .filter(i -> !labels.get(i).equals(studies.get(level - 1)))
-                .toList());
+  private BitSet kept(ColumnSubsets column, int level) {
+    Work.check();
+    BitSet kept = new BitSet();
+    for (int i = 0; i < rows.size(); i++) {
+      kept.set(i, column.keeps(level, rows.get(i)));
+    }
+    return kept;
+  }
+
+  /** All rows, and those without each study. */
+  private List<BitSet> withoutEach() {
+    BitSet all = new BitSet();
+    all.set(0, rows.size());
+    List<BitSet> kept = new ArrayList<>(List.of(all));
+    Map<String, BitSet> byStudy = new HashMap<>();
+    for (String study : studies) {
+      Work.check();
+      BitSet others = (BitSet) all.clone();
+      byStudy.put(study, others);
+      kept.add(others);
+    }
+    for (int i = 0; i < labels.size(); i++) {
+      if (byStudy.containsKey(labels.get(i))) {
+        byStudy.get(labels.get(i)).clear(i);
+      }
+    }
+    return kept;
   }
 
   /** Rows whose cell is blank stand in no narrowed subset. */

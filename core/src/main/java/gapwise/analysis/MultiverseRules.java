@@ -127,7 +127,7 @@ final class MultiverseRules {
           plan, MultiversePlan.ofModel(word, plan.path("measure").asText()));
     }
     if (field.equals("model") || random) {
-      ObjectNode other = plan.deepCopy();
+      ObjectNode other = PlanDefaults.copy(plan);
       other.remove(List.of("pooling", "interval"));
       other.put("model", "random-effects");
       return MultiversePlan.synthesis(other, Map.of(field, word));

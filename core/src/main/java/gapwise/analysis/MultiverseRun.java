@@ -18,7 +18,8 @@ final class MultiverseRun {
     Studies<D> studies = Studies.read(plan.base(), measure, table);
     MultiverseRows rows = MultiverseRows.of(plan.vary(), studies, table);
     MultiverseChoices choices = MultiverseChoices.of(plan.vary(), rows.choices());
-    List<Approach> approaches = new MultiverseApproaches<>(plan, choices, studies, table).all();
+    List<Approach> approaches =
+        new MultiverseApproaches<>(plan, choices, studies, table).all(rows::refuseTooManyWays);
     rows.refuseTooMany(approaches.stream().mapToInt(approach -> approach.ways().size()).sum());
     List<Subset> subsets = rows.subsets(choices);
     Multiverse multiverse = Multiverse.of(choices.all(), approaches, subsets);

@@ -14,7 +14,7 @@ import java.util.Optional;
 /**
  * Treatments compared through a network of studies, whose rows are arms or contrasts.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  * @param measure its name
  * @param arms how rows of arms become effects; empty if rows are contrasts
  * @param contrasts how rows of contrasts are read; empty if rows are arms
@@ -33,16 +33,10 @@ record NetworkPlan(
     RankDraws draws)
     implements Plan {
   NetworkPlan {
-    json = json.deepCopy();
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     if (arms.isPresent() == contrasts.isPresent()) {
       throw new IllegalArgumentException("rows are either arms or contrasts");
     }
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
   }
 
   @Override

@@ -1,15 +1,19 @@
 package gapwise.analysis;
 
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.network.Network;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** The model {@code network}: rows to studies, studies to the network. */
 final class NetworkRun {
-  /** Comparisons grow with the square; so many names are spellings, not treatments. */
-  private static final int MOST_TREATMENTS = 100;
+  /** Where a row may name a treatment. */
+  private static final List<String> TREATMENTS = List.of("treatment", "treatment1", "treatment2");
 
   private final NetworkPlan plan;
   private final NetworkData data;
@@ -22,11 +26,16 @@ final class NetworkRun {
   }
 
   static Result of(NetworkPlan plan, DataTable table) {
+    refuseTooMany(plan, table);
     NetworkData data =
         plan.arms().isPresent()
             ? ArmStudies.read(plan, plan.arms().get(), table)
             : ContrastStudies.read(plan, plan.contrasts().orElseThrow(), table);
     checkTreatments(plan, data);
+    Work.require(
+        Limit.DRAWS, plan.draws().draws(), "rankingDraws", "Some ten thousand tell enough.");
+    Work.require(
+        Limit.STUDIES, data.studies().size(), "source", "Compare fewer studies at a time.");
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(UnusedSettings.of(plan.json()));
     warnings.addAll(data.warnings());
@@ -41,16 +50,31 @@ final class NetworkRun {
           "no row has the treatment '"
               + plan.reference().get()
               + "'; the data have "
-              + data.named().stream().sorted().limit(MOST_TREATMENTS).toList());
+              + data.named().stream().sorted().toList());
     }
-    if (data.named().size() > MOST_TREATMENTS) {
+  }
+
+  /**
+   * Comparisons grow with the square of the treatments and more names are spellings, not
+   * treatments: a person may raise the budget's limit, but work without limits keeps the usual one.
+   */
+  private static void refuseTooMany(NetworkPlan plan, DataTable table) {
+    Set<String> named = new HashSet<>();
+    for (String role : TREATMENTS) {
+      String column = plan.columns().getOrDefault(role, role);
+      table.rows().forEach(row -> named.add(row.text(column)));
+    }
+    named.remove("");
+    long allowed = Work.current().budget().most(Limit.TREATMENTS);
+    long most = allowed == Long.MAX_VALUE ? Limit.TREATMENTS.standard() : allowed;
+    if (named.size() > most) {
       throw wrong(
           "columns.treatment",
           "too-many-treatments",
           "found "
-              + data.named().size()
+              + named.size()
               + " treatments, expected "
-              + MOST_TREATMENTS
+              + most
               + " at most; put spellings of one treatment together");
     }
   }

@@ -11,7 +11,7 @@ import java.util.Map;
 /**
  * Patients one by one and summaries of arms in one likelihood.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  * @param columns of the patients
  * @param summaryColumns of the arms
  * @param events whether the outcome is an event; else it is a measurement
@@ -33,7 +33,6 @@ record PatientsPlan(
     double level)
     implements Plan {
   PatientsPlan {
-    json = json.deepCopy();
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
     summaryColumns = Collections.unmodifiableMap(new LinkedHashMap<>(summaryColumns));
   }
@@ -82,11 +81,6 @@ record PatientsPlan(
           "expected exactly one of \"table\" (a file) and \"rows\" (a list)");
     }
     return problems.list();
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
   }
 
   @Override

@@ -15,7 +15,9 @@ sealed interface Plan
         PatientsPlan,
         MultiversePlan,
         TrialPlan {
-  /** The plan as JSON with every default filled in; a copy. */
+  /**
+   * The plan as JSON with every default filled in; shared, since rows are many: not to be changed.
+   */
   ObjectNode json();
 
   /** The measure, or the task where it has none. */

@@ -83,13 +83,16 @@ final class PlanDefaults {
           "power",
           "level");
 
+  /** Fields that hold data and no settings. */
+  static final Set<String> DATA = Set.of("source", "summaries", "numbersAtRisk");
+
   private static final Set<String> WITH_ZERO_CELLS =
       Set.of("odds-ratio", "risk-ratio", "incidence-rate-ratio");
 
   private PlanDefaults() {}
 
   static ObjectNode fill(ObjectNode given) {
-    ObjectNode full = given.deepCopy();
+    ObjectNode full = copy(given);
     text(given, full, "task", "synthesis");
     switch (full.get("task").asText()) {
       case "interval" -> {
@@ -111,6 +114,20 @@ final class PlanDefaults {
     }
     number(given, full, "level", 0.95);
     return inOrder(full);
+  }
+
+  /** A copy that may be changed but for the data in it, which it shares: they can be many rows. */
+  static ObjectNode copy(ObjectNode plan) {
+    ObjectNode copy = JsonNodeFactory.instance.objectNode();
+    plan.fields()
+        .forEachRemaining(
+            field ->
+                copy.set(
+                    field.getKey(),
+                    DATA.contains(field.getKey())
+                        ? field.getValue()
+                        : field.getValue().deepCopy()));
+    return copy;
   }
 
   private static ObjectNode inOrder(ObjectNode full) {

@@ -1,5 +1,7 @@
 package gapwise.analysis;
 
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
@@ -21,10 +23,17 @@ import java.util.Set;
 
 /** The table that a plan names, read by the same reader as the templates. */
 final class PlanTable implements SheetConsumer {
+  private static final String ADVICE =
+      "Take rows and columns out that the plan does not use, or raise the limit with --limit.";
+
   private final Set<String> columns = new LinkedHashSet<>();
   private final List<DataTable.Row> rows = new ArrayList<>();
+  private final String where;
+  private long values;
 
-  private PlanTable() {}
+  private PlanTable(String where) {
+    this.where = where;
+  }
 
   /**
    * Reads a table.
@@ -35,7 +44,7 @@ final class PlanTable implements SheetConsumer {
    */
   static DataTable read(Path file, String name, String where) {
     byte[] bytes = bytes(file, name, where);
-    PlanTable table = new PlanTable();
+    PlanTable table = new PlanTable(where);
     Problems problems = new Problems();
     new TableReader().read(List.of(TableFile.of(name, bytes)), problems, table);
     if (table.rows.isEmpty() && problems.isEmpty()) {
@@ -70,6 +79,7 @@ final class PlanTable implements SheetConsumer {
 
   @Override
   public void begin(Header header) {
+    Work.require(Limit.COLUMNS, header.names().size(), where, ADVICE);
     columns.addAll(header.names());
   }
 
@@ -78,9 +88,18 @@ final class PlanTable implements SheetConsumer {
     Map<String, String> cells = new LinkedHashMap<>();
     for (Cell cell : row.cells()) {
       if (!cell.isBlank()) {
+        Work.require(
+            Limit.LETTERS,
+            cell.stripped().length(),
+            where + ", row " + (rows.size() + 1) + ", column " + cell.column().name(),
+            "Shorten the text.");
         cells.put(cell.column().name(), cell.stripped());
       }
     }
+    values += cells.size();
+    Work.check();
+    Work.require(Limit.CELLS, values, where, ADVICE);
+    Work.require(Limit.ROWS, rows.size() + 1L, where, ADVICE);
     rows.add(new DataTable.Row(rows.size() + 1, cells));
   }
 }

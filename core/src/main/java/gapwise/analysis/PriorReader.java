@@ -8,6 +8,9 @@ import gapwise.synthesis.bayes.TauPrior;
 
 /** The priors of a plan whose form and defaults are settled. */
 final class PriorReader {
+  /** The square of a smaller standard deviation has no reciprocal among doubles. */
+  private static final double LEAST = 1e-100;
+
   private PriorReader() {}
 
   static Priors read(JsonNode prior) {
@@ -36,13 +39,15 @@ final class PriorReader {
   /** Notes what no prior can be. */
   static void check(JsonNode plan, Problems problems) {
     JsonNode normal = plan.path("prior").path("mean").path("normal");
-    if (!normal.isMissingNode() && !(normal.get(1).asDouble() > 0)) {
+    if (!normal.isMissingNode() && !(normal.get(1).asDouble() >= LEAST)) {
       problems.add(
           "prior.mean.normal[1]",
           "out-of-range",
           "found "
               + normal.get(1)
-              + ", expected the standard deviation of the prior, above 0; or say \"flat\"");
+              + ", expected the standard deviation of the prior, above 0 and not below "
+              + LEAST
+              + "; or say \"flat\"");
     }
     checkTau(plan.path("prior").path("tau"), "prior.tau", problems);
     JsonNode others = plan.path("priorSensitivity");

@@ -1,6 +1,7 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
 import gapwise.problem.Problems;
 import gapwise.synthesis.bayes.Marginal;
@@ -31,6 +32,7 @@ final class ProbabilityStatements {
     }
     List<BayesianResult.Probability> answers = new ArrayList<>();
     for (JsonNode one : asked) {
+      Work.check();
       double shown = one.get(side(one)).asDouble();
       double value = ShownValue.onAnalysisScale(shown, back);
       boolean above = one.has("above");

@@ -1,8 +1,12 @@
 package gapwise.analysis;
 
 import gapwise.problem.Problems;
+import gapwise.synthesis.agreement.Kappa;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 
@@ -10,13 +14,15 @@ import java.util.TreeSet;
  * Categories that two raters gave the same cases.
  *
  * @param categories in their order
- * @param counts of each pair, rater 1 in rows
+ * @param pairs how many cases have each pair of them; pairs without a case are left out
  */
-record RatedPairs(List<String> categories, List<List<Double>> counts) {
+record RatedPairs(List<String> categories, List<Kappa.Pair> pairs) {
   RatedPairs {
     categories = List.copyOf(categories);
-    counts = counts.stream().map(List::copyOf).toList();
+    pairs = List.copyOf(pairs);
   }
+
+  private record Key(int first, int second) {}
 
   /** Reads the pairs, noting what is wrong and what is missing. */
   static RatedPairs read(
@@ -40,41 +46,38 @@ record RatedPairs(List<String> categories, List<List<Double>> counts) {
       found.remove("");
       categories.addAll(found);
     }
-    double[][] counts = new double[categories.size()][categories.size()];
+    Map<String, Integer> places = new HashMap<>();
+    categories.forEach(category -> places.put(category, places.size()));
+    Map<Key, Double> counts = new LinkedHashMap<>();
     for (DataTable.Row row : table.rows()) {
       ReportedRow reported = new ReportedRow(columns, row, problems);
       double count = columns.has("count") ? reported.requiredCount("count", 0).orElse(0) : 1;
-      int i = place(row, "rater1", first, categories, reported);
-      int j = place(row, "rater2", second, categories, reported);
+      int i = place(row.text(first), "rater1", places, categories, reported);
+      int j = place(row.text(second), "rater2", places, categories, reported);
       Optional<Result.Warning> lacking = reported.lacking();
       lacking.ifPresent(warnings::add);
-      if (i >= 0 && j >= 0 && lacking.isEmpty()) {
-        counts[i][j] += count;
+      if (i >= 0 && j >= 0 && lacking.isEmpty() && count > 0) {
+        counts.merge(new Key(i, j), count, Double::sum);
       }
     }
-    List<List<Double>> lists = new ArrayList<>();
-    for (double[] row : counts) {
-      List<Double> list = new ArrayList<>();
-      for (double one : row) {
-        list.add(one);
-      }
-      lists.add(list);
-    }
-    return new RatedPairs(categories, lists);
+    return new RatedPairs(
+        categories,
+        counts.entrySet().stream()
+            .map(one -> new Kappa.Pair(one.getKey().first(), one.getKey().second(), one.getValue()))
+            .toList());
   }
 
   private static int place(
-      DataTable.Row row,
+      String text,
       String role,
-      String column,
+      Map<String, Integer> places,
       List<String> categories,
       ReportedRow reported) {
-    String text = row.text(column);
     if (text.isEmpty()) {
       reported.missing(role);
       return -1;
     }
-    int place = categories.indexOf(text);
+    int place = places.getOrDefault(text, -1);
     if (place < 0) {
       reported.wrong(
           role, "unknown-category", "found '" + text + "', expected one of " + categories);
@@ -84,15 +87,16 @@ record RatedPairs(List<String> categories, List<List<Double>> counts) {
 
   /** All cases. */
   double total() {
-    return counts.stream().flatMap(List::stream).mapToDouble(Double::doubleValue).sum();
+    return pairs.stream().mapToDouble(Kappa.Pair::count).sum();
   }
 
   /** Cases in which both gave the same category, in percent; empty without cases. */
   Optional<Double> percentAgreement() {
-    double same = 0;
-    for (int i = 0; i < counts.size(); i++) {
-      same += counts.get(i).get(i);
-    }
+    double same =
+        pairs.stream()
+            .filter(pair -> pair.first() == pair.second())
+            .mapToDouble(Kappa.Pair::count)
+            .sum();
     return total() > 0 ? Optional.of(100 * same / total()) : Optional.empty();
   }
 }

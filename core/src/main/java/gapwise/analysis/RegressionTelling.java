@@ -1,6 +1,8 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.pooling.Heterogeneity;
 import gapwise.synthesis.regression.PermutationTest;
@@ -72,6 +74,8 @@ final class RegressionTelling<D extends StudyData> {
       return Optional.empty();
     }
     int permutations = asked.get("permutations").asInt();
+    Work.require(
+        Limit.DRAWS, permutations, "permutationTest.permutations", "Some thousand tell enough.");
     if ((long) permutations * question.sample().size() > MOST_REARRANGED) {
       warnings.add(
           Result.Warning.of(

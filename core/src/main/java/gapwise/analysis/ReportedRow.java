@@ -1,14 +1,20 @@
 package gapwise.analysis;
 
+import gapwise.budget.Work;
 import gapwise.effect.Reported;
 import gapwise.problem.Problems;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /** A row read by role, collecting what is wrong with it and what it lacks. */
 final class ReportedRow implements Reported {
+  /** Plain decimal notation only: Java's own reader also takes "NaN", "0x1p3" and "1d". */
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(\\d++\\.?\\d*+|\\.\\d++)([eE][+-]?\\d{1,4})?");
+
   private final Columns columns;
   private final DataTable.Row row;
   private final Problems problems;
@@ -16,6 +22,7 @@ final class ReportedRow implements Reported {
   private boolean wrong;
 
   ReportedRow(Columns columns, DataTable.Row row, Problems problems) {
+    Work.check();
     this.columns = columns;
     this.row = row;
     this.problems = problems;
@@ -42,8 +49,7 @@ final class ReportedRow implements Reported {
 
   /** A finite number in plain decimal notation; empty if the text is none. */
   static OptionalDouble parse(String text) {
-    // Only plain decimal notation: Java's own reader also takes "NaN", "0x1p3" and "1d".
-    if (!text.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,4})?")) {
+    if (!NUMBER.matcher(text).matches()) {
       return OptionalDouble.empty();
     }
     double value = Double.parseDouble(text);

@@ -1,14 +1,19 @@
 package gapwise.analysis;
 
+import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import gapwise.budget.Work;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -20,21 +25,25 @@ final class ResultJson {
   /** Whole numbers up to here are exact as doubles (2^53). */
   private static final double LARGEST_WHOLE = 9007199254740992.0;
 
-  private static final JsonMapper MAPPER = JsonMapper.builder().addModule(new Jdk8Module()).build();
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .addModule(new Jdk8Module())
+          .addMixIn(Result.class, WithoutPlan.class)
+          .build();
+
+  /** The plan is JSON already, with as many rows as there are data, and is not written anew. */
+  @JsonIgnoreProperties("plan")
+  private interface WithoutPlan {}
 
   private ResultJson() {}
 
   static ObjectNode of(Result result) {
-    ObjectNode json = MAPPER.valueToTree(result);
+    ObjectNode found = MAPPER.valueToTree(result);
     List<String> dropped = new ArrayList<>();
-    json.fields()
-        .forEachRemaining(
-            field -> {
-              if (!field.getKey().equals("plan")) {
-                field.setValue(clean(field.getValue(), field.getKey(), dropped));
-              }
-            });
-    json = withLimit(json);
+    clean(found, "", dropped);
+    ObjectNode json = JsonNodeFactory.instance.objectNode();
+    json.set("plan", result.plan());
+    json.setAll(withLimit(found));
     if (json.has("subgroups")) {
       ArrayNode groups = (ArrayNode) json.get("subgroups");
       for (int i = 0; i < groups.size(); i++) {
@@ -75,40 +84,55 @@ final class ResultJson {
     return told;
   }
 
-  private static JsonNode clean(JsonNode node, String place, List<String> dropped) {
-    if (node.isObject()) {
-      ObjectNode kept = JsonNodeFactory.instance.objectNode();
-      node.fields()
-          .forEachRemaining(
-              field -> {
-                String inside = place + "." + field.getKey();
-                if (finite(field.getValue())) {
-                  kept.set(field.getKey(), clean(field.getValue(), inside, dropped));
-                } else {
-                  dropped.add(inside);
-                }
-              });
-      return kept;
-    }
-    if (node.isArray()) {
-      ArrayNode kept = JsonNodeFactory.instance.arrayNode();
-      for (JsonNode one : node) {
-        kept.add(clean(one, place + "[" + kept.size() + "]", dropped));
+  /** Takes out what JSON cannot say and writes whole numbers as such, in place. */
+  private static void clean(ObjectNode object, String place, List<String> dropped) {
+    Work.check();
+    for (Iterator<Map.Entry<String, JsonNode>> fields = object.fields(); fields.hasNext(); ) {
+      Map.Entry<String, JsonNode> field = fields.next();
+      JsonNode value = field.getValue();
+      String inside = place + field.getKey();
+      if (!finite(value)) {
+        dropped.add(inside);
+        fields.remove();
+      } else if (value instanceof ObjectNode part) {
+        clean(part, inside + ".", dropped);
+      } else if (value instanceof ArrayNode list) {
+        clean(list, inside, dropped);
+      } else {
+        whole(value).ifPresent(field::setValue);
       }
-      return kept;
     }
-    return whole(node).map(n -> (JsonNode) JsonNodeFactory.instance.numberNode(n)).orElse(node);
+  }
+
+  private static void clean(ArrayNode list, String place, List<String> dropped) {
+    for (int i = 0; i < list.size(); i++) {
+      int at = i;
+      JsonNode value = list.get(i);
+      String inside = place + "[" + i + "]";
+      if (!finite(value)) {
+        dropped.add(inside);
+        list.set(i, NullNode.getInstance());
+      } else if (value instanceof ObjectNode part) {
+        clean(part, inside + ".", dropped);
+      } else if (value instanceof ArrayNode inner) {
+        clean(inner, inside, dropped);
+      } else {
+        whole(value).ifPresent(number -> list.set(at, number));
+      }
+    }
   }
 
   private static boolean finite(JsonNode node) {
     return !node.isDouble() || Double.isFinite(node.doubleValue());
   }
 
-  private static Optional<Long> whole(JsonNode node) {
+  private static Optional<JsonNode> whole(JsonNode node) {
     boolean is =
         node.isDouble()
             && node.doubleValue() == Math.rint(node.doubleValue())
             && Math.abs(node.doubleValue()) <= LARGEST_WHOLE;
-    return is ? Optional.of((long) node.doubleValue()) : Optional.empty();
+    return is
+        ? Optional.of(JsonNodeFactory.instance.numberNode((long) node.doubleValue()))
+        : Optional.empty();
   }
 }

@@ -3,11 +3,17 @@ package gapwise.analysis;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.problem.WrongInputException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 
 /**
  * Runs plans. The one door of this room: the command line, the HTTP API and pages all call it.
  * Immutable and safe for threads.
+ *
+ * <p>It works within the budget of the {@link gapwise.budget.Work} that its caller has bound, and
+ * without one has no limits. Work that is stopped is not an outcome: the exception goes to the
+ * caller, who knows whether anybody still waits.
  */
 public final class Runner {
   private final Optional<EvidenceRows> evidence;
@@ -44,6 +50,7 @@ public final class Runner {
   /** Runs a plan given as JSON; otherwise as {@link #run(String, Optional)}. */
   public Outcome run(JsonNode plan, Optional<Path> folder) {
     try {
+      PlanSize.check(plan);
       return answer(plan, folder);
     } catch (WrongInputException wrong) {
       return new Outcome.Wrong(wrong.problems());
@@ -53,6 +60,17 @@ public final class Runner {
   private Outcome answer(JsonNode json, Optional<Path> folder) {
     Plan plan = PlanReader.read(json);
     DataTable table = new SourceReader(folder, evidence).read(plan);
-    return new Outcome.Done(plan.runOn(table));
+    try {
+      return new Outcome.Done(plan.runOn(table));
+    } catch (ArithmeticException
+        | IllegalArgumentException
+        | IllegalStateException
+        | NoSuchElementException beyond) {
+      // What a formula or its library says of numbers that left its range. Where no number of the
+      // plan is that far out it is a fault of ours, and must be seen as one.
+      throw FarNumbers.in(plan, table)
+          .map(far -> (RuntimeException) new WrongInputException(List.of(far)))
+          .orElse(beyond);
+    }
   }
 }

@@ -1,7 +1,10 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.problem.Problem;
+import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -64,8 +67,9 @@ record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
   private static DataTable rows(JsonNode given, String where) {
     Set<String> columns = new LinkedHashSet<>();
     List<DataTable.Row> rows = new ArrayList<>();
-    List<Problem> wrong = new ArrayList<>();
+    Problems wrong = new Problems();
     for (JsonNode row : given) {
+      Work.check();
       int number = rows.size() + 1;
       Map<String, String> cells = new LinkedHashMap<>();
       row.fields()
@@ -74,10 +78,9 @@ record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
                 columns.add(field.getKey());
                 if (field.getValue().isContainerNode()) {
                   wrong.add(
-                      new Problem(
-                          where + ".rows[" + (number - 1) + "]." + field.getKey(),
-                          "wrong-type",
-                          "found a list or an object, expected a number or text"));
+                      where + ".rows[" + (number - 1) + "]." + field.getKey(),
+                      "wrong-type",
+                      "found a list or an object, expected a number or text");
                 } else if (!field.getValue().asText("").isBlank() && !field.getValue().isNull()) {
                   cells.put(field.getKey(), field.getValue().asText().strip());
                 }
@@ -85,7 +88,7 @@ record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
       rows.add(new DataTable.Row(number, cells));
     }
     if (!wrong.isEmpty()) {
-      throw new WrongInputException(wrong);
+      throw new WrongInputException(wrong.list());
     }
     return new DataTable(
         columns, rows, List.of(), Hash.sha256(given.toString().getBytes(StandardCharsets.UTF_8)));
@@ -112,6 +115,11 @@ record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidence) {
           "nothing-selected",
           "no arm in the curated store answers this selection; widen it");
     }
+    Work.require(
+        Limit.ROWS,
+        rows.size(),
+        "source.evidence",
+        "Narrow the selection, for one outcome at a time.");
     return new DataTable(columns, rows, selected.warnings(), selected.sha256());
   }
 

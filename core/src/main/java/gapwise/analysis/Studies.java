@@ -1,5 +1,7 @@
 package gapwise.analysis;
 
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import gapwise.effect.StudyEffect;
@@ -48,6 +50,13 @@ record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warning> war
    */
   static <D extends StudyData> Studies<D> read(
       SynthesisPlan plan, Measure<D> measure, DataTable table) {
+    Work.require(
+        Limit.STUDIES,
+        table.rows().size(),
+        "source",
+        "Pool one outcome at a time, or run the plan on the command line with --limit studies="
+            + table.rows().size()
+            + ".");
     Problems problems = new Problems();
     List<String> roles = new ArrayList<>(List.of("study", "year"));
     List<String> required = new ArrayList<>();

@@ -1,5 +1,6 @@
 package gapwise.analysis;
 
+import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
@@ -70,6 +71,7 @@ final class StudyTable {
     List<Result.Study> rows = new ArrayList<>();
     int pooled = 0;
     for (Studies.Entry<D> entry : studies.all()) {
+      Work.check();
       OptionalDouble weight = OptionalDouble.empty();
       if (entry.pooled()) {
         OptionalDouble share = weights.apply(pooled);

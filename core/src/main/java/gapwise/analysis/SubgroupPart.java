@@ -1,5 +1,7 @@
 package gapwise.analysis;
 
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.Subgroups;
@@ -18,10 +20,21 @@ final class SubgroupPart implements SynthesisPart {
       Synthesis<D> synthesis, ResultBuilder result, List<Result.Warning> warnings) {
     List<String> levels =
         synthesis.studies().pooled().stream().map(Studies.Entry::subgroup).toList();
-    Subgroups groups =
+    long groups = levels.stream().distinct().count();
+    Work.require(
+        Limit.CATEGORIES,
+        groups,
+        "subgroup",
+        "Name a column with fewer different texts, or make numbers a moderator.");
+    Work.require(
+        Limit.ITEMS,
+        groups * synthesis.plan().json().path("backTransformAlsoWith").size(),
+        "backTransformAlsoWith",
+        "Every group is told with each of them; give fewer.");
+    Subgroups pooled =
         synthesis.pooler().subgroups(levels, synthesis.plan().commonSubgroupVariance());
-    warnings.addAll(StudyWarnings.of(groups.warnings()));
-    result.subgroups(withExact(synthesis, groups)).betweenSubgroups(Summaries.between(groups));
+    warnings.addAll(StudyWarnings.of(pooled.warnings()));
+    result.subgroups(withExact(synthesis, pooled)).betweenSubgroups(Summaries.between(pooled));
   }
 
   private static <D extends StudyData> List<Result.Subgroup> withExact(

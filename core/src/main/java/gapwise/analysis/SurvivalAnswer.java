@@ -1,5 +1,7 @@
 package gapwise.analysis;
 
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.effect.Interval;
 import gapwise.synthesis.survival.KaplanMeier;
 import gapwise.synthesis.survival.PatientTime;
@@ -23,6 +25,8 @@ final class SurvivalAnswer {
   }
 
   Result result(Plan plan, DataTable table) {
+    refuseTooMany("survivalAt", questions.survivalAt().size());
+    refuseTooMany("pooledCurve", questions.pooled().map(asked -> asked.times().size()).orElse(0));
     List<CurveResult> curves = new ArrayList<>();
     groups.forEach(group -> curves.add(curve(group)));
     long studies = groups.stream().map(CurveGroup::study).distinct().count();
@@ -45,7 +49,16 @@ final class SurvivalAnswer {
     return result.with(warnings);
   }
 
+  private void refuseTooMany(String where, long times) {
+    Work.require(
+        Limit.ITEMS,
+        times * groups.size(),
+        where,
+        "Every curve is told at every time; ask for fewer times, or fewer curves at a time.");
+  }
+
   private CurveResult curve(CurveGroup group) {
+    Work.check();
     KaplanMeier curve = group.curve();
     if (curve.median().isEmpty()) {
       warn(

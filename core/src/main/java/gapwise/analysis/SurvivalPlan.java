@@ -8,22 +8,16 @@ import java.util.Map;
 /**
  * Curves from the times of patients, one a row.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  */
 record SurvivalPlan(ObjectNode json, Map<String, String> columns, SurvivalQuestions questions)
     implements Plan {
   SurvivalPlan {
-    json = json.deepCopy();
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
   }
 
   static SurvivalPlan of(ObjectNode full, Map<String, String> columns) {
     return new SurvivalPlan(full, columns, SurvivalQuestions.of(full));
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
   }
 
   @Override

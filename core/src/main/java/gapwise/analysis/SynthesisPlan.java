@@ -12,7 +12,7 @@ import java.util.Optional;
 /**
  * Effects of studies pooled.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  * @param measure its name
  * @param how the measure on its scale
  * @param settings how effects are pooled
@@ -31,13 +31,7 @@ record SynthesisPlan(
     boolean commonSubgroupVariance)
     implements Plan {
   SynthesisPlan {
-    json = json.deepCopy();
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
   }
 
   /** Whether a variance between studies is estimated. */

@@ -12,7 +12,7 @@ import java.util.Map;
 /**
  * How many patients a trial of two arms needs to find a difference.
  *
- * @param json with every default filled in
+ * @param json with every default filled in; shared, so not to be changed
  * @param columns of the groups that tell how widely patients differ, if a source is named
  * @param comparator what the comparator gives, as people read it
  * @param intervention what the intervention would give
@@ -21,7 +21,6 @@ record TrialPlan(
     ObjectNode json, Map<String, String> columns, double comparator, double intervention)
     implements Plan {
   TrialPlan {
-    json = json.deepCopy();
     columns = Collections.unmodifiableMap(new LinkedHashMap<>(columns));
   }
 
@@ -95,11 +94,6 @@ record TrialPlan(
           "expected either \"standardDeviation\" (on the scale of the plan) or a \"source\" of"
               + " groups that tell theirs, and not both");
     }
-  }
-
-  @Override
-  public ObjectNode json() {
-    return json.deepCopy();
   }
 
   @Override

@@ -82,7 +82,7 @@ final class TrialRun {
 
   /** Groups are read as a synthesis of means reads them, medians included. */
   private SynthesisPlan spreadPlan() {
-    ObjectNode asked = plan.json();
+    ObjectNode asked = PlanDefaults.copy(plan.json());
     asked.remove(List.of("comparator", "intervention", "power", "task"));
     return PlanReader.synthesis(PlanDefaults.fill(asked));
   }

@@ -13,18 +13,26 @@ import java.util.Optional;
 public enum Limit {
   /** Rows of data of one plan. */
   ROWS(100_000, "rows of data"),
+  /** Columns of one table, or fields of one part of a plan. */
+  COLUMNS(1_000, "columns or fields"),
+  /** Cells and settings of one plan, all together. */
+  CELLS(1_000_000, "values in all"),
+  /** Entries of one list of a plan, other than its rows. */
+  ENTRIES(10_000, "entries in one list"),
   /** Studies of one plan. */
   STUDIES(60_000, "studies"),
   /** Treatments of one network. */
-  TREATMENTS(60, "treatments"),
+  TREATMENTS(100, "treatments"),
   /** Categories of one column that is split by its words, or of one rating. */
   CATEGORIES(200, "categories"),
+  /** Terms of one regression, the intercept among them. */
+  TERMS(100, "terms of a regression"),
   /** Letters of one text that is shown. */
   LETTERS(32_767, "letters in one text"),
   /** Random draws, permutations and resamples of one plan. */
   DRAWS(1_000_000, "random draws"),
   /** Points, patients or other items that one setting makes us compute one by one. */
-  ITEMS(100_000, "items"),
+  ITEMS(200_000, "items"),
   /** Pixels of one picture. */
   PIXELS(100_000_000, "pixels"),
   /** Seconds of computing for one request. */

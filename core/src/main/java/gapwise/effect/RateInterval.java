@@ -1,7 +1,7 @@
 package gapwise.effect;
 
+import gapwise.numeric.GammaQuantile;
 import java.util.Locale;
-import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /** Intervals for one rate from events over person-time. */
 public enum RateInterval {
@@ -11,14 +11,8 @@ public enum RateInterval {
     public Interval of(ArmRate rate, double level) {
       double x = rate.events();
       double tail = (1 - level) / 2;
-      double lower =
-          x == 0
-              ? 0
-              : ChiSquaredDistribution.of(2 * x).inverseCumulativeProbability(tail)
-                  / (2 * rate.personTime());
-      double upper =
-          ChiSquaredDistribution.of(2 * x + 2).inverseSurvivalProbability(tail)
-              / (2 * rate.personTime());
+      double lower = x == 0 ? 0 : GammaQuantile.lowerTail(tail, x) / rate.personTime();
+      double upper = GammaQuantile.upperTail(tail, x + 1) / rate.personTime();
       return new Interval(lower, upper);
     }
   };

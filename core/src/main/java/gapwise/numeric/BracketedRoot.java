@@ -1,5 +1,6 @@
 package gapwise.numeric;
 
+import gapwise.budget.Work;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -73,6 +74,7 @@ public final class BracketedRoot {
       DoubleUnaryOperator function, double from, double atFrom, double to, double atTo) {
     double a = from;
     double fa = atFrom;
+    Work.check();
     double b = to;
     double fb = atTo;
     double absolute = 1e-17 * (to - from);

@@ -1,5 +1,7 @@
 package gapwise.numeric;
 
+import gapwise.budget.Work;
+
 /**
  * Weighted least squares: the b that makes sum w (y - x'b)^2 smallest.
  *
@@ -105,6 +107,7 @@ public final class LeastSquares {
   }
 
   private double without(int row) {
+    Work.check();
     if (count - 1 < columns) {
       return 0;
     }
@@ -163,6 +166,7 @@ public final class LeastSquares {
     double[] step = new double[columns];
     double before = Double.POSITIVE_INFINITY;
     for (int n = 0; n < MOST_STEPS; n++) {
+      Work.check();
       augmented(values, normal, residuals, solution, lackOfFit, lackOfNormality);
       reflections.solve(lackOfFit, lackOfNormality, residualStep, step);
       double change = 0;

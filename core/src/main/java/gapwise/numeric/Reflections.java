@@ -1,5 +1,6 @@
 package gapwise.numeric;
 
+import gapwise.budget.Work;
 import java.util.Arrays;
 
 /**
@@ -36,6 +37,7 @@ final class Reflections {
     Reflections made = new Reflections(rootWeights.length, columns);
     made.fill(rows, rootWeights);
     for (int j = 0; j < columns && made.fullRank; j++) {
+      Work.check();
       made.pivot(j);
       made.reflect(j);
     }

@@ -4,7 +4,8 @@ import java.util.Objects;
 import java.util.regex.Pattern;
 
 /**
- * One thing that a person must know about what they gave us.
+ * One thing that a person must know about what they gave us. Place and message are shortened in the
+ * middle should they be longer than anybody reads, as when they quote a cell that holds a book.
  *
  * @param where the place in their own words: a field of a plan, or sheet, row and column; may be
  *     empty when the whole is meant
@@ -13,6 +14,12 @@ import java.util.regex.Pattern;
  */
 public record Problem(String where, String code, String message) {
   private static final Pattern CODE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
+  /** Letters of a place; the longest of ours have some hundred. */
+  private static final int LONGEST_PLACE = 300;
+
+  /** Letters of a message. */
+  private static final int LONGEST_MESSAGE = 2_000;
 
   public Problem {
     Objects.requireNonNull(where, "where");
@@ -24,6 +31,19 @@ public record Problem(String where, String code, String message) {
     if (message.isBlank()) {
       throw new IllegalArgumentException("message must say something, code " + code);
     }
+    where = shortened(where, LONGEST_PLACE);
+    message = shortened(message, LONGEST_MESSAGE);
+  }
+
+  /** Keeps both ends, since what to do stands last. */
+  private static String shortened(String text, int most) {
+    if (text.length() <= most) {
+      return text;
+    }
+    String left = text.substring(0, most / 2).replaceFirst("[\\ud800-\\udbff]$", "");
+    String right =
+        text.substring(text.length() - most / 2 + 5).replaceFirst("^[\\udc00-\\udfff]", "");
+    return left + " ... " + right;
   }
 
   /** The problem as one line for a terminal or a log. */

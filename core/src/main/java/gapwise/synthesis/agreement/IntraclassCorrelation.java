@@ -1,5 +1,6 @@
 package gapwise.synthesis.agreement;
 
+import gapwise.budget.Work;
 import gapwise.effect.Interval;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,6 +52,7 @@ public record IntraclassCorrelation(
     double[] raters = new double[k];
     double grand = 0;
     for (int i = 0; i < n; i++) {
+      Work.check();
       for (int j = 0; j < k; j++) {
         subjects[i] += ratings.get(i).get(j) / k;
         raters[j] += ratings.get(i).get(j) / n;
@@ -65,6 +67,7 @@ public record IntraclassCorrelation(
       rater += n * square(raters[j] - grand);
     }
     for (int i = 0; i < n; i++) {
+      Work.check();
       between += k * square(subjects[i] - grand);
       for (int j = 0; j < k; j++) {
         double x = ratings.get(i).get(j);

@@ -1,5 +1,7 @@
 package gapwise.synthesis.agreement;
 
+import gapwise.budget.Work;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,60 +10,86 @@ import java.util.Optional;
  * Psychol Meas 1960;20:37 and Psychol Bull 1968;70:213; standard errors of Fleiss, Cohen and
  * Everitt, Psychol Bull 1969;72:323, equations 9 and 13.
  *
+ * <p>Only pairs that occur are held, not the table, most of whose cells are empty where categories
+ * are many. Time grows with the square of the categories that were used, memory with their number.
+ *
  * @param estimate at most 1
  * @param standardError for intervals, large sample
  * @param standardErrorUnderZero for a test of no agreement beyond chance
  */
 public record Kappa(double estimate, double standardError, double standardErrorUnderZero) {
 
+  /** How far two categories agree: 1 on the diagonal. */
+  @FunctionalInterface
+  public interface Weights {
+    /** The weight for the places of two categories, from 0. */
+    double of(int first, int second);
+  }
+
+  /**
+   * Cases to which the raters gave two categories.
+   *
+   * @param first place of rater 1's category, from 0
+   * @param second place of rater 2's
+   * @param count of the cases, at least 0
+   */
+  public record Pair(int first, int second, double count) {}
+
   /**
    * Kappa of a table.
    *
-   * @param counts of each pair of categories, rater 1 in rows; square
-   * @param weights of agreement for each pair, 1 on the diagonal
+   * @param categories how many there are
+   * @param pairs the cells that are not empty, each once
+   * @param weights of agreement for each pair of categories
    * @return empty if chance alone gives full agreement, as when both use one category only
    */
-  public static Optional<Kappa> of(List<List<Double>> counts, List<List<Double>> weights) {
-    int c = counts.size();
-    double total = 0;
-    double[] rows = new double[c];
-    double[] columns = new double[c];
-    for (int i = 0; i < c; i++) {
-      for (int j = 0; j < c; j++) {
-        rows[i] += counts.get(i).get(j);
-        columns[j] += counts.get(i).get(j);
-        total += counts.get(i).get(j);
-      }
-    }
+  public static Optional<Kappa> of(int categories, List<Pair> pairs, Weights weights) {
+    double total = pairs.stream().mapToDouble(Pair::count).sum();
     if (!(total > 0)) {
       return Optional.empty();
     }
+    double[] rows = new double[categories];
+    double[] columns = new double[categories];
     double observed = 0;
+    for (Pair pair : pairs) {
+      rows[pair.first()] += pair.count() / total;
+      columns[pair.second()] += pair.count() / total;
+      observed += weights.of(pair.first(), pair.second()) * (pair.count() / total);
+    }
+    int[] usedRows = used(rows);
+    int[] usedColumns = used(columns);
     double expected = 0;
-    double[] rowMeans = new double[c];
-    double[] columnMeans = new double[c];
-    for (int i = 0; i < c; i++) {
-      for (int j = 0; j < c; j++) {
-        double w = weights.get(i).get(j);
-        observed += w * counts.get(i).get(j) / total;
-        expected += w * (rows[i] / total) * (columns[j] / total);
-        rowMeans[i] += w * columns[j] / total;
-        columnMeans[j] += w * rows[i] / total;
+    double[] rowMeans = new double[categories];
+    double[] columnMeans = new double[categories];
+    for (int i : usedRows) {
+      Work.check();
+      for (int j : usedColumns) {
+        double w = weights.of(i, j);
+        rowMeans[i] += w * columns[j];
+        columnMeans[j] += w * rows[i];
       }
+      // Row by row, so that millions of small terms are not added to one sum.
+      expected += rows[i] * rowMeans[i];
     }
     if (expected >= 1) {
       return Optional.empty();
     }
     double spread = 0;
+    for (Pair pair : pairs) {
+      double means = rowMeans[pair.first()] + columnMeans[pair.second()];
+      double w = weights.of(pair.first(), pair.second());
+      double away = w * (1 - expected) - means * (1 - observed);
+      spread += pair.count() / total * away * away;
+    }
     double spreadUnderZero = 0;
-    for (int i = 0; i < c; i++) {
-      for (int j = 0; j < c; j++) {
-        double w = weights.get(i).get(j);
-        double means = rowMeans[i] + columnMeans[j];
-        double away = w * (1 - expected) - means * (1 - observed);
-        spread += counts.get(i).get(j) / total * away * away;
-        spreadUnderZero += rows[i] / total * (columns[j] / total) * (w - means) * (w - means);
+    for (int i : usedRows) {
+      Work.check();
+      double ofRow = 0;
+      for (int j : usedColumns) {
+        double away = weights.of(i, j) - rowMeans[i] - columnMeans[j];
+        ofRow += columns[j] * away * away;
       }
+      spreadUnderZero += rows[i] * ofRow;
     }
     double centre = observed * expected - 2 * expected + observed;
     double beyond = 1 - expected;
@@ -70,5 +98,16 @@ public record Kappa(double estimate, double standardError, double standardErrorU
             (observed - expected) / beyond,
             Math.sqrt(Math.max(0, spread - centre * centre) / total) / (beyond * beyond),
             Math.sqrt(Math.max(0, spreadUnderZero - expected * expected) / total) / beyond));
+  }
+
+  private static int[] used(double[] shares) {
+    int[] places = new int[shares.length];
+    int count = 0;
+    for (int i = 0; i < shares.length; i++) {
+      if (shares[i] > 0) {
+        places[count++] = i;
+      }
+    }
+    return Arrays.copyOf(places, count);
   }
 }

@@ -1,5 +1,6 @@
 package gapwise.synthesis.bayes;
 
+import gapwise.budget.Work;
 import gapwise.numeric.CompensatedSum;
 import org.apache.commons.numbers.gamma.Erfc;
 
@@ -61,6 +62,7 @@ final class NormalMixture implements Continuous {
 
   @Override
   public double below(double x) {
+    Work.check();
     double sum = 0;
     for (int i = 0; i < shares.length; i++) {
       sum += shares[i] * Erfc.value((means[i] - x) / (deviations[i] * ROOT_TWO));
@@ -70,6 +72,7 @@ final class NormalMixture implements Continuous {
 
   @Override
   public double above(double x) {
+    Work.check();
     double sum = 0;
     for (int i = 0; i < shares.length; i++) {
       sum += shares[i] * Erfc.value((x - means[i]) / (deviations[i] * ROOT_TWO));
@@ -79,6 +82,7 @@ final class NormalMixture implements Continuous {
 
   @Override
   public double logDensity(double x) {
+    Work.check();
     double top = Double.NEGATIVE_INFINITY;
     for (int i = 0; i < shares.length; i++) {
       top = Math.max(top, logTerm(i, x));
@@ -105,7 +109,7 @@ final class NormalMixture implements Continuous {
     boolean up = excess(near, probability) < 0;
     double step = up ? deviations[heaviest] : -deviations[heaviest];
     double far = near + step;
-    while ((excess(far, probability) < 0) == up) {
+    while (Double.isFinite(far) && (excess(far, probability) < 0) == up) {
       step *= 2;
       near = far;
       far = means[heaviest] + step;

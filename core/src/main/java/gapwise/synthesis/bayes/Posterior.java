@@ -17,12 +17,7 @@ public sealed interface Posterior permits Posterior.None, Proper {
                   + " studies"));
     }
     if (!sample.isWithinArithmetic() || !priors.isWithinArithmetic()) {
-      return new None(
-          new Problem(
-              "",
-              "number-out-of-range",
-              "effects, their variances and the scales of the priors differ by more powers of ten"
-                  + " than can be reckoned with; check the units of the data and the prior"));
+      return outOfRange();
     }
     if (!priors.isProper(sample.size())) {
       return new None(
@@ -35,7 +30,19 @@ public sealed interface Posterior permits Posterior.None, Proper {
                   + " a flat prior of tau leaves a posterior that does not integrate to a finite"
                   + " value, so nothing is told; take a half-normal or half-Cauchy prior of tau"));
     }
-    return new Proper(sample, priors);
+    TauDensity density = new TauDensity(sample, priors);
+    return TauPanels.of(density)
+        .<Posterior>map(panels -> new Proper(density, panels))
+        .orElseGet(Posterior::outOfRange);
+  }
+
+  private static None outOfRange() {
+    return new None(
+        new Problem(
+            "",
+            "number-out-of-range",
+            "effects, their variances and the scales of the priors differ by more powers of ten"
+                + " than can be reckoned with; check the units of the data and the prior"));
   }
 
   /** No posterior, and why. */

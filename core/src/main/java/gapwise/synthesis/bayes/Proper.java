@@ -1,7 +1,7 @@
 package gapwise.synthesis.bayes;
 
+import gapwise.budget.Work;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,9 +21,14 @@ public final class Proper implements Posterior {
   private final double[] means;
   private final double[] deviations;
 
-  Proper(EffectSample sample, Priors priors) {
-    density = new TauDensity(sample, priors);
-    tau = new TauPosterior(density);
+  /**
+   * A posterior.
+   *
+   * @param panels that hold the mass of the density
+   */
+  Proper(TauDensity density, List<Panel> panels) {
+    this.density = density;
+    tau = new TauPosterior(density, panels);
     shares = new double[tau.nodes()];
     taus = new double[shares.length];
     means = new double[shares.length];
@@ -76,6 +81,7 @@ public final class Proper implements Posterior {
     }
     List<TrueEffect> studies = new ArrayList<>();
     for (int i = 0; i < density.size(); i++) {
+      Work.check();
       studies.add(study(i, precisions));
     }
     return studies;

@@ -1,5 +1,6 @@
 package gapwise.synthesis.bayes;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.pooling.EffectSample;
 
 /**
@@ -9,8 +10,10 @@ import gapwise.synthesis.pooling.EffectSample;
  * y + p c)/(sum w + p). Given tau, the mean is normal about m with variance 1/(sum w + p) (Gelman
  * and others, Bayesian Data Analysis, section 5.4).
  *
- * <p>Effects are held as distances from one of their own, so that effects far from 0 and near each
- * other keep their digits.
+ * <p>Effects are held as distances from the one with the least variance, so that effects far from 0
+ * and near each other keep their digits, and so does the residual of a study with next to no
+ * variance, which would else be the rounding of the mean over a standard error smaller than that.
+ * Where the prior of the mean says more than any study, its centre takes that part.
  */
 final class TauDensity {
   private static final double SMALL_PRODUCT = 1e-100;
@@ -20,12 +23,18 @@ final class TauDensity {
   private final double[] distances;
   private final double[] variances;
   private final double origin;
+  private final double leastVariance;
   private final Priors priors;
   private final double centre;
 
   TauDensity(EffectSample sample, Priors priors) {
     this.priors = priors;
-    this.origin = sample.effect(0);
+    int sharpest = 0;
+    for (int i = 1; i < sample.size(); i++) {
+      sharpest = sample.variance(i) < sample.variance(sharpest) ? i : sharpest;
+    }
+    this.leastVariance = sample.variance(sharpest);
+    this.origin = sample.effect(sharpest);
     this.centre = priors.mean().centre() - origin;
     distances = new double[sample.size()];
     variances = new double[sample.size()];
@@ -45,8 +54,10 @@ final class TauDensity {
   record At(double logDensity, double mean, double sd) {}
 
   At at(double tau) {
+    Work.check();
     double square = tau * tau;
     double precision = priors.mean().precision();
+    double from = precision > 1 / (leastVariance + square) ? centre : 0;
     double sum = 0;
     double weighted = 0;
     double product = 1;
@@ -54,7 +65,7 @@ final class TauDensity {
     for (int i = 0; i < distances.length; i++) {
       double w = 1 / (variances[i] + square);
       sum += w;
-      weighted += w * distances[i];
+      weighted += w * (distances[i] - from);
       product *= w;
       if (product < SMALL_PRODUCT || product > LARGE_PRODUCT) {
         logs += Math.log(product);
@@ -63,14 +74,15 @@ final class TauDensity {
     }
     logs += Math.log(product);
     double total = sum + precision;
-    double mean = (weighted + precision * centre) / total;
-    double squares = precision * (mean - centre) * (mean - centre);
+    double mean = (weighted + precision * (centre - from)) / total;
+    double offPrior = centre - from - mean;
+    double squares = precision * offPrior * offPrior;
     for (int i = 0; i < distances.length; i++) {
-      double off = distances[i] - mean;
+      double off = distances[i] - from - mean;
       squares += off * off / (variances[i] + square);
     }
     double logDensity = priors.tau().logDensity(tau) + (logs - Math.log(total) - squares) / 2;
-    return new At(logDensity, mean, 1 / Math.sqrt(total));
+    return new At(logDensity, from + mean, 1 / Math.sqrt(total));
   }
 
   /** What means are told from. */

@@ -3,6 +3,7 @@ package gapwise.synthesis.bayes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The posterior of tau cut into panels of log tau, on each of which the density is smooth enough
@@ -29,19 +30,31 @@ final class TauPanels {
   /** Where halving ends though the range is wide; no smooth density gets there. */
   private static final double NARROWEST = 1e-9;
 
+  /** Above this size a logarithm has lost nine digits to rounding, and the density as many. */
+  private static final double LARGEST_LOG = 1e9;
+
+  /** Ten times what any data that we tried have; more are made only where rounding looks rough. */
+  private static final int MOST_MADE = 20_000;
+
   private final TauDensity density;
   private final int order;
   private final List<Panel> kept = new ArrayList<>();
   private double top = Double.NEGATIVE_INFINITY;
   private double topOfMoment = Double.NEGATIVE_INFINITY;
+  private int made;
 
   private TauPanels(TauDensity density) {
     this.density = density;
     this.order = density.priors().highestMoment(density.size());
   }
 
-  /** The panels that hold the mass, from left to right. The posterior must be proper. */
-  static List<Panel> of(TauDensity density) {
+  /**
+   * The panels that hold the mass, from left to right. The posterior must be proper.
+   *
+   * @return empty if the density is too rough to be integrated, or nowhere within the range of
+   *     numbers
+   */
+  static Optional<List<Panel>> of(TauDensity density) {
     TauPanels panels = new TauPanels(density);
     double end = Math.log(density.priors().tau().to());
     double start = Math.log(density.priors().tau().from());
@@ -58,14 +71,19 @@ final class TauPanels {
     first.forEach(panels::resolve);
     panels.outwards(from, start, -WIDEST);
     panels.outwards(to, end, WIDEST);
-    return panels.kept.stream()
-        .filter(panel -> !panels.isEmpty(panel))
-        .sorted(Comparator.comparingDouble(Panel::from))
-        .toList();
+    List<Panel> holding =
+        panels.kept.stream()
+            .filter(panel -> !panels.isEmpty(panel))
+            .sorted(Comparator.comparingDouble(Panel::from))
+            .toList();
+    boolean sound =
+        panels.made <= MOST_MADE && Math.abs(panels.top) < LARGEST_LOG && !holding.isEmpty();
+    return sound ? Optional.of(holding) : Optional.empty();
   }
 
   private Panel at(double from, double to) {
     Panel panel = new Panel(density, from, to);
+    made++;
     top = Math.max(top, panel.top(0));
     topOfMoment = Math.max(topOfMoment, panel.top(order));
     return panel;
@@ -73,7 +91,7 @@ final class TauPanels {
 
   private void outwards(double from, double limit, double step) {
     double near = from;
-    while (near != limit) {
+    while (near != limit && made <= MOST_MADE) {
       double far = step < 0 ? Math.max(limit, near + step) : Math.min(limit, near + step);
       Panel panel = at(Math.min(near, far), Math.max(near, far));
       if (isEmpty(panel)) {
@@ -85,7 +103,7 @@ final class TauPanels {
   }
 
   private void resolve(Panel panel) {
-    if (isEmpty(panel)) {
+    if (isEmpty(panel) || made > MOST_MADE) {
       return;
     }
     if (panel.range() <= WIDEST_RANGE || panel.width() < NARROWEST) {

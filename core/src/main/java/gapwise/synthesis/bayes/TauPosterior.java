@@ -12,9 +12,14 @@ final class TauPosterior implements Continuous {
   private final double[] massBefore;
   private final double mass;
 
-  TauPosterior(TauDensity density) {
+  /**
+   * Integrates.
+   *
+   * @param panels that hold the mass of the density, at least one
+   */
+  TauPosterior(TauDensity density, List<Panel> panels) {
     this.density = density;
-    this.panels = TauPanels.of(density);
+    this.panels = List.copyOf(panels);
     this.top = panels.stream().mapToDouble(panel -> panel.top(0)).max().orElseThrow();
     this.massBefore = new double[panels.size()];
     CompensatedSum sum = new CompensatedSum();

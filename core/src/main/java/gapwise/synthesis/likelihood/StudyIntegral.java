@@ -7,6 +7,7 @@ import static gapwise.synthesis.likelihood.StudyLikelihoods.TG;
 import static gapwise.synthesis.likelihood.StudyLikelihoods.TT;
 import static gapwise.synthesis.likelihood.StudyLikelihoods.VALUE;
 
+import gapwise.budget.Work;
 import gapwise.numeric.GaussHermite;
 
 /**
@@ -68,6 +69,7 @@ final class StudyIntegral {
    * @param from where the search for the mode starts
    */
   void at(int study, double mean, double tau, double intercept, double from) {
+    Work.check();
     if (tau == 0) {
       withoutSpread(study, mean, intercept);
       return;

@@ -1,5 +1,6 @@
 package gapwise.synthesis.multilevel;
 
+import gapwise.budget.Work;
 import java.util.Arrays;
 
 /**
@@ -24,6 +25,7 @@ final class CovarianceFit {
   private final double[][] design;
 
   CovarianceFit(ClusteredRows rows, double between, double within) {
+    Work.check();
     this.rows = rows;
     this.between = between;
     this.within = within;

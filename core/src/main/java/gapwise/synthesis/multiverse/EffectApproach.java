@@ -1,5 +1,6 @@
 package gapwise.synthesis.multiverse;
 
+import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
 import gapwise.problem.Problem;
@@ -57,6 +58,7 @@ public record EffectApproach(String scale, List<Way> pooled, Function<List<Integ
     Shared shared = new Shared(body.sample());
     List<Finding> findings = new ArrayList<>(pooled.size());
     for (Way way : pooled) {
+      Work.check();
       findings.add(
           obstacle.isPresent()
               ? new Finding.NotEstimated(obstacle.get())

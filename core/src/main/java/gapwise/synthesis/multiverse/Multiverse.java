@@ -1,5 +1,6 @@
 package gapwise.synthesis.multiverse;
 
+import gapwise.budget.Work;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -45,18 +46,24 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
   public static Multiverse of(
       List<Choice> choices, List<Approach> approaches, List<Subset> subsets) {
     int cells = approaches.size() * subsets.size();
+    Work work = Work.current();
     List<Analysis> analyses =
         IntStream.range(0, cells)
             .parallel()
             .mapToObj(
                 cell ->
-                    run(approaches.get(cell / subsets.size()), subsets.get(cell % subsets.size())))
+                    work.join(
+                        () ->
+                            run(
+                                approaches.get(cell / subsets.size()),
+                                subsets.get(cell % subsets.size()))))
             .flatMap(List::stream)
             .toList();
     return new Multiverse(choices, analyses);
   }
 
   private static List<Analysis> run(Approach approach, Subset subset) {
+    Work.check();
     List<Settings> ways = approach.ways();
     List<Finding> findings = approach.findings(subset);
     return IntStream.range(0, ways.size())

@@ -1,5 +1,6 @@
 package gapwise.synthesis.network;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.network.NetworkModel.NetworkFit;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -34,6 +35,7 @@ final class Designs {
     }
     List<Design> designs = new ArrayList<>();
     for (Map.Entry<List<String>, List<NetworkStudy>> group : groups.entrySet()) {
+      Work.check();
       Optional<NetworkFrame> alone =
           NetworkFrame.of(
               group.getValue(), TreatmentIndex.of(group.getValue(), group.getKey().get(0)));

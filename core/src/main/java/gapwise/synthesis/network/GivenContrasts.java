@@ -103,7 +103,7 @@ public final class GivenContrasts {
                 "the effects among "
                     + List.of(treatments.get(k), treatments.get(j), treatments.get(i))
                     + " do not add up: going round they come to "
-                    + (float) round
+                    + (Float.isFinite((float) round) ? "" + (float) round : "more than 1e38")
                     + " instead of 0; correct a value or the order of its treatments");
           }
         }

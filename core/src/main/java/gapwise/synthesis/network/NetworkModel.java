@@ -1,7 +1,9 @@
 package gapwise.synthesis.network;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.pooling.EffectSample;
 import gapwise.synthesis.pooling.MeanModel;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -15,10 +17,19 @@ final class NetworkModel implements MeanModel {
 
   private final int parameters;
   private final List<SparseRow> rows;
+  private final ParameterBlocks blocks;
+  private final List<List<Integer>> rowsOfBlocks = new ArrayList<>();
 
   NetworkModel(int parameters, List<SparseRow> rows) {
     this.parameters = parameters;
     this.rows = List.copyOf(rows);
+    this.blocks = ParameterBlocks.of(parameters, this.rows);
+    for (int b = 0; b < blocks.count(); b++) {
+      rowsOfBlocks.add(new ArrayList<>());
+    }
+    for (int r = 0; r < this.rows.size(); r++) {
+      rowsOfBlocks.get(blocks.block(this.rows.get(r).places()[0])).add(r);
+    }
   }
 
   @Override
@@ -55,9 +66,10 @@ final class NetworkModel implements MeanModel {
     private double[] projections;
 
     private NetworkFit(EffectSample sample, double[] weights) {
+      Work.check();
       this.sample = sample;
       this.weights = weights.clone();
-      this.equations = new NormalEquations(parameters, rows, weights, -1);
+      this.equations = new NormalEquations(blocks, rows, weights);
       this.residuals = new double[rows.size()];
       takeResiduals();
       // The second turn solves for what rounding left of the first.
@@ -96,9 +108,9 @@ final class NetworkModel implements MeanModel {
     @Override
     public double projection(int row) {
       if (projections == null) {
-        double[][] inverse = equations.inverse();
+        double[] variances = equations.variances(rows);
         projections = new double[rows.size()];
-        Arrays.setAll(projections, r -> projected(r, rows.get(r).quadratic(inverse)));
+        Arrays.setAll(projections, r -> projected(r, variances[r]));
       }
       return projections[row];
     }
@@ -108,10 +120,27 @@ final class NetworkModel implements MeanModel {
       if (leverage <= HEAVY) {
         return weights[r] * (1 - leverage);
       }
-      NormalEquations others = new NormalEquations(parameters, rows, weights, r);
+      NormalEquations others = without(r);
       return others.isDetermined()
-          ? weights[r] / (1 + weights[r] * others.variance(rows.get(r)))
+          ? weights[r] / (1 + weights[r] * others.variance(rows.get(r).inBlock(blocks)))
           : 0;
+    }
+
+    /** The equations of the other rows of a row's block. */
+    private NormalEquations without(int r) {
+      int block = blocks.block(rows.get(r).places()[0]);
+      List<SparseRow> others = new ArrayList<>();
+      List<Double> otherWeights = new ArrayList<>();
+      for (int other : rowsOfBlocks.get(block)) {
+        if (other != r) {
+          others.add(rows.get(other).inBlock(blocks));
+          otherWeights.add(weights[other]);
+        }
+      }
+      return new NormalEquations(
+          ParameterBlocks.of(blocks.members(block).length, others),
+          others,
+          otherWeights.stream().mapToDouble(Double::doubleValue).toArray());
     }
 
     @Override

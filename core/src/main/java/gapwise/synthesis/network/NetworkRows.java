@@ -1,5 +1,6 @@
 package gapwise.synthesis.network;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.pooling.EffectSample;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +38,7 @@ final class NetworkRows {
   static Optional<NetworkRows> of(List<NetworkStudy> studies, TreatmentIndex index, Forest forest) {
     NetworkRows rows = new NetworkRows();
     for (NetworkStudy study : studies) {
+      Work.check();
       List<SparseRow> paths = new ArrayList<>();
       int first = index.of(study.treatments().get(0));
       for (String treatment : study.treatments().subList(1, study.treatments().size())) {
@@ -58,6 +60,7 @@ final class NetworkRows {
   }
 
   private boolean addRotated(NetworkStudy study, List<SparseRow> paths) {
+    Work.check();
     int m = study.contrasts();
     RealMatrix root = inverseRoot(m);
     RealMatrix v = new Array2DRowRealMatrix(m, m);

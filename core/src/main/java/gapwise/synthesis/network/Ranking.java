@@ -1,5 +1,6 @@
 package gapwise.synthesis.network;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.network.NetworkModel.NetworkFit;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -83,6 +84,7 @@ final class Ranking {
     double[] drawn = new double[treatments];
     Integer[] order = new Integer[treatments];
     for (int d = 0; d < draws.draws(); d++) {
+      Work.check();
       Arrays.setAll(standard, i -> normal(random));
       double[] parameters = fit.drawn(standard);
       Arrays.setAll(drawn, t -> -sign * values.get(t).at(parameters));

@@ -1,5 +1,6 @@
 package gapwise.synthesis.network;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 
@@ -36,25 +37,16 @@ record SparseRow(int[] places, double[] factors) {
         sum.values().stream().mapToDouble(Double::doubleValue).toArray());
   }
 
+  /** The same with the places that its parameters have in their block. */
+  SparseRow inBlock(ParameterBlocks blocks) {
+    return new SparseRow(Arrays.stream(places).map(blocks::place).toArray(), factors);
+  }
+
   /** The value for values of all parameters. */
   double at(double[] parameters) {
     double value = 0;
     for (int i = 0; i < places.length; i++) {
       value += factors[i] * parameters[places[i]];
-    }
-    return value;
-  }
-
-  /** x'Mx for a symmetric matrix. */
-  double quadratic(double[][] matrix) {
-    double value = 0;
-    for (int i = 0; i < places.length; i++) {
-      double[] row = matrix[places[i]];
-      double part = factors[i] * row[places[i]];
-      for (int j = 0; j < i; j++) {
-        part += 2 * factors[j] * row[places[j]];
-      }
-      value += factors[i] * part;
     }
     return value;
   }

@@ -1,5 +1,6 @@
 package gapwise.synthesis.network;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.network.NetworkModel.NetworkFit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -66,6 +67,7 @@ final class Splitting {
 
   /** The first treatment less the second; empty unless there are both kinds of evidence. */
   Optional<Split> of(int one, int other) {
+    Work.check();
     List<NetworkStudy> studies = direct.get(Pair.of(one, other));
     if (studies == null || studies.size() == frame.studies().size()) {
       return Optional.empty();

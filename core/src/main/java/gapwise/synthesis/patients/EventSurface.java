@@ -1,5 +1,6 @@
 package gapwise.synthesis.patients;
 
+import gapwise.budget.Work;
 import gapwise.numeric.GaussHermite;
 
 /**
@@ -34,6 +35,7 @@ final class EventSurface {
    * @param flat whether there is no spread between studies
    */
   Height at(double[] place, boolean flat) {
+    Work.check();
     int q = place.length;
     double tau = flat ? 0 : place[q - 1];
     double value = rows.constant;
@@ -56,6 +58,7 @@ final class EventSurface {
     double[][][] bendsAt = new double[n][q][q];
     double highest = Double.NEGATIVE_INFINITY;
     for (int k = 0; k < n; k++) {
+      Work.check();
       double z = modes[study] + scale * rule.node(k);
       heights[k] =
           rule.logScaledWeight(k)
@@ -94,6 +97,7 @@ final class EventSurface {
     double high = Math.max(0, here[0]);
     double z = Math.min(high, Math.max(low, modes[study]));
     for (int step = 0; step < MOST_STEPS; step++) {
+      Work.check();
       here = alongZ(study, place, tau, z);
       double slope = here[0] - z;
       if (slope > 0) {

@@ -1,5 +1,6 @@
 package gapwise.synthesis.pooling;
 
+import gapwise.budget.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +41,7 @@ public final class LeaveOneOut {
   static List<PooledValue> refitted(EffectSample sample, PoolingSettings settings) {
     List<PooledValue> without = new ArrayList<>();
     for (int i = 0; i < sample.size(); i++) {
+      Work.check();
       without.add(refit(sample, i, settings));
     }
     return without;
@@ -55,6 +57,7 @@ public final class LeaveOneOut {
     MeanModel model = GroupMeans.one(sample);
     List<PooledValue> without = new ArrayList<>();
     for (int i = 0; i < sample.size(); i++) {
+      Work.check();
       SumsWithout sums = new SumsWithout(whole, i);
       PooledValue value = pool(sums, sample, model, whole.centre(), settings);
       without.add(sums.isExact() ? value : refit(sample, i, settings));

@@ -1,5 +1,6 @@
 package gapwise.synthesis.pooling;
 
+import gapwise.budget.Work;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -107,6 +108,7 @@ final class SumsOverTau {
   }
 
   private double[] exactly(double tauSquared) {
+    Work.check();
     double[] weights = sample.weights(tauSquared);
     GroupMeans.GroupFit fit = GroupMeans.one(sample).fit(sample, weights);
     double squares = 0;

@@ -1,5 +1,6 @@
 package gapwise.synthesis.regression;
 
+import gapwise.budget.Work;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -132,6 +133,7 @@ public final class Design {
     List<double[]> directions = new ArrayList<>();
     List<String> dependent = new ArrayList<>();
     for (int j = 0; j < columns(); j++) {
+      Work.check();
       double[] column = new double[rows];
       double largest = 0;
       for (int i = 0; i < rows; i++) {

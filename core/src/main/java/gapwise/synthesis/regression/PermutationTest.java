@@ -89,6 +89,7 @@ public record PermutationTest(
   /** Each coefficient over its standard error, and the statistic of all moderators. */
   private static double[] statistics(
       EffectSample sample, Design design, RegressionSettings settings) {
+    Work.check();
     double[] statistics = new double[design.columns() + 1];
     Arrays.fill(statistics, Double.POSITIVE_INFINITY);
     Regression.estimate(sample, design, settings)

@@ -1,5 +1,6 @@
 package gapwise.synthesis.regression;
 
+import gapwise.budget.Work;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.synthesis.pooling.EffectSample;
@@ -218,6 +219,7 @@ public record Regression(
       EffectSample sample, Design design, RegressionSettings settings) {
     List<Optional<Fit>> fits = new ArrayList<>();
     for (int i = 0; i < sample.size(); i++) {
+      Work.check();
       int omitted = i;
       List<Integer> rest =
           IntStream.range(0, sample.size()).filter(j -> j != omitted).boxed().toList();

@@ -1,5 +1,6 @@
 package gapwise.synthesis.smallstudy;
 
+import gapwise.budget.Work;
 import gapwise.problem.Problem;
 import gapwise.synthesis.pooling.EffectSample;
 import gapwise.synthesis.pooling.InverseVariance;
@@ -83,6 +84,7 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
     boolean settled = false;
     double middle = all.mean().get().estimate();
     for (int step = 0; step <= sample.size() && !settled; step++) {
+      Work.check();
       Pooled rest =
           InverseVariance.pool(sample.at(order.subList(0, order.size() - trimmed)), settings);
       if (rest.mean().isEmpty()) {

@@ -1,5 +1,7 @@
 package gapwise.synthesis.survival;
 
+import gapwise.budget.Work;
+
 /**
  * How conditional survival differs between studies beyond chance, and how far a study that does
  * well in one interval does well in others: moment estimates for each pair of intervals from
@@ -54,6 +56,7 @@ final class BetweenStudyCovariance {
     double[][] moments = new double[n][n];
     for (int j = 0; j < n; j++) {
       for (int l = 0; l <= j; l++) {
+        Work.check();
         moments[j][l] = estimate.moment(j, l);
         moments[l][j] = moments[j][l];
       }

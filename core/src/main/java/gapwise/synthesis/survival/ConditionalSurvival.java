@@ -1,5 +1,6 @@
 package gapwise.synthesis.survival;
 
+import gapwise.budget.Work;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,6 +25,7 @@ final class ConditionalSurvival {
     List<KaplanMeier> curves = studies.stream().map(KaplanMeier::of).toList();
     double start = 0;
     for (double end : ends) {
+      Work.check();
       double[] share = new double[studies.size()];
       double[] size = new double[studies.size()];
       int followed = 0;

@@ -1,5 +1,6 @@
 package gapwise.synthesis.survival;
 
+import gapwise.budget.Work;
 import gapwise.numeric.BracketedRoot;
 import gapwise.problem.Problem;
 import java.util.List;
@@ -59,6 +60,7 @@ final class EfronLikelihood {
 
   /** First derivative of the log likelihood: events of the group less those expected. */
   double score(double logRatio) {
+    Work.check();
     double sum = 0;
     for (PairedRisk at : table) {
       sum += at.events();

@@ -1,5 +1,6 @@
 package gapwise.synthesis.survival;
 
+import gapwise.budget.Work;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.synthesis.survival.PooledCurve.Point;
 import java.util.ArrayList;
@@ -100,6 +101,7 @@ final class IntervalPooling {
 
   /** What the variance between studies comes to in the mean of two intervals. */
   private double overlap(int j, int l) {
+    Work.check();
     double sum = 0;
     for (int i = 0; i < data.studies(); i++) {
       sum += weights[j][i] * weights[l][i];

@@ -1,5 +1,6 @@
 package gapwise.synthesis.survival;
 
+import gapwise.budget.Work;
 import gapwise.effect.Interval;
 import gapwise.numeric.ReferenceDistribution;
 import java.util.ArrayList;
@@ -41,6 +42,7 @@ public final class KaplanMeier {
 
   /** The curve of one group; grows with the number of patients. */
   public static KaplanMeier of(PatientTimes times) {
+    Work.check();
     List<PatientTime> all = times.patients();
     List<Step> steps = new ArrayList<>();
     double survival = 1;

@@ -1,5 +1,6 @@
 package gapwise.synthesis.survival;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.survival.DigitisedCurve.Point;
 import java.util.List;
 
@@ -51,6 +52,7 @@ record Stretch(double from, double to, List<Point> points) {
     double difference = 0;
     double since = from;
     for (Point point : points) {
+      Work.check();
       int even = censoredBefore(point.time(), censored) - (censored - toPlace);
       int lost = lostBefore(point.survival(), height, left, Math.min(toPlace, left), even);
       spread(lost, since, point.time(), sink);

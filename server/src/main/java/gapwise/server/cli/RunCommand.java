@@ -3,8 +3,12 @@ package gapwise.server.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
+import gapwise.budget.Budget;
+import gapwise.budget.Work;
+import gapwise.budget.WorkStoppedException;
 import gapwise.figure.Medium;
 import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
@@ -51,26 +55,43 @@ public final class RunCommand implements Callable<Integer> {
               + " ${DEFAULT-VALUE} unless said.")
   private String medium = "page";
 
+  @Option(
+      names = Limits.OPTION,
+      paramLabel = "LIMIT",
+      description = {
+        "Another limit of what one plan may cost, such as seconds=600; may be given several times."
+            + " 'none' takes all limits away. docs/plan.md lists them."
+      })
+  private List<String> limits = List.of();
+
   @Override
   public Integer call() throws IOException {
     if (Medium.of(medium).isEmpty()) {
       System.err.println("--figures-for: '" + medium + "'; expected one of " + Medium.codes());
       return Exit.WRONG;
     }
+    Budget budget;
+    try {
+      budget = Limits.of(limits);
+    } catch (WrongInputException wrong) {
+      wrong.problems().forEach(problem -> System.err.println(problem.line()));
+      return Exit.WRONG;
+    }
     if (home.isEmpty()) {
-      return runAll(Runner.withoutEvidence(), Optional.empty());
+      return runAll(Runner.withoutEvidence(), Optional.empty(), budget);
     }
     try (Home open = Home.openExisting(home.get(), Clock.systemUTC());
         Hold hold = open.hold()) {
-      return runAll(hold.evidence().answers().runner(), Optional.of(hold.evidence()));
+      Evidence evidence = hold.evidence();
+      return runAll(evidence.answers().runner(), Optional.of(evidence), budget);
     }
   }
 
-  private int runAll(Runner runner, Optional<Evidence> evidence) throws IOException {
+  private int runAll(Runner runner, Optional<Evidence> evidence, Budget budget) throws IOException {
     int exit = Exit.DONE;
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     for (Path plan : plans) {
-      Outcome outcome = run(runner, plan);
+      Outcome outcome = run(runner, plan, budget);
       JsonNode json = outcome.json();
       out.println(plans.size() == 1 ? json.toPrettyString() : json.toString());
       if (outcome instanceof Outcome.Wrong wrong) {
@@ -82,6 +103,14 @@ public final class RunCommand implements Callable<Integer> {
       }
     }
     return exit;
+  }
+
+  private static Outcome run(Runner runner, Path plan, Budget budget) {
+    try {
+      return Work.within(budget).join(() -> run(runner, plan));
+    } catch (WorkStoppedException stopped) {
+      return new Outcome.Wrong(List.of(stopped.problem()));
+    }
   }
 
   private static Outcome run(Runner runner, Path plan) {
