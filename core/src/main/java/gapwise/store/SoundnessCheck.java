@@ -109,7 +109,7 @@ public final class SoundnessCheck {
           .filter(line -> !line.equals("ok") && !line.startsWith("***"))
           .toList();
     } catch (SQLException failure) {
-      if (VersionPass.isDamage(failure)) {
+      if (StoreFailures.isDamage(failure)) {
         return List.of("the check itself could not read it");
       }
       throw failure;
@@ -128,7 +128,7 @@ public final class SoundnessCheck {
     try {
       return OptionalLong.of(DatabaseFile.number(connection, query));
     } catch (SQLException failure) {
-      if (VersionPass.isDamage(failure)) {
+      if (StoreFailures.isDamage(failure)) {
         return OptionalLong.empty();
       }
       throw failure;
@@ -168,7 +168,7 @@ public final class SoundnessCheck {
         }
       }
     } catch (SQLException failure) {
-      if (!VersionPass.isDamage(failure)) {
+      if (!StoreFailures.isDamage(failure)) {
         throw failure;
       }
       // The index is damaged as well: those not named yet keep the number of their change.
