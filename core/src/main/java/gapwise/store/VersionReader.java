@@ -80,14 +80,6 @@ final class VersionReader {
         .one();
   }
 
-  /** Whether there are as many versions as the change log counts. */
-  static boolean isComplete(Handle handle) {
-    return handle
-        .createQuery("SELECT COUNT(*) = COALESCE(MAX(change_number), 0) FROM document_version")
-        .mapTo(Boolean.class)
-        .one();
-  }
-
   static Optional<Instant> lastChangeAt(Handle handle) {
     return handle
         .createQuery("SELECT written_at FROM document_version ORDER BY change_number DESC LIMIT 1")

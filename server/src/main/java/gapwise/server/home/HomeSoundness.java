@@ -44,13 +44,13 @@ final class HomeSoundness implements AutoCloseable {
 
   static HomeSoundness of(DocumentStore store, long mostBytesBefore) {
     HomeSoundness soundness = new HomeSoundness(store.soundnessCheck());
-    if (store.bytes() <= mostBytesBefore) {
+    if (soundness.check.bytes() <= mostBytesBefore) {
       soundness.found = soundness.check.run();
-      soundness.found.ifPresent(store::requireIntact);
+      soundness.found.ifPresent(soundness.check::requireIntact);
       soundness.tell();
       soundness.ended.countDown();
     } else {
-      store.requireComplete();
+      soundness.check.requireComplete();
       Thread thread = new Thread(soundness::lookInBackground, "soundness");
       thread.setDaemon(true);
       thread.setPriority(Thread.MIN_PRIORITY);
