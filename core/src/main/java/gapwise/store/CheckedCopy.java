@@ -63,7 +63,7 @@ final class CheckedCopy {
   private Soundness write(Path target, Requirement requirement) throws IOException {
     OwnerOnly.folders(target.getParent());
     try (Unfinished unfinished = Unfinished.of(target)) {
-      SoundnessCheck.Found original = copy(requirement, unfinished.file());
+      Examination original = copy(requirement, unfinished.file());
       Soundness copied = compared(original, unfinished.file());
       flush(unfinished.file(), StandardOpenOption.WRITE);
       Files.move(unfinished.file(), target);
@@ -72,10 +72,10 @@ final class CheckedCopy {
     }
   }
 
-  private SoundnessCheck.Found copy(Requirement requirement, Path unfinished) {
+  private Examination copy(Requirement requirement, Path unfinished) {
     try (Connection connection = DatabaseFile.connect(source)) {
       requirement.check(connection);
-      SoundnessCheck.Found found = SoundnessCheck.of(connection, Long.MAX_VALUE, () -> false);
+      Examination found = Examination.of(connection, Long.MAX_VALUE, () -> false);
       if (!found.soundness().isSound()) {
         throw ofSource.damaged(found.soundness());
       }
@@ -96,11 +96,11 @@ final class CheckedCopy {
   }
 
   /** Reads the copy back; it may have gone on since the original was read, but not otherwise. */
-  private Soundness compared(SoundnessCheck.Found original, Path unfinished) {
+  private Soundness compared(Examination original, Path unfinished) {
     try (Connection connection = DatabaseFile.connect(unfinished)) {
       DatabaseFile.setBackup(connection, true);
-      SoundnessCheck.Found copied =
-          SoundnessCheck.of(connection, original.soundness().lastChange(), () -> false);
+      Examination copied =
+          Examination.of(connection, original.soundness().lastChange(), () -> false);
       boolean same = copied.digest().equals(original.digest());
       if (!copied.soundness().isSound() || !same) {
         throw ofTarget.unusable(

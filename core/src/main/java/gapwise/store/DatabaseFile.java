@@ -33,7 +33,7 @@ final class DatabaseFile {
       // Beside a file on a disk that cannot be written there is no place for SQLite's own two
       // files. Where no log waits there either, nobody writes, and the file can be read alone.
       boolean noPlace =
-          SQLiteErrorCode.getErrorCode(failure.getErrorCode()) == SQLiteErrorCode.SQLITE_CANTOPEN
+          StoreFailures.primary(failure.getErrorCode()) == SQLiteErrorCode.SQLITE_CANTOPEN
               && !Files.isWritable(file.toAbsolutePath().getParent())
               && !Files.exists(log(file));
       if (!noPlace) {

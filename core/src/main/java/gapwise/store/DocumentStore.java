@@ -2,7 +2,6 @@ package gapwise.store;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -222,32 +221,6 @@ public final class DocumentStore implements AutoCloseable {
   public Soundness backup(Path file) throws IOException {
     requireOpen();
     return Backup.write(home, file);
-  }
-
-  /** Size of the database file, which a look at all of it takes time for. */
-  public long bytes() {
-    try {
-      return Files.size(home.resolve(Database.FILE));
-    } catch (IOException unreadable) {
-      throw failures.homeUnusable(unreadable);
-    }
-  }
-
-  /**
-   * Refuses to go on where the database cannot even count its versions, or some are missing from
-   * the change log. A cheap look, which reads little of the file.
-   */
-  public void requireComplete() {
-    if (!read(VersionReader::isComplete)) {
-      throw failures.damaged(soundnessCheck().run().orElseThrow());
-    }
-  }
-
-  /** Refuses to go on with a file in which more than single records was found damaged. */
-  public void requireIntact(Soundness found) {
-    if (!found.structure().isEmpty()) {
-      throw failures.damaged(found);
-    }
   }
 
   /** A look at every page and every record, not begun yet. */

@@ -107,25 +107,24 @@ final class HomeOpening {
         return;
       }
       if (DatabaseFile.isBackup(connection)) {
-        SoundnessCheck.requireSound(connection, failures);
+        Examination.requireSound(connection, failures);
         putBack = true;
         notices.add(putBack(HomeMarker.Reached.last(connection)));
       } else {
         requireReached(connection);
         if (layout.isOlder()) {
           // What is damaged must not be carried into the new layout as if it were sound.
-          SoundnessCheck.requireSound(connection, failures);
+          Examination.requireSound(connection, failures);
         }
       }
     }
   }
 
   private String putBack(HomeMarker.Reached reached) {
-    return "The records come from a backup that was put back: they go to change "
-        + reached.change()
-        + ", written at "
-        + reached.when()
-        + "."
+    return "The records come from a backup that was put back: "
+        + (reached.change() == 0
+            ? "it holds none."
+            : "they go to change " + reached.change() + ", written at " + reached.when() + ".")
         + marker
             .filter(before -> before.change() > reached.change())
             .map(before -> " Before, this home had been at change " + before.change() + ".")

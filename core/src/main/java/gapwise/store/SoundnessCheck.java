@@ -1,19 +1,11 @@
 package gapwise.store;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.sql.Statement;
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.Set;
-import java.util.function.BooleanSupplier;
-import java.util.stream.Collectors;
 import org.sqlite.SQLiteConnection;
 
 /**
@@ -21,24 +13,24 @@ import org.sqlite.SQLiteConnection;
  * run in a thread of its own and cancelled from another.
  */
 public final class SoundnessCheck {
-  private static final int MOST_FINDINGS = 20;
-
   private final Path file;
   private final StoreFailures failures;
   private volatile boolean cancelled;
-  private volatile Connection running;
+  private Optional<Connection> running = Optional.empty();
 
   SoundnessCheck(Path file, StoreFailures failures) {
     this.file = file;
     this.failures = failures;
   }
 
-  /**
-   * What was found, and what tells the history looked at from any other.
-   *
-   * @param digest equal for equal histories up to the same change
-   */
-  record Found(Soundness soundness, String digest) {}
+  /** Size of the file, which a look at all of it takes time for. */
+  public long bytes() {
+    try {
+      return Files.size(file);
+    } catch (IOException unreadable) {
+      throw failures.homeUnusable(unreadable);
+    }
+  }
 
   /**
    * Does it, on a connection of its own.
@@ -47,132 +39,58 @@ public final class SoundnessCheck {
    */
   public Optional<Soundness> run() {
     try (Connection connection = DatabaseFile.connect(file)) {
-      running = connection;
-      Soundness found = of(connection, Long.MAX_VALUE, () -> cancelled).soundness();
+      setRunning(Optional.of(connection));
+      Soundness found = Examination.of(connection, Long.MAX_VALUE, () -> cancelled).soundness();
+      setRunning(Optional.empty());
       return cancelled ? Optional.empty() : Optional.of(found);
     } catch (SQLException failure) {
       if (cancelled) {
         return Optional.empty();
       }
       throw failures.worded(failure);
+    } finally {
+      setRunning(Optional.empty());
     }
+  }
+
+  private synchronized void setRunning(Optional<Connection> connection) {
+    running = connection;
   }
 
   /** Has it stop at once; to cancel what has ended or not begun does no harm. */
-  public void cancel() {
+  public synchronized void cancel() {
     cancelled = true;
-    Connection connection = running;
-    try {
-      if (connection != null && !connection.isClosed()) {
-        connection.unwrap(SQLiteConnection.class).getDatabase().interrupt();
+    if (running.isPresent()) {
+      try {
+        running.get().unwrap(SQLiteConnection.class).getDatabase().interrupt();
+      } catch (SQLException ended) {
+        throw failures.worded(ended);
       }
-    } catch (SQLException ended) {
-      // It came to its end by itself meanwhile.
-      return;
     }
   }
 
-  /**
-   * @param digestUpTo last change that counts for the digest
-   */
-  static Found of(Connection connection, long digestUpTo, BooleanSupplier stopped)
-      throws SQLException {
-    List<String> structure = structure(connection);
-    VersionPass pass =
-        new VersionPass(connection, Layout.hasChecksums(connection), digestUpTo, stopped);
-    pass.run(expected(connection));
-    return new Found(
-        new Soundness(
-            pass.versions(),
-            pass.last(),
-            pass.lastAt(),
-            pass.withoutChecksum(),
-            structure,
-            named(connection, pass.damaged())),
-        pass.digest());
-  }
-
-  /** Refuses a database with anything wrong in it, naming the records. */
-  static void requireSound(Connection connection, StoreFailures failures) throws SQLException {
-    Soundness found = of(connection, Long.MAX_VALUE, () -> false).soundness();
-    if (!found.isSound()) {
+  /** Refuses to go on with a file in which more than single records was found damaged. */
+  public void requireIntact(Soundness found) {
+    if (!found.structure().isEmpty()) {
       throw failures.damaged(found);
     }
   }
 
-  /** What is wrong with the file, in the database's own words; empty when nothing is. */
-  static List<String> structure(Connection connection) throws SQLException {
-    try {
-      return DatabaseFile.texts(connection, "PRAGMA integrity_check(" + MOST_FINDINGS + ")")
-          .stream()
-          .flatMap(String::lines)
-          .filter(line -> !line.equals("ok") && !line.startsWith("***"))
-          .toList();
-    } catch (SQLException failure) {
-      if (VersionPass.isDamage(failure)) {
-        return List.of("the check itself could not read it");
-      }
-      throw failure;
-    }
-  }
-
-  /** The last change there should be: as many as the index over all versions holds. */
-  private static long expected(Connection connection) throws SQLException {
-    OptionalLong count = ifReadable(connection, "SELECT COUNT(*) FROM document_version");
-    return count.isPresent()
-        ? count.getAsLong()
-        : ifReadable(connection, "SELECT MAX(change_number) FROM document_version").orElse(0);
-  }
-
-  private static OptionalLong ifReadable(Connection connection, String query) throws SQLException {
-    try {
-      return OptionalLong.of(DatabaseFile.number(connection, query));
-    } catch (SQLException failure) {
-      if (VersionPass.isDamage(failure)) {
-        return OptionalLong.empty();
-      }
-      throw failure;
-    }
-  }
-
-  /** Names from the index over all versions for those whose own rows give none. */
-  private static List<DamagedRecord> named(Connection connection, List<DamagedRecord> damaged)
-      throws SQLException {
-    if (damaged.isEmpty()) {
-      return damaged;
-    }
-    Map<Long, String> names =
-        names(connection, damaged.stream().map(DamagedRecord::change).collect(Collectors.toSet()));
-    List<DamagedRecord> named = new ArrayList<>();
-    for (DamagedRecord record : damaged) {
-      String name = names.getOrDefault(record.change(), record.name());
-      named.add(new DamagedRecord(record.change(), name, record.what()));
-    }
-    return named;
-  }
-
-  private static Map<Long, String> names(Connection connection, Set<Long> changes)
-      throws SQLException {
-    Map<Long, String> names = new HashMap<>();
-    try (Statement statement = connection.createStatement();
-        // Answered from the index alone, which holds just these columns in this order.
-        ResultSet rows =
-            statement.executeQuery(
-                "SELECT change_number, kind, document_key, version FROM document_version"
-                    + " ORDER BY kind, document_key, version")) {
-      while (rows.next()) {
-        if (changes.contains(rows.getLong(1))) {
-          names.put(
-              rows.getLong(1),
-              rows.getString(2) + " " + rows.getString(3) + ", version " + rows.getString(4));
-        }
+  /**
+   * Refuses to go on where the database cannot even count its versions, or some are missing from
+   * the change log. A cheap look, which reads little of the file.
+   */
+  public void requireComplete() {
+    try (Connection connection = DatabaseFile.connect(file)) {
+      long missing =
+          DatabaseFile.number(
+              connection,
+              "SELECT COALESCE(MAX(change_number), 0) - COUNT(*) FROM document_version");
+      if (missing != 0) {
+        Examination.requireSound(connection, failures);
       }
     } catch (SQLException failure) {
-      if (!VersionPass.isDamage(failure)) {
-        throw failure;
-      }
-      // The index is damaged as well: those not named yet keep the number of their change.
+      throw failures.worded(failure);
     }
-    return names;
   }
 }

@@ -25,6 +25,17 @@ record StoreFailures(Path home) {
   /** Room that the database's own index of its log may need. */
   private static final long LEAST_ROOM_BYTES = 64 * 1024;
 
+  /** The kind of failure that a result code of the database stands for. */
+  static SQLiteErrorCode primary(int code) {
+    return SQLiteErrorCode.getErrorCode(code & PRIMARY);
+  }
+
+  /** Whether the database found its file damaged. */
+  static boolean isDamage(SQLException failure) {
+    SQLiteErrorCode primary = primary(failure.getErrorCode());
+    return primary == SQLiteErrorCode.SQLITE_CORRUPT || primary == SQLiteErrorCode.SQLITE_NOTADB;
+  }
+
   /** Does some work with the database; its failures come out in words, all others untouched. */
   <T> T inWords(Supplier<T> work) {
     try {
@@ -90,8 +101,7 @@ record StoreFailures(Path home) {
           + ". Make room there, and check that the user who runs the program may write to it.";
 
   private Problem problem(SQLiteErrorCode code) {
-    SQLiteErrorCode primary = SQLiteErrorCode.getErrorCode(code.code & PRIMARY);
-    return switch (primary) {
+    return switch (primary(code.code)) {
       case SQLITE_CORRUPT, SQLITE_NOTADB ->
           problem(DAMAGED, "The file " + Database.FILE + " is damaged. " + KEEP_AND_RESTORE);
       case SQLITE_FULL -> diskFull();

@@ -14,16 +14,12 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import org.sqlite.SQLiteErrorCode;
 
 /**
  * Reads every version in the order of the change log and holds each against its checksum. Goes on
  * behind what cannot be read. Used once.
  */
 final class VersionPass {
-  /** Extended result codes hold the primary one in their lowest byte (sqlite.org/rescode.html). */
-  private static final int PRIMARY = 0xFF;
-
   /** More are not listed: a number that was damaged itself could make them billions. */
   private static final int MOST_DAMAGED = 1000;
 
@@ -75,16 +71,11 @@ final class VersionPass {
         return true;
       }
     } catch (SQLException failure) {
-      if (!isDamage(failure)) {
+      if (!StoreFailures.isDamage(failure)) {
         throw failure;
       }
       return last >= expected;
     }
-  }
-
-  static boolean isDamage(SQLException failure) {
-    SQLiteErrorCode code = SQLiteErrorCode.getErrorCode(failure.getErrorCode() & PRIMARY);
-    return code == SQLiteErrorCode.SQLITE_CORRUPT || code == SQLiteErrorCode.SQLITE_NOTADB;
   }
 
   private void missing(long from, long to, What what) {

@@ -89,14 +89,6 @@ final class VersionReader {
         .one();
   }
 
-  /** Whether there are as many versions as the change log counts. */
-  static boolean isComplete(Handle handle) {
-    return handle
-        .createQuery("SELECT COUNT(*) = COALESCE(MAX(change_number), 0) FROM document_version")
-        .mapTo(Boolean.class)
-        .one();
-  }
-
   static Optional<Instant> changedAt(Handle handle, long change) {
     return handle
         .createQuery("SELECT written_at FROM document_version WHERE change_number = :change")

@@ -228,7 +228,7 @@ class HomeOpeningTest {
     }
     try (DocumentStore store = DocumentStore.open(home, CLOCK)) {
       StoreUnusableException failure =
-          assertThrows(StoreUnusableException.class, store::requireComplete);
+          assertThrows(StoreUnusableException.class, store.soundnessCheck()::requireComplete);
       assertEquals("store-damaged", failure.problem().code());
       assertTrue(failure.getMessage().contains("(change 3): it is missing"), failure::getMessage);
     }

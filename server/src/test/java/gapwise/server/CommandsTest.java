@@ -3,16 +3,21 @@ package gapwise.server;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.exchange.Export;
+import gapwise.server.home.Home;
 import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Clock;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -179,5 +184,105 @@ class CommandsTest {
     String copy = folder.resolve("copy.db").toString();
     assertEquals(0, call("backup", copy, "--home", home).exit());
     assertEquals(2, call("backup", copy, "--home", home).exit());
+  }
+
+  @Test
+  void aFolderThatIsNoHomeIsRefusedByCommandsThatNeedOneAndNothingIsMade() throws Exception {
+    String mistyped = folder.resolve("hmoe").toString();
+    String plan = file("evidence.json", EVIDENCE_PLAN);
+    String target = folder.resolve("out.xlsx").toString();
+    List<List<String>> commands =
+        List.of(
+            List.of("backup", target, "--home", mistyped),
+            List.of("export", target, "--home", mistyped),
+            List.of("reindex", "--home", mistyped),
+            List.of("run", plan, "--home", mistyped));
+    for (List<String> command : commands) {
+      Called called = call(command.toArray(String[]::new));
+      assertEquals(1, called.exit(), command + called.err());
+      assertTrue(called.err().contains("no evidence base in this folder"), called.err());
+      assertFalse(Files.exists(Path.of(mistyped)), command::toString);
+      assertFalse(Files.exists(Path.of(target)), command::toString);
+    }
+  }
+
+  @Test
+  void aBackupIsMadeWhileTheHomeIsInUseButNothingIsRestoredIntoIt() throws Exception {
+    String home = home();
+    String copy = folder.resolve("copy.db").toString();
+    try (Home open = Home.open(Path.of(home), Clock.systemUTC())) {
+      Called made = call("backup", copy, "--home", home);
+      assertEquals(0, made.exit(), made.err());
+      // Sixteen studies and the record of their import.
+      assertTrue(made.err().contains("17 versions"), made.err());
+      Called refused = call("restore", copy, "--home", home);
+      assertEquals(1, refused.exit());
+      assertTrue(refused.err().contains("has this home open"), refused.err());
+      assertEquals(17, open.base().lastChange());
+    }
+  }
+
+  @Test
+  void aBackupIsRestoredIntoANewFolderAndIntoTheOldOneAndSearchedThere() throws Exception {
+    String home = home();
+    String copy = folder.resolve("copy.db").toString();
+    assertEquals(0, call("backup", copy, "--home", home).exit());
+    String fresh = folder.resolve("fresh").toString();
+    assertEquals(0, call("restore", copy, "--home", fresh).exit());
+    Called run = call("run", file("evidence.json", EVIDENCE_PLAN), "--home", fresh);
+    assertEquals(16, MAPPER.readTree(run.out()).at("/data/studies").asInt(), run.err());
+    Called again = call("restore", copy, "--home", home);
+    assertEquals(0, again.exit(), again.err());
+    assertTrue(again.err().contains("gapwise.db.replaced-"), again.err());
+    Called exported = call("export", folder.resolve("all.xlsx").toString(), "--home", home);
+    assertTrue(exported.err().contains("16 studies written"), exported.err());
+  }
+
+  @Test
+  void aHomeWithADamagedRecordGivesNoBackupAndTellsWhich() throws Exception {
+    String home = home();
+    String damaged = gapwise.server.web.Invented.studies().get(3).id();
+    DamagedDatabase.changeLetterIn(Path.of(home), damaged + "\",\"citation\"");
+    Path copy = folder.resolve("copy.db");
+    Called refused = call("backup", copy.toString(), "--home", home);
+    assertEquals(1, refused.exit());
+    assertTrue(refused.err().contains("1 record is damaged: study " + damaged), refused.err());
+    assertFalse(Files.exists(copy));
+    Path all = folder.resolve("all.xlsx");
+    Called exported = call("export", all.toString(), "--home", home);
+    assertEquals(1, exported.exit());
+    assertTrue(exported.err().contains("This record is damaged"), exported.err());
+    assertFalse(exported.err().contains("\tat "), exported.err());
+    assertFalse(Files.exists(all));
+  }
+
+  @Test
+  void anIndexFolderThatCannotBeOneIsToldWithoutATrace() throws Exception {
+    String home = home();
+    Path index = Path.of(home, "index");
+    try (var files = Files.list(index)) {
+      for (Path part : files.toList()) {
+        Files.delete(part);
+      }
+    }
+    Files.delete(index);
+    Files.createFile(index);
+    Called called = call("reindex", "--home", home);
+    assertEquals(1, called.exit());
+    assertTrue(called.err().contains("is in the way; move it somewhere else"), called.err());
+    assertFalse(called.err().contains("\tat "), called.err());
+  }
+
+  @Test
+  void whatIsExportedAndBackedUpIsItsOwnersAlone() throws Exception {
+    assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
+    String home = home();
+    Path copy = folder.resolve("copy.db");
+    Path all = folder.resolve("all.xlsx");
+    assertEquals(0, call("backup", copy.toString(), "--home", home).exit());
+    assertEquals(0, call("export", all.toString(), "--home", home).exit());
+    for (Path file : List.of(copy, all)) {
+      assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(file)));
+    }
   }
 }

@@ -4,7 +4,10 @@ import gapwise.store.DocumentStore;
 import gapwise.store.Soundness;
 import gapwise.store.SoundnessCheck;
 import gapwise.store.StoreUnusableException;
+import java.time.Duration;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -22,6 +25,7 @@ final class HomeSoundness implements AutoCloseable {
   private static final long MOST_BYTES_BEFORE = 100_000_000;
 
   private final SoundnessCheck check;
+  private final CountDownLatch ended = new CountDownLatch(1);
   private volatile Optional<Soundness> found = Optional.empty();
 
   private HomeSoundness(SoundnessCheck check) {
@@ -40,12 +44,13 @@ final class HomeSoundness implements AutoCloseable {
 
   static HomeSoundness of(DocumentStore store, long mostBytesBefore) {
     HomeSoundness soundness = new HomeSoundness(store.soundnessCheck());
-    if (store.bytes() <= mostBytesBefore) {
+    if (soundness.check.bytes() <= mostBytesBefore) {
       soundness.found = soundness.check.run();
-      soundness.found.ifPresent(store::requireIntact);
+      soundness.found.ifPresent(soundness.check::requireIntact);
       soundness.tell();
+      soundness.ended.countDown();
     } else {
-      store.requireComplete();
+      soundness.check.requireComplete();
       Thread thread = new Thread(soundness::lookInBackground, "soundness");
       thread.setDaemon(true);
       thread.setPriority(Thread.MIN_PRIORITY);
@@ -63,6 +68,8 @@ final class HomeSoundness implements AutoCloseable {
           .ifPresent(seen -> LOG.info("All {} records were read and are sound.", seen.versions()));
     } catch (StoreUnusableException failure) {
       LOG.error("The look at all records broke off: {}", failure.getMessage());
+    } finally {
+      ended.countDown();
     }
   }
 
@@ -75,6 +82,11 @@ final class HomeSoundness implements AutoCloseable {
                     "{} What needs a damaged record is refused. Put the last sound backup back by"
                         + " the command restore, or import the studies named again.",
                     seen.told()));
+  }
+
+  /** Waits until the look has ended; false when it has not after so long. */
+  boolean await(Duration most) throws InterruptedException {
+    return ended.await(most.toMillis(), TimeUnit.MILLISECONDS);
   }
 
   /** What was found; empty while it is under way. */
