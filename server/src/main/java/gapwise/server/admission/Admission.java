@@ -11,7 +11,6 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.jetty.server.HttpConfiguration;
-import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -28,9 +27,6 @@ public final class Admission implements AutoCloseable {
   public static final long LARGEST_BODY_BYTES = 8L * 1024 * 1024;
 
   private static final Logger LOG = LoggerFactory.getLogger(Admission.class);
-
-  /** While no more connections are taken, those that say nothing go. */
-  private static final long CROWDED_SILENCE_MILLIS = 2_000;
 
   private static final String BUSY =
       "The server is computing for others just now, and this could not be begun. Nothing was"
@@ -77,14 +73,11 @@ public final class Admission implements AutoCloseable {
     WatchedConnector connector = new WatchedConnector(server, http, bounds);
     connector.setHost(host);
     connector.setPort(port);
-    NetworkConnectionLimit limit = new NetworkConnectionLimit(bounds.connections(), connector);
-    limit.setEndPointIdleTimeout(CROWDED_SILENCE_MILLIS);
-    server.addBean(limit);
     return connector;
   }
 
   private void prepare(Server server) {
-    server.insertHandler(new AnswerAhead());
+    server.insertHandler(new AnswerAhead(bounds.answerBytes()));
     server.insertHandler(new BodyFirst(bounds, spool, refusals));
   }
 

@@ -1,36 +1,80 @@
 package gapwise.server.admission;
 
-import org.eclipse.jetty.http.HttpMethod;
+import java.io.ByteArrayOutputStream;
+import java.nio.ByteBuffer;
+import org.eclipse.jetty.server.Handler;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
-import org.eclipse.jetty.server.handler.BufferedResponseHandler;
+import org.eclipse.jetty.util.BufferUtil;
 import org.eclipse.jetty.util.Callback;
 
 /**
- * Takes an answer off the thread that made it, so that who reads slowly holds no thread. Longer
- * answers hold theirs, and are ended where they are read too slowly ({@link WatchedEndPoint}).
+ * Takes an answer off the thread that makes it and sends it when the thread is done, so that who
+ * reads slowly holds no thread. Longer answers hold theirs, and are ended where they are read too
+ * slowly ({@link WatchedEndPoint}).
  */
-final class AnswerAhead extends BufferedResponseHandler {
-  /** Nearly all pages; a thousand of them are a quarter of the heap. */
-  private static final int MOST_BYTES = 256 * 1024;
+final class AnswerAhead extends Handler.Wrapper {
+  private final int mostBytes;
 
-  /** Larger than the pieces in which answers are handed over. */
-  private static final int PIECE_BYTES = 64 * 1024;
-
-  AnswerAhead() {
-    includeMethod(HttpMethod.POST.asString()); // reading is included already
+  /**
+   * @param mostBytes of an answer that is kept so
+   */
+  AnswerAhead(int mostBytes) {
+    this.mostBytes = mostBytes;
   }
 
   @Override
-  public boolean onConditionsMet(Request request, Response response, Callback callback)
-      throws Exception {
-    request.setAttribute(BUFFER_SIZE_ATTRIBUTE_NAME, MOST_BYTES);
-    request.setAttribute(MAX_AGGREGATION_SIZE_ATTRIBUTE_NAME, PIECE_BYTES);
-    return super.onConditionsMet(request, response, callback);
+  public boolean handle(Request request, Response response, Callback callback) throws Exception {
+    Ahead ahead = new Ahead(request, response, callback);
+    return super.handle(request, ahead, ahead);
   }
 
-  @Override
-  protected boolean isMimeTypeBufferable(String type) {
-    return true;
+  /** One answer; its writer is told that all is written before it is. */
+  private final class Ahead extends Response.Wrapper implements Callback {
+    private final Callback whole;
+    private final ByteArrayOutputStream kept = new ByteArrayOutputStream();
+    private boolean passes;
+
+    Ahead(Request request, Response response, Callback whole) {
+      super(request, response);
+      this.whole = whole;
+    }
+
+    @Override
+    public void write(boolean last, ByteBuffer part, Callback written) {
+      if (passes) {
+        super.write(last, part, written);
+      } else if (kept.size() + BufferUtil.length(part) <= mostBytes) {
+        kept.writeBytes(BufferUtil.toArray(part));
+        BufferUtil.clear(part);
+        written.succeeded();
+      } else {
+        passes = true;
+        ByteBuffer first = ByteBuffer.wrap(kept.toByteArray());
+        super.write(
+            false, first, Callback.from(() -> super.write(last, part, written), written::failed));
+      }
+    }
+
+    /** The thread is done. */
+    @Override
+    public void succeeded() {
+      if (passes) {
+        whole.succeeded();
+      } else {
+        super.write(true, ByteBuffer.wrap(kept.toByteArray()), whole);
+      }
+    }
+
+    /** The thread broke off; what was kept is not the answer. */
+    @Override
+    public void failed(Throwable failure) {
+      whole.failed(failure);
+    }
+
+    @Override
+    public InvocationType getInvocationType() {
+      return whole.getInvocationType();
+    }
   }
 }

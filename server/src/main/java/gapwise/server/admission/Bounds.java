@@ -12,6 +12,7 @@ import java.util.Objects;
  * @param header longest time from the first byte of a request to the end of its header
  * @param body how fast what is sent must come
  * @param answer how fast an answer must be taken
+ * @param answerBytes most bytes of an answer that wait for a reader without a thread
  * @param spoolBytes most bytes of bodies that lie on the disk while they come in
  * @param computing most requests of one kind that compute at once
  * @param waiting how long a request waits for others of its kind
@@ -22,6 +23,7 @@ public record Bounds(
     Duration header,
     Pace body,
     Pace answer,
+    int answerBytes,
     long spoolBytes,
     int computing,
     Duration waiting,
@@ -38,6 +40,9 @@ public record Bounds(
       new Pace(Duration.ofSeconds(10), LEAST_BYTES_PER_SECOND, Duration.ofMinutes(20));
   private static final Pace ANSWER =
       new Pace(Duration.ofSeconds(20), LEAST_BYTES_PER_SECOND, Duration.ofHours(2));
+
+  /** Nearly all pages; a thousand of them are a quarter of the heap. */
+  private static final int ANSWER_BYTES = 256 * 1024;
 
   /** Eight uploads of the largest size. */
   private static final long SPOOL_BYTES = 1L << 30;
@@ -64,14 +69,10 @@ public record Bounds(
         HEADER,
         BODY,
         ANSWER,
+        ANSWER_BYTES,
         SPOOL_BYTES,
         Runtime.getRuntime().availableProcessors(),
         WAITING,
         Budget.STANDARD);
-  }
-
-  /** The same with another pace of bodies. */
-  public Bounds withBody(Pace pace) {
-    return new Bounds(connections, header, pace, answer, spoolBytes, computing, waiting, budget);
   }
 }

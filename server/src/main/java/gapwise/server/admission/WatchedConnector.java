@@ -6,16 +6,44 @@ import org.eclipse.jetty.io.ManagedSelector;
 import org.eclipse.jetty.io.SocketChannelEndPoint;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.HttpConnectionFactory;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.Server;
 import org.eclipse.jetty.server.ServerConnector;
 
-/** Opens connections that know their limits and can be asked whether anybody is left. */
+/**
+ * Opens connections that know their limits and can be asked whether anybody is left. When there are
+ * as many as are taken, those that say nothing go soon.
+ */
 final class WatchedConnector extends ServerConnector {
+  private static final long CROWDED_SILENCE_MILLIS = 2_000;
+
   private final Bounds bounds;
+  private volatile boolean crowded;
 
   WatchedConnector(Server server, HttpConfiguration http, Bounds bounds) {
     super(server, new HttpConnectionFactory(http));
     this.bounds = bounds;
+    server.addBean(new Crowd());
+  }
+
+  /** Stops taking connections at the limit, and shortens the silence of those that there are. */
+  private final class Crowd extends NetworkConnectionLimit {
+    Crowd() {
+      super(bounds.connections(), WatchedConnector.this);
+      setEndPointIdleTimeout(CROWDED_SILENCE_MILLIS);
+    }
+
+    @Override
+    protected void limit() {
+      crowded = true; // for those that are taken already and not yet open
+      super.limit();
+    }
+
+    @Override
+    protected void unlimit() {
+      crowded = false;
+      super.unlimit();
+    }
   }
 
   @Override
@@ -23,7 +51,7 @@ final class WatchedConnector extends ServerConnector {
       SocketChannel channel, ManagedSelector selector, SelectionKey key) {
     WatchedEndPoint end =
         new WatchedEndPoint(channel, selector, key, getScheduler(), getExecutor(), bounds);
-    end.setIdleTimeout(getIdleTimeout());
+    end.setIdleTimeout(crowded ? CROWDED_SILENCE_MILLIS : getIdleTimeout());
     return end;
   }
 }

@@ -38,7 +38,15 @@ class BodiesTest {
     Bounds usual = Bounds.standard();
     Bounds bounds =
         new Bounds(
-            1_000, header, body, usual.answer(), spoolBytes, 4, usual.waiting(), Budget.UNLIMITED);
+            1_000,
+            header,
+            body,
+            usual.answer(),
+            usual.answerBytes(),
+            spoolBytes,
+            4,
+            usual.waiting(),
+            Budget.UNLIMITED);
     return new Door(bounds, folder, BodiesTest::routes);
   }
 

@@ -34,6 +34,7 @@ class ComputingTest {
         usual.header(),
         usual.body(),
         usual.answer(),
+        usual.answerBytes(),
         usual.spoolBytes(),
         computing,
         waiting,

@@ -14,11 +14,15 @@ import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.util.Callback;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
 
 /** A real server on a free port whose routes a test makes itself, behind an admission. */
 final class Door implements AutoCloseable {
   /** Longer than any test needs, so that one that hangs ends. */
   private static final int PATIENCE_MILLIS = 30_000;
+
+  /** Few, so that a crowd need not be large to hold them all. */
+  static final int THREADS = 20;
 
   private final Admission admission;
   private final Javalin javalin;
@@ -29,6 +33,7 @@ final class Door implements AutoCloseable {
         Javalin.create(
                 config -> {
                   config.startup.showJavalinBanner = false;
+                  config.jetty.threadPool = new QueuedThreadPool(THREADS, 4);
                   config.http.maxRequestSize = Admission.LARGEST_BODY_BYTES;
                   admission.addTo(config, "127.0.0.1", 0);
                   config.routes.exception(

@@ -37,6 +37,7 @@ class BudgetOfRequestsTest {
             usual.header(),
             usual.body(),
             usual.answer(),
+            usual.answerBytes(),
             usual.spoolBytes(),
             computing,
             waiting,
