@@ -2,6 +2,7 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.answer.StudyAddress;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudyVersion;
@@ -78,7 +79,8 @@ final class StudiesApi {
 
   private void study(Context context) {
     String id = context.pathParam("id");
-    KeptStudy kept = base.study(id).orElseThrow(() -> missing(id));
+    KeptStudy kept =
+        base.study(StudyAddress.id(id)).or(() -> base.study(id)).orElseThrow(() -> missing(id));
     context
         .contentType("application/json")
         .header("ETag", "\"" + kept.version() + "\"")
@@ -86,7 +88,9 @@ final class StudiesApi {
   }
 
   private void history(Context context) {
-    String id = context.pathParam("id");
+    String asked = context.pathParam("id");
+    String meant = StudyAddress.id(asked);
+    String id = base.history(meant).isEmpty() ? asked : meant;
     List<StudyVersion> history = base.history(id);
     if (history.isEmpty()) {
       throw missing(id);

@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.answer.StudyAddress;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudyVersion;
@@ -87,7 +88,8 @@ public final class StudyPage {
   private void show(Context context) {
     String id = context.pathParam("id");
     KeptStudy kept =
-        base.study(id)
+        base.study(StudyAddress.id(id))
+            .or(() -> base.study(id))
             .orElseThrow(() -> new NotFoundResponse("There is no study '" + id + "' here."));
     templates.show(context, "StudyPage", view(kept.study()));
   }
