@@ -140,7 +140,7 @@ public final class AnswerForest {
         estimate,
         line.study().weightPercent(),
         low ? Row.OpenEnd.LOW : high ? Row.OpenEnd.HIGH : Row.OpenEnd.NONE,
-        Optional.of("/studies/" + row.study().id()),
+        Optional.of(StudyAddress.of(row.study().id())),
         row.study().citation().line());
   }
 

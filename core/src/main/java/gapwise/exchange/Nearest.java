@@ -15,6 +15,7 @@ final class Nearest {
     int farthest = Math.max(1, sought.length() / 3);
     record Candidate(String word, int distance) {}
     return known.stream()
+        .filter(word -> Math.abs(folded(word).length() - sought.length()) <= farthest)
         .map(word -> new Candidate(word, distance(sought, folded(word))))
         .filter(candidate -> candidate.distance() <= farthest)
         .min(Comparator.comparingInt(Candidate::distance))

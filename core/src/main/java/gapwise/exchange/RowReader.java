@@ -7,6 +7,7 @@ import gapwise.table.Row;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -72,12 +73,34 @@ final class RowReader {
               + " cell's format to text and write again what the paper says.");
       return Optional.empty();
     }
+    if (text.length() > WorkbookText.MOST_LETTERS) {
+      return tooLong(field, text);
+    }
     try {
-      return Optional.of(form.read(form.type() == CellForm.Type.STRING ? Guard.read(text) : text));
+      boolean words = form.type() == CellForm.Type.STRING;
+      T value = form.read(words ? Guard.read(text) : text);
+      // Written again a text may have become longer, by marks that keep it what it is.
+      boolean fits = !words || !WorkbookText.isTooLong(Guard.write(form.write(value)));
+      return fits ? Optional.of(value) : tooLong(field, text);
     } catch (Unreadable unreadable) {
       refuse(field, unreadable.code(), "Found '" + shown(text) + "'; " + unreadable.getMessage());
       return Optional.empty();
     }
+  }
+
+  private <T> Optional<T> tooLong(Field<T> field, String text) {
+    refuse(
+        field,
+        "text-too-long",
+        String.format(
+            Locale.ROOT,
+            "Found a text of %,d letters ('%s'); a cell holds at most %,d, the marks counted that"
+                + " keep a spreadsheet program from running or changing it. Shorten it to what the"
+                + " paper says of this field.",
+            text.length(),
+            shown(text),
+            WorkbookText.MOST_LETTERS));
+    return Optional.empty();
   }
 
   private void requirePresence(Field<?> field) {
@@ -110,7 +133,8 @@ final class RowReader {
   }
 
   private static String shown(String text) {
-    String line = text.replaceAll("\\s+", " ");
+    String start = text.substring(0, Math.min(text.length(), 10 * LONGEST_SHOWN));
+    String line = start.replaceAll("\\s+", " ");
     return line.length() <= LONGEST_SHOWN ? line : line.substring(0, LONGEST_SHOWN) + "...";
   }
 

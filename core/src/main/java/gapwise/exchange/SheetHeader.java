@@ -12,6 +12,8 @@ import java.util.Optional;
 
 /** Where the columns of the template stand in a sheet that is being read. */
 final class SheetHeader {
+  private static final int LONGEST_SHOWN = 60;
+
   private final Header header;
   private final Map<String, Column> columns = new HashMap<>();
 
@@ -27,6 +29,9 @@ final class SheetHeader {
     List<String> names = sheet.names();
     for (Column column : header.columns()) {
       String name = Sheet.folded(column.name());
+      if (problems.size() >= TemplateReading.MOST_PROBLEMS) {
+        break;
+      }
       if (!names.contains(name)) {
         problems.add(matched.at(header.row(), column), "unknown-column", unknown(column, names));
       } else if (matched.columns.putIfAbsent(name, column) != null) {
@@ -53,11 +58,15 @@ final class SheetHeader {
 
   private static String unknown(Column column, List<String> names) {
     return "The template has no column '"
-        + column.name()
+        + excerpt(column.name())
         + "'. "
         + Nearest.to(column.name(), names)
             .map(name -> "Did you mean " + name + "? Otherwise delete the column.")
             .orElse("Rename it to a column of the template, or delete it.");
+  }
+
+  private static String excerpt(String name) {
+    return name.length() <= LONGEST_SHOWN ? name : name.substring(0, LONGEST_SHOWN) + "...";
   }
 
   Optional<Column> column(String name) {

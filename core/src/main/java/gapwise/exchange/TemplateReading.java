@@ -76,6 +76,9 @@ final class TemplateReading implements SheetConsumer {
     String name = Sheet.folded(found.sheet());
     Reader reader = readers.get(name);
     SheetHeader matched = SheetHeader.of(found, reader.sheet(), problems);
+    if (problems.size() >= MOST_PROBLEMS) {
+      throw new TooMany();
+    }
     headers.put(name, matched);
     current = Optional.of(reader);
     header = Optional.of(matched);

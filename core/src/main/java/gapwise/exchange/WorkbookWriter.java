@@ -195,7 +195,7 @@ final class WorkbookWriter {
       if (written.number() && fits(written.text())) {
         cell.setCellValue(Double.parseDouble(written.text()));
       } else {
-        cell.setCellValue(written.text());
+        cell.setCellValue(WorkbookText.of(written.text()));
         cell.setCellStyle(textStyle);
       }
     }

@@ -113,12 +113,12 @@ public record BubbleTable(Bubble bubble) {
     print(
         printer,
         "series",
-        CsvColumns.text(point.label()),
+        CsvCell.text(point.label()),
         point.kind().code(),
         point.lengthCentimetres(),
         lower(point.spread()),
         upper(point.spread()),
-        CsvColumns.text(point.spreadIs()),
+        CsvCell.text(point.spreadIs()),
         point.value(),
         lower(point.interval()),
         upper(point.interval()),
@@ -127,7 +127,7 @@ public record BubbleTable(Bubble bubble) {
         digits(point.patients()),
         digits(point.weightPercent()),
         "",
-        CsvColumns.text(point.citation()));
+        CsvCell.text(point.citation()));
   }
 
   private void print(CSVPrinter printer, Bubble.At at) throws IOException {
@@ -153,7 +153,7 @@ public record BubbleTable(Bubble bubble) {
 
   private void print(CSVPrinter printer, Object... own) throws IOException {
     List<Object> cells = new ArrayList<>(List.of(own));
-    cells.add(CsvColumns.text(bubble.axis().heading()));
+    cells.add(CsvCell.text(bubble.axis().heading()));
     cells.addAll(CsvOrigin.of(bubble));
     printer.printRecord(cells);
   }
@@ -162,7 +162,7 @@ public record BubbleTable(Bubble bubble) {
     print(
         printer,
         "patient",
-        CsvColumns.text(patient.series()),
+        CsvCell.text(patient.series()),
         patient.kind().code(),
         patient.lengthCentimetres(),
         "",

@@ -8,29 +8,29 @@ import java.util.function.BiFunction;
 /** The columns of a figure's CSV, in order. */
 enum CsvColumns {
   KIND((forest, line) -> line.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')),
-  BLOCK((forest, line) -> text(line.block())),
-  LABEL((forest, line) -> text(line.label())),
-  DETAIL((forest, line) -> text(line.detail())),
-  MISSING_BONE((forest, line) -> text(line.missingBone())),
-  COUNTS((forest, line) -> text(line.counts())),
+  BLOCK((forest, line) -> CsvCell.text(line.block())),
+  LABEL((forest, line) -> CsvCell.text(line.label())),
+  DETAIL((forest, line) -> CsvCell.text(line.detail())),
+  MISSING_BONE((forest, line) -> CsvCell.text(line.missingBone())),
+  COUNTS((forest, line) -> CsvCell.text(line.counts())),
   ESTIMATE((forest, line) -> line.estimate().map(e -> digits(e.value())).orElse("")),
   LOWER((forest, line) -> line.interval().map(e -> digits(e.lower())).orElse("")),
   UPPER((forest, line) -> line.interval().map(e -> digits(e.upper())).orElse("")),
   PREDICTION_LOWER((forest, line) -> prediction(line).map(p -> digits(p.lower())).orElse("")),
   PREDICTION_UPPER((forest, line) -> prediction(line).map(p -> digits(p.upper())).orElse("")),
   WEIGHT_PERCENT((forest, line) -> digits(line.weightPercent())),
-  SHOWN((forest, line) -> line.shown()),
-  SHOWN_PREDICTION((forest, line) -> line.shownPrediction()),
-  CITATION((forest, line) -> text(line.citation())),
-  FIGURE((forest, line) -> text(forest.heading().title())),
-  MEASURE((forest, line) -> measure(forest.measure())),
+  SHOWN((forest, line) -> CsvCell.text(line.shown())),
+  SHOWN_PREDICTION((forest, line) -> CsvCell.text(line.shownPrediction())),
+  CITATION((forest, line) -> CsvCell.text(line.citation())),
+  FIGURE((forest, line) -> CsvCell.text(forest.heading().title())),
+  MEASURE((forest, line) -> CsvCell.text(measure(forest.measure()))),
   SERIES_POOLED((forest, line) -> Integer.toString(forest.provenance().studies())),
-  PARTICIPANTS((forest, line) -> text(forest.provenance().participants())),
-  MODEL((forest, line) -> text(forest.provenance().model())),
-  DATA_VERSION((forest, line) -> text(forest.provenance().dataVersion())),
+  PARTICIPANTS((forest, line) -> CsvCell.text(forest.provenance().participants())),
+  MODEL((forest, line) -> CsvCell.text(forest.provenance().model())),
+  DATA_VERSION((forest, line) -> CsvCell.text(forest.provenance().dataVersion())),
   DATA_DATE((forest, line) -> forest.provenance().dataDate().map(d -> d.toString()).orElse("")),
   INVENTED((forest, line) -> forest.provenance().demonstration() ? "yes" : "no"),
-  CAUTIONS((forest, line) -> text(String.join(" ", forest.cautions())));
+  CAUTIONS((forest, line) -> CsvCell.text(String.join(" ", forest.cautions())));
 
   private final BiFunction<Forest, ForestTable.Line, String> cell;
 
@@ -69,13 +69,5 @@ enum CsvColumns {
 
   private static String digits(double value) {
     return Double.toString(value);
-  }
-
-  /**
-   * Words that a spreadsheet would run as a formula get an apostrophe before them, which it shows
-   * as text.
-   */
-  static String text(String words) {
-    return !words.isEmpty() && "=+-@\t\r".indexOf(words.charAt(0)) >= 0 ? "'" + words : words;
   }
 }

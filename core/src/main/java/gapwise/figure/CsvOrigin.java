@@ -23,13 +23,13 @@ final class CsvOrigin {
   static List<String> of(Figure figure) {
     Provenance from = figure.provenance();
     return List.of(
-        CsvColumns.text(figure.title()),
+        CsvCell.text(figure.title()),
         Integer.toString(from.studies()),
-        CsvColumns.text(from.participants()),
-        CsvColumns.text(from.model()),
-        CsvColumns.text(from.dataVersion()),
+        CsvCell.text(from.participants()),
+        CsvCell.text(from.model()),
+        CsvCell.text(from.dataVersion()),
         from.dataDate().map(date -> date.toString()).orElse(""),
         from.demonstration() ? "yes" : "no",
-        CsvColumns.text(String.join(" ", figure.cautions())));
+        CsvCell.text(String.join(" ", figure.cautions())));
   }
 }

@@ -59,15 +59,15 @@ public record CurveTable(List<Line> lines) {
             .sorted()
             .toList();
     List<Object> cells = new ArrayList<>();
-    cells.add(CsvColumns.text(curve.name()));
+    cells.add(CsvCell.text(curve.name()));
     cells.add(curve.pooled() ? "yes" : "no");
     cells.add(step.time());
     cells.add(figure.height(step.share()));
     cells.add(limits.isEmpty() ? "" : limits.get(0));
     cells.add(limits.isEmpty() ? "" : limits.get(1));
     cells.add(curve.end());
-    cells.add(CsvColumns.text(figure.value()));
-    cells.add(CsvColumns.text(figure.time()));
+    cells.add(CsvCell.text(figure.value()));
+    cells.add(CsvCell.text(figure.time()));
     cells.addAll(CsvOrigin.of(figure));
     printer.printRecord(cells);
   }

@@ -19,7 +19,9 @@ public interface Figure {
   /** Where its numbers come from. */
   Provenance provenance();
 
-  /** Its drawings: one, or as many sheets as a medium of fixed height takes. */
+  /**
+   * Its drawings: one, or as many sheets as it takes; a sheet may be drawn only when it is taken.
+   */
   List<Picture> draw(Medium medium);
 
   /** How many drawings a medium takes. */

@@ -85,8 +85,8 @@ public final class FigureFile {
   /** Keywords of the PNG specification (third edition, section 11.3.3.2) where one fits. */
   private static Map<String, String> texts(Figure figure) {
     Map<String, String> texts = new TreeMap<>();
-    texts.put("Title", figure.title());
-    texts.put("Description", figure.caption());
+    put(texts, "Title", figure.title());
+    put(texts, "Description", figure.caption());
     put(texts, "Warning", String.join(" ", figure.cautions()));
     put(texts, "Software", figure.provenance().dataVersion());
     put(texts, "References", String.join("\n", FigureMetadata.citations(figure)));
@@ -95,7 +95,7 @@ public final class FigureFile {
 
   private static void put(Map<String, String> texts, String keyword, String words) {
     if (!words.isBlank()) {
-      texts.put(keyword, words);
+      texts.put(keyword, Words.atMost(words, Words.IN_A_TEXT));
     }
   }
 

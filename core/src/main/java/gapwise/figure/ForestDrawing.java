@@ -1,6 +1,6 @@
 package gapwise.figure;
 
-import java.util.ArrayList;
+import java.util.AbstractList;
 import java.util.List;
 
 /** Draws forest plots: the same value gives the same bytes on every machine. */
@@ -8,18 +8,35 @@ public final class ForestDrawing {
   private ForestDrawing() {}
 
   /**
-   * Draws the figure. {@link Medium#PAGE} and {@link Medium#PHONE} give one drawing; {@link
-   * Medium#A4} and {@link Medium#SLIDE} as many pages as it takes, each with its headings, axis,
-   * cautions and provenance.
+   * Draws the figure on as many sheets as it takes, each with its headings, axis, cautions and
+   * provenance. {@link Medium#PAGE} and {@link Medium#PHONE} give one drawing as tall as it needs,
+   * and more only where it has hundreds of series. A sheet is drawn when it is taken from the list,
+   * so that one of many costs no more than itself.
    */
   public static List<Picture> draw(Forest forest, Medium medium) {
     Board board = Board.of(forest, medium);
-    List<PageOfParts> pages = new Paginator(board).pages();
-    List<Picture> pictures = new ArrayList<>();
-    for (int i = 0; i < pages.size(); i++) {
-      pictures.add(picture(board, pages.get(i), i + 1, pages.size()));
+    return new Sheets(board, new Paginator(board).pages());
+  }
+
+  /** Drawings that are made when they are taken. */
+  private static final class Sheets extends AbstractList<Picture> {
+    private final Board board;
+    private final List<PageOfParts> pages;
+
+    Sheets(Board board, List<PageOfParts> pages) {
+      this.board = board;
+      this.pages = pages;
     }
-    return List.copyOf(pictures);
+
+    @Override
+    public Picture get(int index) {
+      return picture(board, pages.get(index), index + 1, pages.size());
+    }
+
+    @Override
+    public int size() {
+      return pages.size();
+    }
   }
 
   /** How many drawings {@link #draw} gives. */
@@ -41,7 +58,15 @@ public final class ForestDrawing {
     svg.element("desc", forest.description());
     FigureMetadata.write(svg, forest);
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
-    page.draw(svg, board, height, of > 1 ? "Page " + number + " of " + of : "");
+    page.draw(svg, board, height, of > 1 ? pageWords(board, number, of) : "");
     return new Picture(svg.end(), sheet.width(), height);
+  }
+
+  /** Printed pages lie together; a sheet on a screen stands alone, and must tell of the others. */
+  private static String pageWords(Board board, int number, int of) {
+    String page = "Page " + number + " of " + of;
+    return board.style().sheet().onScreen()
+        ? page + "; the table (CSV) holds all " + board.forest().rows().size() + " series"
+        : page;
   }
 }

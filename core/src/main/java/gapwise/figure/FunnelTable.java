@@ -53,12 +53,12 @@ public record FunnelTable(Funnel funnel, List<Line> lines) {
       for (Line line : lines) {
         List<Object> cells = new ArrayList<>();
         cells.add(line.imagined() ? "imagined" : "series");
-        cells.add(CsvColumns.text(line.point().label()));
+        cells.add(CsvCell.text(line.point().label()));
         cells.add(Double.toString(line.point().effect()));
         cells.add(Double.toString(line.point().standardError()));
-        cells.add(line.shown());
+        cells.add(CsvCell.text(line.shown()));
         cells.add(funnel.centre().map(centre -> Double.toString(centre.effect())).orElse(""));
-        cells.add(CsvColumns.text(funnel.axis().heading()));
+        cells.add(CsvCell.text(funnel.axis().heading()));
         cells.addAll(CsvOrigin.of(funnel));
         printer.printRecord(cells);
       }

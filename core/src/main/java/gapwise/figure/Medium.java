@@ -18,9 +18,11 @@ public enum Medium {
   TWO_COLUMNS("two-columns", "Two columns of a paper", 300),
   /** Printed A4 pages, upright; no text below 7 pt. */
   A4("a4", "A4 page, upright", 300),
-  /** A screen about 1080 wide; one drawing as tall as it needs. */
+  /**
+   * A screen about 1080 wide; one drawing as tall as it needs, sheets only of hundreds of series.
+   */
   PAGE("page", "Screen", 192),
-  /** A screen about 360 wide: each series stacked in a few lines; one drawing. */
+  /** A screen about 360 wide: each series stacked in a few lines; sheets as of a screen. */
   PHONE("phone", "Phone", 288);
 
   /** Units of a drawing to an inch (CSS Values and Units, section 6.2: 96 px are 1 in). */

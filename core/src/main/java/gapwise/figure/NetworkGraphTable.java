@@ -54,8 +54,8 @@ public record NetworkGraphTable(NetworkGraph graph, List<Line> lines) {
       for (Line line : lines) {
         String patients = line.patients().isEmpty() ? "" : Svg.n(line.patients().getAsDouble());
         List<Object> cells = new ArrayList<>();
-        cells.add(CsvColumns.text(line.treatment()));
-        cells.add(CsvColumns.text(line.against()));
+        cells.add(CsvCell.text(line.treatment()));
+        cells.add(CsvCell.text(line.against()));
         cells.add(patients);
         cells.add(line.studies());
         cells.addAll(origin);

@@ -1,5 +1,6 @@
 package gapwise.figure;
 
+import gapwise.budget.Work;
 import java.util.List;
 import java.util.Optional;
 
@@ -68,6 +69,7 @@ record PageOfParts(
   static double stack(Svg svg, List<Part> parts, double top) {
     double y = top;
     for (Part part : parts) {
+      Work.check();
       part.draw(svg, y);
       y += part.height();
     }

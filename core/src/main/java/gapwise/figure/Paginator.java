@@ -1,5 +1,6 @@
 package gapwise.figure;
 
+import gapwise.budget.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,10 @@ final class Paginator {
   private final List<PageOfParts> pages = new ArrayList<>();
 
   private List<Part> head;
+
+  /** Height of what stands on the page under way whatever is plotted: head, axis, foot, margins. */
+  private double around;
+
   private final List<Part> plotted = new ArrayList<>();
   private final List<Part> tail = new ArrayList<>();
   private double filled = 0;
@@ -30,11 +35,22 @@ final class Paginator {
             : List.of();
     this.foot = FigureWords.foot(board);
     this.axis = new AxisFoot(board);
-    this.head = FigureWords.firstHead(board);
+    begin(FigureWords.firstHead(board));
+  }
+
+  private void begin(List<Part> pageHead) {
+    head = pageHead;
+    around =
+        PageOfParts.sum(strip)
+            + PageOfParts.sum(head)
+            + axis.height()
+            + PageOfParts.sum(foot)
+            + PageOfParts.margins(margin());
   }
 
   List<PageOfParts> pages() {
     for (Chunk chunk : chunks()) {
+      Work.check();
       double needed = PageOfParts.sum(chunk.parts());
       if (!plotted.isEmpty() && left() < needed) {
         turn();
@@ -62,9 +78,7 @@ final class Paginator {
 
   /** Room left on the page under what is already on it. */
   private double left() {
-    double around =
-        PageOfParts.sum(strip) + PageOfParts.sum(head) + axis.height() + PageOfParts.sum(foot);
-    return pageHeight - filled - around - PageOfParts.margins(margin());
+    return pageHeight - filled - around;
   }
 
   private double margin() {
@@ -86,7 +100,7 @@ final class Paginator {
     plotted.clear();
     tail.clear();
     filled = 0;
-    head = FigureWords.nextHead(board);
+    begin(FigureWords.nextHead(board));
   }
 
   private List<Chunk> chunks() {
@@ -119,9 +133,8 @@ final class Paginator {
   }
 
   private Part series(Row row) {
-    return board.style().sheet().stacked()
-        ? new SeriesCard(board, row)
-        : new SeriesLine(board, row);
+    return Sized.of(
+        board.style().sheet().stacked() ? new SeriesCard(board, row) : new SeriesLine(board, row));
   }
 
   private Part summary(Summary summary, boolean overall) {

@@ -5,6 +5,8 @@ import com.github.weisj.jsvg.parser.DocumentLimits;
 import com.github.weisj.jsvg.parser.LoaderContext;
 import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
@@ -16,19 +18,15 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Optional;
-import javax.imageio.IIOImage;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageTypeSpecifier;
-import javax.imageio.ImageWriter;
-import javax.imageio.metadata.IIOInvalidTreeException;
-import javax.imageio.metadata.IIOMetadata;
-import javax.imageio.metadata.IIOMetadataNode;
-import javax.imageio.stream.ImageOutputStream;
+import java.util.TreeMap;
 
 /** Turns a drawing into a PNG picture, without a screen. */
 public final class Png {
-  /** More pixels than this are refused: a picture is held in memory whole (4 bytes a pixel). */
-  static final long MOST_PIXELS = 40_000_000;
+  /** More pixels than this are refused: so many are painted in about a second. */
+  private static final long MOST_PIXELS = 40_000_000;
+
+  /** Painted at a time, 4 bytes of memory each. */
+  private static final int PIXELS_A_BAND = 8_000_000;
 
   private Png() {}
 
@@ -50,17 +48,17 @@ public final class Png {
     // What a rounding error lies over a whole number is no further row of pixels.
     double exact = pixelWidth * picture.height() / picture.width();
     int pixelHeight = (int) Math.ceil(exact - 1e-6);
-    if (pixelWidth < 16 || (long) pixelWidth * pixelHeight > MOST_PIXELS) {
+    if (pixelWidth < 16 || (long) pixelWidth * pixelHeight > mostPixels()) {
       throw new IllegalArgumentException(
           "a picture must be 16 or more pixels wide and have at most "
-              + MOST_PIXELS
+              + mostPixels()
               + " pixels, was "
               + pixelWidth
               + " x "
               + pixelHeight);
     }
     try {
-      return written(painted(picture, pixelWidth, Math.max(1, pixelHeight)), size, texts);
+      return painted(picture, pixelWidth, Math.max(1, pixelHeight), size, texts, PIXELS_A_BAND);
     } catch (IOException e) {
       throw new UncheckedIOException("the picture could not be written to memory", e);
     }
@@ -77,10 +75,49 @@ public final class Png {
 
   /** The greatest width in pixels that a drawing can be painted at. */
   static int widest(Picture picture) {
-    return (int) Math.sqrt(0.99 * MOST_PIXELS * picture.width() / picture.height());
+    return (int) Math.sqrt(0.99 * mostPixels() * picture.width() / picture.height());
   }
 
-  private static BufferedImage painted(Picture picture, int width, int height) {
+  private static long mostPixels() {
+    return Math.min(MOST_PIXELS, Work.current().budget().most(Limit.PIXELS));
+  }
+
+  /**
+   * Paints a picture band by band.
+   *
+   * @param pixelsABand painted at a time; at least one row
+   */
+  static byte[] painted(
+      Picture picture,
+      int width,
+      int height,
+      Optional<PngSize> size,
+      Map<String, String> texts,
+      int pixelsABand)
+      throws IOException {
+    SVGDocument document = document(picture);
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    PngStream png = new PngStream(bytes, width, height);
+    if (size.isPresent()) {
+      double perMetre = size.get().dotsPerInch() * 1000 / Medium.MILLIMETRES_PER_INCH;
+      png.pixelsPerMetre((int) Math.round(perMetre));
+    }
+    // In the order of their names, so that bytes stay the same.
+    for (Map.Entry<String, String> text : new TreeMap<>(texts).entrySet()) {
+      png.text(text.getKey(), text.getValue());
+    }
+    int rows = Math.min(height, Math.max(1, pixelsABand / width));
+    BufferedImage band = new BufferedImage(width, rows, BufferedImage.TYPE_INT_RGB);
+    for (int top = 0; top < height; top += rows) {
+      Work.check();
+      paint(document, band, top, height);
+      png.rows(band, Math.min(rows, height - top));
+    }
+    png.end();
+    return bytes.toByteArray();
+  }
+
+  private static SVGDocument document(Picture picture) {
     byte[] bytes = typeface(picture.svg()).getBytes(StandardCharsets.UTF_8);
     SVGDocument document =
         new SVGLoader()
@@ -88,19 +125,23 @@ public final class Png {
     if (document == null) {
       throw new IllegalArgumentException("the drawing is no SVG that can be painted");
     }
-    BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-    Graphics2D graphics = image.createGraphics();
+    return document;
+  }
+
+  /** The rows from {@code top} on of a picture so many pixels high. */
+  private static void paint(SVGDocument document, BufferedImage band, int top, int height) {
+    Graphics2D graphics = band.createGraphics();
     try {
       graphics.setColor(java.awt.Color.WHITE);
-      graphics.fillRect(0, 0, width, height);
+      graphics.fillRect(0, 0, band.getWidth(), band.getHeight());
       graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
       graphics.setRenderingHint(
           RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-      document.render((java.awt.Component) null, graphics, new ViewBox(width, height));
+      graphics.translate(0, -top);
+      document.render((java.awt.Component) null, graphics, new ViewBox(band.getWidth(), height));
     } finally {
       graphics.dispose();
     }
-    return image;
   }
 
   /** The painter knows no list of typefaces, only one; it gets the plain one of the machine. */
@@ -116,63 +157,5 @@ public final class Png {
     return LoaderContext.builder()
         .documentLimits(new DocumentLimits(nesting, uses, elements))
         .build();
-  }
-
-  private static byte[] written(
-      BufferedImage image, Optional<PngSize> size, Map<String, String> texts) throws IOException {
-    ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ImageOutputStream stream = ImageIO.createImageOutputStream(bytes)) {
-      IIOMetadata metadata =
-          writer.getDefaultImageMetadata(
-              ImageTypeSpecifier.createFromRenderedImage(image), writer.getDefaultWriteParam());
-      addTexts(metadata, texts);
-      if (size.isPresent()) {
-        addDots(metadata, size.get().dotsPerInch());
-      }
-      writer.setOutput(stream);
-      writer.write(new IIOImage(image, null, metadata));
-    } finally {
-      writer.dispose();
-    }
-    return bytes.toByteArray();
-  }
-
-  /** Adds international text chunks, in the order of their names so that bytes stay the same. */
-  private static void addTexts(IIOMetadata metadata, Map<String, String> texts)
-      throws IIOInvalidTreeException {
-    if (texts.isEmpty()) {
-      return;
-    }
-    IIOMetadataNode chunk = new IIOMetadataNode("iTXt");
-    texts.entrySet().stream()
-        .sorted(Map.Entry.comparingByKey())
-        .forEach(
-            text -> {
-              IIOMetadataNode entry = new IIOMetadataNode("iTXtEntry");
-              entry.setAttribute("keyword", text.getKey());
-              entry.setAttribute("compressionFlag", "FALSE");
-              entry.setAttribute("compressionMethod", "0");
-              entry.setAttribute("languageTag", "en");
-              entry.setAttribute("translatedKeyword", "");
-              entry.setAttribute("text", text.getValue());
-              chunk.appendChild(entry);
-            });
-    IIOMetadataNode root = new IIOMetadataNode("javax_imageio_png_1.0");
-    root.appendChild(chunk);
-    metadata.mergeTree("javax_imageio_png_1.0", root);
-  }
-
-  /** Adds the pHYs chunk, which counts pixels per metre (PNG specification, section 11.3.4.3). */
-  private static void addDots(IIOMetadata metadata, double dotsPerInch)
-      throws IIOInvalidTreeException {
-    String perMetre = Long.toString(Math.round(dotsPerInch * 1000 / Medium.MILLIMETRES_PER_INCH));
-    IIOMetadataNode chunk = new IIOMetadataNode("pHYs");
-    chunk.setAttribute("pixelsPerUnitXAxis", perMetre);
-    chunk.setAttribute("pixelsPerUnitYAxis", perMetre);
-    chunk.setAttribute("unitSpecifier", "meter");
-    IIOMetadataNode root = new IIOMetadataNode("javax_imageio_png_1.0");
-    root.appendChild(chunk);
-    metadata.mergeTree("javax_imageio_png_1.0", root);
   }
 }

@@ -32,6 +32,11 @@ record Style(Sheet sheet, Type type, Rhythm rhythm) {
       return pageHeight.isPresent() && width > pageHeight.getAsDouble();
     }
 
+    /** Whether it is looked at on a screen, one drawing for itself. */
+    boolean onScreen() {
+      return trimmed && unit.equals("px");
+    }
+
     double right() {
       return width - margin;
     }

@@ -12,6 +12,14 @@ final class Styles {
   /** Tallest figure in a printed paper: 230 mm, which leaves room for its legend. */
   private static final double TALLEST_IN_A_PAPER = 230 / 25.4 * 96;
 
+  /**
+   * Tallest drawing for a screen, so that a page or picture of thousands of series can be held:
+   * some 400 series in columns, or 350 stacked on a phone. Our choice.
+   */
+  private static final OptionalDouble TALLEST_ON_A_SCREEN = OptionalDouble.of(8000);
+
+  private static final OptionalDouble TALLEST_ON_A_PHONE = OptionalDouble.of(40_000);
+
   private Styles() {}
 
   static Style of(Medium medium, int rows) {
@@ -73,21 +81,21 @@ final class Styles {
 
   private static Style roomyPage() {
     return new Style(
-        new Style.Sheet(1080, OptionalDouble.empty(), true, "px", 28, false),
+        new Style.Sheet(1080, TALLEST_ON_A_SCREEN, true, "px", 28, false),
         new Style.Type(22, 14.5, 14, 12, 12),
         new Style.Rhythm(27, 15, 10.5, 5, 15, 136, 2));
   }
 
   private static Style closePage() {
     return new Style(
-        new Style.Sheet(1080, OptionalDouble.empty(), true, "px", 28, false),
+        new Style.Sheet(1080, TALLEST_ON_A_SCREEN, true, "px", 28, false),
         new Style.Type(22, 14.5, 12, 11, 11),
         new Style.Rhythm(18.5, 14, 7, 3.6, 10, 112, 1));
   }
 
   private static Style phone() {
     return new Style(
-        new Style.Sheet(360, OptionalDouble.empty(), true, "px", 14, true),
+        new Style.Sheet(360, TALLEST_ON_A_PHONE, true, "px", 14, true),
         new Style.Type(18, 13.5, 14, 12.5, 12.5),
         new Style.Rhythm(24, 16.5, 9, 5, 14, 116, 2));
   }

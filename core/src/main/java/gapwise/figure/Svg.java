@@ -38,9 +38,11 @@ final class Svg {
     return tag(name, attributes).append("/>\n");
   }
 
-  /** An element that holds text only. */
+  /** An element that holds text only; a text of endless length is shortened. */
   Svg element(String name, String text, String... attributes) {
-    return tag(name, attributes).append(">" + escaped(text) + "</" + name + ">\n");
+    int most = name.equals("title") ? Words.IN_A_NAME : Words.IN_A_TEXT;
+    String held = escaped(Words.atMost(text, most));
+    return tag(name, attributes).append(">" + held + "</" + name + ">\n");
   }
 
   /** Begins the drawing with its size, name and description. */
@@ -86,7 +88,8 @@ final class Svg {
     }
     out.append('>');
     if (!text.equals(full)) {
-      out.append("<title>").append(escaped(full)).append("</title>");
+      String held = escaped(Words.atMost(full, Words.IN_A_NAME));
+      out.append("<title>").append(held).append("</title>");
     }
     return append(escaped(text) + "</text>\n");
   }

@@ -27,6 +27,14 @@ final class TextMeasure {
 
   private static final Pattern YEAR_AT_END = Pattern.compile(" [0-9]{4}[a-z]?$");
 
+  /** A blank, four digits and a letter. */
+  private static final int LONGEST_YEAR = 6;
+
+  private static final Pattern SPACES = Pattern.compile("\\s+");
+
+  /** More than stands in a few lines of any medium. */
+  private static final int MOST_LETTERS_IN_FEW_LINES = 2000;
+
   private static final Width NOTHING = new Width(0, 0);
 
   /** Of each letter up to the last one of the table, by code point. */
@@ -38,8 +46,15 @@ final class TextMeasure {
 
   /** Width of the text in the unit of {@code size}. */
   static double width(String text, double size, boolean bold) {
-    long thousandths = text.codePoints().mapToLong(point -> thousandths(point, bold)).sum();
+    return width(thousandths(text, bold), size);
+  }
+
+  private static double width(long thousandths, double size) {
     return thousandths * size / 1000;
+  }
+
+  private static long thousandths(String text, boolean bold) {
+    return text.codePoints().mapToLong(point -> thousandths(point, bold)).sum();
   }
 
   private static int thousandths(int point, boolean bold) {
@@ -52,28 +67,41 @@ final class TextMeasure {
     return type == Character.NON_SPACING_MARK || type == Character.FORMAT ? NOTHING : UNKNOWN;
   }
 
-  /** The text broken at spaces into lines no wider than {@code room}; longer words are cut. */
+  /**
+   * The text broken at spaces into lines no wider than {@code room}; longer words are cut, and so
+   * is a text of endless length. Each letter is measured a few times, however long the text.
+   */
   static List<String> wrap(String text, Lettering lettering, double room) {
+    boolean bold = lettering.bold();
+    double size = lettering.size();
+    long space = thousandths(' ', bold);
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("\\s+", -1)) {
-      String rest = word;
-      String joined = line.isEmpty() ? rest : line + " " + rest;
-      if (lettering.width(joined) <= room) {
-        line.setLength(0);
-        line.append(joined);
+    long taken = 0;
+    for (String word : SPACES.split(Words.atMost(text.strip(), Words.IN_A_TEXT), -1)) {
+      long needed = thousandths(word, bold);
+      long joined = line.isEmpty() ? needed : taken + space + needed;
+      if (width(joined, size) <= room) {
+        line.append(line.isEmpty() ? "" : " ").append(word);
+        taken = joined;
         continue;
       }
       if (!line.isEmpty()) {
         lines.add(line.toString());
         line.setLength(0);
       }
-      while (lettering.width(rest) > room && rest.codePointCount(0, rest.length()) > 1) {
-        String head = head(rest, lettering, room);
+      int from = 0;
+      while (width(needed, size) > room && word.offsetByCodePoints(from, 1) < word.length()) {
+        String head = head(word, from, lettering, room);
         lines.add(head);
-        rest = rest.substring(head.length());
+        needed -= thousandths(head, bold);
+        from += head.length();
+        if (from == word.length()) {
+          break;
+        }
       }
-      line.append(rest);
+      line.append(word, from, word.length());
+      taken = needed;
     }
     lines.add(line.toString());
     return List.copyOf(lines);
@@ -81,13 +109,22 @@ final class TextMeasure {
 
   /** As {@link #wrap}, with at most {@code most} lines; the last then ends in an ellipsis. */
   static List<String> wrap(String text, Lettering lettering, double room, int most) {
-    List<String> lines = wrap(text, lettering, room);
+    List<String> lines = wrap(beginning(text), lettering, room);
     if (lines.size() <= most) {
       return lines;
     }
     List<String> kept = new ArrayList<>(lines.subList(0, most - 1));
     kept.add(shorten(String.join(" ", lines.subList(most - 1, lines.size())), lettering, room));
     return List.copyOf(kept);
+  }
+
+  /** As much of a text as few lines can hold, and a year at its end. */
+  private static String beginning(String text) {
+    if (text.length() <= MOST_LETTERS_IN_FEW_LINES) {
+      return text;
+    }
+    Matcher year = YEAR_AT_END.matcher(text.substring(text.length() - LONGEST_YEAR));
+    return Words.atMost(text, MOST_LETTERS_IN_FEW_LINES) + (year.find() ? year.group() : "");
   }
 
   /** The text, or as much of its beginning as fits with an ellipsis; a year at its end stays. */
@@ -100,13 +137,13 @@ final class TextMeasure {
       String before = text.substring(0, year.start());
       return shorten(before, lettering, room - lettering.width(year.group())) + year.group();
     }
-    return head(text, lettering, room - lettering.width("\u2026")).stripTrailing() + "\u2026";
+    return head(text, 0, lettering, room - lettering.width("\u2026")).stripTrailing() + "\u2026";
   }
 
-  /** Longest beginning that fits, at least one letter. */
-  private static String head(String text, Lettering lettering, double room) {
-    int end = text.offsetByCodePoints(0, 1);
-    double taken = lettering.width(text.substring(0, end));
+  /** Longest part from a place on that fits, at least one letter. */
+  private static String head(String text, int from, Lettering lettering, double room) {
+    int end = text.offsetByCodePoints(from, 1);
+    double taken = lettering.width(text.substring(from, end));
     while (end < text.length()) {
       int next = text.offsetByCodePoints(end, 1);
       taken += lettering.width(text.substring(end, next));
@@ -115,7 +152,7 @@ final class TextMeasure {
       }
       end = next;
     }
-    return text.substring(0, end);
+    return text.substring(from, end);
   }
 
   private static Width[] read() {

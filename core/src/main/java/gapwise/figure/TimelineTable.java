@@ -138,8 +138,8 @@ public record TimelineTable(Timeline timeline) {
       CSVPrinter printer, String kind, Timeline.Track track, String label, Object... numbers)
       throws IOException {
     printer.print(kind);
-    printer.print(CsvColumns.text(track.origin()));
-    printer.print(CsvColumns.text(label));
+    printer.print(CsvCell.text(track.origin()));
+    printer.print(CsvCell.text(label));
     for (Object number : numbers) {
       printer.print(number);
     }

@@ -13,6 +13,6 @@ final class Place {
   }
 
   static String cell(String sheet, int row, String letter, String name) {
-    return cell(sheet, row, letter) + " (" + name + ")";
+    return cell(sheet, row, letter) + " (" + Excerpt.of(name) + ")";
   }
 }

@@ -54,6 +54,11 @@ final class SheetAssembler {
         .orElseGet(() -> Place.cell(sheet, number, letter));
   }
 
+  /** The place of a row in words. */
+  String where(int number) {
+    return Place.row(sheet, number);
+  }
+
   /** The row that should name the columns could not be read; its problem has been reported. */
   void headerLost() {
     headerSeen = true;
@@ -91,6 +96,17 @@ final class SheetAssembler {
     int width = values.size();
     while (values.get(width - 1).isBlank()) {
       width--;
+    }
+    if (width > SheetXml.MOST_COLUMNS) {
+      reading.problem(
+          where(number),
+          "too-many-columns",
+          "The header names "
+              + width
+              + " columns; a sheet has at most "
+              + SheetXml.MOST_COLUMNS
+              + ". A separator may be wrong, or lines may have been joined.");
+      return Optional.empty();
     }
     List<Column> columns = new ArrayList<>();
     Map<String, Column> byName = new HashMap<>();

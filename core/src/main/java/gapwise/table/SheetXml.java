@@ -10,7 +10,7 @@ import org.xml.sax.helpers.DefaultHandler;
 /** Turns the XML events of one sheet (ECMA-376 part 1, 18.3) into rows of values. */
 final class SheetXml extends DefaultHandler {
   /** Sheets end at column XFD and row 1,048,576 (ECMA-376; every spreadsheet program agrees). */
-  private static final int MOST_COLUMNS = 16_384;
+  static final int MOST_COLUMNS = 16_384;
 
   private static final int MOST_ROWS = 1_048_576;
 
@@ -27,6 +27,7 @@ final class SheetXml extends DefaultHandler {
   private boolean sound;
   private String type = "n";
   private int style;
+  private boolean inCell;
   private boolean inValue;
   private boolean hasValue;
   private boolean hasFormula;
@@ -36,6 +37,12 @@ final class SheetXml extends DefaultHandler {
     this.assembler = assembler;
     this.formats = formats;
     this.texts = texts;
+  }
+
+  /** How far the sheet was read, for what cannot be read further. */
+  String where() {
+    int reached = Math.max(row, 1);
+    return inCell ? assembler.where(reached, column) : assembler.where(reached);
   }
 
   @Override
@@ -90,6 +97,7 @@ final class SheetXml extends DefaultHandler {
       throw new IllegalArgumentException("column " + next + " after column " + column);
     }
     column = next;
+    inCell = true;
     type = Objects.requireNonNullElse(attributes.getValue("t"), "n");
     String styleNumber = attributes.getValue("s");
     style = styleNumber == null ? 0 : Integer.parseInt(styleNumber);
@@ -101,6 +109,7 @@ final class SheetXml extends DefaultHandler {
 
   private void endCell() {
     Value value = value();
+    inCell = false;
     if (!value.isBlank()) {
       while (values.size() < column) {
         values.add(Value.BLANK);

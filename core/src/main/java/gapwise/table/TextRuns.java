@@ -49,9 +49,18 @@ final class TextRuns {
   /** Takes characters wherever they stand. */
   void append(char[] characters, int start, int length) {
     if (text.length() + length > MOST_CHARACTERS) {
-      throw new IllegalArgumentException("more than " + MOST_CHARACTERS + " characters in a cell");
+      throw new TooLong();
     }
     text.append(characters, start, length);
+  }
+
+  /** More characters than any text of people has. */
+  static final class TooLong extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    TooLong() {
+      super("more than " + MOST_CHARACTERS + " characters in a text");
+    }
   }
 
   String text() {

@@ -28,9 +28,6 @@ final class Workbook {
   /** Largest packed file. Our choice: 200,000 rows of 60 columns have some 60 MB. */
   private static final long MOST_BYTES_PACKED = 256L * 1024 * 1024;
 
-  /** Largest part unpacked: 200,000 rows of 60 columns have some 400 MB, and are streamed. */
-  private static final long MOST_BYTES_A_PART = 512L * 1024 * 1024;
-
   /** Largest table of distinct texts, for it is held in memory. */
   private static final long MOST_BYTES_OF_TEXTS = 64L * 1024 * 1024;
 
@@ -39,7 +36,7 @@ final class Workbook {
 
   static {
     // Limits of the library hold for the whole program: no other room reads workbooks.
-    ZipSecureFile.setMaxEntrySize(MOST_BYTES_A_PART + SLACK);
+    ZipSecureFile.setMaxEntrySize(Parts.MOST_BYTES + SLACK);
     ZipSecureFile.setMaxFileCount(1000);
   }
 
@@ -60,7 +57,7 @@ final class Workbook {
       try (InputStream bytes = new Limited(file.opening().open(), MOST_BYTES_PACKED)) {
         Files.copy(bytes, copy, StandardCopyOption.REPLACE_EXISTING);
       } catch (Limited.TooLarge tooLarge) {
-        tooLarge(tooLarge);
+        tooLarge(file.name(), tooLarge);
         return;
       }
       readCopy(copy);
@@ -72,24 +69,44 @@ final class Workbook {
   private void readCopy(Path copy) {
     // Opened by its parts: given the file, the library would load a damaged one into memory whole.
     try (ZipSecureFile zip = new ZipSecureFile(copy.toFile());
-        OPCPackage parts = OPCPackage.open(new ZipFileZipEntrySource(zip))) {
-      readParts(parts);
+        Parts parts = new Parts(new ZipFileZipEntrySource(zip));
+        OPCPackage workbook = OPCPackage.open(parts)) {
+      parts.opened();
+      readParts(workbook);
     } catch (Reading.Stopped | Reading.ConsumerFailed passedOn) {
       throw passedOn;
-    } catch (Limited.TooLarge tooLarge) {
-      tooLarge(tooLarge);
     } catch (IOException
         | SAXException
         | ParserConfigurationException
         | OpenXML4JException
         | RuntimeException damaged) {
       // The library tells damage by many kinds of exception, unchecked ones among them.
-      reading.problem(
-          file.name(),
-          "damaged-workbook",
-          "The file is no sound workbook (.xlsx), or one packed far more tightly than people's data"
-              + " are. Open it in a spreadsheet program, save it as .xlsx and try again.");
+      damaged(file.name(), damaged);
     }
+  }
+
+  /** Says of a failure of the file what it is, by what the library has wrapped up in it. */
+  private void damaged(String where, Throwable failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof Limited.TooLarge tooLarge) {
+        tooLarge(where, tooLarge);
+        return;
+      }
+      if (cause instanceof MarkupGuard.TooLong || cause instanceof TextRuns.TooLong) {
+        reading.problem(
+            where,
+            "text-too-long",
+            "Found a text, or a piece of the file's own markup, far longer than the 32,767 letters"
+                + " that a cell can hold; nothing from here on was read. Shorten the text, or open"
+                + " the file in a spreadsheet program and save it as .xlsx again.");
+        return;
+      }
+    }
+    reading.problem(
+        where,
+        "damaged-workbook",
+        "The file is no sound workbook (.xlsx), or one packed far more tightly than people's data"
+            + " are. Open it in a spreadsheet program, save it as .xlsx and try again.");
   }
 
   private void readParts(OPCPackage parts)
@@ -107,28 +124,37 @@ final class Workbook {
     while (sheets.hasNext()) {
       try (InputStream bytes = sheets.next()) {
         String sheet = sheets.getSheetName();
-        if (reading.wants(sheet)) {
-          readSheet(sheet, bytes, formats, texts);
+        if (reading.wants(sheet) && !readSheet(sheet, bytes, formats, texts)) {
+          return;
         }
       }
     }
   }
 
-  private void readSheet(String sheet, InputStream bytes, NumberFormats formats, SharedTexts texts)
+  /** Whether the sheet could be read; if not, that has been said. */
+  private boolean readSheet(
+      String sheet, InputStream bytes, NumberFormats formats, SharedTexts texts)
       throws IOException, SAXException, ParserConfigurationException {
     SheetAssembler assembler = new SheetAssembler(sheet, reading);
+    SheetXml rows = new SheetXml(reading, assembler, formats, texts);
     try {
-      parse(bytes, MOST_BYTES_A_PART, new SheetXml(reading, assembler, formats, texts));
+      parse(bytes, Parts.MOST_BYTES, rows);
     } catch (SheetXml.NoMoreNeeded enough) {
-      return;
+      return true;
+    } catch (Reading.Stopped | Reading.ConsumerFailed passedOn) {
+      throw passedOn;
+    } catch (IOException | SAXException | RuntimeException damaged) {
+      damaged(file.name() + ", " + rows.where(), damaged);
+      return false;
     }
     assembler.end();
+    return true;
   }
 
   private static boolean startsIn1904(XSSFReader reader)
       throws IOException, SAXException, ParserConfigurationException, OpenXML4JException {
     WorkbookXml workbook = new WorkbookXml();
-    parse(reader.getWorkbookData(), MOST_BYTES_OF_TEXTS, workbook);
+    parse(reader.getWorkbookData(), Parts.MOST_BYTES_OF_LISTS, workbook);
     return workbook.startsIn1904();
   }
 
@@ -143,13 +169,16 @@ final class Workbook {
       xml.setContentHandler(handler);
       // Damage is told to the person; the library's own handler would log it as our error.
       xml.setErrorHandler(handler);
-      xml.parse(new InputSource(limited));
+      InputSource source = new InputSource(limited);
+      // The guard of the parts knows this encoding alone, whatever a part says of itself.
+      source.setEncoding("UTF-8");
+      xml.parse(source);
     }
   }
 
-  private void tooLarge(Limited.TooLarge tooLarge) {
+  private void tooLarge(String where, Limited.TooLarge tooLarge) {
     reading.problem(
-        file.name(),
+        where,
         "workbook-too-large",
         "A part of the workbook is larger than "
             + tooLarge.mostBytes() / (1024 * 1024)

@@ -148,9 +148,9 @@ class FigureFileTest {
   @Test
   void aFigureOfHundredsOfSeriesIsPaintedAsWideAsItCanBe() throws IOException {
     Forest many = InventedFigures.many(900, 7);
-    byte[] png = FigureFile.of(many, FileKind.PNG, FigureFile.Wish.of(Medium.PAGE));
+    byte[] png = FigureFile.of(many, FileKind.PNG, FigureFile.Wish.of(Medium.PHONE));
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
-    assertTrue(image.getWidth() < 2160 && image.getWidth() > 1000, "" + image.getWidth());
+    assertTrue(image.getWidth() < 1080 && image.getWidth() > 500, "" + image.getWidth());
   }
 
   @Test

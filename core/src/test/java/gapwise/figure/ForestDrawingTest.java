@@ -10,10 +10,13 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 
@@ -280,6 +283,60 @@ class ForestDrawingTest {
     for (Picture page : pages) {
       assertEquals(Math.sqrt(2), page.height() / page.width(), 0.001); // ISO 216
     }
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Medium.class,
+      names = {"PAGE", "PHONE"})
+  void thousandsOfSeriesAreCutIntoSheetsOfAScreenThatTellOfTheOthers(Medium medium) {
+    Forest forest = InventedFigures.many(2000, 7);
+    List<Picture> sheets = ForestDrawing.draw(forest, medium);
+    assertTrue(sheets.size() > 3, "sheets: " + sheets.size());
+    int series = 0;
+    for (int i = 0; i < sheets.size(); i++) {
+      assertTrue(sheets.get(i).height() <= 40_000, "height " + sheets.get(i).height());
+      DrawnSvg drawn = DrawnSvg.of(sheets.get(i));
+      series += drawn.parts("series").size();
+      String told = "Page " + (i + 1) + " of " + sheets.size();
+      String text = drawn.root().getTextContent();
+      assertTrue(text.contains(told + "; the table (CSV) holds all 2000 series"), text);
+    }
+    assertEquals(2000, series);
+    assertEquals(sheets.size(), forest.sheets(medium));
+  }
+
+  @Test
+  void aNameOfAHundredThousandLettersIsShortInTheDrawingAndWholeInTheTable() {
+    Forest few = InventedFigures.twoMethods();
+    String name = "Invented " + "w".repeat(100_000) + " 2011";
+    Row row =
+        new Row(
+            name,
+            "x".repeat(100_000),
+            new Span.NotReported(),
+            "",
+            Estimate.of(.5, .2, .8),
+            OptionalDouble.empty(),
+            Row.OpenEnd.NONE,
+            Optional.empty());
+    Forest forest =
+        new Forest(
+            few.heading(),
+            few.measure(),
+            few.axis(),
+            List.of(new Block("", List.of(row), new Summary.NotPooled("Not pooled", "One"))),
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            List.of(),
+            few.provenance());
+    for (Medium medium : Medium.values()) {
+      String svg = ForestDrawing.draw(forest, medium).get(0).svg();
+      assertTrue(svg.length() < 60_000, medium + ": " + svg.length());
+      assertTrue(svg.contains("\u2026 2011"), medium + " keeps the year");
+    }
+    assertTrue(forest.csv().contains(name));
   }
 
   @Test

@@ -12,6 +12,8 @@ import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ForestTableTest {
   private static final Forest FOREST = InventedFigures.twoMethods();
@@ -84,6 +86,22 @@ class ForestTableTest {
             List.of(),
             FOREST.provenance());
     assertEquals("'=HYPERLINK(\"x\"), 2020", records(forest).get(0).get("label"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      quoteCharacter = '"',
+      value = {
+        "=1+1, '=1+1",
+        "@SUM(1), '@SUM(1)",
+        "+5 (1 to 9), '+5 (1 to 9)",
+        "-1+1, '-1+1",
+        "-4.5, -4.5",
+        "a=b, a=b"
+      })
+  void wordsThatASpreadsheetWouldRunAreMadeTextAndNumbersBelowZeroStay(
+      String words, String written) {
+    assertEquals(written, CsvCell.text(words));
   }
 
   @Test

@@ -11,6 +11,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -60,6 +61,26 @@ class PngTest {
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(Png.of(picture, 540, Map.of())));
     assertEquals(540, image.getWidth());
     assertTrue(colours(image).size() > 50, "something is drawn");
+  }
+
+  @Test
+  void aPicturePaintedInBandsIsThatPaintedAtOnce() throws IOException {
+    Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
+    int height = (int) Math.ceil(700 * picture.height() / picture.width());
+    BufferedImage whole = painted(picture, height, 700 * height);
+    BufferedImage banded = painted(picture, height, 700 * 37);
+    assertEquals(height, banded.getHeight());
+    for (int y = 0; y < height; y++) {
+      for (int x = 0; x < 700; x++) {
+        assertEquals(whole.getRGB(x, y), banded.getRGB(x, y), "at " + x + ", " + y);
+      }
+    }
+  }
+
+  private static BufferedImage painted(Picture picture, int height, int pixelsABand)
+      throws IOException {
+    byte[] bytes = Png.painted(picture, 700, height, Optional.empty(), Map.of(), pixelsABand);
+    return ImageIO.read(new ByteArrayInputStream(bytes));
   }
 
   @Test

@@ -57,4 +57,33 @@ class TextMeasureTest {
     assertTrue(shortened.endsWith("\u2026 2011"), shortened);
     assertTrue(lettering.width(shortened) <= 180, shortened);
   }
+
+  @Test
+  void aTextOfAHundredThousandLettersIsShortenedToSomePages() {
+    Lettering lettering = Lettering.plain(12);
+    for (String text : List.of("w".repeat(100_000), "word ".repeat(20_000))) {
+      List<String> lines = TextMeasure.wrap(text, lettering, 200);
+      assertTrue(lines.get(lines.size() - 1).endsWith("\u2026"));
+      String told = String.join("", lines).replace(" ", "");
+      assertTrue(told.length() > 7000 && told.length() <= Words.IN_A_TEXT + 1, "" + told.length());
+      lines.forEach(line -> assertTrue(lettering.width(line) <= 200, line));
+    }
+  }
+
+  @Test
+  void aNameOfAHundredThousandLettersInTwoLinesKeepsItsYear() {
+    Lettering lettering = Lettering.plain(12);
+    String name = "Invented series " + "w".repeat(100_000) + " 2011";
+    List<String> lines = TextMeasure.wrap(name, lettering, 180, 2);
+    assertEquals(2, lines.size());
+    assertTrue(lines.get(1).endsWith("\u2026 2011"), lines.get(1));
+    lines.forEach(line -> assertTrue(lettering.width(line) <= 180, line));
+  }
+
+  @Test
+  void aLetterOfTwoHalvesIsNeverCutInTwo() {
+    String bones = "\ud83e\uddb4".repeat(10);
+    assertEquals("\ud83e\uddb4\u2026", Words.atMost(bones, 3));
+    assertEquals(bones, Words.atMost(bones, 20));
+  }
 }

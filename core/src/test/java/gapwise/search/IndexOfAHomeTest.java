@@ -30,7 +30,7 @@ class IndexOfAHomeTest {
   void theFilesOfAnIndexAreTheirOwnersAlone() throws IOException {
     assumeTrue(FileSystems.getDefault().supportedFileAttributeViews().contains("posix"));
     try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC());
-        LuceneStudySearch search = open(store)) {
+        StudyIndex search = open(store)) {
       put(store, 1, 30);
       search.rebuild();
       put(store, 31, 60);
@@ -55,7 +55,7 @@ class IndexOfAHomeTest {
     Path index = home.resolve("index");
     assertEquals(0, IndexTrace.lastChange(index));
     try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC());
-        LuceneStudySearch search = open(store)) {
+        StudyIndex search = open(store)) {
       put(store, 1, 7);
     }
     assertEquals(7, IndexTrace.lastChange(index));
@@ -67,8 +67,8 @@ class IndexOfAHomeTest {
     assertEquals(0, IndexTrace.lastChange(index));
   }
 
-  private LuceneStudySearch open(DocumentStore store) {
-    return LuceneStudySearch.open(home.resolve("index"), store, "study", message -> {});
+  private StudyIndex open(DocumentStore store) {
+    return StudyIndex.open(home.resolve("index"), store, "study", message -> {});
   }
 
   private void put(DocumentStore store, int from, int to) {

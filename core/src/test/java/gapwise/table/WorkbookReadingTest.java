@@ -35,6 +35,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
@@ -312,6 +313,70 @@ class WorkbookReadingTest {
     assertTrue(problem.message().contains("64 MB"), problem.message());
   }
 
+  /** Pieces that a parser collects whole; random letters, so that no guard of packing speaks. */
+  @ParameterizedTest
+  @CsvSource({
+    "attribute, <row r=', '/>",
+    "text, <row><c t='inlineStr'><is><t>, </t></is></c></row>",
+    "comment, <!--, -->",
+    "comment with marks, <!-- <a> <b>, -->",
+    "instruction, <?x <a>, ?>",
+    "character data, <row><c><v><![CDATA[<, ]]></v></c></row>"
+  })
+  void aPieceOfMarkupOfManyMegabytesIsRefusedAtItsRow(String name, String before, String after)
+      throws IOException {
+    String rows = "<row r='1'><c><v>1</v></c></row>" + before + letters(3_000_000) + after;
+    Taken taken = Taken.from(TableFile.of("book.xlsx", bareWorkbook(rows)));
+    Problem problem = taken.onlyProblem();
+    assertEquals("text-too-long", problem.code(), name);
+    assertTrue(problem.where().startsWith("book.xlsx, sheet arm, row "), problem.where());
+    assertTrue(problem.message().contains("32,767"), problem.message());
+  }
+
+  private static String letters(int count) {
+    return new Random(7)
+        .ints(count, 'a', 'z' + 1)
+        .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+        .toString();
+  }
+
+  @Test
+  void aTextInManyPiecesIsRefusedAtItsCell() throws IOException {
+    String runs = ("<r><t>" + letters(10_000) + "</t></r>").repeat(120);
+    Taken taken =
+        Taken.from(
+            TableFile.of(
+                "book.xlsx",
+                bareWorkbook(
+                    "<row><c><v>1</v></c></row><row><c t='inlineStr'><is>"
+                        + runs
+                        + "</is></c></row>")));
+    assertEquals("text-too-long", taken.onlyProblem().code());
+    assertEquals("book.xlsx, sheet arm, row 2, column A (1)", taken.onlyProblem().where());
+  }
+
+  @Test
+  void aListOfPartsThatWouldFillTheMemoryIsRefused() throws IOException {
+    StringBuilder kinds = new StringBuilder("<Types>");
+    Random random = new Random(1);
+    for (int number = 0; number < 90_000; number++) {
+      kinds.append(
+          "<Default Extension='%016x' ContentType='%016x'/>"
+              .formatted(random.nextLong(), random.nextLong()));
+    }
+    byte[] packed = zip("[Content_Types].xml", kinds.append("</Types>").toString().getBytes(UTF_8));
+    assertEquals("workbook-too-large", codeOf(packed));
+  }
+
+  @Test
+  void aSheetThatIsNotUtf8IsRefused() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(out)) {
+      bareParts(zip, "", "", StandardCharsets.UTF_16);
+    }
+    assertEquals("damaged-workbook", codeOf(out.toByteArray()));
+  }
+
   @Test
   void whatTheConsumerThrowsReachesTheCaller() throws IOException {
     IllegalStateException own = new IllegalStateException("own");
@@ -452,6 +517,12 @@ class WorkbookReadingTest {
   /** The least that ECMA-376 asks of a workbook, written out by hand. */
   private static void bareParts(ZipOutputStream zip, String prolog, String rows)
       throws IOException {
+    bareParts(zip, prolog, rows, UTF_8);
+  }
+
+  private static void bareParts(
+      ZipOutputStream zip, String prolog, String rows, java.nio.charset.Charset ofSheet)
+      throws IOException {
     String main = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
     String relations = "http://schemas.openxmlformats.org/officeDocument/2006/relationships";
     String packaged = "http://schemas.openxmlformats.org/package/2006/";
@@ -480,13 +551,14 @@ class WorkbookReadingTest {
         "xl/workbook.xml",
         "<workbook xmlns='%s' xmlns:r='%s'><sheets><sheet name='arm' sheetId='1' r:id='b'/></sheets></workbook>"
             .formatted(main, relations));
-    entry(
-        zip,
-        "xl/sheet1.xml",
+    String sheet =
         prolog
             + "<worksheet xmlns='%s'><sheetData>".formatted(main)
             + rows
-            + "</sheetData></worksheet>");
+            + "</sheetData></worksheet>";
+    zip.putNextEntry(new ZipEntry("xl/sheet1.xml"));
+    zip.write(sheet.getBytes(ofSheet));
+    zip.closeEntry();
   }
 
   private static void entry(ZipOutputStream zip, String name, String content) throws IOException {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.server.home.Home;
 import java.io.ByteArrayOutputStream;
@@ -166,6 +167,45 @@ class CommandsTest {
     assertEquals(0, imported.exit(), imported.err());
     assertTrue(imported.err().contains("16 stood there already"), imported.err());
     assertEquals(2, call("export", again, "--home", home).exit(), "no file is overwritten");
+  }
+
+  @Test
+  void whatIsExportedAsCsvIsImportedAsUnchanged() throws Exception {
+    String home = home();
+    Path tables = folder.resolve("tables");
+    assertEquals(0, call("export", "--csv", tables.toString(), "--home", home).exit());
+    Called imported =
+        call(
+            "import",
+            tables.resolve("studies.csv").toString(),
+            tables.resolve("arms.csv").toString(),
+            tables.resolve("outcomes.csv").toString(),
+            tables.resolve("patients.csv").toString(),
+            "--home",
+            home,
+            "--acknowledge");
+    assertEquals(0, imported.exit(), imported.err());
+    assertTrue(imported.err().contains("16 stood there already"), imported.err());
+  }
+
+  @Test
+  void anOlderRecordTooLongForAWorkbookIsNamedAndNoFileIsLeft() throws Exception {
+    String home = folder.resolve("old").toString();
+    try (Home open = Home.open(Path.of(home), Clock.systemUTC())) {
+      Study like = gapwise.server.web.Invented.studies().get(0);
+      Study old =
+          Study.with("old", like.citation()).arms(like.arms()).note("n".repeat(40_000)).build();
+      open.base().saveAll(List.of(old).iterator(), "reviewer", "for a test", List.of());
+    }
+    Path file = folder.resolve("old.xlsx");
+    Called called = call("export", file.toString(), "--home", home);
+    assertEquals(2, called.exit(), called.err());
+    assertTrue(called.err().contains("study old, sheet studies, column note"), called.err());
+    assertFalse(called.err().contains("Exception"), called.err());
+    assertFalse(Files.exists(file));
+    Path tables = folder.resolve("old-tables");
+    assertEquals(0, call("export", "--csv", tables.toString(), "--home", home).exit());
+    assertTrue(Files.readString(tables.resolve("studies.csv")).contains("n".repeat(40_000)));
   }
 
   @Test

@@ -2,10 +2,13 @@ package gapwise.search.words;
 
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Unit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -27,6 +30,8 @@ final class Amounts {
       "(?:under|below|less than|shorter than|up to|at most|<=?|\u2264)";
 
   private static final String MORE = "(?:\\s*(?:\\+|(?:or|and) (?:more|longer|over|above)\\b))?";
+
+  private static final Pattern ABOVE_ALONE = pattern(ABOVE);
 
   private static final Pattern STRETCH =
       pattern(
@@ -63,7 +68,7 @@ final class Amounts {
   private static final Pattern FOLLOWED_FOR =
       pattern(
           "(?:(?:mean|median|average|minimum)\\s+)?"
-              + "(?<!\\b(?:maximum|maximal|max|longest|lost to)\\s{1,3})\\b"
+              + "(?=f)(?<!\\b(?:maximum|maximal|max|longest|lost to)\\s{1,3})\\b"
               + FOLLOWED
               + "\\s*(?:of\\s+|for\\s+)?"
               + LEAST
@@ -76,7 +81,7 @@ final class Amounts {
       pattern(
           "(?:(?<!\\p{L})"
               + LEAST
-              + "\\s*)?"
+              + "\\s*)?(?=\\d)"
               + NOT_AFTER
               + NUMBER
               + TIME
@@ -87,91 +92,122 @@ final class Amounts {
   /** A reading with its place in the text. */
   record Found(Reading reading, int from, int to) {}
 
+  /** One form of words with what a place that it fits means; empty for what cannot be meant. */
+  private record Form(Pattern pattern, Function<MatchResult, Optional<Reading>> meaning) {}
+
+  /** Of forms that begin at one place the first here is taken. */
+  private static final List<Form> FORMS =
+      List.of(
+          new Form(STRETCH, Amounts::stretch),
+          new Form(ONE_SIDED, Amounts::oneSided),
+          new Form(OPEN, match -> atLeast(match, centimetres(match.group(1), match.group(2)))),
+          new Form(ALONE, Amounts::alone),
+          new Form(FOLLOWED_FOR, Amounts::followUp),
+          new Form(FOR_FOLLOWED, Amounts::followUp),
+          new Form(YEARS, Amounts::years),
+          new Form(SINCE, Amounts::since));
+
   private Amounts() {}
 
   private static Pattern pattern(String regex) {
     return Pattern.compile(regex, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
   }
 
-  /** The first amount in a text; of those that begin together the longest form of words. */
-  static Optional<Found> firstIn(String text) {
+  /**
+   * The amounts of a text in their order, none over another. Each form of words goes through the
+   * text once, so that the work grows with the length of the text and not with its square; the text
+   * must have no more than one space at a time.
+   */
+  static List<Found> in(CharSequence text) {
+    List<Scan> scans = FORMS.stream().map(form -> new Scan(form, text)).toList();
+    List<Found> amounts = new ArrayList<>();
+    Optional<Found> first = first(scans);
+    while (first.isPresent()) {
+      amounts.add(first.get());
+      int end = first.get().to();
+      scans.forEach(scan -> scan.goTo(end));
+      first = first(scans);
+    }
+    return amounts;
+  }
+
+  private static Optional<Found> first(List<Scan> scans) {
     Optional<Found> first = Optional.empty();
-    for (Optional<Found> found :
-        List.of(
-            stretch(text),
-            oneSided(text),
-            open(text),
-            alone(text),
-            followUp(text, FOLLOWED_FOR),
-            followUp(text, FOR_FOLLOWED),
-            years(text),
-            since(text))) {
-      if (found.isPresent() && (first.isEmpty() || found.get().from() < first.get().from())) {
-        first = found;
+    for (Scan scan : scans) {
+      if (scan.found.isPresent()
+          && (first.isEmpty() || scan.found.get().from() < first.get().from())) {
+        first = scan.found;
       }
     }
     return first;
   }
 
-  private static Optional<Found> stretch(String text) {
-    Matcher match = STRETCH.matcher(text);
-    while (match.find()) {
-      String unit = match.group(4);
-      double one = centimetres(match.group(1), match.group(2) == null ? unit : match.group(2));
-      double other = centimetres(match.group(3), unit);
-      if (Math.max(one, other) <= LONGEST_CENTIMETRES) {
-        return size(match, Math.min(one, other), Math.max(one, other));
+  /** One form going through a text, never back. */
+  private static final class Scan {
+    private final Form form;
+    private final Matcher matcher;
+    private Optional<Found> found;
+
+    Scan(Form form, CharSequence text) {
+      this.form = form;
+      this.matcher = form.pattern().matcher(text);
+      this.found = next(0);
+    }
+
+    /** What begins before the place is left behind. */
+    void goTo(int place) {
+      if (found.isPresent() && found.get().from() < place) {
+        found = next(place);
       }
     }
-    return Optional.empty();
-  }
 
-  private static Optional<Found> oneSided(String text) {
-    Matcher match = ONE_SIDED.matcher(text);
-    if (!match.find()) {
+    private Optional<Found> next(int from) {
+      boolean fits = matcher.find(from);
+      while (fits) {
+        Optional<Reading> meant = form.meaning().apply(matcher);
+        if (meant.isPresent()) {
+          return Optional.of(new Found(meant.get(), matcher.start(), matcher.end()));
+        }
+        fits = matcher.find();
+      }
       return Optional.empty();
     }
-    double length = centimetres(match.group(2), match.group(3));
-    boolean above = pattern(ABOVE).matcher(match.group(1)).matches();
-    return above ? size(match, length, Double.POSITIVE_INFINITY) : size(match, 0, length);
   }
 
-  private static Optional<Found> open(String text) {
-    Matcher match = OPEN.matcher(text);
-    return match.find()
-        ? size(match, centimetres(match.group(1), match.group(2)), Double.POSITIVE_INFINITY)
+  private static Optional<Reading> stretch(MatchResult match) {
+    String unit = match.group(4);
+    double one = centimetres(match.group(1), match.group(2) == null ? unit : match.group(2));
+    double other = centimetres(match.group(3), unit);
+    return Math.max(one, other) <= LONGEST_CENTIMETRES
+        ? size(match, Math.min(one, other), Math.max(one, other))
         : Optional.empty();
   }
 
-  private static Optional<Found> alone(String text) {
-    Matcher match = ALONE.matcher(text);
-    if (!match.find()) {
-      return Optional.empty();
-    }
+  private static Optional<Reading> oneSided(MatchResult match) {
+    double length = centimetres(match.group(2), match.group(3));
+    boolean above = ABOVE_ALONE.matcher(match.group(1)).matches();
+    return above ? atLeast(match, length) : size(match, 0, length);
+  }
+
+  private static Optional<Reading> atLeast(MatchResult match, double length) {
+    return size(match, length, Double.POSITIVE_INFINITY);
+  }
+
+  private static Optional<Reading> alone(MatchResult match) {
     double length = centimetres(match.group(1), match.group(2));
     return size(match, length, length);
   }
 
-  private static Optional<Found> size(Matcher match, double from, double to) {
-    return Optional.of(
-        new Found(
-            new Reading.Size(new LengthRange(from, to), match.group().strip()),
-            match.start(),
-            match.end()));
+  private static Optional<Reading> size(MatchResult match, double from, double to) {
+    return Optional.of(new Reading.Size(new LengthRange(from, to), match.group().strip()));
   }
 
-  private static Optional<Found> followUp(String text, Pattern pattern) {
-    Matcher match = pattern.matcher(text);
-    while (match.find()) {
-      double value = Double.parseDouble(match.group(1).replace(',', '.'));
-      double months = time(match.group(2)).to(Unit.MONTHS, value);
-      if (months <= LONGEST_MONTHS) {
-        return Optional.of(
-            new Found(
-                new Reading.FollowUp(months, match.group().strip()), match.start(), match.end()));
-      }
-    }
-    return Optional.empty();
+  private static Optional<Reading> followUp(MatchResult match) {
+    double value = Double.parseDouble(match.group(1).replace(',', '.'));
+    double months = time(match.group(2)).to(Unit.MONTHS, value);
+    return months <= LONGEST_MONTHS
+        ? Optional.of(new Reading.FollowUp(months, match.group().strip()))
+        : Optional.empty();
   }
 
   private static Unit time(String unit) {
@@ -182,21 +218,13 @@ final class Amounts {
     };
   }
 
-  private static Optional<Found> years(String text) {
-    Matcher match = YEARS.matcher(text);
-    if (!match.find()) {
-      return Optional.empty();
-    }
+  private static Optional<Reading> years(MatchResult match) {
     int one = Integer.parseInt(match.group(1));
     int other = Integer.parseInt(match.group(2));
     return years(match, OptionalInt.of(Math.min(one, other)), OptionalInt.of(Math.max(one, other)));
   }
 
-  private static Optional<Found> since(String text) {
-    Matcher match = SINCE.matcher(text);
-    if (!match.find()) {
-      return Optional.empty();
-    }
+  private static Optional<Reading> since(MatchResult match) {
     int year = Integer.parseInt(match.group(2));
     return switch (match.group(1).toLowerCase(Locale.ROOT)) {
       case "after" -> years(match, OptionalInt.of(year + 1), OptionalInt.empty());
@@ -206,9 +234,8 @@ final class Amounts {
     };
   }
 
-  private static Optional<Found> years(Matcher match, OptionalInt from, OptionalInt to) {
-    return Optional.of(
-        new Found(new Reading.Years(from, to, match.group().strip()), match.start(), match.end()));
+  private static Optional<Reading> years(MatchResult match, OptionalInt from, OptionalInt to) {
+    return Optional.of(new Reading.Years(from, to, match.group().strip()));
   }
 
   private static double centimetres(String number, String unit) {

@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 
 /**
@@ -20,6 +21,9 @@ import java.util.regex.Pattern;
 final class Phrases {
   /** What a phrase means. Several codes of one kind are alternatives. */
   record Meaning(Kind kind, List<String> codes) {}
+
+  /** What counts as one word, in a phrase and in what is typed. */
+  static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}\\p{M}'\u2019.]+");
 
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
   private static final Pattern AMERICAN = Pattern.compile("(?<=\\w{3})iz(e[ds]?|ing|ation)\\b");
@@ -30,14 +34,28 @@ final class Phrases {
       Set.of("a", "an", "and", "at", "by", "for", "in", "of", "on", "or", "the", "to", "with");
 
   private static final Map<String, Meaning> MEANINGS = meanings();
-  private static final int LONGEST =
-      MEANINGS.keySet().stream().mapToInt(phrase -> phrase.split(" ").length).max().orElse(1);
+
+  /** Most words of the phrases that begin with a word. */
+  private static final Map<String, Integer> LONGEST = longest();
 
   private Phrases() {}
 
-  /** Most words a phrase has. */
-  static int longest() {
-    return LONGEST;
+  /** Most words of the phrases that begin with this word; 0 when none does. */
+  static int longestFrom(String word) {
+    String first = folded(word);
+    int longest = LONGEST.getOrDefault(first, 0);
+    return first.endsWith("s")
+        ? Math.max(longest, LONGEST.getOrDefault(first.substring(0, first.length() - 1), 0))
+        : longest;
+  }
+
+  private static Map<String, Integer> longest() {
+    Map<String, Integer> longest = new HashMap<>();
+    for (String phrase : MEANINGS.keySet()) {
+      List<String> words = WORD.matcher(phrase).results().map(MatchResult::group).toList();
+      longest.merge(words.get(0), words.size(), Math::max);
+    }
+    return Map.copyOf(longest);
   }
 
   /** What a phrase means; a plural is read as its singular. */

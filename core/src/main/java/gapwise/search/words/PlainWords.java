@@ -2,6 +2,7 @@ package gapwise.search.words;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -12,10 +13,26 @@ import java.util.regex.Pattern;
  * that means something is taken first; what stands in quotation marks is always text.
  */
 public final class PlainWords {
-  private static final int MOST_CHARACTERS = 4000;
+  /**
+   * Letters that a request may have; an abstract has some 2,000 (common practice of journals, no
+   * source), and who pastes more wants something else.
+   */
+  public static final int MOST_LETTERS = 2000;
+
+  /** Blanks of any number, and characters that nobody types. */
+  private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Cntrl}]+");
+
+  /**
+   * An amount that was read uncovers at most one before it ("follow-up 12 months and 5 cm"), so
+   * that two goes find all that people write; more are made for what nobody writes.
+   */
+  private static final int MOST_GOES = 4;
+
+  private static final char QUOTATION = '\u0001';
+  private static final char AMOUNT = '\u0002';
+
   private static final Pattern QUOTED =
       Pattern.compile("[\"\u201c\u201d][^\"\u201c\u201d]*[\"\u201c\u201d]?");
-  private static final Pattern WORD = Pattern.compile("[\\p{L}\\p{N}\\p{M}'\u2019.]+");
 
   private final StringBuilder text;
   private final List<Placed> placed = new ArrayList<>();
@@ -29,41 +46,43 @@ public final class PlainWords {
     text = new StringBuilder(typed);
   }
 
-  /** Takes a request apart. Nothing that is typed is wrong. */
+  /**
+   * Takes a request apart. Nothing that is typed is wrong; who takes typed words in refuses those
+   * of more than {@link #MOST_LETTERS} letters. The work grows with the length of the text.
+   */
   public static Understood read(String typed) {
-    PlainWords words =
-        new PlainWords(typed.substring(0, Math.min(typed.length(), MOST_CHARACTERS)));
-    List<String> quoted = words.hideQuoted();
+    List<String> quoted = new ArrayList<>();
+    PlainWords words = new PlainWords(hideQuoted(BLANKS.matcher(typed).replaceAll(" "), quoted));
     words.takeAmounts();
     words.takePhrases();
     return words.understood(quoted);
   }
 
   /** Puts a mark that no one types in place of each quotation. */
-  private List<String> hideQuoted() {
-    List<String> quoted = new ArrayList<>();
-    Matcher quotation = QUOTED.matcher(text.toString());
-    while (quotation.find()) {
-      quoted.add(quotation.group());
-      for (int i = quotation.start(); i < quotation.end(); i++) {
-        text.setCharAt(i, i == quotation.start() ? '\u0001' : ' ');
-      }
-    }
-    return quoted;
+  private static String hideQuoted(String typed, List<String> quoted) {
+    return QUOTED
+        .matcher(typed)
+        .replaceAll(
+            quotation -> {
+              quoted.add(quotation.group());
+              return String.valueOf(QUOTATION);
+            });
   }
 
   private void takeAmounts() {
-    Optional<Amounts.Found> found = Amounts.firstIn(text.toString());
-    while (found.isPresent()) {
-      placed.add(new Placed(found.get().reading(), found.get().from()));
-      blank(found.get().from(), found.get().to(), '\u0002');
-      found = Amounts.firstIn(text.toString());
+    List<Amounts.Found> amounts = Amounts.in(text.toString());
+    for (int go = 1; go <= MOST_GOES && !amounts.isEmpty(); go++) {
+      for (Amounts.Found amount : amounts) {
+        placed.add(new Placed(amount.reading(), amount.from()));
+        blank(amount.from(), amount.to(), AMOUNT);
+      }
+      amounts = Amounts.in(text.toString());
     }
   }
 
   private void takePhrases() {
     List<Word> words = new ArrayList<>();
-    Matcher word = WORD.matcher(text.toString());
+    Matcher word = Phrases.WORD.matcher(text.toString());
     while (word.find()) {
       words.add(new Word(word.start(), word.end()));
     }
@@ -75,8 +94,9 @@ public final class PlainWords {
 
   /** Number of words taken, 0 if the word at a place begins nothing. */
   private int takePhrase(List<Word> words, int at) {
-    for (int count = Math.min(Phrases.longest(), words.size() - at); count > 0; count--) {
-      int from = words.get(at).from();
+    int from = words.get(at).from();
+    int most = Phrases.longestFrom(text.substring(from, words.get(at).to()));
+    for (int count = Math.min(most, words.size() - at); count > 0; count--) {
       int to = words.get(at + count - 1).to();
       String phrase = text.substring(from, to);
       Optional<Phrases.Meaning> meaning = Phrases.meaning(phrase);
@@ -105,10 +125,12 @@ public final class PlainWords {
   private Understood understood(List<String> quoted) {
     List<Reading> readings =
         placed.stream().sorted(Comparator.comparingInt(Placed::from)).map(Placed::reading).toList();
-    String rest = text.toString().replace('\u0002', ' ');
-    for (String one : quoted) {
-      rest = rest.replaceFirst("\u0001", Matcher.quoteReplacement(" " + one + " "));
-    }
+    String rest = text.toString().replace(AMOUNT, ' ');
+    Iterator<String> next = quoted.iterator();
+    rest =
+        Pattern.compile(String.valueOf(QUOTATION))
+            .matcher(rest)
+            .replaceAll(mark -> Matcher.quoteReplacement(" " + next.next() + " "));
     rest = rest.replaceAll("(?<=^|\\s)[,;:+&|()-]+(?=\\s|$)", " ").strip().replaceAll("\\s+", " ");
     return new Understood(readings, rest, aside);
   }

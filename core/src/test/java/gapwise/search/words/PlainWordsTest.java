@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PlainWordsTest {
   private static String told(String typed) {
@@ -230,6 +231,75 @@ class PlainWordsTest {
       assertEquals(letters(typed.toString()), letters(back.toString()), typed::toString);
     }
     assertTrue(PlainWords.read("").readings().isEmpty());
+  }
+
+  /**
+   * Counted is how often a letter is looked at. Eight forms of words go through the text once, so
+   * that a text four times as long needs four times the looks; with each amount looked for from the
+   * start it needed sixteen times as many.
+   */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "tibia over 5 cm since 2010 ",
+        "5 cm ",
+        "5 to 8 cm ",
+        "since 2010 ",
+        "follow-up 12 months and ",
+        "5",
+        "a "
+      })
+  void theWorkOfFindingAmountsGrowsWithTheLengthOfTheText(String typed) {
+    Looked shorter = new Looked(typed.repeat(500));
+    Looked longer = new Looked(typed.repeat(2000));
+    int amounts = Amounts.in(shorter).size();
+    assertEquals(4 * amounts, Amounts.in(longer).size(), 4);
+    assertTrue(
+        longer.looks < 4.5 * shorter.looks, typed + ": " + shorter.looks + ", " + longer.looks);
+  }
+
+  /** A text that counts how often its letters are looked at. */
+  private static final class Looked implements CharSequence {
+    private final String text;
+    private long looks;
+
+    Looked(String text) {
+      this.text = text;
+    }
+
+    @Override
+    public int length() {
+      return text.length();
+    }
+
+    @Override
+    public char charAt(int index) {
+      looks++;
+      return text.charAt(index);
+    }
+
+    @Override
+    public CharSequence subSequence(int start, int end) {
+      return text.subSequence(start, end);
+    }
+
+    @Override
+    public String toString() {
+      return text;
+    }
+  }
+
+  @Test
+  void aLongTextIsReadToItsEnd() {
+    String typed = "5 cm tibia since 2010 \"bone\" ".repeat(1000);
+    Understood understood = PlainWords.read(typed);
+    assertEquals(3000, understood.readings().size());
+    assertEquals("\"bone\" ".repeat(1000).strip(), understood.rest());
+  }
+
+  @Test
+  void anAmountBehindAFollowUpLeavesTheFollowUpToBeRead() {
+    assertEquals("months=12.0; cm=5.0..5.0; rest=", told("follow-up 12 months and 5 cm"));
   }
 
   private static String letters(String text) {

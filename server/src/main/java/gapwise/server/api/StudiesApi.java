@@ -2,6 +2,7 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
 import gapwise.curation.StudyVersion;
@@ -79,7 +80,11 @@ final class StudiesApi {
 
   private void study(Context context) {
     String id = context.pathParam("id");
-    KeptStudy kept = studies.study(id).orElseThrow(() -> missing(id));
+    KeptStudy kept =
+        studies
+            .study(StudyAddress.id(id))
+            .or(() -> studies.study(id))
+            .orElseThrow(() -> missing(id));
     context
         .contentType("application/json")
         .header("ETag", "\"" + kept.version() + "\"")
@@ -87,7 +92,9 @@ final class StudiesApi {
   }
 
   private void history(Context context) {
-    String id = context.pathParam("id");
+    String asked = context.pathParam("id");
+    String meant = StudyAddress.id(asked);
+    String id = studies.history(meant).isEmpty() ? asked : meant;
     List<StudyVersion> history = studies.history(id);
     if (history.isEmpty()) {
       throw missing(id);

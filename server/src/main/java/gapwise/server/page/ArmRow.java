@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.answer.StudyAddress;
 import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
@@ -57,7 +58,7 @@ public record ArmRow(
 
   /** Address of its study. */
   public String href() {
-    return "/studies/" + study;
+    return StudyAddress.of(study);
   }
 
   /** The group itself. */

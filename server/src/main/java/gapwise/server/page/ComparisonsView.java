@@ -5,6 +5,7 @@ import gapwise.answer.ComparisonsGraph;
 import gapwise.answer.Edition;
 import gapwise.answer.EmptyPlace;
 import gapwise.answer.HeadToHead;
+import gapwise.answer.StudyAddress;
 import gapwise.answer.Tally;
 import gapwise.evidence.Method;
 import gapwise.evidence.Study;
@@ -152,7 +153,7 @@ public record ComparisonsView(
           pair.studyIds().stream()
               .limit(NAMED)
               .flatMap(id -> studies.apply(id).stream())
-              .map(study -> new StudyLink(study.citation().label(), "/studies/" + study.id()))
+              .map(study -> new StudyLink(study.citation().label(), StudyAddress.of(study.id())))
               .toList();
       return new PairLine(
           pair.one(),

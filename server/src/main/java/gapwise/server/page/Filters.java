@@ -53,6 +53,9 @@ public final class Filters {
   /** Only groups whose paper gives no mean or median, whatever the lengths. */
   static final String UNSIZED = "unsized";
 
+  /** More than any filter has words; each is a link of the page that takes it off. */
+  private static final int MOST_VALUES = 100;
+
   private static final int FIRST_YEAR = 1800;
   private static final int LAST_YEAR = 2200;
 
@@ -90,6 +93,11 @@ public final class Filters {
   }
 
   private SearchRequest request() {
+    TypedWords.wrong(address).ifPresent(problems::add);
+    NAMES.forEach(this::checkNumber);
+    if (!problems.isEmpty()) {
+      throw new WrongInputException(problems.list());
+    }
     SearchRequest request =
         new SearchRequest(
             address.first("q"),
@@ -108,6 +116,20 @@ public final class Filters {
       throw new WrongInputException(problems.list());
     }
     return request;
+  }
+
+  private void checkNumber(String name) {
+    int found = address.all(name).size();
+    if (found > MOST_VALUES) {
+      problems.add(
+          name,
+          "too-many-values",
+          "Found "
+              + found
+              + " values; a filter takes at most "
+              + MOST_VALUES
+              + ". Take some off, or leave the filter out, which takes all.");
+    }
   }
 
   private Set<String> codes(

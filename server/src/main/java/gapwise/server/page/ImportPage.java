@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.answer.StudyAddress;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.problem.Problem;
@@ -109,7 +110,7 @@ public final class ImportPage {
     return done.studies().stream()
         .limit(LINKS_SHOWN)
         .flatMap(id -> studies.apply(id).stream())
-        .map(study -> new Link("/studies/" + study.id(), study.citation().label()))
+        .map(study -> new Link(StudyAddress.of(study.id()), study.citation().label()))
         .toList();
   }
 

@@ -2,6 +2,7 @@ package gapwise.server.page;
 
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
+import gapwise.figure.CsvCell;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
@@ -113,7 +114,7 @@ final class StudiesExport {
       }
     }
     line.addAll(List.of(origin.selection(), origin.date(), Long.toString(origin.version())));
-    return line;
+    return line.stream().map(CsvCell::text).toList();
   }
 
   private void workbook(Context context) throws IOException {

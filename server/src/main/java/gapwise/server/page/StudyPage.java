@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
 import gapwise.curation.StudyVersion;
@@ -88,7 +89,8 @@ public final class StudyPage {
     String id = context.pathParam("id");
     KeptStudy kept =
         studies
-            .study(id)
+            .study(StudyAddress.id(id))
+            .or(() -> studies.study(id))
             .orElseThrow(() -> new NotFoundResponse("There is no study '" + id + "' here."));
     templates.show(context, "StudyPage", view(kept.study()));
   }

@@ -6,6 +6,7 @@ import gapwise.evidence.Coded;
 import gapwise.evidence.Design;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
+import gapwise.problem.Problem;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.search.words.PlainWords;
@@ -48,6 +49,7 @@ public final class SuggestPart {
    * @param found how much Enter would find, in words; empty when nothing is typed
    * @param href address of what was found
    * @param spelling another spelling with its address
+   * @param wrong why nothing is looked for; may be empty
    */
   public record View(
       List<Part> parts,
@@ -55,9 +57,14 @@ public final class SuggestPart {
       String aside,
       String found,
       String href,
-      Optional<FilterForm.On> spelling) {
+      Optional<FilterForm.On> spelling,
+      String wrong) {
     public View {
       parts = List.copyOf(parts);
+    }
+
+    static View of(String wrong) {
+      return new View(List.of(), "", "", "", StudiesPage.PATH, Optional.empty(), wrong);
     }
   }
 
@@ -72,8 +79,10 @@ public final class SuggestPart {
 
   private View view(Address typed) {
     String box = typed.first(TypedWords.BOX);
-    if (box.isEmpty()) {
-      return new View(List.of(), "", "", "", StudiesPage.PATH, Optional.empty());
+    Optional<Problem> tooMany = TypedWords.wrong(typed);
+    if (box.isEmpty() || tooMany.isPresent()) {
+      // Told in the part itself, since the page puts in no answer that is a failure.
+      return View.of(tooMany.map(Problem::message).orElse(""));
     }
     Understood words = PlainWords.read(box);
     Address address =
@@ -90,7 +99,8 @@ public final class SuggestPart {
             : Counted.of(arms, "group of patients", "groups of patients"),
         address.at(StudiesPage.PATH),
         spelling.map(
-            text -> new FilterForm.On(text, StudiesPage.PATH, address.with(TypedWords.BOX, text))));
+            text -> new FilterForm.On(text, StudiesPage.PATH, address.with(TypedWords.BOX, text))),
+        "");
   }
 
   private static Part part(Reading reading) {

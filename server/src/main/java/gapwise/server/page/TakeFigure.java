@@ -25,6 +25,9 @@ public record TakeFigure(
   private static final List<Medium> OFFERED =
       List.of(Medium.SLIDE, Medium.COLUMN, Medium.TWO_COLUMNS, Medium.A4, Medium.PAGE);
 
+  /** Sheets of one purpose that have a link each; of more the first ones. Our choice. */
+  private static final int MOST_LINKED = 24;
+
   /** A file by its words. */
   public record Link(String label, String href) {}
 
@@ -35,9 +38,15 @@ public record TakeFigure(
    * @param size width in words
    * @param drawings its sheets as drawings
    * @param pictures its sheets as pictures
+   * @param more how the sheets are reached that have no link; empty where all have one
    */
   public record Purpose(
-      String code, String label, String size, List<Link> drawings, List<Link> pictures) {}
+      String code,
+      String label,
+      String size,
+      List<Link> drawings,
+      List<Link> pictures,
+      String more) {}
 
   /**
    * The panel of a figure.
@@ -66,11 +75,14 @@ public record TakeFigure(
         medium.label(),
         size(medium),
         links(path, drawn, FileKind.SVG, sheets),
-        links(path, drawn, FileKind.PNG, sheets));
+        links(path, drawn, FileKind.PNG, sheets),
+        sheets <= MOST_LINKED
+            ? ""
+            : "and so on to sheet " + sheets + ", named in the address by sheet=" + sheets);
   }
 
   private static List<Link> links(String path, Address drawn, FileKind kind, int sheets) {
-    return IntStream.rangeClosed(1, sheets)
+    return IntStream.rangeClosed(1, Math.min(sheets, MOST_LINKED))
         .mapToObj(
             sheet ->
                 new Link(

@@ -1,6 +1,8 @@
 package gapwise.server.page;
 
 import gapwise.evidence.LengthRange;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
 import gapwise.search.words.PlainWords;
 import gapwise.search.words.Reading;
 import gapwise.search.words.Understood;
@@ -8,6 +10,8 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -29,8 +33,33 @@ final class TypedWords {
     this.address = address;
   }
 
-  /** The address with its words understood; the same if there is nothing to understand. */
+  /** What is wrong with the words of an address: only that there can be too many. */
+  static Optional<Problem> wrong(Address typed) {
+    int letters = typed.first(BOX).length();
+    return letters <= PlainWords.MOST_LETTERS
+        ? Optional.empty()
+        : Optional.of(
+            new Problem(
+                BOX,
+                "too-many-letters",
+                String.format(
+                    Locale.ROOT,
+                    "Found %,d letters; a search takes at most %,d. Keep the words that matter most.",
+                    letters,
+                    PlainWords.MOST_LETTERS)));
+  }
+
+  /**
+   * The address with its words understood; the same if there is nothing to understand.
+   *
+   * @throws WrongInputException for more letters than a search takes
+   */
   static Address understood(Address typed) {
+    wrong(typed)
+        .ifPresent(
+            tooMany -> {
+              throw new WrongInputException(List.of(tooMany));
+            });
     Understood words = PlainWords.read(typed.first(BOX));
     if (words.readings().isEmpty()) {
       return typed;

@@ -60,11 +60,11 @@ class HomeSoundnessTest {
       assertEquals(1, found.records().size());
       assertTrue(found.told().contains("study " + damaged.id() + ", version 1"), found::told);
       RecordDamagedException refused =
-          assertThrows(RecordDamagedException.class, () -> open.study(damaged.id()));
+          assertThrows(RecordDamagedException.class, () -> study(open, damaged.id()));
       assertTrue(refused.problem().where().contains(damaged.id()), refused::getMessage);
       for (Study other : studies) {
         if (!other.id().equals(damaged.id())) {
-          assertEquals(Optional.of(other), open.study(other.id()));
+          assertEquals(Optional.of(other), study(open, other.id()));
         }
       }
     }
@@ -88,7 +88,7 @@ class HomeSoundnessTest {
           open.base()
               .saveAll(studies.iterator(), "reviewer", "from the paper again", List.of())
               .saved());
-      assertEquals(Optional.of(damaged), open.study(damaged.id()));
+      assertEquals(Optional.of(damaged), study(open, damaged.id()));
       open.reindex();
       assertEquals(16, studiesFound(open));
     }
@@ -149,9 +149,18 @@ class HomeSoundnessTest {
     DamagedDatabase.changeLetterIn(home, content());
   }
 
+  private static Optional<Study> study(Home open, String id) {
+    try (Hold hold = open.hold()) {
+      return hold.evidence().study(id);
+    }
+  }
+
   private static int studiesFound(Home open) {
-    return open.search()
-        .search(SearchRequest.EVERYTHING, StudySearch.Order.TITLE, 0, 100)
-        .studies();
+    try (Hold hold = open.hold()) {
+      return hold.evidence()
+          .search()
+          .search(SearchRequest.EVERYTHING, StudySearch.Order.TITLE, 0, 100)
+          .studies();
+    }
   }
 }

@@ -54,8 +54,8 @@ class UploadPermissionsTest {
           };
       jobs.start(
           List.of(
-              new ImportJobs.Upload("studies.csv", new ByteArrayInputStream(new byte[] {1})),
-              new ImportJobs.Upload("arms.csv", second)),
+              new ImportJobs.Upload("studies.csv", 1, new ByteArrayInputStream(new byte[] {1})),
+              new ImportJobs.Upload("arms.csv", 1, second)),
           "tester",
           Set.of());
     }

@@ -13,6 +13,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PlainWordsPageTest {
   @TempDir static Path folder;
@@ -79,5 +81,28 @@ class PlainWordsPageTest {
   void whenNothingFitsThePageSaysWhatTakingOneFilterOffWouldLeave() throws Exception {
     String page = get("/studies?method=bone-transport&q=nothinglikethis").body();
     assertTrue(page.contains("without “nothinglikethis”: 8 groups"), page);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"/studies", "/studies.csv", "/studies.xlsx", "/pooled", "/api/v1/studies"})
+  void moreLettersThanASearchTakesAreRefusedWithTheLimit(String path) throws Exception {
+    HttpResponse<String> answer = running.get(path + "?q=" + "x".repeat(2001));
+    assertEquals(422, answer.statusCode(), answer.body());
+    assertTrue(
+        answer.body().contains("Found 2,001 letters; a search takes at most 2,000."),
+        answer.body());
+    assertEquals(200, running.get("/studies?q=" + "x".repeat(2000)).statusCode());
+  }
+
+  @Test
+  void aFilterRepeatedHundredsOfTimesIsRefusedWithTheLimit() throws Exception {
+    StringBuilder query = new StringBuilder();
+    for (int i = 0; i < 101; i++) {
+      query.append("&segment=").append(i);
+    }
+    HttpResponse<String> answer = running.get("/studies?" + query.substring(1));
+    assertEquals(422, answer.statusCode());
+    assertTrue(answer.body().contains("takes at most 100"), answer.body());
   }
 }

@@ -73,4 +73,18 @@ class SuggestPartTest {
     String part = part("?q=%3Cscript%3Ealert(1)%3C/script%3E");
     assertFalse(part.contains("<script>"), part);
   }
+
+  @Test
+  void moreLettersThanASearchTakesAreToldInThePart() throws Exception {
+    String part = part("?q=" + "5+cm+".repeat(1400));
+    assertTrue(
+        part.contains("Found 6,999 letters; a search takes at most 2,000. Keep the words"), part);
+    assertFalse(part.contains("href="), part);
+  }
+
+  @Test
+  void everyOfHundredsOfLengthsIsRead() throws Exception {
+    String part = part("?q=" + "5+cm+".repeat(400));
+    assertEquals(400, part.split("<q>5 cm</q> is read as", -1).length - 1);
+  }
 }

@@ -1,0 +1,18 @@
+package gapwise.figure;
+
+/**
+ * A part whose height has been measured once; a long figure asks for it several times.
+ *
+ * @param part what is drawn
+ * @param height its height
+ */
+record Sized(Part part, double height) implements Part {
+  static Sized of(Part part) {
+    return new Sized(part, part.height());
+  }
+
+  @Override
+  public void draw(Svg svg, double top) {
+    part.draw(svg, top);
+  }
+}
