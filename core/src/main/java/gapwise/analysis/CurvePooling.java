@@ -1,5 +1,6 @@
 package gapwise.analysis;
 
+import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
 import gapwise.synthesis.pooling.EffectSample;
@@ -56,6 +57,7 @@ final class CurvePooling {
 
   private PooledCurveResult pool(
       Optional<String> name, List<CurveGroup> curves, SurvivalQuestions.Pool asked) {
+    Work.check();
     List<PatientTimes> studies = curves.stream().map(CurveGroup::times).toList();
     String of = "pooled curve" + name.map(n -> " of '" + n + "'").orElse("") + ": ";
     List<Double> times = asked.times().isEmpty() ? PooledCurve.times(studies) : asked.times();

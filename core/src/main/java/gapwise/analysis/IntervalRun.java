@@ -1,5 +1,7 @@
 package gapwise.analysis;
 
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
 import gapwise.effect.ArmCounts;
 import gapwise.effect.ArmRate;
 import gapwise.effect.Interval;
@@ -36,6 +38,11 @@ final class IntervalRun {
     Columns columns =
         Columns.resolve(
             plan, table, List.of("events", second, "study"), List.of("events", second), problems);
+    Work.require(
+        Limit.ITEMS,
+        (long) table.rows().size() * plan.methods().size(),
+        "methods",
+        "Every row is told by every method; ask for fewer methods, or give fewer rows.");
     List<Result.Intervals> intervals = new ArrayList<>();
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     Set<String> labels = new TreeSet<>();

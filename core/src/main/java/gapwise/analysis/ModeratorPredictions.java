@@ -43,7 +43,7 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
    * @throws WrongInputException with everything that does not fit the moderators
    */
   static ModeratorPredictions of(JsonNode asked, ModeratorDesign design, ModeratorValues values) {
-    requirePoints(asked);
+    requirePoints(asked, design.moderators().size());
     Problems problems = new Problems();
     List<Map<String, String>> points = new ArrayList<>();
     List<Along> curves = new ArrayList<>();
@@ -66,12 +66,17 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
     return new ModeratorPredictions(points, curves);
   }
 
-  private static void requirePoints(JsonNode asked) {
+  private static void requirePoints(JsonNode asked, int moderators) {
     long points = 0;
     for (JsonNode one : asked) {
       points += one.has("from") && one.has("to") ? one.get("points").asLong() : 1;
     }
-    Work.require(Limit.ITEMS, points, FIELD, "Ask for fewer curves, or for fewer points of each.");
+    Work.require(
+        Limit.ITEMS,
+        points * moderators,
+        FIELD,
+        "Each point holds a value of each moderator; ask for fewer curves, or fewer points of"
+            + " each.");
   }
 
   private static Optional<Along> along(

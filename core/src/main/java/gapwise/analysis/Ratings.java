@@ -1,5 +1,6 @@
 package gapwise.analysis;
 
+import gapwise.budget.Work;
 import gapwise.problem.Problems;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -16,6 +17,7 @@ final class Ratings {
       AgreementPlan plan, DataTable table, Problems problems, List<Result.Warning> warnings) {
     Map<String, String> byRole = new LinkedHashMap<>();
     for (int j = 0; j < plan.raters().size(); j++) {
+      Work.check();
       String column = plan.raters().get(j);
       if (!table.columns().contains(column)) {
         problems.add(

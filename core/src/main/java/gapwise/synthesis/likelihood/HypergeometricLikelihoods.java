@@ -1,5 +1,7 @@
 package gapwise.synthesis.likelihood;
 
+import gapwise.budget.Work;
+
 /**
  * Events of the first group given all margins of a fourfold table, the non-central hypergeometric
  * distribution with log odds ratio theta: P(x) proportional to C(n1, x) C(n2, m - x) exp(x theta).
@@ -14,6 +16,9 @@ final class HypergeometricLikelihoods extends StudyLikelihoods {
   private static final double FARTHEST = 300;
 
   private static final double LEAST_TERM = 1e-18;
+
+  /** A power of two. */
+  private static final long ASKED_EVERY = 1024;
 
   private final double[] events;
   private final double[] first;
@@ -93,6 +98,7 @@ final class HypergeometricLikelihoods extends StudyLikelihoods {
     double most = most(i);
     double rest = second[i] - all[i];
     for (double y = top; y < most; y++) {
+      askNowAndThen(y - top);
       term *= odds * ((first[i] - y) / (y + 1)) * ((all[i] - y) / (rest + y + 1));
       add(y + 1 - top, term);
       if (term < LEAST_TERM * sums[0]) {
@@ -106,11 +112,19 @@ final class HypergeometricLikelihoods extends StudyLikelihoods {
     double least = least(i);
     double rest = second[i] - all[i];
     for (double y = top; y > least; y--) {
+      askNowAndThen(top - y);
       term *= (y / (first[i] - y + 1)) * ((rest + y) / (all[i] - y + 1)) / odds;
       add(y - 1 - top, term);
       if (term < LEAST_TERM * sums[0]) {
         return;
       }
+    }
+  }
+
+  /** A sum has some 17 standard deviations of terms, millions for counts of a billion. */
+  private static void askNowAndThen(double terms) {
+    if (((long) terms & ASKED_EVERY - 1) == ASKED_EVERY - 1) {
+      Work.check();
     }
   }
 
