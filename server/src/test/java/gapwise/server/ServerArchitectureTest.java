@@ -29,6 +29,8 @@ class ServerArchitectureTest {
           .definedBy("gapwise.server.page..")
           .layer("home")
           .definedBy("gapwise.server.home..", "gapwise.server.job..")
+          .layer("admission")
+          .definedBy("gapwise.server.admission..")
           .whereLayer("web")
           .mayOnlyBeAccessedByLayers("commands")
           .whereLayer("api")
@@ -36,5 +38,7 @@ class ServerArchitectureTest {
           .whereLayer("pages")
           .mayOnlyBeAccessedByLayers("api", "web")
           .whereLayer("home")
-          .mayOnlyBeAccessedByLayers("pages", "api", "web", "commands");
+          .mayOnlyBeAccessedByLayers("pages", "api", "web", "commands")
+          .whereLayer("admission")
+          .mayOnlyBeAccessedByLayers("home", "pages", "web");
 }

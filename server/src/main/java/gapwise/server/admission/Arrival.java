@@ -1,7 +1,6 @@
 package gapwise.server.admission;
 
 import java.io.IOException;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeoutException;
 import org.eclipse.jetty.http.HttpHeader;
@@ -17,15 +16,11 @@ import org.slf4j.LoggerFactory;
 
 /**
  * One body on its way in. No thread waits for it: whenever something has come, some thread takes it
- * and goes. When all is there the request is handled. When it is refused the answer is sent at
- * once, and what still comes is thrown away for a while, since a line that is cut while somebody
- * sends shows her no answer.
+ * and goes. When all is there the request is handled; when it is refused the answer is sent at
+ * once.
  */
 final class Arrival {
   private static final Logger LOG = LoggerFactory.getLogger(Arrival.class);
-  private static final String TOO_SLOW =
-      "What was sent came too slowly, so the connection was ended and nothing was taken. Try again"
-          + " on a better line.";
 
   private final Handler next;
   private final Pace pace;
@@ -37,9 +32,6 @@ final class Arrival {
   private final Response response;
   private final Callback callback;
   private long came;
-
-  /** Why a body is not taken. */
-  private record Reason(int status, String words, int retryAfterSeconds, boolean readOn) {}
 
   /**
    * @param next what handles the request once all is there
@@ -68,7 +60,7 @@ final class Arrival {
   void begin() {
     Request.addCompletionListener(request, failure -> forget());
     if (request.getLength() > largest) {
-      refuse(tooLarge());
+      refuse(Refusal.tooLarge(largest));
     } else if (take()) {
       handle();
     }
@@ -87,7 +79,7 @@ final class Arrival {
       Content.Chunk chunk = request.read();
       if (chunk == null) {
         if (isTooSlow()) {
-          refuse(tooSlow());
+          refuse(Refusal.tooSlow());
         } else {
           demand();
         }
@@ -98,7 +90,7 @@ final class Arrival {
         return false;
       }
       boolean last = chunk.isLast();
-      Optional<Reason> against = keep(chunk);
+      Optional<Refusal> against = keep(chunk);
       chunk.release();
       if (against.isPresent()) {
         refuse(against.get());
@@ -122,82 +114,45 @@ final class Arrival {
     return pace.tooSlow(System.nanoTime() - begun, came);
   }
 
-  private Optional<Reason> keep(Content.Chunk chunk) {
+  private Optional<Refusal> keep(Content.Chunk chunk) {
     came += chunk.remaining();
     if (came > largest) {
-      return Optional.of(tooLarge());
+      return Optional.of(Refusal.tooLarge(largest));
     }
     try {
       body.add(chunk.getByteBuffer());
       return Optional.empty();
     } catch (BusyException full) {
-      return Optional.of(
-          new Reason(HttpStatus.SERVICE_UNAVAILABLE_503, full.getMessage(), full.seconds(), true));
+      return Optional.of(Refusal.busy(full));
     } catch (IOException unwritten) {
       if (FullDisk.causes(unwritten)) {
-        return Optional.of(
-            new Reason(HttpStatus.SERVICE_UNAVAILABLE_503, FullDisk.WORDS, FullDisk.SECONDS, true));
+        return Optional.of(Refusal.diskFull());
       }
       LOG.error("what was sent could not be kept", unwritten);
-      return Optional.of(
-          new Reason(
-              HttpStatus.SERVICE_UNAVAILABLE_503,
-              "What was sent could not be kept on the disk of this server, so nothing was taken."
-                  + " The log of the server says more.",
-              FullDisk.SECONDS,
-              true));
+      return Optional.of(Refusal.unkept());
     }
-  }
-
-  private Reason tooLarge() {
-    return new Reason(
-        HttpStatus.PAYLOAD_TOO_LARGE_413,
-        String.format(
-            Locale.ROOT,
-            "What was sent is larger than this server takes here (%d MB).",
-            largest >> 20),
-        0,
-        true);
-  }
-
-  private static Reason tooSlow() {
-    return new Reason(HttpStatus.REQUEST_TIMEOUT_408, TOO_SLOW, 0, false);
   }
 
   /** The line went silent, broke, or carried what is no body; the web server words the rest. */
   private void broken(Throwable failure) {
     if (failure instanceof TimeoutException) {
-      refuse(tooSlow());
+      refuse(Refusal.tooSlow());
     } else {
       callback.failed(failure);
     }
   }
 
-  private void refuse(Reason reason) {
+  private void refuse(Refusal reason) {
     // Somebody who waits to be told to go on sends nothing that must be thrown away.
-    boolean readOn = reason.readOn() && !request.getHeaders().contains(HttpHeader.EXPECT);
-    Callback told = readOn ? Callback.from(this::throwAway, callback::failed) : callback;
+    boolean readsOn = reason.readsOn() && !request.getHeaders().contains(HttpHeader.EXPECT);
+    Remainder rest = new Remainder(request, pace, largest, callback);
     refusals.answer(
-        request, response, reason.status(), reason.words(), reason.retryAfterSeconds(), told);
-  }
-
-  private void throwAway() {
-    while (true) {
-      Content.Chunk chunk = request.read();
-      if (chunk == null && !isTooSlow()) {
-        request.demand(this::throwAway);
-        return;
-      }
-      boolean over = chunk == null || Content.Chunk.isFailure(chunk) || chunk.isLast();
-      if (chunk != null) {
-        came += chunk.remaining();
-        chunk.release();
-      }
-      if (over || came > 2 * largest) {
-        callback.succeeded();
-        return;
-      }
-    }
+        request,
+        response,
+        reason.status(),
+        reason.words(),
+        reason.retryAfterSeconds(),
+        readsOn ? Callback.from(rest::throwAway, callback::failed) : callback);
   }
 
   private void handle() {
@@ -219,32 +174,6 @@ final class Arrival {
       body.close();
     } catch (IOException unforgotten) {
       LOG.warn("what was sent could not be deleted: {}", unforgotten.getMessage());
-    }
-  }
-
-  /** A request whose body is read from where it was kept. */
-  private static final class WholeRequest extends Request.Wrapper {
-    private final Content.Source body;
-
-    WholeRequest(Request request, Content.Source body) {
-      super(request);
-      this.body = body;
-    }
-
-    @Override
-    public Content.Chunk read() {
-      return body.read();
-    }
-
-    @Override
-    public void demand(Runnable callback) {
-      body.demand(callback);
-    }
-
-    @Override
-    public void fail(Throwable failure) {
-      body.fail(failure);
-      super.fail(failure);
     }
   }
 }

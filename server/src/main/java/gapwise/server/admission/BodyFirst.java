@@ -1,5 +1,6 @@
 package gapwise.server.admission;
 
+import java.util.Locale;
 import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.io.EndPoint;
@@ -40,7 +41,7 @@ final class BodyFirst extends Handler.Wrapper {
       return super.handle(request, response, callback);
     }
     String type = String.valueOf(fields.get(HttpHeader.CONTENT_TYPE));
-    boolean upload = type.startsWith("multipart/form-data");
+    boolean upload = type.toLowerCase(Locale.ROOT).startsWith("multipart/form-data");
     long largest = upload ? Admission.LARGEST_UPLOAD_BYTES : Admission.LARGEST_BODY_BYTES;
     KeptBody body = new KeptBody(spool);
     new Arrival(getHandler(), bounds.body(), body, refusals, largest, request, response, callback)
