@@ -2,7 +2,7 @@ package gapwise.search;
 
 import gapwise.store.OwnerOnly;
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicLong;
 import org.apache.lucene.index.IndexWriter;
@@ -42,14 +42,11 @@ final class OwnerOnlyDirectory extends MMapDirectory {
   @Override
   public IndexOutput createTempOutput(String prefix, String suffix, IOContext context)
       throws IOException {
-    while (true) {
-      try {
-        return createOutput(
-            getTempFileName(prefix, suffix, temporaries.getAndIncrement()), context);
-      } catch (FileAlreadyExistsException leftOver) {
-        // An earlier run may have left a file of this name; the next number is tried.
-        continue;
-      }
+    String name = getTempFileName(prefix, suffix, temporaries.getAndIncrement());
+    // An earlier run may have left a file of this name.
+    while (Files.exists(directory.resolve(name))) {
+      name = getTempFileName(prefix, suffix, temporaries.getAndIncrement());
     }
+    return createOutput(name, context);
   }
 }

@@ -71,9 +71,9 @@ record StoreFailures(Path home) {
   StoreUnusableException newer(String version) {
     return unusable(
         "store-newer",
-        "The store was last used by a newer version of the program (its layout is number "
+        "The store was last used by a newer version of the program (its layout \""
             + version
-            + "). Use that version, or a home of its own for this one.");
+            + "\" is not known here). Use that version, or a home of its own for this one.");
   }
 
   StoreUnusableException homeUnusable(Exception cause) {
