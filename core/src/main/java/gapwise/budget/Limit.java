@@ -8,7 +8,7 @@ import java.util.Optional;
 /**
  * What is limited, with the most that a request may ask for. The numbers are ours: some ten times
  * the largest analysis of this trade that we know of, and low enough that two cores and one
- * gigabyte serve it (docs/reliability.md gives the measurements).
+ * gigabyte serve it.
  */
 public enum Limit {
   /** Rows of data of one plan. */
