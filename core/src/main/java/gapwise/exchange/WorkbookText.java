@@ -11,6 +11,9 @@ final class WorkbookText {
   /** Most letters of a cell (ECMA-376 names none; every spreadsheet program has this limit). */
   static final int MOST_LETTERS = 32_767;
 
+  /** Letters that one letter may become. */
+  private static final int LONGEST_ESCAPE = 7;
+
   private static final Pattern LIKE_AN_ESCAPE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
 
   private WorkbookText() {}
@@ -49,6 +52,6 @@ final class WorkbookText {
 
   /** Whether a cell cannot hold the text. */
   static boolean isTooLong(String text) {
-    return of(text).length() > MOST_LETTERS;
+    return text.length() > MOST_LETTERS / LONGEST_ESCAPE && of(text).length() > MOST_LETTERS;
   }
 }

@@ -5,7 +5,12 @@ final class Blank {
   private Blank() {}
 
   static boolean is(String text) {
-    return text.chars().allMatch(Blank::isSpace);
+    for (int at = 0; at < text.length(); at++) {
+      if (!isSpace(text.charAt(at))) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** The text without the spaces around it. */

@@ -1,7 +1,5 @@
 package gapwise.table;
 
-import java.io.BufferedInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
@@ -9,6 +7,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 
 /**
  * Strict UTF-8, decoded line by line so that a byte that is no UTF-8 can be told by its line, and
@@ -21,15 +20,19 @@ final class Utf8Reader extends Reader {
 
   private static final char BYTE_ORDER_MARK = '\uFEFF';
 
+  private static final int BYTES_AT_A_TIME = 1 << 16;
+
   private final InputStream bytes;
+  private final byte[] block = new byte[BYTES_AT_A_TIME];
+  private int blockAt;
+  private int blockEnd;
   private String line = "";
   private int at;
   private int lineNumber;
   private long sinceRecord;
-  private int pushedBack = -1;
 
   Utf8Reader(InputStream bytes) {
-    this.bytes = new BufferedInputStream(bytes);
+    this.bytes = bytes;
   }
 
   /** The first line with its end, without taking it; empty for an empty file. */
@@ -71,36 +74,41 @@ final class Utf8Reader extends Reader {
   }
 
   private void nextLine() throws IOException {
-    ByteArrayOutputStream taken = new ByteArrayOutputStream();
-    int next = pushedBack >= 0 ? pushedBack : bytes.read();
-    pushedBack = -1;
-    while (next >= 0) {
-      taken.write(next);
-      if (taken.size() > LONGEST) {
+    byte[] taken = new byte[256];
+    int length = 0;
+    boolean ended = false;
+    while (!ended && hasNext()) {
+      byte next = block[blockAt++];
+      if (length == taken.length) {
+        taken = Arrays.copyOf(taken, 2 * length);
+      }
+      taken[length++] = next;
+      if (length > LONGEST) {
         throw new TooLong(lineNumber + 1);
       }
-      if (next == '\n') {
-        break;
-      }
-      int following = bytes.read();
-      if (next == '\r' && following != '\n') {
-        pushedBack = following;
-        break;
-      }
-      next = following;
+      ended = next == '\n' || (next == '\r' && !(hasNext() && block[blockAt] == '\n'));
     }
     lineNumber++;
     at = 0;
-    line = decoded(taken.toByteArray());
+    line = decoded(ByteBuffer.wrap(taken, 0, length));
   }
 
-  private String decoded(byte[] taken) throws NotUtf8 {
+  /** Whether there is a further byte, which then stands in the block. */
+  private boolean hasNext() throws IOException {
+    if (blockAt == blockEnd) {
+      blockAt = 0;
+      blockEnd = Math.max(0, bytes.read(block, 0, block.length));
+    }
+    return blockAt < blockEnd;
+  }
+
+  private String decoded(ByteBuffer taken) throws NotUtf8 {
     try {
       return StandardCharsets.UTF_8
           .newDecoder()
           .onMalformedInput(CodingErrorAction.REPORT)
           .onUnmappableCharacter(CodingErrorAction.REPORT)
-          .decode(ByteBuffer.wrap(taken))
+          .decode(taken)
           .toString();
     } catch (CharacterCodingException undecodable) {
       throw new NotUtf8(lineNumber);

@@ -356,19 +356,6 @@ class WorkbookReadingTest {
   }
 
   @Test
-  void aListOfPartsThatWouldFillTheMemoryIsRefused() throws IOException {
-    StringBuilder kinds = new StringBuilder("<Types>");
-    Random random = new Random(1);
-    for (int number = 0; number < 90_000; number++) {
-      kinds.append(
-          "<Default Extension='%016x' ContentType='%016x'/>"
-              .formatted(random.nextLong(), random.nextLong()));
-    }
-    byte[] packed = zip("[Content_Types].xml", kinds.append("</Types>").toString().getBytes(UTF_8));
-    assertEquals("workbook-too-large", codeOf(packed));
-  }
-
-  @Test
   void aSheetThatIsNotUtf8IsRefused() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(out)) {
