@@ -284,8 +284,8 @@ public final class DocumentStore implements AutoCloseable {
   private void noteReached() {
     try {
       opened.marker().set(read(handle -> HomeMarker.Reached.last(handle)));
-    } catch (IOException unwritten) {
-      // The records are safe, and a note that is behind them harms nothing.
+    } catch (IOException | RuntimeException unwritten) {
+      // The records are safe, which the writer must hear, and a note behind them harms nothing.
       return;
     }
   }
