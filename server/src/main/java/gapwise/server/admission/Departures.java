@@ -3,8 +3,7 @@ package gapwise.server.admission;
 import java.time.Duration;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -17,17 +16,22 @@ final class Departures implements AutoCloseable {
   static final Duration LOOK = Duration.ofMillis(200);
 
   private final Set<Watch> watches = ConcurrentHashMap.newKeySet();
-  private final ScheduledExecutorService looking =
-      Executors.newSingleThreadScheduledExecutor(
-          task -> {
-            Thread thread = new Thread(task, "departures");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final CountDownLatch closed = new CountDownLatch(1);
 
   Departures() {
-    looking.scheduleWithFixedDelay(
-        this::look, LOOK.toMillis(), LOOK.toMillis(), TimeUnit.MILLISECONDS);
+    Thread looking = new Thread(this::lookOften, "departures");
+    looking.setDaemon(true);
+    looking.start();
+  }
+
+  private void lookOften() {
+    try {
+      while (!closed.await(LOOK.toMillis(), TimeUnit.MILLISECONDS)) {
+        look();
+      }
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** Watches one connection until the watch is closed, which must be before the answer. */
@@ -51,7 +55,7 @@ final class Departures implements AutoCloseable {
 
   @Override
   public void close() {
-    looking.shutdownNow();
+    closed.countDown();
   }
 
   /** One connection while its request is computed. */

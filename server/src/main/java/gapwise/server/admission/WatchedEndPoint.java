@@ -6,6 +6,7 @@ import java.nio.channels.SelectionKey;
 import java.nio.channels.SocketChannel;
 import java.util.concurrent.Executor;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicLong;
 import org.eclipse.jetty.io.EofException;
 import org.eclipse.jetty.io.ManagedSelector;
 import org.eclipse.jetty.io.SocketChannelEndPoint;
@@ -35,7 +36,7 @@ final class WatchedEndPoint extends SocketChannelEndPoint {
 
   private volatile Phase phase = Phase.BETWEEN;
   private volatile long since;
-  private volatile long written;
+  private final AtomicLong written = new AtomicLong();
 
   private enum Phase {
     BETWEEN,
@@ -142,15 +143,15 @@ final class WatchedEndPoint extends SocketChannelEndPoint {
   public boolean flush(ByteBuffer... buffers) throws IOException {
     if (phase == Phase.REQUEST) {
       since = System.nanoTime();
-      written = 0;
+      written.set(0);
       phase = Phase.ANSWER;
     }
     long before = BufferUtil.remaining(buffers);
     boolean all = super.flush(buffers);
-    written += before - BufferUtil.remaining(buffers);
+    written.addAndGet(before - BufferUtil.remaining(buffers));
     if (!all
         && phase == Phase.ANSWER
-        && bounds.answer().tooSlow(System.nanoTime() - since, written)) {
+        && bounds.answer().tooSlow(System.nanoTime() - since, written.get())) {
       throw new EofException("the answer is taken too slowly");
     }
     return all;

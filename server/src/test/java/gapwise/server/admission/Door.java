@@ -5,6 +5,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.HttpStatus;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -58,7 +59,7 @@ final class Door implements AutoCloseable {
 
   /** A line to the server. */
   Socket line() throws IOException {
-    Socket line = new Socket("127.0.0.1", javalin.port());
+    Socket line = new Socket(InetAddress.getLoopbackAddress(), javalin.port());
     line.setSoTimeout(PATIENCE_MILLIS);
     line.setTcpNoDelay(true);
     return line;

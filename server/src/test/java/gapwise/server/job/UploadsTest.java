@@ -96,7 +96,7 @@ class UploadsTest {
 
   /** Waits until a job waits for a person itself; gives its name. */
   private static String settled(ImportJobs jobs, ImportJob job) {
-    while (!(jobs.find(job.id()).orElseThrow().state() instanceof ImportState.Doubtful doubtful)) {
+    while (!(jobs.find(job.id()).orElseThrow().state() instanceof ImportState.Doubtful)) {
       Thread.onSpinWait();
     }
     return job.id();

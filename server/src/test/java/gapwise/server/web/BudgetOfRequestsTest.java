@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.budget.Budget;
 import gapwise.budget.Limit;
 import gapwise.server.admission.Bounds;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
@@ -89,7 +90,7 @@ class BudgetOfRequestsTest {
   void aPlanWhoseSenderLeavesGivesItsPlaceToTheNext() throws Exception {
     try (RunningServer running = server(1, Duration.ofMillis(50), Budget.UNLIMITED)) {
       String lasting = plan(100_000);
-      try (Socket line = new Socket("127.0.0.1", running.server().port())) {
+      try (Socket line = new Socket(InetAddress.getLoopbackAddress(), running.server().port())) {
         line.getOutputStream()
             .write(
                 ("POST "

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -84,7 +85,7 @@ class EdgeAnswersTest {
   }
 
   private static String sent(String request) throws IOException {
-    try (Socket line = new Socket("127.0.0.1", running.server().port())) {
+    try (Socket line = new Socket(InetAddress.getLoopbackAddress(), running.server().port())) {
       OutputStream out = line.getOutputStream();
       out.write(request.getBytes(StandardCharsets.ISO_8859_1));
       out.flush();
