@@ -78,7 +78,7 @@ public final class OwnerOnly {
   }
 
   /** Takes from others what they may do; what the owner may do stays as it is. */
-  static void tighten(Path path) throws IOException {
+  public static void tighten(Path path) throws IOException {
     if (isOpenToOthers(path)) {
       Set<PosixFilePermission> kept = EnumSet.copyOf(OWNERS);
       kept.retainAll(Files.getPosixFilePermissions(path));

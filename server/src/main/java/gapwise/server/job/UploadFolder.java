@@ -26,6 +26,7 @@ public final class UploadFolder {
   public static Path prepared(Path folder) {
     try {
       OwnerOnly.folders(folder);
+      OwnerOnly.tighten(folder);
       clear(folder);
       return folder;
     } catch (IOException unmade) {
