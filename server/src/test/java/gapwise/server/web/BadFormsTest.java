@@ -182,6 +182,14 @@ class BadFormsTest {
                   .POST(BodyPublishers.ofString("{}")));
       assertEquals(403, answer.statusCode(), origin);
     }
+    HttpResponse<String> two =
+        running.send(
+            running
+                .request("/api/v1/syntheses")
+                .header("Origin", "http://" + own)
+                .header("Origin", "http://evil.example")
+                .POST(BodyPublishers.ofString("{}")));
+    assertEquals(403, two.statusCode(), "one of two names is foreign");
   }
 
   @Test
