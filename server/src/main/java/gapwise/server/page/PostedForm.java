@@ -6,9 +6,10 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
+import java.io.UncheckedIOException;
+import java.nio.file.FileSystemException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
 import org.eclipse.jetty.http.MultiPartFormData;
@@ -62,6 +63,7 @@ public final class PostedForm {
       if (FullDisk.causes(failure)) {
         throw new BusyException(FullDisk.SECONDS, FullDisk.WORDS);
       }
+      refuseOurFault(failure);
       throw tooMuch(failure)
           ? new HttpResponseException(HttpStatus.CONTENT_TOO_LARGE.getCode(), TOO_MUCH)
           : new HttpResponseException(HttpStatus.BAD_REQUEST.getCode(), UNREADABLE);
@@ -79,12 +81,19 @@ public final class PostedForm {
     }
   }
 
+  /** A file that cannot be written here is not how the form is written. */
+  private static void refuseOurFault(Throwable failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof FileSystemException unwritten) {
+        throw new UncheckedIOException("parts of a form could not be kept", unwritten);
+      }
+    }
+  }
+
   /** The web server says in several ways that a form passes its limits. */
   private static boolean tooMuch(Throwable failure) {
-    for (Optional<Throwable> cause = Optional.of(failure);
-        cause.isPresent();
-        cause = Optional.ofNullable(cause.get().getCause())) {
-      String said = String.valueOf(cause.get().getMessage()).toLowerCase(Locale.ROOT);
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      String said = String.valueOf(cause.getMessage()).toLowerCase(Locale.ROOT);
       if (said.contains("exceeded") || said.contains("too many") || said.contains("larger than")) {
         return true;
       }

@@ -4,6 +4,7 @@ import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import java.net.URI;
+import java.util.Collections;
 import java.util.Optional;
 import java.util.Set;
 
@@ -45,8 +46,9 @@ public final class SameOrigin {
     }
     String site = context.header("Sec-Fetch-Site");
     boolean foreignSite = site != null && !site.equals("same-origin") && !site.equals("none");
-    String origin = context.header("Origin");
-    boolean foreignOrigin = origin != null && !isOurs(origin, host);
+    boolean foreignOrigin =
+        Collections.list(context.req().getHeaders("Origin")).stream()
+            .anyMatch(origin -> !isOurs(origin, host));
     if (foreignSite || foreignOrigin) {
       throw new ForbiddenResponse("This form was sent from another site, so nothing was done.");
     }
