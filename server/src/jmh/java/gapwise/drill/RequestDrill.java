@@ -131,10 +131,19 @@ public final class RequestDrill {
               .header("Content-Type", "application/json")
               .method(made.method(), HttpRequest.BodyPublishers.ofString(made.body()))
               .build();
-      HttpResponse<String> answer = client.send(request, HttpResponse.BodyHandlers.ofString());
+      HttpResponse<String> answer = sent(request);
       judge(number, made, answer, (System.nanoTime() - start) / 1e9);
     } catch (IOException | InterruptedException | IllegalArgumentException broken) {
       fault(number, made, "no answer: " + broken);
+    }
+  }
+
+  /** A line that was kept may have been closed by the server meanwhile, so it is tried twice. */
+  private HttpResponse<String> sent(HttpRequest request) throws IOException, InterruptedException {
+    try {
+      return client.send(request, HttpResponse.BodyHandlers.ofString());
+    } catch (IOException closedMeanwhile) {
+      return client.send(request, HttpResponse.BodyHandlers.ofString());
     }
   }
 

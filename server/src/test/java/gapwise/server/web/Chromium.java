@@ -22,6 +22,9 @@ final class Chromium implements AutoCloseable {
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
   private static final Duration PATIENCE = Duration.ofSeconds(30);
 
+  /** A page that does not come fails its test instead of holding all others up. */
+  private static final Duration PAGE_PATIENCE = Duration.ofSeconds(90);
+
   private final ChromeDriver driver;
   private final Path downloads;
 
@@ -57,7 +60,9 @@ final class Chromium implements AutoCloseable {
         "prefs", Map.of("download.default_directory", downloads.toString()));
     ChromeDriverService service =
         new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build();
-    return new Chromium(new ChromeDriver(service, options), downloads);
+    ChromeDriver driver = new ChromeDriver(service, options);
+    driver.manage().timeouts().pageLoadTimeout(PAGE_PATIENCE);
+    return new Chromium(driver, downloads);
   }
 
   ChromeDriver driver() {
