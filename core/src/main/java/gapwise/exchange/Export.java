@@ -1,10 +1,12 @@
 package gapwise.exchange;
 
 import gapwise.evidence.Study;
+import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -42,6 +44,10 @@ public final class Export {
   public static void workbook(List<Study> studies, List<String> notes, OutputStream target)
       throws IOException {
     List<Sheet> sheets = sheets(studies);
+    List<Problem> tooLong = sheets.stream().flatMap(sheet -> tooLong(studies, sheet)).toList();
+    if (!tooLong.isEmpty()) {
+      throw new WrongInputException(tooLong);
+    }
     Map<String, Stream<RowWriter>> rows =
         Map.of(
             sheets.get(0).name(), rows(studies, sheets.get(0)),
@@ -82,6 +88,29 @@ public final class Export {
       printer.println();
     }
     printer.flush();
+  }
+
+  private static Stream<Problem> tooLong(List<Study> studies, Sheet sheet) {
+    return rows(studies, sheet)
+        .flatMap(
+            row ->
+                row.cells().entrySet().stream()
+                    .filter(cell -> WorkbookText.isTooLong(cell.getValue().text()))
+                    .map(cell -> tooLong(row, sheet, cell.getKey(), cell.getValue().text())));
+  }
+
+  private static Problem tooLong(RowWriter row, Sheet sheet, String field, String text) {
+    String study = row.cells().get(Keys.STUDY.name()).text();
+    return new Problem(
+        "study " + study + ", sheet " + sheet.name() + ", column " + field,
+        "text-too-long",
+        String.format(
+            Locale.ROOT,
+            "The text has %,d letters and a cell of a workbook holds at most %,d. Import the study"
+                + " again with a shorter text, or write CSV files, which hold it (command export"
+                + " --csv).",
+            text.length(),
+            WorkbookText.MOST_LETTERS));
   }
 
   static List<Sheet> sheets(List<Study> studies) {

@@ -1,13 +1,10 @@
 package gapwise.exchange;
 
-import gapwise.problem.Problem;
-import gapwise.problem.WrongInputException;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.BorderStyle;
@@ -57,7 +54,6 @@ final class WorkbookWriter {
   private final CellStyle remarkStyle = book.createCellStyle();
   private final CellStyle textStyle = book.createCellStyle();
   private final CellStyle wrapped = book.createCellStyle();
-  private final List<Problem> tooLong = new ArrayList<>();
   private int lists;
 
   WorkbookWriter() {
@@ -86,7 +82,6 @@ final class WorkbookWriter {
    * @param notes lines at the head of the first page
    * @param sheets in their order
    * @param rows the rows of each sheet by its name; a sheet that is not there has none
-   * @throws WrongInputException naming each text that no cell can hold, before anything is written
    */
   void write(
       List<String> notes,
@@ -105,9 +100,6 @@ final class WorkbookWriter {
         int[] next = {2};
         rows.getOrDefault(sheet.name(), Stream.empty())
             .forEach(row -> body(sheet, row, page.createRow(next[0]++)));
-      }
-      if (!tooLong.isEmpty()) {
-        throw new WrongInputException(tooLong);
       }
       streamed.write(target);
     }
@@ -202,27 +194,11 @@ final class WorkbookWriter {
       org.apache.poi.ss.usermodel.Cell cell = target.createCell(index);
       if (written.number() && fits(written.text())) {
         cell.setCellValue(Double.parseDouble(written.text()));
-      } else if (WorkbookText.isTooLong(written.text())) {
-        tooLong.add(tooLong(sheet, row, sheet.fields().get(index), written.text()));
       } else {
         cell.setCellValue(WorkbookText.of(written.text()));
         cell.setCellStyle(textStyle);
       }
     }
-  }
-
-  private static Problem tooLong(Sheet sheet, RowWriter row, Field<?> field, String text) {
-    String study = row.cells().get(Keys.STUDY.name()).text();
-    return new Problem(
-        "study " + study + ", sheet " + sheet.name() + ", column " + field.name(),
-        "text-too-long",
-        String.format(
-            Locale.ROOT,
-            "The text has %,d letters and a cell of a workbook holds at most %,d. Import the study"
-                + " again with a shorter text, or write CSV files, which hold it (command export"
-                + " --csv).",
-            text.length(),
-            WorkbookText.MOST_LETTERS));
   }
 
   private static boolean fits(String number) {
