@@ -15,7 +15,9 @@ import gapwise.synthesis.survival.PatientTimes;
 import gapwise.synthesis.survival.PooledCurve;
 import gapwise.synthesis.survival.RestrictedMean;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -47,12 +49,12 @@ final class CurvePooling {
                   .toList(),
               asked));
     }
-    return groups.stream()
-        .map(CurveGroup::group)
-        .distinct()
-        .map(
-            name -> pool(name, groups.stream().filter(g -> g.group().equals(name)).toList(), asked))
-        .toList();
+    Map<Optional<String>, List<CurveGroup>> byName = new LinkedHashMap<>();
+    groups.forEach(
+        group -> byName.computeIfAbsent(group.group(), name -> new ArrayList<>()).add(group));
+    List<PooledCurveResult> pooled = new ArrayList<>();
+    byName.forEach((name, curves) -> pooled.add(pool(name, curves, asked)));
+    return pooled;
   }
 
   private PooledCurveResult pool(

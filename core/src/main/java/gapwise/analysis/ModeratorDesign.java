@@ -64,7 +64,7 @@ record ModeratorDesign(List<Moderator> moderators, List<Integer> places, Design 
         Limit.TERMS,
         terms(moderators).size(),
         "moderators",
-        "Ask of fewer moderators at a time: with a study for each ten terms nothing is told apart.");
+        "Ask of fewer moderators at a time, or put texts of one meaning together.");
     List<double[]> numbers = rows.stream().map(row -> values(moderators, row.cells())).toList();
     Problems problems = new Problems();
     for (int i = 0; i < rows.size(); i++) {

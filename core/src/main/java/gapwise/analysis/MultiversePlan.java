@@ -1,5 +1,6 @@
 package gapwise.analysis;
 
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.Measures;
 import java.util.Collections;
@@ -54,7 +55,10 @@ record MultiversePlan(ObjectNode json, SynthesisPlan base, Vary vary) implements
 
   /** The synthesis in a plan of this task, with some of its fields set anew. */
   static ObjectNode synthesis(ObjectNode json, Map<String, ?> fields) {
-    ObjectNode plan = PlanDefaults.copy(json);
+    // What is varied can be long; the fields set here are those of this copy, and their contents
+    // are copied with the defaults.
+    ObjectNode plan = JsonNodeFactory.instance.objectNode();
+    plan.setAll(json);
     plan.remove(OWN_FIELDS);
     plan.put("task", "synthesis");
     fields.forEach(

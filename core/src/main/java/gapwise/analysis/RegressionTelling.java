@@ -116,9 +116,10 @@ final class RegressionTelling<D extends StudyData> {
     List<Optional<Regression.Fit>> fits =
         Regression.withoutEach(question.sample(), fit.design(), question.settings());
     List<RegressionResult.Omitted> omitted = new ArrayList<>();
+    List<Studies.Entry<D>> entries = question.entries();
     for (int i = 0; i < fits.size(); i++) {
       Optional<Regression.Fit> one = fits.get(i);
-      String label = question.entries().get(i).label();
+      String label = entries.get(i).label();
       if (one.isEmpty()) {
         warnings.add(
             Result.Warning.of(

@@ -48,8 +48,9 @@ final class RobustPart implements SynthesisPart {
     List<Integer> rows = new ArrayList<>();
     List<Integer> kept = new ArrayList<>();
     List<String> clusters = new ArrayList<>();
+    List<Studies.Entry<D>> pooled = synthesis.studies().pooled();
     for (int i = 0; i < places.size(); i++) {
-      Studies.Entry<D> entry = synthesis.studies().pooled().get(places.get(i));
+      Studies.Entry<D> entry = pooled.get(places.get(i));
       String cluster = entry.row().text(column);
       if (cluster.isEmpty()) {
         warnings.add(blank(entry, column));
