@@ -88,7 +88,9 @@ class BudgetOfRequestsTest {
 
   @Test
   void aPlanWhoseSenderLeavesGivesItsPlaceToTheNext() throws Exception {
-    try (RunningServer running = server(1, Duration.ofMillis(50), Budget.UNLIMITED)) {
+    // Long enough for the lasting plan to wait for a short one that came before it.
+    try (RunningServer running = server(1, Duration.ofSeconds(3), Budget.UNLIMITED)) {
+      until(200, running);
       String lasting = plan(100_000);
       try (Socket line = new Socket(InetAddress.getLoopbackAddress(), running.server().port())) {
         line.getOutputStream()
