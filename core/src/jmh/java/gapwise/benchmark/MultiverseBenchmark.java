@@ -45,9 +45,9 @@ public class MultiverseBenchmark {
     }
     ObjectNode vary = plan.putObject("vary");
     words(vary, "scale", "logit", "arcsine");
-    ArrayNode zeroCells = vary.putArray("zeroCells");
-    zeroCells.addObject();
-    zeroCells.addObject().put("to", "all");
+    ArrayNode emptyCells = vary.putArray("emptyCells");
+    emptyCells.addObject();
+    emptyCells.addObject().putObject("continuityCorrection").put("tables", "every");
     words(
         vary,
         "betweenStudyVariance",

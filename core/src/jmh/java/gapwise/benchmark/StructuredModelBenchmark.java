@@ -81,7 +81,7 @@ public class StructuredModelBenchmark {
             TauSquaredInterval.Q_PROFILE,
             0.95);
     return Regression.of(
-        logits, design, new RegressionSettings(pooling, RegressionTest.KNAPP_HARTUNG));
+        logits, design, new RegressionSettings(pooling, RegressionTest.HARTUNG_KNAPP));
   }
 
   @Benchmark

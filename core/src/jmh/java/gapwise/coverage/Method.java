@@ -7,7 +7,7 @@ import gapwise.effect.Measure;
 import gapwise.effect.MeasureOptions;
 import gapwise.effect.Measures;
 import gapwise.effect.StudyEffect;
-import gapwise.effect.ZeroCells;
+import gapwise.effect.EmptyCells;
 import gapwise.synthesis.bayes.MeanPrior;
 import gapwise.synthesis.bayes.Posterior;
 import gapwise.synthesis.bayes.Priors;
@@ -186,7 +186,7 @@ enum Method {
     MeasureOptions options =
         new MeasureOptions(
             scale,
-            ZeroCells.USUAL,
+            EmptyCells.USUAL,
             OptionalDouble.empty(),
             List.of(),
             true,

@@ -18,9 +18,9 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Studies of a network from rows of contrasts, treatment1 less treatment2. */
+/** Studies of a network from rows of contrasts, treatment less against. */
 final class ContrastStudies {
-  private static final List<String> NAMES = List.of("study", "treatment1", "treatment2");
+  private static final List<String> NAMES = List.of("study", "treatment", "against");
 
   private final NetworkPlan plan;
   private final Measure<GivenEffect> measure;
@@ -91,8 +91,8 @@ final class ContrastStudies {
     reported.lacking().ifPresent(warnings::add);
     String label = columns.label(row);
     String study = row.text(columns.byRole().get("study"));
-    String first = row.text(columns.byRole().get("treatment1"));
-    String second = row.text(columns.byRole().get("treatment2"));
+    String first = row.text(columns.byRole().get("treatment"));
+    String second = row.text(columns.byRole().get("against"));
     rows.add(entry(label, given));
     if (study.isEmpty() || first.isEmpty() || second.isEmpty()) {
       return;
@@ -101,7 +101,7 @@ final class ContrastStudies {
     arms.computeIfAbsent(study, s -> new LinkedHashSet<>()).addAll(List.of(first, second));
     if (first.equals(second)) {
       problems.add(
-          row.place() + ", column " + columns.byRole().get("treatment2"),
+          row.place() + ", column " + columns.byRole().get("against"),
           "treatment-twice",
           "found '" + first + "' against itself, expected two treatments; correct one of them");
       return;

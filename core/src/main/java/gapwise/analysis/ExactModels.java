@@ -36,23 +36,23 @@ final class ExactModels {
     return MEASURES.contains(measure);
   }
 
-  /** Whether {@code exactModel} has a bearing. */
+  /** Whether {@code likelihood} has a bearing. */
   static boolean hasTwoGroups(ObjectNode plan) {
     return asked(plan) && (measures(plan, "odds-ratio") || measures(plan, "incidence-rate-ratio"));
   }
 
-  /** Whether {@code treatmentCoding} has a bearing. */
-  static boolean hasCoding(ObjectNode plan) {
-    return hasTwoGroups(plan) && plan.path("exactModel").asText().equals("unconditional");
+  /** Whether {@code armSpread} has a bearing. */
+  static boolean hasArmSpread(ObjectNode plan) {
+    return hasTwoGroups(plan) && plan.path("likelihood").asText().equals("unconditional");
   }
 
   /** Fills in what the plan leaves out. */
   static void fill(ObjectNode given, ObjectNode full) {
     if (hasTwoGroups(full)) {
-      full.put("exactModel", given.path("exactModel").asText("conditional"));
+      full.put("likelihood", given.path("likelihood").asText("conditional"));
     }
-    if (hasCoding(full)) {
-      full.put("treatmentCoding", given.path("treatmentCoding").asText("zero-one"));
+    if (hasArmSpread(full)) {
+      full.put("armSpread", given.path("armSpread").asText("larger-with-intervention"));
     }
     full.put("quadraturePoints", given.path("quadraturePoints").asInt(25));
   }
@@ -84,16 +84,16 @@ final class ExactModels {
               + "', leave it out");
     }
     if (measures(plan, "incidence-rate-ratio")
-        && plan.path("exactModel").asText().equals("unconditional")) {
+        && plan.path("likelihood").asText().equals("unconditional")) {
       problems.add(
-          "exactModel",
+          "likelihood",
           "model-not-for-measure",
           "the unconditional likelihood is for odds ratios; rate ratios have 'conditional', given"
               + " the events of both groups");
     }
   }
 
-  /** Parts that need an effect and a variance of each study, which zero cells may not give. */
+  /** Parts that need an effect and a variance of each study, which empty cells may not give. */
   private static void parts(ObjectNode plan, Problems problems) {
     for (String field : List.of("moderators", "robustVariance", "smallStudyEffects")) {
       if (plan.has(field) && plan.get(field).size() + plan.get(field).asText().length() > 0) {
@@ -136,10 +136,10 @@ final class ExactModels {
   }
 
   private static Model oddsRatio(ObjectNode full) {
-    if (full.get("exactModel").asText().equals("conditional")) {
+    if (full.get("likelihood").asText().equals("conditional")) {
       return Model.ODDS_RATIO_CONDITIONAL;
     }
-    return full.get("treatmentCoding").asText().equals("half")
+    return full.get("armSpread").asText().equals("equal")
         ? Model.ODDS_RATIO_HALF
         : Model.ODDS_RATIO_ZERO_ONE;
   }

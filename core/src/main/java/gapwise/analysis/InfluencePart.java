@@ -105,24 +105,24 @@ final class InfluencePart implements SynthesisPart {
   }
 
   private static InfluenceResult of(Influence influence, List<String> labels, boolean random) {
-    List<InfluenceResult.Diagnostic> diagnostics = new ArrayList<>();
+    List<InfluenceResult.OfOneStudy> ofEachStudy = new ArrayList<>();
     List<InfluenceResult.Contribution> contributions = new ArrayList<>();
     for (int i = 0; i < influence.diagnostics().size(); i++) {
       Influence.Diagnostic d = influence.diagnostics().get(i);
-      diagnostics.add(
-          new InfluenceResult.Diagnostic(
+      ofEachStudy.add(
+          new InfluenceResult.OfOneStudy(
               labels.get(i),
+              d.leverage(),
               d.studentisedResidual(),
-              d.dffits(),
+              d.standardisedChange(),
               d.cooksDistance(),
-              d.covarianceRatio(),
-              d.hat()));
+              d.covarianceRatio()));
     }
     for (int i = 0; i < influence.contributions().size(); i++) {
       Influence.Contribution c = influence.contributions().get(i);
       contributions.add(new InfluenceResult.Contribution(labels.get(i), c.toQ(), c.toEstimate()));
     }
     return new InfluenceResult(
-        omitted(influence.withoutEach(), labels, random), diagnostics, contributions);
+        omitted(influence.withoutEach(), labels, random), ofEachStudy, contributions);
   }
 }

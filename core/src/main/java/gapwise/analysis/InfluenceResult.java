@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record InfluenceResult(
-    List<Omitted> leaveOneOut, List<Diagnostic> diagnostics, List<Contribution> contributions) {
+    List<Omitted> leaveOneOut, List<OfOneStudy> ofEachStudy, List<Contribution> contributions) {
 
   /** Pooled without one study. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -22,14 +22,22 @@ public record InfluenceResult(
       OptionalDouble tauSquared,
       OptionalDouble q) {}
 
-  /** Deletion diagnostics of one study. */
-  public record Diagnostic(
+  /**
+   * What changes when one study is left out.
+   *
+   * @param leverage the study's share of the weights
+   * @param studentisedResidual its distance from what the others give, in standard errors
+   * @param standardisedChange of the pooled value, in standard errors times the root of leverage
+   * @param cooksDistance squared change of the pooled value over its variance
+   * @param covarianceRatio variance of the pooled value without the study over that with it
+   */
+  public record OfOneStudy(
       String study,
+      double leverage,
       double studentisedResidual,
-      double dffits,
+      double standardisedChange,
       double cooksDistance,
-      double covarianceRatio,
-      double hat) {}
+      double covarianceRatio) {}
 
   /** What one study adds to Q and to the estimate, by common effect. */
   public record Contribution(String study, double toQ, double toEstimate) {}

@@ -50,7 +50,7 @@ record ModeratorQuestion<D extends StudyData>(
   /** How the coefficients of a plan are fitted and tested. */
   static RegressionSettings settings(SynthesisPlan plan) {
     boolean common = plan.settings().estimator().isEmpty();
-    String word = plan.json().path("moderatorTest").asText("knapp-hartung");
+    String word = plan.json().path("moderatorTest").asText("hartung-knapp");
     return new RegressionSettings(
         plan.settings(),
         common

@@ -17,6 +17,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
 
@@ -61,29 +62,32 @@ record MultiverseApproaches<D extends StudyData>(
 
   private void ofScale(String scale, List<Approach> approaches, IntConsumer listed) {
     ObjectNode onScale = MultiversePlan.synthesis(plan.json(), Map.of("scale", scale));
-    if (plan.vary().zeroCells().isEmpty() || !PlanDefaults.usesZeroCells(onScale)) {
-      approaches.add(byEffects(scale, Map.of()));
+    if (plan.vary().emptyCells().isEmpty() || !PlanDefaults.usesContinuityCorrection(onScale)) {
+      approaches.add(byEffects(scale, Optional.empty()));
       return;
     }
     int ways = 0;
-    for (ObjectNode rule : plan.vary().zeroCells()) {
+    for (ObjectNode rule : plan.vary().emptyCells()) {
       Work.check();
-      approaches.add(byEffects(scale, Map.of("zeroCells", rule)));
+      approaches.add(byEffects(scale, Optional.of(rule)));
       ways += approaches.get(approaches.size() - 1).ways().size();
       listed.accept(ways);
     }
   }
 
-  private Approach byEffects(String scale, Map<String, ObjectNode> zeroCells) {
-    Map<String, Object> reading = new LinkedHashMap<>(zeroCells);
+  private Approach byEffects(String scale, Optional<ObjectNode> emptyCells) {
+    Map<String, Object> reading = new LinkedHashMap<>();
+    emptyCells.ifPresent(
+        rule -> rule.fields().forEachRemaining(one -> reading.put(one.getKey(), one.getValue())));
     if (!plan.vary().scales().isEmpty()) {
       reading.put("scale", scale);
     }
     reading.put("pooling", "inverse-variance");
     Settings settings = choices.with(choices.none(), MultiverseChoices.SCALE, scale);
-    for (ObjectNode rule : zeroCells.values()) {
+    if (emptyCells.isPresent()) {
       settings =
-          choices.with(settings, MultiverseChoices.ZERO_CELLS, MultiverseChoices.words(rule));
+          choices.with(
+              settings, MultiverseChoices.EMPTY_CELLS, MultiverseChoices.words(emptyCells.get()));
     }
     List<EffectApproach.Way> ways = ways(reading, settings);
     Measure<D> measure = same(plan.with(commonFields(reading)).how());

@@ -1,6 +1,6 @@
 package gapwise.analysis;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.synthesis.multiverse.Choice;
 import gapwise.synthesis.multiverse.Settings;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ import java.util.Map;
 record MultiverseChoices(List<Choice> all) {
   static final String MODEL = "model";
   static final String SCALE = "scale";
-  static final String ZERO_CELLS = "zeroCells";
+  static final String EMPTY_CELLS = "emptyCells";
   static final String ESTIMATOR = "betweenStudyVariance";
   static final String INTERVAL = "interval";
   static final String LEAVE_ONE_OUT = "leaveOneOut";
@@ -32,7 +32,7 @@ record MultiverseChoices(List<Choice> all) {
     List<Choice> all = new ArrayList<>();
     add(all, MODEL, vary.models());
     add(all, SCALE, vary.scales());
-    add(all, ZERO_CELLS, vary.zeroCells().stream().map(MultiverseChoices::words).toList());
+    add(all, EMPTY_CELLS, vary.emptyCells().stream().map(MultiverseChoices::words).toList());
     add(all, ESTIMATOR, vary.estimators());
     add(all, INTERVAL, vary.intervals());
     all.addAll(ofRows);
@@ -45,11 +45,15 @@ record MultiverseChoices(List<Choice> all) {
     }
   }
 
-  /** A rule for zero cells in words. */
-  static String words(ObjectNode rule) {
-    String to = rule.get("to").asText();
-    String added = to.equals("none") ? "nothing" : rule.get("add").asText() + " to " + to;
-    return added + ", no-events " + rule.get("noEvents").asText();
+  /** What the fields of a plan say of empty cells, in words. */
+  static String words(JsonNode fields) {
+    JsonNode correction = fields.get("continuityCorrection");
+    String tables = correction.get("tables").asText();
+    String added =
+        tables.equals("none") ? "nothing" : correction.get("amount").asText() + " to " + tables;
+    return fields.has("uninformativeStudies")
+        ? added + ", uninformative " + fields.get("uninformativeStudies").asText()
+        : added;
   }
 
   /** No level of any choice. */

@@ -1,5 +1,6 @@
 package gapwise.analysis;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.Measures;
@@ -63,7 +64,7 @@ record MultiversePlan(ObjectNode json, SynthesisPlan base, Vary vary) implements
     plan.put("task", "synthesis");
     fields.forEach(
         (field, value) -> {
-          if (value instanceof ObjectNode rule) {
+          if (value instanceof JsonNode rule) {
             plan.set(field, rule);
           } else {
             plan.put(field, (String) value);

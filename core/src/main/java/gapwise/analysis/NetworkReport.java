@@ -26,9 +26,10 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
         network.pieces(),
         effects(),
         heterogeneity(network.heterogeneity()),
-        test(network.heterogeneity().q()),
-        test(network.qHeterogeneity()),
-        test(network.qInconsistency()),
+        new NetworkResult.Parted(
+            test(network.heterogeneity().q()),
+            test(network.qHeterogeneity()),
+            test(network.qInconsistency())),
         network
             .designByTreatment()
             .map(
@@ -104,7 +105,7 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
             .map(Split::difference)
             .map(
                 apart ->
-                    new NetworkResult.Inconsistency(
+                    new NetworkResult.Disagreement(
                         apart.estimate(), apart.standardError(), apart.pValue())));
   }
 

@@ -10,10 +10,8 @@ import java.util.OptionalDouble;
  *
  * @param treatments the reference first, then by alphabet
  * @param pieces the treatments of each connected piece
- * @param effects every ordered pair of one piece, treatment1 less treatment2
- * @param qTotal differences between studies in all, by common effect
- * @param qHeterogeneity those between studies of one design
- * @param qInconsistency those between designs
+ * @param effects every ordered pair of one piece, treatment less against
+ * @param inconsistency differences between studies, by common effect
  * @param designByTreatment the latter with allowance for differences between studies
  * @param designs those of two studies or more
  * @param ranking empty for a network in pieces
@@ -27,20 +25,27 @@ public record NetworkResult(
     List<List<String>> pieces,
     List<Effect> effects,
     Result.Heterogeneity heterogeneity,
-    Test qTotal,
-    Test qHeterogeneity,
-    Test qInconsistency,
+    Parted inconsistency,
     Optional<Interactions> designByTreatment,
     List<Design> designs,
     Optional<List<Ranking>> ranking,
     List<Node> nodes,
     List<Edge> comparisons) {
 
+  /**
+   * Q in parts.
+   *
+   * @param total differences between studies in all
+   * @param withinDesigns those between studies of one design
+   * @param betweenDesigns those between designs
+   */
+  public record Parted(Test total, Test withinDesigns, Test betweenDesigns) {}
+
   /** One treatment less another; the last three where both kinds of evidence can be parted. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Effect(
-      String treatment1,
-      String treatment2,
+      String treatment,
+      String against,
       double estimate,
       double standardError,
       double lower,
@@ -48,14 +53,14 @@ public record NetworkResult(
       Result.Estimate shown,
       Optional<Part> direct,
       Optional<Part> indirect,
-      Optional<Inconsistency> inconsistency) {}
+      Optional<Disagreement> disagreement) {}
 
   /** What one kind of evidence says. */
   public record Part(
       double estimate, double standardError, double lower, double upper, Result.Estimate shown) {}
 
   /** Direct less indirect. */
-  public record Inconsistency(double difference, double standardError, double pValue) {}
+  public record Disagreement(double difference, double standardError, double pValue) {}
 
   /** A test against chance alone; no p value without degrees of freedom. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -82,5 +87,5 @@ public record NetworkResult(
   public record Node(String treatment, int studies, OptionalDouble participants) {}
 
   /** A pair of treatments that studies hold. */
-  public record Edge(String treatment1, String treatment2, int studies) {}
+  public record Edge(String treatment, String against, int studies) {}
 }

@@ -13,7 +13,7 @@ import java.util.Set;
 /** The model {@code network}: rows to studies, studies to the network. */
 final class NetworkRun {
   /** Where a row may name a treatment. */
-  private static final List<String> TREATMENTS = List.of("treatment", "treatment1", "treatment2");
+  private static final List<String> TREATMENTS = List.of("treatment", "against");
 
   private final NetworkPlan plan;
   private final NetworkData data;

@@ -27,10 +27,8 @@ final class OwnSettings {
     return switch (choice.name()) {
       case MultiverseChoices.MODEL -> model;
       case MultiverseChoices.SCALE -> byEffects ? base.path("scale").asText() : "";
-      case MultiverseChoices.ZERO_CELLS ->
-          byEffects && base.has("zeroCells")
-              ? MultiverseChoices.words((ObjectNode) base.get("zeroCells"))
-              : "";
+      case MultiverseChoices.EMPTY_CELLS ->
+          byEffects && base.has("continuityCorrection") ? MultiverseChoices.words(base) : "";
       case MultiverseChoices.ESTIMATOR, MultiverseChoices.INTERVAL ->
           random ? base.path(choice.name()).asText() : "";
       default -> choice.levels().get(0);

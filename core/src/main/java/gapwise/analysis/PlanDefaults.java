@@ -43,8 +43,8 @@ final class PlanDefaults {
           "model",
           "pooling",
           "networkEffects",
-          "exactModel",
-          "treatmentCoding",
+          "likelihood",
+          "armSpread",
           "quadraturePoints",
           "betweenStudyVariance",
           "interval",
@@ -54,7 +54,8 @@ final class PlanDefaults {
           "prior",
           "probabilities",
           "priorSensitivity",
-          "zeroCells",
+          "continuityCorrection",
+          "uninformativeStudies",
           "smallSampleCorrection",
           "standardisedVariance",
           "backTransformN",
@@ -86,7 +87,7 @@ final class PlanDefaults {
   /** Fields that hold data and no settings. */
   static final Set<String> DATA = Set.of("source", "summaries", "numbersAtRisk");
 
-  private static final Set<String> WITH_ZERO_CELLS =
+  private static final Set<String> OF_TWO_GROUPS =
       Set.of("odds-ratio", "risk-ratio", "incidence-rate-ratio");
 
   private PlanDefaults() {}
@@ -226,7 +227,7 @@ final class PlanDefaults {
   }
 
   private static void moderators(ObjectNode given, ObjectNode full, boolean random) {
-    text(given, full, "moderatorTest", random ? "knapp-hartung" : "normal");
+    text(given, full, "moderatorTest", random ? "hartung-knapp" : "normal");
     for (JsonNode one : full.path("predictions")) {
       if (one.has("from") && one.has("to") && !one.has("points")) {
         ((ObjectNode) one).put("points", 60);
@@ -252,8 +253,11 @@ final class PlanDefaults {
   }
 
   private static void measureOptions(ObjectNode given, ObjectNode full, String measure) {
-    if (usesZeroCells(full)) {
-      full.set("zeroCells", zeroCells(given.path("zeroCells")));
+    if (usesContinuityCorrection(full)) {
+      full.set("continuityCorrection", continuityCorrection(given.path("continuityCorrection")));
+    }
+    if (comparesCounts(full)) {
+      text(given, full, "uninformativeStudies", "leave-out");
     }
     if (measure.equals("standardised-mean-difference")) {
       text(given, full, "smallSampleCorrection", "exact");
@@ -266,22 +270,28 @@ final class PlanDefaults {
     }
   }
 
-  /** A rule for zero cells with what it leaves out filled in. */
-  static ObjectNode zeroCells(JsonNode asked) {
-    ObjectNode zero = JsonNodeFactory.instance.objectNode();
-    zero.set("add", asked.has("add") ? asked.get("add") : JsonNodeFactory.instance.numberNode(0.5));
-    zero.put("to", asked.path("to").asText("studies-with-a-zero"));
-    zero.put("noEvents", asked.path("noEvents").asText("leave-out"));
-    return zero;
+  /** A continuity correction with what it leaves out filled in. */
+  static ObjectNode continuityCorrection(JsonNode asked) {
+    ObjectNode correction = JsonNodeFactory.instance.objectNode();
+    correction.set(
+        "amount",
+        asked.has("amount") ? asked.get("amount") : JsonNodeFactory.instance.numberNode(0.5));
+    correction.put("tables", asked.path("tables").asText("with-an-empty-cell"));
+    return correction;
   }
 
-  /** Whether anything is ever added to zero cells, or a study left out for them. */
-  static boolean usesZeroCells(ObjectNode full) {
+  /** Whether a study can say nothing of the measure because all, or none, had the event. */
+  static boolean comparesCounts(ObjectNode full) {
+    return OF_TWO_GROUPS.contains(full.path("measure").asText());
+  }
+
+  /** Whether anything is ever added to empty cells, or a study left out for them. */
+  static boolean usesContinuityCorrection(ObjectNode full) {
     String scale = ExactModels.asked(full) ? "" : full.path("scale").asText();
     return switch (full.path("measure").asText()) {
       case "proportion" -> scale.equals("logit") || scale.equals("log");
       case "incidence-rate" -> scale.equals("log");
-      default -> WITH_ZERO_CELLS.contains(full.path("measure").asText());
+      default -> comparesCounts(full);
     };
   }
 

@@ -2,13 +2,13 @@ package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.effect.EmptyCells;
 import gapwise.effect.Measure;
 import gapwise.effect.MeasureOptions;
 import gapwise.effect.MeasureOptions.Pooling;
 import gapwise.effect.Measures;
 import gapwise.effect.MedianConversion;
 import gapwise.effect.MultiArmMeasures;
-import gapwise.effect.ZeroCells;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.network.NetworkSettings;
@@ -142,18 +142,21 @@ final class PlanReader {
 
   private static MeasureOptions options(ObjectNode full, String measure) {
     JsonNode n = full.path("backTransformN");
-    JsonNode zero = full.path("zeroCells");
-    ZeroCells zeroCells =
-        new ZeroCells(
-            zero.path("add").asDouble(ZeroCells.USUAL.add()),
-            ZeroCells.To.valueOf(constant(zero.path("to").asText(ZeroCells.USUAL.to().word()))),
-            ZeroCells.NoEvents.valueOf(
-                constant(zero.path("noEvents").asText(ZeroCells.USUAL.noEvents().word()))));
+    JsonNode correction = full.path("continuityCorrection");
+    EmptyCells emptyCells =
+        new EmptyCells(
+            correction.path("amount").asDouble(EmptyCells.USUAL.amount()),
+            EmptyCells.Tables.valueOf(
+                constant(correction.path("tables").asText(EmptyCells.USUAL.tables().word()))),
+            EmptyCells.UninformativeStudies.valueOf(
+                constant(
+                    full.path("uninformativeStudies")
+                        .asText(EmptyCells.USUAL.uninformative().word()))));
     List<Double> also = new ArrayList<>();
     full.path("backTransformAlsoWith").forEach(one -> also.add(one.asDouble()));
     return new MeasureOptions(
         full.path("scale").asText(Measures.scales(measure).get(0)),
-        zeroCells,
+        emptyCells,
         n.isNumber() ? OptionalDouble.of(n.asDouble()) : OptionalDouble.empty(),
         also,
         full.path("smallSampleCorrection").asText("exact").equals("exact"),

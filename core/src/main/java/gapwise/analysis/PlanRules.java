@@ -167,7 +167,7 @@ final class PlanRules {
           "part-not-for-model",
           "leaving out rows of clusters goes without moderators; leave one of the two out");
     }
-    if (text("moderatorTest").equals("knapp-hartung")) {
+    if (text("moderatorTest").equals("hartung-knapp")) {
       problems.add(
           "moderatorTest",
           "interval-not-for-model",

@@ -34,13 +34,14 @@ final class UnusedSettings {
         plan ->
             plan.has("moderators") && (random.test(plan) || is(plan, "moderatorTest", "normal")));
     USED.put("cluster", plan -> plan.has("robustVariance") || is(plan, "model", "three-level"));
-    USED.put("zeroCells", PlanDefaults::usesZeroCells);
+    USED.put("continuityCorrection", PlanDefaults::usesContinuityCorrection);
+    USED.put("uninformativeStudies", PlanDefaults::comparesCounts);
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
     USED.put("backTransformN", doubleArcsine);
     USED.put("backTransformAlsoWith", doubleArcsine);
     USED.put("reportedAs", plan -> is(plan, "measure", "reported-effect"));
-    USED.put("exactModel", ExactModels::hasTwoGroups);
-    USED.put("treatmentCoding", ExactModels::hasCoding);
+    USED.put("likelihood", ExactModels::hasTwoGroups);
+    USED.put("armSpread", ExactModels::hasArmSpread);
     USED.put("quadraturePoints", ExactModels::asked);
     Predicate<ObjectNode> standardised =
         plan -> is(plan, "measure", "standardised-mean-difference");

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  *
  * @param models words of models
  * @param scales words of scales; empty where the measure has one
- * @param zeroCells rules in the form of a plan; empty where nothing is ever added
+ * @param emptyCells what is done about empty cells, in the fields of a plan; empty where nothing is
  * @param estimators of tau squared, for random effects
  * @param intervals for random effects
  * @param subsets one for each column that narrows the rows
@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
 record Vary(
     List<String> models,
     List<String> scales,
-    List<ObjectNode> zeroCells,
+    List<ObjectNode> emptyCells,
     List<String> estimators,
     List<String> intervals,
     List<ColumnSubsets> subsets,
@@ -33,7 +33,7 @@ record Vary(
   Vary {
     models = List.copyOf(models);
     scales = List.copyOf(scales);
-    zeroCells = zeroCells.stream().map(ObjectNode::deepCopy).toList();
+    emptyCells = emptyCells.stream().map(ObjectNode::deepCopy).toList();
     estimators = List.copyOf(estimators);
     intervals = List.copyOf(intervals);
     subsets = List.copyOf(subsets);
@@ -42,14 +42,14 @@ record Vary(
   /** Reads it from a plan whose defaults are filled in. */
   static Vary of(ObjectNode full) {
     JsonNode vary = full.get("vary");
-    List<ObjectNode> zeroCells = new ArrayList<>();
-    vary.path("zeroCells").forEach(rule -> zeroCells.add((ObjectNode) rule));
+    List<ObjectNode> emptyCells = new ArrayList<>();
+    vary.path("emptyCells").forEach(rule -> emptyCells.add((ObjectNode) rule));
     List<ColumnSubsets> subsets = new ArrayList<>();
     vary.path("subsets").forEach(one -> subsets.add(ColumnSubsets.of(one)));
     return new Vary(
         texts(vary.path("model")),
         texts(vary.path("scale")),
-        zeroCells,
+        emptyCells,
         texts(vary.path("betweenStudyVariance")),
         texts(vary.path("interval")),
         subsets,

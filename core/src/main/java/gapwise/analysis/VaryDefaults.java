@@ -71,7 +71,7 @@ final class VaryDefaults {
     if (Measures.scales(measure).size() > 1) {
       words(vary, "scale", SCALES.getOrDefault(measure, List.of()));
     }
-    zeroCells(vary);
+    emptyCells(vary);
     if (has(vary, "model", "random-effects")) {
       words(vary, "betweenStudyVariance", ESTIMATORS);
       words(vary, "interval", INTERVALS);
@@ -107,10 +107,10 @@ final class VaryDefaults {
     return !ofRandomEffects || text("model").equals("random-effects");
   }
 
-  private void zeroCells(ObjectNode vary) {
-    if (asked.has("zeroCells")) {
-      ArrayNode rules = vary.putArray("zeroCells");
-      asked.get("zeroCells").forEach(rule -> rules.add(PlanDefaults.zeroCells(rule)));
+  private void emptyCells(ObjectNode vary) {
+    if (asked.has("emptyCells")) {
+      ArrayNode rules = vary.putArray("emptyCells");
+      asked.get("emptyCells").forEach(rule -> rules.add(filled(rule)));
       return;
     }
     boolean used =
@@ -120,17 +120,16 @@ final class VaryDefaults {
     if (!used) {
       return;
     }
-    ObjectNode own = PlanDefaults.zeroCells(full.path("zeroCells"));
     Set<ObjectNode> rules = new LinkedHashSet<>();
     if (everything) {
-      rules.add(rule("studies-with-a-zero", "leave-out"));
-      rules.add(rule("all-if-any-zero", "leave-out"));
+      rules.add(rule("with-an-empty-cell", "leave-out"));
+      rules.add(rule("every-if-one-is-empty", "leave-out"));
       if (RATIOS.contains(text("measure"))) {
-        rules.add(rule("studies-with-a-zero", "keep"));
+        rules.add(rule("with-an-empty-cell", "keep"));
       }
     }
-    rules.add(own);
-    ArrayNode list = vary.putArray("zeroCells");
+    rules.add(filled(full));
+    ArrayNode list = vary.putArray("emptyCells");
     rules.forEach(list::add);
   }
 
@@ -138,14 +137,26 @@ final class VaryDefaults {
     ObjectNode plan = full.objectNode();
     plan.put("measure", text("measure"));
     plan.put("scale", scale);
-    return PlanDefaults.usesZeroCells(plan);
+    return PlanDefaults.usesContinuityCorrection(plan);
   }
 
-  private static ObjectNode rule(String to, String noEvents) {
-    ObjectNode rule = JsonNodeFactory.instance.objectNode();
-    rule.put("to", to);
-    rule.put("noEvents", noEvents);
-    return PlanDefaults.zeroCells(rule);
+  private ObjectNode rule(String tables, String uninformative) {
+    ObjectNode rule = full.objectNode();
+    rule.putObject("continuityCorrection").put("tables", tables);
+    rule.put("uninformativeStudies", uninformative);
+    return filled(rule);
+  }
+
+  /** The fields of a plan about empty cells, with what they leave out. */
+  private ObjectNode filled(JsonNode fields) {
+    ObjectNode rule = full.objectNode();
+    rule.set(
+        "continuityCorrection",
+        PlanDefaults.continuityCorrection(fields.path("continuityCorrection")));
+    if (PlanDefaults.comparesCounts(full)) {
+      rule.put("uninformativeStudies", fields.path("uninformativeStudies").asText("leave-out"));
+    }
+    return rule;
   }
 
   private static boolean has(ObjectNode vary, String field, String word) {

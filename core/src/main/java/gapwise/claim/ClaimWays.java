@@ -172,7 +172,7 @@ final class ClaimWays {
     return switch (name) {
       case "model" -> "the model";
       case "scale" -> "the scale";
-      case "zeroCells" -> "what is added where nobody or everybody had the event";
+      case "emptyCells" -> "what is added where nobody or everybody had the event";
       case "betweenStudyVariance" -> "the estimate of how series differ";
       case "interval" -> "the kind of interval";
       default -> "“" + name + "”";

@@ -109,7 +109,7 @@ final class IndirectPart {
         "This holds only if the patients of these studies are alike in what matters; nobody was"
             + " drawn by lot between the two methods.");
     effect(network)
-        .flatMap(NetworkResult.Effect::inconsistency)
+        .flatMap(NetworkResult.Effect::disagreement)
         .ifPresent(
             difference ->
                 sentences.add(
@@ -123,8 +123,8 @@ final class IndirectPart {
 
   private Optional<NetworkResult.Effect> effect(NetworkResult network) {
     return network.effects().stream()
-        .filter(one -> one.treatment1().equals(claim.a().method().code()))
-        .filter(one -> one.treatment2().equals(claim.b().method().code()))
+        .filter(one -> one.treatment().equals(claim.a().method().code()))
+        .filter(one -> one.against().equals(claim.b().method().code()))
         .findFirst();
   }
 
@@ -158,8 +158,8 @@ final class IndirectPart {
   }
 
   private static boolean joins(NetworkResult.Edge edge, Method one, Method other) {
-    return (edge.treatment1().equals(one.code()) && edge.treatment2().equals(other.code()))
-        || (edge.treatment1().equals(other.code()) && edge.treatment2().equals(one.code()));
+    return (edge.treatment().equals(one.code()) && edge.against().equals(other.code()))
+        || (edge.treatment().equals(other.code()) && edge.against().equals(one.code()));
   }
 
   /**
@@ -190,9 +190,9 @@ final class IndirectPart {
   }
 
   private static Optional<String> other(NetworkResult.Edge edge, String here) {
-    if (edge.treatment1().equals(here)) {
-      return Optional.of(edge.treatment2());
+    if (edge.treatment().equals(here)) {
+      return Optional.of(edge.against());
     }
-    return edge.treatment2().equals(here) ? Optional.of(edge.treatment1()) : Optional.empty();
+    return edge.against().equals(here) ? Optional.of(edge.treatment()) : Optional.empty();
   }
 }

@@ -23,12 +23,12 @@ final class ArmScale {
    */
   static <D> List<StudyEffect> effects(
       List<D> groups,
-      ZeroCells asked,
+      EmptyCells asked,
       boolean fromCounts,
       Predicate<D> hasZero,
       BiFunction<D, Double, D> plus,
       Function<D, StudyEffect> effect) {
-    ZeroCells rule = fromCounts ? asked.withoutAdding() : asked;
+    EmptyCells rule = fromCounts ? asked.withoutAdding() : asked;
     boolean any = groups.stream().anyMatch(hasZero);
     List<StudyEffect> effects = new ArrayList<>();
     for (D group : groups) {

@@ -8,10 +8,10 @@ import java.util.Optional;
  * which needs nothing added where there is no event.
  *
  * @param squareRoot whether the square root is pooled instead of the log
- * @param zeroCells what is added to counts of 0; used by the log only
+ * @param emptyCells what is added to counts of 0; used by the log only
  * @param fromCounts whether groups are pooled from their counts, with nothing added
  */
-record IncidenceRate(boolean squareRoot, ZeroCells zeroCells, boolean fromCounts)
+record IncidenceRate(boolean squareRoot, EmptyCells emptyCells, boolean fromCounts)
     implements Measure<ArmRate> {
   @Override
   public List<Role> roles() {
@@ -32,7 +32,7 @@ record IncidenceRate(boolean squareRoot, ZeroCells zeroCells, boolean fromCounts
     }
     return ArmScale.effects(
         studies,
-        zeroCells,
+        emptyCells,
         fromCounts,
         rate -> rate.events() == 0,
         ArmRate::plus,

@@ -7,10 +7,10 @@ import java.util.Optional;
  * Log ratio of two rates, log((x1/T1)/(x2/T2)), variance 1/x1 + 1/x2 (Greenland and Robins,
  * Biometrics 1985;41:55).
  *
- * @param zeroCells what is added to counts of 0
+ * @param emptyCells what is added to counts of 0
  * @param fromCounts whether studies are pooled from counts, with nothing added
  */
-record IncidenceRateRatio(ZeroCells zeroCells, boolean fromCounts)
+record IncidenceRateRatio(EmptyCells emptyCells, boolean fromCounts)
     implements Measure<TwoRates>, RatioOfCounts<TwoRates> {
   @Override
   public List<Role> roles() {
@@ -24,7 +24,7 @@ record IncidenceRateRatio(ZeroCells zeroCells, boolean fromCounts)
 
   @Override
   public List<StudyEffect> effects(List<TwoRates> studies) {
-    return effects(studies, zeroCells);
+    return effects(studies, emptyCells);
   }
 
   @Override

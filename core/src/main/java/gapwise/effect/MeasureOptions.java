@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  * What a plan says about measures; each measure takes what concerns it.
  *
  * @param scale one of {@link Measures#scales}
- * @param zeroCells what is added to zero cells
+ * @param emptyCells what is added to zero cells
  * @param backTransformN patients for the way back from the double arcsine; empty for the harmonic
  *     mean
  * @param backTransformAlsoWith further numbers of patients to show the result with
@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  */
 public record MeasureOptions(
     String scale,
-    ZeroCells zeroCells,
+    EmptyCells emptyCells,
     OptionalDouble backTransformN,
     List<Double> backTransformAlsoWith,
     boolean exactFactor,

@@ -20,7 +20,7 @@ public final class Measures {
         o ->
             new Proportion(
                 ProportionScale.valueOf(o.scale().toUpperCase(Locale.ROOT).replace('-', '_')),
-                o.zeroCells(),
+                o.emptyCells(),
                 o.backTransformN(),
                 o.backTransformAlsoWith(),
                 o.pooling() == Pooling.COUNTS));
@@ -30,11 +30,11 @@ public final class Measures {
         o ->
             o.pooling() == Pooling.PETO
                 ? new PetoOddsRatio()
-                : new OddsRatio(o.zeroCells(), o.pooling() == Pooling.COUNTS));
+                : new OddsRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
     add(
         "risk-ratio",
         List.of("log"),
-        o -> new RiskRatio(o.zeroCells(), o.pooling() == Pooling.COUNTS));
+        o -> new RiskRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
     add("risk-difference", List.of("raw"), o -> new RiskDifference());
     add("mean", List.of("raw", "log"), o -> new Mean(o.scale().equals("log")));
     add("mean-difference", List.of("raw"), o -> new MeanDifference());
@@ -48,11 +48,11 @@ public final class Measures {
         List.of("log", "square-root"),
         o ->
             new IncidenceRate(
-                o.scale().equals("square-root"), o.zeroCells(), o.pooling() == Pooling.COUNTS));
+                o.scale().equals("square-root"), o.emptyCells(), o.pooling() == Pooling.COUNTS));
     add(
         "incidence-rate-ratio",
         List.of("log"),
-        o -> new IncidenceRateRatio(o.zeroCells(), o.pooling() == Pooling.COUNTS));
+        o -> new IncidenceRateRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
     add("reported-effect", List.of("raw"), o -> new ReportedEffect(o.reportedAsRatio(), o.level()));
   }
 

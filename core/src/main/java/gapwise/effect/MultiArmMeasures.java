@@ -13,15 +13,15 @@ public final class MultiArmMeasures {
       new LinkedHashMap<>();
 
   static {
-    ALL.put("odds-ratio", o -> new OddsOfArms(o.zeroCells()));
-    ALL.put("risk-ratio", o -> new RisksOfArms(o.zeroCells()));
+    ALL.put("odds-ratio", o -> new OddsOfArms(o.emptyCells()));
+    ALL.put("risk-ratio", o -> new RisksOfArms(o.emptyCells()));
     ALL.put("risk-difference", o -> new RiskDifferencesOfArms());
     ALL.put("mean-difference", o -> new MeansOfArms(false));
     ALL.put(
         "standardised-mean-difference",
         o -> new StandardisedArms(o.exactFactor(), o.factorSquaredVariance()));
     ALL.put("ratio-of-means", o -> new MeansOfArms(true));
-    ALL.put("incidence-rate-ratio", o -> new RatesOfArms(o.zeroCells()));
+    ALL.put("incidence-rate-ratio", o -> new RatesOfArms(o.emptyCells()));
   }
 
   private MultiArmMeasures() {}

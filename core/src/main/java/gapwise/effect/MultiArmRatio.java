@@ -12,7 +12,7 @@ import java.util.List;
  */
 interface MultiArmRatio<D extends StudyData> extends MultiArmMeasure<D> {
   /** What is done about zero cells. */
-  ZeroCells zeroCells();
+  EmptyCells emptyCells();
 
   /** Whether no patient of the arm had the event. */
   boolean noEvents(D arm);
@@ -44,7 +44,7 @@ interface MultiArmRatio<D extends StudyData> extends MultiArmMeasure<D> {
   }
 
   private MultiArmEffect effect(List<D> study, boolean anyHasZero) {
-    double added = zeroCells().addedTo(study.stream().anyMatch(this::hasZero), anyHasZero);
+    double added = emptyCells().addedTo(study.stream().anyMatch(this::hasZero), anyHasZero);
     List<D> used = added > 0 ? study.stream().map(arm -> plus(arm, added)).toList() : study;
     if (used.stream().anyMatch(this::isInfinite)) {
       return MultiArmEffect.leftOut(
@@ -56,7 +56,7 @@ interface MultiArmRatio<D extends StudyData> extends MultiArmMeasure<D> {
   }
 
   private boolean isLeftOut(List<D> study) {
-    return zeroCells().noEvents() == ZeroCells.NoEvents.LEAVE_OUT
+    return emptyCells().uninformative() == EmptyCells.UninformativeStudies.LEAVE_OUT
         && (study.stream().allMatch(this::noEvents) || study.stream().allMatch(this::onlyEvents));
   }
 

@@ -7,9 +7,9 @@ import java.util.Optional;
 /**
  * Log odds of arms, variance 1/events + 1/non-events; see {@link OddsRatio}.
  *
- * @param zeroCells what is added to zero cells
+ * @param emptyCells what is added to zero cells
  */
-record OddsOfArms(ZeroCells zeroCells) implements MultiArmRatio<ArmCounts> {
+record OddsOfArms(EmptyCells emptyCells) implements MultiArmRatio<ArmCounts> {
   @Override
   public List<Measure.Role> roles() {
     return MultiArmMeasures.counts();

@@ -6,10 +6,10 @@ import java.util.Optional;
 /**
  * Log odds ratio log(ad/bc), variance 1/a + 1/b + 1/c + 1/d (Woolf, Ann Hum Genet 1955;19:251).
  *
- * @param zeroCells what is added to zero cells
+ * @param emptyCells what is added to zero cells
  * @param fromCounts whether studies are pooled from counts, with nothing added
  */
-record OddsRatio(ZeroCells zeroCells, boolean fromCounts)
+record OddsRatio(EmptyCells emptyCells, boolean fromCounts)
     implements Measure<TwoByTwo>, RatioOfCounts<TwoByTwo> {
   @Override
   public List<Role> roles() {
@@ -23,7 +23,7 @@ record OddsRatio(ZeroCells zeroCells, boolean fromCounts)
 
   @Override
   public List<StudyEffect> effects(List<TwoByTwo> studies) {
-    return effects(studies, zeroCells);
+    return effects(studies, emptyCells);
   }
 
   @Override

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * Events among patients of single groups. The scales are the constants of {@link ProportionScale}.
  *
  * @param scale on which proportions are pooled
- * @param zeroCells used by logit and log only
+ * @param emptyCells used by logit and log only
  * @param backTransformN patients for the way back from the double arcsine; empty for the harmonic
  *     mean of the totals
  * @param alsoWith further numbers of patients, each above 0
@@ -16,7 +16,7 @@ import java.util.OptionalDouble;
  */
 record Proportion(
     ProportionScale scale,
-    ZeroCells zeroCells,
+    EmptyCells emptyCells,
     OptionalDouble backTransformN,
     List<Double> alsoWith,
     boolean fromCounts)
@@ -38,7 +38,7 @@ record Proportion(
   @Override
   public List<StudyEffect> effects(List<ArmCounts> studies) {
     return ArmScale.effects(
-        studies, zeroCells, fromCounts, scale::isInfinite, ArmCounts::plus, scale::effect);
+        studies, emptyCells, fromCounts, scale::isInfinite, ArmCounts::plus, scale::effect);
   }
 
   @Override

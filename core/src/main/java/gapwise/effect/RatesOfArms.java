@@ -7,9 +7,9 @@ import java.util.Optional;
 /**
  * Log incidence rates of arms, variance 1/events; see {@link IncidenceRateRatio}.
  *
- * @param zeroCells what is added to counts of 0
+ * @param emptyCells what is added to counts of 0
  */
-record RatesOfArms(ZeroCells zeroCells) implements MultiArmRatio<ArmRate> {
+record RatesOfArms(EmptyCells emptyCells) implements MultiArmRatio<ArmRate> {
   @Override
   public List<Measure.Role> roles() {
     return List.of(new Measure.Role("events", true), new Measure.Role("personTime", true));

@@ -34,8 +34,8 @@ interface RatioOfCounts<D> {
   StudyEffect effect(D study);
 
   /** The effects of studies under a rule for zero cells. */
-  default List<StudyEffect> effects(List<D> studies, ZeroCells asked) {
-    ZeroCells rule = fromCounts() ? asked.withoutAdding() : asked;
+  default List<StudyEffect> effects(List<D> studies, EmptyCells asked) {
+    EmptyCells rule = fromCounts() ? asked.withoutAdding() : asked;
     boolean anyZero = studies.stream().anyMatch(s -> hasZero(s) && !isLeftOut(s, rule));
     List<StudyEffect> effects = new ArrayList<>();
     for (D study : studies) {
@@ -60,8 +60,8 @@ interface RatioOfCounts<D> {
     return effects;
   }
 
-  private boolean isLeftOut(D study, ZeroCells rule) {
-    return rule.noEvents() == ZeroCells.NoEvents.LEAVE_OUT
+  private boolean isLeftOut(D study, EmptyCells rule) {
+    return rule.uninformative() == EmptyCells.UninformativeStudies.LEAVE_OUT
         && (noEvents(study) || onlyEvents(study));
   }
 

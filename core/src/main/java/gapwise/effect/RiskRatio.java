@@ -7,10 +7,10 @@ import java.util.Optional;
  * Log risk ratio log((a/n1)/(c/n2)), variance 1/a - 1/n1 + 1/c - 1/n2 (Katz et al., Biometrics
  * 1978;34:469).
  *
- * @param zeroCells what is added to zero cells
+ * @param emptyCells what is added to zero cells
  * @param fromCounts whether studies are pooled from counts, with nothing added
  */
-record RiskRatio(ZeroCells zeroCells, boolean fromCounts)
+record RiskRatio(EmptyCells emptyCells, boolean fromCounts)
     implements Measure<TwoByTwo>, RatioOfCounts<TwoByTwo> {
   @Override
   public List<Role> roles() {
@@ -24,7 +24,7 @@ record RiskRatio(ZeroCells zeroCells, boolean fromCounts)
 
   @Override
   public List<StudyEffect> effects(List<TwoByTwo> studies) {
-    return effects(studies, zeroCells);
+    return effects(studies, emptyCells);
   }
 
   @Override

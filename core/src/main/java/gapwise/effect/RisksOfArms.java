@@ -7,9 +7,9 @@ import java.util.Optional;
 /**
  * Log risks of arms, variance 1/events - 1/total; see {@link RiskRatio}.
  *
- * @param zeroCells what is added to zero cells
+ * @param emptyCells what is added to zero cells
  */
-record RisksOfArms(ZeroCells zeroCells) implements MultiArmRatio<ArmCounts> {
+record RisksOfArms(EmptyCells emptyCells) implements MultiArmRatio<ArmCounts> {
   @Override
   public List<Measure.Role> roles() {
     return MultiArmMeasures.counts();

@@ -135,7 +135,7 @@ class ExtremePlansTest {
             tables + ",'measure':'risk-ratio','model':'common-effect','pooling':'mantel-haenszel'",
             tables + ",'measure':'odds-ratio','model':'exact-likelihood'",
             tables
-                + ",'measure':'odds-ratio','model':'exact-likelihood','exactModel':'unconditional'",
+                + ",'measure':'odds-ratio','model':'exact-likelihood','likelihood':'unconditional'",
             means + ",'measure':'mean-difference'",
             means + ",'measure':'standardised-mean-difference','influence':true",
             means + ",'measure':'ratio-of-means'",
@@ -149,9 +149,7 @@ class ExtremePlansTest {
             medians + ",'task':'convert','methods':['wan-2014','luo-2018','bland-2015']",
             arms + ",'model':'network','measure':'odds-ratio','rankingDraws':50",
             arms + ",'model':'network','measure':'standardised-mean-difference','rankingDraws':50",
-            rows(
-                    6,
-                    "'study':'s#','treatment1':'a','treatment2':'@x','effect':0.#,'standardError':1")
+            rows(6, "'study':'s#','treatment':'a','against':'@x','effect':0.#,'standardError':1")
                 + ",'model':'network','measure':'reported-effect','rankingDraws':50",
             rows(9, "'a':#,'b':2#")
                 + ",'task':'agreement','raters':['a','b'],"

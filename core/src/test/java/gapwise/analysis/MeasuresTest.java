@@ -34,8 +34,9 @@ class MeasuresTest {
     return rows;
   }
 
-  private static ObjectNode zeroCells(ObjectNode plan, String to, String noEvents) {
-    plan.putObject("zeroCells").put("to", to).put("noEvents", noEvents);
+  private static ObjectNode emptyCells(ObjectNode plan, String tables, String uninformative) {
+    plan.putObject("continuityCorrection").put("tables", tables);
+    plan.put("uninformativeStudies", uninformative);
     return plan;
   }
 
@@ -57,15 +58,16 @@ class MeasuresTest {
     "odds-ratio,keep,3",
     "risk-difference,leave-out,3",
   })
-  void studiesWithoutInformationAreLeftOutByMeasure(String measure, String noEvents, int pooled) {
+  void studiesWithoutInformationAreLeftOutByMeasure(
+      String measure, String uninformative, int pooled) {
     // no event anywhere; only events; some of both
     ArrayNode rows =
         tables(new int[] {0, 10, 0, 12}, new int[] {10, 10, 12, 12}, new int[] {3, 10, 6, 12});
     ObjectNode plan =
-        zeroCells(
+        emptyCells(
             Plans.on(rows, "measure", measure, "model", "common-effect"),
-            "studies-with-a-zero",
-            noEvents);
+            "with-an-empty-cell",
+            uninformative);
     JsonNode result = Plans.result(plan);
     if (measure.equals("risk-difference")) {
       assertTrue(Plans.warnings(result).contains("zero-variance"));
@@ -82,11 +84,13 @@ class MeasuresTest {
     ArrayNode rows = tables(new int[] {0, 10, 0, 12}, new int[] {3, 10, 6, 12});
     JsonNode left =
         Plans.result(
-            zeroCells(Plans.on(rows, "measure", "odds-ratio"), "all-if-any-zero", "leave-out"));
+            emptyCells(
+                Plans.on(rows, "measure", "odds-ratio"), "every-if-one-is-empty", "leave-out"));
     assertEquals(
         Math.log(3 / 7.0) - Math.log(6 / 6.0), left.at("/studies/1/effect").asDouble(), 1e-14);
     JsonNode kept =
-        Plans.result(zeroCells(Plans.on(rows, "measure", "odds-ratio"), "all-if-any-zero", "keep"));
+        Plans.result(
+            emptyCells(Plans.on(rows, "measure", "odds-ratio"), "every-if-one-is-empty", "keep"));
     assertEquals(
         Math.log(3.5 / 7.5) - Math.log(6.5 / 6.5), kept.at("/studies/1/effect").asDouble(), 1e-14);
   }
@@ -95,7 +99,7 @@ class MeasuresTest {
   void withNothingAddedAStudyWhoseRatioIsInfiniteIsLeftOutAndSaidSo() {
     ArrayNode rows = tables(new int[] {0, 10, 5, 10}, new int[] {2, 10, 5, 10});
     JsonNode result =
-        Plans.result(zeroCells(Plans.on(rows, "measure", "odds-ratio"), "none", "leave-out"));
+        Plans.result(emptyCells(Plans.on(rows, "measure", "odds-ratio"), "none", "leave-out"));
     assertFalse(result.at("/studies/0").has("effect"));
     assertTrue(Plans.warnings(result).contains("study-left-out"));
     assertTrue(Plans.warnings(result).contains("single-study"));

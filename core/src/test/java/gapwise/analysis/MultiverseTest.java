@@ -51,8 +51,8 @@ class MultiverseTest {
 
   private static final String ALL =
       "'threshold':0.8,'list':true,'vary':{'model':['random-effects','common-effect'],"
-          + "'scale':['logit','arcsine','double-arcsine','raw'],'zeroCells':[{},{'to':'all'},"
-          + "{'to':'all-if-any-zero','add':0.25}],"
+          + "'scale':['logit','arcsine','double-arcsine','raw'],'emptyCells':[{},{'continuityCorrection':{'tables':'every'}},"
+          + "{'continuityCorrection':{'tables':'every-if-one-is-empty','amount':0.25}}],"
           + "'betweenStudyVariance':['restricted-maximum-likelihood','sidik-jonkman','hedges'],"
           + "'interval':['hartung-knapp','normal','profile-likelihood'],"
           + "'subsets':[{'column':'risk','only':[['low'],['low','some']],'without':[['high']]},"
@@ -124,12 +124,12 @@ class MultiverseTest {
             level(multiverse, row, "model"),
             "scale",
             level(multiverse, row, "scale"));
-    String zero = level(multiverse, row, "zeroCells");
-    if (!zero.isEmpty()) {
+    String empty = level(multiverse, row, "emptyCells");
+    if (!empty.isEmpty()) {
       alone
-          .putObject("zeroCells")
-          .put("add", Double.parseDouble(zero.substring(0, zero.indexOf(' '))))
-          .put("to", zero.substring(zero.indexOf("to ") + 3, zero.indexOf(',')));
+          .putObject("continuityCorrection")
+          .put("amount", Double.parseDouble(empty.substring(0, empty.indexOf(' '))))
+          .put("tables", empty.substring(empty.indexOf("to ") + 3));
     }
     for (String field : List.of("betweenStudyVariance", "interval")) {
       if (!level(multiverse, row, field).isEmpty()) {

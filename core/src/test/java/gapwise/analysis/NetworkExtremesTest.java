@@ -126,7 +126,7 @@ class NetworkExtremesTest {
     assertEquals(2.5, effect(result, "c", "b").get("estimate").asDouble(), 1e-9);
     assertEquals(Math.sqrt(0.5e12), effect(result, "c", "b").get("standardError").asDouble(), 1e-5);
     // Q is (3 - 2)^2 over the sum of the variances, 2e12.
-    assertEquals(0.5e-12, result.at("/network/qTotal/q").asDouble(), 1e-20);
+    assertEquals(0.5e-12, result.at("/network/inconsistency/total/q").asDouble(), 1e-20);
   }
 
   /**

@@ -26,7 +26,7 @@ class NetworkFormTest {
     ArrayNode contrasts = Plans.rows();
     contrast(contrasts, "A", "frame", "frame", 0.1, 0.2);
     assertEquals(
-        List.of("row 1, column treatment2 treatment-twice"),
+        List.of("row 1, column against treatment-twice"),
         Plans.problems(Networks.contrasts(contrasts)));
   }
 
@@ -82,10 +82,10 @@ class NetworkFormTest {
     contrast(contrasts, "A", "frame", "nail", 0.1, 0.2);
     assertTrue(
         Plans.problems(Networks.arms(contrasts, "odds-ratio"))
-            .contains("columns.treatment missing-column"));
+            .contains("columns.events missing-column"));
     assertTrue(
         Plans.problems(Networks.contrasts(Networks.eightStudies()))
-            .contains("columns.treatment1 missing-column"));
+            .contains("columns.against missing-column"));
   }
 
   @Test
@@ -111,11 +111,7 @@ class NetworkFormTest {
     contrast(rows, "A", "b", "a", 0.1, 0.2);
     contrast(rows, "B", "b", "a", 0.1, 0.2);
     contrast(rows, "B", "c", "a", 0.1, 0.2);
-    rows.addObject()
-        .put("study", "B")
-        .put("treatment1", "c")
-        .put("treatment2", "b")
-        .put("effect", 0);
+    rows.addObject().put("study", "B").put("treatment", "c").put("against", "b").put("effect", 0);
     JsonNode result = Plans.result(Networks.contrasts(rows));
     assertTrue(Plans.warnings(result).containsAll(List.of("missing-value", "study-left-out")));
     assertEquals(2, result.at("/network/treatments").size());
@@ -145,7 +141,7 @@ class NetworkFormTest {
     assertEquals(0.5, effect(result, "frame", "plate").get("standardError").asDouble(), 1e-15);
     assertTrue(Plans.warnings(result).containsAll(List.of("too-few-studies", "no-closed-loop")));
     assertTrue(result.at("/network/heterogeneity/tauSquared").isMissingNode());
-    assertTrue(result.at("/network/qTotal/pValue").isMissingNode());
+    assertTrue(result.at("/network/inconsistency/total/pValue").isMissingNode());
     assertTrue(result.at("/network/heterogeneity/iSquaredPercentFromQ").isMissingNode());
   }
 

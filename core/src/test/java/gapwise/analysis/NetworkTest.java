@@ -69,13 +69,16 @@ class NetworkTest {
                     "betweenStudyVariance",
                     "dersimonian-laird"))
             .get("network");
-    assertEquals(28.86737118971414, network.at("/qTotal/q").asDouble(), 1e-10);
-    assertEquals(0.00015296916890970697, network.at("/qTotal/pValue").asDouble(), 1e-13);
+    assertEquals(28.86737118971414, network.at("/inconsistency/total/q").asDouble(), 1e-10);
+    assertEquals(
+        0.00015296916890970697, network.at("/inconsistency/total/pValue").asDouble(), 1e-13);
     assertEquals(0.9144007053186729, network.at("/heterogeneity/tauSquared").asDouble(), 1e-12);
-    assertEquals(10.143671823288269, network.at("/qHeterogeneity/q").asDouble(), 1e-10);
-    assertEquals(2, network.at("/qHeterogeneity/degreesOfFreedom").asInt());
-    assertEquals(18.723699366425873, network.at("/qInconsistency/q").asDouble(), 1e-10);
-    assertEquals(5, network.at("/qInconsistency/degreesOfFreedom").asInt());
+    assertEquals(
+        10.143671823288269, network.at("/inconsistency/withinDesigns/q").asDouble(), 1e-10);
+    assertEquals(2, network.at("/inconsistency/withinDesigns/degreesOfFreedom").asInt());
+    assertEquals(
+        18.723699366425873, network.at("/inconsistency/betweenDesigns/q").asDouble(), 1e-10);
+    assertEquals(5, network.at("/inconsistency/betweenDesigns/degreesOfFreedom").asInt());
     JsonNode allowing = network.get("designByTreatment");
     assertEquals(1.1974659550651319, allowing.get("tauSquared").asDouble(), 1e-12);
     assertEquals(3.315764808854979, allowing.get("chiSquared").asDouble(), 1e-10);
@@ -225,9 +228,11 @@ class NetworkTest {
                 "plate"));
     assertEquals("plate", after.at("/network/treatments/0").asText());
     for (JsonNode one : before.at("/network/effects")) {
-      near(one, effect(after, one.get("treatment1").asText(), one.get("treatment2").asText()));
+      near(one, effect(after, one.get("treatment").asText(), one.get("against").asText()));
     }
-    near(before.at("/network/qInconsistency"), after.at("/network/qInconsistency"));
+    near(
+        before.at("/network/inconsistency/betweenDesigns"),
+        after.at("/network/inconsistency/betweenDesigns"));
     near(before.at("/network/heterogeneity"), after.at("/network/heterogeneity"));
   }
 
@@ -259,9 +264,7 @@ class NetworkTest {
     for (JsonNode one : fromArms.at("/network/effects")) {
       // contrasts on the analysis scale are shown as they are, arms as odds ratios
       one.findParents("shown").forEach(parent -> ((ObjectNode) parent).remove("shown"));
-      near(
-          effect(fromContrasts, one.get("treatment1").asText(), one.get("treatment2").asText()),
-          one);
+      near(effect(fromContrasts, one.get("treatment").asText(), one.get("against").asText()), one);
     }
     assertEquals(18, fromContrasts.at("/data/arms").asInt());
   }

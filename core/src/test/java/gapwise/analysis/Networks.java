@@ -21,7 +21,7 @@ final class Networks {
   static void contrast(
       ArrayNode rows, String study, String first, String second, double effect, double error) {
     ObjectNode row = rows.addObject();
-    row.put("study", study).put("treatment1", first).put("treatment2", second);
+    row.put("study", study).put("treatment", first).put("against", second);
     row.put("effect", effect).put("standardError", error);
   }
 
@@ -39,7 +39,7 @@ final class Networks {
   /** The effect of a pair in a result. */
   static JsonNode effect(JsonNode result, String first, String second) {
     return PublishedChecks.at(
-        result, "network.effects[treatment1=" + first + ",treatment2=" + second + "]");
+        result, "network.effects[treatment=" + first + ",against=" + second + "]");
   }
 
   /**

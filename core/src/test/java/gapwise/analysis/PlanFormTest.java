@@ -31,14 +31,14 @@ class PlanFormTest {
   void everyFaultOfFormIsToldInOneGoWithItsPlace() {
     assertEquals(
         List.of(
+            "continuityCorrection.amount out-of-range",
+            "continuityCorrection.bar unknown-field",
             "foo unknown-field",
             "level wrong-type",
-            "measure unknown-value",
-            "zeroCells.add out-of-range",
-            "zeroCells.bar unknown-field"),
+            "measure unknown-value"),
         problems(
-                "{'source':{'rows':[{}]},'foo':1,'zeroCells':{'add':-1,'bar':2},'level':'x',"
-                    + "'measure':'proportions'}")
+                "{'source':{'rows':[{}]},'foo':1,'continuityCorrection':{'amount':-1,'bar':2},"
+                    + "'level':'x','measure':'proportions'}")
             .stream()
             .sorted()
             .toList());
@@ -86,8 +86,8 @@ class PlanFormTest {
         "'model':'exact-likelihood','interval':'hartung-knapp' | interval interval-not-for-model",
         "'model':'exact-likelihood','smallStudyEffects':['egger'] | smallStudyEffects"
             + " part-not-for-model",
-        "'measure':'incidence-rate-ratio','model':'exact-likelihood','exactModel':'unconditional' |"
-            + " exactModel model-not-for-measure",
+        "'measure':'incidence-rate-ratio','model':'exact-likelihood','likelihood':'unconditional' |"
+            + " likelihood model-not-for-measure",
         "'model':'network','measure':'odds-ratio','interval':'hartung-knapp' | interval"
             + " interval-not-for-model",
         "'model':'common-effect','interval':'hartung-knapp' | interval interval-not-for-model",
@@ -117,8 +117,8 @@ class PlanFormTest {
         "'level':1e999",
         "'level':-1e999",
         "'level':1e-999",
-        "'zeroCells':{'add':1e999}",
-        "'zeroCells':{'add':1e308}",
+        "'continuityCorrection':{'amount':1e999}",
+        "'continuityCorrection':{'amount':1e308}",
         "'scale':'double-arcsine','backTransformN':1e999",
         "'scale':'double-arcsine','backTransformN':1e308,'backTransformAlsoWith':[1e-300,1e300]",
       })
@@ -187,7 +187,7 @@ class PlanFormTest {
             .entrySet()) {
       assertEquals(usual.getValue(), plan.get(usual.getKey()).asText());
     }
-    assertEquals(0.5, plan.at("/zeroCells/add").asDouble());
+    assertEquals(0.5, plan.at("/continuityCorrection/amount").asDouble());
   }
 
   @Test

@@ -73,8 +73,8 @@ class RandomPlansTest {
     maybe(random, plan, "scale", scales(measure));
     maybe(random, plan, "model", List.of("random-effects", "common-effect", "exact-likelihood"));
     boolean common = plan.path("model").asText().equals("common-effect");
-    maybe(random, plan, "exactModel", List.of("conditional", "unconditional"));
-    maybe(random, plan, "treatmentCoding", List.of("zero-one", "half"));
+    maybe(random, plan, "likelihood", List.of("conditional", "unconditional"));
+    maybe(random, plan, "armSpread", List.of("larger-with-intervention", "equal"));
     if (common) {
       maybe(random, plan, "pooling", List.of("inverse-variance", "mantel-haenszel", "peto"));
     } else if (!plan.path("model").asText().equals("exact-likelihood")) {
@@ -97,9 +97,9 @@ class RandomPlansTest {
     maybe(random, plan, "subgroupVariance", List.of("common"));
     maybe(random, plan, "cumulativeBy", List.of("study", "group"));
     if (random.nextBoolean()) {
-      plan.putObject("zeroCells")
-          .put("to", pick(random, List.of("none", "all", "all-if-any-zero")))
-          .put("noEvents", pick(random, List.of("keep", "leave-out")));
+      plan.putObject("continuityCorrection")
+          .put("tables", pick(random, List.of("none", "every", "every-if-one-is-empty")));
+      plan.put("uninformativeStudies", pick(random, List.of("keep", "leave-out")));
     }
     if (random.nextBoolean()) {
       plan.put("level", new double[] {0.01, 0.5, 0.999999}[random.nextInt(3)]);

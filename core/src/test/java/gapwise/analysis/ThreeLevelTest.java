@@ -276,7 +276,7 @@ class ThreeLevelTest {
         at(without, "heterogeneity.tauSquared"),
         at(result, "influence.leaveOneOut[2].tauSquared"),
         1e-12);
-    assertTrue(result.at("/influence/diagnostics").isMissingNode());
+    assertTrue(result.at("/influence/ofEachStudy").isMissingNode());
     assertTrue(Plans.warnings(result).contains("no-deletion-diagnostics"));
   }
 
@@ -290,7 +290,7 @@ class ThreeLevelTest {
     ObjectNode both = plan(rows, LIKELIHOODS.get(0)).put("influence", true);
     both.putArray("moderators").add("effect");
     assertTrue(Plans.problems(both).contains("influence part-not-for-model"));
-    ObjectNode scaled = plan(rows, LIKELIHOODS.get(0)).put("moderatorTest", "knapp-hartung");
+    ObjectNode scaled = plan(rows, LIKELIHOODS.get(0)).put("moderatorTest", "hartung-knapp");
     scaled.putArray("moderators").add("effect");
     assertTrue(Plans.problems(scaled).contains("moderatorTest interval-not-for-model"));
     ObjectNode narrow = plan(rows, LIKELIHOODS.get(0)).put("interval", "hartung-knapp");

@@ -109,7 +109,7 @@ class StoppedWorkTest {
   }
 
   private static RegressionSettings regression(TauSquaredEstimator estimator) {
-    return new RegressionSettings(pooling(estimator), RegressionTest.KNAPP_HARTUNG);
+    return new RegressionSettings(pooling(estimator), RegressionTest.HARTUNG_KNAPP);
   }
 
   private static List<NetworkStudy> network() {

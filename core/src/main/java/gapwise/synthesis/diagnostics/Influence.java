@@ -26,17 +26,17 @@ public record Influence(
    * Deletion diagnostics, with m and t for all studies, m_i and t_i without study i.
    *
    * @param studentisedResidual (y - m_i)/root(v + t_i + var m_i)
-   * @param dffits (m - m_i)/root(hat (t_i + v))
+   * @param standardisedChange (m - m_i)/root(leverage (t_i + v))
    * @param cooksDistance (m - m_i)^2/var m
    * @param covarianceRatio var m_i/var m
-   * @param hat the study's share of the weight
+   * @param leverage the study's share of the weight
    */
   public record Diagnostic(
       double studentisedResidual,
-      double dffits,
+      double standardisedChange,
       double cooksDistance,
       double covarianceRatio,
-      double hat) {}
+      double leverage) {}
 
   /**
    * What a study adds.
@@ -89,14 +89,14 @@ public record Influence(
     double variance = square(all.modelStandardError().orElseThrow());
     double varianceWithout = square(without.modelStandardError().orElseThrow());
     double total = sample.variance(i) + without.tauSquared().orElse(0);
-    double hat = all.weights().get(i);
+    double leverage = all.weights().get(i);
     return Optional.of(
         new Diagnostic(
             (sample.effect(i) - meanWithout) / Math.sqrt(total + varianceWithout),
-            (mean - meanWithout) / Math.sqrt(hat * total),
+            (mean - meanWithout) / Math.sqrt(leverage * total),
             square(mean - meanWithout) / variance,
             varianceWithout / variance,
-            hat));
+            leverage));
   }
 
   private static Optional<Contribution> contribution(

@@ -42,7 +42,7 @@ final class Designs {
       if (alone.isEmpty()) {
         return Optional.empty();
       }
-      designs.add(new Design(String.join(":", group.getKey()), alone.get()));
+      designs.add(new Design(String.join(" + ", group.getKey()), alone.get()));
     }
     return Optional.of(new Designs(frame, designs));
   }

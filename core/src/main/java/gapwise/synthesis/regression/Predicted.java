@@ -33,7 +33,7 @@ public record Predicted(
     for (int j = 0; j < row.length; j++) {
       estimate += row[j] * fit.coefficients().get(j).value().estimate();
     }
-    boolean scaled = settings.test() == RegressionTest.KNAPP_HARTUNG;
+    boolean scaled = settings.test() == RegressionTest.HARTUNG_KNAPP;
     double level = settings.pooling().level();
     PooledMean mean =
         PooledMean.symmetric(

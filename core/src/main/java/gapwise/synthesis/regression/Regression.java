@@ -101,7 +101,7 @@ public record Regression(
                         variance.scale(),
                         rSquared(sample, settings, found.value())));
     if (fit.isPresent()
-        && settings.test() == RegressionTest.KNAPP_HARTUNG
+        && settings.test() == RegressionTest.HARTUNG_KNAPP
         && variance.scale() == 0) {
       warnings.add(
           new Problem(
@@ -145,7 +145,7 @@ public record Regression(
     LinearModel.LinearFit fit = model.told(sample, weights);
     double[][] modelCovariance = fit.covariance();
     int residual = design.rows() - design.columns();
-    boolean scaled = settings.test() == RegressionTest.KNAPP_HARTUNG;
+    boolean scaled = settings.test() == RegressionTest.HARTUNG_KNAPP;
     double[][] covariance = scaled ? times(modelCovariance, scale) : modelCovariance;
     ReferenceDistribution reference =
         scaled ? ReferenceDistribution.studentT(residual) : ReferenceDistribution.normal();
@@ -200,7 +200,7 @@ public record Regression(
       Fit fit, EffectSample sample, RegressionSettings settings, List<String> terms) {
     LinearModel model = LinearModel.of(fit.design());
     double[] weights = sample.weights(fit.tauSquared());
-    boolean scaled = settings.test() == RegressionTest.KNAPP_HARTUNG;
+    boolean scaled = settings.test() == RegressionTest.HARTUNG_KNAPP;
     return WaldTest.of(
         sample,
         model,

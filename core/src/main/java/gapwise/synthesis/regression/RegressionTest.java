@@ -8,7 +8,7 @@ public enum RegressionTest {
    * Variances times the weighted mean square of the residuals, not cut at 1; t on k - p, F on p - 1
    * and k - p: Knapp and Hartung, Stat Med 2003;22:2693.
    */
-  KNAPP_HARTUNG,
+  HARTUNG_KNAPP,
   /** Variances as they are; normal and chi-squared. */
   NORMAL;
 
