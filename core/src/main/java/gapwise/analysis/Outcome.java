@@ -1,6 +1,8 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.result.ResultJson;
 import gapwise.problem.Problem;
 import java.util.List;
 

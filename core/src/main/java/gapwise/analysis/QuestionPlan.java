@@ -2,6 +2,7 @@ package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.rows.SelectionRows;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Unit;
 import gapwise.selection.Question;

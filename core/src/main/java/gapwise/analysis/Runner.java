@@ -1,6 +1,13 @@
 package gapwise.analysis;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.plan.FarNumbers;
+import gapwise.analysis.plan.Plan;
+import gapwise.analysis.plan.PlanSize;
+import gapwise.analysis.plan.PlanText;
+import gapwise.analysis.rows.DataTable;
+import gapwise.analysis.rows.EvidenceRows;
+import gapwise.analysis.rows.SourceReader;
 import gapwise.problem.WrongInputException;
 import java.nio.file.Path;
 import java.util.List;
@@ -59,7 +66,8 @@ public final class Runner {
 
   private Outcome answer(JsonNode json, Optional<Path> folder) {
     Plan plan = PlanReader.read(json);
-    DataTable table = new SourceReader(folder, evidence).read(plan);
+    DataTable table =
+        new SourceReader(folder, evidence).read(plan.head().sources(), plan.head().measure());
     try {
       return new Outcome.Done(plan.runOn(table));
     } catch (ArithmeticException

@@ -2,7 +2,7 @@ package gapwise.answer;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import java.util.Objects;

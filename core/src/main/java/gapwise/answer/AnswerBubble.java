@@ -1,8 +1,9 @@
 package gapwise.answer;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.RegressionResult;
-import gapwise.analysis.Result;
+import gapwise.analysis.moderators.RegressionResult;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.DefectLength;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
@@ -69,7 +70,8 @@ public final class AnswerBubble {
     List<String> sentences =
         curve.isEmpty()
             ? List.of()
-            : new LengthWords(outcome, measure, curve, result.regression().orElseThrow())
+            : new LengthWords(
+                    outcome, measure, curve, SynthesisResult.of(result).regression().orElseThrow())
                 .sentences(asked.drawn().orElse(LengthShape.LINE));
     List<BubblePatient> patients =
         lines.stream()
@@ -141,7 +143,7 @@ public final class AnswerBubble {
   private List<Bubble.At> curve() {
     Map<Double, Bubble.At> byLength = new TreeMap<>();
     boolean tellsNewCentre = Told.tellsNewCentre((int) entered());
-    result
+    SynthesisResult.of(result)
         .regression()
         .flatMap(RegressionResult::curves)
         .orElse(List.of())

@@ -1,8 +1,9 @@
 package gapwise.answer;
 
-import gapwise.analysis.CurveResult;
-import gapwise.analysis.PooledCurveResult;
-import gapwise.analysis.Result;
+import gapwise.analysis.curves.CurveResult;
+import gapwise.analysis.curves.CurvesResult;
+import gapwise.analysis.curves.PooledCurveResult;
+import gapwise.analysis.result.Result;
 import gapwise.figure.Curve;
 import gapwise.figure.CurveFigure;
 import gapwise.figure.Limits;
@@ -36,14 +37,19 @@ public final class AnswerCurves {
   /** The figure; empty if the result has no curves. */
   public static Optional<CurveFigure> of(Result result, Edition edition) {
     return result
-        .curves()
+        .part(CurvesResult.class)
+        .map(CurvesResult::curves)
         .filter(curves -> !curves.isEmpty())
         .map(curves -> new AnswerCurves(result).figure(curves, edition));
   }
 
+  private CurvesResult made() {
+    return result.part(CurvesResult.class).orElseThrow();
+  }
+
   private CurveFigure figure(List<CurveResult> curves, Edition edition) {
     List<PooledCurveResult> pooled =
-        result.pooledCurves().orElse(List.of()).stream()
+        made().pooledCurves().orElse(List.of()).stream()
             .filter(each -> !each.times().isEmpty())
             .toList();
     double longest = curves.stream().mapToDouble(AnswerCurves::longest).max().orElse(1);
@@ -179,10 +185,10 @@ public final class AnswerCurves {
   }
 
   private Provenance provenance(Edition edition) {
-    boolean pooled = result.pooledCurves().isPresent();
+    boolean pooled = made().pooledCurves().isPresent();
     long patients = Math.round(result.data().participants().orElse(0));
     return new Provenance(
-        result.curves().orElseThrow().size(),
+        made().curves().size(),
         patients + " patients",
         pooled
             ? "Kaplan-Meier curves, pooled by random effects of the shares that pass each interval"

@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
 import gapwise.figure.AxisWords;

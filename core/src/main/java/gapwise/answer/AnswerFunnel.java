@@ -1,8 +1,9 @@
 package gapwise.answer;
 
-import gapwise.analysis.FunnelResult;
-import gapwise.analysis.Result;
-import gapwise.analysis.SmallStudyEffectsResult;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.smallstudy.FunnelResult;
+import gapwise.analysis.smallstudy.SmallStudyEffectsResult;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.Outcome;
 import gapwise.figure.AxisWords;
 import gapwise.figure.Funnel;
@@ -52,7 +53,7 @@ public final class AnswerFunnel {
   public static Optional<Funnel> of(Answer answer, Result result, Edition edition) {
     Outcome outcome = answer.question().outcome();
     Set<String> shown =
-        result.funnel().stream()
+        SynthesisResult.of(result).funnel().stream()
             .flatMap(funnel -> funnel.points().stream())
             .map(FunnelResult.Point::study)
             .collect(Collectors.toSet());
@@ -60,7 +61,7 @@ public final class AnswerFunnel {
         answer.selection().rows().stream().filter(row -> shown.contains(row.label())).toList();
     long methods = rows.stream().map(row -> row.arm().method().principal()).distinct().count();
     boolean invented = rows.stream().anyMatch(row -> row.study().invented());
-    return result
+    return SynthesisResult.of(result)
         .funnel()
         .filter(funnel -> !funnel.points().isEmpty())
         .map(
@@ -90,7 +91,7 @@ public final class AnswerFunnel {
   public static Optional<Funnel> of(
       Result result, String title, AxisWords axis, Edition edition, boolean invented) {
     Words words = new Words(title, axis, List.of());
-    return result
+    return SynthesisResult.of(result)
         .funnel()
         .map(funnel -> figure(result, funnel, words, provenance(result, "", edition, invented)));
   }
@@ -189,7 +190,10 @@ public final class AnswerFunnel {
               + FEWEST
               + " series chance alone makes a funnel uneven; do not read a pattern into it.");
     }
-    result.smallStudyEffects().flatMap(AnswerFunnel::told).ifPresent(sentences::add);
+    SynthesisResult.of(result)
+        .smallStudyEffects()
+        .flatMap(AnswerFunnel::told)
+        .ifPresent(sentences::add);
     told(result, REFUSED).forEach(sentences::add);
     if (funnel.noEffect().isEmpty()) {
       sentences.add(
@@ -221,7 +225,8 @@ public final class AnswerFunnel {
 
   private static Provenance provenance(
       Result result, String people, Edition edition, boolean invented) {
-    int series = result.funnel().map(funnel -> funnel.points().size()).orElse(0);
+    int series =
+        SynthesisResult.of(result).funnel().map(funnel -> funnel.points().size()).orElse(0);
     return new Provenance(
         series,
         people,

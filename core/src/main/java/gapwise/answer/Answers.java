@@ -4,9 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.QuestionPlan;
-import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
-import gapwise.analysis.SelectionRows;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.SelectionRows;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.problem.Problems;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
@@ -98,7 +99,11 @@ public final class Answers {
       answer = run(selection, shape);
     }
     boolean fitted =
-        answer.result().flatMap(Result::regression).flatMap(r -> r.curves()).isPresent();
+        answer
+            .result()
+            .flatMap(result -> SynthesisResult.of(result).regression())
+            .flatMap(r -> r.curves())
+            .isPresent();
     if (shape.isPresent() && !fitted) {
       notes.clear();
       notes.add("No line is drawn: too few of these series have all numbers needed.");

@@ -1,6 +1,8 @@
 package gapwise.answer;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.pooling.SubgroupsResult;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.Method;
 import gapwise.figure.Estimate;
 import gapwise.selection.SelectedRow;
@@ -94,24 +96,22 @@ public final class Blocks {
   }
 
   private static Block block(Method method, List<Line> lines, Result result) {
-    if (result.subgroups().isEmpty()) {
+    SynthesisResult synthesis = SynthesisResult.of(result);
+    if (synthesis.groups().isEmpty()) {
       return new Block(
           method,
           lines,
-          result.summary(),
-          result.onlyLimit(),
-          result.heterogeneity().orElse(NOT_KNOWN));
+          synthesis.summary(),
+          synthesis.pooled().onlyLimit(),
+          synthesis.heterogeneity().orElse(NOT_KNOWN));
     }
-    Optional<Result.Subgroup> own =
-        result.subgroups().get().stream()
-            .filter(group -> group.level().equals(method.code()))
-            .findFirst();
+    Optional<SubgroupsResult.Subgroup> own = synthesis.group(method.code());
     return new Block(
         method,
         lines,
-        own.flatMap(Result.Subgroup::summary),
-        own.map(Result.Subgroup::onlyLimit).orElse(OptionalDouble.empty()),
-        own.map(Result.Subgroup::heterogeneity).orElse(NOT_KNOWN));
+        own.flatMap(SubgroupsResult.Subgroup::summary),
+        own.map(SubgroupsResult.Subgroup::onlyLimit).orElse(OptionalDouble.empty()),
+        own.map(SubgroupsResult.Subgroup::heterogeneity).orElse(NOT_KNOWN));
   }
 
   private static final Result.Heterogeneity NOT_KNOWN =
@@ -131,7 +131,7 @@ public final class Blocks {
   /** The result has one entry a row, in the order of the rows. */
   private static List<Line> lines(Answer answer, Result result) {
     List<SelectedRow> rows = answer.selection().rows();
-    List<Result.Study> studies = result.studies().orElse(List.of());
+    List<Result.Study> studies = SynthesisResult.of(result).studies();
     if (rows.size() != studies.size()) {
       throw new IllegalStateException(
           rows.size() + " rows were selected, yet the result tells of " + studies.size());

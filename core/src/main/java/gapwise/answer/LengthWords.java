@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import gapwise.analysis.RegressionResult;
+import gapwise.analysis.moderators.RegressionResult;
 import gapwise.evidence.Outcome;
 import gapwise.figure.Bubble;
 import gapwise.figure.Measure;

@@ -1,6 +1,8 @@
 package gapwise.answer;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.network.NetworkAnswer;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.figure.AxisWords;
 import gapwise.figure.Block;
 import gapwise.figure.Estimate;
@@ -25,7 +27,7 @@ public final class PlainForest {
     String measure = result.plan().path("measure").asText();
     Measure shown = ModelWords.measure(result.plan(), "");
     List<Row> rows = new ArrayList<>();
-    for (Result.Study study : result.studies().orElse(List.of())) {
+    for (Result.Study study : studies(result).orElse(List.of())) {
       study.shown().ifPresent(value -> rows.add(row(study, value)));
     }
     String title = result.plan().path("title").asText("");
@@ -48,6 +50,14 @@ public final class PlainForest {
             false));
   }
 
+  /** The rows of a result; empty if its task makes none. */
+  static Optional<List<Result.Study>> studies(Result result) {
+    return result
+        .part(SynthesisResult.class)
+        .map(SynthesisResult::studies)
+        .or(() -> result.part(NetworkAnswer.class).map(NetworkAnswer::studies));
+  }
+
   private static Row row(Result.Study study, Result.Estimate value) {
     return new Row(
         study.label(),
@@ -61,10 +71,11 @@ public final class PlainForest {
   }
 
   private static Summary summary(Result result) {
-    if (result.summary().isEmpty()) {
+    Optional<Result.Summary> pooled = SynthesisResult.of(result).summary();
+    if (pooled.isEmpty()) {
       return new Summary.NotPooled("Not pooled", "No average can be given for these studies.");
     }
-    Result.Shown shown = result.summary().get().shown();
+    Result.Shown shown = pooled.get().shown();
     Optional<Limits> prediction =
         shown.predictionLower().isPresent() && shown.predictionUpper().isPresent()
             ? Optional.of(

@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import gapwise.figure.AxisWords;
 import gapwise.figure.Figure;
 import gapwise.figure.Funnel;
@@ -22,7 +22,7 @@ public final class ResultFigures {
     // A table sent with its plan is no part of the evidence base, whatever state that is in.
     Edition from = answer.isPresent() ? edition : Edition.ofProgram(edition.program());
     Map<String, Figure> figures = new LinkedHashMap<>();
-    if (result.studies().isPresent()) {
+    if (PlainForest.studies(result).isPresent()) {
       figures.put(
           "forest",
           answer

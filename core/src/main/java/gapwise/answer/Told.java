@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import gapwise.evidence.CountedUnit;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;

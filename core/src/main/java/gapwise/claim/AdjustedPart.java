@@ -4,9 +4,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.QuestionPlan;
-import gapwise.analysis.RegressionResult;
-import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
+import gapwise.analysis.moderators.RegressionResult;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.EventCount;
@@ -114,14 +115,14 @@ final class AdjustedPart {
 
   private Part told(String heading, ObjectNode plan, Result result, int needed) {
     long entered =
-        result.studies().orElse(List.of()).stream()
+        SynthesisResult.of(result).studies().stream()
             .filter(s -> s.weightPercent().isPresent())
             .count();
-    if (entered < needed && result.regression().isPresent()) {
+    if (entered < needed && SynthesisResult.of(result).regression().isPresent()) {
       return Part.none(heading, tooFew(entered, needed));
     }
     Optional<RegressionResult.Coefficient> method =
-        result.regression().stream()
+        SynthesisResult.of(result).regression().stream()
             .flatMap(regression -> regression.coefficients().stream())
             .filter(one -> one.term().equals("method=" + claim.a().method().code()))
             .findFirst();
@@ -153,7 +154,10 @@ final class AdjustedPart {
 
   private List<String> predicted(Result result) {
     List<RegressionResult.Prediction> both =
-        result.regression().flatMap(RegressionResult::predictions).orElse(List.of());
+        SynthesisResult.of(result)
+            .regression()
+            .flatMap(RegressionResult::predictions)
+            .orElse(List.of());
     if (both.size() != 2) {
       return List.of();
     }

@@ -3,7 +3,7 @@ package gapwise.claim;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.SelectionRows;
+import gapwise.analysis.rows.SelectionRows;
 import gapwise.evidence.Method;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.SelectedRow;

@@ -1,11 +1,12 @@
 package gapwise.claim;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.MultiverseResult;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.QuestionPlan;
-import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
+import gapwise.analysis.multiverse.MultiverseResult;
+import gapwise.analysis.pooling.SubgroupsResult;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.claim.Verdict.Examined;
@@ -57,7 +58,7 @@ final class ClaimWays {
   /** The series of one method, held against the pooled value of the other as if that were sure. */
   private void separate(Claim.Side own, Claim.Side other, boolean first) {
     OptionalDouble threshold = pooled(other);
-    if (group(own).map(Result.Subgroup::studies).orElse(0) < 2) {
+    if (group(own).map(SubgroupsResult.Subgroup::studies).orElse(0) < 2) {
       notes.add("Series of " + own.name() + ": there is one, which every analysis tells alike.");
       return;
     }
@@ -95,20 +96,16 @@ final class ClaimWays {
             });
   }
 
-  private Optional<Result.Subgroup> group(Claim.Side side) {
+  private Optional<SubgroupsResult.Subgroup> group(Claim.Side side) {
     return examined
         .rows()
         .result()
-        .flatMap(
-            result ->
-                result.subgroups().orElse(List.of()).stream()
-                    .filter(group -> group.level().equals(side.method().code()))
-                    .findFirst());
+        .flatMap(result -> SynthesisResult.of(result).group(side.method().code()));
   }
 
   private OptionalDouble pooled(Claim.Side side) {
     return group(side)
-        .flatMap(Result.Subgroup::summary)
+        .flatMap(SubgroupsResult.Subgroup::summary)
         .map(summary -> OptionalDouble.of(summary.shown().estimate()))
         .orElse(OptionalDouble.empty());
   }
@@ -127,7 +124,8 @@ final class ClaimWays {
               + wrong.problems().stream().map(Problem::message).findFirst().orElse(""));
       return;
     }
-    Optional<MultiverseResult> result = ((Outcome.Done) outcome).result().multiverse();
+    Optional<MultiverseResult> result =
+        ((Outcome.Done) outcome).result().part(MultiverseResult.class);
     Optional<MultiverseResult.Threshold> sides = result.flatMap(MultiverseResult::threshold);
     if (sides.isEmpty()) {
       notes.add(what + ": no analysis gives a pooled value.");

@@ -5,8 +5,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
-import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.figure.Limits;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
@@ -72,7 +73,9 @@ final class DirectPart {
     List<Integer> entered = entered(result);
     List<String> sentences = new ArrayList<>();
     Optional<Compared> compared =
-        result.summary().map(summary -> compared(summary.shown(), entered, rows));
+        SynthesisResult.of(result)
+            .summary()
+            .map(summary -> compared(summary.shown(), entered, rows));
     if (compared.isPresent()) {
       Compared told = compared.get();
       sentences.add(
@@ -147,7 +150,7 @@ final class DirectPart {
 
   /** Places of the rows that were pooled; an exact likelihood takes empty and full groups too. */
   private List<Integer> entered(Result result) {
-    List<Result.Study> studies = result.studies().orElse(List.of());
+    List<Result.Study> studies = SynthesisResult.of(result).studies();
     Set<String> leftOut =
         result.warnings().stream()
             .filter(warning -> warning.code().equals("study-left-out"))

@@ -2,7 +2,7 @@ package gapwise.claim;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.QuestionPlan;
-import gapwise.analysis.SelectionRows;
+import gapwise.analysis.rows.SelectionRows;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Unit;
 import gapwise.figure.Limits;

@@ -3,10 +3,11 @@ package gapwise.claim;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.NetworkResult;
 import gapwise.analysis.Outcome;
-import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
+import gapwise.analysis.network.NetworkAnswer;
+import gapwise.analysis.network.NetworkResult;
+import gapwise.analysis.result.Result;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome.Better;
 import gapwise.problem.Problem;
@@ -63,7 +64,8 @@ final class IndirectPart {
     }
     Result result = ((Outcome.Done) outcome).result();
     return result
-        .network()
+        .part(NetworkAnswer.class)
+        .flatMap(NetworkAnswer::network)
         .map(network -> told(plan, result, network, table))
         .orElseGet(
             () ->

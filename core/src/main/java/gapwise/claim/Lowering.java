@@ -1,6 +1,8 @@
 package gapwise.claim;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.pooling.SubgroupsResult;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answer;
 import gapwise.answer.Blocks;
 import gapwise.answer.ShortFollowUp;
@@ -93,7 +95,7 @@ final class Lowering {
   }
 
   private void spread(Result result) {
-    for (Result.Subgroup group : result.subgroups().orElse(List.of())) {
+    for (SubgroupsResult.Subgroup group : SynthesisResult.of(result).listOfGroups()) {
       double percent =
           group
               .heterogeneity()
@@ -182,7 +184,8 @@ final class Lowering {
     if (claim.outcome().isEvent() || claim.outcome().kind() == Outcome.Kind.CATEGORIES) {
       return Optional.empty();
     }
-    List<Result.Study> series = answer.result().flatMap(Result::studies).orElse(List.of());
+    List<Result.Study> series =
+        answer.result().map(result -> SynthesisResult.of(result).studies()).orElse(List.of());
     long zeros = answer.result().map(result -> Blocks.meansOfZero(answer, result)).orElse(0);
     long without = series.stream().filter(one -> one.variance().isEmpty()).count() - zeros;
     List<String> reasons = new ArrayList<>();

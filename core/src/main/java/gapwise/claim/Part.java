@@ -1,7 +1,7 @@
 package gapwise.claim;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

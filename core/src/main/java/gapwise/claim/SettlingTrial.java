@@ -3,16 +3,16 @@ package gapwise.claim;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
-import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
-import gapwise.analysis.TrialResult;
+import gapwise.analysis.pooling.SubgroupsResult;
+import gapwise.analysis.synthesis.SynthesisResult;
+import gapwise.analysis.trial.TrialResult;
 import gapwise.answer.Answer;
 import gapwise.answer.Told;
 import gapwise.figure.Measure;
 import gapwise.figure.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.QuestionJson;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -67,7 +67,7 @@ final class SettlingTrial {
     Outcome outcome = runner.run(plan, Optional.empty());
     String sentence =
         outcome instanceof Outcome.Done done
-            ? told(plan, done.result().trial().orElseThrow())
+            ? told(plan, done.result().part(TrialResult.class).orElseThrow())
             : "Not worked out: "
                 + ((Outcome.Wrong) outcome)
                     .problems().stream().map(Problem::message).findFirst().orElse("")
@@ -81,10 +81,9 @@ final class SettlingTrial {
         .result()
         .flatMap(
             result ->
-                result.subgroups().orElse(List.of()).stream()
-                    .filter(group -> group.level().equals(claim.b().method().code()))
-                    .findFirst()
-                    .flatMap(Result.Subgroup::summary))
+                SynthesisResult.of(result)
+                    .group(claim.b().method().code())
+                    .flatMap(SubgroupsResult.Subgroup::summary))
         .map(summary -> OptionalDouble.of(summary.shown().estimate()))
         .orElse(OptionalDouble.empty());
   }

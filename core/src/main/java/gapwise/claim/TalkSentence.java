@@ -1,6 +1,7 @@
 package gapwise.claim;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Told;
 import gapwise.evidence.Design;
 import gapwise.evidence.Study;
@@ -91,7 +92,8 @@ final class TalkSentence {
 
   private String byLot(Compared told) {
     Set<String> compared = new HashSet<>();
-    direct.result().flatMap(Result::studies).orElse(List.of()).stream()
+    direct.result().stream()
+        .flatMap(result -> SynthesisResult.of(result).studies().stream())
         .map(Result.Study::label)
         .forEach(compared::add);
     long drawn =

@@ -3,10 +3,12 @@ package gapwise.place;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
-import gapwise.analysis.PlaceResult;
 import gapwise.analysis.QuestionPlan;
-import gapwise.analysis.RegressionResult;
-import gapwise.analysis.Result;
+import gapwise.analysis.moderators.RegressionResult;
+import gapwise.analysis.pooling.PlaceResult;
+import gapwise.analysis.pooling.SubgroupsResult;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answers;
 import gapwise.answer.QuestionWords;
 import gapwise.evidence.Method;
@@ -89,10 +91,7 @@ final class MilestonePlacing {
 
   private Optional<MethodPlace> of(Method method, Selection selection, Result result) {
     List<SelectedRow> rows = rows(method, selection, result, true);
-    Optional<Result.Subgroup> group =
-        result.subgroups().orElse(List.of()).stream()
-            .filter(one -> one.level().equals(method.code()))
-            .findFirst();
+    Optional<SubgroupsResult.Subgroup> group = SynthesisResult.of(result).group(method.code());
     if (rows.isEmpty() || group.isEmpty()) {
       return Optional.empty();
     }
@@ -116,7 +115,7 @@ final class MilestonePlacing {
   /** The result has one entry a row, in the order of the rows. */
   private static List<SelectedRow> rows(
       Method method, Selection selection, Result result, boolean pooled) {
-    List<Result.Study> studies = result.studies().orElse(List.of());
+    List<Result.Study> studies = SynthesisResult.of(result).studies();
     List<SelectedRow> rows = new ArrayList<>();
     for (int i = 0; i < studies.size(); i++) {
       SelectedRow row = selection.rows().get(i);
@@ -140,7 +139,7 @@ final class MilestonePlacing {
     }
     Optional<RegressionResult.Prediction> at =
         run(alongLength(method, length.getAsDouble()))
-            .flatMap(Result::regression)
+            .flatMap(result -> SynthesisResult.of(result).regression())
             .flatMap(RegressionResult::predictions)
             .map(all -> all.get(0));
     if (at.isEmpty()) {

@@ -1,6 +1,6 @@
 package gapwise.place;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import gapwise.figure.Estimate;
 import gapwise.figure.Limits;
 import java.util.Optional;

@@ -8,6 +8,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.plan.FarNumbers;
+import gapwise.analysis.rows.SourceReader;
+import gapwise.analysis.rows.Sources;
 import gapwise.budget.Budget;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
@@ -264,7 +267,7 @@ class ExtremePlansTest {
         FarNumbers.in(
                 PlanReader.read(plainPlan()),
                 new SourceReader(Optional.empty(), Optional.empty())
-                    .read(PlanReader.read(plainPlan())))
+                    .read(Sources.of(plainPlan()), "proportion"))
             .isEmpty());
   }
 

@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.EvidenceRows;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.EvidenceRows;
+import gapwise.analysis.rows.SelectionRows;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
@@ -138,10 +142,10 @@ class SelectionRowsTest {
     gapwise.analysis.Outcome outcome = Runner.withoutEvidence().run(table, Optional.empty());
     Result direct = ((gapwise.analysis.Outcome.Done) outcome).result();
     assertEquals(
-        direct.summary().orElseThrow().estimate(),
-        selected.summary().orElseThrow().estimate(),
+        SynthesisResult.of(direct).summary().orElseThrow().estimate(),
+        SynthesisResult.of(selected).summary().orElseThrow().estimate(),
         1e-12);
-    assertEquals(3, selected.studies().orElseThrow().size());
+    assertEquals(3, SynthesisResult.of(selected).studies().size());
   }
 
   @Test
@@ -156,7 +160,9 @@ class SelectionRowsTest {
     assertTrue(codes.contains("patients-of-the-arm-taken"), codes.toString());
     // Variance of log mean is SD^2/(n mean^2) = 2^2/(16 * 81) for the first study.
     assertEquals(
-        4.0 / (16 * 81), result.studies().orElseThrow().get(0).variance().orElseThrow(), 1e-12);
+        4.0 / (16 * 81),
+        SynthesisResult.of(result).studies().get(0).variance().orElseThrow(),
+        1e-12);
   }
 
   private static Summary.Builder months() {
@@ -169,7 +175,7 @@ class SelectionRowsTest {
     save("two", "bone-transport", 6, frameMonths(weeks(44, 8)));
     Result result =
         run(Question.about(Outcome.of("external-fixation-time"), SearchRequest.EVERYTHING));
-    double shown = result.studies().orElseThrow().get(0).shown().orElseThrow().estimate();
+    double shown = SynthesisResult.of(result).studies().get(0).shown().orElseThrow().estimate();
     assertEquals(40 * 7 / 30.44, shown, 1e-9);
   }
 

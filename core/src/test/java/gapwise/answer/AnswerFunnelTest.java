@@ -7,8 +7,9 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
-import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.figure.AxisWords;
 import gapwise.figure.Funnel;
 import gapwise.figure.FunnelDrawing;
@@ -57,13 +58,21 @@ class AnswerFunnelTest {
     assertEquals(FunnelScale.LOGARITHM, funnel.scale());
     assertEquals(12, funnel.points().size());
     assertEquals(
-        result.summary().orElseThrow().estimate(), funnel.centre().orElseThrow().effect(), 0);
+        SynthesisResult.of(result).summary().orElseThrow().estimate(),
+        funnel.centre().orElseThrow().effect(),
+        0);
     assertEquals(3, funnel.contours().orElseThrow().lines().size());
     assertEquals(
-        result.smallStudyEffects().orElseThrow().trimAndFill().get(0).added(),
+        SynthesisResult.of(result).smallStudyEffects().orElseThrow().trimAndFill().get(0).added(),
         funnel.imagined().size());
     assertTrue(funnel.imagined().size() > 0);
-    String said = result.smallStudyEffects().orElseThrow().harbord().orElseThrow().sentence();
+    String said =
+        SynthesisResult.of(result)
+            .smallStudyEffects()
+            .orElseThrow()
+            .harbord()
+            .orElseThrow()
+            .sentence();
     assertTrue(funnel.sentences().contains(said));
     assertTrue(funnel.cautions().contains(AnswerFunnel.CAUTION));
     assertTrue(FunnelDrawing.draw(funnel, Medium.PAGE).svg().contains("Invented 11"));

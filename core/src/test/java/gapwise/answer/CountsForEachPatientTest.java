@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
@@ -113,7 +114,7 @@ class CountsForEachPatientTest {
   @Test
   void anIntervalOfOperationsForEachPatientStaysAboveZero() {
     Result result = answers.ask(question(TRANSPORT)).result().orElseThrow();
-    Result.Shown shown = result.summary().orElseThrow().shown();
+    Result.Shown shown = SynthesisResult.of(result).summary().orElseThrow().shown();
     assertEquals(0.5016816451096, shown.estimate(), 1e-10);
     assertEquals(0.0295648502135, shown.lower(), 1e-9);
     assertEquals(8.5129629009665, shown.upper(), 1e-7);

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.analysis.Outcome;
-import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
+import gapwise.analysis.result.Result;
 import gapwise.figure.CurveFigure;
 import gapwise.figure.Figure;
 import gapwise.figure.Medium;

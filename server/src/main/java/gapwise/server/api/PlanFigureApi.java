@@ -1,7 +1,7 @@
 package gapwise.server.api;
 
 import gapwise.analysis.Outcome;
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.ResultFigures;

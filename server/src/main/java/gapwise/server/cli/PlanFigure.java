@@ -1,6 +1,6 @@
 package gapwise.server.cli;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import gapwise.answer.Edition;
 import gapwise.answer.ResultFigures;
 import gapwise.figure.Figure;

@@ -1,7 +1,7 @@
 package gapwise.server.page;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;

@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Edition;
 import gapwise.answer.PlainForest;
@@ -224,7 +225,7 @@ public final class ClaimPage {
         .result()
         .filter(
             result ->
-                result.studies().orElse(List.of()).stream()
+                SynthesisResult.of(result).studies().stream()
                     .anyMatch(study -> study.shown().isPresent()))
         .map(
             result -> {

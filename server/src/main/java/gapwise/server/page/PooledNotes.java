@@ -1,7 +1,8 @@
 package gapwise.server.page;
 
 import gapwise.analysis.Outcome.Wrong;
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answer;
 import gapwise.evidence.Method;
 import gapwise.problem.Problem;
@@ -47,7 +48,7 @@ final class PooledNotes {
   /** Notes about single studies. */
   static List<String> aboutStudies(Result result) {
     List<String> labels =
-        result.studies().orElse(List.of()).stream().map(Result.Study::label).toList();
+        SynthesisResult.of(result).studies().stream().map(Result.Study::label).toList();
     return result.warnings().stream()
         .filter(warning -> warning.study().filter(labels::contains).isPresent())
         .map(

@@ -1,6 +1,8 @@
 package gapwise.server.page;
 
-import gapwise.analysis.Result;
+import gapwise.analysis.pooling.SubgroupsResult;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.Method;
 import gapwise.figure.Shown;
 import java.util.ArrayList;
@@ -17,14 +19,15 @@ public final class Statistics {
 
   static List<Line> of(Result result) {
     List<Line> lines = new ArrayList<>();
-    if (result.subgroups().isPresent()) {
-      for (Result.Subgroup group : result.subgroups().get()) {
+    SynthesisResult synthesis = SynthesisResult.of(result);
+    if (synthesis.groups().isPresent()) {
+      for (SubgroupsResult.Subgroup group : synthesis.listOfGroups()) {
         String name =
             Method.vocabulary().find(group.level()).map(Method::shortLabel).orElse(group.level());
         heterogeneity(lines, name + ": ", group.heterogeneity());
       }
     } else {
-      result.heterogeneity().ifPresent(all -> heterogeneity(lines, "", all));
+      synthesis.heterogeneity().ifPresent(all -> heterogeneity(lines, "", all));
     }
     return lines;
   }

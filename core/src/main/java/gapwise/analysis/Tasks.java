@@ -1,0 +1,35 @@
+package gapwise.analysis;
+
+import gapwise.analysis.agreement.AgreementTask;
+import gapwise.analysis.curves.CurveTask;
+import gapwise.analysis.curves.SurvivalTask;
+import gapwise.analysis.multiverse.MultiverseTask;
+import gapwise.analysis.patients.PatientsTask;
+import gapwise.analysis.plan.Task;
+import gapwise.analysis.single.ConvertTask;
+import gapwise.analysis.single.IntervalTask;
+import gapwise.analysis.synthesis.SynthesisTask;
+import gapwise.analysis.trial.TrialTask;
+import java.util.List;
+
+/** All tasks a plan can ask, the default first. A new one is a folder beside these and a line. */
+final class Tasks {
+  private static final List<Task> ALL =
+      List.of(
+          new SynthesisTask(),
+          new IntervalTask(),
+          new ConvertTask(),
+          new AgreementTask(),
+          new MultiverseTask(),
+          new CurveTask(),
+          new SurvivalTask(),
+          new PatientsTask(),
+          new TrialTask());
+
+  private Tasks() {}
+
+  /** The task of a word; the default for an empty one. */
+  static Task named(String word) {
+    return ALL.stream().filter(task -> task.word().equals(word)).findFirst().orElse(ALL.get(0));
+  }
+}

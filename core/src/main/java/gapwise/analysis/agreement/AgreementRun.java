@@ -1,0 +1,139 @@
+package gapwise.analysis.agreement;
+
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.DataTable;
+import gapwise.effect.Interval;
+import gapwise.numeric.ReferenceDistribution;
+import gapwise.problem.Problems;
+import gapwise.problem.WrongInputException;
+import gapwise.synthesis.agreement.IntraclassCorrelation;
+import gapwise.synthesis.agreement.Kappa;
+import gapwise.synthesis.agreement.LimitsOfAgreement;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The task {@code agreement}. */
+final class AgreementRun {
+  private final AgreementPlan plan;
+  private final DataTable table;
+  private final Problems problems = new Problems();
+  private final List<Result.Warning> warnings;
+
+  AgreementRun(AgreementPlan plan, DataTable table) {
+    this.plan = plan;
+    this.table = table;
+    this.warnings = new ArrayList<>(table.warnings());
+  }
+
+  Result run() {
+    Optional<RatedPairs> pairs =
+        plan.asks("kappa")
+            ? Optional.of(RatedPairs.read(plan, table, problems, warnings))
+            : Optional.empty();
+    List<List<Double>> ratings =
+        plan.raters().isEmpty() ? List.of() : Ratings.read(plan, table, problems, warnings);
+    if (!problems.isEmpty()) {
+      throw new WrongInputException(problems.list());
+    }
+    Optional<IntraclassCorrelation> correlation = correlation(ratings);
+    AgreementResult agreement =
+        new AgreementResult(
+            pairs
+                .flatMap(RatedPairs::percentAgreement)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty()),
+            pairs.map(this::kappas),
+            correlation.map(AgreementRun::meanSquares),
+            correlation.map(AgreementRun::forms),
+            limits(ratings));
+    double subjects = pairs.map(RatedPairs::total).orElse((double) ratings.size());
+    Result.Data data =
+        new Result.Data(0, 0, OptionalDouble.of(subjects), OptionalDouble.empty(), table.sha256());
+    return new Result(plan.head().json(), data, agreement, warnings);
+  }
+
+  private List<AgreementResult.Kappa> kappas(RatedPairs pairs) {
+    List<AgreementResult.Kappa> kappas = new ArrayList<>();
+    int categories = pairs.categories().size();
+    for (AskedWeights weights : plan.weights()) {
+      Optional<Kappa> kappa = Kappa.of(categories, pairs.pairs(), weights.agreement(categories));
+      if (kappa.isEmpty()) {
+        warnings.add(
+            Result.Warning.of(
+                "no-variation",
+                "both raters used one category only, or none, so agreement beyond chance is 0/0"));
+        continue;
+      }
+      Kappa k = kappa.get();
+      double half =
+          ReferenceDistribution.normal().multiplier(plan.head().level()) * k.standardError();
+      kappas.add(
+          new AgreementResult.Kappa(
+              weights.name(),
+              k.estimate(),
+              k.standardError(),
+              k.standardErrorUnderZero(),
+              k.estimate() - half,
+              k.estimate() + half));
+    }
+    return kappas;
+  }
+
+  private Optional<IntraclassCorrelation> correlation(List<List<Double>> ratings) {
+    if (!plan.asks("intraclass-correlation")) {
+      return Optional.empty();
+    }
+    if (ratings.size() < 2) {
+      tooFew("an intraclass correlation");
+      return Optional.empty();
+    }
+    IntraclassCorrelation correlation = IntraclassCorrelation.of(ratings, plan.head().level());
+    boolean whole =
+        correlation.forms().size() == 6
+            && correlation.forms().stream().allMatch(form -> form.limits().isPresent());
+    if (!whole) {
+      warnings.add(
+          Result.Warning.of(
+              "no-variation",
+              "subjects or raters do not vary, so forms or limits that are 0/0 are left out"));
+    }
+    return Optional.of(correlation);
+  }
+
+  private Optional<LimitsOfAgreement> limits(List<List<Double>> ratings) {
+    if (!plan.asks("limits-of-agreement")) {
+      return Optional.empty();
+    }
+    if (ratings.size() < 2) {
+      tooFew("limits of agreement");
+      return Optional.empty();
+    }
+    return Optional.of(
+        LimitsOfAgreement.of(
+            ratings.stream().map(pair -> pair.get(0) - pair.get(1)).toList(), plan.multiplier()));
+  }
+
+  private void tooFew(String what) {
+    warnings.add(
+        Result.Warning.of("too-few-subjects", what + " needs two subjects; it is left out"));
+  }
+
+  private static AgreementResult.MeanSquares meanSquares(IntraclassCorrelation c) {
+    return new AgreementResult.MeanSquares(
+        c.betweenSubjects(), c.withinSubjects(), c.betweenRaters(), c.residual());
+  }
+
+  private static List<AgreementResult.Correlation> forms(IntraclassCorrelation c) {
+    return c.forms().stream()
+        .map(
+            form ->
+                new AgreementResult.Correlation(
+                    form.name(),
+                    form.estimate(),
+                    form.limits().map(Interval::lower),
+                    form.limits().map(Interval::upper)))
+        .toList();
+  }
+}

@@ -1,0 +1,190 @@
+package gapwise.analysis.bayesian;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.pooling.PoolingPlan;
+import gapwise.analysis.pooling.Studies;
+import gapwise.analysis.pooling.Synthesis;
+import gapwise.analysis.result.Result;
+import gapwise.budget.Work;
+import gapwise.effect.BackTransform;
+import gapwise.effect.Interval;
+import gapwise.effect.StudyData;
+import gapwise.problem.Problem;
+import gapwise.synthesis.bayes.Marginal;
+import gapwise.synthesis.bayes.Posterior;
+import gapwise.synthesis.bayes.Priors;
+import gapwise.synthesis.bayes.Proper;
+import gapwise.synthesis.bayes.TrueEffect;
+import gapwise.synthesis.pooling.EffectSample;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The posterior of Bayesian random effects.
+ *
+ * @param probabilities how likely true values lie above or below a value shown
+ * @param sensitivity other priors of tau under which the mean is told
+ */
+public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior> sensitivity) {
+  public BayesianPart {
+    probabilities = List.copyOf(probabilities);
+    sensitivity = List.copyOf(sensitivity);
+  }
+
+  /** What a checked plan asks of a posterior. */
+  public static BayesianPart of(JsonNode full) {
+    List<AskedProbability> probabilities = new ArrayList<>();
+    full.path("probabilities").forEach(one -> probabilities.add(AskedProbability.of(one)));
+    List<AskedPrior> sensitivity = new ArrayList<>();
+    full.path("priorSensitivity").forEach(one -> sensitivity.add(AskedPrior.of(one)));
+    return new BayesianPart(probabilities, sensitivity);
+  }
+
+  /**
+   * Works it out; empty where there is no posterior.
+   *
+   * @param warnings takes what a reader must know
+   */
+  public <D extends StudyData> Optional<BayesianResult> of(
+      Synthesis<D> synthesis, List<Result.Warning> warnings) {
+    if (!(synthesis.plan().model() instanceof BayesianModel model)) {
+      return Optional.empty();
+    }
+    EffectSample sample = synthesis.studies().sample();
+    if (sample.size() == 0) {
+      return Optional.empty();
+    }
+    unit(synthesis.plan(), model.tau(), warnings);
+    Posterior posterior = Posterior.of(sample, model.priors());
+    if (posterior instanceof Posterior.None none) {
+      tell(List.of(none.why()), warnings);
+      return Optional.empty();
+    }
+    Proper proper = (Proper) posterior;
+    tell(proper.warnings(), warnings);
+    Words words =
+        new Words(
+            synthesis.plan().level(), synthesis.measure().shown(synthesis.studies().pooledData()));
+    Optional<Marginal> predictive = proper.predictive();
+    return Optional.of(
+        new BayesianResult(
+            words.effect(proper.mean()),
+            proper.tau().map(words::tau),
+            predictive.map(words::effect),
+            studies(proper.studies(), synthesis.studies().pooled()),
+            probabilities(words.back(), proper.mean(), predictive),
+            sensitivity(words, sample, model.priors(), warnings)));
+  }
+
+  /** Reminds of the unit of tau where effects have one. */
+  private static void unit(PoolingPlan plan, AskedPrior tau, List<Result.Warning> warnings) {
+    boolean withUnit =
+        plan.measure().equals("mean-difference")
+            || (plan.measure().equals("mean") && plan.scale().equals("raw"));
+    if (withUnit && tau.hasScale()) {
+      warnings.add(
+          Result.Warning.of(
+              "prior-has-a-unit",
+              "the prior of tau, "
+                  + tau.told()
+                  + ", is read in the unit of the data; a scale that suits ratios and proportions"
+                  + " may hold studies in days, months or centimetres far too close together"));
+    }
+  }
+
+  private Optional<List<BayesianResult.Probability>> probabilities(
+      BackTransform back, Marginal mean, Optional<Marginal> predictive) {
+    return probabilities.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            probabilities.stream().map(one -> one.answer(back, mean, predictive)).toList());
+  }
+
+  private Optional<List<BayesianResult.Sensitivity>> sensitivity(
+      Words words, EffectSample sample, Priors priors, List<Result.Warning> warnings) {
+    List<BayesianResult.Sensitivity> told = new ArrayList<>();
+    for (AskedPrior tau : sensitivity) {
+      Work.check();
+      Posterior other = Posterior.of(sample, new Priors(priors.mean(), tau.prior()));
+      if (other instanceof Posterior.None none) {
+        tell(List.of(none.why()), warnings);
+      }
+      told.add(
+          other instanceof Proper proper
+              ? words.under(tau.told(), proper.mean())
+              : new BayesianResult.Sensitivity(
+                  tau.told(),
+                  OptionalDouble.empty(),
+                  OptionalDouble.empty(),
+                  OptionalDouble.empty(),
+                  Optional.empty()));
+    }
+    return told.isEmpty() ? Optional.empty() : Optional.of(told);
+  }
+
+  /** Adds what pooling has not told already. */
+  private static void tell(List<Problem> problems, List<Result.Warning> warnings) {
+    for (Problem problem : problems) {
+      Result.Warning warning = Result.Warning.of(problem);
+      if (warnings.stream().noneMatch(one -> one.code().equals(warning.code()))) {
+        warnings.add(warning);
+      }
+    }
+  }
+
+  private static List<BayesianResult.Study> studies(
+      List<TrueEffect> effects, List<? extends Studies.Entry<?>> pooled) {
+    List<BayesianResult.Study> told = new ArrayList<>();
+    for (int i = 0; i < effects.size(); i++) {
+      told.add(
+          new BayesianResult.Study(
+              pooled.get(i).label(), effects.get(i).mean(), effects.get(i).sd()));
+    }
+    return told;
+  }
+
+  /** Posteriors in the form of a result. */
+  private record Words(double level, BackTransform back) {
+    BayesianResult.Marginal effect(Marginal marginal) {
+      return of(marginal, OptionalDouble.of(marginal.below(0)), Optional.of(shown(marginal)));
+    }
+
+    BayesianResult.Marginal tau(Marginal marginal) {
+      return of(marginal, OptionalDouble.empty(), Optional.empty());
+    }
+
+    private BayesianResult.Marginal of(
+        Marginal marginal, OptionalDouble belowZero, Optional<BayesianResult.Shown> shown) {
+      Interval limits = marginal.equalTailed(level);
+      Interval shortest = marginal.shortest(level);
+      return new BayesianResult.Marginal(
+          marginal.mean(),
+          marginal.median(),
+          marginal.sd(),
+          limits.lower(),
+          limits.upper(),
+          shortest.lower(),
+          shortest.upper(),
+          belowZero,
+          shown);
+    }
+
+    private BayesianResult.Shown shown(Marginal marginal) {
+      Interval limits = marginal.equalTailed(level);
+      return new BayesianResult.Shown(
+          back.apply(marginal.median()), back.apply(limits.lower()), back.apply(limits.upper()));
+    }
+
+    BayesianResult.Sensitivity under(JsonNode tau, Marginal mean) {
+      Interval limits = mean.equalTailed(level);
+      return new BayesianResult.Sensitivity(
+          tau,
+          OptionalDouble.of(mean.median()),
+          OptionalDouble.of(limits.lower()),
+          OptionalDouble.of(limits.upper()),
+          Optional.of(shown(mean)));
+    }
+  }
+}

@@ -1,0 +1,91 @@
+package gapwise.analysis.bayesian;
+
+import gapwise.analysis.pooling.Pooler;
+import gapwise.problem.Problem;
+import gapwise.synthesis.bayes.Marginal;
+import gapwise.synthesis.bayes.Posterior;
+import gapwise.synthesis.bayes.Priors;
+import gapwise.synthesis.bayes.Proper;
+import gapwise.synthesis.bayes.TrueEffect;
+import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.pooling.InverseVariance;
+import gapwise.synthesis.pooling.Pooled;
+import gapwise.synthesis.pooling.PooledMean;
+import gapwise.synthesis.pooling.PoolingSettings;
+import gapwise.synthesis.pooling.Subgroups;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * Pools by the posterior: its median stands for the estimate, its standard deviation for the
+ * standard error, its equal-tailed limits for the interval. Heterogeneity is what Q says; tau has
+ * its own posterior. One study keeps its own result.
+ */
+record OfPosteriors(EffectSample sample, Priors priors, PoolingSettings settings)
+    implements Pooler {
+  @Override
+  public int size() {
+    return sample.size();
+  }
+
+  @Override
+  public Pooled at(List<Integer> places) {
+    EffectSample some = sample.at(places);
+    Pooled common = InverseVariance.pool(some, settings.withCommonEffect());
+    if (some.size() < 2 || common.mean().isEmpty()) {
+      return common;
+    }
+    Posterior posterior = Posterior.of(some, priors);
+    if (posterior instanceof Posterior.None none) {
+      return without(common, List.of(none.why()));
+    }
+    Proper proper = (Proper) posterior;
+    Marginal mean = proper.mean();
+    if (mean.sd().isEmpty()) {
+      return without(common, proper.warnings());
+    }
+    return new Pooled(
+        Optional.of(
+            new PooledMean(
+                mean.median(),
+                mean.sd().getAsDouble(),
+                mean.equalTailed(settings.level()),
+                OptionalDouble.empty(),
+                OptionalInt.empty(),
+                OptionalDouble.empty())),
+        proper.predictive().map(further -> further.equalTailed(settings.level())),
+        common.heterogeneity(),
+        proper.studies().stream().map(TrueEffect::weight).toList(),
+        mean.sd(),
+        Optional.empty(),
+        Optional.empty(),
+        proper.warnings());
+  }
+
+  private static Pooled without(Pooled common, List<Problem> warnings) {
+    return new Pooled(
+        Optional.empty(),
+        Optional.empty(),
+        common.heterogeneity(),
+        List.of(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        warnings);
+  }
+
+  /** Groups have posteriors of their own; no test compares them. */
+  @Override
+  public Subgroups subgroups(List<String> levels, boolean common) {
+    Subgroups apart = Subgroups.apart(levels, this::at);
+    return new Subgroups(
+        apart.groups(),
+        OptionalDouble.empty(),
+        OptionalInt.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        apart.warnings());
+  }
+}

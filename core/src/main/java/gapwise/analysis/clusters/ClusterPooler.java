@@ -1,0 +1,51 @@
+package gapwise.analysis.clusters;
+
+import gapwise.analysis.pooling.Pooler;
+import gapwise.synthesis.multilevel.ThreeLevelPooling;
+import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.pooling.Pooled;
+import gapwise.synthesis.pooling.PoolingSettings;
+import gapwise.synthesis.pooling.Subgroups;
+import java.util.List;
+
+/**
+ * Pools effects that come in clusters.
+ *
+ * @param clusters of each effect
+ * @param restricted which likelihood
+ * @param whole all of them pooled
+ */
+record ClusterPooler(
+    EffectSample sample,
+    List<String> clusters,
+    boolean restricted,
+    PoolingSettings settings,
+    ThreeLevelPooling whole)
+    implements Pooler {
+
+  /** The clusters of the rows at some places. */
+  List<String> clustersAt(List<Integer> places) {
+    return places.stream().map(clusters::get).toList();
+  }
+
+  @Override
+  public int size() {
+    return sample.size();
+  }
+
+  @Override
+  public Pooled all() {
+    return whole.pooled();
+  }
+
+  @Override
+  public Pooled at(List<Integer> places) {
+    return ThreeLevelPooling.of(sample.at(places), clustersAt(places), restricted, settings)
+        .pooled();
+  }
+
+  @Override
+  public Subgroups subgroups(List<String> levels, boolean common) {
+    return Subgroups.apart(levels, this::at);
+  }
+}

@@ -1,0 +1,119 @@
+package gapwise.analysis.curves;
+
+import gapwise.analysis.plan.PlanHead;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.DataTable;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
+import gapwise.effect.Interval;
+import gapwise.synthesis.survival.KaplanMeier;
+import gapwise.synthesis.survival.PatientTime;
+import gapwise.synthesis.survival.RestrictedMean;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What is told of survival curves, whichever way their patients' times came. */
+final class SurvivalAnswer {
+  private final SurvivalQuestions questions;
+  private final List<CurveGroup> groups;
+  private final List<Result.Warning> warnings;
+
+  SurvivalAnswer(
+      SurvivalQuestions questions, List<CurveGroup> groups, List<Result.Warning> warnings) {
+    this.questions = questions;
+    this.groups = List.copyOf(groups);
+    this.warnings = warnings;
+  }
+
+  Result result(PlanHead head, DataTable table) {
+    refuseTooMany("survivalAt", questions.survivalAt().size());
+    refuseTooMany("pooledCurve", questions.pooled().map(asked -> asked.times().size()).orElse(0));
+    List<CurveResult> curves = new ArrayList<>();
+    groups.forEach(group -> curves.add(curve(group)));
+    long studies = groups.stream().map(CurveGroup::study).distinct().count();
+    Result.Data data =
+        new Result.Data(
+            (int) studies,
+            groups.size(),
+            OptionalDouble.of(groups.stream().mapToInt(g -> g.times().size()).sum()),
+            OptionalDouble.of(groups.stream().mapToInt(g -> g.times().events()).sum()),
+            table.sha256());
+    Optional<ComparisonResult> comparison =
+        questions.compare().map(new CurveComparison(questions, groups, warnings)::of);
+    Optional<List<PooledCurveResult>> pooled =
+        questions.pooled().map(new CurvePooling(questions, groups, warnings)::of);
+    return new Result(head.json(), data, new CurvesResult(curves, comparison, pooled), warnings);
+  }
+
+  private void refuseTooMany(String where, long times) {
+    Work.require(
+        Limit.ITEMS,
+        times * groups.size(),
+        where,
+        "Every curve is told at every time; ask for fewer times, or fewer curves at a time.");
+  }
+
+  private CurveResult curve(CurveGroup group) {
+    Work.check();
+    KaplanMeier curve = group.curve();
+    if (curve.median().isEmpty()) {
+      warn(
+          group, "median-not-reached", "more than half never had the event, so there is no median");
+    }
+    Optional<RestrictedMean> mean =
+        questions.horizon().isPresent()
+            ? curve.restrictedMean(questions.horizon().getAsDouble())
+            : Optional.empty();
+    if (questions.horizon().isPresent() && mean.isEmpty()) {
+      tooShort(group, "the restricted mean to " + questions.horizon().getAsDouble());
+    }
+    return new CurveResult(
+        group.group(),
+        group.study(),
+        group.times().size(),
+        group.times().events(),
+        curve.median(),
+        curve.medianLower(questions.level()),
+        curve.medianUpper(questions.level()),
+        mean.map(m -> OptionalDouble.of(m.estimate())).orElse(OptionalDouble.empty()),
+        mean.map(m -> OptionalDouble.of(m.standardError())).orElse(OptionalDouble.empty()),
+        questions.survivalAt().stream().map(time -> at(group, time)).toList(),
+        group.difference(),
+        group.times().patients().stream().map(SurvivalAnswer::individual).toList());
+  }
+
+  private static CurveResult.Individual individual(PatientTime patient) {
+    return new CurveResult.Individual(patient.time(), patient.event());
+  }
+
+  private CurveResult.At at(CurveGroup group, double time) {
+    KaplanMeier curve = group.curve();
+    if (!curve.isKnownAt(time)) {
+      tooShort(group, "survival at " + time);
+    }
+    Optional<Interval> limits = curve.limitsAt(time, questions.level());
+    return new CurveResult.At(
+        time,
+        curve.survivalAt(time),
+        curve.standardErrorAt(time),
+        limits.map(l -> OptionalDouble.of(l.lower())).orElse(OptionalDouble.empty()),
+        limits.map(l -> OptionalDouble.of(l.upper())).orElse(OptionalDouble.empty()));
+  }
+
+  private void tooShort(CurveGroup group, String what) {
+    warn(
+        group,
+        "follow-up-too-short",
+        what
+            + " is not known, since nobody was followed beyond "
+            + group.curve().longest()
+            + "; it is left out (of a published curve that runs level further, give its end as a"
+            + " point)");
+  }
+
+  private void warn(CurveGroup group, String code, String message) {
+    warnings.add(Result.Warning.of(code, group.name() + ": " + message, group.name()));
+  }
+}

@@ -1,0 +1,184 @@
+package gapwise.analysis.moderators;
+
+import gapwise.analysis.pooling.PlacesPart;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
+import gapwise.effect.BackTransform;
+import gapwise.effect.Interval;
+import gapwise.problem.Problems;
+import gapwise.problem.WrongInputException;
+import gapwise.synthesis.regression.Predicted;
+import gapwise.synthesis.regression.Regression;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The predictions a plan asks of a regression: at single values of the moderators, and along one of
+ * them.
+ *
+ * @param points single values, in the order of the plan
+ * @param curves values along a column, in the order of the plan
+ */
+record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves) {
+  private static final String FIELD = "predictions";
+
+  /** Values along one column. */
+  record Along(String column, List<Map<String, String>> points) {}
+
+  ModeratorPredictions {
+    points = List.copyOf(points);
+    curves = List.copyOf(curves);
+  }
+
+  /**
+   * Reads what is asked.
+   *
+   * @throws WrongInputException with everything that does not fit the moderators
+   */
+  static ModeratorPredictions of(
+      List<AskedPrediction> asked, ModeratorDesign design, ModeratorValues values) {
+    requirePoints(asked, design.moderators().size());
+    Problems problems = new Problems();
+    List<Map<String, String>> points = new ArrayList<>();
+    List<Along> curves = new ArrayList<>();
+    for (int i = 0; i < asked.size(); i++) {
+      String where = FIELD + "[" + i + "]";
+      if (asked.get(i) instanceof AskedPrediction.Along line) {
+        along(line, where, values, problems).ifPresent(curves::add);
+      } else if (asked.get(i) instanceof AskedPrediction.At point) {
+        points.add(values.complete(point.values(), where, problems));
+      }
+    }
+    if (problems.isEmpty()) {
+      points.forEach(point -> finite(design, point, problems));
+      curves.forEach(curve -> curve.points().forEach(point -> finite(design, point, problems)));
+    }
+    if (!problems.isEmpty()) {
+      throw new WrongInputException(problems.list());
+    }
+    return new ModeratorPredictions(points, curves);
+  }
+
+  private static void requirePoints(List<AskedPrediction> asked, int moderators) {
+    Work.require(
+        Limit.ITEMS,
+        asked.stream().mapToLong(AskedPrediction::points).sum() * moderators,
+        FIELD,
+        "Each point holds a value of each moderator; ask for fewer curves, or fewer points of"
+            + " each.");
+  }
+
+  private static Optional<Along> along(
+      AskedPrediction.Along asked, String where, ModeratorValues values, Problems problems) {
+    String column = asked.column();
+    if (!values.takesNumbers(column)) {
+      problems.add(
+          where + ".column",
+          "unknown-column",
+          "'" + column + "' is no moderator of numbers in this plan");
+      return Optional.empty();
+    }
+    Map<String, String> given = new LinkedHashMap<>(asked.at());
+    values.complete(given, where + ".at", problems);
+    if (!problems.isEmpty()) {
+      return Optional.empty();
+    }
+    long last = asked.points() - 1;
+    List<Map<String, String>> points = new ArrayList<>();
+    for (int i = 0; i <= last; i++) {
+      Work.check();
+      double share = (double) i / last;
+      double value = i == last ? asked.to() : (1 - share) * asked.from() + share * asked.to();
+      given.put(column, Double.toString(value));
+      points.add(values.complete(given, where, problems));
+    }
+    return Optional.of(new Along(column, points));
+  }
+
+  private static void finite(ModeratorDesign design, Map<String, String> cells, Problems problems) {
+    if (!Arrays.stream(design.values(cells)).allMatch(x -> Math.abs(x) < 1e100)) {
+      problems.add(
+          FIELD,
+          "number-out-of-range",
+          "a value is so large that its terms cannot be reckoned with: " + cells);
+    }
+  }
+
+  /** How the values are told; the same for all predictions. */
+  private record Teller(
+      ModeratorQuestion<?> question,
+      Regression.Fit fit,
+      ModeratorValues values,
+      BackTransform back,
+      PlacesPart places) {
+    static Teller of(ModeratorQuestion<?> question, Regression.Fit fit) {
+      return new Teller(
+          question, fit, question.values(), question.back(), question.asked().places());
+    }
+  }
+
+  /** The single predictions; empty if none are asked for. */
+  Optional<List<RegressionResult.Prediction>> points(
+      ModeratorQuestion<?> question, Regression.Fit fit) {
+    if (points.isEmpty()) {
+      return Optional.empty();
+    }
+    Teller teller = Teller.of(question, fit);
+    return Optional.of(points.stream().map(point -> predicted(teller, point)).toList());
+  }
+
+  /** The predictions along columns; empty if none are asked for. */
+  Optional<List<RegressionResult.Curve>> curves(ModeratorQuestion<?> question, Regression.Fit fit) {
+    if (curves.isEmpty()) {
+      return Optional.empty();
+    }
+    Teller teller = Teller.of(question, fit);
+    return Optional.of(
+        curves.stream()
+            .map(
+                curve ->
+                    new RegressionResult.Curve(
+                        curve.column(),
+                        curve.points().stream().map(point -> predicted(teller, point)).toList()))
+            .toList());
+  }
+
+  private static RegressionResult.Prediction predicted(Teller teller, Map<String, String> cells) {
+    ModeratorQuestion<?> question = teller.question();
+    Predicted predicted =
+        Predicted.at(
+            teller.fit(), question.sample(), question.settings(), question.design().values(cells));
+    BackTransform back = teller.back();
+    double estimate = predicted.mean().estimate();
+    Interval limits = predicted.mean().interval();
+    return new RegressionResult.Prediction(
+        teller.values().told(cells),
+        estimate,
+        predicted.mean().standardError(),
+        limits.lower(),
+        limits.upper(),
+        limit(predicted.prediction(), Interval::lower),
+        limit(predicted.prediction(), Interval::upper),
+        teller.values().outside(cells),
+        new RegressionResult.Shown(
+            back.apply(estimate),
+            back.apply(limits.lower()),
+            back.apply(limits.upper()),
+            limit(predicted.prediction(), one -> back.apply(one.lower())),
+            limit(predicted.prediction(), one -> back.apply(one.upper()))),
+        teller.places().at(predicted.distribution(), back));
+  }
+
+  private static OptionalDouble limit(
+      Optional<Interval> interval, ToDoubleFunction<Interval> which) {
+    return interval.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(which.applyAsDouble(interval.get()));
+  }
+}

@@ -1,0 +1,83 @@
+package gapwise.analysis.multiverse;
+
+import gapwise.analysis.plan.Plan;
+import gapwise.analysis.plan.PlanHead;
+import gapwise.analysis.pooling.EffectsModel;
+import gapwise.analysis.pooling.PoolingPlan;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.DataTable;
+import gapwise.effect.EmptyCells;
+import gapwise.effect.MeasureOptions;
+import gapwise.synthesis.pooling.MeanIntervals;
+import gapwise.synthesis.pooling.PoolingSettings;
+import gapwise.synthesis.pooling.TauSquaredEstimators;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * One body of evidence analysed in every way asked for.
+ *
+ * @param base the synthesis as the plan itself would have it
+ * @param vary what is varied
+ * @param own what the plan itself would choose
+ * @param fromCounts how studies are read and pooled from counts, by the model
+ * @param commonByEffects whether a common effect is wanted and pooled by the variances of effects
+ * @param usesEmptyCells whether what is done about empty cells has a bearing, by the scale
+ * @param unused what the plan says without bearing
+ */
+record MultiversePlan(
+    PlanHead head,
+    PoolingPlan base,
+    Vary vary,
+    OwnSettings own,
+    Map<String, PoolingPlan> fromCounts,
+    boolean commonByEffects,
+    Map<String, Boolean> usesEmptyCells,
+    List<Result.Warning> unused)
+    implements Plan {
+  MultiversePlan {
+    fromCounts = Collections.unmodifiableMap(new LinkedHashMap<>(fromCounts));
+    usesEmptyCells = Map.copyOf(usesEmptyCells);
+    unused = List.copyOf(unused);
+  }
+
+  @Override
+  public Result runOn(DataTable table) {
+    return MultiverseRun.of(this, base.how(), table);
+  }
+
+  /** Effects read on a scale and with a rule for empty cells, to be pooled by their variances. */
+  PoolingPlan reading(String scale, EmptyCells emptyCells) {
+    MeasureOptions given = base.options();
+    return base.with(
+        new MeasureOptions(
+            scale,
+            emptyCells,
+            given.backTransformN(),
+            given.backTransformAlsoWith(),
+            given.exactFactor(),
+            given.factorSquaredVariance(),
+            given.reportedAsRatio(),
+            given.level(),
+            MeasureOptions.Pooling.INVERSE_VARIANCE),
+        new EffectsModel(common()));
+  }
+
+  /** Pooling by a common effect. */
+  PoolingSettings common() {
+    return base.model().settings().withCommonEffect();
+  }
+
+  /** Pooling by random effects. */
+  PoolingSettings random(String estimator, String interval) {
+    PoolingSettings given = base.model().settings();
+    return new PoolingSettings(
+        TauSquaredEstimators.named(estimator),
+        MeanIntervals.named(interval).orElse(MeanIntervals.normal()),
+        given.prediction(),
+        given.tauSquaredInterval(),
+        given.level());
+  }
+}

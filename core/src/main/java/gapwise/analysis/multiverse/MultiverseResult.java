@@ -1,0 +1,136 @@
+package gapwise.analysis.multiverse;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.result.TaskResult;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * The pooled value under every defensible way of working it out. Part of a {@link Result}. Percent
+ * are of the analyses with a pooled value.
+ *
+ * @param sentence the whole in words
+ * @param analyses how many were tried
+ * @param estimated how many of them have a pooled value
+ * @param different how many of these differ in value or limits
+ * @param notEstimated why the others have none
+ * @param scales pooled values on each analysis scale
+ * @param shown pooled values as people read them; empty if there are none
+ * @param own where the analysis of the plan itself lies, if it is among them
+ * @param threshold sides of the threshold, if one is asked
+ * @param comparedOn {@code analysis-scale}, or {@code shown} where scales vary: what the means,
+ *     ranges, medians and shifts below are told on
+ * @param studies what leaving each study out does; empty unless asked
+ * @param list every analysis; empty unless asked
+ */
+@JsonInclude(JsonInclude.Include.NON_ABSENT)
+public record MultiverseResult(
+    String sentence,
+    int analyses,
+    int estimated,
+    int different,
+    List<NotEstimated> notEstimated,
+    List<OnScale> scales,
+    Optional<Spread> shown,
+    Optional<Own> own,
+    Optional<Threshold> threshold,
+    String comparedOn,
+    List<ChoiceMoved> choices,
+    Optional<List<StudyMoved>> studies,
+    Optional<Extreme> lowest,
+    Optional<Extreme> highest,
+    Optional<List<Row>> list)
+    implements TaskResult {
+  @Override
+  public Optional<String> field() {
+    return Optional.of("multiverse");
+  }
+
+  public MultiverseResult {
+    notEstimated = List.copyOf(notEstimated);
+    scales = List.copyOf(scales);
+    choices = List.copyOf(choices);
+  }
+
+  /** How many analyses have no pooled value for one reason. */
+  public record NotEstimated(String code, int analyses) {}
+
+  /** How values are spread. */
+  public record Spread(
+      double minimum, double lowerQuartile, double median, double upperQuartile, double maximum) {}
+
+  /** How values on one scale are spread. */
+  public record OnScale(
+      String scale,
+      int analyses,
+      double minimum,
+      double lowerQuartile,
+      double median,
+      double upperQuartile,
+      double maximum) {}
+
+  /** The plan's own analysis, and how many of all lie below it as people read them. */
+  public record Own(
+      double estimate, double lower, double upper, Result.Estimate shown, double belowPercent) {}
+
+  /** Shares on each side of a value as people read it. */
+  public record Threshold(
+      double value,
+      double belowPercent,
+      double abovePercent,
+      double intervalsBelowPercent,
+      double intervalsIncludingPercent,
+      double intervalsAbovePercent) {}
+
+  /** What one choice does. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record ChoiceMoved(
+      String choice, OptionalDouble range, OptionalDouble sharePercent, List<Level> levels) {
+    public ChoiceMoved {
+      levels = List.copyOf(levels);
+    }
+  }
+
+  /** One level of a choice. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Level(
+      String level,
+      int analyses,
+      OptionalDouble mean,
+      OptionalDouble meanWidth,
+      OptionalDouble intervalsIncludingPercent) {}
+
+  /** What leaving a study out does to the middle of all pooled values. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record StudyMoved(String study, OptionalDouble medianWithout, OptionalDouble shift) {}
+
+  /** An analysis at an end. */
+  public record Extreme(
+      Map<String, String> settings,
+      int studies,
+      double estimate,
+      double lower,
+      double upper,
+      Result.Estimate shown) {}
+
+  /**
+   * One analysis.
+   *
+   * @param levels numbers from 0 of the levels of {@code choices} in their order; -1 for a choice
+   *     without meaning here
+   * @param code why there is no value
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Row(
+      List<Integer> levels,
+      OptionalInt studies,
+      OptionalDouble estimate,
+      OptionalDouble lower,
+      OptionalDouble upper,
+      Optional<Result.Estimate> shown,
+      Optional<String> code) {}
+}

@@ -1,0 +1,124 @@
+package gapwise.analysis.multiverse;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.plan.Filling;
+import gapwise.problem.Problem;
+import gapwise.problem.Problems;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** What a multiverse of the right form still may not ask. */
+final class MultiverseRules {
+  /** Models whose result is one pooled value worked out from all rows at once. */
+  private static final List<String> MODELS =
+      List.of("random-effects", "common-effect", "exact-likelihood");
+
+  /** Parts of a synthesis that a multiverse has no use for. */
+  private static final List<String> OTHER_PARTS =
+      List.of(
+          "places",
+          "subgroup",
+          "moderators",
+          "robustVariance",
+          "smallStudyEffects",
+          "influence",
+          "cumulativeBy");
+
+  private final ObjectNode plan;
+  private final Problems problems = new Problems();
+
+  private MultiverseRules(ObjectNode plan) {
+    this.plan = plan;
+  }
+
+  /** Notes what is wrong with a plan whose defaults are filled in. */
+  static void check(ObjectNode plan, Problems problems) {
+    MultiverseRules rules = new MultiverseRules(plan);
+    rules.base();
+    rules.columns();
+    if (rules.problems.isEmpty()) {
+      rules.variants();
+    }
+    problems.addAll(rules.problems.list().stream().distinct().toList());
+  }
+
+  private void base() {
+    String model = plan.path("model").asText();
+    if (!MODELS.contains(model)) {
+      problems.add(
+          "model",
+          "model-not-for-task",
+          "a multiverse is made of one pooled value after another; '"
+              + model
+              + "' is not varied, take one of "
+              + MODELS);
+    }
+    for (String field : OTHER_PARTS) {
+      JsonNode asked = plan.path(field);
+      if (plan.has(field) && !(asked.isBoolean() && !asked.asBoolean())) {
+        problems.add(
+            field,
+            "field-not-for-task",
+            "a multiverse is told for the pooled value only; remove '"
+                + field
+                + "', or narrow the rows by vary.subsets");
+      }
+    }
+  }
+
+  private void columns() {
+    Set<String> seen = new HashSet<>();
+    JsonNode subsets = plan.get("vary").path("subsets");
+    for (int i = 0; i < subsets.size(); i++) {
+      JsonNode one = subsets.get(i);
+      String where = "vary.subsets[" + i + "]";
+      if (!seen.add(one.get("column").asText())) {
+        problems.add(
+            where + ".column",
+            "duplicate-value",
+            "found '" + one.get("column").asText() + "' twice; put all its subsets into one entry");
+      }
+      if (one.size() < 2) {
+        problems.add(
+            where,
+            "missing-field",
+            "nothing is narrowed; give 'only', 'without', 'atLeast' or 'atMost'");
+      }
+    }
+  }
+
+  /** Each model, scale, estimator and interval must make a plan that could be run alone. */
+  private void variants() {
+    JsonNode vary = plan.get("vary");
+    for (String field : List.of("model", "scale", "betweenStudyVariance", "interval")) {
+      for (int i = 0; i < vary.path(field).size(); i++) {
+        String word = vary.get(field).get(i).asText();
+        for (Problem problem : variant(field, word)) {
+          boolean here = problem.where().equals(field);
+          problems.add(
+              here ? "vary." + field + "[" + i + "]" : problem.where(),
+              problem.code(),
+              problem.message());
+        }
+      }
+    }
+  }
+
+  private List<Problem> variant(String field, String word) {
+    boolean random = !field.equals("model") && !field.equals("scale");
+    if (field.equals("model") && !word.equals("random-effects")) {
+      return MultiverseTask.problems(
+          plan, MultiverseTask.ofModel(word, plan.path("measure").asText()));
+    }
+    if (field.equals("model") || random) {
+      ObjectNode other = Filling.copy(plan);
+      other.remove(List.of("pooling", "interval"));
+      other.put("model", "random-effects");
+      return MultiverseTask.problems(other, Map.of(field, word));
+    }
+    return MultiverseTask.problems(plan, Map.of(field, word));
+  }
+}

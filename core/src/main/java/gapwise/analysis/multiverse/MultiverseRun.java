@@ -1,0 +1,40 @@
+package gapwise.analysis.multiverse;
+
+import gapwise.analysis.pooling.Studies;
+import gapwise.analysis.pooling.StudyTable;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.DataTable;
+import gapwise.effect.Measure;
+import gapwise.effect.StudyData;
+import gapwise.synthesis.multiverse.Approach;
+import gapwise.synthesis.multiverse.Multiverse;
+import gapwise.synthesis.multiverse.Subset;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The task {@code multiverse}: rows to subsets, choices to approaches, all of them to one result.
+ */
+final class MultiverseRun {
+  private MultiverseRun() {}
+
+  static <D extends StudyData> Result of(MultiversePlan plan, Measure<D> measure, DataTable table) {
+    Studies<D> studies = Studies.read(plan.base(), measure, table);
+    MultiverseRows rows = MultiverseRows.of(plan.vary(), studies, table);
+    MultiverseChoices choices = MultiverseChoices.of(plan.vary(), rows.choices());
+    List<Approach> approaches =
+        new MultiverseApproaches<>(plan, choices, studies, table).all(rows::refuseTooManyWays);
+    rows.refuseTooMany(approaches.stream().mapToInt(approach -> approach.ways().size()).sum());
+    List<Subset> subsets = rows.subsets(choices);
+    Multiverse multiverse = Multiverse.of(choices.all(), approaches, subsets);
+    List<Result.Warning> warnings = new ArrayList<>(table.warnings());
+    warnings.addAll(plan.unused());
+    warnings.addAll(studies.warnings());
+    warnings.addAll(rows.warnings());
+    return new Result(
+        plan.head().json(),
+        StudyTable.data(studies, table),
+        MultiverseSummary.of(multiverse, choices, plan),
+        warnings);
+  }
+}

@@ -1,0 +1,106 @@
+package gapwise.analysis.multiverse;
+
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.plan.Filling;
+import gapwise.analysis.plan.Plan;
+import gapwise.analysis.plan.PlanHead;
+import gapwise.analysis.plan.Task;
+import gapwise.analysis.pooling.PoolingPlan;
+import gapwise.analysis.synthesis.SynthesisDefaults;
+import gapwise.analysis.synthesis.SynthesisTask;
+import gapwise.analysis.synthesis.UnusedSettings;
+import gapwise.effect.Measures;
+import gapwise.problem.Problems;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The task {@code multiverse}. */
+public final class MultiverseTask implements Task {
+  private static final Task SYNTHESIS = new SynthesisTask();
+
+  /** Fields of a plan that a synthesis does not have. */
+  private static final List<String> OWN_FIELDS = List.of("vary", "threshold", "list");
+
+  @Override
+  public String word() {
+    return "multiverse";
+  }
+
+  @Override
+  public void fill(Filling plan) {
+    SYNTHESIS.fill(plan);
+    VaryDefaults.fill(plan.full());
+  }
+
+  @Override
+  public void check(ObjectNode full, Problems problems) {
+    MultiverseRules.check(full, problems);
+  }
+
+  @Override
+  public Plan read(ObjectNode full) {
+    Vary vary = Vary.of(full);
+    ObjectNode base = synthesis(full, Map.of());
+    String measure = full.get("measure").asText();
+    boolean commonByEffects =
+        vary.models().contains("common-effect")
+            && full.path("pooling").asText("inverse-variance").equals("inverse-variance");
+    Map<String, PoolingPlan> fromCounts = new LinkedHashMap<>();
+    for (String model : vary.models()) {
+      if (model.equals("exact-likelihood") || (model.equals("common-effect") && !commonByEffects)) {
+        fromCounts.put(model, SynthesisTask.pooling(synthesis(full, ofModel(model, measure))));
+      }
+    }
+    return new MultiversePlan(
+        PlanHead.of(full),
+        SynthesisTask.pooling(base),
+        vary,
+        OwnSettings.of(base),
+        fromCounts,
+        commonByEffects,
+        usesEmptyCells(base, measure),
+        UnusedSettings.of(base));
+  }
+
+  private static Map<String, Boolean> usesEmptyCells(ObjectNode base, String measure) {
+    Map<String, Boolean> uses = new LinkedHashMap<>();
+    for (String scale : Measures.scales(measure)) {
+      ObjectNode onScale = JsonNodeFactory.instance.objectNode();
+      onScale.put("model", base.get("model").asText()).put("measure", measure).put("scale", scale);
+      uses.put(scale, SynthesisDefaults.usesContinuityCorrection(onScale));
+    }
+    return uses;
+  }
+
+  /**
+   * The fields that make a synthesis one of a model without an estimator of tau squared. An exact
+   * likelihood has only the usual scale, whatever the plan's.
+   */
+  static Map<String, String> ofModel(String model, String measure) {
+    Map<String, String> fields = new LinkedHashMap<>(Map.of("interval", "normal"));
+    fields.put("model", model);
+    List<String> scales = Measures.scales(measure);
+    if (model.equals("exact-likelihood") && scales.size() > 1) {
+      fields.put("scale", scales.get(0));
+    }
+    return fields;
+  }
+
+  /** The synthesis in a plan of this task, with some of its fields set anew. */
+  static ObjectNode synthesis(ObjectNode full, Map<String, String> fields) {
+    // What is varied can be long; the fields set here are those of this copy, and their contents
+    // are copied with the defaults.
+    ObjectNode plan = JsonNodeFactory.instance.objectNode();
+    plan.setAll(full);
+    plan.remove(OWN_FIELDS);
+    fields.forEach(plan::put);
+    return Filling.of(SYNTHESIS, plan);
+  }
+
+  /** Everything that is wrong with a synthesis of a plan of this task. */
+  static List<gapwise.problem.Problem> problems(ObjectNode plan, Map<String, String> fields) {
+    return SYNTHESIS.problems(synthesis(plan, fields));
+  }
+}

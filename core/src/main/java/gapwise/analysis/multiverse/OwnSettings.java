@@ -1,0 +1,49 @@
+package gapwise.analysis.multiverse;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.synthesis.multiverse.Choice;
+import gapwise.synthesis.multiverse.Settings;
+
+/**
+ * What the plan of a multiverse would itself choose, as levels of its choices; empty text where a
+ * choice has no meaning for it.
+ */
+record OwnSettings(
+    String model, String scale, String emptyCells, String estimator, String interval) {
+
+  /** Reads them from the synthesis in a checked plan. */
+  static OwnSettings of(ObjectNode base) {
+    String model = base.path("model").asText();
+    boolean random = model.equals("random-effects");
+    boolean byEffects =
+        random
+            || (model.equals("common-effect")
+                && base.path("pooling").asText().equals("inverse-variance"));
+    return new OwnSettings(
+        model,
+        byEffects ? base.path("scale").asText() : "",
+        byEffects && base.has("continuityCorrection") ? AskedCells.of(base).words() : "",
+        random ? base.path("betweenStudyVariance").asText() : "",
+        random ? base.path("interval").asText() : "");
+  }
+
+  /** Its settings; they match no analysis if the plan's own choice is not among those varied. */
+  Settings among(MultiverseChoices choices) {
+    Settings own = choices.none();
+    for (Choice choice : choices.all()) {
+      own = choices.with(own, choice.name(), level(choice));
+    }
+    return own;
+  }
+
+  private String level(Choice choice) {
+    return switch (choice.name()) {
+      case MultiverseChoices.MODEL -> model;
+      case MultiverseChoices.SCALE -> scale;
+      case MultiverseChoices.EMPTY_CELLS -> emptyCells;
+      case MultiverseChoices.ESTIMATOR -> estimator;
+      case MultiverseChoices.INTERVAL -> interval;
+      default -> choice.levels().get(0);
+    };
+  }
+}

@@ -1,0 +1,63 @@
+package gapwise.analysis.multiverse;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.plan.PlanHead;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a multiverse varies, and what else it is asked.
+ *
+ * @param models words of models
+ * @param scales words of scales; empty where the measure has one
+ * @param emptyCells what is done about empty cells; empty where nothing is
+ * @param estimators of tau squared, for random effects
+ * @param intervals for random effects
+ * @param subsets one for each column that narrows the rows
+ * @param leaveOneOut whether everything is done again without each study
+ * @param threshold as people read it, to tell sides; empty if none is asked
+ * @param list whether every analysis is told
+ */
+record Vary(
+    List<String> models,
+    List<String> scales,
+    List<AskedCells> emptyCells,
+    List<String> estimators,
+    List<String> intervals,
+    List<ColumnSubsets> subsets,
+    boolean leaveOneOut,
+    OptionalDouble threshold,
+    boolean list) {
+  Vary {
+    models = List.copyOf(models);
+    scales = List.copyOf(scales);
+    emptyCells = List.copyOf(emptyCells);
+    estimators = List.copyOf(estimators);
+    intervals = List.copyOf(intervals);
+    subsets = List.copyOf(subsets);
+  }
+
+  /** Reads it from a plan whose defaults are filled in. */
+  static Vary of(ObjectNode full) {
+    JsonNode vary = full.get("vary");
+    List<AskedCells> emptyCells = new ArrayList<>();
+    vary.path("emptyCells").forEach(rule -> emptyCells.add(AskedCells.of(rule)));
+    List<ColumnSubsets> subsets = new ArrayList<>();
+    vary.path("subsets").forEach(one -> subsets.add(ColumnSubsets.of(one)));
+    return new Vary(
+        PlanHead.texts(vary.path("model")),
+        PlanHead.texts(vary.path("scale")),
+        emptyCells,
+        PlanHead.texts(vary.path("betweenStudyVariance")),
+        PlanHead.texts(vary.path("interval")),
+        subsets,
+        vary.path("leaveOneOut").asBoolean(),
+        Optional.ofNullable(full.get("threshold"))
+            .map(threshold -> OptionalDouble.of(threshold.asDouble()))
+            .orElse(OptionalDouble.empty()),
+        full.path("list").asBoolean());
+  }
+}

@@ -1,0 +1,181 @@
+package gapwise.analysis.multiverse;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.pooling.ExactModels;
+import gapwise.analysis.synthesis.SynthesisDefaults;
+import gapwise.effect.Measures;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * What a multiverse varies unless the plan says it. Without {@code vary}: everything a careful
+ * analyst could defend for the measure, and what the plan itself chooses. With it: only what it
+ * names, all else as the plan has it. docs/methods/multiverse.md gives the reasons.
+ */
+final class VaryDefaults {
+  private static final List<String> ESTIMATORS =
+      List.of(
+          "restricted-maximum-likelihood",
+          "paule-mandel",
+          "dersimonian-laird",
+          "two-step-dersimonian-laird",
+          "hedges",
+          "sidik-jonkman");
+
+  private static final List<String> INTERVALS =
+      List.of("hartung-knapp", "hartung-knapp-never-narrower", "normal", "profile-likelihood");
+
+  /** Scales on which an arm without, or with only, events needs no special treatment or little. */
+  private static final Map<String, List<String>> SCALES =
+      Map.of(
+          "proportion", List.of("logit", "arcsine", "double-arcsine"),
+          "mean", List.of("raw", "log"),
+          "incidence-rate", List.of("log", "square-root"));
+
+  private static final Set<String> RATIOS =
+      Set.of("odds-ratio", "risk-ratio", "incidence-rate-ratio", "ratio-of-means");
+
+  private static final Set<String> DIFFERENCES =
+      Set.of("risk-difference", "mean-difference", "standardised-mean-difference");
+
+  private final ObjectNode full;
+  private final JsonNode asked;
+  private final boolean everything;
+
+  private VaryDefaults(ObjectNode full) {
+    this.full = full;
+    this.everything = !full.has("vary");
+    this.asked = full.path("vary");
+  }
+
+  /** Fills in {@code vary}, {@code threshold} and {@code list} of a plan otherwise filled in. */
+  static void fill(ObjectNode full) {
+    ObjectNode vary = new VaryDefaults(full).filled();
+    full.set("vary", vary);
+    noEffect(full).ifPresent(value -> full.put("threshold", value));
+    full.put("list", full.path("list").asBoolean(false));
+  }
+
+  private ObjectNode filled() {
+    String measure = text("measure");
+    ObjectNode vary = JsonNodeFactory.instance.objectNode();
+    words(
+        vary,
+        "model",
+        ExactModels.take(measure)
+            ? List.of("random-effects", "exact-likelihood")
+            : List.of("random-effects"));
+    if (Measures.scales(measure).size() > 1) {
+      words(vary, "scale", SCALES.getOrDefault(measure, List.of()));
+    }
+    emptyCells(vary);
+    if (has(vary, "model", "random-effects")) {
+      words(vary, "betweenStudyVariance", ESTIMATORS);
+      words(vary, "interval", INTERVALS);
+    }
+    if (asked.has("subsets")) {
+      vary.set("subsets", asked.get("subsets"));
+    }
+    vary.put("leaveOneOut", asked.path("leaveOneOut").asBoolean(everything));
+    asked.fields().forEachRemaining(field -> vary.putIfAbsent(field.getKey(), field.getValue()));
+    return vary;
+  }
+
+  /** What is asked; else what can be defended and the plan's own; else the plan's own. */
+  private void words(ObjectNode vary, String field, List<String> defensible) {
+    if (asked.has(field)) {
+      vary.set(field, asked.get(field));
+      return;
+    }
+    Set<String> words = new LinkedHashSet<>(everything ? defensible : List.of());
+    if (full.has(field) && belongs(field)) {
+      words.add(text(field));
+    }
+    if (words.isEmpty()) {
+      words.add(defensible.get(0));
+    }
+    ArrayNode list = vary.putArray(field);
+    words.forEach(list::add);
+  }
+
+  /** An interval or estimator of a plan with another model is none for random effects. */
+  private boolean belongs(String field) {
+    boolean ofRandomEffects = field.equals("interval") || field.equals("betweenStudyVariance");
+    return !ofRandomEffects || text("model").equals("random-effects");
+  }
+
+  private void emptyCells(ObjectNode vary) {
+    if (asked.has("emptyCells")) {
+      ArrayNode rules = vary.putArray("emptyCells");
+      asked.get("emptyCells").forEach(rule -> rules.add(filled(rule)));
+      return;
+    }
+    boolean used =
+        vary.has("scale")
+            ? vary.get("scale").valueStream().anyMatch(scale -> uses(scale.asText()))
+            : uses("");
+    if (!used) {
+      return;
+    }
+    Set<ObjectNode> rules = new LinkedHashSet<>();
+    if (everything) {
+      rules.add(rule("with-an-empty-cell", "leave-out"));
+      rules.add(rule("every-if-one-is-empty", "leave-out"));
+      if (RATIOS.contains(text("measure"))) {
+        rules.add(rule("with-an-empty-cell", "keep"));
+      }
+    }
+    rules.add(filled(full));
+    ArrayNode list = vary.putArray("emptyCells");
+    rules.forEach(list::add);
+  }
+
+  private boolean uses(String scale) {
+    ObjectNode plan = full.objectNode();
+    plan.put("measure", text("measure"));
+    plan.put("scale", scale);
+    return SynthesisDefaults.usesContinuityCorrection(plan);
+  }
+
+  private ObjectNode rule(String tables, String uninformative) {
+    ObjectNode rule = full.objectNode();
+    rule.putObject("continuityCorrection").put("tables", tables);
+    rule.put("uninformativeStudies", uninformative);
+    return filled(rule);
+  }
+
+  /** The fields of a plan about empty cells, with what they leave out. */
+  private ObjectNode filled(JsonNode fields) {
+    ObjectNode rule = full.objectNode();
+    rule.set(
+        "continuityCorrection",
+        SynthesisDefaults.continuityCorrection(fields.path("continuityCorrection")));
+    if (SynthesisDefaults.comparesCounts(full)) {
+      rule.put("uninformativeStudies", fields.path("uninformativeStudies").asText("leave-out"));
+    }
+    return rule;
+  }
+
+  private static boolean has(ObjectNode vary, String field, String word) {
+    return vary.get(field).valueStream().anyMatch(one -> one.asText().equals(word));
+  }
+
+  /** The value of no difference between two groups, where nothing else is asked. */
+  private static java.util.OptionalInt noEffect(ObjectNode full) {
+    String measure = full.path("measure").asText();
+    boolean ratio = RATIOS.contains(measure) || full.path("reportedAs").asText().equals("ratio");
+    if (full.has("threshold") || !(ratio || DIFFERENCES.contains(measure))) {
+      return java.util.OptionalInt.empty();
+    }
+    return java.util.OptionalInt.of(ratio ? 1 : 0);
+  }
+
+  private String text(String field) {
+    return full.path(field).asText();
+  }
+}

@@ -1,0 +1,77 @@
+package gapwise.analysis.network;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.plan.Filling;
+import gapwise.analysis.plan.PlanHead;
+import gapwise.analysis.result.Result;
+import gapwise.effect.MeasureOptions;
+import gapwise.effect.Measures;
+import gapwise.effect.MultiArmMeasures;
+import gapwise.synthesis.network.NetworkSettings;
+import gapwise.synthesis.network.RankDraws;
+import gapwise.synthesis.pooling.TauSquaredEstimators;
+import gapwise.synthesis.pooling.TauSquaredInterval;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The model {@code network} in a plan: its defaults, and how its fields become settings. */
+public final class NetworkModel {
+  private static final int USUAL_DRAWS = 10_000;
+  private static final long USUAL_SEED = 1;
+
+  private NetworkModel() {}
+
+  /** Whether a plan asks for it. */
+  public static boolean asked(ObjectNode plan) {
+    return plan.path("model").asText().equals("network");
+  }
+
+  /** Fills in what the plan leaves out. */
+  public static void fill(Filling plan) {
+    plan.text("networkEffects", "random");
+    if (plan.is("networkEffects", "random")) {
+      plan.text("betweenStudyVariance", "restricted-maximum-likelihood");
+      plan.text("tauSquaredInterval", "q-profile");
+    }
+    plan.text("better", "lower");
+    plan.full().put("rankingDraws", plan.given().path("rankingDraws").asInt(USUAL_DRAWS));
+    plan.whole("seed", USUAL_SEED);
+  }
+
+  /**
+   * The settings of a checked plan.
+   *
+   * @param options of its measure
+   * @param unused what it says without bearing
+   */
+  public static NetworkPlan read(
+      ObjectNode full, MeasureOptions options, List<Result.Warning> unused) {
+    PlanHead head = PlanHead.of(full);
+    boolean contrasts = head.measure().equals(NetworkRules.CONTRASTS);
+    return new NetworkPlan(
+        head,
+        MultiArmMeasures.named(head.measure(), options),
+        contrasts ? Optional.of(Measures.reported(options)) : Optional.empty(),
+        settings(full),
+        Optional.ofNullable(full.get("reference")).map(JsonNode::asText),
+        full.get("better").asText().equals("higher"),
+        new RankDraws(full.get("seed").asLong(), full.get("rankingDraws").asInt()),
+        unused);
+  }
+
+  private static NetworkSettings settings(ObjectNode full) {
+    boolean common = full.get("networkEffects").asText().equals("common");
+    return new NetworkSettings(
+        common
+            ? Optional.empty()
+            : TauSquaredEstimators.named(full.get("betweenStudyVariance").asText()),
+        TauSquaredInterval.valueOf(
+            full.path("tauSquaredInterval")
+                .asText("q-profile")
+                .toUpperCase(Locale.ROOT)
+                .replace('-', '_')),
+        full.get("level").asDouble());
+  }
+}

@@ -1,0 +1,92 @@
+package gapwise.analysis.network;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import gapwise.analysis.result.Result;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Treatments compared through a network of studies, as part of a {@link Result}.
+ *
+ * @param treatments the reference first, then by alphabet
+ * @param pieces the treatments of each connected piece
+ * @param effects every ordered pair of one piece, treatment less against
+ * @param inconsistency differences between studies, by common effect
+ * @param designByTreatment the latter with allowance for differences between studies
+ * @param designs those of two studies or more
+ * @param ranking empty for a network in pieces
+ * @param nodes what each treatment rests on
+ * @param comparisons how many studies hold each pair
+ */
+@JsonInclude(JsonInclude.Include.NON_ABSENT)
+public record NetworkResult(
+    List<String> treatments,
+    String reference,
+    List<List<String>> pieces,
+    List<Effect> effects,
+    Result.Heterogeneity heterogeneity,
+    Parted inconsistency,
+    Optional<Interactions> designByTreatment,
+    List<Design> designs,
+    Optional<List<Ranking>> ranking,
+    List<Node> nodes,
+    List<Edge> comparisons) {
+
+  /**
+   * Q in parts.
+   *
+   * @param total differences between studies in all
+   * @param withinDesigns those between studies of one design
+   * @param betweenDesigns those between designs
+   */
+  public record Parted(Test total, Test withinDesigns, Test betweenDesigns) {}
+
+  /** One treatment less another; the last three where both kinds of evidence can be parted. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Effect(
+      String treatment,
+      String against,
+      double estimate,
+      double standardError,
+      double lower,
+      double upper,
+      Result.Estimate shown,
+      Optional<Part> direct,
+      Optional<Part> indirect,
+      Optional<Disagreement> disagreement) {}
+
+  /** What one kind of evidence says. */
+  public record Part(
+      double estimate, double standardError, double lower, double upper, Result.Estimate shown) {}
+
+  /** Direct less indirect. */
+  public record Disagreement(double difference, double standardError, double pValue) {}
+
+  /** A test against chance alone; no p value without degrees of freedom. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Test(double q, int degreesOfFreedom, OptionalDouble pValue) {}
+
+  /** The test of all design-by-treatment interactions under random effects. */
+  public record Interactions(
+      double chiSquared, int degreesOfFreedom, double pValue, double tauSquared) {}
+
+  /** One set of treatments and how far its studies differ. */
+  public record Design(String design, double q, int degreesOfFreedom) {}
+
+  /** Where a treatment stands; ranks from simulation, 1 the best. */
+  public record Ranking(
+      String treatment,
+      double pScore,
+      double meanRank,
+      int rankLower,
+      int rankUpper,
+      List<Double> rankProbabilities) {}
+
+  /** A treatment; patients where arms report them. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Node(String treatment, int studies, OptionalDouble participants) {}
+
+  /** A pair of treatments that studies hold. */
+  public record Edge(String treatment, String against, int studies) {}
+}

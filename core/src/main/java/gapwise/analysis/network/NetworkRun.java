@@ -1,0 +1,109 @@
+package gapwise.analysis.network;
+
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.DataTable;
+import gapwise.budget.Limit;
+import gapwise.budget.Work;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import gapwise.synthesis.network.Network;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** The model {@code network}: rows to studies, studies to the network. */
+final class NetworkRun {
+  /** Where a row may name a treatment. */
+  private static final List<String> TREATMENTS = List.of("treatment", "against");
+
+  private final NetworkPlan plan;
+  private final NetworkData data;
+  private final List<Result.Warning> warnings;
+
+  private NetworkRun(NetworkPlan plan, NetworkData data, List<Result.Warning> warnings) {
+    this.plan = plan;
+    this.data = data;
+    this.warnings = warnings;
+  }
+
+  static Result of(NetworkPlan plan, DataTable table) {
+    refuseTooMany(plan, table);
+    NetworkData data =
+        plan.arms().isPresent()
+            ? ArmStudies.read(plan, plan.arms().get(), table)
+            : ContrastStudies.read(plan, plan.contrasts().orElseThrow(), table);
+    checkTreatments(plan, data);
+    Work.require(
+        Limit.DRAWS, plan.draws().draws(), "rankingDraws", "Some ten thousand tell enough.");
+    Work.require(
+        Limit.STUDIES, data.studies().size(), "source", "Compare fewer studies at a time.");
+    List<Result.Warning> warnings = new ArrayList<>(table.warnings());
+    warnings.addAll(plan.unused());
+    warnings.addAll(data.warnings());
+    return new NetworkRun(plan, data, warnings).run();
+  }
+
+  private static void checkTreatments(NetworkPlan plan, NetworkData data) {
+    if (plan.reference().isPresent() && !data.named().contains(plan.reference().get())) {
+      throw wrong(
+          "reference",
+          "unknown-treatment",
+          "no row has the treatment '"
+              + plan.reference().get()
+              + "'; the data have "
+              + data.named().stream().sorted().toList());
+    }
+  }
+
+  /**
+   * Comparisons grow with the square of the treatments and more names are spellings, not
+   * treatments: a person may raise the budget's limit, but work without limits keeps the usual one.
+   */
+  private static void refuseTooMany(NetworkPlan plan, DataTable table) {
+    Set<String> named = new HashSet<>();
+    for (String role : TREATMENTS) {
+      String column = plan.head().columns().getOrDefault(role, role);
+      table.rows().forEach(row -> named.add(row.text(column)));
+    }
+    named.remove("");
+    long allowed = Work.current().budget().most(Limit.TREATMENTS);
+    long most = allowed == Long.MAX_VALUE ? Limit.TREATMENTS.standard() : allowed;
+    if (named.size() > most) {
+      throw wrong(
+          "columns.treatment",
+          "too-many-treatments",
+          "found "
+              + named.size()
+              + " treatments, expected "
+              + most
+              + " at most; put spellings of one treatment together");
+    }
+  }
+
+  private static WrongInputException wrong(String where, String code, String message) {
+    return new WrongInputException(List.of(new Problem(where, code, message)));
+  }
+
+  private Result run() {
+    if (data.studies().isEmpty()) {
+      return told(Optional.empty(), Optional.empty());
+    }
+    Network.Fitted fitted =
+        Network.of(data.studies(), plan.reference().orElse(""), plan.settings());
+    if (fitted instanceof Network.Fitted.Not not) {
+      warnings.add(Result.Warning.of(not.why()));
+      return told(Optional.empty(), Optional.empty());
+    }
+    Network network = ((Network.Fitted.Done) fitted).network();
+    NetworkWarnings.add(plan, data, network, warnings);
+    NetworkReport report = new NetworkReport(plan, data, network);
+    return told(report.fit(), Optional.of(report.result()));
+  }
+
+  private Result told(Optional<Result.Fit> fit, Optional<NetworkResult> network) {
+    return new Result(
+        plan.head().json(), data.data(), new NetworkAnswer(data.rows(), fit, network), warnings);
+  }
+}

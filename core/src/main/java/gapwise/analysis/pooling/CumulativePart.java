@@ -1,0 +1,93 @@
+package gapwise.analysis.pooling;
+
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.ReportedRow;
+import gapwise.budget.Work;
+import gapwise.effect.Interval;
+import gapwise.effect.StudyData;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import gapwise.synthesis.pooling.PooledValue;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** The pooled value as studies are added in the order of a column. */
+public record CumulativePart(String column) {
+
+  /**
+   * Works it out; empty where it cannot be told.
+   *
+   * @param warnings takes what a reader must know
+   * @throws WrongInputException if the data have no such column
+   */
+  public <D extends StudyData> Optional<List<InfluenceResult.Cumulative>> of(
+      Synthesis<D> synthesis, List<Result.Warning> warnings) {
+    if (synthesis.pooler().size() > Refit.MOST_STUDIES) {
+      warnings.add(StudyWarnings.tooMany(synthesis.pooler().size()));
+      return Optional.empty();
+    }
+    List<Studies.Entry<D>> pooled = synthesis.studies().pooled();
+    List<Integer> order = order(synthesis, pooled, warnings);
+    boolean spread = synthesis.plan().model().hasSpread();
+    List<InfluenceResult.Cumulative> steps = new ArrayList<>();
+    for (int n = 1; n <= order.size(); n++) {
+      Work.check();
+      Refit some = new Refit(PooledValue.of(synthesis.pooler().at(order.subList(0, n)), n), spread);
+      steps.add(
+          new InfluenceResult.Cumulative(
+              pooled.get(order.get(n - 1)).label(),
+              some.estimate(),
+              some.standardError(),
+              some.limit(Interval::lower),
+              some.limit(Interval::upper),
+              some.tauSquared()));
+    }
+    return Optional.of(steps);
+  }
+
+  private <D extends StudyData> List<Integer> order(
+      Synthesis<D> synthesis, List<Studies.Entry<D>> pooled, List<Result.Warning> warnings) {
+    if (!synthesis.table().columns().contains(column)) {
+      throw new WrongInputException(
+          List.of(
+              new Problem(
+                  "cumulativeBy",
+                  "unknown-column",
+                  "there is no column '"
+                      + column
+                      + "'; the data have "
+                      + synthesis.table().columns())));
+    }
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < pooled.size(); i++) {
+      if (pooled.get(i).row().text(column).isEmpty()) {
+        warnings.add(
+            Result.Warning.of(
+                "missing-value",
+                pooled.get(i).row().place()
+                    + " has no value in "
+                    + column
+                    + " and is left out of the cumulative order",
+                pooled.get(i).label()));
+      } else {
+        order.add(i);
+      }
+    }
+    order.sort(Comparator.comparing(i -> pooled.get(i).row().text(column), byValue(pooled)));
+    return order;
+  }
+
+  /** By number if every value is one, else by text. */
+  private <D extends StudyData> Comparator<String> byValue(List<Studies.Entry<D>> pooled) {
+    boolean numbers =
+        pooled.stream()
+            .map(entry -> entry.row().text(column))
+            .filter(text -> !text.isEmpty())
+            .allMatch(text -> ReportedRow.parse(text).isPresent());
+    return numbers
+        ? Comparator.comparingDouble(text -> ReportedRow.parse(text).orElseThrow())
+        : Comparator.naturalOrder();
+  }
+}

@@ -1,0 +1,147 @@
+package gapwise.analysis.pooling;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.plan.Filling;
+import gapwise.problem.Problems;
+import gapwise.synthesis.likelihood.ExactLikelihood;
+import gapwise.synthesis.likelihood.LikelihoodLimits;
+import gapwise.synthesis.pooling.PoolingSettings;
+import gapwise.synthesis.pooling.Prediction;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The model {@code exact-likelihood} in a plan: its defaults, what it may ask, which likelihood.
+ */
+public final class ExactModels {
+  private static final Set<String> MEASURES =
+      Set.of("proportion", "incidence-rate", "odds-ratio", "incidence-rate-ratio");
+
+  /** The limits by Student's t; the contract of plans knows normal ones only. */
+  private static final String STUDENT_T = "t-k-minus-1";
+
+  private ExactModels() {}
+
+  /** Whether a plan asks for it. */
+  public static boolean asked(ObjectNode plan) {
+    return plan.path("model").asText().equals(ExactModel.WORD);
+  }
+
+  private static boolean measures(ObjectNode plan, String measure) {
+    return plan.path("measure").asText().equals(measure);
+  }
+
+  /** Whether a measure has an exact likelihood. */
+  public static boolean take(String measure) {
+    return MEASURES.contains(measure);
+  }
+
+  /** Whether {@code likelihood} has a bearing. */
+  public static boolean hasTwoGroups(ObjectNode plan) {
+    return asked(plan) && (measures(plan, "odds-ratio") || measures(plan, "incidence-rate-ratio"));
+  }
+
+  /** Whether {@code armSpread} has a bearing. */
+  public static boolean hasArmSpread(ObjectNode plan) {
+    return hasTwoGroups(plan) && plan.path("likelihood").asText().equals("unconditional");
+  }
+
+  /** Fills in what the plan leaves out. */
+  public static void fill(Filling plan) {
+    if (hasTwoGroups(plan.full())) {
+      plan.text("likelihood", "conditional");
+    }
+    if (hasArmSpread(plan.full())) {
+      plan.text("armSpread", "larger-with-intervention");
+    }
+    plan.whole("quadraturePoints", 25);
+  }
+
+  /** What does not go together. */
+  public static void check(ObjectNode plan, Problems problems) {
+    if (!MEASURES.contains(plan.path("measure").asText())) {
+      problems.add(
+          "model",
+          "model-not-for-measure",
+          "an exact likelihood needs counts whose distribution is known; there is none here for '"
+              + plan.path("measure").asText()
+              + "'");
+    }
+    parts(plan, problems);
+    String scale = plan.path("scale").asText();
+    boolean right =
+        measures(plan, "proportion")
+            ? scale.equals("logit")
+            : !measures(plan, "incidence-rate") || scale.equals("log");
+    if (!right) {
+      problems.add(
+          "scale",
+          "scale-not-for-model",
+          "true values are taken to be normal on the "
+              + (measures(plan, "proportion") ? "logit" : "log")
+              + " scale in an exact likelihood; found '"
+              + scale
+              + "', leave it out");
+    }
+    if (measures(plan, "incidence-rate-ratio")
+        && plan.path("likelihood").asText().equals("unconditional")) {
+      problems.add(
+          "likelihood",
+          "model-not-for-measure",
+          "the unconditional likelihood is for odds ratios; rate ratios have 'conditional', given"
+              + " the events of both groups");
+    }
+  }
+
+  /** Parts that need an effect and a variance of each study, which empty cells may not give. */
+  private static void parts(ObjectNode plan, Problems problems) {
+    for (String field : List.of("moderators", "robustVariance", "smallStudyEffects")) {
+      if (plan.has(field) && plan.get(field).size() + plan.get(field).asText().length() > 0) {
+        problems.add(
+            field,
+            "part-not-for-model",
+            "'"
+                + field
+                + "' needs an effect of each study, which the exact likelihood does without; ask it"
+                + " of 'random-effects'");
+      }
+    }
+  }
+
+  /** Whether the model has an interval of this name. */
+  public static boolean has(String interval) {
+    return interval.equals("normal") || interval.equals(STUDENT_T);
+  }
+
+  /** The model a checked plan asks for. */
+  public static ExactModel of(ObjectNode full, PoolingSettings settings) {
+    ExactLikelihood.Model model =
+        switch (full.get("measure").asText()) {
+          case "proportion" -> ExactLikelihood.Model.PROPORTION;
+          case "incidence-rate" -> ExactLikelihood.Model.RATE;
+          case "incidence-rate-ratio" -> ExactLikelihood.Model.RATE_RATIO;
+          default -> oddsRatio(full);
+        };
+    return new ExactModel(
+        new ExactLikelihood(model, full.get("quadraturePoints").asInt()), limits(full), settings);
+  }
+
+  private static LikelihoodLimits limits(ObjectNode full) {
+    return new LikelihoodLimits(
+        full.get("level").asDouble(),
+        full.get("interval").asText().equals(STUDENT_T),
+        Arrays.stream(Prediction.Reference.values())
+            .filter(one -> one.word().equals(full.path("predictionInterval").asText()))
+            .findFirst());
+  }
+
+  private static ExactLikelihood.Model oddsRatio(ObjectNode full) {
+    if (full.get("likelihood").asText().equals("conditional")) {
+      return ExactLikelihood.Model.ODDS_RATIO_CONDITIONAL;
+    }
+    return full.get("armSpread").asText().equals("equal")
+        ? ExactLikelihood.Model.ODDS_RATIO_HALF
+        : ExactLikelihood.Model.ODDS_RATIO_ZERO_ONE;
+  }
+}

@@ -1,0 +1,116 @@
+package gapwise.analysis.pooling;
+
+import gapwise.analysis.result.Result;
+import gapwise.effect.ArmCounts;
+import gapwise.effect.BackTransform;
+import gapwise.effect.StudyData;
+import gapwise.problem.Problem;
+import gapwise.synthesis.likelihood.ExactLikelihood;
+import gapwise.synthesis.likelihood.LikelihoodLimits;
+import gapwise.synthesis.likelihood.MeanOverStudies;
+import gapwise.synthesis.pooling.Pooled;
+import gapwise.synthesis.pooling.PooledMean;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the exact likelihood adds to a summary: the mean over studies beside the median, the limit
+ * when there is no highest point, and, beside a double arcsine, its own answer for the same counts.
+ */
+final class ExactShown {
+  private static final int USUAL_POINTS = 25;
+
+  private final PoolingPlan plan;
+
+  ExactShown(PoolingPlan plan) {
+    this.plan = plan;
+  }
+
+  /**
+   * A summary with what belongs to it.
+   *
+   * @param data what the pooled studies report
+   */
+  Optional<Result.Summary> with(
+      Optional<Result.Summary> summary, Pooled pooled, List<? extends StudyData> data) {
+    OptionalDouble average = average(pooled);
+    Optional<Result.Estimate> exact = summary.isPresent() ? besideArcsine(data) : Optional.empty();
+    return average.isEmpty() && exact.isEmpty()
+        ? summary
+        : summary.map(one -> with(one, average, exact));
+  }
+
+  private static Result.Summary with(
+      Result.Summary summary, OptionalDouble average, Optional<Result.Estimate> exact) {
+    Result.Shown shown = summary.shown();
+    return new Result.Summary(
+        summary.estimate(),
+        summary.standardError(),
+        summary.lower(),
+        summary.upper(),
+        summary.statistic(),
+        summary.degreesOfFreedom(),
+        summary.pValue(),
+        summary.predictionLower(),
+        summary.predictionUpper(),
+        summary.associationTest(),
+        new Result.Shown(
+            shown.estimate(),
+            shown.lower(),
+            shown.upper(),
+            shown.predictionLower(),
+            shown.predictionUpper(),
+            shown.n(),
+            shown.also(),
+            average,
+            exact));
+  }
+
+  /** Of single groups only: a mean of ratios would hang on which group comes first. */
+  private OptionalDouble average(Pooled pooled) {
+    OptionalDouble tauSquared = pooled.heterogeneity().tauSquared();
+    if (!ofSingleGroups() || pooled.mean().isEmpty() || tauSquared.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double mean = pooled.mean().get().estimate();
+    double tau = Math.sqrt(tauSquared.getAsDouble());
+    return OptionalDouble.of(
+        plan.measure().equals("proportion")
+            ? MeanOverStudies.proportion(mean, tau)
+            : MeanOverStudies.rate(mean, tau));
+  }
+
+  private boolean ofSingleGroups() {
+    return plan.model() instanceof ExactModel
+        && (plan.measure().equals("proportion") || plan.measure().equals("incidence-rate"));
+  }
+
+  /** Where the pooled value goes when the likelihood has no highest point. */
+  OptionalDouble limit(Pooled pooled) {
+    if (!ofSingleGroups() || pooled.mean().isPresent()) {
+      return OptionalDouble.empty();
+    }
+    List<String> codes = pooled.warnings().stream().map(Problem::code).toList();
+    if (codes.contains("no-events")) {
+      return OptionalDouble.of(0);
+    }
+    return codes.contains("all-events") ? OptionalDouble.of(1) : OptionalDouble.empty();
+  }
+
+  private Optional<Result.Estimate> besideArcsine(List<? extends StudyData> data) {
+    if (!plan.scale().equals("double-arcsine")
+        || !data.stream().allMatch(ArmCounts.class::isInstance)) {
+      return Optional.empty();
+    }
+    ExactLikelihood exact = new ExactLikelihood(ExactLikelihood.Model.PROPORTION, USUAL_POINTS);
+    BackTransform back = BackTransform.of(logit -> 1 / (1 + Math.exp(-logit)));
+    Optional<PooledMean> mean = exact.pool(data, LikelihoodLimits.normal(plan.level())).mean();
+    return mean.map(
+        one ->
+            new Result.Estimate(
+                back.apply(one.estimate()),
+                back.apply(one.interval().lower()),
+                back.apply(one.interval().upper())));
+  }
+}

@@ -1,0 +1,50 @@
+package gapwise.analysis.pooling;
+
+import gapwise.analysis.result.Result;
+import gapwise.effect.BackTransform;
+import gapwise.effect.StudyData;
+import gapwise.synthesis.pooling.Heterogeneity;
+import gapwise.synthesis.pooling.Pooled;
+import java.util.List;
+import java.util.Optional;
+
+/** The rows with their weights, the pooled value and how far results differ. */
+public final class PooledPart {
+  private PooledPart() {}
+
+  /**
+   * Works it out.
+   *
+   * @param warnings takes what a reader must know
+   */
+  public static <D extends StudyData> PooledResult of(
+      Synthesis<D> synthesis, List<Result.Warning> warnings) {
+    Studies<D> studies = synthesis.studies();
+    Pooled pooled = synthesis.pooler().all();
+    if (synthesis.pooler().size() == 0) {
+      warnings.add(StudyWarnings.nothingLeft(studies));
+    } else {
+      pooled.warnings().forEach(one -> warnings.add(Result.Warning.of(one)));
+    }
+    BackTransform back = synthesis.measure().shown(studies.pooledData());
+    if (back.n().isPresent() && pooled.mean().isPresent()) {
+      warnings.add(
+          Result.Warning.of(
+              "back-transform-depends-on-n",
+              "the way back from the double arcsine needs one number of patients, here "
+                  + back.n().getAsDouble()
+                  + "; another number gives another proportion, and where totals differ much it can"
+                  + " mislead (Schwarzer et al., Res Synth Methods 2019;10:476): read"
+                  + " shown.exactLikelihood beside it"));
+    }
+    ExactShown exact = new ExactShown(synthesis.plan());
+    return new PooledResult(
+        StudyTable.rows(studies, synthesis.measure(), pooled.weights(), synthesis.plan().level()),
+        exact.with(Summaries.summary(pooled, back), pooled, studies.pooledData()),
+        exact.limit(pooled),
+        pooled.heterogeneity().equals(Heterogeneity.UNKNOWN)
+            ? Optional.empty()
+            : Optional.of(Summaries.heterogeneity(pooled.heterogeneity())),
+        Summaries.fit(pooled));
+  }
+}

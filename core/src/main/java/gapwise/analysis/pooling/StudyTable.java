@@ -1,0 +1,140 @@
+package gapwise.analysis.pooling;
+
+import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.DataTable;
+import gapwise.budget.Work;
+import gapwise.effect.BackTransform;
+import gapwise.effect.Measure;
+import gapwise.effect.StudyData;
+import gapwise.effect.StudyEffect;
+import gapwise.numeric.ReferenceDistribution;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+
+/** The part of a result that lists the rows. */
+public final class StudyTable {
+  private StudyTable() {}
+
+  /** What went in, all rows together. */
+  public static <D extends StudyData> Result.Data data(Studies<D> studies, DataTable table) {
+    Set<String> labels = new LinkedHashSet<>();
+    int arms = 0;
+    for (Studies.Entry<D> entry : studies.all()) {
+      labels.add(entry.label());
+      arms += entry.data().map(StudyData::arms).orElse(0);
+    }
+    return new Result.Data(
+        labels.size(),
+        arms,
+        total(studies, StudyData::participants),
+        total(studies, StudyData::allEvents),
+        table.sha256());
+  }
+
+  private static <D extends StudyData> OptionalDouble total(
+      Studies<D> studies, Function<StudyData, OptionalDouble> part) {
+    List<OptionalDouble> parts =
+        studies.all().stream().flatMap(entry -> entry.data().stream()).map(part).toList();
+    boolean some = parts.stream().anyMatch(OptionalDouble::isPresent);
+    return some
+        ? OptionalDouble.of(parts.stream().mapToDouble(one -> one.orElse(0)).sum())
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * One entry a row.
+   *
+   * @param weights shares of the pooled rows; empty if nothing was pooled
+   */
+  public static <D extends StudyData> List<Result.Study> rows(
+      Studies<D> studies, Measure<D> measure, List<Double> weights, double level) {
+    return rows(
+        studies,
+        measure,
+        pooled ->
+            weights.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(weights.get(pooled)),
+        level);
+  }
+
+  /**
+   * One entry a row.
+   *
+   * @param weights the share of the study at a place among those that can be pooled; empty if it
+   *     has none
+   */
+  public static <D extends StudyData> List<Result.Study> rows(
+      Studies<D> studies, Measure<D> measure, IntFunction<OptionalDouble> weights, double level) {
+    List<Result.Study> rows = new ArrayList<>();
+    int pooled = 0;
+    for (Studies.Entry<D> entry : studies.all()) {
+      Work.check();
+      OptionalDouble weight = OptionalDouble.empty();
+      if (entry.pooled()) {
+        OptionalDouble share = weights.apply(pooled);
+        weight = share.isEmpty() ? share : OptionalDouble.of(100 * share.getAsDouble());
+        pooled++;
+      }
+      rows.add(row(entry, measure, weight, level));
+    }
+    return rows;
+  }
+
+  private static <D extends StudyData> Result.Study row(
+      Studies.Entry<D> entry, Measure<D> measure, OptionalDouble weight, double level) {
+    OptionalDouble none = OptionalDouble.empty();
+    OptionalDouble effect = entry.effect().map(StudyEffect::estimate).orElse(none);
+    OptionalDouble variance = entry.effect().map(StudyEffect::variance).orElse(none);
+    OptionalDouble error = none;
+    OptionalDouble lower = none;
+    OptionalDouble upper = none;
+    if (effect.isPresent() && variance.isPresent()) {
+      double e = Math.sqrt(variance.getAsDouble());
+      double half = ReferenceDistribution.normal().multiplier(level) * e;
+      error = OptionalDouble.of(e);
+      lower = OptionalDouble.of(effect.getAsDouble() - half);
+      upper = OptionalDouble.of(effect.getAsDouble() + half);
+    }
+    Optional<StudyEffect.Standardised> details = entry.effect().flatMap(StudyEffect::standardised);
+    return new Result.Study(
+        entry.label(),
+        effect,
+        variance,
+        error,
+        lower,
+        upper,
+        weight,
+        shown(entry, measure, effect, lower, upper, level),
+        details.map(StudyEffect.Standardised::uncorrected).orElse(none),
+        details.map(d -> OptionalDouble.of(d.factor())).orElse(none));
+  }
+
+  private static <D extends StudyData> Optional<Result.Estimate> shown(
+      Studies.Entry<D> entry,
+      Measure<D> measure,
+      OptionalDouble effect,
+      OptionalDouble lower,
+      OptionalDouble upper,
+      double level) {
+    Optional<Result.Estimate> exact =
+        entry
+            .data()
+            .flatMap(data -> measure.shownStudy(data, level))
+            .map(
+                s -> new Result.Estimate(s.estimate(), s.interval().lower(), s.interval().upper()));
+    if (exact.isPresent() || lower.isEmpty()) {
+      return exact;
+    }
+    BackTransform back = measure.shown(List.of(entry.data().orElseThrow()));
+    return Optional.of(
+        new Result.Estimate(
+            back.apply(effect.getAsDouble()),
+            back.apply(lower.getAsDouble()),
+            back.apply(upper.getAsDouble())));
+  }
+}

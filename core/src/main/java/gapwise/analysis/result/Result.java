@@ -1,0 +1,144 @@
+package gapwise.analysis.result;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.problem.Problem;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What a plan gave, as docs/plan.md tells it: the plan, what went in, the part its task makes, and
+ * what a reader must know. What has no value is empty and is left out of the JSON. Numbers are on
+ * the analysis scale; {@code shown} holds what people read.
+ *
+ * @param plan with every default filled in
+ * @param part what the task of the plan makes
+ */
+public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> warnings) {
+  public Result {
+    plan = plan.deepCopy();
+    warnings = List.copyOf(warnings);
+  }
+
+  @Override
+  public ObjectNode plan() {
+    return plan.deepCopy();
+  }
+
+  /** The part, if it is of this kind: another task makes another. */
+  public <P extends TaskResult> Optional<P> part(Class<P> kind) {
+    return kind.isInstance(part) ? Optional.of(kind.cast(part)) : Optional.empty();
+  }
+
+  /**
+   * What went in.
+   *
+   * @param studies rows of different studies
+   * @param arms groups of patients in all rows
+   * @param sha256 of the data
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Data(
+      int studies, int arms, OptionalDouble participants, OptionalDouble events, String sha256) {}
+
+  /** One data row; without weight if it was left out. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Study(
+      String label,
+      OptionalDouble effect,
+      OptionalDouble variance,
+      OptionalDouble standardError,
+      OptionalDouble lower,
+      OptionalDouble upper,
+      OptionalDouble weightPercent,
+      Optional<Estimate> shown,
+      OptionalDouble uncorrected,
+      OptionalDouble smallSampleFactor) {}
+
+  /** A value with limits, as people read it. */
+  public record Estimate(double estimate, double lower, double upper) {}
+
+  /** A pooled value. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Summary(
+      double estimate,
+      double standardError,
+      double lower,
+      double upper,
+      OptionalDouble statistic,
+      OptionalInt degreesOfFreedom,
+      OptionalDouble pValue,
+      OptionalDouble predictionLower,
+      OptionalDouble predictionUpper,
+      Optional<Association> associationTest,
+      Shown shown) {}
+
+  /** A test of association, for the Mantel-Haenszel odds ratio. */
+  public record Association(double chiSquared, int degreesOfFreedom, double pValue) {}
+
+  /**
+   * A pooled value as people read it.
+   *
+   * @param n for the double arcsine, as {@code also}
+   * @param average mean over studies beside the median in {@code estimate}, for exact likelihood
+   * @param exactLikelihood by the binomial-normal likelihood, beside a double arcsine
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Shown(
+      double estimate,
+      double lower,
+      double upper,
+      OptionalDouble predictionLower,
+      OptionalDouble predictionUpper,
+      OptionalDouble n,
+      Optional<List<WithN>> also,
+      OptionalDouble average,
+      Optional<Estimate> exactLikelihood) {}
+
+  /** A pooled value carried back with another number of patients. */
+  public record WithN(double n, double estimate, double lower, double upper) {}
+
+  /** How far results differ beyond chance. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Heterogeneity(
+      OptionalDouble q,
+      OptionalInt degreesOfFreedom,
+      OptionalDouble pValue,
+      OptionalDouble tauSquared,
+      OptionalDouble tau,
+      OptionalDouble tauSquaredLower,
+      OptionalDouble tauSquaredUpper,
+      OptionalDouble iSquaredPercent,
+      OptionalDouble iSquaredPercentFromQ,
+      OptionalDouble hSquared,
+      OptionalDouble hSquaredFromQ) {}
+
+  /** The top of a likelihood. */
+  public record Fit(double logLikelihood, boolean restricted, boolean converged) {}
+
+  /**
+   * What a reader must know.
+   *
+   * @param code kebab-case word that stays stable
+   * @param study whose row it is about, if one
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Warning(String code, String message, Optional<String> study) {
+    /** A warning about the whole. */
+    public static Warning of(String code, String message) {
+      return new Warning(code, message, Optional.empty());
+    }
+
+    /** What a room of the number wing found, as a warning about the whole. */
+    public static Warning of(Problem problem) {
+      return of(problem.code(), problem.message());
+    }
+
+    /** A warning about one study. */
+    public static Warning of(String code, String message, String study) {
+      return new Warning(code, message, Optional.of(study));
+    }
+  }
+}

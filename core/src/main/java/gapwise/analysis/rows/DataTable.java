@@ -1,0 +1,66 @@
+package gapwise.analysis.rows;
+
+import gapwise.analysis.result.Result;
+import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The rows a plan is run on.
+ *
+ * @param columns names in their order
+ * @param rows at least one, unless the plan needs none
+ * @param warnings from making the rows
+ * @param sha256 hash of the data, in hexadecimal
+ * @param beside a second table that the plan names, such as numbers at risk
+ */
+public record DataTable(
+    Set<String> columns,
+    List<Row> rows,
+    List<Result.Warning> warnings,
+    String sha256,
+    Optional<DataTable> beside) {
+  public DataTable {
+    columns = Collections.unmodifiableSet(new LinkedHashSet<>(columns));
+    rows = List.copyOf(rows);
+    warnings = List.copyOf(warnings);
+  }
+
+  /** One table alone. */
+  DataTable(Set<String> columns, List<Row> rows, List<Result.Warning> warnings, String sha256) {
+    this(columns, rows, warnings, sha256, Optional.empty());
+  }
+
+  /** The same with a second table; the hash is of both hashes. */
+  DataTable with(DataTable other) {
+    String both = Hash.sha256((sha256 + other.sha256).getBytes(StandardCharsets.US_ASCII));
+    return new DataTable(columns, rows, warnings, both, Optional.of(other));
+  }
+
+  /**
+   * One row.
+   *
+   * @param number from 1
+   * @param cells text by column, without blank ones
+   */
+  public record Row(int number, Map<String, String> cells) {
+    public Row {
+      cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
+    }
+
+    /** The text in a column; empty text if it is blank. */
+    public String text(String column) {
+      return cells.getOrDefault(column, "");
+    }
+
+    /** Where it is, for people. */
+    public String place() {
+      return "row " + number;
+    }
+  }
+}

@@ -1,0 +1,34 @@
+package gapwise.analysis.rows;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.result.Result;
+import java.util.List;
+import java.util.Map;
+
+/** Turns a plan's selection from the curated store into rows. Implemented outside this room. */
+@FunctionalInterface
+public interface EvidenceRows {
+  /**
+   * Selects.
+   *
+   * @param evidence the plan's {@code source.evidence}, already checked against the schema
+   * @param measure the plan's measure, which says what roles the rows need
+   * @throws gapwise.problem.WrongInputException if the selection names what does not exist
+   */
+  Selected rows(JsonNode evidence, String measure);
+
+  /**
+   * The rows selected.
+   *
+   * @param rows by role name ({@code study}, {@code events}, {@code intervention.total}, ...), and
+   *     {@code method}; a value left out is missing
+   * @param warnings what was left out of the selection and why
+   * @param sha256 hash of the records read, in hexadecimal
+   */
+  record Selected(List<Map<String, String>> rows, List<Result.Warning> warnings, String sha256) {
+    public Selected {
+      rows = rows.stream().map(Map::copyOf).toList();
+      warnings = List.copyOf(warnings);
+    }
+  }
+}

@@ -1,0 +1,87 @@
+package gapwise.analysis.rows;
+
+import gapwise.analysis.result.Result;
+import gapwise.budget.Work;
+import gapwise.effect.Reported;
+import gapwise.problem.Problems;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** A row read by role, collecting what is wrong with it and what it lacks. */
+public final class ReportedRow implements Reported {
+  /** Plain decimal notation only: Java's own reader also takes "NaN", "0x1p3" and "1d". */
+  private static final Pattern NUMBER =
+      Pattern.compile("[+-]?(\\d++\\.?\\d*+|\\.\\d++)([eE][+-]?\\d{1,4})?");
+
+  private final Columns columns;
+  private final DataTable.Row row;
+  private final Problems problems;
+  private final List<String> missing = new ArrayList<>();
+  private boolean wrong;
+
+  public ReportedRow(Columns columns, DataTable.Row row, Problems problems) {
+    Work.check();
+    this.columns = columns;
+    this.row = row;
+    this.problems = problems;
+  }
+
+  @Override
+  public OptionalDouble number(String role) {
+    String text = columns.has(role) ? row.text(columns.byRole().get(role)) : "";
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    OptionalDouble number = parse(text);
+    if (number.isEmpty()) {
+      wrong(
+          role,
+          "not-a-number",
+          "found '"
+              + text
+              + "', expected a number with a point before the fraction, or nothing if it is not"
+              + " reported");
+    }
+    return number;
+  }
+
+  /** A finite number in plain decimal notation; empty if the text is none. */
+  public static OptionalDouble parse(String text) {
+    if (!NUMBER.matcher(text).matches()) {
+      return OptionalDouble.empty();
+    }
+    double value = Double.parseDouble(text);
+    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+  }
+
+  @Override
+  public void wrong(String role, String code, String message) {
+    wrong = true;
+    problems.add(
+        row.place() + ", column " + columns.byRole().getOrDefault(role, role), code, message);
+  }
+
+  @Override
+  public void missing(String role) {
+    if (!wrong) {
+      missing.add(columns.byRole().getOrDefault(role, role));
+    }
+  }
+
+  /** What the row lacks, as a warning; empty if it is whole or wrong. */
+  public Optional<Result.Warning> lacking() {
+    return missing.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Result.Warning.of(
+                "missing-value",
+                row.place()
+                    + " has no value in "
+                    + String.join(", ", missing)
+                    + ", so it cannot enter",
+                columns.label(row)));
+  }
+}

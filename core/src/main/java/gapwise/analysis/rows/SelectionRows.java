@@ -1,0 +1,146 @@
+package gapwise.analysis.rows;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.result.Result;
+import gapwise.evidence.Answer;
+import gapwise.evidence.Baseline;
+import gapwise.evidence.EventCount;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.ReportedValue;
+import gapwise.problem.Problem;
+import gapwise.problem.Problems;
+import gapwise.problem.WrongInputException;
+import gapwise.selection.LeftOut;
+import gapwise.selection.Question;
+import gapwise.selection.QuestionJson;
+import gapwise.selection.SelectedRow;
+import gapwise.selection.Selection;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+
+/**
+ * Rows of a plan out of the curated evidence base: the bridge between the record wing and the
+ * number wing. A row of the plan stands for a row of the selection, in the same order.
+ */
+public final class SelectionRows implements EvidenceRows {
+  private final Function<Question, Selection> selections;
+
+  /**
+   * @param selections answers a question with its rows
+   */
+  public SelectionRows(Function<Question, Selection> selections) {
+    this.selections = selections;
+  }
+
+  @Override
+  public Selected rows(JsonNode evidence, String measure) {
+    Problems problems = new Problems();
+    Optional<Question> question = QuestionJson.read(evidence, problems);
+    if (question.isEmpty()) {
+      throw new WrongInputException(problems.list());
+    }
+    return of(selections.apply(question.get()), measure);
+  }
+
+  /**
+   * The rows of a selection that was made already.
+   *
+   * @param measure of one group: {@code proportion} or {@code mean}
+   * @throws WrongInputException when the measure cannot be had from arms, or no row was selected
+   */
+  static Selected of(Selection selection, String measure) {
+    require(selection, measure);
+    List<Map<String, String>> rows = new ArrayList<>();
+    List<Result.Warning> warnings = new ArrayList<>();
+    for (SelectedRow row : selection.rows()) {
+      Map<String, String> cells = new TreeMap<>();
+      cells.put("study", row.label());
+      cells.put("method", row.arm().method().principal().code());
+      row.study().citation().year().ifPresent(year -> cells.put("year", "" + year));
+      row.defect()
+          .map(defect -> defect.length().centreCentimetres())
+          .ifPresent(length -> QuantityCells.put(cells, "defectLengthCentimetres", length));
+      infectedShare(row).ifPresent(share -> cells.put("infectedShare", "" + share));
+      fill(row, selection.question(), cells, warnings);
+      rows.add(cells);
+    }
+    selection.leftOut().forEach(left -> warnings.add(warning(left)));
+    selection.notes().forEach(note -> warnings.add(Result.Warning.of(note.code(), note.message())));
+    return new Selected(rows, warnings, selection.dataSha256());
+  }
+
+  /** Infected at the start, 0 to 1; empty where a paper does not say how many of how many. */
+  private static Optional<Double> infectedShare(SelectedRow row) {
+    Baseline baseline = row.arm().baseline();
+    Optional<Double> counted = baseline.infected().flatMap(EventCount::share);
+    if (counted.isPresent()) {
+      return counted;
+    }
+    Optional<Answer> answer = baseline.infectedAnswer();
+    if (answer.equals(Optional.of(Answer.YES))) {
+      return Optional.of(1.0);
+    }
+    return answer.equals(Optional.of(Answer.NO)) ? Optional.of(0.0) : Optional.empty();
+  }
+
+  private static void require(Selection selection, String measure) {
+    String fitting = measure(selection.question().outcome());
+    if (!measure.equals(fitting)) {
+      throw wrong(
+          "measure",
+          "measure-not-for-outcome",
+          "found "
+              + measure
+              + "; arms of the evidence base give a "
+              + fitting
+              + " for '"
+              + selection.question().outcome().label()
+              + "'");
+    }
+    if (selection.rows().isEmpty()) {
+      throw wrong(
+          "source.evidence",
+          "nothing-selected",
+          "no arm answers the question"
+              + (selection.leftOut().isEmpty()
+                  ? "; widen the filters"
+                  : "; "
+                      + selection.leftOut().size()
+                      + " reports were left out, the first because: "
+                      + selection.leftOut().get(0).message()));
+    }
+  }
+
+  /** The measure that arms give for an outcome. */
+  public static String measure(Outcome outcome) {
+    return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES ? "proportion" : "mean";
+  }
+
+  private static WrongInputException wrong(String where, String code, String message) {
+    return new WrongInputException(List.of(new Problem(where, code, message)));
+  }
+
+  private static void fill(
+      SelectedRow row,
+      Question question,
+      Map<String, String> cells,
+      List<Result.Warning> warnings) {
+    if (row.value() instanceof ReportedValue.Events events) {
+      events.count().events().ifPresent(count -> cells.put("events", "" + count));
+      events.count().total().ifPresent(count -> cells.put("total", "" + count));
+    } else if (row.value() instanceof ReportedValue.Categories categories) {
+      cells.put("events", "" + categories.good());
+      cells.put("total", "" + categories.sum());
+    } else if (row.value() instanceof ReportedValue.Quantity quantity) {
+      new QuantityCells(row, question.outcome(), quantity.summary()).fill(cells, warnings);
+    }
+  }
+
+  private static Result.Warning warning(LeftOut left) {
+    return Result.Warning.of(left.code(), left.label() + ": " + left.message(), left.label());
+  }
+}

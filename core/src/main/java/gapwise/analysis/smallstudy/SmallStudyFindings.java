@@ -1,0 +1,112 @@
+package gapwise.analysis.smallstudy;
+
+import gapwise.analysis.result.Result;
+import gapwise.synthesis.smallstudy.Finding;
+import gapwise.synthesis.smallstudy.SmallStudyTest;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Takes what tests found into the form of a result, and gathers why others were refused. */
+final class SmallStudyFindings {
+  private final Map<String, SmallStudyEffectsResult.Line> lines = new LinkedHashMap<>();
+  private Optional<SmallStudyEffectsResult.RandomLine> eggerRandom = Optional.empty();
+  private Optional<SmallStudyEffectsResult.Ranks> begg = Optional.empty();
+  private final List<SmallStudyEffectsResult.Filled> filled = new ArrayList<>();
+  private final List<Result.Warning> unsettled = new ArrayList<>();
+  private final Map<Result.Warning, Set<String>> refused = new LinkedHashMap<>();
+
+  /** Adds one. */
+  void put(SmallStudyTest test, Finding finding) {
+    if (finding instanceof Finding.Line line) {
+      lines.put(
+          test.name(),
+          new SmallStudyEffectsResult.Line(
+              line.intercept(),
+              line.slope(),
+              line.standardError(),
+              line.statistic(),
+              line.degreesOfFreedom(),
+              line.pValue(),
+              line.sentence()));
+    } else if (finding instanceof Finding.RandomLine line) {
+      eggerRandom =
+          Optional.of(
+              new SmallStudyEffectsResult.RandomLine(
+                  line.slope(),
+                  line.standardError(),
+                  line.statistic(),
+                  line.pValue(),
+                  line.limit(),
+                  line.tauSquared(),
+                  line.sentence()));
+    } else if (finding instanceof Finding.Ranks ranks) {
+      begg =
+          Optional.of(
+              new SmallStudyEffectsResult.Ranks(
+                  ranks.score(),
+                  ranks.kendallTau(),
+                  ranks.statistic(),
+                  ranks.pValue(),
+                  ranks.continuityStatistic(),
+                  ranks.exactPValue(),
+                  ranks.sentence()));
+    } else if (finding instanceof Finding.Filled one) {
+      put(one);
+    } else if (finding instanceof Finding.Refused no) {
+      refused
+          .computeIfAbsent(
+              Result.Warning.of(no.why().code(), no.why().message()), why -> new LinkedHashSet<>())
+          .add(test.name());
+    }
+  }
+
+  private void put(Finding.Filled one) {
+    filled.add(
+        new SmallStudyEffectsResult.Filled(
+            one.settings().random() ? "random-effects" : "common-effect",
+            one.settings().estimator().name(),
+            one.settings().side().word(),
+            one.filled().size(),
+            one.mean().estimate(),
+            one.mean().standardError(),
+            one.mean().interval().lower(),
+            one.mean().interval().upper(),
+            one.tauSquared(),
+            one.sentence()));
+    if (!one.settled()) {
+      unsettled.add(
+          Result.Warning.of(
+              "did-not-converge",
+              "the number of studies that trim and fill imagines on the "
+                  + one.settings().side().word()
+                  + " did not settle; what stands there is one step of it"));
+    }
+  }
+
+  /** Why tests were refused, those with one reason together; then what did not settle. */
+  List<Result.Warning> refusals() {
+    List<Result.Warning> warnings = new ArrayList<>();
+    refused.forEach(
+        (why, tests) ->
+            warnings.add(
+                Result.Warning.of(
+                    why.code(), String.join(", ", tests) + " left out: " + why.message())));
+    warnings.addAll(unsettled);
+    return warnings;
+  }
+
+  SmallStudyEffectsResult result() {
+    return new SmallStudyEffectsResult(
+        Optional.ofNullable(lines.get("egger")),
+        eggerRandom,
+        begg,
+        Optional.ofNullable(lines.get("peters")),
+        Optional.ofNullable(lines.get("harbord")),
+        filled);
+  }
+}

@@ -1,0 +1,76 @@
+package gapwise.analysis.smallstudy;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.pooling.Synthesis;
+import gapwise.analysis.result.Result;
+import gapwise.effect.StudyData;
+import gapwise.synthesis.smallstudy.Cautions;
+import gapwise.synthesis.smallstudy.Finding;
+import gapwise.synthesis.smallstudy.SmallStudyData;
+import gapwise.synthesis.smallstudy.SmallStudyTest;
+import gapwise.synthesis.smallstudy.SmallStudyTests;
+import gapwise.synthesis.smallstudy.TrimAndFill;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Tests for small-study effects, and trim and fill.
+ *
+ * @param tests each once, in the order asked; none if none is asked for
+ */
+public record SmallStudyPart(List<SmallStudyTest> tests) {
+  public SmallStudyPart {
+    tests = List.copyOf(tests);
+  }
+
+  /** What a checked plan asks. */
+  public static SmallStudyPart of(ObjectNode full) {
+    Set<SmallStudyTest> tests = new LinkedHashSet<>();
+    for (JsonNode one : full.path("smallStudyEffects")) {
+      tests.add(
+          one.isTextual()
+              ? SmallStudyTests.named(one.asText()).orElseThrow()
+              : trimAndFill(one.get("trim-and-fill")));
+    }
+    return new SmallStudyPart(List.copyOf(tests));
+  }
+
+  private static TrimAndFill trimAndFill(JsonNode settings) {
+    return new TrimAndFill(
+        TrimAndFill.Estimator.valueOf(settings.get("estimator").asText()),
+        settings.get("side").asText().equals("left")
+            ? TrimAndFill.Side.LEFT
+            : TrimAndFill.Side.RIGHT,
+        settings.get("model").asText().equals("random-effects"));
+  }
+
+  /**
+   * Makes the tests; empty where none is asked for or all are refused.
+   *
+   * @param warnings takes what a reader must know
+   */
+  public <D extends StudyData> Optional<SmallStudyEffectsResult> of(
+      Synthesis<D> synthesis, List<Result.Warning> warnings) {
+    if (tests.isEmpty()) {
+      return Optional.empty();
+    }
+    SmallStudyData data = SmallStudyRows.of(synthesis, warnings);
+    SmallStudyFindings findings = new SmallStudyFindings();
+    List<SmallStudyTest> made = new ArrayList<>();
+    for (SmallStudyTest test : tests) {
+      Finding finding = test.find(data);
+      findings.put(test, finding);
+      if (!(finding instanceof Finding.Refused)) {
+        made.add(test);
+      }
+    }
+    warnings.addAll(findings.refusals());
+    Cautions.of(data, made).forEach(one -> warnings.add(Result.Warning.of(one)));
+    SmallStudyEffectsResult result = findings.result();
+    return result.isEmpty() ? Optional.empty() : Optional.of(result);
+  }
+}

@@ -1,0 +1,36 @@
+package gapwise.analysis.trial;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.result.TaskResult;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+
+/**
+ * What a trial of two equal arms needs. Part of a {@link Result}.
+ *
+ * @param patientsPerArm rounded up
+ * @param patients of both arms
+ * @param exactPatientsPerArm before rounding up
+ * @param patientsPerArmWithContinuityCorrection for proportions, if an exact test will read them
+ * @param difference intervention less comparator, of logarithms on the log scale
+ * @param standardDeviation within arms, for means
+ * @param groupsWithSpread how many groups gave it; left out if the plan itself did
+ */
+@JsonInclude(JsonInclude.Include.NON_ABSENT)
+public record TrialResult(
+    long patientsPerArm,
+    long patients,
+    double exactPatientsPerArm,
+    OptionalLong patientsPerArmWithContinuityCorrection,
+    double difference,
+    OptionalDouble standardDeviation,
+    OptionalInt groupsWithSpread)
+    implements TaskResult {
+  @Override
+  public Optional<String> field() {
+    return Optional.of("trial");
+  }
+}
