@@ -64,7 +64,8 @@ class PatientsWithSummariesTest {
 
   @Test
   void eventsAgreeWithAGeneralMixedModelLibrary() throws URISyntaxException {
-    // lme4 1.1-31, glmer with 25 points: core/src/test/reference/patients_with_summaries.R. It takes
+    // lme4 1.1-31, glmer with 25 points: core/src/test/reference/patients_with_summaries.R. It
+    // takes
     // second derivatives by differences, so its standard errors hold to some 1e-6; its
     // coefficients differ by 3e-7 between builds of its libraries.
     JsonNode patients = onFiles("");

@@ -66,7 +66,7 @@ class BracketedRootTest {
   @Test
   void aSumKeepsSmallTermsBesideALargeOne() {
     double[] terms = {1e16, 1, 1, 1, 1, -1e16};
-    assertEquals(4, CompensatedSum.over(terms.length, i -> terms[i]));
+    assertEquals(4, TermSum.of(terms.length, i -> terms[i]));
   }
 
   @Test
