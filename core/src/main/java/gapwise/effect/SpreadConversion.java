@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 /**
  * The standard deviation of patients from what papers print beside a mean instead: its standard
  * error, or its 95 % interval. Cochrane Handbook for Systematic Reviews of Interventions, section
- * 6.5.2 (from memory).
+ * 6.5.2; both follow from the standard error of a mean being the deviation over the root of n.
  */
 public final class SpreadConversion {
   private SpreadConversion() {}

@@ -9,8 +9,9 @@ import java.util.Optional;
  * Means over one standard deviation pooled from all arms of the study, with the small-sample factor
  * of its N - arms degrees of freedom. The covariance of g_i and g_j against the first arm is 1/n_1
  * + g_i g_j/(2N), the variance 1/n_i more (Gleser and Olkin, in The Handbook of Research Synthesis,
- * 1994, chapter 22; from memory). The difference of two such effects then has the same form, and
- * with two arms it is {@link StandardisedMeanDifference}.
+ * 1994, chapter 22; core/src/test/reference/standardised_arms.py derives the form from exact
+ * moments and shows how near it comes). The difference of two such effects then has the same form,
+ * and with two arms it is {@link StandardisedMeanDifference}.
  *
  * @param exact whether the factor is exact
  * @param factorSquared whether the covariance is that of the uncorrected difference times the

@@ -11,8 +11,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 /**
  * Limits as Newcombe prints them, Stat Med 1998;17:857, table I: four decimals, so half of the last
- * digit is the tolerance. Values were written down from memory of the table and agree with a second
- * computation.
+ * digit is the tolerance. Derived from the definition of each method by
+ * core/src/test/reference/proportion_intervals.py.
  */
 class ProportionIntervalTest {
   private static final double HALF_A_DIGIT = 5.001e-5;

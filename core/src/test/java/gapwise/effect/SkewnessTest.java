@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /**
  * The test of Shi and colleagues (2023) promises an error of the first kind of 5 % for normal
  * values. Simulated here with a fixed seed at sizes n = 4 q + 1, where quartiles are single values,
- * which is where the paper's critical values were made for.
+ * which is where the paper's critical values were made for. Exact shares and critical values:
+ * core/src/test/reference/skewness_critical_values.py.
  */
 class SkewnessTest {
   private static final int SAMPLES = 8000;

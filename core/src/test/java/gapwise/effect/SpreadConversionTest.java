@@ -9,8 +9,9 @@ import org.junit.jupiter.api.Test;
 class SpreadConversionTest {
 
   /**
-   * Worked example of the Cochrane Handbook, section 6.5.2 (from memory): 25 patients, interval
-   * 30.0 to 34.2, standard deviation 5.09 to the two printed digits.
+   * Worked example of the Cochrane Handbook, section 6.5.2: 25 patients, interval 30.0 to 34.2,
+   * standard deviation 5.09 to the two printed digits; derived by
+   * core/src/test/reference/constants.py.
    */
   @Test
   void theIntervalOfAMeanGivesTheStandardDeviationOfTheHandbook() {

@@ -13,13 +13,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Texts at the limit of a spreadsheet's cell, 32,767 letters (the published limit of spreadsheet
- * programs, from memory), and texts that look like the escapes of ECMA-376 part 1, 22.9.2.19.
+ * Texts at the limit of a spreadsheet's cell, 32,767 letters as the library for workbooks knows it,
+ * and texts that look like the escapes of ECMA-376 part 1, 22.9.2.19.
  */
 class LongAndOddTextTest {
   private static final int MOST = 32_767;
@@ -44,6 +45,11 @@ class LongAndOddTextTest {
     assertTrue(problem.message().contains("32,768 letters"), problem.message());
     assertTrue(problem.message().contains("at most 32,767"), problem.message());
     assertTrue(problem.message().length() < 500, problem.message());
+  }
+
+  @Test
+  void theLimitIsThatOfTheLibraryForWorkbooks() {
+    assertEquals(SpreadsheetVersion.EXCEL2007.getMaxTextLength(), MOST);
   }
 
   @Test

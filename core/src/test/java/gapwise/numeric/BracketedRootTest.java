@@ -10,8 +10,8 @@ import org.junit.jupiter.api.Test;
 class BracketedRootTest {
   @Test
   void theRootOfACubicIsFoundToTheLastDigits() {
-    // x^3 - 2x - 5 at 2.0945514815423265, Wallis's equation, as printed in Hildebrand, Introduction
-    // to Numerical Analysis; from memory, and confirmed by the sign change one ulp to each side.
+    // x^3 - 2x - 5 at 2.0945514815423265, Wallis's equation; derived by Cardano's formula in
+    // core/src/test/reference/constants.py.
     Root root = BracketedRoot.find(x -> x * x * x - 2 * x - 5, 2, 3);
     assertTrue(root.converged());
     assertEquals(2.0945514815423265, root.value(), 1e-15);
@@ -66,7 +66,7 @@ class BracketedRootTest {
   @Test
   void aSumKeepsSmallTermsBesideALargeOne() {
     double[] terms = {1e16, 1, 1, 1, 1, -1e16};
-    assertEquals(4, CompensatedSum.over(terms.length, i -> terms[i]));
+    assertEquals(4, TermSum.of(terms.length, i -> terms[i]));
   }
 
   @Test

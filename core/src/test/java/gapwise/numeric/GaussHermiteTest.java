@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class GaussHermiteTest {
   /**
    * Zeros and weights for exp(-x^2) as in Abramowitz and Stegun, Handbook of Mathematical Functions
-   * (1964), table 25.10; the digits here are from memory.
+   * (1964), table 25.10; derived by core/src/test/reference/constants.py.
    */
   @Test
   void nodesAndWeightsAreThoseOfTheHandbook() {

@@ -79,7 +79,7 @@ class LeastSquaresTest {
     LeastSquares squares = LeastSquares.of(flat(rows), rows.get(0).length, ones);
     LeastSquares.Solution solution = squares.solve(y);
     double[][] inverse = squares.inverse();
-    double sum = CompensatedSum.over(y.length, i -> square(solution.residual(i)));
+    double sum = TermSum.of(y.length, i -> square(solution.residual(i)));
     double[] coefficients = new double[inverse.length];
     double[] deviations = new double[inverse.length];
     for (int j = 0; j < inverse.length; j++) {

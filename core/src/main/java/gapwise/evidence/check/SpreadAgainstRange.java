@@ -5,7 +5,9 @@ import gapwise.evidence.Summary;
 /**
  * A standard deviation that the range does not allow: of n values between a and b it is at most (b
  * - a)/2 times the root of n/(n - 1), reached when half lie at each end (Popoviciu, Mathematica
- * 1935;9:129, from memory). Printed ends are rounded, hence the tolerance.
+ * 1935;9:129). For each value (x - a)(b - x) is 0 or more, so the mean square about the mean m is
+ * at most (b - m)(m - a), which is at most ((b - a)/2)^2. Printed ends are rounded, hence the
+ * tolerance.
  */
 final class SpreadAgainstRange implements SummaryRule {
   /** Ends and deviation are rounded in print; our choice. */

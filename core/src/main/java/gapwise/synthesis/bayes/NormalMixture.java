@@ -1,7 +1,7 @@
 package gapwise.synthesis.bayes;
 
 import gapwise.budget.Work;
-import gapwise.numeric.CompensatedSum;
+import gapwise.numeric.TermSum;
 import org.apache.commons.numbers.gamma.Erfc;
 
 /** A mixture of normal distributions. */
@@ -46,13 +46,13 @@ final class NormalMixture implements Continuous {
   }
 
   double mean() {
-    return CompensatedSum.over(shares.length, i -> shares[i] * means[i]);
+    return TermSum.of(shares.length, i -> shares[i] * means[i]);
   }
 
   double standardDeviation() {
     double mean = mean();
     return Math.sqrt(
-        CompensatedSum.over(
+        TermSum.of(
             shares.length,
             i -> {
               double off = means[i] - mean;

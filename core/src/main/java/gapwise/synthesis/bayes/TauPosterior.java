@@ -1,8 +1,8 @@
 package gapwise.synthesis.bayes;
 
 import gapwise.numeric.BracketedRoot;
-import gapwise.numeric.CompensatedSum;
 import java.util.List;
+import org.apache.commons.numbers.core.Sum;
 
 /** The posterior distribution of tau. */
 final class TauPosterior implements Continuous {
@@ -22,14 +22,14 @@ final class TauPosterior implements Continuous {
     this.panels = List.copyOf(panels);
     this.top = panels.stream().mapToDouble(panel -> panel.top(0)).max().orElseThrow();
     this.massBefore = new double[panels.size()];
-    CompensatedSum sum = new CompensatedSum();
+    Sum sum = Sum.create();
     for (int i = 0; i < massBefore.length; i++) {
-      massBefore[i] = sum.value();
+      massBefore[i] = sum.getAsDouble();
       for (int j = 0; j < GaussLegendre.POINTS; j++) {
         sum.add(panels.get(i).mass(j, top));
       }
     }
-    this.mass = sum.value();
+    this.mass = sum.getAsDouble();
   }
 
   /** Takes the nodes of the integration, whose shares sum to 1. */

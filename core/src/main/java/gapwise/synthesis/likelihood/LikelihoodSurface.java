@@ -1,7 +1,7 @@
 package gapwise.synthesis.likelihood;
 
-import gapwise.numeric.CompensatedSum;
 import gapwise.numeric.GaussHermite;
+import org.apache.commons.numbers.core.Sum;
 
 /**
  * The log likelihood of all studies at one place (mean, tau, intercepts) with the Newton step from
@@ -82,7 +82,7 @@ final class LikelihoodSurface {
   }
 
   void evaluate() {
-    CompensatedSum sum = new CompensatedSum();
+    Sum sum = Sum.create();
     slopeMean = 0;
     slopeTau = 0;
     meanMean = 0;
@@ -107,7 +107,7 @@ final class LikelihoodSurface {
         eliminate(i, g, h);
       }
     }
-    value = sum.value();
+    value = sum.getAsDouble();
   }
 
   private void eliminate(int i, double[] g, double[][] h) {

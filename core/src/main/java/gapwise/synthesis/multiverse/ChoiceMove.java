@@ -1,6 +1,6 @@
 package gapwise.synthesis.multiverse;
 
-import gapwise.numeric.CompensatedSum;
+import gapwise.numeric.TermSum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -83,7 +83,7 @@ public record ChoiceMove(
     return findings.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(
-            CompensatedSum.over(findings.size(), i -> value.applyAsDouble(findings.get(i)))
+            TermSum.of(findings.size(), i -> value.applyAsDouble(findings.get(i)))
                 / findings.size());
   }
 
@@ -106,10 +106,9 @@ public record ChoiceMove(
       return OptionalDouble.empty();
     }
     double middle = mean.getAsDouble();
-    double total =
-        CompensatedSum.over(all.size(), i -> square(value.applyAsDouble(all.get(i)) - middle));
+    double total = TermSum.of(all.size(), i -> square(value.applyAsDouble(all.get(i)) - middle));
     double between =
-        CompensatedSum.over(
+        TermSum.of(
             levels.size(),
             i -> {
               Level level = levels.get(i);

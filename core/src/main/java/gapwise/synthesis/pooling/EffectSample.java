@@ -1,6 +1,6 @@
 package gapwise.synthesis.pooling;
 
-import gapwise.numeric.CompensatedSum;
+import gapwise.numeric.TermSum;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntToDoubleFunction;
@@ -135,7 +135,7 @@ public final class EffectSample {
 
   /** Sum over studies in their order. */
   double sum(IntToDoubleFunction term) {
-    return CompensatedSum.over(size(), term);
+    return TermSum.of(size(), term);
   }
 
   /** The largest variance within a study. */

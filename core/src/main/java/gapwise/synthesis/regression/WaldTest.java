@@ -1,7 +1,7 @@
 package gapwise.synthesis.regression;
 
-import gapwise.numeric.CompensatedSum;
 import gapwise.numeric.LeastSquares;
+import gapwise.numeric.TermSum;
 import gapwise.synthesis.pooling.EffectSample;
 import java.util.Arrays;
 import java.util.List;
@@ -55,7 +55,7 @@ public record WaldTest(double statistic, List<Integer> degreesOfFreedom, double 
       return Optional.empty();
     }
     LeastSquares.Solution solved = inverse.solve(tested);
-    double square = CompensatedSum.over(count, a -> tested[a] * solved.coefficient(a));
+    double square = TermSum.of(count, a -> tested[a] * solved.coefficient(a));
     return of(residual.isPresent() ? square / count : square, count, residual);
   }
 
@@ -83,7 +83,7 @@ public record WaldTest(double statistic, List<Integer> degreesOfFreedom, double 
     Design design = model.design();
     LinearModel.LinearFit without = LinearModel.of(design.without(tested)).told(sample, weights);
     double square =
-        CompensatedSum.over(
+        TermSum.of(
             sample.size(),
             i -> {
               double distance = without.residual(i) - fit.residual(i);

@@ -1,7 +1,7 @@
 package gapwise.synthesis.smallstudy;
 
-import gapwise.numeric.CompensatedSum;
 import gapwise.numeric.ReferenceDistribution;
+import gapwise.numeric.TermSum;
 import java.util.Optional;
 
 /**
@@ -23,17 +23,17 @@ final class LeastSquaresLine {
 
   LeastSquaresLine(double[] x, double[] y, double[] weights) {
     count = x.length;
-    weightSum = CompensatedSum.over(count, i -> weights[i]);
-    meanX = CompensatedSum.over(count, i -> weights[i] * x[i]) / weightSum;
-    double meanY = CompensatedSum.over(count, i -> weights[i] * y[i]) / weightSum;
-    spread = CompensatedSum.over(count, i -> weights[i] * (x[i] - meanX) * (x[i] - meanX));
-    slope = CompensatedSum.over(count, i -> weights[i] * (x[i] - meanX) * (y[i] - meanY)) / spread;
+    weightSum = TermSum.of(count, i -> weights[i]);
+    meanX = TermSum.of(count, i -> weights[i] * x[i]) / weightSum;
+    double meanY = TermSum.of(count, i -> weights[i] * y[i]) / weightSum;
+    spread = TermSum.of(count, i -> weights[i] * (x[i] - meanX) * (x[i] - meanX));
+    slope = TermSum.of(count, i -> weights[i] * (x[i] - meanX) * (y[i] - meanY)) / spread;
     intercept = meanY - slope * meanX;
     residuals = new double[count];
     for (int i = 0; i < count; i++) {
       residuals[i] = y[i] - meanY - slope * (x[i] - meanX);
     }
-    residualSquares = CompensatedSum.over(count, i -> weights[i] * residuals[i] * residuals[i]);
+    residualSquares = TermSum.of(count, i -> weights[i] * residuals[i] * residuals[i]);
   }
 
   /** The line; empty if all x are equal or numbers are too far apart for one. */

@@ -1,6 +1,6 @@
 package gapwise.synthesis.smallstudy;
 
-import gapwise.numeric.CompensatedSum;
+import gapwise.numeric.TermSum;
 import gapwise.synthesis.pooling.EffectSample;
 import gapwise.synthesis.pooling.MeanModel;
 import java.util.Arrays;
@@ -18,8 +18,8 @@ final class LineMeans implements MeanModel {
 
   /** Whether all numbers are equal to rounding, so that there is no line. */
   boolean isFlat() {
-    double mean = CompensatedSum.over(x.length, i -> x[i]) / x.length;
-    double spread = CompensatedSum.over(x.length, i -> (x[i] - mean) * (x[i] - mean));
+    double mean = TermSum.of(x.length, i -> x[i]) / x.length;
+    double spread = TermSum.of(x.length, i -> (x[i] - mean) * (x[i] - mean));
     return !(spread > ROUNDING * x.length * mean * mean);
   }
 

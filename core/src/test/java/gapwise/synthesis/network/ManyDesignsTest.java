@@ -42,9 +42,9 @@ class ManyDesignsTest {
     int t7 = network.treatments().indexOf("t7");
     int t40 = network.treatments().indexOf("t40");
     // Deviations cancel in each pair, so the effects are the differences themselves. Of n
-    // treatments, all pairs compared with the same precision 2/0.5, a difference has the variance
-    // 2/(n precision): Senn, Statistical Issues in Drug Development, from memory; it is the
-    // balanced incomplete block design's.
+    // treatments, all pairs compared with the same precision p = 2/0.5, the information on the
+    // treatments is p (n I - J), J all ones. On differences, which J does not touch, its inverse is
+    // I/(n p), so a difference of two has the variance 2/(n p).
     Comparison comparison = network.comparison(t40, t7).orElseThrow();
     assertEquals(33, comparison.estimate(), 1e-9);
     assertEquals(Math.sqrt(2 / (TREATMENTS * 4.0)), comparison.standardError(), 1e-9);

@@ -34,7 +34,8 @@ class TrialSizeTest {
   @Test
   void continuityCorrectionGivesThePublishedExample() {
     // Fleiss, Levin and Paik 2003, section 4.2: 0.60 against 0.70 at 1 %, power 95 %: 827 in each
-    // arm (value from memory; by arithmetic 807.067/4 (1 + root(1 + 4/80.7067))^2 = 826.95)
+    // arm, 807.067/4 (1 + root(1 + 4/80.7067))^2 = 826.95; derived by
+    // core/src/test/reference/trial_sizes.py
     double n =
         new TwoProportions(0.60, 0.70)
             .patientsPerArmWithContinuityCorrection(new Demands(0.01, 0.95));
@@ -60,8 +61,8 @@ class TrialSizeTest {
 
   @Test
   void patientsForTwoMeansRoundUpToCohensTable() {
-    // Cohen 1988, table 2.4.1, two-sided 5 %, power 80 %: d 0.50 needs 64, d 0.80 needs 26 (values
-    // from memory)
+    // Cohen 1988, table 2.4.1, two-sided 5 %, power 80 %: d 0.50 needs 64, d 0.80 needs 26; derived
+    // by core/src/test/reference/trial_sizes.py
     assertEquals(64, Math.ceil(new TwoMeans(0.5, 1).patientsPerArm(USUAL).orElseThrow()));
     assertEquals(26, Math.ceil(new TwoMeans(8, 10).patientsPerArm(USUAL).orElseThrow()));
   }

@@ -15,8 +15,10 @@ import java.util.HexFormat;
  * content, so that browsers keep them until they change.
  */
 public final class Assets {
+  /** Unpacked at build without its version, which the project description alone names. */
   private static final String SCRIPT_LIBRARY =
-      "/META-INF/resources/webjars/htmx.org/2.0.7/dist/htmx.min.js";
+      "/META-INF/resources/webjars/htmx.org/dist/htmx.min.js";
+
   private static final int DIGITS_OF_HASH = 12;
 
   private final Asset style = Asset.read("gapwise.css", "text/css");

@@ -1,8 +1,12 @@
 # Fits of patients.csv and arms.csv (invented data) by lme4 1.1-31 in R 4.2.2, from which the expected values of
-# PatientsWithSummariesTest come. Run in this folder: Rscript crosscheck.R
-library(lme4)
-rows <- read.csv("patients.csv")
-arms <- read.csv("arms.csv")
+# PatientsWithSummariesTest come: Rscript core/src/test/reference/patients_with_summaries.R
+# Each fit in three lines: coefficients (intercept, within, across, their difference), standard errors of the same, then
+# between-study variance and log likelihood.
+suppressMessages(library(lme4))
+script <- sub("^--file=", "", grep("^--file=", commandArgs(FALSE), value = TRUE))
+data <- file.path(dirname(script), "..", "resources", "patients-with-summaries")
+rows <- read.csv(file.path(data, "patients.csv"))
+arms <- read.csv(file.path(data, "arms.csv"))
 rows$mean <- ave(rows$moderator, rows$study)
 rows$dev <- rows$moderator - rows$mean
 show <- function(f) {
