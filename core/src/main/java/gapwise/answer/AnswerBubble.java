@@ -13,6 +13,7 @@ import gapwise.figure.BubblePatient;
 import gapwise.figure.Estimate;
 import gapwise.figure.Limits;
 import gapwise.figure.Measure;
+import gapwise.figure.MethodMark;
 import gapwise.figure.Provenance;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
@@ -107,9 +108,9 @@ public final class AnswerBubble {
         row.study().citation().line());
   }
 
-  private static Bubble.Kind kind(SelectedRow row) {
+  private static MethodMark kind(SelectedRow row) {
     Method method = row.arm().method().principal();
-    return new Bubble.Kind(method.code(), method.shortLabel(), method.mark(), method.colour());
+    return new MethodMark(method.code(), method.shortLabel(), method.mark(), method.colour());
   }
 
   /** Only a closed stretch that is more than its middle. */

@@ -36,23 +36,6 @@ public record Bubble(
     implements Figure {
 
   /**
-   * How the marks of one method look and what it is called.
-   *
-   * @param code code of the method
-   * @param label for people
-   * @param mark name of its shape
-   * @param colour as {@code #RRGGBB}; shape carries the meaning in grey
-   */
-  public record Kind(String code, String label, String mark, String colour) {
-    public Kind {
-      Check.words(label, "label");
-      Objects.requireNonNull(code, "code");
-      Objects.requireNonNull(mark, "mark");
-      Check.words(colour, "colour");
-    }
-  }
-
-  /**
    * One series.
    *
    * @param label name of the series
@@ -67,7 +50,7 @@ public record Bubble(
    */
   public record Point(
       String label,
-      Kind kind,
+      MethodMark kind,
       double lengthCentimetres,
       Optional<Limits> spread,
       String spreadIs,
@@ -142,7 +125,7 @@ public record Bubble(
   }
 
   /** Methods that occur, in order of the first series of each. */
-  List<Kind> kinds() {
+  List<MethodMark> kinds() {
     return points.stream().map(Point::kind).distinct().toList();
   }
 
@@ -217,7 +200,7 @@ public record Bubble(
     return new BubbleTable(this).csv();
   }
 
-  private long count(Kind kind) {
+  private long count(MethodMark kind) {
     return points.stream().filter(point -> point.kind().equals(kind)).count();
   }
 }

@@ -10,7 +10,7 @@ final class BubbleKey {
 
   static Legend of(Bubble bubble, Style style) {
     List<Entry> entries = new ArrayList<>();
-    for (Bubble.Kind kind : bubble.kinds()) {
+    for (MethodMark kind : bubble.kinds()) {
       entries.add(
           new Entry(
               (svg, x, middle) -> MethodShape.draw(svg, kind, x + 14, middle, 6), kind.label()));

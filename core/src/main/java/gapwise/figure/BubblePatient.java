@@ -12,7 +12,7 @@ import java.util.Objects;
  * @param value the outcome in the unit of the measure; of an event 1 where it came about, else 0
  */
 public record BubblePatient(
-    String series, Bubble.Kind kind, double lengthCentimetres, double value) {
+    String series, MethodMark kind, double lengthCentimetres, double value) {
   public BubblePatient {
     Check.words(series, "series");
     Objects.requireNonNull(kind, "kind");

@@ -76,13 +76,13 @@ record FieldPage(Figure figure, List<String> sentences, Style style, Content con
     foot.addAll(cautions(on, 0));
     foot.add(source(on));
     double words =
-        PageOfParts.sum(strip)
-            + PageOfParts.sum(head)
-            + PageOfParts.sum(foot)
-            + PageOfParts.margins(on.sheet().margin());
+        Stack.height(strip)
+            + Stack.height(head)
+            + Stack.height(foot)
+            + Stack.margins(on.sheet().margin());
     double field = field(on, words);
     List<Part> main = List.of(content.plot(on, field));
-    return new Plan(on, strip, head, main, List.of(), foot, words + PageOfParts.sum(main));
+    return new Plan(on, strip, head, main, List.of(), foot, words + Stack.height(main));
   }
 
   private Plan landscape(Style on, double share, List<Part> strip, List<Part> title) {
@@ -90,17 +90,17 @@ record FieldPage(Figure figure, List<String> sentences, Style style, Content con
     List<Part> foot = List.of(source(on));
     List<Part> key = content.key(narrow);
     double around =
-        PageOfParts.sum(strip)
-            + PageOfParts.sum(title)
-            + PageOfParts.sum(foot)
-            + PageOfParts.margins(on.sheet().margin());
+        Stack.height(strip)
+            + Stack.height(title)
+            + Stack.height(foot)
+            + Stack.margins(on.sheet().margin());
     List<Part> main = new ArrayList<>();
-    main.add(content.plot(narrow, field(narrow, around + PageOfParts.sum(key))));
+    main.add(content.plot(narrow, field(narrow, around + Stack.height(key))));
     main.addAll(key);
     List<Part> beside = new ArrayList<>();
     beside.addAll(told(on, narrow.sheet().width()));
     beside.addAll(cautions(on, narrow.sheet().width()));
-    double tallest = Math.max(PageOfParts.sum(main), PageOfParts.sum(beside));
+    double tallest = Math.max(Stack.height(main), Stack.height(beside));
     return new Plan(on, strip, title, main, beside, foot, around + tallest);
   }
 
@@ -119,13 +119,13 @@ record FieldPage(Figure figure, List<String> sentences, Style style, Content con
     svg.element("desc", figure.description());
     FigureMetadata.write(svg, figure);
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
-    double y = PageOfParts.stack(svg, plan.strip(), 0);
-    y = PageOfParts.stack(svg, plan.title(), y + sheet.margin() * 0.7);
-    double below = PageOfParts.stack(svg, plan.main(), y);
-    PageOfParts.stack(svg, plan.beside(), y);
+    double y = Stack.draw(svg, plan.strip(), 0);
+    y = Stack.draw(svg, plan.title(), y + sheet.margin() * 0.7);
+    double below = Stack.draw(svg, plan.main(), y);
+    Stack.draw(svg, plan.beside(), y);
     double foot =
-        sheet.landscape() ? height - sheet.margin() * 0.8 - PageOfParts.sum(plan.foot()) : below;
-    PageOfParts.stack(svg, plan.foot(), foot);
+        sheet.landscape() ? height - sheet.margin() * 0.8 - Stack.height(plan.foot()) : below;
+    Stack.draw(svg, plan.foot(), foot);
     return new Picture(svg.end(), sheet.width(), height);
   }
 

@@ -10,9 +10,9 @@ final class MethodShape {
   /**
    * Draws the mark of a method centred on a place, within a circle of the radius.
    *
-   * @param mark name of the shape in the vocabulary of methods; a disc for a name not known here
+   * @param kind of which method; a disc for a name of a shape not known here
    */
-  static void draw(Svg svg, Bubble.Kind kind, double x, double y, double radius) {
+  static void draw(Svg svg, MethodMark kind, double x, double y, double radius) {
     double r = radius;
     switch (kind.mark()) {
       case "ring", "ring-dot" -> {
@@ -64,16 +64,16 @@ final class MethodShape {
     return "M" + at(x - r * 0.3, y - r) + "L" + at(x + r * 0.5, y) + "L" + at(x - r * 0.3, y + r);
   }
 
-  private static void filled(Svg svg, Bubble.Kind kind, String path) {
+  private static void filled(Svg svg, MethodMark kind, String path) {
     svg.shape(path, kind.colour(), Ink.GROUND, 1, "");
   }
 
-  private static void open(Svg svg, Bubble.Kind kind, String path) {
+  private static void open(Svg svg, MethodMark kind, String path) {
     svg.shape(path, "none", kind.colour(), 1.8, "");
   }
 
   private static void circle(
-      Svg svg, Bubble.Kind kind, double x, double y, double radius, boolean filled) {
+      Svg svg, MethodMark kind, double x, double y, double radius, boolean filled) {
     svg.empty(
         "circle",
         "cx",

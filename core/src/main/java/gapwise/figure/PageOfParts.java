@@ -1,6 +1,5 @@
 package gapwise.figure;
 
-import gapwise.budget.Work;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,37 +22,28 @@ record PageOfParts(
     List<Part> tail,
     List<Part> foot,
     double margin) {
-  static double sum(List<? extends Part> parts) {
-    return parts.stream().mapToDouble(Part::height).sum();
-  }
-
-  /** Room above the head and below the foot. */
-  static double margins(double margin) {
-    return margin * 1.5;
-  }
-
   double height() {
-    return sum(strip)
-        + margins(margin)
-        + sum(head)
-        + sum(plotted)
+    return Stack.height(strip)
+        + Stack.margins(margin)
+        + Stack.height(head)
+        + Stack.height(plotted)
         + axis.map(Part::height).orElse(0.0)
-        + sum(tail)
-        + sum(foot);
+        + Stack.height(tail)
+        + Stack.height(foot);
   }
 
   void draw(Svg svg, Board board, double pageHeight, String pageWords) {
-    double y = stack(svg, strip, 0);
-    y = stack(svg, head, y + margin * 0.7);
+    double y = Stack.draw(svg, strip, 0);
+    y = Stack.draw(svg, head, y + margin * 0.7);
     if (!board.style().sheet().stacked() && !plotted.isEmpty()) {
-      board.grid(svg, y, y + sum(plotted));
+      board.grid(svg, y, y + Stack.height(plotted));
     }
-    y = stack(svg, plotted, y);
+    y = Stack.draw(svg, plotted, y);
     if (axis.isPresent()) {
-      y = stack(svg, List.of(axis.get()), y);
+      y = Stack.draw(svg, List.of(axis.get()), y);
     }
-    stack(svg, tail, y);
-    stack(svg, foot, pageHeight - margin * 0.8 - sum(foot));
+    Stack.draw(svg, tail, y);
+    Stack.draw(svg, foot, pageHeight - margin * 0.8 - Stack.height(foot));
     if (!pageWords.isEmpty()) {
       Lettering small = board.style().small();
       svg.text(
@@ -63,16 +53,5 @@ record PageOfParts(
           small,
           pageWords);
     }
-  }
-
-  /** Draws parts under each other and gives the height at which they end. */
-  static double stack(Svg svg, List<Part> parts, double top) {
-    double y = top;
-    for (Part part : parts) {
-      Work.check();
-      part.draw(svg, y);
-      y += part.height();
-    }
-    return y;
   }
 }

@@ -41,17 +41,17 @@ final class Paginator {
   private void begin(List<Part> pageHead) {
     head = pageHead;
     around =
-        PageOfParts.sum(strip)
-            + PageOfParts.sum(head)
+        Stack.height(strip)
+            + Stack.height(head)
             + axis.height()
-            + PageOfParts.sum(foot)
-            + PageOfParts.margins(margin());
+            + Stack.height(foot)
+            + Stack.margins(margin());
   }
 
   List<PageOfParts> pages() {
     for (Chunk chunk : chunks()) {
       Work.check();
-      double needed = PageOfParts.sum(chunk.parts());
+      double needed = Stack.height(chunk.parts());
       if (!plotted.isEmpty() && left() < needed) {
         turn();
         if (!chunk.startsBlock() && !chunk.block().isBlank()) {

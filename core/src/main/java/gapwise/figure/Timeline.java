@@ -72,7 +72,7 @@ public record Timeline(
    */
   public record Pooled(
       String milestone,
-      Bubble.Kind method,
+      MethodMark method,
       int series,
       Estimate average,
       Optional<Limits> prediction) {

@@ -46,8 +46,7 @@ public final class TimelineDrawing {
   /** Room for tracks on one page. */
   private static double room(Timeline timeline, Style style) {
     double words =
-        PageOfParts.sum(head(timeline, style))
-            + PageOfParts.sum(foot(timeline, style, "page 1 of 2"));
+        Stack.height(head(timeline, style)) + Stack.height(foot(timeline, style, "page 1 of 2"));
     return style.sheet().pageHeight().orElse(Double.POSITIVE_INFINITY)
         - words
         - style.sheet().margin();
@@ -74,14 +73,13 @@ public final class TimelineDrawing {
     List<Part> parts = new ArrayList<>(head(timeline, style));
     parts.addAll(tracks);
     parts.addAll(foot(timeline, style, page));
-    double height =
-        Math.max(PageOfParts.sum(parts) + sheet.margin(), sheet.fixedHeight().orElse(0));
+    double height = Math.max(Stack.height(parts) + sheet.margin(), sheet.fixedHeight().orElse(0));
     String title = timeline.title() + (page.isEmpty() ? "" : ", " + page);
     Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), "img", title);
     svg.element("desc", timeline.description());
     FigureMetadata.write(svg, timeline);
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
-    PageOfParts.stack(svg, parts, 0);
+    Stack.draw(svg, parts, 0);
     return new Picture(svg.end(), sheet.width(), height);
   }
 

@@ -7,7 +7,7 @@ import gapwise.answer.ModelWords;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Method;
 import gapwise.evidence.Phase;
-import gapwise.figure.Bubble;
+import gapwise.figure.MethodMark;
 import gapwise.figure.Provenance;
 import gapwise.figure.Timeline;
 import gapwise.figure.Timeline.Load;
@@ -119,8 +119,8 @@ public final class CaseTimeline {
     return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
   }
 
-  private static Bubble.Kind kind(Method method) {
-    return new Bubble.Kind(method.code(), method.shortLabel(), method.mark(), method.colour());
+  private static MethodMark kind(Method method) {
+    return new MethodMark(method.code(), method.shortLabel(), method.mark(), method.colour());
   }
 
   private List<Timeline.Stretch> stretches(double origin) {

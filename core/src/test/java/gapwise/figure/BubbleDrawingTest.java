@@ -10,8 +10,8 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class BubbleDrawingTest {
-  private static final Bubble.Kind RING =
-      new Bubble.Kind("bone-transport", "Bone transport", "ring", "#2128D2");
+  private static final MethodMark RING =
+      new MethodMark("bone-transport", "Bone transport", "ring", "#2128D2");
 
   private static Bubble.Point point(double length, double value, double weight) {
     return new Bubble.Point(

@@ -95,7 +95,7 @@ final class EveryFigure {
   }
 
   private static Bubble bubble() {
-    Bubble.Kind ring = new Bubble.Kind("bone-transport", "Bone transport", "ring", "#2128D2");
+    MethodMark ring = new MethodMark("bone-transport", "Bone transport", "ring", "#2128D2");
     List<Bubble.Point> points =
         IntStream.range(0, 9)
             .mapToObj(

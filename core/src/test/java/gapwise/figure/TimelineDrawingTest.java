@@ -14,8 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class TimelineDrawingTest {
-  private static final Bubble.Kind RING =
-      new Bubble.Kind("bone-transport", "Bone transport", "ring", "#2128D2");
+  private static final MethodMark RING =
+      new MethodMark("bone-transport", "Bone transport", "ring", "#2128D2");
 
   static Timeline invented() {
     List<Timeline.Stretch> course =
