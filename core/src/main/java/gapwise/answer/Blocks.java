@@ -2,7 +2,7 @@ package gapwise.answer;
 
 import gapwise.analysis.Result;
 import gapwise.evidence.Method;
-import gapwise.figure.Estimate;
+import gapwise.figure.value.Estimate;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -2,9 +2,9 @@ package gapwise.answer;
 
 import gapwise.analysis.RegressionResult;
 import gapwise.evidence.Outcome;
-import gapwise.figure.Bubble;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.bubble.Bubble;
+import gapwise.figure.value.Measure;
+import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;

@@ -1,7 +1,7 @@
 package gapwise.answer;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.figure.Measure;
+import gapwise.figure.value.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,17 +1,17 @@
 package gapwise.answer;
 
 import gapwise.analysis.Result;
-import gapwise.figure.AxisWords;
-import gapwise.figure.Block;
-import gapwise.figure.Estimate;
-import gapwise.figure.Forest;
-import gapwise.figure.Heading;
-import gapwise.figure.Limits;
-import gapwise.figure.Measure;
 import gapwise.figure.Provenance;
-import gapwise.figure.Row;
-import gapwise.figure.Span;
-import gapwise.figure.Summary;
+import gapwise.figure.drawing.AxisWords;
+import gapwise.figure.forest.Block;
+import gapwise.figure.forest.Forest;
+import gapwise.figure.forest.Heading;
+import gapwise.figure.forest.Row;
+import gapwise.figure.forest.Summary;
+import gapwise.figure.span.Span;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Measure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

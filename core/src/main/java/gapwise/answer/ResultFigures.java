@@ -1,9 +1,9 @@
 package gapwise.answer;
 
 import gapwise.analysis.Result;
-import gapwise.figure.AxisWords;
 import gapwise.figure.Figure;
-import gapwise.figure.Funnel;
+import gapwise.figure.drawing.AxisWords;
+import gapwise.figure.funnel.Funnel;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

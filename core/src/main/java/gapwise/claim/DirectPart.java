@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Result;
 import gapwise.analysis.Runner;
-import gapwise.figure.Limits;
+import gapwise.figure.value.Limits;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;

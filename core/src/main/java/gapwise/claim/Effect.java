@@ -5,9 +5,9 @@ import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.SelectionRows;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Unit;
-import gapwise.figure.Limits;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Measure;
+import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
 

@@ -58,7 +58,7 @@ public record Provenance(
   }
 
   /** The foot as short phrases in order; nothing is said of what is empty. */
-  List<String> phrases() {
+  public List<String> phrases() {
     List<String> phrases = new ArrayList<>();
     phrases.add(studies + " series" + (participants.isBlank() ? "" : ", " + participants));
     if (!model.isBlank()) {

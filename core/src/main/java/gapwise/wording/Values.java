@@ -9,9 +9,9 @@ import gapwise.evidence.EventCount;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Summary;
-import gapwise.figure.Estimate;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Measure;
+import gapwise.figure.value.Shown;
 import java.util.stream.Collectors;
 
 /**

@@ -1,5 +1,20 @@
 package gapwise.figure;
 
+import gapwise.figure.bubble.Bubble;
+import gapwise.figure.curve.CurveDrawingTest;
+import gapwise.figure.curve.CurveFigure;
+import gapwise.figure.drawing.AxisWords;
+import gapwise.figure.drawing.MethodMark;
+import gapwise.figure.forest.Forest;
+import gapwise.figure.forest.InventedFigures;
+import gapwise.figure.funnel.Funnel;
+import gapwise.figure.funnel.InventedFunnels;
+import gapwise.figure.network.NetworkGraph;
+import gapwise.figure.network.NetworkGraphTest;
+import gapwise.figure.timeline.Timeline;
+import gapwise.figure.timeline.TimelineDrawingTest;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Measure;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,8 +24,8 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /** One invented figure of each kind, all from the same invented studies. */
-final class EveryFigure {
-  static final List<Reference> REFERENCES =
+public final class EveryFigure {
+  public static final List<Reference> REFERENCES =
       List.of(
           new Reference(
               "study-1",
@@ -41,7 +56,7 @@ final class EveryFigure {
 
   private EveryFigure() {}
 
-  static Map<String, Figure> byName() {
+  public static Map<String, Figure> byName() {
     Map<String, Figure> figures = new LinkedHashMap<>();
     Forest forest = InventedFigures.twoMethods();
     figures.put("forest", InventedFigures.from(forest, forest.provenance().citing(REFERENCES)));

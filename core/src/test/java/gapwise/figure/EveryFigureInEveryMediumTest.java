@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.figure.drawing.DrawnSvg;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Picture;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;

@@ -2,7 +2,7 @@ package gapwise.server.page;
 
 import gapwise.analysis.Result;
 import gapwise.evidence.Method;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
