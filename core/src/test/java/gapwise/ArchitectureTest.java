@@ -124,7 +124,7 @@ class ArchitectureTest {
               Map.entry("figure.curve", KIND_OF_FIGURE),
               Map.entry("figure.network", KIND_OF_FIGURE),
               Map.entry("figure.timeline", KIND_OF_FIGURE),
-              Map.entry("wording", Set.of("evidence", "effect", "figure.span", "figure.value")),
+              Map.entry("wording", Set.of("evidence", "effect", "figure.drawing", "figure.span", "figure.value")),
               Map.entry(
                   "place",
                   Set.of(
@@ -135,9 +135,9 @@ class ArchitectureTest {
                       "evidence",
                       "wording",
                       "figure",
-"figure.drawing",
-"figure.timeline",
-"figure.value",
+                      "figure.drawing",
+                      "figure.timeline",
+                      "figure.value",
                       "problem")),
               Map.entry(
                   "claim",
@@ -158,14 +158,14 @@ class ArchitectureTest {
                       "evidence",
                       "wording",
                       "figure",
-"figure.bubble",
-"figure.curve",
-"figure.drawing",
-"figure.forest",
-"figure.funnel",
-"figure.network",
-"figure.span",
-"figure.value",
+                      "figure.bubble",
+                      "figure.curve",
+                      "figure.drawing",
+                      "figure.forest",
+                      "figure.funnel",
+                      "figure.network",
+                      "figure.span",
+                      "figure.value",
                       "problem"))));
 
   @TestFactory
