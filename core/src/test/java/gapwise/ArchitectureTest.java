@@ -124,7 +124,9 @@ class ArchitectureTest {
               Map.entry("figure.curve", KIND_OF_FIGURE),
               Map.entry("figure.network", KIND_OF_FIGURE),
               Map.entry("figure.timeline", KIND_OF_FIGURE),
-              Map.entry("wording", Set.of("evidence", "effect", "figure.drawing", "figure.span", "figure.value")),
+              Map.entry(
+                  "wording",
+                  Set.of("evidence", "effect", "figure.drawing", "figure.span", "figure.value")),
               Map.entry(
                   "place",
                   Set.of(
@@ -153,6 +155,8 @@ class ArchitectureTest {
                   "answer",
                   Set.of(
                       "analysis",
+                      "effect",
+                      "synthesis.pooling",
                       "selection",
                       "search",
                       "evidence",

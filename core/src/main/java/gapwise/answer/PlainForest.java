@@ -22,14 +22,13 @@ public final class PlainForest {
 
   /** The figure of a result that tells of studies. */
   public static Forest of(Result result, Edition edition) {
-    String measure = result.plan().path("measure").asText();
     Measure shown = ModelWords.measure(result.plan(), "");
     List<Row> rows = new ArrayList<>();
     for (Result.Study study : result.studies().orElse(List.of())) {
       study.shown().ifPresent(value -> rows.add(row(study, value)));
     }
     String title = result.plan().path("title").asText("");
-    String words = measure.replace('-', ' ');
+    String words = ModelWords.measureLabel(result.plan());
     return new Forest(
         new Heading(title.isBlank() ? words : title, List.of(), "", words + " (95 %)"),
         shown,

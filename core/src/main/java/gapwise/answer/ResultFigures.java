@@ -38,7 +38,7 @@ public final class ResultFigures {
   }
 
   private static Optional<Funnel> funnel(Result result, Edition edition) {
-    String measure = result.plan().path("measure").asText().replace('-', ' ');
+    String measure = ModelWords.measureLabel(result.plan());
     String title = result.plan().path("title").asText("");
     return AnswerFunnel.of(
         result,

@@ -1,6 +1,7 @@
 package gapwise.figure.forest;
 
 import gapwise.figure.span.Span;
+import gapwise.figure.span.SpanRule;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -17,7 +18,7 @@ final class SpanKey {
                 forest.rows().stream().map(Row::span), forest.leftOut().stream().map(LeftOut::span))
             .toList();
     List<String> below = new ArrayList<>();
-    Set<Span.RuleKind> kinds = EnumSet.noneOf(Span.RuleKind.class);
+    Set<SpanRule.Kind> kinds = EnumSet.noneOf(SpanRule.Kind.class);
     boolean patients = false;
     for (Span span : spans) {
       boolean each = span instanceof Span.PerPatient;
@@ -26,13 +27,13 @@ final class SpanKey {
         span.rule().ifPresent(rule -> kinds.add(rule.kind()));
       }
     }
-    if (kinds.contains(Span.RuleKind.SHORTEST_TO_LONGEST)) {
+    if (kinds.contains(SpanRule.Kind.SHORTEST_TO_LONGEST)) {
       below.add("ruled shortest to longest");
     }
-    if (kinds.contains(Span.RuleKind.QUARTILES)) {
+    if (kinds.contains(SpanRule.Kind.QUARTILES)) {
       below.add("thick the middle half");
     }
-    if (kinds.contains(Span.RuleKind.STANDARD_DEVIATION)) {
+    if (kinds.contains(SpanRule.Kind.STANDARD_DEVIATION)) {
       below.add("dashed one SD to either side");
     }
     if (patients) {

@@ -66,10 +66,10 @@ final class FunnelKey {
   private static void patch(Svg svg, double x, double middle, int contour) {
     svg.shape(
         "M" + Svg.at(x, middle - 7) + "h28v14h-28Z",
-        FunnelPlot.fill(contour),
+        FunnelShades.fill(contour),
         Ink.BONE_EDGE,
         0.8,
-        FunnelPlot.dashes(contour));
+        FunnelShades.dashes(contour));
   }
 
   private static String percent(double level) {

@@ -9,7 +9,6 @@ import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import gapwise.figure.drawing.Ticks;
 import gapwise.figure.value.Limits;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -21,9 +20,6 @@ import java.util.Locale;
  * @param fieldHeight height of the field
  */
 record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements Part {
-  /** Fills between contours from the inside out; the last runs to the edge. */
-  static final List<String> FILLS = List.of("#DDD3BA", Ink.BONE, "#F1ECE0", Ink.GROUND);
-
   private static final double SIZES_PER_TICK = 4;
 
   private Lettering small() {
@@ -60,24 +56,13 @@ record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements Par
     return line() * (2.9 + lines) + fieldHeight;
   }
 
-  /** Where things lie: effects across, standard errors down. */
-  private record Field(
-      double left, double right, double top, double bottom, FunnelScale.Stretch x, Ticks y) {
-    double x(double effect) {
-      return left + (effect - x.lower()) / (x.upper() - x.lower()) * (right - left);
-    }
-
-    double y(double error) {
-      return top + error / y.upper() * (bottom - top);
-    }
-  }
-
   @Override
   public void draw(Svg svg, double top) {
     double fieldTop = top + line() * 1.7;
-    Field field = new Field(left(), right(), fieldTop, fieldTop + fieldHeight, effects(), errors());
+    FunnelField field =
+        new FunnelField(left(), right(), fieldTop, fieldTop + fieldHeight, effects(), errors());
     svg.open("g", "data-part", "field");
-    contours(svg, field);
+    funnel.contours().ifPresent(contours -> FunnelShades.draw(svg, contours, field));
     grid(svg, field);
     lines(svg, field);
     svg.close("g");
@@ -85,64 +70,7 @@ record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements Par
     words(svg, field, top);
   }
 
-  private void contours(Svg svg, Field field) {
-    if (funnel.contours().isEmpty()) {
-      return;
-    }
-    Funnel.Contours contours = funnel.contours().get();
-    for (int i = contours.lines().size() - 1; i >= 0; i--) {
-      double reach = contours.lines().get(i).multiplier() * field.y().upper();
-      List<double[]> cone =
-          List.of(
-              new double[] {contours.noEffect(), 0},
-              new double[] {contours.noEffect() + reach, field.y().upper()},
-              new double[] {contours.noEffect() - reach, field.y().upper()});
-      List<double[]> seen = clip(clip(cone, field.x().lower(), 1), -field.x().upper(), -1);
-      if (seen.size() > 2) {
-        StringBuilder path = new StringBuilder();
-        for (double[] corner : seen) {
-          path.append(path.isEmpty() ? 'M' : 'L');
-          path.append(Svg.at(field.x(corner[0]), field.y(corner[1])));
-        }
-        svg.shape(path.append('Z').toString(), fill(i), Ink.BONE_EDGE, 0.8, dashes(i));
-      }
-    }
-  }
-
-  static String fill(int contour) {
-    return FILLS.get(Math.min(contour, FILLS.size() - 2));
-  }
-
-  /** Borders are told apart without shades too. */
-  static String dashes(int contour) {
-    return contour == 0 ? "" : contour == 1 ? "6 2" : "2 2";
-  }
-
-  /**
-   * The part of a polygon where side times x is at least a bound (Sutherland and Hodgman, 1974).
-   */
-  private static List<double[]> clip(List<double[]> corners, double bound, int side) {
-    List<double[]> kept = new ArrayList<>();
-    for (int i = 0; i < corners.size(); i++) {
-      double[] from = corners.get(i);
-      double[] to = corners.get((i + 1) % corners.size());
-      double before = side * from[0] - bound;
-      double after = side * to[0] - bound;
-      if (before >= 0) {
-        kept.add(from);
-      }
-      if ((before >= 0) != (after >= 0)) {
-        double share = before / (before - after);
-        kept.add(
-            new double[] {
-              from[0] + share * (to[0] - from[0]), from[1] + share * (to[1] - from[1])
-            });
-      }
-    }
-    return kept;
-  }
-
-  private static void grid(Svg svg, Field field) {
+  private static void grid(Svg svg, FunnelField field) {
     StringBuilder path = new StringBuilder();
     for (FunnelScale.Tick tick : field.x().ticks()) {
       path.append('M').append(Svg.at(field.x(tick.at()), field.bottom()));
@@ -157,7 +85,7 @@ record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements Par
     svg.stroke(path.toString(), Ink.SOFT, 1);
   }
 
-  private void lines(Svg svg, Field field) {
+  private void lines(Svg svg, FunnelField field) {
     funnel
         .contours()
         .map(Funnel.Contours::noEffect)
@@ -180,7 +108,7 @@ record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements Par
     }
   }
 
-  private void points(Svg svg, Field field) {
+  private void points(Svg svg, FunnelField field) {
     double radius = style.rhythm().lensRadius() * 0.42;
     for (Funnel.Point point : funnel.imagined()) {
       svg.open("g", "data-part", "imagined");
@@ -222,7 +150,7 @@ record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements Par
         + String.format(Locale.ROOT, "%.3g", point.standardError());
   }
 
-  private void words(Svg svg, Field field, double top) {
+  private void words(Svg svg, FunnelField field, double top) {
     svg.open("g", "data-part", "axis");
     double down = small().middleToBaseline();
     svg.text(

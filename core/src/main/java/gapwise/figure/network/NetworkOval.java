@@ -6,11 +6,9 @@ import gapwise.figure.drawing.Part;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * The oval of treatments with their lines and words. On a narrow screen a treatment has a letter
@@ -26,42 +24,6 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
 
   /** On an upright page a wider oval would only push the words apart. */
   private static final double MOST_ACROSS = 210;
-
-  /** Steps from the middle of a line at which its number may stand, to either side. */
-  private static final int STEPS = 24;
-
-  private static final double STEP = 0.0155;
-
-  /** A treatment's place. */
-  private record Spot(double x, double y, double radius, double cosine, double sine) {}
-
-  private record Box(double left, double top, double right, double bottom) {
-    static Box round(double x, double y, double wide, double tall) {
-      return new Box(x - wide, y - tall, x + wide, y + tall);
-    }
-
-    boolean overlaps(Box other) {
-      return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
-    }
-
-    /** Whether the stretch from one spot to another passes through. */
-    boolean isCrossed(Spot one, Spot other) {
-      double[] across = shares(one.x(), other.x(), left, right);
-      double[] down = shares(one.y(), other.y(), top, bottom);
-      return Math.max(across[0], down[0]) <= Math.min(across[1], down[1]);
-    }
-
-    /** The first and last share of the way, from 0 to 1, at which one coordinate is within. */
-    private static double[] shares(double from, double to, double least, double most) {
-      if (from == to) {
-        boolean within = least <= from && from <= most;
-        return within ? new double[] {0, 1} : new double[] {1, 0};
-      }
-      double one = (least - from) / (to - from);
-      double other = (most - from) / (to - from);
-      return new double[] {Math.max(0, Math.min(one, other)), Math.min(1, Math.max(one, other))};
-    }
-  }
 
   /**
    * The oval.
@@ -139,9 +101,9 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
     return 2 * (upright + greatest(style) + tallestLabel() + style.type().text());
   }
 
-  private Map<String, Spot> spots(double top) {
+  private Map<String, NetworkSpot> spots(double top) {
     double most = graph.nodes().stream().mapToDouble(this::size).reduce(0, Math::max);
-    Map<String, Spot> spots = new HashMap<>();
+    Map<String, NetworkSpot> spots = new HashMap<>();
     int count = graph.nodes().size();
     for (int i = 0; i < count; i++) {
       NetworkGraph.Node node = graph.nodes().get(i);
@@ -149,7 +111,7 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
       double share = most == 0 ? 0 : size(node) / most;
       spots.put(
           node.treatment(),
-          new Spot(
+          new NetworkSpot(
               style.sheet().width() / 2 + across * Math.cos(angle),
               top + height() / 2 + upright * Math.sin(angle),
               Math.max(LEAST_RADIUS, greatest(style) * Math.sqrt(share)),
@@ -165,73 +127,23 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
 
   @Override
   public void draw(Svg svg, double top) {
-    Map<String, Spot> spots = spots(top);
+    Map<String, NetworkSpot> spots = spots(top);
     double thickest = style.sheet().stacked() ? THICKEST_STACKED : THICKEST;
     int most = graph.edges().stream().mapToInt(NetworkGraph.Edge::studies).max().orElse(1);
     for (NetworkGraph.Edge edge : graph.edges()) {
-      Spot one = spots.get(edge.one());
-      Spot other = spots.get(edge.other());
+      NetworkSpot one = spots.get(edge.one());
+      NetworkSpot other = spots.get(edge.other());
       double width =
           THINNEST + (thickest - THINNEST) * (edge.studies() - 1) / Math.max(1, most - 1);
       svg.line(one.x(), one.y(), other.x(), other.y(), Ink.BONE_GREY, width);
     }
-    numbers(svg, spots);
+    new LineNumbers(graph.edges(), spots, Lettering.bold(style.type().small())).draw(svg);
     for (NetworkGraph.Node node : graph.nodes()) {
       circle(svg, node, spots.get(node.treatment()));
     }
   }
 
-  private void numbers(Svg svg, Map<String, Spot> spots) {
-    List<Box> taken = new ArrayList<>();
-    for (Spot spot : spots.values()) {
-      double r = spot.radius() + 2;
-      taken.add(new Box(spot.x() - r, spot.y() - r, spot.x() + r, spot.y() + r));
-    }
-    for (NetworkGraph.Edge edge : graph.edges()) {
-      String number = Integer.toString(edge.studies());
-      Lettering lettering = Lettering.bold(style.type().small());
-      double wide = lettering.width(number) / 2 + 2.5;
-      double tall = lettering.size() * 0.56;
-      Box box = place(edge, spots, wide, tall, taken);
-      taken.add(box);
-      svg.rect(box.left(), box.top(), 2 * wide, 2 * tall, Ink.GROUND);
-      double baseline = (box.top() + box.bottom()) / 2 + lettering.middleToBaseline();
-      svg.text((box.left() + box.right()) / 2, baseline, Svg.Anchor.MIDDLE, lettering, number);
-    }
-  }
-
-  /** Where the number of a line stands: near its middle, off other lines if that can be. */
-  private Box place(
-      NetworkGraph.Edge edge, Map<String, Spot> spots, double wide, double tall, List<Box> taken) {
-    Spot one = spots.get(edge.one());
-    Spot other = spots.get(edge.other());
-    List<Box> along =
-        IntStream.rangeClosed(0, 2 * STEPS)
-            .mapToDouble(i -> 0.5 + (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2) * STEP)
-            .mapToObj(
-                share ->
-                    Box.round(
-                        one.x() + share * (other.x() - one.x()),
-                        one.y() + share * (other.y() - one.y()),
-                        wide,
-                        tall))
-            .toList();
-    List<Box> free = along.stream().filter(box -> taken.stream().noneMatch(box::overlaps)).toList();
-    return free.stream()
-        .filter(box -> !onOtherLine(box, edge, spots))
-        .findFirst()
-        .or(() -> free.stream().findFirst())
-        .orElse(along.get(0));
-  }
-
-  /** Whether another line runs through the box, so that its number could be read as that line's. */
-  private boolean onOtherLine(Box box, NetworkGraph.Edge own, Map<String, Spot> spots) {
-    return graph.edges().stream()
-        .filter(edge -> !edge.equals(own))
-        .anyMatch(edge -> box.isCrossed(spots.get(edge.one()), spots.get(edge.other())));
-  }
-
-  private void circle(Svg svg, NetworkGraph.Node node, Spot spot) {
+  private void circle(Svg svg, NetworkGraph.Node node, NetworkSpot spot) {
     double r = spot.radius();
     svg.open("g", "data-part", "treatment");
     svg.element("title", node.treatment() + ": " + node.words());
@@ -253,7 +165,7 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
     svg.close("g");
   }
 
-  private void words(Svg svg, NetworkGraph.Node node, Spot spot) {
+  private void words(Svg svg, NetworkGraph.Node node, NetworkSpot spot) {
     boolean middle = Math.abs(spot.cosine()) < 0.3;
     Svg.Anchor anchor =
         middle ? Svg.Anchor.MIDDLE : spot.cosine() > 0 ? Svg.Anchor.START : Svg.Anchor.END;

@@ -27,65 +27,7 @@ public sealed interface Span {
   OptionalDouble reachCentimetres();
 
   /** What the thin rule below the shaft shows. */
-  Optional<Rule> rule();
-
-  /** What a rule below a shaft can be; each is drawn in its own way. */
-  enum RuleKind {
-    /** Shortest to longest patient. */
-    SHORTEST_TO_LONGEST,
-    /** Mean less and plus one standard deviation. */
-    STANDARD_DEVIATION,
-    /** First to third quartile. */
-    QUARTILES
-  }
-
-  /**
-   * A rule from one length to another.
-   *
-   * @param fromCentimetres 0 or more
-   * @param toCentimetres not below {@code fromCentimetres}
-   */
-  record Rule(RuleKind kind, double fromCentimetres, double toCentimetres) {
-    public Rule {
-      Objects.requireNonNull(kind, "kind");
-      Check.centimetres(fromCentimetres, "fromCentimetres");
-      Check.centimetres(toCentimetres, "toCentimetres");
-      if (fromCentimetres > toCentimetres) {
-        throw new IllegalArgumentException(
-            "a rule from " + fromCentimetres + " to " + toCentimetres + " cm runs backwards");
-      }
-    }
-
-    /** Shortest to longest. */
-    public static Rule range(double shortest, double longest) {
-      return new Rule(RuleKind.SHORTEST_TO_LONGEST, shortest, longest);
-    }
-
-    /** Mean less and plus one standard deviation; a lower end below 0 cm is drawn at 0. */
-    public static Rule standardDeviation(double mean, double standardDeviation) {
-      Check.centimetres(standardDeviation, "standardDeviation");
-      return new Rule(
-          RuleKind.STANDARD_DEVIATION,
-          Math.max(0, mean - standardDeviation),
-          mean + standardDeviation);
-    }
-
-    /** First to third quartile. */
-    public static Rule quartiles(double first, double third) {
-      return new Rule(RuleKind.QUARTILES, first, third);
-    }
-
-    String words() {
-      String from = Shown.centimetres(fromCentimetres);
-      String to = Shown.centimetres(toCentimetres);
-      String ends = (from.equals(to) ? from : from + " to " + to) + " cm";
-      return switch (kind) {
-        case SHORTEST_TO_LONGEST -> ends;
-        case STANDARD_DEVIATION -> ends + " within one SD";
-        case QUARTILES -> "middle half " + ends;
-      };
-    }
-  }
+  Optional<SpanRule> rule();
 
   /** A middle value that a paper gives, with what was reported of its spread. */
   sealed interface Middle extends Span {
@@ -108,7 +50,7 @@ public sealed interface Span {
   }
 
   /** A mean, with what was reported of its spread. */
-  record Mean(double centimetres, Optional<Rule> rule) implements Middle {
+  record Mean(double centimetres, Optional<SpanRule> rule) implements Middle {
     public Mean {
       Check.centimetres(centimetres, "mean");
       Objects.requireNonNull(rule, "rule");
@@ -121,7 +63,7 @@ public sealed interface Span {
   }
 
   /** A median, with what was reported of its spread. */
-  record Median(double centimetres, Optional<Rule> rule) implements Middle {
+  record Median(double centimetres, Optional<SpanRule> rule) implements Middle {
     public Median {
       Check.centimetres(centimetres, "median");
       Objects.requireNonNull(rule, "rule");
@@ -160,7 +102,7 @@ public sealed interface Span {
     @Override
     public String words() {
       String patients = lengthsCentimetres.size() == 1 ? "1 patient" : "each patient";
-      return patients + ", " + Rule.range(shortest(), longest()).words();
+      return patients + ", " + SpanRule.range(shortest(), longest()).words();
     }
 
     @Override
@@ -179,20 +121,20 @@ public sealed interface Span {
     }
 
     @Override
-    public Optional<Rule> rule() {
-      return Optional.of(Rule.range(shortest(), longest()));
+    public Optional<SpanRule> rule() {
+      return Optional.of(SpanRule.range(shortest(), longest()));
     }
   }
 
   /** Only shortest and longest were reported; no middle is made up. */
   record RangeOnly(double shortestCentimetres, double longestCentimetres) implements Span {
     public RangeOnly {
-      Rule.range(shortestCentimetres, longestCentimetres);
+      SpanRule.range(shortestCentimetres, longestCentimetres);
     }
 
     @Override
     public String words() {
-      return "only the range, " + Rule.range(shortestCentimetres, longestCentimetres).words();
+      return "only the range, " + SpanRule.range(shortestCentimetres, longestCentimetres).words();
     }
 
     @Override
@@ -213,8 +155,8 @@ public sealed interface Span {
     }
 
     @Override
-    public Optional<Rule> rule() {
-      return Optional.of(Rule.range(shortestCentimetres, longestCentimetres));
+    public Optional<SpanRule> rule() {
+      return Optional.of(SpanRule.range(shortestCentimetres, longestCentimetres));
     }
   }
 
@@ -245,7 +187,7 @@ public sealed interface Span {
     }
 
     @Override
-    public Optional<Rule> rule() {
+    public Optional<SpanRule> rule() {
       return Optional.empty();
     }
   }
@@ -273,12 +215,12 @@ public sealed interface Span {
     }
 
     @Override
-    public Optional<Rule> rule() {
+    public Optional<SpanRule> rule() {
       return Optional.empty();
     }
   }
 
-  private static String middleWords(String name, double centimetres, Optional<Rule> rule) {
+  private static String middleWords(String name, double centimetres, Optional<SpanRule> rule) {
     return name
         + " "
         + Shown.centimetres(centimetres)
@@ -286,7 +228,7 @@ public sealed interface Span {
         + rule.map(r -> ", " + r.words()).orElse("");
   }
 
-  private static OptionalDouble reach(double middle, Optional<Rule> rule) {
+  private static OptionalDouble reach(double middle, Optional<SpanRule> rule) {
     return OptionalDouble.of(rule.map(r -> Math.max(middle, r.toCentimetres())).orElse(middle));
   }
 }

@@ -161,7 +161,7 @@ public record SpanMark(
     if (span.rule().isEmpty()) {
       return;
     }
-    Span.Rule rule = span.rule().get();
+    SpanRule rule = span.rule().get();
     double from = cut + rule.fromCentimetres() * unitsPerCentimetre;
     double to = cut + rule.toCentimetres() * unitsPerCentimetre;
     if (span instanceof Span.PerPatient patients) {

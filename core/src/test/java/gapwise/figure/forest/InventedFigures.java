@@ -3,6 +3,7 @@ package gapwise.figure.forest;
 import gapwise.figure.Provenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.span.Span;
+import gapwise.figure.span.SpanRule;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Measure;
@@ -43,7 +44,7 @@ public final class InventedFigures {
   }
 
   static Span mean(double cm, double shortest, double longest) {
-    return new Span.Mean(cm, Optional.of(Span.Rule.range(shortest, longest)));
+    return new Span.Mean(cm, Optional.of(SpanRule.range(shortest, longest)));
   }
 
   static Provenance provenance(int studies, String participants) {
@@ -75,7 +76,7 @@ public final class InventedFigures {
                 detailed(
                     row(
                         "Invented series 07, Port Winnow 2015",
-                        new Span.Median(6.8, Optional.of(Span.Rule.quartiles(5, 9.5))),
+                        new Span.Median(6.8, Optional.of(SpanRule.quartiles(5, 9.5))),
                         22,
                         24,
                         .73,
@@ -96,7 +97,7 @@ public final class InventedFigures {
                 detailed(
                     row(
                         "Invented series 19, Tarn 2020",
-                        new Span.Mean(6, Optional.of(Span.Rule.standardDeviation(6, 2.1))),
+                        new Span.Mean(6, Optional.of(SpanRule.standardDeviation(6, 2.1))),
                         38,
                         42,
                         .77,

@@ -19,13 +19,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 
 class SpanDrawingTest {
-  private static final Optional<Span.Rule> NO_RULE = Optional.empty();
+  private static final Optional<SpanRule> NO_RULE = Optional.empty();
 
   static Stream<Span> kinds() {
     return Stream.of(
-        new Span.Mean(5.1, Optional.of(Span.Rule.range(3, 8))),
-        new Span.Mean(6, Optional.of(Span.Rule.standardDeviation(6, 2.1))),
-        new Span.Median(6.8, Optional.of(Span.Rule.quartiles(5, 9.5))),
+        new Span.Mean(5.1, Optional.of(SpanRule.range(3, 8))),
+        new Span.Mean(6, Optional.of(SpanRule.standardDeviation(6, 2.1))),
+        new Span.Median(6.8, Optional.of(SpanRule.quartiles(5, 9.5))),
         new Span.Median(0.5, NO_RULE),
         new Span.PerPatient(List.of(3.0, 4.0, 4.0, 11.5), 4),
         new Span.RangeOnly(2.5, 12.5),
@@ -60,7 +60,7 @@ class SpanDrawingTest {
 
   @Test
   void theRuleBelowIsAtTheSameScaleFromTheSameCut() {
-    Span span = new Span.Mean(6, Optional.of(Span.Rule.standardDeviation(6, 2)));
+    Span span = new Span.Mean(6, Optional.of(SpanRule.standardDeviation(6, 2)));
     Picture picture = SpanDrawing.draw(span, 12, 200);
     Element rule = DrawnSvg.of(picture).all("line").get(0);
     double scale = gap(picture) / 6;
@@ -73,13 +73,13 @@ class SpanDrawingTest {
     Span patients = new Span.PerPatient(List.of(3.0, 4.0, 5.0, 11.5), 4.5);
     // One line from shortest to longest, and one for each patient.
     assertEquals(5, DrawnSvg.of(SpanDrawing.draw(patients, 12, 150)).all("line").size());
-    String range = ruled(Span.Rule.range(4, 8));
-    String deviation = ruled(Span.Rule.standardDeviation(6, 2));
-    String quartiles = ruled(Span.Rule.quartiles(4, 8));
+    String range = ruled(SpanRule.range(4, 8));
+    String deviation = ruled(SpanRule.standardDeviation(6, 2));
+    String quartiles = ruled(SpanRule.quartiles(4, 8));
     assertFalse(range.equals(deviation) || deviation.equals(quartiles) || range.equals(quartiles));
   }
 
-  private static String ruled(Span.Rule rule) {
+  private static String ruled(SpanRule rule) {
     return SpanDrawing.draw(new Span.Mean(6, Optional.of(rule)), 12, 150)
         .svg()
         .replaceFirst("<title>.*</title>", "");
