@@ -5,14 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.figure.Provenance;
 import gapwise.figure.drawing.Contrast;
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
-import gapwise.figure.value.Limits;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,48 +21,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** Curves as a viewer sees them. Invented series. */
-public class CurveDrawingTest {
-  private static Curve curve(String name, boolean pooled, double rate, int patients) {
-    List<Curve.Step> steps = new ArrayList<>();
-    for (int month = 2; month <= 24; month += 2) {
-      double share = Math.exp(-rate * month);
-      steps.add(
-          new Curve.Step(
-              month,
-              share,
-              pooled
-                  ? Optional.of(new Limits(share * 0.7, Math.min(1, share * 1.4)))
-                  : Optional.empty()));
-    }
-    List<Curve.AtRisk> atRisk =
-        CurveFigure.marks(26).stream()
-            .filter(time -> time <= 26)
-            .map(time -> new Curve.AtRisk(time, (int) (patients * Math.exp(-rate * time))))
-            .toList();
-    return new Curve(name, pooled, steps, 26, pooled ? List.of() : List.of(5.0, 9.0, 26.0), atRisk);
-  }
-
-  public static CurveFigure figure(boolean rising) {
-    return new CurveFigure(
-        "Time to union after loss of 4 to 8 cm of tibia",
-        List.of("Half had united by 9 months after transport and by 6 months with a membrane."),
-        rising,
-        rising ? "United, of 100 limbs" : "Not yet united, of 100 limbs",
-        "Months since the first operation",
-        List.of(
-            curve("Bone transport", false, 0.07, 46),
-            curve("Induced membrane", false, 0.11, 41),
-            curve("Bone transport over a nail, lengthening", false, 0.09, 22),
-            curve("All series", true, 0.085, 109)),
-        List.of("Groups differ in more than the method: compare within studies only."),
-        new Provenance(
-            3, "109 limbs", "random effects by interval", "demo", Optional.empty(), true));
-  }
-
+class CurveDrawingTest {
   @ParameterizedTest
   @EnumSource(Medium.class)
   void lettersStayInsideAndApartOnEveryMedium(Medium medium) {
-    Picture picture = CurveDrawing.draw(figure(true), medium);
+    Picture picture = CurveDrawing.draw(InventedCurves.figure(true), medium);
     List<DrawnSvg.Letters> letters = DrawnSvg.of(picture).letters();
     for (int i = 0; i < letters.size(); i++) {
       DrawnSvg.Letters one = letters.get(i);
@@ -79,7 +39,7 @@ public class CurveDrawingTest {
 
   @Test
   void linesDifferWithoutColour() {
-    CurveFigure figure = figure(true);
+    CurveFigure figure = InventedCurves.figure(true);
     Set<String> looks =
         figure.curves().stream()
             .map(curve -> CurveStroke.of(figure, curve))
@@ -93,17 +53,17 @@ public class CurveDrawingTest {
 
   @Test
   void aDrawingNamesItselfAndEveryCurve() {
-    DrawnSvg drawn = DrawnSvg.of(CurveDrawing.draw(figure(true), Medium.PAGE));
+    DrawnSvg drawn = DrawnSvg.of(CurveDrawing.draw(InventedCurves.figure(true), Medium.PAGE));
     assertEquals("img", drawn.root().getAttribute("role"));
-    assertEquals(figure(true).title(), drawn.all("title").get(0).getTextContent());
+    assertEquals(InventedCurves.figure(true).title(), drawn.all("title").get(0).getTextContent());
     assertTrue(drawn.all("desc").get(0).getTextContent().contains("All series: 87 of 100 at 26"));
     assertEquals(4, drawn.parts("curve").size());
   }
 
   @Test
   void aRisingFigureIsTheOtherTurnedOver() {
-    CurveTable up = CurveTable.of(figure(true));
-    CurveTable down = CurveTable.of(figure(false));
+    CurveTable up = CurveTable.of(InventedCurves.figure(true));
+    CurveTable down = CurveTable.of(InventedCurves.figure(false));
     for (int i = 0; i < up.lines().size(); i++) {
       OptionalDouble share = up.lines().get(i).share();
       if (share.isPresent()) {

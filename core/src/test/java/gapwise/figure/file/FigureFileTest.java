@@ -10,7 +10,7 @@ import gapwise.figure.EveryFigure;
 import gapwise.figure.Figure;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.forest.Forest;
-import gapwise.figure.forest.InventedFigures;
+import gapwise.figure.forest.InventedForests;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import java.awt.image.BufferedImage;
@@ -152,7 +152,7 @@ class FigureFileTest {
 
   @Test
   void aFigureOfHundredsOfSeriesIsPaintedAsWideAsItCanBe() throws IOException {
-    Forest many = InventedFigures.many(900, 7);
+    Forest many = InventedForests.many(900, 7);
     byte[] png = FigureFile.of(many, FileKind.PNG, FigureFile.Wish.of(Medium.PHONE));
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
     assertTrue(image.getWidth() < 1080 && image.getWidth() > 500, "" + image.getWidth());

@@ -11,7 +11,7 @@ import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestDrawing;
-import gapwise.figure.forest.InventedFigures;
+import gapwise.figure.forest.InventedForests;
 import gapwise.figure.span.Span;
 import gapwise.figure.span.SpanDrawing;
 import java.awt.image.BufferedImage;
@@ -26,7 +26,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 
 class PngTest {
-  private static final Forest FOREST = InventedFigures.twoMethods();
+  private static final Forest FOREST = InventedForests.twoMethods();
 
   @Test
   void aPictureHasTheWidthAskedForAndItsMarksInTheirColours() throws IOException {
@@ -65,7 +65,7 @@ class PngTest {
 
   @Test
   void aDrawingOfThreeHundredSeriesCanBePainted() throws IOException {
-    Forest many = InventedFigures.many(300, 7);
+    Forest many = InventedForests.many(300, 7);
     Picture picture = ForestDrawing.draw(many, Medium.PAGE).get(0);
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(Png.of(picture, 540, Map.of())));
     assertEquals(540, image.getWidth());

@@ -29,17 +29,17 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Element;
 
-/** All figures here are invented, see {@link InventedFigures}. */
+/** All figures here are invented, see {@link InventedForests}. */
 class ForestDrawingTest {
   private static final Map<String, Forest> FIGURES =
       Map.of(
-          "two methods", InventedFigures.twoMethods(),
-          "50 series", InventedFigures.many(50, 7),
-          "300 series", InventedFigures.many(300, 7),
-          "ratios", InventedFigures.ratios(),
-          "one series and an empty block", InventedFigures.oneSeriesAndAnEmptyBlock(),
-          "means without a spread", InventedFigures.meansWithoutASpread(),
-          "hostile words", InventedFigures.hostileWords());
+          "two methods", InventedForests.twoMethods(),
+          "50 series", InventedForests.many(50, 7),
+          "300 series", InventedForests.many(300, 7),
+          "ratios", InventedForests.ratios(),
+          "one series and an empty block", InventedForests.oneSeriesAndAnEmptyBlock(),
+          "means without a spread", InventedForests.meansWithoutASpread(),
+          "hostile words", InventedForests.hostileWords());
 
   private static final Map<String, List<Picture>> DRAWN = new HashMap<>();
 
@@ -160,7 +160,7 @@ class ForestDrawingTest {
 
   @Test
   void anEstimateStandsWhereTheAxisSaysAndItsBarEndsAtItsLimits() {
-    Forest forest = InventedFigures.twoMethods();
+    Forest forest = InventedForests.twoMethods();
     DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
     Map<Double, Double> ticks = tickPositions(drawn);
     double at50 = ticks.get(50.0);
@@ -178,7 +178,7 @@ class ForestDrawingTest {
 
   @Test
   void onALogAxisEqualRatiosTakeEqualRoom() {
-    Forest forest = InventedFigures.ratios();
+    Forest forest = InventedForests.ratios();
     DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
     Map<Double, Double> ticks = tickPositions(drawn);
     double decade = ticks.get(10.0) - ticks.get(1.0);
@@ -203,7 +203,7 @@ class ForestDrawingTest {
 
   @Test
   void theAreaOfALensIsProportionalToItsWeight() {
-    Forest forest = InventedFigures.twoMethods();
+    Forest forest = InventedForests.twoMethods();
     DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
     List<Element> series = drawn.parts("series");
     double perPercent = areaPerPercent(series.get(0), forest.rows().get(0));
@@ -221,7 +221,7 @@ class ForestDrawingTest {
   @Test
   void anIntervalThatLeavesTheAxisGetsAnArrowHeadAndOthersNone() {
     DrawnSvg drawn =
-        DrawnSvg.of(ForestDrawing.draw(InventedFigures.twoMethods(), Medium.PAGE).get(0));
+        DrawnSvg.of(ForestDrawing.draw(InventedForests.twoMethods(), Medium.PAGE).get(0));
     List<Integer> arrows =
         drawn.parts("series").stream()
             .map(
@@ -237,7 +237,7 @@ class ForestDrawingTest {
   @Test
   void aPooledValueIsARhombusWithItsHatchedPredictionBelow() {
     DrawnSvg drawn =
-        DrawnSvg.of(ForestDrawing.draw(InventedFigures.twoMethods(), Medium.PAGE).get(0));
+        DrawnSvg.of(ForestDrawing.draw(InventedForests.twoMethods(), Medium.PAGE).get(0));
     for (Element pooled : drawn.parts("pooled")) {
       List<Element> paths = DrawnSvg.children(pooled, "path");
       assertEquals(Ink.ACCENT, paths.get(0).getAttribute("fill"));
@@ -250,7 +250,7 @@ class ForestDrawingTest {
 
   @Test
   void aShortenedNameKeepsItsFullWordsInTheTitleOfItsRow() {
-    Forest forest = InventedFigures.many(300, 7);
+    Forest forest = InventedForests.many(300, 7);
     DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
     List<Element> series = drawn.parts("series");
     boolean shortened = false;
@@ -265,16 +265,16 @@ class ForestDrawingTest {
   @Test
   void linksAreKeptAndADrawingWithLinksIsNoClosedImage() {
     DrawnSvg linked =
-        DrawnSvg.of(ForestDrawing.draw(InventedFigures.twoMethods(), Medium.PAGE).get(0));
+        DrawnSvg.of(ForestDrawing.draw(InventedForests.twoMethods(), Medium.PAGE).get(0));
     assertEquals("group", linked.root().getAttribute("role"));
     assertEquals(4, linked.all("a").size());
-    DrawnSvg plain = DrawnSvg.of(ForestDrawing.draw(InventedFigures.ratios(), Medium.PAGE).get(0));
+    DrawnSvg plain = DrawnSvg.of(ForestDrawing.draw(InventedForests.ratios(), Medium.PAGE).get(0));
     assertEquals("img", plain.root().getAttribute("role"));
   }
 
   @Test
   void metadataNamesModelVersionAndDate() {
-    Forest forest = InventedFigures.twoMethods();
+    Forest forest = InventedForests.twoMethods();
     DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
     assertEquals("2026-01-31", drawn.all("date").get(0).getTextContent());
     assertTrue(drawn.all("source").get(0).getTextContent().contains("change 412"));
@@ -284,7 +284,7 @@ class ForestDrawingTest {
 
   @Test
   void longFiguresFillSeveralPagesAndSayWhichBlockGoesOn() {
-    List<Picture> pages = ForestDrawing.draw(InventedFigures.many(300, 7), Medium.A4);
+    List<Picture> pages = ForestDrawing.draw(InventedForests.many(300, 7), Medium.A4);
     assertTrue(pages.size() > 3, "pages: " + pages.size());
     String second = DrawnSvg.of(pages.get(1)).root().getTextContent();
     assertTrue(second.contains(", continued"), second);
@@ -299,7 +299,7 @@ class ForestDrawingTest {
       value = Medium.class,
       names = {"PAGE", "PHONE"})
   void thousandsOfSeriesAreCutIntoSheetsOfAScreenThatTellOfTheOthers(Medium medium) {
-    Forest forest = InventedFigures.many(2000, 7);
+    Forest forest = InventedForests.many(2000, 7);
     List<Picture> sheets = ForestDrawing.draw(forest, medium);
     assertTrue(sheets.size() > 3, "sheets: " + sheets.size());
     int series = 0;
@@ -317,7 +317,7 @@ class ForestDrawingTest {
 
   @Test
   void aNameOfAHundredThousandLettersIsShortInTheDrawingAndWholeInTheTable() {
-    Forest few = InventedFigures.twoMethods();
+    Forest few = InventedForests.twoMethods();
     String name = "Invented " + "w".repeat(100_000) + " 2011";
     Row row =
         new Row(
@@ -350,7 +350,7 @@ class ForestDrawingTest {
 
   @Test
   void aFigureOfRealDataDoesNotSayThatItIsInvented() {
-    Forest invented = InventedFigures.ratios();
+    Forest invented = InventedForests.ratios();
     Provenance from = invented.provenance();
     Provenance real =
         new Provenance(
@@ -360,7 +360,7 @@ class ForestDrawingTest {
             from.dataVersion(),
             from.dataDate(),
             false);
-    Forest forest = InventedFigures.from(invented, real);
+    Forest forest = InventedForests.from(invented, real);
     String svg = ForestDrawing.draw(forest, Medium.PAGE).get(0).svg();
     assertFalse(svg.contains(Provenance.INVENTED));
     assertNotEquals(svg, ForestDrawing.draw(invented, Medium.PAGE).get(0).svg());
@@ -368,7 +368,7 @@ class ForestDrawingTest {
 
   @Test
   void manyWordsOfCountsLeaveThePlotItsRoom() {
-    Forest forest = InventedFigures.meansWithoutASpread();
+    Forest forest = InventedForests.meansWithoutASpread();
     Columns columns = Columns.of(forest, Medium.PAGE.style(5));
     double plot = columns.plotRight() - columns.plotLeft();
     assertTrue(plot > 0.2 * Medium.PAGE.style(5).sheet().width(), "plot " + plot);
@@ -376,7 +376,7 @@ class ForestDrawingTest {
 
   @Test
   void aValueWithoutASpreadIsSaidToHaveNone() {
-    Forest forest = InventedFigures.meansWithoutASpread();
+    Forest forest = InventedForests.meansWithoutASpread();
     String svg = ForestDrawing.draw(forest, Medium.PAGE).get(0).svg();
     assertTrue(svg.contains("9.2 (no SD)"));
     String csv = ForestTable.of(forest).csv();

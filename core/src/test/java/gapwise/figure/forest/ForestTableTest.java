@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ForestTableTest {
-  private static final Forest FOREST = InventedFigures.twoMethods();
+  private static final Forest FOREST = InventedForests.twoMethods();
 
   private static List<CSVRecord> records(Forest forest) throws IOException {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
@@ -109,7 +109,7 @@ class ForestTableTest {
 
   @Test
   void aFigureWithoutSeriesStillHasItsLines() throws IOException {
-    List<CSVRecord> records = records(InventedFigures.oneSeriesAndAnEmptyBlock());
+    List<CSVRecord> records = records(InventedForests.oneSeriesAndAnEmptyBlock());
     assertEquals(3, records.size());
     assertEquals("Nothing was found for this method.", records.get(2).get("detail"));
   }

@@ -32,7 +32,7 @@ class ForestTest {
   }
 
   private static Forest forest(Measure measure, Estimate estimate) {
-    Forest like = InventedFigures.ratios();
+    Forest like = InventedForests.ratios();
     return new Forest(
         like.heading(),
         measure,
@@ -92,7 +92,7 @@ class ForestTest {
 
   @Test
   void theDescriptionTellsTheResultTheCautionsAndThatDataAreInvented() {
-    Forest forest = InventedFigures.twoMethods();
+    Forest forest = InventedForests.twoMethods();
     String words = forest.description();
     assertTrue(words.contains("90 (83 to 95); a new centre 74 to 97"), words);
     assertTrue(words.contains(Provenance.INVENTED), words);

@@ -9,51 +9,19 @@ import gapwise.figure.Provenance;
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The graph of a network: everything inside, nothing over another, words for those who listen. */
-public class NetworkGraphTest {
-  private static final List<String> METHODS =
-      List.of(
-          "External frame",
-          "Frame over a nail",
-          "Induced membrane with graft",
-          "Vascularised fibula",
-          "Plate-assisted transport",
-          "Acute shortening",
-          "Cage and graft",
-          "Bone transport by nail");
-
-  /** Every pair of the treatments, with numbers from 1 to 12; invented. */
-  public static NetworkGraph complete(int treatments) {
-    List<NetworkGraph.Node> nodes = new ArrayList<>();
-    List<NetworkGraph.Edge> edges = new ArrayList<>();
-    for (int i = 0; i < treatments; i++) {
-      nodes.add(new NetworkGraph.Node(METHODS.get(i), OptionalDouble.of(20 + 45 * i % 130), 2 + i));
-      for (int j = 0; j < i; j++) {
-        edges.add(new NetworkGraph.Edge(METHODS.get(j), METHODS.get(i), 1 + (5 * i + 3 * j) % 12));
-      }
-    }
-    return new NetworkGraph(
-        "Which methods studies compare",
-        List.of("Nine studies compare " + treatments + " methods."),
-        nodes,
-        edges,
-        List.of("Surgeons choose a method by defect and patient; a line is no proof of likeness."),
-        new Provenance(9, "402 patients", "", "", Optional.empty(), true));
-  }
-
+class NetworkGraphTest {
   @ParameterizedTest
   @ValueSource(ints = {2, 3, 4, 5, 6, 8})
   void wordsAndNumbersStandInsideAndApartInEveryWidth(int treatments) {
     for (Medium medium : Medium.values()) {
-      Picture picture = NetworkGraphDrawing.draw(complete(treatments), medium);
+      Picture picture = NetworkGraphDrawing.draw(InventedNetworks.complete(treatments), medium);
       List<DrawnSvg.Letters> letters = DrawnSvg.of(picture).letters();
       for (int i = 0; i < letters.size(); i++) {
         DrawnSvg.Letters one = letters.get(i);
@@ -68,13 +36,14 @@ public class NetworkGraphTest {
 
   @Test
   void aNumberStandsOnItsOwnLineAloneWhereLinesCross() {
-    List<NetworkGraph.Node> nodes = complete(4).nodes();
+    List<NetworkGraph.Node> nodes = InventedNetworks.complete(4).nodes();
     List<NetworkGraph.Edge> cross =
         List.of(
             new NetworkGraph.Edge(nodes.get(0).treatment(), nodes.get(2).treatment(), 7),
             new NetworkGraph.Edge(nodes.get(1).treatment(), nodes.get(3).treatment(), 9));
     NetworkGraph graph =
-        new NetworkGraph("x", List.of(), nodes, cross, List.of(), complete(4).provenance());
+        new NetworkGraph(
+            "x", List.of(), nodes, cross, List.of(), InventedNetworks.complete(4).provenance());
     for (Medium medium : Medium.values()) {
       DrawnSvg drawn = DrawnSvg.of(NetworkGraphDrawing.draw(graph, medium));
       // The lines are the upright and the level axis of the oval.
@@ -96,7 +65,7 @@ public class NetworkGraphTest {
 
   @Test
   void everyPairHasItsLineAndItsNumberAndThickerMeansMore() {
-    NetworkGraph graph = complete(4);
+    NetworkGraph graph = InventedNetworks.complete(4);
     DrawnSvg drawn = DrawnSvg.of(NetworkGraphDrawing.draw(graph, Medium.PAGE));
     assertEquals(6, drawn.all("line").size());
     for (int i = 0; i < 6; i++) {
@@ -117,7 +86,8 @@ public class NetworkGraphTest {
 
   @Test
   void aListenerHearsTreatmentsPairsCautionsAndThatDataAreInvented() {
-    DrawnSvg drawn = DrawnSvg.of(NetworkGraphDrawing.draw(complete(3), Medium.PHONE));
+    DrawnSvg drawn =
+        DrawnSvg.of(NetworkGraphDrawing.draw(InventedNetworks.complete(3), Medium.PHONE));
     assertEquals("Which methods studies compare", drawn.all("title").get(0).getTextContent());
     String told = drawn.all("desc").get(0).getTextContent();
     assertTrue(told.contains("External frame: 20 patients, 2 studies."), told);
@@ -127,7 +97,7 @@ public class NetworkGraphTest {
 
   @Test
   void theTableHoldsTreatmentsThenPairs() {
-    String csv = NetworkGraphTable.of(complete(2)).csv();
+    String csv = NetworkGraphTable.of(InventedNetworks.complete(2)).csv();
     assertEquals(
         List.of(
             "treatment,against,patients,studies,",
@@ -140,7 +110,7 @@ public class NetworkGraphTest {
 
   @Test
   void whatIsNoGraphIsRefused() {
-    NetworkGraph good = complete(2);
+    NetworkGraph good = InventedNetworks.complete(2);
     List<NetworkGraph.Edge> stray =
         List.of(new NetworkGraph.Edge("External frame", "Elsewhere", 1));
     assertThrows(

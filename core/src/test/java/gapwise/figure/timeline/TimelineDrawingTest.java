@@ -9,60 +9,23 @@ import gapwise.figure.drawing.Contrast;
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Medium;
-import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.file.FigureFile;
 import gapwise.figure.file.FileKind;
-import gapwise.figure.value.Estimate;
-import gapwise.figure.value.Limits;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-public class TimelineDrawingTest {
-  private static final MethodMark RING =
-      new MethodMark("bone-transport", "Bone transport", "ring", "#2128D2");
-
-  public static Timeline invented() {
-    List<Timeline.Stretch> course =
-        List.of(
-            new Timeline.Stretch(1, "in the frame", Timeline.Load.FRAME, 0, 9),
-            new Timeline.Stretch(2, "partial weight", Timeline.Load.PARTIAL, 9, 11),
-            new Timeline.Stretch(3, "unsupported", Timeline.Load.FREE, 11, 15));
-    List<Timeline.Reached> reached =
-        List.of(
-            new Timeline.Reached("external frame taken off", 9),
-            new Timeline.Reached("partial weight bearing", 9.2),
-            new Timeline.Reached("full weight without any support", 11));
-    List<Timeline.Pooled> pooled =
-        List.of(
-            new Timeline.Pooled(
-                "external frame taken off",
-                RING,
-                6,
-                Estimate.of(12, 10, 14),
-                Optional.of(new Limits(7, 60))));
-    List<Timeline.Stretch> later =
-        List.of(new Timeline.Stretch(3, "unsupported", Timeline.Load.FREE, 2, 6));
-    return new Timeline(
-        "The course of one case",
-        List.of("Each track counts from another moment."),
-        List.of(
-            new Timeline.Track("frame put on", course, reached, pooled),
-            new Timeline.Track("frame taken off", later, List.of(), List.of())),
-        List.of("Invented, proves nothing."),
-        new Provenance(6, "", "random effects", "test", Optional.empty(), true));
-  }
-
+class TimelineDrawingTest {
   @ParameterizedTest
   @EnumSource(Medium.class)
   void noWordsMeetOthersOrLeaveTheDrawing(Medium medium) {
-    TimelineDrawing.draw(invented(), medium).forEach(TimelineDrawingTest::noWordsMeet);
+    TimelineDrawing.draw(InventedTimelines.oneCase(), medium)
+        .forEach(TimelineDrawingTest::noWordsMeet);
     TimelineDrawing.draw(threeClocks(), medium).forEach(TimelineDrawingTest::noWordsMeet);
   }
 
@@ -81,7 +44,7 @@ public class TimelineDrawingTest {
 
   /** The first track of the invented case on three clocks: more than one slide holds. */
   private static Timeline threeClocks() {
-    Timeline.Track track = invented().tracks().get(0);
+    Timeline.Track track = InventedTimelines.oneCase().tracks().get(0);
     List<Timeline.Track> tracks =
         Stream.of("injury", "frame put on", "grafting")
             .map(
@@ -93,11 +56,11 @@ public class TimelineDrawingTest {
                         Collections.nCopies(5, track.pooled().get(0))))
             .toList();
     return new Timeline(
-        invented().title(),
-        invented().sentences(),
+        InventedTimelines.oneCase().title(),
+        InventedTimelines.oneCase().sentences(),
         tracks,
-        invented().cautions(),
-        invented().provenance());
+        InventedTimelines.oneCase().cautions(),
+        InventedTimelines.oneCase().provenance());
   }
 
   @ParameterizedTest
@@ -130,7 +93,7 @@ public class TimelineDrawingTest {
 
   @Test
   void eachPhaseStandsOnEachClockAndTheWordsOfTheFigureSayAllItShows() {
-    Picture picture = TimelineDrawing.draw(invented(), Medium.PAGE).get(0);
+    Picture picture = TimelineDrawing.draw(InventedTimelines.oneCase(), Medium.PAGE).get(0);
     assertEquals(4, picture.svg().split("data-part=\"phase\"", -1).length - 1);
     assertEquals(2, picture.svg().split("data-part=\"track\"", -1).length - 1);
     String description = DrawnSvg.of(picture).all("desc").get(0).getTextContent();
@@ -145,7 +108,7 @@ public class TimelineDrawingTest {
 
   @Test
   void theTableHoldsPhasesMilestonesAndPooledTimesWithTheirClock() {
-    String csv = new TimelineTable(invented()).csv();
+    String csv = new TimelineTable(InventedTimelines.oneCase()).csv();
     assertTrue(csv.contains("phase,frame put on,in the frame,,0.0,9.0,"), csv);
     assertTrue(csv.contains("case,frame put on,partial weight bearing,,,,9.2,"), csv);
     assertTrue(
@@ -164,11 +127,11 @@ public class TimelineDrawingTest {
 
   @Test
   void theSameValueGivesTheSameBytesAndAPicture() {
-    List<Picture> one = TimelineDrawing.draw(invented(), Medium.SLIDE);
-    assertEquals(one, TimelineDrawing.draw(invented(), Medium.SLIDE));
+    List<Picture> one = TimelineDrawing.draw(InventedTimelines.oneCase(), Medium.SLIDE);
+    assertEquals(one, TimelineDrawing.draw(InventedTimelines.oneCase(), Medium.SLIDE));
     FigureFile.Wish slide = FigureFile.Wish.of(Medium.SLIDE);
-    byte[] png = FigureFile.of(invented(), FileKind.PNG, slide);
-    assertArrayEquals(png, FigureFile.of(invented(), FileKind.PNG, slide));
+    byte[] png = FigureFile.of(InventedTimelines.oneCase(), FileKind.PNG, slide);
+    assertArrayEquals(png, FigureFile.of(InventedTimelines.oneCase(), FileKind.PNG, slide));
     assertTrue(png.length > 5000);
   }
 }

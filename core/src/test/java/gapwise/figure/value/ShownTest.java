@@ -9,7 +9,7 @@ import gapwise.figure.drawing.Picture;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestDrawing;
 import gapwise.figure.forest.ForestTable;
-import gapwise.figure.forest.InventedFigures;
+import gapwise.figure.forest.InventedForests;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -98,7 +98,7 @@ class ShownTest {
 
   @Test
   void sentenceRowAndTableShowTheSameText() {
-    Forest forest = InventedFigures.twoMethods();
+    Forest forest = InventedForests.twoMethods();
     String pooled = Shown.estimate(forest.measure(), forest.pooled().get(1).estimate());
     Picture picture = ForestDrawing.draw(forest, Medium.PAGE).get(0);
     assertEquals(

@@ -19,14 +19,14 @@ import java.util.Random;
  * Figures for tests. Every name and number in them is invented; intervals are made up to look
  * plausible and are no one's result.
  */
-public final class InventedFigures {
+public final class InventedForests {
   private static final String CAUTION =
       "Supports a discussion, not advice. Licensed surgeons and local protocols decide.";
   private static final String APART =
       "These are separate groups of patients, not a comparison: defects, infection and follow-up"
           + " differ.";
 
-  private InventedFigures() {}
+  private InventedForests() {}
 
   static Row row(
       String study, Span span, int events, int total, double low, double high, double weight) {
