@@ -7,27 +7,13 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
 
-/**
- * The data of a {@link CurveFigure} as rows, for a table beside it, which a screen reader reads.
- */
-record CurveTable(List<Line> lines) {
-  /**
-   * One curve at one time of the axis.
-   *
-   * @param share as it is drawn, 0 to 1: with the event if the figure rises; empty beyond its end
-   * @param atRisk patients still followed; empty if not known
-   */
-  record Line(String curve, double time, OptionalDouble share, OptionalInt atRisk) {}
-
-  CurveTable {
-    lines = List.copyOf(lines);
-  }
+/** The data of a {@link CurveFigure} as CSV. */
+final class CurveTable {
+  private CurveTable() {}
 
   /**
    * Every step of every curve as CSV (RFC 4180), numbers with all digits. Shares are as drawn: with
@@ -72,30 +58,5 @@ record CurveTable(List<Line> lines) {
     cells.add(CsvCell.text(figure.time()));
     cells.addAll(CsvOrigin.of(figure));
     printer.printRecord(cells);
-  }
-
-  /** Every curve at every round time of the figure's axis. */
-  static CurveTable of(CurveFigure figure) {
-    List<Line> lines = new ArrayList<>();
-    for (Curve curve : figure.curves()) {
-      figure
-          .timeTicks()
-          .values()
-          .forEach(tick -> lines.add(line(figure, curve, tick.doubleValue())));
-    }
-    return new CurveTable(lines);
-  }
-
-  private static Line line(CurveFigure figure, Curve curve, double time) {
-    return new Line(
-        curve.name(),
-        time,
-        time <= curve.end()
-            ? OptionalDouble.of(figure.height(curve.shareAt(time)))
-            : OptionalDouble.empty(),
-        curve.atRisk().stream()
-            .filter(mark -> mark.time() == time)
-            .mapToInt(Curve.AtRisk::patients)
-            .findFirst());
   }
 }

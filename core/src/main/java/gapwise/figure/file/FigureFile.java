@@ -23,12 +23,7 @@ public final class FigureFile {
    * @param sheet which of its sheets, from 1
    * @param size of a picture; empty for the usual one of the medium
    */
-  public record Wish(Medium medium, int sheet, Optional<PngSize> size) {
-    /** The first sheet at its usual size. */
-    public static Wish of(Medium medium) {
-      return new Wish(medium, 1, Optional.empty());
-    }
-  }
+  public record Wish(Medium medium, int sheet, Optional<PngSize> size) {}
 
   /**
    * The bytes of a file.

@@ -20,11 +20,10 @@ import java.io.UncheckedIOException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /** Turns a drawing into a PNG picture, without a screen. */
-public final class Png {
+final class Png {
   /** More pixels than this are refused: so many are painted in about a second. */
   private static final long MOST_PIXELS = 40_000_000;
 
@@ -34,20 +33,16 @@ public final class Png {
   private Png() {}
 
   /**
-   * The drawing as PNG.
+   * The drawing as PNG that states its dots per inch.
    *
    * @param picture a drawing
-   * @param pixelWidth width in pixels, 16 or more; the height follows
+   * @param size 16 pixels wide or more; the height follows
    * @param texts what the file says of itself, name to words, such as "Title" or "Description" (PNG
    *     specification, section 11.3.4.2, lists the names)
    * @throws IllegalArgumentException if the width is too small or the picture would be too large
    */
-  public static byte[] of(Picture picture, int pixelWidth, Map<String, String> texts) {
-    return of(picture, pixelWidth, Optional.empty(), texts);
-  }
-
-  private static byte[] of(
-      Picture picture, int pixelWidth, Optional<PngSize> size, Map<String, String> texts) {
+  static byte[] of(Picture picture, PngSize size, Map<String, String> texts) {
+    int pixelWidth = size.pixelWidth();
     // What a rounding error lies over a whole number is no further row of pixels.
     double exact = pixelWidth * picture.height() / picture.width();
     int pixelHeight = (int) Math.ceil(exact - 1e-6);
@@ -65,15 +60,6 @@ public final class Png {
     } catch (IOException e) {
       throw new UncheckedIOException("the picture could not be written to memory", e);
     }
-  }
-
-  /**
-   * The drawing as PNG that states its dots per inch.
-   *
-   * @throws IllegalArgumentException if the picture would be too large
-   */
-  public static byte[] of(Picture picture, PngSize size, Map<String, String> texts) {
-    return of(picture, size.pixelWidth(), Optional.of(size), texts);
   }
 
   /** The greatest width in pixels that a drawing can be painted at. */
@@ -94,17 +80,15 @@ public final class Png {
       Picture picture,
       int width,
       int height,
-      Optional<PngSize> size,
+      PngSize size,
       Map<String, String> texts,
       int pixelsABand)
       throws IOException {
     SVGDocument document = document(picture);
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     PngStream png = new PngStream(bytes, width, height);
-    if (size.isPresent()) {
-      double perMetre = size.get().dotsPerInch() * 1000 / Medium.MILLIMETRES_PER_INCH;
-      png.pixelsPerMetre((int) Math.round(perMetre));
-    }
+    double perMetre = size.dotsPerInch() * 1000 / Medium.MILLIMETRES_PER_INCH;
+    png.pixelsPerMetre((int) Math.round(perMetre));
     // In the order of their names, so that bytes stay the same.
     for (Map.Entry<String, String> text : new TreeMap<>(texts).entrySet()) {
       png.text(text.getKey(), text.getValue());

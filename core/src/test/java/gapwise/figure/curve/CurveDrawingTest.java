@@ -10,12 +10,14 @@ import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -61,17 +63,36 @@ class CurveDrawingTest {
   }
 
   @Test
-  void aRisingFigureIsTheOtherTurnedOver() {
-    CurveTable up = CurveTable.of(InventedCurves.figure(true));
-    CurveTable down = CurveTable.of(InventedCurves.figure(false));
-    for (int i = 0; i < up.lines().size(); i++) {
-      OptionalDouble share = up.lines().get(i).share();
-      if (share.isPresent()) {
-        assertEquals(1, share.getAsDouble() + down.lines().get(i).share().orElseThrow(), 1e-12);
-      }
+  void aRisingFigureIsTheOtherTurnedOver() throws IOException {
+    List<CSVRecord> up = rows(InventedCurves.figure(true));
+    List<CSVRecord> down = rows(InventedCurves.figure(false));
+    assertEquals(4 * 13, up.size());
+    for (int i = 0; i < up.size(); i++) {
+      assertEquals(up.get(i).get("time"), down.get(i).get("time"));
+      assertEquals(1, share(up.get(i)) + share(down.get(i)), 1e-12);
     }
-    assertEquals(OptionalInt.of(46), up.lines().get(0).atRisk());
-    assertEquals(OptionalDouble.of(0), up.lines().get(0).share());
+    assertEquals(0, share(up.get(0)));
+  }
+
+  private static List<CSVRecord> rows(CurveFigure figure) throws IOException {
+    CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
+    try (CSVParser parser = CSVParser.parse(figure.csv(), format)) {
+      return parser.getRecords();
+    }
+  }
+
+  private static double share(CSVRecord row) {
+    return Double.parseDouble(row.get("share"));
+  }
+
+  @Test
+  void patientsStillFollowedStandUnderTheAxis() {
+    DrawnSvg drawn = DrawnSvg.of(CurveDrawing.draw(InventedCurves.figure(true), Medium.PAGE));
+    List<String> words = drawn.letters().stream().map(DrawnSvg.Letters::text).toList();
+    for (Curve curve : InventedCurves.figure(true).curves()) {
+      assertTrue(
+          words.contains(Integer.toString(curve.atRisk().get(0).patients())), words::toString);
+    }
   }
 
   @Test

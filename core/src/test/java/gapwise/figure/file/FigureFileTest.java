@@ -153,7 +153,8 @@ class FigureFileTest {
   @Test
   void aFigureOfHundredsOfSeriesIsPaintedAsWideAsItCanBe() throws IOException {
     Forest many = InventedForests.many(900, 7);
-    byte[] png = FigureFile.of(many, FileKind.PNG, FigureFile.Wish.of(Medium.PHONE));
+    byte[] png =
+        FigureFile.of(many, FileKind.PNG, new FigureFile.Wish(Medium.PHONE, 1, Optional.empty()));
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(png));
     assertTrue(image.getWidth() < 1080 && image.getWidth() > 500, "" + image.getWidth());
   }

@@ -31,7 +31,7 @@ class PngTest {
   @Test
   void aPictureHasTheWidthAskedForAndItsMarksInTheirColours() throws IOException {
     Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
-    byte[] bytes = Png.of(picture, 1620, Map.of());
+    byte[] bytes = Png.of(picture, pixels(1620), Map.of());
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(bytes));
     assertEquals(1620, image.getWidth());
     assertEquals((int) Math.ceil(1620 * picture.height() / picture.width()), image.getHeight());
@@ -39,6 +39,11 @@ class PngTest {
     for (String colour : new String[] {Ink.GROUND, Ink.INK, Ink.ACCENT, Ink.BONE_GREY, Ink.BONE}) {
       assertTrue(colours.contains(Integer.parseInt(colour.substring(1), 16)), colour);
     }
+  }
+
+  /** A size of so many pixels across, at the 96 to an inch of a drawing. */
+  private static PngSize pixels(int across) {
+    return new PngSize(across / 96.0 * 25.4, 96);
   }
 
   private static Set<Integer> colours(BufferedImage image) {
@@ -56,7 +61,8 @@ class PngTest {
     // PNG specification (W3C), 11.3.4.5: iTXt holds a keyword and text in UTF-8.
     String bytes =
         new String(
-            FigureFile.of(FOREST, FileKind.PNG, FigureFile.Wish.of(Medium.PHONE)),
+            FigureFile.of(
+                FOREST, FileKind.PNG, new FigureFile.Wish(Medium.PHONE, 1, Optional.empty())),
             StandardCharsets.UTF_8);
     assertTrue(bytes.contains("iTXtTitle\u0000"));
     assertTrue(bytes.contains(FOREST.heading().title()));
@@ -67,7 +73,8 @@ class PngTest {
   void aDrawingOfThreeHundredSeriesCanBePainted() throws IOException {
     Forest many = InventedForests.many(300, 7);
     Picture picture = ForestDrawing.draw(many, Medium.PAGE).get(0);
-    BufferedImage image = ImageIO.read(new ByteArrayInputStream(Png.of(picture, 540, Map.of())));
+    BufferedImage image =
+        ImageIO.read(new ByteArrayInputStream(Png.of(picture, pixels(540), Map.of())));
     assertEquals(540, image.getWidth());
     assertTrue(colours(image).size() > 50, "something is drawn");
   }
@@ -88,7 +95,7 @@ class PngTest {
 
   private static BufferedImage painted(Picture picture, int height, int pixelsABand)
       throws IOException {
-    byte[] bytes = Png.painted(picture, 700, height, Optional.empty(), Map.of(), pixelsABand);
+    byte[] bytes = Png.painted(picture, 700, height, pixels(700), Map.of(), pixelsABand);
     return ImageIO.read(new ByteArrayInputStream(bytes));
   }
 
@@ -96,13 +103,14 @@ class PngTest {
   void theSameDrawingGivesTheSameBytes() {
     Picture picture = SpanDrawing.draw(new Span.Threshold(4), 12, 150);
     Map<String, String> texts = Map.of("Title", "over 4 cm", "Description", "a span");
-    assertArrayEquals(Png.of(picture, 300, texts), Png.of(picture, 300, texts));
+    assertArrayEquals(Png.of(picture, pixels(300), texts), Png.of(picture, pixels(300), texts));
   }
 
   @Test
   void picturesThatAreTooSmallOrTooLargeAreRefused() {
     Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
-    assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 3, Map.of()));
-    assertThrows(IllegalArgumentException.class, () -> Png.of(picture, 2_000_000, Map.of()));
+    assertThrows(IllegalArgumentException.class, () -> Png.of(picture, pixels(3), Map.of()));
+    assertThrows(
+        IllegalArgumentException.class, () -> Png.of(picture, pixels(2_000_000), Map.of()));
   }
 }

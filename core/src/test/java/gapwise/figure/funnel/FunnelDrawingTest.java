@@ -9,10 +9,12 @@ import gapwise.figure.Provenance;
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
-import gapwise.figure.file.Png;
+import gapwise.figure.file.FigureFile;
+import gapwise.figure.file.FileKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -136,8 +138,9 @@ class FunnelDrawingTest {
   @Test
   void aPictureCanBePaintedAndIsTheSameEachTime() {
     Funnel funnel = InventedFunnels.ratios();
-    Picture picture = FunnelDrawing.draw(funnel, Medium.PHONE);
-    assertArrayEquals(Png.of(picture, 720, Map.of()), Png.of(picture, 720, Map.of()));
+    FigureFile.Wish phone = new FigureFile.Wish(Medium.PHONE, 1, Optional.empty());
+    assertArrayEquals(
+        FigureFile.of(funnel, FileKind.PNG, phone), FigureFile.of(funnel, FileKind.PNG, phone));
   }
 
   @Test

@@ -14,6 +14,7 @@ import gapwise.figure.file.FigureFile;
 import gapwise.figure.file.FileKind;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -129,7 +130,7 @@ class TimelineDrawingTest {
   void theSameValueGivesTheSameBytesAndAPicture() {
     List<Picture> one = TimelineDrawing.draw(InventedTimelines.oneCase(), Medium.SLIDE);
     assertEquals(one, TimelineDrawing.draw(InventedTimelines.oneCase(), Medium.SLIDE));
-    FigureFile.Wish slide = FigureFile.Wish.of(Medium.SLIDE);
+    FigureFile.Wish slide = new FigureFile.Wish(Medium.SLIDE, 1, Optional.empty());
     byte[] png = FigureFile.of(InventedTimelines.oneCase(), FileKind.PNG, slide);
     assertArrayEquals(png, FigureFile.of(InventedTimelines.oneCase(), FileKind.PNG, slide));
     assertTrue(png.length > 5000);
