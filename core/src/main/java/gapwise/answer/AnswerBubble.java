@@ -8,13 +8,13 @@ import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Summary;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.bubble.Bubble;
 import gapwise.figure.bubble.BubblePatient;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -44,7 +44,7 @@ public final class AnswerBubble {
   private final Answer answer;
   private final Result result;
   private final Outcome outcome;
-  private final Measure measure;
+  private final Quantity measure;
   private final List<Blocks.Line> lines;
 
   private AnswerBubble(LengthAnswer asked, Result result) {
@@ -211,9 +211,9 @@ public final class AnswerBubble {
     return lines.stream().map(line -> line.row().arm().method().principal()).distinct().count();
   }
 
-  private Provenance provenance(Edition edition) {
+  private FigureProvenance provenance(Edition edition) {
     List<SelectedRow> rows = lines.stream().map(Blocks.Line::row).toList();
-    return new Provenance(
+    return new FigureProvenance(
             rows.size(),
             Told.people(rows),
             model(),

@@ -3,7 +3,7 @@ package gapwise.answer;
 import gapwise.analysis.CurveResult;
 import gapwise.analysis.PooledCurveResult;
 import gapwise.analysis.Result;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.curve.Curve;
 import gapwise.figure.curve.CurveFigure;
 import gapwise.figure.value.Limits;
@@ -178,10 +178,10 @@ public final class AnswerCurves {
     return cautions;
   }
 
-  private Provenance provenance(Edition edition) {
+  private FigureProvenance provenance(Edition edition) {
     boolean pooled = result.pooledCurves().isPresent();
     long patients = Math.round(result.data().participants().orElse(0));
-    return new Provenance(
+    return new FigureProvenance(
         result.curves().orElseThrow().size(),
         patients + " patients",
         pooled

@@ -4,7 +4,7 @@ import gapwise.analysis.FunnelResult;
 import gapwise.analysis.Result;
 import gapwise.analysis.SmallStudyEffectsResult;
 import gapwise.evidence.Outcome;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.funnel.Funnel;
 import gapwise.figure.funnel.FunnelScale;
@@ -99,7 +99,7 @@ public final class AnswerFunnel {
   private record Words(String title, AxisWords axis, List<String> cautions) {}
 
   private static Funnel figure(
-      Result result, FunnelResult funnel, Words words, Provenance provenance) {
+      Result result, FunnelResult funnel, Words words, FigureProvenance provenance) {
     return new Funnel(
         words.title(),
         sentences(result, funnel),
@@ -219,10 +219,10 @@ public final class AnswerFunnel {
     return cautions;
   }
 
-  private static Provenance provenance(
+  private static FigureProvenance provenance(
       Result result, String people, Edition edition, boolean invented) {
     int series = result.funnel().map(funnel -> funnel.points().size()).orElse(0);
-    return new Provenance(
+    return new FigureProvenance(
         series,
         people,
         ModelWords.model(result.plan()),

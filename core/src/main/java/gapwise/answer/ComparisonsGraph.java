@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.network.NetworkGraph;
 import java.util.List;
@@ -62,7 +62,7 @@ public final class ComparisonsGraph {
             nodes,
             edges,
             CAUTIONS,
-            new Provenance(
+            new FigureProvenance(
                 found.studies(),
                 patients + " patients",
                 "",

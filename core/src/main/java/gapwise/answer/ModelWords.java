@@ -2,7 +2,7 @@ package gapwise.answer;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.Measures;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.synthesis.pooling.MeanInterval;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.TauSquaredEstimator;
@@ -28,17 +28,17 @@ public final class ModelWords {
 
   private ModelWords() {}
 
-  static Measure measure(ObjectNode plan, String unit) {
+  static Quantity measure(ObjectNode plan, String unit) {
     return switch (plan.path("measure").asText()) {
-      case "proportion" -> Measure.of100();
-      case "risk-difference" -> Measure.differenceOf100();
-      case "odds-ratio", "risk-ratio", "ratio-of-means", "incidence-rate-ratio" -> Measure.ratio();
-      case "mean", "incidence-rate" -> Measure.mean(unit);
+      case "proportion" -> Quantity.of100();
+      case "risk-difference" -> Quantity.differenceOf100();
+      case "odds-ratio", "risk-ratio", "ratio-of-means", "incidence-rate-ratio" -> Quantity.ratio();
+      case "mean", "incidence-rate" -> Quantity.mean(unit);
       case "reported-effect" ->
           plan.path("reportedAs").asText().equals("ratio")
-              ? Measure.ratio()
-              : Measure.difference(unit);
-      default -> Measure.difference(unit);
+              ? Quantity.ratio()
+              : Quantity.difference(unit);
+      default -> Quantity.difference(unit);
     };
   }
 

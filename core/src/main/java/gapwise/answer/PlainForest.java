@@ -1,17 +1,17 @@
 package gapwise.answer;
 
 import gapwise.analysis.Result;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.forest.Block;
 import gapwise.figure.forest.Forest;
+import gapwise.figure.forest.ForestRow;
+import gapwise.figure.forest.ForestSummary;
 import gapwise.figure.forest.Heading;
-import gapwise.figure.forest.Row;
-import gapwise.figure.forest.Summary;
 import gapwise.figure.span.Span;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,8 +22,8 @@ public final class PlainForest {
 
   /** The figure of a result that tells of studies. */
   public static Forest of(Result result, Edition edition) {
-    Measure shown = ModelWords.measure(result.plan(), "");
-    List<Row> rows = new ArrayList<>();
+    Quantity shown = ModelWords.measure(result.plan(), "");
+    List<ForestRow> rows = new ArrayList<>();
     for (Result.Study study : result.studies().orElse(List.of())) {
       study.shown().ifPresent(value -> rows.add(row(study, value)));
     }
@@ -38,7 +38,7 @@ public final class PlainForest {
         List.of(),
         List.of(),
         AnswerForest.CAUTIONS,
-        new Provenance(
+        new FigureProvenance(
             result.data().studies(),
             "",
             ModelWords.model(result.plan()),
@@ -47,21 +47,22 @@ public final class PlainForest {
             false));
   }
 
-  private static Row row(Result.Study study, Result.Estimate value) {
-    return new Row(
+  private static ForestRow row(Result.Study study, Result.Estimate value) {
+    return new ForestRow(
         study.label(),
         "",
         new Span.NotReported(),
         "",
         Estimate.of(value.estimate(), value.lower(), value.upper()),
         study.weightPercent(),
-        Row.OpenEnd.NONE,
+        ForestRow.OpenEnd.NONE,
         Optional.empty());
   }
 
-  private static Summary summary(Result result) {
+  private static ForestSummary summary(Result result) {
     if (result.summary().isEmpty()) {
-      return new Summary.NotPooled("Not pooled", "No average can be given for these studies.");
+      return new ForestSummary.NotPooled(
+          "Not pooled", "No average can be given for these studies.");
     }
     Result.Shown shown = result.summary().get().shown();
     Optional<Limits> prediction =
@@ -70,7 +71,7 @@ public final class PlainForest {
                 new Limits(
                     shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
-    return new Summary.Pooled(
+    return new ForestSummary.Pooled(
         "Pooled", Told.estimate(shown), prediction, Math.max(1, result.data().studies()), "");
   }
 }

@@ -12,7 +12,7 @@ import gapwise.answer.Told;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.Method;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.SelectedRow;
@@ -184,8 +184,8 @@ final class AdjustedPart {
   }
 
   private String average(RegressionResult.Prediction prediction) {
-    Measure measure = Told.measure(claim.outcome());
-    String unit = measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
+    Quantity measure = Told.measure(claim.outcome());
+    String unit = measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
     return Shown.value(measure, prediction.shown().estimate())
         + unit.stripTrailing()
         + " ("

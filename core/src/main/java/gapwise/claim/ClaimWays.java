@@ -9,7 +9,7 @@ import gapwise.analysis.Runner;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.claim.Verdict.Examined;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
@@ -81,9 +81,9 @@ final class ClaimWays {
         .ifPresent(
             plan -> {
               plan.put("threshold", threshold.getAsDouble());
-              Measure measure = Told.measure(claim.outcome());
+              Quantity measure = Told.measure(claim.outcome());
               String unit =
-                  measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
+                  measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
               run(
                   "Series of " + own.name(),
                   plan,

@@ -8,7 +8,7 @@ import gapwise.analysis.Runner;
 import gapwise.analysis.TrialResult;
 import gapwise.answer.Answer;
 import gapwise.answer.Told;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.QuestionJson;
@@ -104,7 +104,7 @@ final class SettlingTrial {
   }
 
   private String told(ObjectNode plan, TrialResult trial) {
-    Measure measure = Told.measure(claim.outcome());
+    Quantity measure = Told.measure(claim.outcome());
     String unit = ofHundred ? " of 100" : " " + measure.unit();
     String text =
         "A trial of two equal arms drawn by lot would need "

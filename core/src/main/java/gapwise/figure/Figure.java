@@ -19,7 +19,7 @@ public interface Figure {
   List<String> cautions();
 
   /** Where its numbers come from. */
-  Provenance provenance();
+  FigureProvenance provenance();
 
   /**
    * Its drawings: one, or as many sheets as it takes; a sheet may be drawn only when it is taken.

@@ -7,7 +7,7 @@ import gapwise.answer.ModelWords;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Method;
 import gapwise.evidence.Phase;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.timeline.Timeline;
 import gapwise.figure.timeline.Timeline.Load;
@@ -149,7 +149,7 @@ public final class CaseTimeline {
     };
   }
 
-  private Provenance provenance(Edition edition) {
+  private FigureProvenance provenance(Edition edition) {
     List<SelectedRow> groups = placed.groups();
     String data =
         placed.milestones().stream()
@@ -163,7 +163,7 @@ public final class CaseTimeline {
             .findFirst()
             .map(ModelWords::model)
             .orElse("none fitted");
-    return new Provenance(
+    return new FigureProvenance(
             groups.size(),
             "",
             model,

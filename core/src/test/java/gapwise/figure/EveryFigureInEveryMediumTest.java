@@ -107,7 +107,7 @@ class EveryFigureInEveryMediumTest {
           String.join(" ", drawn.letters().stream().map(DrawnSvg.Letters::text).toList());
       assertTrue(words.contains(figure.source().get(0)), words);
       figure.cautions().forEach(caution -> assertTrue(words.contains(caution), words));
-      assertTrue(words.contains(Provenance.INVENTED), words);
+      assertTrue(words.contains(FigureProvenance.INVENTED), words);
     }
     assertEquals(figure.sheets(medium), figure.draw(medium).size());
   }
@@ -116,7 +116,7 @@ class EveryFigureInEveryMediumTest {
   @MethodSource("names")
   void captionAndNumbersSayHowManyStudiesAndPeople(String name) {
     Figure figure = FIGURES.get(name);
-    Provenance from = figure.provenance();
+    FigureProvenance from = figure.provenance();
     assertTrue(figure.caption().contains(from.studies() + " "), figure.caption());
     assertTrue(figure.caption().contains(from.participants()), figure.caption());
     List<String> lines = figure.csv().lines().toList();

@@ -1,14 +1,14 @@
 package gapwise.figure.bubble;
 
 import gapwise.figure.Figure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,13 +35,13 @@ import java.util.stream.Stream;
 public record Bubble(
     String title,
     List<String> sentences,
-    Measure measure,
+    Quantity measure,
     AxisWords axis,
     List<Point> points,
     List<At> curve,
     List<BubblePatient> patients,
     List<String> cautions,
-    Provenance provenance)
+    FigureProvenance provenance)
     implements Figure {
 
   /**
@@ -119,18 +119,18 @@ public record Bubble(
   public Bubble(
       String title,
       List<String> sentences,
-      Measure measure,
+      Quantity measure,
       AxisWords axis,
       List<Point> points,
       List<At> curve,
       List<String> cautions,
-      Provenance provenance) {
+      FigureProvenance provenance) {
     this(title, sentences, measure, axis, points, curve, List.of(), cautions, provenance);
   }
 
   /** Whether the outcome is told of 100 patients, so that of one it is yes or no. */
   boolean isOf100() {
-    return measure.kind() == Measure.Kind.OF_100;
+    return measure.kind() == Quantity.Kind.OF_100;
   }
 
   /** Methods that occur, in order of the first series of each. */
@@ -183,7 +183,7 @@ public record Bubble(
   public String description() {
     StringBuilder words = new StringBuilder("Series by mean or median length of missing bone. ");
     if (provenance.demonstration()) {
-      words.append(Provenance.INVENTED).append(' ');
+      words.append(FigureProvenance.INVENTED).append(' ');
     }
     words.append(points.size()).append(" series");
     kinds().stream()

@@ -1,7 +1,7 @@
 package gapwise.figure.bubble;
 
 import gapwise.figure.drawing.Medium;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
@@ -19,12 +19,12 @@ public final class BubbleDrawing {
 
   private record Content(Bubble bubble) implements OneField {
     @Override
-    public Part plot(Style style, double fieldHeight) {
+    public PagePart plot(Style style, double fieldHeight) {
       return new BubblePlot(bubble, style, fieldHeight);
     }
 
     @Override
-    public List<Part> key(Style style) {
+    public List<PagePart> key(Style style) {
       return List.of(BubbleKey.of(bubble, style));
     }
   }

@@ -3,7 +3,7 @@ package gapwise.figure.bubble;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.MethodShape;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
@@ -20,7 +20,7 @@ import java.util.List;
  * @param style sizes
  * @param fieldHeight height of the field
  */
-record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Part {
+record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements PagePart {
   private static final double SIZES_PER_TICK = 4;
 
   /** The shortest stretch of an axis of shares, of 100; our choice. */

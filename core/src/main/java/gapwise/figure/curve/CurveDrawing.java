@@ -2,8 +2,8 @@ package gapwise.figure.curve;
 
 import gapwise.figure.drawing.Gap;
 import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
-import gapwise.figure.drawing.Part;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
@@ -26,14 +26,14 @@ final class CurveDrawing {
 
   private record Content(CurveFigure figure) implements FieldPage.Content {
     @Override
-    public Part plot(Style style, double fieldHeight) {
+    public PagePart plot(Style style, double fieldHeight) {
       return new CurvePlot(figure, style, fieldHeight);
     }
 
     @Override
-    public List<Part> key(Style style) {
+    public List<PagePart> key(Style style) {
       Style.Sheet sheet = style.sheet();
-      List<Part> parts = new ArrayList<>();
+      List<PagePart> parts = new ArrayList<>();
       parts.add(new Gap(style.type().small() * 0.7));
       String words = words(figure);
       if (!words.isEmpty()) {

@@ -1,7 +1,7 @@
 package gapwise.figure.curve;
 
 import gapwise.figure.Figure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Svg;
@@ -32,7 +32,7 @@ public record CurveFigure(
     String time,
     List<Curve> curves,
     List<String> cautions,
-    Provenance provenance)
+    FigureProvenance provenance)
     implements Figure {
   /** More lines cannot be told apart without colour. */
   public static final int MOST_CURVES = 6;
@@ -82,7 +82,7 @@ public record CurveFigure(
   public String description() {
     StringBuilder words = new StringBuilder(value + " by " + time + ". ");
     if (provenance.demonstration()) {
-      words.append(Provenance.INVENTED).append(' ');
+      words.append(FigureProvenance.INVENTED).append(' ');
     }
     sentences.forEach(sentence -> words.append(sentence).append(' '));
     for (Curve curve : curves) {

@@ -2,7 +2,7 @@ package gapwise.figure.curve;
 
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** The plot of curves with its axes, its direct labels and the patients at risk below. */
-final class CurvePlot implements Part {
+final class CurvePlot implements PagePart {
   private static final int[] HEIGHTS = {0, 25, 50, 75, 100};
 
   private final CurveFigure figure;

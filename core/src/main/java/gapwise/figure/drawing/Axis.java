@@ -1,6 +1,6 @@
 package gapwise.figure.drawing;
 
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * @param left x of the lower end
  * @param right x of the upper end
  */
-public record Axis(Measure measure, Ticks ticks, double left, double right) {
+public record Axis(Quantity measure, Ticks ticks, double left, double right) {
   /** A position, and whether the value lies beyond the end at which it is drawn. */
   record Place(double x, boolean beyond) {}
 

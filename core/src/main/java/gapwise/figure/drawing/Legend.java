@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Marks beside their words, as many on a line as fit. */
-public record Legend(Style style, List<Entry> entries) implements Part {
+public record Legend(Style style, List<Entry> entries) implements PagePart {
   /** Room for a usual mark. */
   static final double SWATCH = 34;
 

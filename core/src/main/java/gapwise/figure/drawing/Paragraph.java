@@ -13,7 +13,7 @@ import java.util.List;
  */
 public record Paragraph(
     List<String> lines, double x, Lettering lettering, double before, boolean rule)
-    implements Part {
+    implements PagePart {
   private static final double LEADING = 1.36;
 
   public static Paragraph of(

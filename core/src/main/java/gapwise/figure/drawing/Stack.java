@@ -8,8 +8,8 @@ public final class Stack {
   private Stack() {}
 
   /** Height of all together. */
-  public static double height(List<? extends Part> parts) {
-    return parts.stream().mapToDouble(Part::height).sum();
+  public static double height(List<? extends PagePart> parts) {
+    return parts.stream().mapToDouble(PagePart::height).sum();
   }
 
   /** Room above the head of a page and below its foot. */
@@ -18,9 +18,9 @@ public final class Stack {
   }
 
   /** Draws parts under each other and gives the height at which they end. */
-  public static double draw(Svg svg, List<? extends Part> parts, double top) {
+  public static double draw(Svg svg, List<? extends PagePart> parts, double top) {
     double y = top;
-    for (Part part : parts) {
+    for (PagePart part : parts) {
       Work.check();
       part.draw(svg, y);
       y += part.height();

@@ -1,7 +1,7 @@
 package gapwise.figure.file;
 
 import gapwise.figure.Figure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import java.util.List;
 
 /**
@@ -23,7 +23,7 @@ public final class CsvOrigin {
   private CsvOrigin() {}
 
   public static List<String> of(Figure figure) {
-    Provenance from = figure.provenance();
+    FigureProvenance from = figure.provenance();
     return List.of(
         CsvCell.text(figure.title()),
         Integer.toString(from.studies()),

@@ -1,7 +1,7 @@
 package gapwise.figure.file;
 
 import gapwise.figure.Figure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.drawing.Svg;
 import java.util.ArrayList;
@@ -18,7 +18,7 @@ public final class FigureMetadata {
   private FigureMetadata() {}
 
   public static void write(Svg svg, Figure figure) {
-    Provenance provenance = figure.provenance();
+    FigureProvenance provenance = figure.provenance();
     svg.open("metadata");
     svg.open(
         "rdf:RDF",

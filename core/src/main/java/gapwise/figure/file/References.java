@@ -5,7 +5,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.figure.Figure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,7 +34,7 @@ record References(List<Reference> list) {
     text.append("Studies shown in: ").append(figure.title()).append('\n');
     text.append(String.join(". ", figure.source())).append(".\n");
     if (figure.provenance().demonstration()) {
-      text.append(Provenance.INVENTED).append('\n');
+      text.append(FigureProvenance.INVENTED).append('\n');
     }
     text.append('\n');
     for (int i = 0; i < list.size(); i++) {

@@ -1,14 +1,14 @@
 package gapwise.figure.forest;
 
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import gapwise.figure.value.Shown;
 import java.util.List;
 
 /** The numbers under the axis, which way is which, and the names of thresholds. */
-record AxisFoot(Board board) implements Part {
+record AxisFoot(Board board) implements PagePart {
   private Lettering small() {
     return board.style().small();
   }

@@ -2,7 +2,7 @@ package gapwise.figure.forest;
 
 import gapwise.figure.drawing.Ticks;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -26,7 +26,7 @@ final class AxisRange {
   /** Nor a summary a linear axis further than this many times the spread of the series. */
   private static final double FARTHEST_SPREAD = 4;
 
-  private final Measure measure;
+  private final Quantity measure;
   private final List<Double> middles = new ArrayList<>();
   private final List<Double> lowers = new ArrayList<>();
   private final List<Double> uppers = new ArrayList<>();
@@ -34,7 +34,7 @@ final class AxisRange {
   /** Works in coordinates in which the axis is even: logarithms for ratios. */
   private AxisRange(Forest forest) {
     this.measure = forest.measure();
-    for (Row row : forest.rows()) {
+    for (ForestRow row : forest.rows()) {
       middles.add(even(row.estimate().value()));
       lowers.add(even(row.estimate().lower()));
       uppers.add(even(row.estimate().upper()));
@@ -58,7 +58,7 @@ final class AxisRange {
     return measure.logarithmic() ? Math.log(value) : value;
   }
 
-  private Ticks ticks(List<Summary.Pooled> pooled, int mostTicks) {
+  private Ticks ticks(List<ForestSummary.Pooled> pooled, int mostTicks) {
     double least = Collections.min(middles);
     double most = Collections.max(middles);
     double usualLow = Math.min(least, usual(lowers, true, least));
@@ -72,7 +72,7 @@ final class AxisRange {
     double farthest = measure.logarithmic() ? Math.log(FARTHEST_FACTOR) : FARTHEST_SPREAD * spread;
     double floor = measure.logarithmic() ? least - farthest : low - farthest;
     double ceiling = measure.logarithmic() ? most + farthest : high + farthest;
-    for (Summary.Pooled each : pooled) {
+    for (ForestSummary.Pooled each : pooled) {
       List<Limits> wanted =
           Stream.concat(Stream.of(each.estimate().limits()), each.prediction().stream()).toList();
       for (Limits limits : wanted) {
@@ -100,7 +100,7 @@ final class AxisRange {
       return Ticks.logarithmic(Math.exp(low), Math.exp(high), most);
     }
     double factor = measure.axisFactor();
-    if (measure.kind() == Measure.Kind.OF_100 && high - low < 0.05) {
+    if (measure.kind() == Quantity.Kind.OF_100 && high - low < 0.05) {
       return Ticks.linear(Math.max(0, low - 0.05) * 100, Math.min(1, high + 0.05) * 100, most);
     }
     return Ticks.linear(low * factor, high * factor, most);
@@ -109,6 +109,6 @@ final class AxisRange {
   private Ticks emptyTicks(int most) {
     return measure.logarithmic()
         ? Ticks.logarithmic(0.1, 10, most)
-        : Ticks.linear(0, measure.kind() == Measure.Kind.OF_100 ? 100 : 10, most);
+        : Ticks.linear(0, measure.kind() == Quantity.Kind.OF_100 ? 100 : 10, most);
   }
 }

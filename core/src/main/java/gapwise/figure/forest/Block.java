@@ -10,7 +10,7 @@ import java.util.Objects;
  * @param rows its series in order; may be empty
  * @param summary pooled value or why there is none
  */
-public record Block(String name, List<Row> rows, Summary summary) {
+public record Block(String name, List<ForestRow> rows, ForestSummary summary) {
   public Block {
     Objects.requireNonNull(name, "name");
     rows = List.copyOf(rows);

@@ -3,13 +3,13 @@ package gapwise.figure.forest;
 import gapwise.figure.drawing.Axis;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import java.util.List;
 
 /** The name over a block; in long figures with the ticks of the axis beside or under it. */
-record BlockHead(Board board, String name, boolean first) implements Part {
+record BlockHead(Board board, String name, boolean first) implements PagePart {
   private Lettering lettering() {
     return Lettering.bold(board.style().type().text() + 0.5);
   }
@@ -22,7 +22,7 @@ record BlockHead(Board board, String name, boolean first) implements Part {
     if (name.isBlank()) {
       return List.of();
     }
-    Columns columns = board.columns();
+    ForestColumns columns = board.columns();
     double room =
         board.style().sheet().stacked()
             ? columns.labelRoom()

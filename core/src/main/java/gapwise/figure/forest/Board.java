@@ -10,7 +10,7 @@ import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.Ticks;
 import gapwise.figure.span.Span;
 import gapwise.figure.span.SpanMark;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -26,7 +26,12 @@ import java.util.stream.Stream;
  * @param greatestWeight greatest weight of a series (percent); 0 where there are no weights
  */
 record Board(
-    Forest forest, Style style, Columns columns, Axis axis, SpanMark spans, double greatestWeight) {
+    Forest forest,
+    Style style,
+    ForestColumns columns,
+    Axis axis,
+    SpanMark spans,
+    double greatestWeight) {
   /** Lens without a weight: this share of the greatest. */
   private static final double LENS_WITHOUT_WEIGHT = 0.62;
 
@@ -37,14 +42,15 @@ record Board(
 
   static Board of(Forest forest, Medium medium) {
     Style style = medium.style(forest.rows().size());
-    Columns columns = Columns.of(forest, style);
+    ForestColumns columns = ForestColumns.of(forest, style);
     double room = columns.plotRight() - columns.plotLeft();
     int most = (int) Math.max(4, Math.min(9, room / (SIZES_PER_TICK * style.type().small())));
     Ticks ticks = AxisRange.of(forest, most);
     Axis axis = new Axis(forest.measure(), ticks, columns.plotLeft(), columns.plotRight());
     List<Span> spans =
         Stream.concat(
-                forest.rows().stream().map(Row::span), forest.leftOut().stream().map(LeftOut::span))
+                forest.rows().stream().map(ForestRow::span),
+                forest.leftOut().stream().map(ForestLeftOut::span))
             .toList();
     Lettering inGap = Lettering.plain(style.type().small());
     SpanMark mark = SpanMark.fitting(spans, style.rhythm().span(), style.rhythm().bone(), inGap);
@@ -76,7 +82,7 @@ record Board(
       lines.append('M').append(Svg.at(x, top)).append('V').append(Svg.n(bottom));
     }
     svg.stroke(lines.toString(), Ink.GRID, 1);
-    Measure measure = forest.measure();
+    Quantity measure = forest.measure();
     measure
         .noEffect()
         .ifPresent(

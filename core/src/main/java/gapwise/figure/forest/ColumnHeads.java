@@ -2,13 +2,13 @@ package gapwise.figure.forest;
 
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import java.util.List;
 
 /** The line of column headings with the rule under it; on a phone only the axis is named. */
-record ColumnHeads(Board board) implements Part {
+record ColumnHeads(Board board) implements PagePart {
   private static final String SPAN = "Missing bone, cm";
 
   private Lettering small() {
@@ -44,7 +44,7 @@ record ColumnHeads(Board board) implements Part {
 
   @Override
   public void draw(Svg svg, double top) {
-    Columns columns = board.columns();
+    ForestColumns columns = board.columns();
     Heading heading = board.forest().heading();
     double foot = top + height() - 5;
     svg.open("g", "data-part", "heads");

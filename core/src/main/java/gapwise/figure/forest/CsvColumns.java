@@ -2,7 +2,7 @@ package gapwise.figure.forest;
 
 import gapwise.figure.file.CsvCell;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -61,7 +61,7 @@ enum CsvColumns {
     return line.prediction();
   }
 
-  private static String measure(Measure measure) {
+  private static String measure(Quantity measure) {
     String kind = measure.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
     return measure.unit().isBlank() ? kind : kind + ", " + measure.unit();
   }

@@ -3,8 +3,8 @@ package gapwise.figure.forest;
 import gapwise.figure.drawing.Gap;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
-import gapwise.figure.drawing.Part;
 import gapwise.figure.drawing.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,9 +13,9 @@ import java.util.List;
 final class FigureWords {
   private FigureWords() {}
 
-  static List<Part> firstHead(Board board) {
+  static List<PagePart> firstHead(Board board) {
     Style style = board.style();
-    List<Part> head = new ArrayList<>();
+    List<PagePart> head = new ArrayList<>();
     head.add(
         line(board, board.forest().heading().title(), Lettering.bold(style.type().title()), 0));
     Lettering sentence = Lettering.plain(style.type().sentence()).in(Ink.SOFT);
@@ -27,20 +27,20 @@ final class FigureWords {
     return List.copyOf(head);
   }
 
-  static List<Part> nextHead(Board board) {
-    List<Part> head = new ArrayList<>(titleAgain(board));
+  static List<PagePart> nextHead(Board board) {
+    List<PagePart> head = new ArrayList<>(titleAgain(board));
     head.add(new ColumnHeads(board));
     return List.copyOf(head);
   }
 
-  static List<Part> titleAgain(Board board) {
+  static List<PagePart> titleAgain(Board board) {
     String title = board.forest().heading().title() + ", continued";
     return List.of(line(board, title, Lettering.bold(board.style().type().sentence()), 0));
   }
 
-  static List<Part> tail(Board board) {
+  static List<PagePart> tail(Board board) {
     Forest forest = board.forest();
-    List<Part> tail = new ArrayList<>();
+    List<PagePart> tail = new ArrayList<>();
     double small = board.style().type().small();
     if (!forest.leftOut().isEmpty()) {
       String words = "Left out (" + forest.leftOut().size() + ")";
@@ -57,10 +57,10 @@ final class FigureWords {
   }
 
   /** Cautions stand where results stand: at the foot of every page. */
-  static List<Part> foot(Board board) {
+  static List<PagePart> foot(Board board) {
     Forest forest = board.forest();
     Style style = board.style();
-    List<Part> foot = new ArrayList<>();
+    List<PagePart> foot = new ArrayList<>();
     Lettering caution = style.caution();
     double room = style.sheet().room();
     foot.add(new Gap(style.type().foot() * 0.7));
@@ -72,7 +72,7 @@ final class FigureWords {
     return List.copyOf(foot);
   }
 
-  private static Part line(Board board, String text, Lettering lettering, double before) {
+  private static PagePart line(Board board, String text, Lettering lettering, double before) {
     Style.Sheet sheet = board.style().sheet();
     return Paragraph.of(text, sheet.margin(), sheet.room(), lettering, before);
   }

@@ -1,12 +1,12 @@
 package gapwise.figure.forest;
 
 import gapwise.figure.Figure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.util.List;
 import java.util.Objects;
@@ -29,14 +29,14 @@ import java.util.stream.Stream;
  */
 public record Forest(
     Heading heading,
-    Measure measure,
+    Quantity measure,
     AxisWords axis,
     List<Block> blocks,
-    Optional<Summary> overall,
-    List<LeftOut> leftOut,
+    Optional<ForestSummary> overall,
+    List<ForestLeftOut> leftOut,
     List<String> notes,
     List<String> cautions,
-    Provenance provenance)
+    FigureProvenance provenance)
     implements Figure {
   public Forest {
     Objects.requireNonNull(heading, "heading");
@@ -54,25 +54,26 @@ public record Forest(
     summaries(blocks, overall).forEach(pooled -> check(measure, pooled));
   }
 
-  private static void check(Measure measure, Summary.Pooled pooled) {
+  private static void check(Quantity measure, ForestSummary.Pooled pooled) {
     measure.check(pooled.estimate(), pooled.label());
     pooled.prediction().ifPresent(limits -> measure.check(limits, pooled.label()));
   }
 
-  private static List<Summary.Pooled> summaries(List<Block> blocks, Optional<Summary> overall) {
+  private static List<ForestSummary.Pooled> summaries(
+      List<Block> blocks, Optional<ForestSummary> overall) {
     return Stream.concat(blocks.stream().map(Block::summary), overall.stream())
-        .filter(Summary.Pooled.class::isInstance)
-        .map(Summary.Pooled.class::cast)
+        .filter(ForestSummary.Pooled.class::isInstance)
+        .map(ForestSummary.Pooled.class::cast)
         .toList();
   }
 
   /** Every pooled value, blocks first. */
-  public List<Summary.Pooled> pooled() {
+  public List<ForestSummary.Pooled> pooled() {
     return summaries(blocks, overall);
   }
 
   /** Every series that entered, in order. */
-  List<Row> rows() {
+  List<ForestRow> rows() {
     return blocks.stream().flatMap(block -> block.rows().stream()).toList();
   }
 
@@ -86,7 +87,7 @@ public record Forest(
   public List<Reference> references() {
     return provenance.references().isEmpty()
         ? rows().stream()
-            .map(Row::citation)
+            .map(ForestRow::citation)
             .filter(line -> !line.isBlank())
             .distinct()
             .map(Reference::ofLine)
@@ -98,7 +99,7 @@ public record Forest(
   public String description() {
     StringBuilder words = new StringBuilder("Forest plot, " + axis.heading() + ". ");
     if (provenance.demonstration()) {
-      words.append(Provenance.INVENTED).append(' ');
+      words.append(FigureProvenance.INVENTED).append(' ');
     }
     heading.sentences().forEach(sentence -> words.append(sentence).append(' '));
     for (Block block : blocks) {
@@ -110,11 +111,11 @@ public record Forest(
     return words.toString().strip();
   }
 
-  private String said(Summary summary) {
-    if (summary instanceof Summary.NotPooled none) {
+  private String said(ForestSummary summary) {
+    if (summary instanceof ForestSummary.NotPooled none) {
       return none.label() + ": " + none.reason() + " ";
     }
-    Summary.Pooled pooled = (Summary.Pooled) summary;
+    ForestSummary.Pooled pooled = (ForestSummary.Pooled) summary;
     String prediction =
         pooled
             .prediction()

@@ -2,7 +2,7 @@ package gapwise.figure.forest;
 
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -86,7 +86,7 @@ public record ForestTable(Forest forest, List<Line> lines) {
     return new ForestTable(forest, lines);
   }
 
-  private static Line series(Forest forest, String block, Row row) {
+  private static Line series(Forest forest, String block, ForestRow row) {
     return new Line(
         Kind.SERIES,
         block,
@@ -102,12 +102,12 @@ public record ForestTable(Forest forest, List<Line> lines) {
         row.citation());
   }
 
-  private static Line summary(Forest forest, Kind kind, String block, Summary summary) {
-    if (summary instanceof Summary.NotPooled none) {
+  private static Line summary(Forest forest, Kind kind, String block, ForestSummary summary) {
+    if (summary instanceof ForestSummary.NotPooled none) {
       return withoutValue(kind, block, none.label(), none.reason(), "", "");
     }
-    Summary.Pooled pooled = (Summary.Pooled) summary;
-    Measure measure = forest.measure();
+    ForestSummary.Pooled pooled = (ForestSummary.Pooled) summary;
+    Quantity measure = forest.measure();
     String people = pooled.participants().isBlank() ? "" : ", " + pooled.participants();
     return new Line(
         kind,
@@ -124,7 +124,7 @@ public record ForestTable(Forest forest, List<Line> lines) {
         "");
   }
 
-  private static Line leftOut(LeftOut row) {
+  private static Line leftOut(ForestLeftOut row) {
     return withoutValue(
         Kind.LEFT_OUT, "", row.study(), row.reason(), row.span().words(), row.counts());
   }

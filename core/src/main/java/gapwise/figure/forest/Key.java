@@ -36,7 +36,7 @@ final class Key {
               (svg, x, middle) -> Marks.hatched(svg, x, middle - 3.5, 28, 7),
               "where a new centre is likely to lie"));
     }
-    if (forest.rows().stream().anyMatch(row -> row.openEnd() != Row.OpenEnd.NONE)) {
+    if (forest.rows().stream().anyMatch(row -> row.openEnd() != ForestRow.OpenEnd.NONE)) {
       entries.add(
           new Entry(
               (svg, x, middle) -> {

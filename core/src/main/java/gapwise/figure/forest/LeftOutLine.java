@@ -2,14 +2,14 @@ package gapwise.figure.forest;
 
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import java.util.List;
 
 /** A series that could not enter: greyed, with its reason where the plot would be. */
-record LeftOutLine(Board board, LeftOut row) implements Part {
+record LeftOutLine(Board board, ForestLeftOut row) implements PagePart {
   private Lettering soft() {
     return board.style().text().in(Ink.SOFT);
   }
@@ -29,7 +29,7 @@ record LeftOutLine(Board board, LeftOut row) implements Part {
 
   private List<String> reasonLines() {
     Style style = board.style();
-    Columns columns = board.columns();
+    ForestColumns columns = board.columns();
     double room = stacked() ? style.sheet().room() : columns.valuesRight() - columns.plotLeft();
     return TextMeasure.wrap(row.reason(), style.small(), room);
   }
@@ -46,7 +46,7 @@ record LeftOutLine(Board board, LeftOut row) implements Part {
 
   @Override
   public void draw(Svg svg, double top) {
-    Columns columns = board.columns();
+    ForestColumns columns = board.columns();
     svg.open("g", "data-part", "left-out")
         .element("title", row.study() + "; left out: " + row.reason());
     double middle = top + (stacked() ? line() * 0.8 : board.style().rhythm().pitch() / 2);

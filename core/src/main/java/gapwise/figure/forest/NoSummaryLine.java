@@ -1,13 +1,13 @@
 package gapwise.figure.forest;
 
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import java.util.List;
 
 /** Where nothing is pooled: the reason in words, across the room beside the plot's left end. */
-record NoSummaryLine(Board board, Summary.NotPooled none) implements Part {
+record NoSummaryLine(Board board, ForestSummary.NotPooled none) implements PagePart {
   private double room() {
     return board.style().sheet().stacked()
         ? board.style().sheet().room()

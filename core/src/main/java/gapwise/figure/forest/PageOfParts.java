@@ -1,7 +1,7 @@
 package gapwise.figure.forest;
 
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Stack;
 import gapwise.figure.drawing.Svg;
 import java.util.List;
@@ -19,19 +19,19 @@ import java.util.Optional;
  * @param foot cautions and provenance
  */
 record PageOfParts(
-    List<Part> strip,
-    List<Part> head,
-    List<Part> plotted,
-    Optional<Part> axis,
-    List<Part> tail,
-    List<Part> foot,
+    List<PagePart> strip,
+    List<PagePart> head,
+    List<PagePart> plotted,
+    Optional<PagePart> axis,
+    List<PagePart> tail,
+    List<PagePart> foot,
     double margin) {
   double height() {
     return Stack.height(strip)
         + Stack.margins(margin)
         + Stack.height(head)
         + Stack.height(plotted)
-        + axis.map(Part::height).orElse(0.0)
+        + axis.map(PagePart::height).orElse(0.0)
         + Stack.height(tail)
         + Stack.height(foot);
   }

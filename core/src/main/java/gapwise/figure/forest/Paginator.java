@@ -1,7 +1,7 @@
 package gapwise.figure.forest;
 
 import gapwise.budget.Work;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Stack;
 import gapwise.figure.page.Strip;
 import java.util.ArrayList;
@@ -12,22 +12,22 @@ import java.util.Optional;
 final class Paginator {
   private final Board board;
   private final double pageHeight;
-  private final List<Part> strip;
-  private final List<Part> foot;
+  private final List<PagePart> strip;
+  private final List<PagePart> foot;
   private final AxisFoot axis;
   private final List<PageOfParts> pages = new ArrayList<>();
 
-  private List<Part> head;
+  private List<PagePart> head;
 
   /** Height of what stands on the page under way whatever is plotted: head, axis, foot, margins. */
   private double around;
 
-  private final List<Part> plotted = new ArrayList<>();
-  private final List<Part> tail = new ArrayList<>();
+  private final List<PagePart> plotted = new ArrayList<>();
+  private final List<PagePart> tail = new ArrayList<>();
   private double filled = 0;
 
   /** Parts that must stay together, and the block they belong to. */
-  private record Chunk(String block, boolean startsBlock, List<Part> parts) {}
+  private record Chunk(String block, boolean startsBlock, List<PagePart> parts) {}
 
   Paginator(Board board) {
     this.board = board;
@@ -41,7 +41,7 @@ final class Paginator {
     begin(FigureWords.firstHead(board));
   }
 
-  private void begin(List<Part> pageHead) {
+  private void begin(List<PagePart> pageHead) {
     head = pageHead;
     around =
         Stack.height(strip)
@@ -63,7 +63,7 @@ final class Paginator {
       }
       chunk.parts().forEach(this::plot);
     }
-    for (Part part : FigureWords.tail(board)) {
+    for (PagePart part : FigureWords.tail(board)) {
       if (left() < part.height() && !(plotted.isEmpty() && tail.isEmpty())) {
         turn();
       }
@@ -74,7 +74,7 @@ final class Paginator {
     return List.copyOf(pages);
   }
 
-  private void plot(Part part) {
+  private void plot(PagePart part) {
     plotted.add(part);
     filled += part.height();
   }
@@ -110,11 +110,11 @@ final class Paginator {
     List<Chunk> chunks = new ArrayList<>();
     boolean first = true;
     for (Block block : board.forest().blocks()) {
-      List<Part> together = new ArrayList<>();
+      List<PagePart> together = new ArrayList<>();
       together.add(new BlockHead(board, block.name(), first));
       first = false;
       boolean starts = true;
-      List<Row> rows = block.rows();
+      List<ForestRow> rows = block.rows();
       for (int i = 0; i < rows.size() - 1; i++) {
         together.add(series(rows.get(i)));
         chunks.add(new Chunk(block.name(), starts, List.copyOf(together)));
@@ -135,15 +135,15 @@ final class Paginator {
     return chunks;
   }
 
-  private Part series(Row row) {
+  private PagePart series(ForestRow row) {
     return Sized.of(
         board.style().sheet().stacked() ? new SeriesCard(board, row) : new SeriesLine(board, row));
   }
 
-  private Part summary(Summary summary, boolean overall) {
-    if (summary instanceof Summary.Pooled pooled) {
+  private PagePart summary(ForestSummary summary, boolean overall) {
+    if (summary instanceof ForestSummary.Pooled pooled) {
       return new SummaryLine(board, pooled, overall);
     }
-    return new NoSummaryLine(board, (Summary.NotPooled) summary);
+    return new NoSummaryLine(board, (ForestSummary.NotPooled) summary);
   }
 }

@@ -2,7 +2,7 @@ package gapwise.figure.forest;
 
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One series stacked in lines for a narrow screen: name, numbers with span, plot. */
-record SeriesCard(Board board, Row row) implements Part {
+record SeriesCard(Board board, ForestRow row) implements PagePart {
   private static final double STRIP = 24;
 
   /** Room around a card; the line of numbers sits a little lower than its middle. */
@@ -59,7 +59,7 @@ record SeriesCard(Board board, Row row) implements Part {
   @Override
   public void draw(Svg svg, double top) {
     Style style = board.style();
-    Columns columns = board.columns();
+    ForestColumns columns = board.columns();
     svg.open("g", "data-part", "series").element("title", SeriesWords.full(board.forest(), row));
     svg.line(columns.labelLeft(), top, style.sheet().right(), top, Ink.HAIR, 0.8);
     double y = top + AROUND;

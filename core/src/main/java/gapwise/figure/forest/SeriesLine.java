@@ -1,6 +1,6 @@
 package gapwise.figure.forest;
 
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** One series set in columns. */
-record SeriesLine(Board board, Row row) implements Part {
+record SeriesLine(Board board, ForestRow row) implements PagePart {
 
   private List<String> nameLines() {
     Style style = board.style();
@@ -41,7 +41,7 @@ record SeriesLine(Board board, Row row) implements Part {
   @Override
   public void draw(Svg svg, double top) {
     Style style = board.style();
-    Columns columns = board.columns();
+    ForestColumns columns = board.columns();
     double middle = top + style.rhythm().pitch() / 2;
     svg.open("g", "data-part", "series").element("title", SeriesWords.full(board.forest(), row));
     name(svg, middle);

@@ -9,7 +9,7 @@ import gapwise.figure.drawing.Svg;
 final class SeriesMarks {
   private SeriesMarks() {}
 
-  static void draw(Svg svg, Board board, Row row, double middle) {
+  static void draw(Svg svg, Board board, ForestRow row, double middle) {
     Axis axis = board.axis();
     Style.Rhythm rhythm = board.style().rhythm();
     if (!row.estimate().intervalKnown()) {
@@ -19,7 +19,7 @@ final class SeriesMarks {
     Marks.bar(svg, axis, row.estimate().limits(), middle, rhythm.bar());
     double x = axis.x(row.estimate().value());
     double radius = board.lensRadius(row.weightPercent());
-    if (row.openEnd() == Row.OpenEnd.NONE) {
+    if (row.openEnd() == ForestRow.OpenEnd.NONE) {
       Marks.lens(svg, x, middle, radius);
     } else {
       Marks.lensAtBound(svg, x, middle, radius);

@@ -8,7 +8,7 @@ import java.util.List;
 final class SeriesWords {
   private SeriesWords() {}
 
-  static String full(Forest forest, Row row) {
+  static String full(Forest forest, ForestRow row) {
     List<String> words = new ArrayList<>();
     words.add(row.study());
     if (!row.detail().isBlank()) {

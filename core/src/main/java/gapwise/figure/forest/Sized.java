@@ -1,6 +1,6 @@
 package gapwise.figure.forest;
 
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Svg;
 
 /**
@@ -9,8 +9,8 @@ import gapwise.figure.drawing.Svg;
  * @param part what is drawn
  * @param height its height
  */
-record Sized(Part part, double height) implements Part {
-  static Sized of(Part part) {
+record Sized(PagePart part, double height) implements PagePart {
+  static Sized of(PagePart part) {
     return new Sized(part, part.height());
   }
 

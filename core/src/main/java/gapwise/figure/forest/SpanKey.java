@@ -15,7 +15,8 @@ final class SpanKey {
   static String words(Forest forest) {
     List<Span> spans =
         Stream.concat(
-                forest.rows().stream().map(Row::span), forest.leftOut().stream().map(LeftOut::span))
+                forest.rows().stream().map(ForestRow::span),
+                forest.leftOut().stream().map(ForestLeftOut::span))
             .toList();
     List<String> below = new ArrayList<>();
     Set<SpanRule.Kind> kinds = EnumSet.noneOf(SpanRule.Kind.class);

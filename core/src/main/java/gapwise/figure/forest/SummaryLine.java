@@ -3,7 +3,7 @@ package gapwise.figure.forest;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.Marks;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
@@ -15,7 +15,7 @@ import java.util.List;
  * A pooled value: rhombus with its hatched band below, set in columns or stacked. The plot stands
  * beside the words in columns and under them on a phone.
  */
-record SummaryLine(Board board, Summary.Pooled pooled, boolean overall) implements Part {
+record SummaryLine(Board board, ForestSummary.Pooled pooled, boolean overall) implements PagePart {
   private static final double PHONE_STRIP = 34;
 
   private boolean stacked() {
@@ -60,7 +60,7 @@ record SummaryLine(Board board, Summary.Pooled pooled, boolean overall) implemen
   @Override
   public void draw(Svg svg, double top) {
     Style style = board.style();
-    Columns columns = board.columns();
+    ForestColumns columns = board.columns();
     double middle = top + before() + line() / 2;
     svg.open("g", "data-part", "pooled");
     if (overall) {
@@ -86,7 +86,7 @@ record SummaryLine(Board board, Summary.Pooled pooled, boolean overall) implemen
   /** Number of series and people, and where a new centre is likely to lie. */
   private void evidence(Svg svg, double middle, double underLabel) {
     Lettering small = board.style().small();
-    Columns columns = board.columns();
+    ForestColumns columns = board.columns();
     List<String> size = new ArrayList<>(List.of(pooled.seriesWords()));
     if (!pooled.participants().isBlank()) {
       size.add(pooled.participants());
@@ -114,7 +114,7 @@ record SummaryLine(Board board, Summary.Pooled pooled, boolean overall) implemen
                     second + small.middleToBaseline(),
                     Svg.Anchor.END,
                     small,
-                    Columns.NEW_CENTRE + Shown.limits(board.forest().measure(), limits)));
+                    ForestColumns.NEW_CENTRE + Shown.limits(board.forest().measure(), limits)));
   }
 
   private void marks(Svg svg, double middle) {

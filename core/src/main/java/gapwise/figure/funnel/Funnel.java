@@ -1,7 +1,7 @@
 package gapwise.figure.funnel;
 
 import gapwise.figure.Figure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
@@ -42,7 +42,7 @@ public record Funnel(
     Optional<Contours> contours,
     List<Point> imagined,
     List<String> cautions,
-    Provenance provenance)
+    FigureProvenance provenance)
     implements Figure {
   /** A series, or an imagined one. */
   public record Point(String label, double effect, double standardError) {
@@ -147,7 +147,7 @@ public record Funnel(
   public String description() {
     StringBuilder words = new StringBuilder("Funnel plot, " + axis.heading() + ". ");
     if (provenance.demonstration()) {
-      words.append(Provenance.INVENTED).append(' ');
+      words.append(FigureProvenance.INVENTED).append(' ');
     }
     words.append(points.size()).append(" series by effect and standard error");
     centre.ifPresent(c -> words.append("; pooled value ").append(scale.shown(c.effect())));

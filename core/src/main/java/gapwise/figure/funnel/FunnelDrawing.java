@@ -1,7 +1,7 @@
 package gapwise.figure.funnel;
 
 import gapwise.figure.drawing.Medium;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
@@ -19,12 +19,12 @@ public final class FunnelDrawing {
 
   private record Content(Funnel funnel) implements OneField {
     @Override
-    public Part plot(Style style, double fieldHeight) {
+    public PagePart plot(Style style, double fieldHeight) {
       return new FunnelPlot(funnel, style, fieldHeight);
     }
 
     @Override
-    public List<Part> key(Style style) {
+    public List<PagePart> key(Style style) {
       return List.of(FunnelKey.of(funnel, style));
     }
   }

@@ -3,7 +3,7 @@ package gapwise.figure.funnel;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.Marks;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
@@ -19,7 +19,7 @@ import java.util.Locale;
  * @param style sizes
  * @param fieldHeight height of the field
  */
-record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements Part {
+record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements PagePart {
   private static final double SIZES_PER_TICK = 4;
 
   private Lettering small() {

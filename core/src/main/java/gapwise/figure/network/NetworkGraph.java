@@ -1,7 +1,7 @@
 package gapwise.figure.network;
 
 import gapwise.figure.Figure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Svg;
@@ -31,7 +31,7 @@ public record NetworkGraph(
     List<Node> nodes,
     List<Edge> edges,
     List<String> cautions,
-    Provenance provenance)
+    FigureProvenance provenance)
     implements Figure {
   public NetworkGraph {
     Check.words(title, "title");
@@ -102,7 +102,7 @@ public record NetworkGraph(
   public String description() {
     StringBuilder words = new StringBuilder("Network of treatments. ");
     if (provenance.demonstration()) {
-      words.append(Provenance.INVENTED).append(' ');
+      words.append(FigureProvenance.INVENTED).append(' ');
     }
     sentences.forEach(sentence -> words.append(sentence).append(' '));
     nodes.forEach(

@@ -2,8 +2,8 @@ package gapwise.figure.network;
 
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
-import gapwise.figure.drawing.Part;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
@@ -22,14 +22,14 @@ public final class NetworkGraphDrawing {
 
   private record Content(NetworkGraph graph) implements FieldPage.Content {
     @Override
-    public Part plot(Style style, double fieldHeight) {
+    public PagePart plot(Style style, double fieldHeight) {
       return NetworkOval.of(graph, style, fieldHeight);
     }
 
     @Override
-    public List<Part> key(Style style) {
+    public List<PagePart> key(Style style) {
       double small = style.type().small();
-      List<Part> parts = new ArrayList<>();
+      List<PagePart> parts = new ArrayList<>();
       if (style.sheet().stacked()) {
         for (int i = 0; i < graph.nodes().size(); i++) {
           NetworkGraph.Node node = graph.nodes().get(i);
@@ -52,7 +52,7 @@ public final class NetworkGraphDrawing {
     }
   }
 
-  private static Part line(Style style, String text, Lettering lettering, double before) {
+  private static PagePart line(Style style, String text, Lettering lettering, double before) {
     Style.Sheet sheet = style.sheet();
     return Paragraph.of(text, sheet.margin(), sheet.room(), lettering, before);
   }

@@ -2,7 +2,7 @@ package gapwise.figure.network;
 
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
@@ -15,7 +15,7 @@ import java.util.Map;
  * only, whose words are listed below.
  */
 record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double across, double upright)
-    implements Part {
+    implements PagePart {
   private static final double LEADING = 1.3;
   private static final double THINNEST = 1.4;
   private static final double THICKEST = 8;

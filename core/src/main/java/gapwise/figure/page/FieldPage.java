@@ -4,8 +4,8 @@ import gapwise.figure.Figure;
 import gapwise.figure.drawing.Gap;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
-import gapwise.figure.drawing.Part;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Stack;
 import gapwise.figure.drawing.Style;
@@ -34,10 +34,10 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
   /** What differs between figures. */
   public interface Content {
     /** The plot for a height of its field. */
-    Part plot(Style style, double fieldHeight);
+    PagePart plot(Style style, double fieldHeight);
 
     /** What stands right under the plot. */
-    List<Part> key(Style style);
+    List<PagePart> key(Style style);
 
     /** Height of the field where there is room. */
     double wished(Style style);
@@ -49,11 +49,11 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
   /** A drawing planned: parts stacked from the top in one column, or in two. */
   private record Plan(
       Style style,
-      List<Part> strip,
-      List<Part> title,
-      List<Part> main,
-      List<Part> beside,
-      List<Part> foot,
+      List<PagePart> strip,
+      List<PagePart> title,
+      List<PagePart> main,
+      List<PagePart> beside,
+      List<PagePart> foot,
       double height) {}
 
   /** Draws it. A page of fixed shape that the words overfill grows in both directions. */
@@ -74,16 +74,17 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
   }
 
   private Plan plan(Style on, double share) {
-    List<Part> strip =
+    List<PagePart> strip =
         figure.provenance().demonstration() ? List.of(Strip.invented(on)) : List.of();
-    List<Part> title = List.of(line(on, 0, figure.title(), Lettering.bold(on.type().title()), 0));
+    List<PagePart> title =
+        List.of(line(on, 0, figure.title(), Lettering.bold(on.type().title()), 0));
     return on.sheet().landscape() ? landscape(on, share, strip, title) : upright(on, strip, title);
   }
 
-  private Plan upright(Style on, List<Part> strip, List<Part> title) {
-    List<Part> head = new ArrayList<>(title);
+  private Plan upright(Style on, List<PagePart> strip, List<PagePart> title) {
+    List<PagePart> head = new ArrayList<>(title);
     head.addAll(told(on, 0));
-    List<Part> foot = new ArrayList<>(content.key(on));
+    List<PagePart> foot = new ArrayList<>(content.key(on));
     foot.addAll(cautions(on, 0));
     foot.add(source(on));
     double words =
@@ -92,23 +93,23 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
             + Stack.height(foot)
             + Stack.margins(on.sheet().margin());
     double field = field(on, words);
-    List<Part> main = List.of(content.plot(on, field));
+    List<PagePart> main = List.of(content.plot(on, field));
     return new Plan(on, strip, head, main, List.of(), foot, words + Stack.height(main));
   }
 
-  private Plan landscape(Style on, double share, List<Part> strip, List<Part> title) {
+  private Plan landscape(Style on, double share, List<PagePart> strip, List<PagePart> title) {
     Style narrow = on.across(on.sheet().width() * share);
-    List<Part> foot = List.of(source(on));
-    List<Part> key = content.key(narrow);
+    List<PagePart> foot = List.of(source(on));
+    List<PagePart> key = content.key(narrow);
     double around =
         Stack.height(strip)
             + Stack.height(title)
             + Stack.height(foot)
             + Stack.margins(on.sheet().margin());
-    List<Part> main = new ArrayList<>();
+    List<PagePart> main = new ArrayList<>();
     main.add(content.plot(narrow, field(narrow, around + Stack.height(key))));
     main.addAll(key);
-    List<Part> beside = new ArrayList<>();
+    List<PagePart> beside = new ArrayList<>();
     beside.addAll(told(on, narrow.sheet().width()));
     beside.addAll(cautions(on, narrow.sheet().width()));
     double tallest = Math.max(Stack.height(main), Stack.height(beside));
@@ -140,14 +141,14 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
     return new Picture(svg.end(), sheet.width(), height);
   }
 
-  private List<Part> told(Style on, double from) {
+  private List<PagePart> told(Style on, double from) {
     Lettering sentence = Lettering.plain(on.type().sentence()).in(Ink.SOFT);
     double before = on.type().sentence() * 0.35;
     return sentences.stream().map(each -> line(on, from, each, sentence, before)).toList();
   }
 
-  private List<Part> cautions(Style on, double from) {
-    List<Part> cautions = new ArrayList<>();
+  private List<PagePart> cautions(Style on, double from) {
+    List<PagePart> cautions = new ArrayList<>();
     cautions.add(new Gap(on.type().foot() * 0.7));
     double x = Math.max(from, on.sheet().margin());
     for (String each : figure.cautions()) {
@@ -156,12 +157,13 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
     return cautions;
   }
 
-  private Part source(Style on) {
+  private PagePart source(Style on) {
     String phrases = String.join(" \u00b7 ", figure.source());
     return line(on, 0, phrases, on.source(), on.type().foot() * 0.6);
   }
 
-  private static Part line(Style on, double from, String text, Lettering letters, double before) {
+  private static PagePart line(
+      Style on, double from, String text, Lettering letters, double before) {
     double x = Math.max(from, on.sheet().margin());
     return Paragraph.of(text, x, on.sheet().right() - x, letters, before);
   }

@@ -1,19 +1,19 @@
 package gapwise.figure.page;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import java.util.List;
 
 /** A band across the drawing that says the data are invented. */
-public record Strip(Style style, List<String> lines) implements Part {
+public record Strip(Style style, List<String> lines) implements PagePart {
   public static Strip invented(Style style) {
     double room = style.sheet().room();
-    return new Strip(style, TextMeasure.wrap(Provenance.INVENTED, lettering(style), room));
+    return new Strip(style, TextMeasure.wrap(FigureProvenance.INVENTED, lettering(style), room));
   }
 
   private static Lettering lettering(Style style) {

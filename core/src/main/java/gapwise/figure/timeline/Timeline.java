@@ -1,7 +1,7 @@
 package gapwise.figure.timeline;
 
 import gapwise.figure.Figure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.drawing.Picture;
@@ -30,7 +30,7 @@ public record Timeline(
     List<String> sentences,
     List<Track> tracks,
     List<String> cautions,
-    Provenance provenance)
+    FigureProvenance provenance)
     implements Figure {
 
   /** How much weight the leg bears in a phase; drawn darker the more it bears. */
@@ -158,7 +158,7 @@ public record Timeline(
   public String description() {
     List<String> words = new ArrayList<>();
     if (provenance.demonstration()) {
-      words.add(Provenance.INVENTED);
+      words.add(FigureProvenance.INVENTED);
     }
     words.addAll(sentences);
     for (Track track : tracks) {

@@ -3,8 +3,8 @@ package gapwise.figure.timeline;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
-import gapwise.figure.drawing.Part;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Stack;
 import gapwise.figure.drawing.Style;
@@ -28,7 +28,7 @@ public final class TimelineDrawing {
    */
   public static List<Picture> draw(Timeline timeline, Medium medium) {
     Style style = fitting(timeline, medium);
-    List<List<Part>> pages = pages(timeline, style);
+    List<List<PagePart>> pages = pages(timeline, style);
     List<Picture> pictures = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
       String page = pages.size() == 1 ? "" : "page " + (i + 1) + " of " + pages.size();
@@ -51,7 +51,7 @@ public final class TimelineDrawing {
   }
 
   private static boolean overfilled(Timeline timeline, Style style) {
-    double tallest = tracks(timeline, style).stream().mapToDouble(Part::height).max().orElse(0);
+    double tallest = tracks(timeline, style).stream().mapToDouble(PagePart::height).max().orElse(0);
     return tallest > room(timeline, style);
   }
 
@@ -65,11 +65,11 @@ public final class TimelineDrawing {
   }
 
   /** Tracks in order, as many on a page as stand on it, one at least. */
-  private static List<List<Part>> pages(Timeline timeline, Style style) {
+  private static List<List<PagePart>> pages(Timeline timeline, Style style) {
     double room = room(timeline, style);
-    List<List<Part>> pages = new ArrayList<>();
+    List<List<PagePart>> pages = new ArrayList<>();
     double left = 0;
-    for (Part track : tracks(timeline, style)) {
+    for (PagePart track : tracks(timeline, style)) {
       if (pages.isEmpty() || track.height() > left) {
         pages.add(new ArrayList<>());
         left = room;
@@ -80,9 +80,10 @@ public final class TimelineDrawing {
     return pages;
   }
 
-  private static Picture picture(Timeline timeline, Style style, List<Part> tracks, String page) {
+  private static Picture picture(
+      Timeline timeline, Style style, List<PagePart> tracks, String page) {
     Style.Sheet sheet = style.sheet();
-    List<Part> parts = new ArrayList<>(head(timeline, style));
+    List<PagePart> parts = new ArrayList<>(head(timeline, style));
     parts.addAll(tracks);
     parts.addAll(foot(timeline, style, page));
     double height = Math.max(Stack.height(parts) + sheet.margin(), sheet.fixedHeight().orElse(0));
@@ -95,8 +96,8 @@ public final class TimelineDrawing {
     return new Picture(svg.end(), sheet.width(), height);
   }
 
-  private static List<Part> head(Timeline timeline, Style style) {
-    List<Part> parts = new ArrayList<>();
+  private static List<PagePart> head(Timeline timeline, Style style) {
+    List<PagePart> parts = new ArrayList<>();
     if (timeline.provenance().demonstration()) {
       parts.add(Strip.invented(style));
     }
@@ -108,15 +109,15 @@ public final class TimelineDrawing {
   }
 
   /** All tracks of all pages have one scale. */
-  private static List<Part> tracks(Timeline timeline, Style style) {
+  private static List<PagePart> tracks(Timeline timeline, Style style) {
     Ticks ticks = Ticks.linear(0, timeline.longestMonths(), mostTicks(style));
     return timeline.tracks().stream()
-        .<Part>map(track -> new TimelineTrack(track, style, ticks))
+        .<PagePart>map(track -> new TimelineTrack(track, style, ticks))
         .toList();
   }
 
-  private static List<Part> foot(Timeline timeline, Style style, String page) {
-    List<Part> parts = new ArrayList<>();
+  private static List<PagePart> foot(Timeline timeline, Style style, String page) {
+    List<PagePart> parts = new ArrayList<>();
     parts.add(TimelineKey.of(timeline, style));
     timeline
         .cautions()
@@ -138,7 +139,7 @@ public final class TimelineDrawing {
     return style.sheet().stacked() ? 7 : 13;
   }
 
-  private static Part line(Style style, String text, Lettering lettering, double before) {
+  private static PagePart line(Style style, String text, Lettering lettering, double before) {
     Style.Sheet sheet = style.sheet();
     return Paragraph.of(text, sheet.margin(), sheet.room(), lettering, before);
   }

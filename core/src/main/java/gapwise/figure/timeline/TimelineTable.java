@@ -3,7 +3,7 @@ package gapwise.figure.timeline;
 import gapwise.figure.file.CsvCell;
 import gapwise.figure.file.CsvOrigin;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -14,7 +14,7 @@ import org.apache.commons.csv.CSVPrinter;
 
 /** The data of a timeline, in words and as CSV. */
 public record TimelineTable(Timeline timeline) {
-  private static final Measure MONTHS = Measure.mean("months");
+  private static final Quantity MONTHS = Quantity.mean("months");
 
   /** A phase: "2 in the frame, month 1.8 to 11.8". */
   static String words(Timeline.Stretch stretch) {

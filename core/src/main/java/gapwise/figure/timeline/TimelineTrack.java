@@ -5,12 +5,12 @@ import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.Marks;
 import gapwise.figure.drawing.MethodShape;
-import gapwise.figure.drawing.Part;
+import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import gapwise.figure.drawing.Ticks;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -23,7 +23,7 @@ import java.util.stream.Collectors;
  * One track: the case as a bar of numbered phases with its milestones above, pooled times below, an
  * axis of months from the one moment.
  */
-record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements Part {
+record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements PagePart {
   /** Share of the width that the names take where they stand beside the axis. */
   private static final double NAMES = 0.27;
 
@@ -45,7 +45,7 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
   }
 
   private Axis axis() {
-    return new Axis(Measure.mean("months"), ticks, left(), right());
+    return new Axis(Quantity.mean("months"), ticks, left(), right());
   }
 
   private double line() {

@@ -3,7 +3,7 @@ package gapwise.figure.value;
 import java.util.Objects;
 
 /**
- * A value with its interval in the unit of the figure's {@link Measure}: a proportion from 0 to 1,
+ * A value with its interval in the unit of the figure's {@link Quantity}: a proportion from 0 to 1,
  * a ratio above 0, months, centimetres.
  *
  * @param value finite

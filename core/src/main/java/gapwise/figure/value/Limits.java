@@ -1,7 +1,7 @@
 package gapwise.figure.value;
 
 /**
- * Two limits of an interval in the unit of the figure's {@link Measure}.
+ * Two limits of an interval in the unit of the figure's {@link Quantity}.
  *
  * @param lower finite, not above {@code upper}
  * @param upper finite

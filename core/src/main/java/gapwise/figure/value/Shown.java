@@ -105,7 +105,7 @@ public final class Shown {
   }
 
   /** A value of the measure, in its unit, without naming the unit. */
-  public static String value(Measure measure, double value) {
+  public static String value(Quantity measure, double value) {
     return switch (measure.kind()) {
       case OF_100 -> of100(value);
       case DIFFERENCE_OF_100 -> differenceOf100(value);
@@ -121,12 +121,12 @@ public final class Shown {
   }
 
   /** Limits as "83 to 95". */
-  public static String limits(Measure measure, Limits limits) {
+  public static String limits(Quantity measure, Limits limits) {
     return value(measure, limits.lower()) + " to " + value(measure, limits.upper());
   }
 
   /** An estimate as "90 (83 to 95)". */
-  public static String estimate(Measure measure, Estimate estimate) {
+  public static String estimate(Quantity measure, Estimate estimate) {
     String value = value(measure, estimate.value());
     return estimate.intervalKnown()
         ? value + " (" + limits(measure, estimate.limits()) + ")"

@@ -4,12 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -46,12 +46,12 @@ class BubbleDrawingTest {
     return new Bubble(
         "Union by length",
         List.of(),
-        Measure.of100(),
+        Quantity.of100(),
         new AxisWords("of 100", "", "better for patients", List.of()),
         points,
         curve,
         List.of("Invented."),
-        new Provenance(2, "40 limbs", "line", "test", Optional.empty(), true));
+        new FigureProvenance(2, "40 limbs", "line", "test", Optional.empty(), true));
   }
 
   @Test

@@ -1,11 +1,11 @@
 package gapwise.figure.bubble;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,12 +51,12 @@ public final class InventedBubbles {
     return new Bubble(
         "Union by length of missing bone",
         List.of("Union falls by about 3 of 100 for each further cm.", "Invented numbers."),
-        Measure.of100(),
+        Quantity.of100(),
         new AxisWords("limbs united, of 100", "", "better for patients", List.of()),
         points,
         curve,
         List.of(caution, "One: " + caution, "Two: " + caution, "Three: " + caution),
-        new Provenance(9, "144 limbs", "random effects", "test", Optional.empty(), true)
+        new FigureProvenance(9, "144 limbs", "random effects", "test", Optional.empty(), true)
             .citing(references));
   }
 }

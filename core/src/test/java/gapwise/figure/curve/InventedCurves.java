@@ -1,6 +1,6 @@
 package gapwise.figure.curve;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.value.Limits;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +44,7 @@ public final class InventedCurves {
             curve("Bone transport over a nail, lengthening", false, 0.09, 22),
             curve("All series", true, 0.085, 109)),
         List.of("Groups differ in more than the method: compare within studies only."),
-        new Provenance(
+        new FigureProvenance(
             3, "109 limbs", "random effects by interval", "demo", Optional.empty(), true));
   }
 }

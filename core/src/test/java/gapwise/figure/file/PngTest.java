@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
@@ -66,7 +66,7 @@ class PngTest {
             StandardCharsets.UTF_8);
     assertTrue(bytes.contains("iTXtTitle\u0000"));
     assertTrue(bytes.contains(FOREST.heading().title()));
-    assertTrue(bytes.contains(Provenance.INVENTED));
+    assertTrue(bytes.contains(FigureProvenance.INVENTED));
   }
 
   @Test

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Contrast;
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Ink;
@@ -117,7 +117,7 @@ class ForestDrawingTest {
       String words =
           String.join(
               " ", DrawnSvg.of(picture).letters().stream().map(DrawnSvg.Letters::text).toList());
-      assertTrue(words.contains(Provenance.INVENTED), words);
+      assertTrue(words.contains(FigureProvenance.INVENTED), words);
       forest.cautions().forEach(caution -> assertTrue(words.contains(caution), words));
       assertTrue(words.contains(forest.provenance().phrases().get(0)), words);
     }
@@ -213,7 +213,7 @@ class ForestDrawingTest {
     }
   }
 
-  private static double areaPerPercent(Element series, Row row) {
+  private static double areaPerPercent(Element series, ForestRow row) {
     Element lens = DrawnSvg.children(series, "ellipse").get(0);
     return number(lens, "rx") * number(lens, "ry") / row.weightPercent().getAsDouble();
   }
@@ -319,22 +319,22 @@ class ForestDrawingTest {
   void aNameOfAHundredThousandLettersIsShortInTheDrawingAndWholeInTheTable() {
     Forest few = InventedForests.twoMethods();
     String name = "Invented " + "w".repeat(100_000) + " 2011";
-    Row row =
-        new Row(
+    ForestRow row =
+        new ForestRow(
             name,
             "x".repeat(100_000),
             new Span.NotReported(),
             "",
             Estimate.of(.5, .2, .8),
             OptionalDouble.empty(),
-            Row.OpenEnd.NONE,
+            ForestRow.OpenEnd.NONE,
             Optional.empty());
     Forest forest =
         new Forest(
             few.heading(),
             few.measure(),
             few.axis(),
-            List.of(new Block("", List.of(row), new Summary.NotPooled("Not pooled", "One"))),
+            List.of(new Block("", List.of(row), new ForestSummary.NotPooled("Not pooled", "One"))),
             Optional.empty(),
             List.of(),
             List.of(),
@@ -351,9 +351,9 @@ class ForestDrawingTest {
   @Test
   void aFigureOfRealDataDoesNotSayThatItIsInvented() {
     Forest invented = InventedForests.ratios();
-    Provenance from = invented.provenance();
-    Provenance real =
-        new Provenance(
+    FigureProvenance from = invented.provenance();
+    FigureProvenance real =
+        new FigureProvenance(
             from.studies(),
             from.participants(),
             from.model(),
@@ -362,14 +362,14 @@ class ForestDrawingTest {
             false);
     Forest forest = InventedForests.from(invented, real);
     String svg = ForestDrawing.draw(forest, Medium.PAGE).get(0).svg();
-    assertFalse(svg.contains(Provenance.INVENTED));
+    assertFalse(svg.contains(FigureProvenance.INVENTED));
     assertNotEquals(svg, ForestDrawing.draw(invented, Medium.PAGE).get(0).svg());
   }
 
   @Test
   void manyWordsOfCountsLeaveThePlotItsRoom() {
     Forest forest = InventedForests.meansWithoutASpread();
-    Columns columns = Columns.of(forest, Medium.PAGE.style(5));
+    ForestColumns columns = ForestColumns.of(forest, Medium.PAGE.style(5));
     double plot = columns.plotRight() - columns.plotLeft();
     assertTrue(plot > 0.2 * Medium.PAGE.style(5).sheet().width(), "plot " + plot);
   }

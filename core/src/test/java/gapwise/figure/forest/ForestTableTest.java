@@ -67,22 +67,23 @@ class ForestTableTest {
 
   @Test
   void aNameThatASpreadsheetWouldRunIsMadeText() throws IOException {
-    Row row =
-        new Row(
+    ForestRow row =
+        new ForestRow(
             "=HYPERLINK(\"x\"), 2020",
             "",
             new Span.NotReported(),
             "",
             Estimate.of(.5, .2, .8),
             OptionalDouble.empty(),
-            Row.OpenEnd.NONE,
+            ForestRow.OpenEnd.NONE,
             Optional.empty());
     Forest forest =
         new Forest(
             FOREST.heading(),
             FOREST.measure(),
             FOREST.axis(),
-            List.of(new Block("", List.of(row), new Summary.NotPooled("Not pooled", "One only"))),
+            List.of(
+                new Block("", List.of(row), new ForestSummary.NotPooled("Not pooled", "One only"))),
             Optional.empty(),
             List.of(),
             List.of(),

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Axis;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.DrawnSvg;
@@ -12,26 +12,26 @@ import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.span.Span;
 import gapwise.figure.value.Estimate;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class ForestTest {
-  private static Row row(Estimate estimate, Optional<String> href) {
-    return new Row(
+  private static ForestRow row(Estimate estimate, Optional<String> href) {
+    return new ForestRow(
         "Invented series 1",
         "",
         new Span.NotReported(),
         "",
         estimate,
         OptionalDouble.empty(),
-        Row.OpenEnd.NONE,
+        ForestRow.OpenEnd.NONE,
         href);
   }
 
-  private static Forest forest(Measure measure, Estimate estimate) {
+  private static Forest forest(Quantity measure, Estimate estimate) {
     Forest like = InventedForests.ratios();
     return new Forest(
         like.heading(),
@@ -41,7 +41,7 @@ class ForestTest {
             new Block(
                 "",
                 List.of(row(estimate, Optional.empty())),
-                new Summary.NotPooled("Not pooled", "One only"))),
+                new ForestSummary.NotPooled("Not pooled", "One only"))),
         Optional.empty(),
         List.of(),
         List.of(),
@@ -53,17 +53,17 @@ class ForestTest {
   void numbersThatTheMeasureCannotTakeAreRefusedWithTheNameOfTheSeries() {
     Estimate percent = Estimate.of(87, 70, 96);
     IllegalArgumentException refused =
-        assertThrows(IllegalArgumentException.class, () -> forest(Measure.of100(), percent));
+        assertThrows(IllegalArgumentException.class, () -> forest(Quantity.of100(), percent));
     assertTrue(refused.getMessage().contains("Invented series 1"), refused.getMessage());
     assertThrows(
-        IllegalArgumentException.class, () -> forest(Measure.ratio(), Estimate.of(-1, -2, 3)));
+        IllegalArgumentException.class, () -> forest(Quantity.ratio(), Estimate.of(-1, -2, 3)));
     assertThrows(IllegalArgumentException.class, () -> Estimate.of(Double.NaN, 0, 1));
     assertThrows(IllegalArgumentException.class, () -> Estimate.of(.5, .8, .2));
   }
 
   @Test
   void aRatioWhoseLowerLimitIsZeroLeavesTheLogAxis() {
-    Forest forest = forest(Measure.ratio(), Estimate.of(.4, 0, 2.5));
+    Forest forest = forest(Quantity.ratio(), Estimate.of(.4, 0, 2.5));
     DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
     long arrows =
         DrawnSvg.children(drawn.parts("series").get(0), "path").stream()
@@ -74,7 +74,7 @@ class ForestTest {
 
   @Test
   void anEnormousIntervalDoesNotFlattenTheFigure() {
-    Forest forest = forest(Measure.ratio(), Estimate.of(.8, 1e-30, 1e30));
+    Forest forest = forest(Quantity.ratio(), Estimate.of(.8, 1e-30, 1e30));
     Axis axis = Board.of(forest, Medium.PAGE).axis();
     assertTrue(axis.ticks().lower() >= 0.01 && axis.ticks().upper() <= 100, axis.toString());
   }
@@ -95,7 +95,7 @@ class ForestTest {
     Forest forest = InventedForests.twoMethods();
     String words = forest.description();
     assertTrue(words.contains("90 (83 to 95); a new centre 74 to 97"), words);
-    assertTrue(words.contains(Provenance.INVENTED), words);
+    assertTrue(words.contains(FigureProvenance.INVENTED), words);
     forest.cautions().forEach(caution -> assertTrue(words.contains(caution), words));
   }
 }

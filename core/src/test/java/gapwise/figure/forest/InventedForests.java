@@ -1,12 +1,12 @@
 package gapwise.figure.forest;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.span.Span;
 import gapwise.figure.span.SpanRule;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,11 +28,13 @@ public final class InventedForests {
 
   private InventedForests() {}
 
-  static Row row(
+  static ForestRow row(
       String study, Span span, int events, int total, double low, double high, double weight) {
-    Row.OpenEnd open =
-        events == total ? Row.OpenEnd.HIGH : events == 0 ? Row.OpenEnd.LOW : Row.OpenEnd.NONE;
-    return new Row(
+    ForestRow.OpenEnd open =
+        events == total
+            ? ForestRow.OpenEnd.HIGH
+            : events == 0 ? ForestRow.OpenEnd.LOW : ForestRow.OpenEnd.NONE;
+    return new ForestRow(
         study,
         "",
         span,
@@ -47,8 +49,8 @@ public final class InventedForests {
     return new Span.Mean(cm, Optional.of(SpanRule.range(shortest, longest)));
   }
 
-  static Provenance provenance(int studies, String participants) {
-    return new Provenance(
+  static FigureProvenance provenance(int studies, String participants) {
+    return new FigureProvenance(
         studies,
         participants,
         "random effects on the logit scale, Hartung-Knapp interval",
@@ -104,7 +106,7 @@ public final class InventedForests {
                         .97,
                         41),
                     "Tibia, none infected")),
-            new Summary.Pooled(
+            new ForestSummary.Pooled(
                 "Pooled, random effects",
                 Estimate.of(.902, .831, .949),
                 Optional.of(new Limits(.74, .97)),
@@ -132,7 +134,7 @@ public final class InventedForests {
                     .025,
                     1,
                     2)),
-            new Summary.Pooled(
+            new ForestSummary.Pooled(
                 "Pooled, random effects",
                 Estimate.of(.808, .71, .88),
                 Optional.of(new Limits(.58, .93)),
@@ -147,12 +149,12 @@ public final class InventedForests {
                 APART),
             "United",
             "Of 100 (95 %)"),
-        Measure.of100(),
+        Quantity.of100(),
         new AxisWords("limbs united, of 100", "", "more limbs united", List.of()),
         List.of(ring, membrane),
         Optional.empty(),
         List.of(
-            new LeftOut(
+            new ForestLeftOut(
                 "Invented series 29, Fen End 2016",
                 mean(7.2, 4, 12),
                 "14 of 20",
@@ -163,8 +165,8 @@ public final class InventedForests {
         provenance(8, "187 limbs"));
   }
 
-  private static Row detailed(Row row, String detail) {
-    return new Row(
+  private static ForestRow detailed(ForestRow row, String detail) {
+    return new ForestRow(
         row.study(),
         detail,
         row.span(),
@@ -183,7 +185,7 @@ public final class InventedForests {
     for (int b = 0; b < blocks; b++) {
       int size = left / (blocks - b);
       left -= size;
-      List<Row> some = new ArrayList<>();
+      List<ForestRow> some = new ArrayList<>();
       for (int i = 0; i < size; i++) {
         some.add(random(random, b, i, size));
       }
@@ -192,7 +194,7 @@ public final class InventedForests {
           new Block(
               METHODS[b % METHODS.length],
               some,
-              new Summary.Pooled(
+              new ForestSummary.Pooled(
                   "Pooled, random effects",
                   Estimate.of(p, p - .06, p + .05),
                   Optional.of(new Limits(p - .2, Math.min(.99, p + .14))),
@@ -205,11 +207,11 @@ public final class InventedForests {
             List.of("Results of series differ more than chance explains.", APART),
             "United",
             "Of 100 (95 %)"),
-        Measure.of100(),
+        Quantity.of100(),
         new AxisWords("limbs united, of 100", "fewer limbs united", "more limbs united", List.of()),
         all,
         Optional.of(
-            new Summary.Pooled(
+            new ForestSummary.Pooled(
                 "All methods together",
                 Estimate.of(.82, .79, .85),
                 Optional.of(new Limits(.55, .95)),
@@ -243,7 +245,7 @@ public final class InventedForests {
     "Saint Orwen by the Lower Weir and Upper Marsh Infirmary"
   };
 
-  private static Row random(Random random, int block, int i, int size) {
+  private static ForestRow random(Random random, int block, int i, int size) {
     int total = 3 + random.nextInt(60);
     int kind = random.nextInt(12);
     int events =
@@ -278,7 +280,7 @@ public final class InventedForests {
 
   /** A ratio of two groups on a log axis, with a wild interval, one without weights. */
   static Forest ratios() {
-    List<Row> rows =
+    List<ForestRow> rows =
         List.of(
             ratio("Invented trial 1, Alder Bay 2009", "4 of 31 vs 9 of 30", .43, .15, 1.25, 30),
             ratio("Invented trial 2, Tarn 2014", "2 of 40 vs 11 of 42", .19, .045, .81, 22),
@@ -290,7 +292,7 @@ public final class InventedForests {
             List.of("Risk about 0.52 times as high (0.23 to 1.18): the trials leave both open."),
             "Events",
             "Risk ratio (95 %)"),
-        Measure.ratio(),
+        Quantity.ratio(),
         new AxisWords(
             "risk ratio, log axis",
             "fewer infections with a flap",
@@ -300,7 +302,7 @@ public final class InventedForests {
             new Block(
                 "",
                 rows,
-                new Summary.Pooled(
+                new ForestSummary.Pooled(
                     "Pooled, random effects",
                     Estimate.of(.52, .23, 1.18),
                     Optional.of(new Limits(.08, 3.4)),
@@ -313,46 +315,46 @@ public final class InventedForests {
         provenance(4, "332 patients"));
   }
 
-  private static Row ratio(
+  private static ForestRow ratio(
       String study, String counts, double value, double lower, double upper, double weight) {
-    return new Row(
+    return new ForestRow(
         study,
         "",
         mean(4 + value, 2, 7 + value),
         counts,
         Estimate.of(value, lower, upper),
         OptionalDouble.of(weight),
-        Row.OpenEnd.NONE,
+        ForestRow.OpenEnd.NONE,
         Optional.empty());
   }
 
   /** Means of which some stand without a spread, with counts told in far too many words. */
   static Forest meansWithoutASpread() {
-    List<Row> rows = new ArrayList<>();
+    List<ForestRow> rows = new ArrayList<>();
     for (int i = 0; i < 5; i++) {
       Estimate estimate =
           i % 2 == 0 ? Estimate.alone(9.2 + i) : Estimate.of(10.5 + i, 8.7 + i, 12.6 + i);
       rows.add(
-          new Row(
+          new ForestRow(
               "Invented series " + i + ", Sedge 2020",
               "retrospective series",
               mean(5 + i, 3, 9 + i),
               "mean 10.5, median 10.1, SD 2.8, middle half 8.5 to 12.4, 7.0 to 14.6 months",
               estimate,
               i % 2 == 0 ? OptionalDouble.empty() : OptionalDouble.of(50),
-              Row.OpenEnd.NONE,
+              ForestRow.OpenEnd.NONE,
               Optional.empty(),
               "Sedge A. Invented series " + i + ". 2020"));
     }
     return new Forest(
         new Heading("Months in a frame", List.of(), "Reported", "months (95 %)"),
-        Measure.mean("months"),
+        Quantity.mean("months"),
         new AxisWords("months", "better for patients", "", List.of()),
         List.of(
             new Block(
                 "Transport in a ring frame",
                 rows,
-                new Summary.Pooled(
+                new ForestSummary.Pooled(
                     "Pooled, random effects",
                     Estimate.of(12.1, 9.0, 15.4),
                     Optional.empty(),
@@ -367,30 +369,31 @@ public final class InventedForests {
 
   /** Months in a frame, one series, nothing pooled; and a block without any series. */
   static Forest oneSeriesAndAnEmptyBlock() {
-    Row only =
-        new Row(
+    ForestRow only =
+        new ForestRow(
             "Invented series 40, Tarn 2023",
             "Tibia",
             new Span.PerPatient(List.of(8.0), 8),
             "9 limbs",
             Estimate.of(11.84, 8.2, 15.45),
             OptionalDouble.empty(),
-            Row.OpenEnd.NONE,
+            ForestRow.OpenEnd.NONE,
             Optional.empty());
     return new Forest(
         new Heading("Months in a frame", List.of(), "Limbs", "Months (95 %)"),
-        Measure.mean("months"),
+        Quantity.mean("months"),
         new AxisWords("months", "shorter", "longer", List.of()),
         List.of(
             new Block(
                 "Transport in a ring frame",
                 List.of(only),
-                new Summary.NotPooled(
+                new ForestSummary.NotPooled(
                     "Not pooled", "One series only: its own value stands alone.")),
             new Block(
                 "Transport over a nail",
                 List.of(),
-                new Summary.NotPooled("No usable series", "Nothing was found for this method."))),
+                new ForestSummary.NotPooled(
+                    "No usable series", "Nothing was found for this method."))),
         Optional.empty(),
         List.of(),
         List.of(),
@@ -399,7 +402,7 @@ public final class InventedForests {
   }
 
   /** The same figure with another provenance. */
-  public static Forest from(Forest forest, Provenance provenance) {
+  public static Forest from(Forest forest, FigureProvenance provenance) {
     return new Forest(
         forest.heading(),
         forest.measure(),
@@ -417,7 +420,7 @@ public final class InventedForests {
    */
   static Forest hostileWords() {
     String endless = "Xyzzy".repeat(30);
-    List<Row> rows =
+    List<ForestRow> rows =
         List.of(
             row("<script>alert(\"1\")</script> & 'more' 2001", mean(5, 2, 9), 0, 9, 0, .34, 10),
             row(
@@ -439,12 +442,13 @@ public final class InventedForests {
             new Block(
                 endless,
                 rows,
-                new Summary.Pooled(
+                new ForestSummary.Pooled(
                     endless, Estimate.of(.5, .01, .99), Optional.empty(), 3, "27 limbs"))),
-        Optional.of(new Summary.NotPooled("Not pooled <all>", endless)),
+        Optional.of(new ForestSummary.NotPooled("Not pooled <all>", endless)),
         List.of(
-            new LeftOut(endless, new Span.Threshold(4), "", endless, Optional.empty()),
-            new LeftOut("B", new Span.NotReported(), "3 of 4", "No interval", Optional.empty())),
+            new ForestLeftOut(endless, new Span.Threshold(4), "", endless, Optional.empty()),
+            new ForestLeftOut(
+                "B", new Span.NotReported(), "3 of 4", "No interval", Optional.empty())),
         List.of(endless),
         List.of(CAUTION),
         provenance(3, "27 limbs"));

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
@@ -53,7 +53,8 @@ class FunnelDrawingTest {
     assertEquals("img", drawn.root().getAttribute("role"));
     assertEquals(funnel.title(), DrawnSvg.children(drawn.root(), "title").get(0).getTextContent());
     String words = DrawnSvg.children(drawn.root(), "desc").get(0).getTextContent();
-    assertTrue(words.contains(Provenance.INVENTED) && words.contains(funnel.axis().heading()));
+    assertTrue(
+        words.contains(FigureProvenance.INVENTED) && words.contains(funnel.axis().heading()));
   }
 
   @ParameterizedTest(name = "{0}, {1}")
@@ -87,7 +88,7 @@ class FunnelDrawingTest {
     String words =
         String.join(
             " ", DrawnSvg.of(picture).letters().stream().map(DrawnSvg.Letters::text).toList());
-    assertTrue(words.contains(Provenance.INVENTED), words);
+    assertTrue(words.contains(FigureProvenance.INVENTED), words);
     funnel.cautions().forEach(caution -> assertTrue(words.contains(caution), words));
     assertEquals(picture, FunnelDrawing.draw(funnel, medium), "the same bytes");
   }

@@ -1,6 +1,6 @@
 package gapwise.figure.funnel;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,8 +17,8 @@ public final class InventedFunnels {
 
   private InventedFunnels() {}
 
-  private static Provenance provenance(int series) {
-    return new Provenance(
+  private static FigureProvenance provenance(int series) {
+    return new FigureProvenance(
         series,
         "",
         "random effects on the log scale, Hartung-Knapp interval",

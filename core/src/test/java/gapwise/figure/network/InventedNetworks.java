@@ -1,6 +1,6 @@
 package gapwise.figure.network;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,6 +37,6 @@ public final class InventedNetworks {
         nodes,
         edges,
         List.of("Surgeons choose a method by defect and patient; a line is no proof of likeness."),
-        new Provenance(9, "402 patients", "", "", Optional.empty(), true));
+        new FigureProvenance(9, "402 patients", "", "", Optional.empty(), true));
   }
 }

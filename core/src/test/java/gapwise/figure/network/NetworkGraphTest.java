@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
@@ -92,7 +92,7 @@ class NetworkGraphTest {
     String told = drawn.all("desc").get(0).getTextContent();
     assertTrue(told.contains("External frame: 20 patients, 2 studies."), told);
     assertTrue(told.contains("External frame against Frame over a nail: 6 studies."), told);
-    assertTrue(told.contains(Provenance.INVENTED) && told.contains("no proof"), told);
+    assertTrue(told.contains(FigureProvenance.INVENTED) && told.contains("no proof"), told);
   }
 
   @Test

@@ -1,6 +1,6 @@
 package gapwise.figure.timeline;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
@@ -43,6 +43,6 @@ public final class InventedTimelines {
             new Timeline.Track("frame put on", course, reached, pooled),
             new Timeline.Track("frame taken off", later, List.of(), List.of())),
         List.of("Invented, proves nothing."),
-        new Provenance(6, "", "random effects", "test", Optional.empty(), true));
+        new FigureProvenance(6, "", "random effects", "test", Optional.empty(), true));
   }
 }

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Contrast;
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Ink;
@@ -104,7 +104,7 @@ class TimelineDrawingTest {
             "Bone transport, external frame taken off: 12.0 (10.0 to 14.0) months, 6 series, a"
                 + " new series 7.0 to 60.0."),
         description);
-    assertTrue(description.contains(Provenance.INVENTED));
+    assertTrue(description.contains(FigureProvenance.INVENTED));
   }
 
   @Test

@@ -90,10 +90,10 @@ class ShownTest {
   @Test
   void anEstimateReadsWithItsLimits() {
     Estimate union = Estimate.of(.902, .831, .949);
-    assertEquals("90 (83 to 95)", Shown.estimate(Measure.of100(), union));
+    assertEquals("90 (83 to 95)", Shown.estimate(Quantity.of100(), union));
     Estimate months = Estimate.of(-2, -4.25, .25);
     assertEquals(
-        "\u22122.0 (\u22124.3 to +0.3)", Shown.estimate(Measure.difference("months"), months));
+        "\u22122.0 (\u22124.3 to +0.3)", Shown.estimate(Quantity.difference("months"), months));
   }
 
   @Test

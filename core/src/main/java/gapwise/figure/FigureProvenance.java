@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param demonstration whether the data are invented; the figure then says so in large
  * @param references the studies that are shown; none where rows of a table were
  */
-public record Provenance(
+public record FigureProvenance(
     int studies,
     String participants,
     String model,
@@ -29,7 +29,7 @@ public record Provenance(
   public static final String INVENTED =
       "Invented demonstration data. Not about real patients or papers.";
 
-  public Provenance {
+  public FigureProvenance {
     if (studies < 0) {
       throw new IllegalArgumentException("studies must be 0 or more, was " + studies);
     }
@@ -41,7 +41,7 @@ public record Provenance(
   }
 
   /** Numbers whose studies have no reference. */
-  public Provenance(
+  public FigureProvenance(
       int studies,
       String participants,
       String model,
@@ -52,8 +52,8 @@ public record Provenance(
   }
 
   /** The same with the studies that are shown. */
-  public Provenance citing(List<Reference> shown) {
-    return new Provenance(
+  public FigureProvenance citing(List<Reference> shown) {
+    return new FigureProvenance(
         studies, participants, model, dataVersion, dataDate, demonstration, shown);
   }
 

@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /** What stands under a block: a pooled value, or the reason why there is none. */
-public sealed interface Summary {
+public sealed interface ForestSummary {
 
   /** Name of the line, such as "Pooled, random effects". */
   String label();
@@ -27,7 +27,7 @@ public sealed interface Summary {
       Optional<Limits> prediction,
       int studies,
       String participants)
-      implements Summary {
+      implements ForestSummary {
     public Pooled {
       Check.words(label, "label");
       Objects.requireNonNull(estimate, "estimate");
@@ -50,7 +50,7 @@ public sealed interface Summary {
    * @param label name of the line, such as "Not pooled"
    * @param reason why, as a sentence
    */
-  record NotPooled(String label, String reason) implements Summary {
+  record NotPooled(String label, String reason) implements ForestSummary {
     public NotPooled {
       Check.words(label, "label");
       Check.words(reason, "reason");

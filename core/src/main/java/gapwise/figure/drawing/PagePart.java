@@ -1,7 +1,7 @@
 package gapwise.figure.drawing;
 
 /** A piece of a drawing that takes the full width and a known height. */
-public interface Part {
+public interface PagePart {
   double height();
 
   /** Draws itself with its upper edge at {@code top}. */

@@ -1,7 +1,7 @@
 package gapwise.figure.forest;
 
 import gapwise.figure.drawing.Style;
-import gapwise.figure.value.Measure;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -19,7 +19,7 @@ import java.util.stream.Stream;
  * @param plotRight right end of the axis
  * @param valuesRight right edge of the values
  */
-record Columns(
+record ForestColumns(
     double blockLeft,
     double labelLeft,
     double labelRoom,
@@ -40,13 +40,13 @@ record Columns(
 
   static final String NEW_CENTRE = "new centre ";
 
-  static Columns of(Forest forest, Style style) {
+  static ForestColumns of(Forest forest, Style style) {
     Style.Sheet sheet = style.sheet();
     double gap = style.type().text() * 1.3;
     double lens = style.rhythm().lensRadius();
     if (sheet.stacked()) {
       double left = sheet.margin();
-      return new Columns(
+      return new ForestColumns(
           left,
           left,
           sheet.room(),
@@ -68,7 +68,7 @@ record Columns(
     double label = Math.max(style.type().text() * 7, Math.min(most, labelRoom(forest, style)));
     double spanLeft = sheet.margin() + indent + label + gap;
     double countsRight = spanLeft + span + gap + counts;
-    return new Columns(
+    return new ForestColumns(
         sheet.margin(),
         sheet.margin() + indent,
         label,
@@ -106,8 +106,8 @@ record Columns(
   private static double countsRoom(Forest forest, Style style) {
     DoubleStream rows =
         Stream.concat(
-                forest.rows().stream().map(Row::counts),
-                forest.leftOut().stream().map(LeftOut::counts))
+                forest.rows().stream().map(ForestRow::counts),
+                forest.leftOut().stream().map(ForestLeftOut::counts))
             .mapToDouble(style.text()::width);
     DoubleStream pooled =
         forest.pooled().stream()
@@ -122,7 +122,7 @@ record Columns(
   }
 
   private static double valuesRoom(Forest forest, Style style) {
-    Measure measure = forest.measure();
+    Quantity measure = forest.measure();
     DoubleStream rows =
         forest.rows().stream()
             .mapToDouble(row -> style.text().width(Shown.estimate(measure, row.estimate())));

@@ -14,8 +14,8 @@ import java.util.Optional;
  * @param reason why, as words for people
  * @param href link of the label: a relative address or http(s)
  */
-record LeftOut(String study, Span span, String counts, String reason, Optional<String> href) {
-  LeftOut {
+record ForestLeftOut(String study, Span span, String counts, String reason, Optional<String> href) {
+  ForestLeftOut {
     Check.words(study, "study");
     Objects.requireNonNull(span, "span");
     Objects.requireNonNull(counts, "counts");

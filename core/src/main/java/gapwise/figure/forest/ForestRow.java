@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
  * @param href link of the label: a relative address or http(s)
  * @param citation where it was published, for the table and the file's own words; empty for none
  */
-public record Row(
+public record ForestRow(
     String study,
     String detail,
     Span span,
@@ -42,7 +42,7 @@ public record Row(
     HIGH
   }
 
-  public Row {
+  public ForestRow {
     Check.words(study, "study");
     Objects.requireNonNull(detail, "detail");
     Objects.requireNonNull(span, "span");
@@ -59,7 +59,7 @@ public record Row(
   }
 
   /** A series without a citation. */
-  public Row(
+  public ForestRow(
       String study,
       String detail,
       Span span,

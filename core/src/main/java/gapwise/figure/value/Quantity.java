@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param kind the kind of number
  * @param unit the unit in words, such as "months"; empty where the kind needs none
  */
-public record Measure(Kind kind, String unit) {
+public record Quantity(Kind kind, String unit) {
   /** Kinds of number that a figure can show. */
   public enum Kind {
     /** A proportion from 0 to 1, shown as whole numbers of 100. */
@@ -24,34 +24,34 @@ public record Measure(Kind kind, String unit) {
     DIFFERENCE
   }
 
-  public Measure {
+  public Quantity {
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(unit, "unit");
   }
 
   /** A proportion (0 to 1), shown of 100. */
-  public static Measure of100() {
-    return new Measure(Kind.OF_100, "");
+  public static Quantity of100() {
+    return new Quantity(Kind.OF_100, "");
   }
 
   /** A difference of proportions (-1 to 1), shown of 100. */
-  public static Measure differenceOf100() {
-    return new Measure(Kind.DIFFERENCE_OF_100, "");
+  public static Quantity differenceOf100() {
+    return new Quantity(Kind.DIFFERENCE_OF_100, "");
   }
 
   /** A ratio. */
-  public static Measure ratio() {
-    return new Measure(Kind.RATIO, "");
+  public static Quantity ratio() {
+    return new Quantity(Kind.RATIO, "");
   }
 
   /** A mean in a unit, such as "months", "cm" or "operations". */
-  public static Measure mean(String unit) {
-    return new Measure(Kind.MEAN, unit);
+  public static Quantity mean(String unit) {
+    return new Quantity(Kind.MEAN, unit);
   }
 
   /** A difference of means in a unit; an empty unit for a standardised difference. */
-  public static Measure difference(String unit) {
-    return new Measure(Kind.DIFFERENCE, unit);
+  public static Quantity difference(String unit) {
+    return new Quantity(Kind.DIFFERENCE, unit);
   }
 
   public boolean logarithmic() {
