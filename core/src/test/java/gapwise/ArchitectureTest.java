@@ -29,6 +29,10 @@ class ArchitectureTest {
   /** Rooms that every room but {@code problem} and they themselves may use. */
   private static final Set<String> OPEN_TO_ALL = Set.of("budget");
 
+  /** What a kind of figure stands on; no kind knows another. */
+  private static final Set<String> KIND_OF_FIGURE =
+      Set.of("figure", "figure.drawing", "figure.file", "figure.page", "figure.value");
+
   /** Room to the rooms of ours that it may use. A room not listed here may not exist. */
   private static final Map<String, Set<String>> MAY_USE =
       new TreeMap<>(
@@ -99,8 +103,30 @@ class ArchitectureTest {
                       "synthesis.trial",
                       "numeric",
                       "problem")),
-              Map.entry("figure", Set.of("problem")),
-              Map.entry("wording", Set.of("evidence", "effect", "figure")),
+              Map.entry("figure.value", Set.of()),
+              Map.entry("figure.drawing", Set.of("figure.value")),
+              Map.entry("figure.span", Set.of("figure.drawing", "figure.value")),
+              Map.entry("figure", Set.of("figure.drawing", "figure.value")),
+              Map.entry(
+                  "figure.file", Set.of("figure", "figure.drawing", "figure.value", "problem")),
+              Map.entry("figure.page", Set.of("figure", "figure.drawing", "figure.file")),
+              Map.entry(
+                  "figure.forest",
+                  Set.of(
+                      "figure",
+                      "figure.drawing",
+                      "figure.file",
+                      "figure.page",
+                      "figure.span",
+                      "figure.value")),
+              Map.entry("figure.bubble", KIND_OF_FIGURE),
+              Map.entry("figure.funnel", KIND_OF_FIGURE),
+              Map.entry("figure.curve", KIND_OF_FIGURE),
+              Map.entry("figure.network", KIND_OF_FIGURE),
+              Map.entry("figure.timeline", KIND_OF_FIGURE),
+              Map.entry(
+                  "wording",
+                  Set.of("evidence", "effect", "figure.drawing", "figure.span", "figure.value")),
               Map.entry(
                   "place",
                   Set.of(
@@ -111,6 +137,9 @@ class ArchitectureTest {
                       "evidence",
                       "wording",
                       "figure",
+                      "figure.drawing",
+                      "figure.timeline",
+                      "figure.value",
                       "problem")),
               Map.entry(
                   "claim",
@@ -120,17 +149,27 @@ class ArchitectureTest {
                       "selection",
                       "search",
                       "evidence",
-                      "figure",
+                      "figure.value",
                       "problem")),
               Map.entry(
                   "answer",
                   Set.of(
                       "analysis",
+                      "effect",
+                      "synthesis.pooling",
                       "selection",
                       "search",
                       "evidence",
                       "wording",
                       "figure",
+                      "figure.bubble",
+                      "figure.curve",
+                      "figure.drawing",
+                      "figure.forest",
+                      "figure.funnel",
+                      "figure.network",
+                      "figure.span",
+                      "figure.value",
                       "problem"))));
 
   @TestFactory

@@ -9,12 +9,13 @@ import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Summary;
-import gapwise.figure.Bubble;
-import gapwise.figure.BubblePatient;
-import gapwise.figure.Estimate;
-import gapwise.figure.Limits;
-import gapwise.figure.Measure;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
+import gapwise.figure.bubble.Bubble;
+import gapwise.figure.bubble.BubblePatient;
+import gapwise.figure.drawing.MethodMark;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Quantity;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -44,7 +45,7 @@ public final class AnswerBubble {
   private final Answer answer;
   private final Result result;
   private final Outcome outcome;
-  private final Measure measure;
+  private final Quantity measure;
   private final List<Blocks.Line> lines;
 
   private AnswerBubble(LengthAnswer asked, Result result) {
@@ -109,9 +110,9 @@ public final class AnswerBubble {
         row.study().citation().line());
   }
 
-  private static Bubble.Kind kind(SelectedRow row) {
+  private static MethodMark kind(SelectedRow row) {
     Method method = row.arm().method().principal();
-    return new Bubble.Kind(method.code(), method.shortLabel(), method.mark(), method.colour());
+    return new MethodMark(method.code(), method.shortLabel(), method.mark(), method.colour());
   }
 
   /** Only a closed stretch that is more than its middle. */
@@ -212,9 +213,9 @@ public final class AnswerBubble {
     return lines.stream().map(line -> line.row().arm().method().principal()).distinct().count();
   }
 
-  private Provenance provenance(Edition edition) {
+  private FigureProvenance provenance(Edition edition) {
     List<SelectedRow> rows = lines.stream().map(Blocks.Line::row).toList();
-    return new Provenance(
+    return new FigureProvenance(
             rows.size(),
             Told.people(rows),
             model(),

@@ -4,10 +4,10 @@ import gapwise.analysis.curves.CurveResult;
 import gapwise.analysis.curves.CurvesResult;
 import gapwise.analysis.curves.PooledCurveResult;
 import gapwise.analysis.result.Result;
-import gapwise.figure.Curve;
-import gapwise.figure.CurveFigure;
-import gapwise.figure.Limits;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
+import gapwise.figure.curve.Curve;
+import gapwise.figure.curve.CurveFigure;
+import gapwise.figure.value.Limits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -184,10 +184,10 @@ public final class AnswerCurves {
     return cautions;
   }
 
-  private Provenance provenance(Edition edition) {
+  private FigureProvenance provenance(Edition edition) {
     boolean pooled = made().pooledCurves().isPresent();
     long patients = Math.round(result.data().participants().orElse(0));
-    return new Provenance(
+    return new FigureProvenance(
         made().curves().size(),
         patients + " patients",
         pooled

@@ -3,16 +3,16 @@ package gapwise.answer;
 import gapwise.analysis.result.Result;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
-import gapwise.figure.AxisWords;
-import gapwise.figure.Block;
-import gapwise.figure.Estimate;
-import gapwise.figure.Forest;
-import gapwise.figure.Heading;
-import gapwise.figure.Limits;
-import gapwise.figure.Measure;
-import gapwise.figure.Provenance;
-import gapwise.figure.Row;
-import gapwise.figure.Summary;
+import gapwise.figure.FigureProvenance;
+import gapwise.figure.drawing.AxisWords;
+import gapwise.figure.forest.Block;
+import gapwise.figure.forest.Forest;
+import gapwise.figure.forest.ForestRow;
+import gapwise.figure.forest.ForestSummary;
+import gapwise.figure.forest.Heading;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Quantity;
 import gapwise.selection.SelectedRow;
 import gapwise.wording.Defects;
 import gapwise.wording.Values;
@@ -38,7 +38,7 @@ public final class AnswerForest {
 
   private final Answer answer;
   private final Outcome outcome;
-  private final Measure measure;
+  private final Quantity measure;
   private final List<Blocks.Block> blocks;
   private final Edition edition;
 
@@ -77,17 +77,17 @@ public final class AnswerForest {
   }
 
   private String counts() {
-    return measure.kind() == Measure.Kind.OF_100 ? "Counted" : "Patients";
+    return measure.kind() == Quantity.Kind.OF_100 ? "Counted" : "Patients";
   }
 
   private String values() {
-    return measure.kind() == Measure.Kind.OF_100
+    return measure.kind() == Quantity.Kind.OF_100
         ? "Of 100 (95 %)"
         : (measure.unit().isEmpty() ? "Mean (95 %)" : measure.unit() + " (95 %)");
   }
 
   /** What the numbers of an outcome are and which way is better. */
-  static AxisWords axis(Outcome outcome, Measure measure) {
+  static AxisWords axis(Outcome outcome, Quantity measure) {
     String better =
         switch (outcome.better()) {
           case MORE -> "better for patients";
@@ -95,7 +95,7 @@ public final class AnswerForest {
         };
     String lowerBetter = outcome.better() == Outcome.Better.LESS ? "better for patients" : "";
     String heading =
-        measure.kind() == Measure.Kind.OF_100
+        measure.kind() == Quantity.Kind.OF_100
             ? outcome.happened().map(words -> words + ", of 100").orElse("of 100")
             : outcome.unit().map(unit -> unit.symbol()).orElse(outcome.label());
     return new AxisWords(heading, lowerBetter, better, List.of());
@@ -128,18 +128,18 @@ public final class AnswerForest {
     return Optional.empty();
   }
 
-  private Row row(Blocks.Line line, Estimate estimate) {
+  private ForestRow row(Blocks.Line line, Estimate estimate) {
     SelectedRow row = line.row();
-    boolean low = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 0;
-    boolean high = measure.kind() == Measure.Kind.OF_100 && estimate.value() == 1;
-    return new Row(
+    boolean low = measure.kind() == Quantity.Kind.OF_100 && estimate.value() == 0;
+    boolean high = measure.kind() == Quantity.Kind.OF_100 && estimate.value() == 1;
+    return new ForestRow(
         row.label(),
         detail(line),
         Defects.span(row.defect()),
         counted(row),
         estimate,
         line.study().weightPercent(),
-        low ? Row.OpenEnd.LOW : high ? Row.OpenEnd.HIGH : Row.OpenEnd.NONE,
+        low ? ForestRow.OpenEnd.LOW : high ? ForestRow.OpenEnd.HIGH : ForestRow.OpenEnd.NONE,
         Optional.of(StudyAddress.of(row.study().id())),
         row.study().citation().line());
   }
@@ -185,24 +185,24 @@ public final class AnswerForest {
     return String.join(", ", parts);
   }
 
-  private Summary summary(Blocks.Block block) {
+  private ForestSummary summary(Blocks.Block block) {
     int pooled = block.pooled().size();
     if (block.onlyLimit().isPresent() && block.lines().size() > 1) {
-      return new Summary.NotPooled(
+      return new ForestSummary.NotPooled(
           "Not pooled",
           block.onlyLimit().getAsDouble() > 0
               ? "Nobody without it, so no average between centres can be given."
               : "Nobody with it, so no average between centres can be given.");
     }
     if (block.meansOfZero() == block.lines().size()) {
-      return new Summary.NotPooled(
+      return new ForestSummary.NotPooled(
           "Not pooled", "A mean of 0 in every series, so no average can be given.");
     }
     if (pooled < 2) {
-      return new Summary.NotPooled("Not pooled", tooFew(pooled, block.lines().size()));
+      return new ForestSummary.NotPooled("Not pooled", tooFew(pooled, block.lines().size()));
     }
     if (block.summary().isEmpty()) {
-      return new Summary.NotPooled("Not pooled", "No average can be given for these series.");
+      return new ForestSummary.NotPooled("Not pooled", "No average can be given for these series.");
     }
     Result.Shown shown = block.summary().get().shown();
     Optional<Limits> prediction =
@@ -213,7 +213,7 @@ public final class AnswerForest {
                 new Limits(
                     shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
-    return new Summary.Pooled(
+    return new ForestSummary.Pooled(
         "Pooled", Told.estimate(shown), prediction, pooled, Told.people(block.pooled()));
   }
 
@@ -242,12 +242,12 @@ public final class AnswerForest {
     return notes;
   }
 
-  private Provenance provenance(Result result) {
+  private FigureProvenance provenance(Result result) {
     List<SelectedRow> pooled = blocks.stream().flatMap(block -> block.pooled().stream()).toList();
     boolean invented = answer.selection().rows().stream().anyMatch(row -> row.study().invented());
     List<SelectedRow> shown =
         blocks.stream().flatMap(block -> block.lines().stream()).map(Blocks.Line::row).toList();
-    return new Provenance(
+    return new FigureProvenance(
             pooled.size(),
             Told.people(pooled),
             ModelWords.model(result.plan()),

@@ -5,10 +5,10 @@ import gapwise.analysis.smallstudy.FunnelResult;
 import gapwise.analysis.smallstudy.SmallStudyEffectsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.Outcome;
-import gapwise.figure.AxisWords;
-import gapwise.figure.Funnel;
-import gapwise.figure.FunnelScale;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
+import gapwise.figure.drawing.AxisWords;
+import gapwise.figure.funnel.Funnel;
+import gapwise.figure.funnel.FunnelScale;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.List;
@@ -100,7 +100,7 @@ public final class AnswerFunnel {
   private record Words(String title, AxisWords axis, List<String> cautions) {}
 
   private static Funnel figure(
-      Result result, FunnelResult funnel, Words words, Provenance provenance) {
+      Result result, FunnelResult funnel, Words words, FigureProvenance provenance) {
     return new Funnel(
         words.title(),
         sentences(result, funnel),
@@ -223,11 +223,11 @@ public final class AnswerFunnel {
     return cautions;
   }
 
-  private static Provenance provenance(
+  private static FigureProvenance provenance(
       Result result, String people, Edition edition, boolean invented) {
     int series =
         SynthesisResult.of(result).funnel().map(funnel -> funnel.points().size()).orElse(0);
-    return new Provenance(
+    return new FigureProvenance(
         series,
         people,
         ModelWords.model(result.plan()),

@@ -4,7 +4,7 @@ import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.Method;
-import gapwise.figure.Estimate;
+import gapwise.figure.value.Estimate;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;

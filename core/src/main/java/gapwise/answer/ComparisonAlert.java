@@ -6,7 +6,7 @@ import gapwise.evidence.Design;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Method;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.EnumMap;

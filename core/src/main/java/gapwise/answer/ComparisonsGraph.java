@@ -1,8 +1,8 @@
 package gapwise.answer;
 
-import gapwise.figure.NetworkGraph;
-import gapwise.figure.Provenance;
+import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
+import gapwise.figure.network.NetworkGraph;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,7 +62,7 @@ public final class ComparisonsGraph {
             nodes,
             edges,
             CAUTIONS,
-            new Provenance(
+            new FigureProvenance(
                 found.studies(),
                 patients + " patients",
                 "",

@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import gapwise.figure.Bubble;
+import gapwise.figure.bubble.Bubble;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

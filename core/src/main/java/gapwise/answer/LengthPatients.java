@@ -6,8 +6,8 @@ import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Unit;
-import gapwise.figure.Bubble;
-import gapwise.figure.BubblePatient;
+import gapwise.figure.bubble.BubblePatient;
+import gapwise.figure.drawing.MethodMark;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
@@ -34,11 +34,11 @@ final class LengthPatients {
   }
 
   /** The patients of a row that may stand in the figure. */
-  static List<BubblePatient> of(Selection selection, SelectedRow row, Bubble.Kind kind) {
+  static List<BubblePatient> of(Selection selection, SelectedRow row, MethodMark kind) {
     return new LengthPatients(selection).points(row, kind);
   }
 
-  private List<BubblePatient> points(SelectedRow row, Bubble.Kind kind) {
+  private List<BubblePatient> points(SelectedRow row, MethodMark kind) {
     List<BubblePatient> points = new ArrayList<>();
     if (outcome.needsClock() && selection.clock().isPresent()) {
       return points;

@@ -2,16 +2,16 @@ package gapwise.answer;
 
 import gapwise.analysis.moderators.RegressionResult;
 import gapwise.evidence.Outcome;
-import gapwise.figure.Bubble;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.bubble.Bubble;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** What a line or curve over the length of missing bone says, in sentences. */
 record LengthWords(
-    Outcome outcome, Measure measure, List<Bubble.At> curve, RegressionResult regression) {
+    Outcome outcome, Quantity measure, List<Bubble.At> curve, RegressionResult regression) {
   /** Above this p value the data do not rule out that length makes no difference. */
   private static final double RULED_OUT_BELOW = 0.05;
 
@@ -49,7 +49,7 @@ record LengthWords(
   }
 
   private String size(double change) {
-    if (measure.kind() == Measure.Kind.OF_100) {
+    if (measure.kind() == Quantity.Kind.OF_100) {
       double of100 = change * 100;
       return of100 < 0.5
           ? (of100 < 0.05 ? "" : "less than 1 of 100")
@@ -83,7 +83,7 @@ record LengthWords(
   }
 
   private String told(Bubble.At at) {
-    String unit = measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
+    String unit = measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
     return Shown.value(measure, at.value())
         + unit.stripTrailing()
         + " ("

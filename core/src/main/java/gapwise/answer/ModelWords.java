@@ -1,57 +1,80 @@
 package gapwise.answer;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.figure.Measure;
+import gapwise.effect.Measures;
+import gapwise.figure.value.Quantity;
+import gapwise.synthesis.pooling.MeanInterval;
+import gapwise.synthesis.pooling.MeanIntervals;
+import gapwise.synthesis.pooling.TauSquaredEstimator;
+import gapwise.synthesis.pooling.TauSquaredEstimators;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
 /** A filled plan in words: its measure for the axis, its model for the foot. */
 public final class ModelWords {
-  private static final Map<String, String> ESTIMATORS =
+  private static final Map<String, String> MODELS =
       Map.of(
-          "restricted-maximum-likelihood", "between-study variance by restricted likelihood",
-          "dersimonian-laird", "between-study variance by DerSimonian and Laird",
-          "paule-mandel", "between-study variance by Paule and Mandel");
-  private static final Map<String, String> INTERVALS =
-      Map.of(
-          "hartung-knapp", "Hartung-Knapp interval",
-          "hartung-knapp-never-narrower", "Hartung-Knapp interval, never narrower",
-          "normal", "normal interval",
-          "profile-likelihood", "profile-likelihood interval",
-          "t-k-minus-1", "interval by Student's t");
+          "random-effects", "random effects",
+          "common-effect", "common effect",
+          "exact-likelihood", "exact likelihood",
+          "three-level", "three-level",
+          "bayesian", "Bayesian",
+          "network", "network");
+
+  /** Limits that models of the counts themselves have beside those of pooled effects. */
+  private static final Map<String, String> INTERVALS_OF_COUNTS =
+      Map.of("t-k-minus-1", "interval by Student's t");
 
   private ModelWords() {}
 
-  static Measure measure(ObjectNode plan, String unit) {
+  static Quantity measure(ObjectNode plan, String unit) {
     return switch (plan.path("measure").asText()) {
-      case "proportion" -> Measure.of100();
-      case "risk-difference" -> Measure.differenceOf100();
-      case "odds-ratio", "risk-ratio", "ratio-of-means", "incidence-rate-ratio" -> Measure.ratio();
-      case "mean", "incidence-rate" -> Measure.mean(unit);
+      case "proportion" -> Quantity.of100();
+      case "risk-difference" -> Quantity.differenceOf100();
+      case "odds-ratio", "risk-ratio", "ratio-of-means", "incidence-rate-ratio" -> Quantity.ratio();
+      case "mean", "incidence-rate" -> Quantity.mean(unit);
       case "reported-effect" ->
           plan.path("reportedAs").asText().equals("ratio")
-              ? Measure.ratio()
-              : Measure.difference(unit);
-      default -> Measure.difference(unit);
+              ? Quantity.ratio()
+              : Quantity.difference(unit);
+      default -> Quantity.difference(unit);
     };
   }
 
   /** Model, scale, estimator and interval of a filled plan, as one phrase. */
   public static String model(ObjectNode plan) {
     List<String> words = new ArrayList<>();
-    words.add(plan.path("model").asText("random-effects").replace('-', ' '));
+    String model = plan.path("model").asText("random-effects");
+    words.add(MODELS.getOrDefault(model, model));
     if (plan.has("scale")) {
-      words.add(plan.get("scale").asText().replace('-', ' ') + " scale");
+      String scale = plan.get("scale").asText();
+      words.add(Measures.scaleLabel(scale).orElse(scale) + " scale");
     }
     String estimator = plan.path("betweenStudyVariance").asText();
     if (!estimator.isEmpty()) {
-      words.add(ESTIMATORS.getOrDefault(estimator, estimator.replace('-', ' ')));
+      words.add("between-study variance by " + estimator(estimator));
     }
     String interval = plan.path("interval").asText();
     if (!interval.isEmpty()) {
-      words.add(INTERVALS.getOrDefault(interval, interval.replace('-', ' ')));
+      words.add(interval(interval));
     }
     return String.join(", ", words);
+  }
+
+  private static String estimator(String word) {
+    return TauSquaredEstimators.named(word).map(TauSquaredEstimator::label).orElse(word);
+  }
+
+  private static String interval(String word) {
+    return MeanIntervals.named(word)
+        .map(MeanInterval::label)
+        .orElseGet(() -> INTERVALS_OF_COUNTS.getOrDefault(word, word));
+  }
+
+  /** What people call the measure of a filled plan; blank where it names none. */
+  static String measureLabel(ObjectNode plan) {
+    String measure = plan.path("measure").asText();
+    return Measures.label(measure).orElse(measure);
   }
 }

@@ -3,17 +3,17 @@ package gapwise.answer;
 import gapwise.analysis.network.NetworkAnswer;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.figure.AxisWords;
-import gapwise.figure.Block;
-import gapwise.figure.Estimate;
-import gapwise.figure.Forest;
-import gapwise.figure.Heading;
-import gapwise.figure.Limits;
-import gapwise.figure.Measure;
-import gapwise.figure.Provenance;
-import gapwise.figure.Row;
-import gapwise.figure.Span;
-import gapwise.figure.Summary;
+import gapwise.figure.FigureProvenance;
+import gapwise.figure.drawing.AxisWords;
+import gapwise.figure.forest.Block;
+import gapwise.figure.forest.Forest;
+import gapwise.figure.forest.ForestRow;
+import gapwise.figure.forest.ForestSummary;
+import gapwise.figure.forest.Heading;
+import gapwise.figure.span.Span;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Quantity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -24,14 +24,13 @@ public final class PlainForest {
 
   /** The figure of a result that tells of studies. */
   public static Forest of(Result result, Edition edition) {
-    String measure = result.plan().path("measure").asText();
-    Measure shown = ModelWords.measure(result.plan(), "");
-    List<Row> rows = new ArrayList<>();
+    Quantity shown = ModelWords.measure(result.plan(), "");
+    List<ForestRow> rows = new ArrayList<>();
     for (Result.Study study : studies(result).orElse(List.of())) {
       study.shown().ifPresent(value -> rows.add(row(study, value)));
     }
     String title = result.plan().path("title").asText("");
-    String words = measure.replace('-', ' ');
+    String words = ModelWords.measureLabel(result.plan());
     return new Forest(
         new Heading(title.isBlank() ? words : title, List.of(), "", words + " (95 %)"),
         shown,
@@ -41,7 +40,7 @@ public final class PlainForest {
         List.of(),
         List.of(),
         AnswerForest.CAUTIONS,
-        new Provenance(
+        new FigureProvenance(
             result.data().studies(),
             "",
             ModelWords.model(result.plan()),
@@ -58,22 +57,23 @@ public final class PlainForest {
         .or(() -> result.part(NetworkAnswer.class).map(NetworkAnswer::studies));
   }
 
-  private static Row row(Result.Study study, Result.Estimate value) {
-    return new Row(
+  private static ForestRow row(Result.Study study, Result.Estimate value) {
+    return new ForestRow(
         study.label(),
         "",
         new Span.NotReported(),
         "",
         Estimate.of(value.estimate(), value.lower(), value.upper()),
         study.weightPercent(),
-        Row.OpenEnd.NONE,
+        ForestRow.OpenEnd.NONE,
         Optional.empty());
   }
 
-  private static Summary summary(Result result) {
+  private static ForestSummary summary(Result result) {
     Optional<Result.Summary> pooled = SynthesisResult.of(result).summary();
     if (pooled.isEmpty()) {
-      return new Summary.NotPooled("Not pooled", "No average can be given for these studies.");
+      return new ForestSummary.NotPooled(
+          "Not pooled", "No average can be given for these studies.");
     }
     Result.Shown shown = pooled.get().shown();
     Optional<Limits> prediction =
@@ -82,7 +82,7 @@ public final class PlainForest {
                 new Limits(
                     shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
-    return new Summary.Pooled(
+    return new ForestSummary.Pooled(
         "Pooled", Told.estimate(shown), prediction, Math.max(1, result.data().studies()), "");
   }
 }

@@ -1,9 +1,9 @@
 package gapwise.answer;
 
 import gapwise.analysis.result.Result;
-import gapwise.figure.AxisWords;
 import gapwise.figure.Figure;
-import gapwise.figure.Funnel;
+import gapwise.figure.drawing.AxisWords;
+import gapwise.figure.funnel.Funnel;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +38,7 @@ public final class ResultFigures {
   }
 
   private static Optional<Funnel> funnel(Result result, Edition edition) {
-    String measure = result.plan().path("measure").asText().replace('-', ' ');
+    String measure = ModelWords.measureLabel(result.plan());
     String title = result.plan().path("title").asText("");
     return AnswerFunnel.of(
         result,

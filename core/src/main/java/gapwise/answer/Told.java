@@ -5,10 +5,10 @@ import gapwise.evidence.CountedUnit;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Unit;
-import gapwise.figure.Estimate;
-import gapwise.figure.Limits;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -45,10 +45,10 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
   }
 
   /** What the numbers of an outcome are. */
-  public static Measure measure(Outcome outcome) {
+  public static Quantity measure(Outcome outcome) {
     return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES
-        ? Measure.of100()
-        : Measure.mean(outcome.unit().map(Unit::symbol).orElse(""));
+        ? Quantity.of100()
+        : Quantity.mean(outcome.unit().map(Unit::symbol).orElse(""));
   }
 
   static Told of(Outcome outcome, Blocks.Block block) {
@@ -76,7 +76,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
 
   private static Told pooled(Outcome outcome, Blocks.Block block, Result.Summary summary) {
     List<SelectedRow> rows = block.pooled();
-    Measure measure = measure(outcome);
+    Quantity measure = measure(outcome);
     Result.Shown shown = summary.shown();
     Limits limits = new Limits(shown.lower(), shown.upper());
     return new Told(
@@ -91,7 +91,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
   }
 
   private static Told alone(Outcome outcome, Blocks.Block block, Blocks.Line line) {
-    Measure measure = measure(outcome);
+    Quantity measure = measure(outcome);
     Estimate one = line.estimate().orElseThrow();
     boolean only = block.lines().size() == 1;
     return new Told(
@@ -155,9 +155,9 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
         List.of(NO_AVERAGE));
   }
 
-  private static String value(Measure measure, Outcome outcome, double estimate) {
+  private static String value(Quantity measure, Outcome outcome, double estimate) {
     String number = Shown.value(measure, estimate);
-    if (measure.kind() == Measure.Kind.OF_100) {
+    if (measure.kind() == Quantity.Kind.OF_100) {
       return number + " of 100";
     }
     return number + (outcome.unit().isPresent() ? " " + measure.unit() : "");
@@ -175,7 +175,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
     return series >= FEWEST_FOR_NEW_CENTRE;
   }
 
-  private static String newCentre(Measure measure, Result.Shown shown, int series) {
+  private static String newCentre(Quantity measure, Result.Shown shown, int series) {
     if (!tellsNewCentre(series)
         || shown.predictionLower().isEmpty()
         || shown.predictionUpper().isEmpty()) {
@@ -183,7 +183,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
     }
     Limits limits =
         new Limits(shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble());
-    String unit = measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
+    String unit = measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
     return "A new centre could expect "
         + Shown.limits(measure, limits)
         + unit.stripTrailing()

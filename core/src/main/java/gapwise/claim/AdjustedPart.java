@@ -12,9 +12,9 @@ import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.Method;
-import gapwise.figure.Limits;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
@@ -188,8 +188,8 @@ final class AdjustedPart {
   }
 
   private String average(RegressionResult.Prediction prediction) {
-    Measure measure = Told.measure(claim.outcome());
-    String unit = measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
+    Quantity measure = Told.measure(claim.outcome());
+    String unit = measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
     return Shown.value(measure, prediction.shown().estimate())
         + unit.stripTrailing()
         + " ("

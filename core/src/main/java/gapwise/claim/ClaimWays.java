@@ -10,8 +10,8 @@ import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.claim.Verdict.Examined;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -82,9 +82,9 @@ final class ClaimWays {
         .ifPresent(
             plan -> {
               plan.put("threshold", threshold.getAsDouble());
-              Measure measure = Told.measure(claim.outcome());
+              Quantity measure = Told.measure(claim.outcome());
               String unit =
-                  measure.kind() == Measure.Kind.OF_100 ? " of 100" : " " + measure.unit();
+                  measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
               run(
                   "Series of " + own.name(),
                   plan,

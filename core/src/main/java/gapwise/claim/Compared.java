@@ -1,8 +1,8 @@
 package gapwise.claim;
 
 import gapwise.evidence.Outcome;
-import gapwise.figure.Limits;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Shown;
 import java.util.Optional;
 
 /**

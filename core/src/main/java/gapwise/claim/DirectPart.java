@@ -8,7 +8,7 @@ import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.figure.Limits;
+import gapwise.figure.value.Limits;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;

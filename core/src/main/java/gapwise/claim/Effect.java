@@ -5,9 +5,9 @@ import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.rows.SelectionRows;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Unit;
-import gapwise.figure.Limits;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
 
@@ -50,10 +50,10 @@ enum Effect {
     return this == MEAN_DIFFERENCE ? value : Math.exp(value);
   }
 
-  Measure figure(Outcome outcome) {
+  Quantity figure(Outcome outcome) {
     return this == MEAN_DIFFERENCE
-        ? Measure.difference(outcome.unit().map(Unit::symbol).orElse(""))
-        : Measure.ratio();
+        ? Quantity.difference(outcome.unit().map(Unit::symbol).orElse(""))
+        : Quantity.ratio();
   }
 
   /** Adds how such effects are pooled over studies. */
@@ -74,7 +74,7 @@ enum Effect {
    */
   String words(
       Outcome outcome, String first, String second, double estimate, double lower, double upper) {
-    Measure measure = figure(outcome);
+    Quantity measure = figure(outcome);
     String value = Shown.value(measure, estimate);
     String said =
         switch (this) {

@@ -9,8 +9,8 @@ import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.analysis.trial.TrialResult;
 import gapwise.answer.Answer;
 import gapwise.answer.Told;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.QuestionJson;
 import java.util.Optional;
@@ -103,7 +103,7 @@ final class SettlingTrial {
   }
 
   private String told(ObjectNode plan, TrialResult trial) {
-    Measure measure = Told.measure(claim.outcome());
+    Quantity measure = Told.measure(claim.outcome());
     String unit = ofHundred ? " of 100" : " " + measure.unit();
     String text =
         "A trial of two equal arms drawn by lot would need "

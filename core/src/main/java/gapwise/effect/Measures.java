@@ -13,8 +13,19 @@ import java.util.stream.Stream;
 public final class Measures {
   private static final Map<String, Entry> ALL = new LinkedHashMap<>();
 
+  /** Names for people of the scales of all measures. */
+  private static final Map<String, String> SCALES =
+      Map.of(
+          "logit", "logit",
+          "double-arcsine", "double arcsine",
+          "arcsine", "arcsine",
+          "log", "log",
+          "raw", "raw",
+          "square-root", "square root");
+
   static {
     add(
+        "proportion",
         "proportion",
         Stream.of(ProportionScale.values()).map(ProportionScale::word).toList(),
         o ->
@@ -26,6 +37,7 @@ public final class Measures {
                 o.pooling() == Pooling.COUNTS));
     add(
         "odds-ratio",
+        "odds ratio",
         List.of("log"),
         o ->
             o.pooling() == Pooling.PETO
@@ -33,41 +45,60 @@ public final class Measures {
                 : new OddsRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
     add(
         "risk-ratio",
+        "risk ratio",
         List.of("log"),
         o -> new RiskRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
-    add("risk-difference", List.of("raw"), o -> new RiskDifference());
-    add("mean", List.of("raw", "log"), o -> new Mean(o.scale().equals("log")));
-    add("mean-difference", List.of("raw"), o -> new MeanDifference());
+    add("risk-difference", "risk difference", List.of("raw"), o -> new RiskDifference());
+    add("mean", "mean", List.of("raw", "log"), o -> new Mean(o.scale().equals("log")));
+    add("mean-difference", "mean difference", List.of("raw"), o -> new MeanDifference());
     add(
         "standardised-mean-difference",
+        "standardised mean difference",
         List.of("raw"),
         o -> new StandardisedMeanDifference(o.exactFactor(), o.factorSquaredVariance()));
-    add("ratio-of-means", List.of("log"), o -> new RatioOfMeans());
+    add("ratio-of-means", "ratio of means", List.of("log"), o -> new RatioOfMeans());
     add(
         "incidence-rate",
+        "incidence rate",
         List.of("log", "square-root"),
         o ->
             new IncidenceRate(
                 o.scale().equals("square-root"), o.emptyCells(), o.pooling() == Pooling.COUNTS));
     add(
         "incidence-rate-ratio",
+        "incidence rate ratio",
         List.of("log"),
         o -> new IncidenceRateRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
-    add("reported-effect", List.of("raw"), o -> new ReportedEffect(o.reportedAsRatio(), o.level()));
+    add(
+        "reported-effect",
+        "reported effect",
+        List.of("raw"),
+        o -> new ReportedEffect(o.reportedAsRatio(), o.level()));
   }
 
-  private record Entry(List<String> scales, Function<MeasureOptions, Measure<?>> maker) {}
+  private record Entry(
+      String label, List<String> scales, Function<MeasureOptions, Measure<?>> maker) {}
 
   private Measures() {}
 
   private static void add(
-      String name, List<String> scales, Function<MeasureOptions, Measure<?>> maker) {
-    ALL.put(name, new Entry(List.copyOf(scales), maker));
+      String name, String label, List<String> scales, Function<MeasureOptions, Measure<?>> maker) {
+    ALL.put(name, new Entry(label, List.copyOf(scales), maker));
   }
 
   /** The names of all measures this version knows. */
   public static List<String> names() {
     return List.copyOf(ALL.keySet());
+  }
+
+  /** What people call a measure: "odds ratio"; empty for a measure that is not known. */
+  public static Optional<String> label(String measure) {
+    return Optional.ofNullable(ALL.get(measure)).map(Entry::label);
+  }
+
+  /** What people call a scale: "double arcsine"; empty for a scale that no measure has. */
+  public static Optional<String> scaleLabel(String scale) {
+    return Optional.ofNullable(SCALES.get(scale));
   }
 
   /** The scales of a measure, the usual one first; empty for a measure that is not known. */

@@ -1,10 +1,12 @@
 package gapwise.figure;
 
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Picture;
 import java.util.List;
 
 /**
- * What every plot is: a value that names itself, can be drawn for each medium and listed. {@link
- * FigureFile} makes every kind of file of it, so a new plot gets all of them by being a figure.
+ * What every plot is: a value that names itself, can be drawn for each medium and listed. The room
+ * {@code file} makes every kind of file of it, so a new plot gets all of them by being a figure.
  */
 public interface Figure {
   /** What is shown, in one line. */
@@ -17,7 +19,7 @@ public interface Figure {
   List<String> cautions();
 
   /** Where its numbers come from. */
-  Provenance provenance();
+  FigureProvenance provenance();
 
   /**
    * Its drawings: one, or as many sheets as it takes; a sheet may be drawn only when it is taken.

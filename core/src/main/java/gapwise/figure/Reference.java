@@ -1,5 +1,6 @@
 package gapwise.figure;
 
+import gapwise.figure.value.Check;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalInt;
@@ -45,7 +46,7 @@ public record Reference(
   }
 
   /** A reference of which only its line is known. */
-  static Reference ofLine(String line) {
+  public static Reference ofLine(String line) {
     return new Reference(
         line, line, line, List.of(), OptionalInt.empty(), "", "", "", "", "", "", false);
   }

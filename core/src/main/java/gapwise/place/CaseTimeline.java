@@ -7,10 +7,10 @@ import gapwise.answer.ModelWords;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Method;
 import gapwise.evidence.Phase;
-import gapwise.figure.Bubble;
-import gapwise.figure.Provenance;
-import gapwise.figure.Timeline;
-import gapwise.figure.Timeline.Load;
+import gapwise.figure.FigureProvenance;
+import gapwise.figure.drawing.MethodMark;
+import gapwise.figure.timeline.Timeline;
+import gapwise.figure.timeline.Timeline.Load;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -119,8 +119,8 @@ public final class CaseTimeline {
     return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
   }
 
-  private static Bubble.Kind kind(Method method) {
-    return new Bubble.Kind(method.code(), method.shortLabel(), method.mark(), method.colour());
+  private static MethodMark kind(Method method) {
+    return new MethodMark(method.code(), method.shortLabel(), method.mark(), method.colour());
   }
 
   private List<Timeline.Stretch> stretches(double origin) {
@@ -149,7 +149,7 @@ public final class CaseTimeline {
     };
   }
 
-  private Provenance provenance(Edition edition) {
+  private FigureProvenance provenance(Edition edition) {
     List<SelectedRow> groups = placed.groups();
     String data =
         placed.milestones().stream()
@@ -163,7 +163,7 @@ public final class CaseTimeline {
             .findFirst()
             .map(ModelWords::model)
             .orElse("none fitted");
-    return new Provenance(
+    return new FigureProvenance(
             groups.size(),
             "",
             model,

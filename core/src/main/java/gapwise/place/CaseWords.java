@@ -3,7 +3,7 @@ package gapwise.place;
 import gapwise.evidence.Clock;
 import gapwise.evidence.Coded;
 import gapwise.evidence.Method;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Shown;
 import gapwise.place.MethodPlace.ByLength;
 import gapwise.problem.Problem;
 import gapwise.selection.Selection;

@@ -1,8 +1,8 @@
 package gapwise.place;
 
 import gapwise.evidence.Method;
-import gapwise.figure.Estimate;
-import gapwise.figure.Limits;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;

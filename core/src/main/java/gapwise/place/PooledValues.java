@@ -1,8 +1,8 @@
 package gapwise.place;
 
 import gapwise.analysis.result.Result;
-import gapwise.figure.Estimate;
-import gapwise.figure.Limits;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
 import java.util.Optional;
 
 /** What a pooled value shows in a figure. */

@@ -6,8 +6,9 @@ import gapwise.evidence.DefectLength;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
-import gapwise.figure.Shown;
-import gapwise.figure.Span;
+import gapwise.figure.span.Span;
+import gapwise.figure.span.SpanRule;
+import gapwise.figure.value.Shown;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -49,17 +50,17 @@ public final class Defects {
     return Optional.empty();
   }
 
-  private static Optional<Span.Rule> spread(Summary s) {
+  private static Optional<SpanRule> spread(Summary s) {
     if (both(s.minimum(), s.maximum())) {
-      return Optional.of(Span.Rule.range(s.minimum().getAsDouble(), s.maximum().getAsDouble()));
+      return Optional.of(SpanRule.range(s.minimum().getAsDouble(), s.maximum().getAsDouble()));
     }
     if (both(s.lowerQuartile(), s.upperQuartile())) {
       return Optional.of(
-          Span.Rule.quartiles(s.lowerQuartile().getAsDouble(), s.upperQuartile().getAsDouble()));
+          SpanRule.quartiles(s.lowerQuartile().getAsDouble(), s.upperQuartile().getAsDouble()));
     }
     if (both(s.mean(), s.standardDeviation())) {
       return Optional.of(
-          Span.Rule.standardDeviation(s.mean().getAsDouble(), s.standardDeviation().getAsDouble()));
+          SpanRule.standardDeviation(s.mean().getAsDouble(), s.standardDeviation().getAsDouble()));
     }
     return Optional.empty();
   }

@@ -1,7 +1,7 @@
 package gapwise.wording;
 
 import gapwise.evidence.ArmFollowUp;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Shown;
 import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.OptionalDouble;

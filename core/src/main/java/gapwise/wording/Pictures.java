@@ -1,7 +1,7 @@
 package gapwise.wording;
 
 import gapwise.evidence.ArmDefect;
-import gapwise.figure.SpanDrawing;
+import gapwise.figure.span.SpanDrawing;
 import java.util.Optional;
 
 /** Drawings as parts of a page. */

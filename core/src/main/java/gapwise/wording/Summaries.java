@@ -3,8 +3,8 @@ package gapwise.wording;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
 import gapwise.evidence.UnstatedSpread;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -79,6 +79,6 @@ public final class Summaries {
   }
 
   private String number(double value) {
-    return Shown.value(Measure.mean(unit.symbol()), value);
+    return Shown.value(Quantity.mean(unit.symbol()), value);
   }
 }

@@ -9,9 +9,9 @@ import gapwise.evidence.EventCount;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Summary;
-import gapwise.figure.Estimate;
-import gapwise.figure.Measure;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
 import java.util.stream.Collectors;
 
 /**
@@ -82,7 +82,7 @@ public record Values(String counted, String share) {
     }
     Estimate each =
         Estimate.of(factor * rate.events(), factor * ofCount.lower(), factor * ofCount.upper());
-    String shown = Shown.estimate(Measure.mean(time), each);
+    String shown = Shown.estimate(Quantity.mean(time), each);
     return new Values(counted, shown.replace(" (", " in " + PER + " " + time + " ("));
   }
 
@@ -124,6 +124,6 @@ public record Values(String counted, String share) {
   private static String exact(int events, int total) {
     Interval interval = ProportionInterval.CLOPPER_PEARSON.of(new ArmCounts(events, total), LEVEL);
     Estimate estimate = Estimate.of(events / (double) total, interval.lower(), interval.upper());
-    return Shown.estimate(Measure.of100(), estimate).replace(" (", " in 100 (");
+    return Shown.estimate(Quantity.of100(), estimate).replace(" (", " in 100 (");
   }
 }

@@ -20,7 +20,7 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
-import gapwise.figure.Forest;
+import gapwise.figure.forest.Forest;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudyIndex;
 import gapwise.selection.Question;

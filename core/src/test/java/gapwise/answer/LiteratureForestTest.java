@@ -7,12 +7,12 @@ import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Outcome;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
-import gapwise.figure.Estimate;
-import gapwise.figure.Forest;
-import gapwise.figure.ForestDrawing;
-import gapwise.figure.Medium;
-import gapwise.figure.Row;
-import gapwise.figure.Summary;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.forest.Forest;
+import gapwise.figure.forest.ForestDrawing;
+import gapwise.figure.forest.ForestRow;
+import gapwise.figure.forest.ForestSummary;
+import gapwise.figure.value.Estimate;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
@@ -75,25 +75,25 @@ class LiteratureForestTest {
     return AnswerForest.of(answer, answer.result().orElseThrow(), Edition.ofProgram("test"));
   }
 
-  private static Map<String, Row> rows(Forest forest) {
+  private static Map<String, ForestRow> rows(Forest forest) {
     return forest.blocks().stream()
         .flatMap(block -> block.rows().stream())
-        .collect(Collectors.toMap(Row::counts, Function.identity(), (a, b) -> a));
+        .collect(Collectors.toMap(ForestRow::counts, Function.identity(), (a, b) -> a));
   }
 
   /** Counts as the abstracts print them: 9 of 15, 24 of 24, 40 of 45, 10 of 11. */
   @Test
   void unionStandsOnAForestPlotWithItsCitations() {
     Forest forest = forest("union");
-    Map<String, Row> rows = rows(forest);
+    Map<String, ForestRow> rows = rows(forest);
     assertEquals(Set.of("29 of 32", "24 of 24", "9 of 15", "40 of 45", "10 of 11"), countsOf(rows));
-    Row ahmed = rows.get("24 of 24");
+    ForestRow ahmed = rows.get("24 of 24");
     assertTrue(ahmed.citation().contains("10.4103/eoj.eoj_9_19"), ahmed.citation());
-    assertEquals(Row.OpenEnd.HIGH, ahmed.openEnd());
+    assertEquals(ForestRow.OpenEnd.HIGH, ahmed.openEnd());
     assertTrue(svg(forest).contains("10.4103/eoj.eoj_9_19"), "the file carries the citation");
   }
 
-  private static Set<String> countsOf(Map<String, Row> rows) {
+  private static Set<String> countsOf(Map<String, ForestRow> rows) {
     return rows.keySet().stream()
         .map(counts -> counts.replaceAll(",.*", ""))
         .collect(Collectors.toSet());
@@ -102,7 +102,7 @@ class LiteratureForestTest {
   @Test
   void infectionThatCameBackStandsOnAForestPlotWithItsCitations() {
     Forest forest = forest("infection-recurrence");
-    List<Row> all = forest.blocks().stream().flatMap(block -> block.rows().stream()).toList();
+    List<ForestRow> all = forest.blocks().stream().flatMap(block -> block.rows().stream()).toList();
     assertTrue(all.size() >= 6, "rows " + all.size());
     assertTrue(all.stream().noneMatch(row -> row.citation().isBlank()));
     assertTrue(all.stream().anyMatch(row -> row.counts().startsWith("0 of 32")), "Wang 2016");
@@ -113,8 +113,9 @@ class LiteratureForestTest {
   @Test
   void fixationTimesWithoutASpreadAreDrawnAndNotPooled() {
     Forest forest = forest("external-fixation-time");
-    List<Row> all = forest.blocks().stream().flatMap(block -> block.rows().stream()).toList();
-    List<Double> months = all.stream().map(Row::estimate).map(Estimate::value).sorted().toList();
+    List<ForestRow> all = forest.blocks().stream().flatMap(block -> block.rows().stream()).toList();
+    List<Double> months =
+        all.stream().map(ForestRow::estimate).map(Estimate::value).sorted().toList();
     assertEquals(4, months.size(), months.toString());
     assertEquals(44 * 7 / 30.44, months.get(0).doubleValue() < 10.11 ? months.get(1) : 0, 1e-9);
     assertEquals(10.1, months.get(0), 1e-9);
@@ -122,7 +123,8 @@ class LiteratureForestTest {
     assertTrue(all.stream().noneMatch(row -> row.estimate().intervalKnown()));
     assertTrue(all.stream().noneMatch(row -> row.citation().isBlank()));
     assertTrue(
-        forest.blocks().stream().allMatch(block -> block.summary() instanceof Summary.NotPooled));
+        forest.blocks().stream()
+            .allMatch(block -> block.summary() instanceof ForestSummary.NotPooled));
     assertTrue(svg(forest).contains("(no SD)"), "said in the figure");
   }
 

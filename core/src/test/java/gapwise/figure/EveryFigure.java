@@ -1,16 +1,24 @@
 package gapwise.figure;
 
+import gapwise.figure.bubble.InventedBubbles;
+import gapwise.figure.curve.CurveFigure;
+import gapwise.figure.curve.InventedCurves;
+import gapwise.figure.forest.Forest;
+import gapwise.figure.forest.InventedForests;
+import gapwise.figure.funnel.Funnel;
+import gapwise.figure.funnel.InventedFunnels;
+import gapwise.figure.network.InventedNetworks;
+import gapwise.figure.network.NetworkGraph;
+import gapwise.figure.timeline.InventedTimelines;
+import gapwise.figure.timeline.Timeline;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 
 /** One invented figure of each kind, all from the same invented studies. */
-final class EveryFigure {
-  static final List<Reference> REFERENCES =
+public final class EveryFigure {
+  public static final List<Reference> REFERENCES =
       List.of(
           new Reference(
               "study-1",
@@ -41,12 +49,12 @@ final class EveryFigure {
 
   private EveryFigure() {}
 
-  static Map<String, Figure> byName() {
+  public static Map<String, Figure> byName() {
     Map<String, Figure> figures = new LinkedHashMap<>();
-    Forest forest = InventedFigures.twoMethods();
-    figures.put("forest", InventedFigures.from(forest, forest.provenance().citing(REFERENCES)));
-    figures.put("bubble", bubble());
-    NetworkGraph graph = NetworkGraphTest.complete(6);
+    Forest forest = InventedForests.twoMethods();
+    figures.put("forest", InventedForests.from(forest, forest.provenance().citing(REFERENCES)));
+    figures.put("bubble", InventedBubbles.nineSeries(REFERENCES));
+    NetworkGraph graph = InventedNetworks.complete(6);
     figures.put(
         "network",
         new NetworkGraph(
@@ -70,7 +78,7 @@ final class EveryFigure {
             funnel.imagined(),
             funnel.cautions(),
             funnel.provenance().citing(REFERENCES)));
-    CurveFigure curves = CurveDrawingTest.figure(true);
+    CurveFigure curves = InventedCurves.figure(true);
     figures.put(
         "curves",
         new CurveFigure(
@@ -82,7 +90,7 @@ final class EveryFigure {
             curves.curves(),
             curves.cautions(),
             curves.provenance().citing(REFERENCES)));
-    Timeline timeline = TimelineDrawingTest.invented();
+    Timeline timeline = InventedTimelines.oneCase();
     figures.put(
         "timeline",
         new Timeline(
@@ -92,49 +100,5 @@ final class EveryFigure {
             timeline.cautions(),
             timeline.provenance().citing(REFERENCES)));
     return figures;
-  }
-
-  private static Bubble bubble() {
-    Bubble.Kind ring = new Bubble.Kind("bone-transport", "Bone transport", "ring", "#2128D2");
-    List<Bubble.Point> points =
-        IntStream.range(0, 9)
-            .mapToObj(
-                i ->
-                    new Bubble.Point(
-                        "Invented " + i,
-                        ring,
-                        3 + i,
-                        Optional.of(new Limits(2 + i, 5 + i)),
-                        "range",
-                        0.95 - 0.03 * i,
-                        Optional.of(new Limits(0.7 - 0.03 * i, 0.98 - 0.02 * i)),
-                        OptionalDouble.of(12 + i),
-                        OptionalDouble.of(11),
-                        "An invented series"))
-            .toList();
-    List<Bubble.At> curve =
-        IntStream.range(0, 12)
-            .mapToObj(
-                i ->
-                    new Bubble.At(
-                        1 + i,
-                        0.95 - 0.025 * i,
-                        new Limits(0.85 - 0.025 * i, 0.99 - 0.02 * i),
-                        Optional.empty(),
-                        i < 2 || i > 10))
-            .toList();
-    String caution =
-        "The line runs through averages of series and not through patients, so it cannot say that"
-            + " somebody with a longer defect does worse; series differ in other ways too.";
-    return new Bubble(
-        "Union by length of missing bone",
-        List.of("Union falls by about 3 of 100 for each further cm.", "Invented numbers."),
-        Measure.of100(),
-        new AxisWords("limbs united, of 100", "", "better for patients", List.of()),
-        points,
-        curve,
-        List.of(caution, "One: " + caution, "Two: " + caution, "Three: " + caution),
-        new Provenance(9, "144 limbs", "random effects", "test", Optional.empty(), true)
-            .citing(REFERENCES));
   }
 }

@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.figure.drawing.DrawnSvg;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Picture;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -104,7 +107,7 @@ class EveryFigureInEveryMediumTest {
           String.join(" ", drawn.letters().stream().map(DrawnSvg.Letters::text).toList());
       assertTrue(words.contains(figure.source().get(0)), words);
       figure.cautions().forEach(caution -> assertTrue(words.contains(caution), words));
-      assertTrue(words.contains(Provenance.INVENTED), words);
+      assertTrue(words.contains(FigureProvenance.INVENTED), words);
     }
     assertEquals(figure.sheets(medium), figure.draw(medium).size());
   }
@@ -113,7 +116,7 @@ class EveryFigureInEveryMediumTest {
   @MethodSource("names")
   void captionAndNumbersSayHowManyStudiesAndPeople(String name) {
     Figure figure = FIGURES.get(name);
-    Provenance from = figure.provenance();
+    FigureProvenance from = figure.provenance();
     assertTrue(figure.caption().contains(from.studies() + " "), figure.caption());
     assertTrue(figure.caption().contains(from.participants()), figure.caption());
     List<String> lines = figure.csv().lines().toList();

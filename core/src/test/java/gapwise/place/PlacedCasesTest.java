@@ -9,7 +9,7 @@ import gapwise.evidence.Clock;
 import gapwise.evidence.Duration;
 import gapwise.evidence.Method;
 import gapwise.evidence.Phase;
-import gapwise.figure.Timeline;
+import gapwise.figure.timeline.Timeline;
 import gapwise.place.MethodPlace.ByLength;
 import java.nio.file.Path;
 import java.util.List;

@@ -235,6 +235,11 @@ class StoppedWorkTest {
     }
 
     @Override
+    public String label() {
+      return restricted().label();
+    }
+
+    @Override
     public TauSquared estimate(ResidualSums sums) {
       if (asked.incrementAndGet() == after) {
         work.abandon();

@@ -8,6 +8,11 @@ final class DerSimonianLaird implements TauSquaredEstimator {
   }
 
   @Override
+  public String label() {
+    return "DerSimonian-Laird";
+  }
+
+  @Override
   public TauSquared estimate(ResidualSums sums) {
     return TauSquared.cut(sums.momentEstimateAt(0));
   }

@@ -13,6 +13,11 @@ final class EmpiricalBayes implements TauSquaredEstimator {
   }
 
   @Override
+  public String label() {
+    return "empirical Bayes";
+  }
+
+  @Override
   public TauSquared estimate(ResidualSums sums) {
     return same.estimate(sums);
   }

@@ -13,6 +13,11 @@ final class HartungKnappNeverNarrower implements MeanInterval {
   }
 
   @Override
+  public String label() {
+    return "Hartung-Knapp interval, never narrower";
+  }
+
+  @Override
   public PooledMean around(WeightedMean mean, double level) {
     return PooledMean.symmetric(
         mean.estimate(),

@@ -11,6 +11,11 @@ final class Hedges implements TauSquaredEstimator {
   }
 
   @Override
+  public String label() {
+    return "Hedges";
+  }
+
+  @Override
   public TauSquared estimate(ResidualSums sums) {
     return TauSquared.cut(sums.unweightedMomentEstimate());
   }

@@ -8,6 +8,11 @@ final class HunterSchmidt implements TauSquaredEstimator {
   }
 
   @Override
+  public String label() {
+    return "Hunter-Schmidt";
+  }
+
+  @Override
   public TauSquared estimate(ResidualSums sums) {
     return TauSquared.cut((sums.squaresAt(0) - sums.size()) / sums.inverseVariances());
   }

@@ -8,6 +8,11 @@ final class MaximumLikelihood implements TauSquaredEstimator {
   }
 
   @Override
+  public String label() {
+    return "maximum likelihood";
+  }
+
+  @Override
   public TauSquared estimate(ResidualSums sums) {
     return sums.highestLikelihood(false);
   }

@@ -5,6 +5,9 @@ public interface MeanInterval {
   /** The word in a plan. */
   String name();
 
+  /** Its name for people: "Hartung-Knapp interval". */
+  String label();
+
   /**
    * The interval.
    *

@@ -10,6 +10,11 @@ final class NormalInterval implements MeanInterval {
   }
 
   @Override
+  public String label() {
+    return "normal interval";
+  }
+
+  @Override
   public PooledMean around(WeightedMean mean, double level) {
     return PooledMean.symmetric(
         mean.estimate(), mean.standardError(), ReferenceDistribution.normal(), level);

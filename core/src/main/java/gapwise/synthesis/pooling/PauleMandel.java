@@ -8,6 +8,11 @@ final class PauleMandel implements TauSquaredEstimator {
   }
 
   @Override
+  public String label() {
+    return "Paule-Mandel";
+  }
+
+  @Override
   public TauSquared estimate(ResidualSums sums) {
     return sums.squaresReach(sums.size() - sums.parameters());
   }

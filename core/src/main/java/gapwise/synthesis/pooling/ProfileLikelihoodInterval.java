@@ -20,6 +20,11 @@ final class ProfileLikelihoodInterval implements MeanInterval {
   }
 
   @Override
+  public String label() {
+    return "profile-likelihood interval";
+  }
+
+  @Override
   public boolean ignoresTauSquared() {
     return true;
   }

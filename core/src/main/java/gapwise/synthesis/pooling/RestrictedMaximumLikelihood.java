@@ -8,6 +8,11 @@ final class RestrictedMaximumLikelihood implements TauSquaredEstimator {
   }
 
   @Override
+  public String label() {
+    return "restricted maximum likelihood";
+  }
+
+  @Override
   public TauSquared estimate(ResidualSums sums) {
     return sums.highestLikelihood(true);
   }

@@ -14,6 +14,11 @@ final class SidikJonkman implements TauSquaredEstimator {
   }
 
   @Override
+  public String label() {
+    return "Sidik-Jonkman";
+  }
+
+  @Override
   public TauSquared estimate(ResidualSums sums) {
     double start = sums.unweightedSquares() / sums.size();
     if (Math.sqrt(start) <= ROUNDING * sums.largestEffect()) {

@@ -8,6 +8,9 @@ public interface TauSquaredEstimator {
   /** The word in a plan. */
   String name();
 
+  /** Its name for people, which follows "by": "DerSimonian-Laird". */
+  String label();
+
   /**
    * Estimates.
    *

@@ -11,6 +11,11 @@ final class TwoStepDerSimonianLaird implements TauSquaredEstimator {
   }
 
   @Override
+  public String label() {
+    return "two-step DerSimonian-Laird";
+  }
+
+  @Override
   public TauSquared estimate(ResidualSums sums) {
     double first = Math.max(0, sums.momentEstimateAt(0));
     return TauSquared.cut(sums.momentEstimateAt(first));

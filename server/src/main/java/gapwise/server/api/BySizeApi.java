@@ -4,7 +4,7 @@ import gapwise.analysis.Outcome;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.LengthAnswer;
-import gapwise.figure.Bubble;
+import gapwise.figure.bubble.Bubble;
 import gapwise.problem.WrongInputException;
 import gapwise.server.page.Address;
 import gapwise.server.page.FigureDownloads;

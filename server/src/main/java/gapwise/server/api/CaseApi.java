@@ -2,7 +2,7 @@ package gapwise.server.api;
 
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
-import gapwise.figure.Timeline;
+import gapwise.figure.timeline.Timeline;
 import gapwise.place.CaseTimeline;
 import gapwise.place.PlacedCases;
 import gapwise.problem.Problem;

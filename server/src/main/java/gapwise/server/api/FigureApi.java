@@ -6,7 +6,7 @@ import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
-import gapwise.figure.Forest;
+import gapwise.figure.forest.Forest;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.selection.Question;

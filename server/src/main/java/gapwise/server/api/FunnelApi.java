@@ -6,7 +6,7 @@ import gapwise.answer.Answer;
 import gapwise.answer.AnswerFunnel;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
-import gapwise.figure.Funnel;
+import gapwise.figure.funnel.Funnel;
 import gapwise.problem.WrongInputException;
 import gapwise.server.page.Address;
 import gapwise.server.page.FigureDownloads;

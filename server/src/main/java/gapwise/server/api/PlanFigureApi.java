@@ -6,7 +6,7 @@ import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.ResultFigures;
 import gapwise.figure.Figure;
-import gapwise.figure.FileKind;
+import gapwise.figure.file.FileKind;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.server.page.Address;

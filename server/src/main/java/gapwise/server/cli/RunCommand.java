@@ -6,7 +6,7 @@ import gapwise.analysis.Runner;
 import gapwise.budget.Budget;
 import gapwise.budget.Work;
 import gapwise.budget.WorkStoppedException;
-import gapwise.figure.Medium;
+import gapwise.figure.drawing.Medium;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.server.home.Evidence;

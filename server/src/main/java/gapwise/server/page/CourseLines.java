@@ -2,7 +2,7 @@ package gapwise.server.page;
 
 import gapwise.evidence.Clock;
 import gapwise.evidence.Coded;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Shown;
 import gapwise.place.Course;
 import gapwise.place.Stay;
 import java.util.ArrayList;

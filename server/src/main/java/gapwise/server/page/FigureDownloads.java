@@ -1,10 +1,10 @@
 package gapwise.server.page;
 
 import gapwise.figure.Figure;
-import gapwise.figure.FigureFile;
-import gapwise.figure.FileKind;
-import gapwise.figure.Medium;
-import gapwise.figure.PngSize;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.file.FigureFile;
+import gapwise.figure.file.FileKind;
+import gapwise.figure.file.PngSize;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.server.route.Routes;

@@ -9,7 +9,7 @@ import gapwise.evidence.Answer;
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.evidence.Study;
-import gapwise.figure.NetworkGraph;
+import gapwise.figure.network.NetworkGraph;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;

@@ -4,7 +4,7 @@ import gapwise.answer.EmptyPlace;
 import gapwise.evidence.Answer;
 import gapwise.evidence.LengthRange;
 import gapwise.evidence.Outcome;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Shown;
 import gapwise.wording.Counted;
 import java.util.List;
 import java.util.Locale;

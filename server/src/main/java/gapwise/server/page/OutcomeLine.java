@@ -8,7 +8,7 @@ import gapwise.evidence.Phase;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Shown;
 import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;

@@ -6,7 +6,7 @@ import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Sex;
-import gapwise.figure.Shown;
+import gapwise.figure.value.Shown;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
 import java.util.List;

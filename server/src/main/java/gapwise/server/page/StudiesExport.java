@@ -2,7 +2,7 @@ package gapwise.server.page;
 
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
-import gapwise.figure.CsvCell;
+import gapwise.figure.file.CsvCell;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;

@@ -1,9 +1,9 @@
 package gapwise.server.page;
 
 import gapwise.figure.Figure;
-import gapwise.figure.FileKind;
-import gapwise.figure.Medium;
-import gapwise.figure.PngSize;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.file.FileKind;
+import gapwise.figure.file.PngSize;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;

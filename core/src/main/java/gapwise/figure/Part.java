@@ -1,9 +1,0 @@
-package gapwise.figure;
-
-/** A piece of a drawing that takes the full width and a known height. */
-interface Part {
-  double height();
-
-  /** Draws itself with its upper edge at {@code top}. */
-  void draw(Svg svg, double top);
-}

@@ -1,0 +1,68 @@
+package gapwise.figure.curve;
+
+import gapwise.figure.drawing.Gap;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.PagePart;
+import gapwise.figure.drawing.Paragraph;
+import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Style;
+import gapwise.figure.page.FieldPage;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Draws curves of time to an event: the same value gives the same bytes on every machine. */
+final class CurveDrawing {
+  private static final double SHAPE = 0.42;
+  private static final double SHAPE_STACKED = 0.85;
+  private static final double LEAST_FIELD = 120;
+
+  private CurveDrawing() {}
+
+  /** One drawing; on a page of fixed height the plot takes what the words leave. */
+  static Picture draw(CurveFigure figure, Medium medium) {
+    Style style = medium.style(figure.curves().size());
+    return new FieldPage(figure, figure.sentences(), style, new Content(figure)).draw();
+  }
+
+  private record Content(CurveFigure figure) implements FieldPage.Content {
+    @Override
+    public PagePart plot(Style style, double fieldHeight) {
+      return new CurvePlot(figure, style, fieldHeight);
+    }
+
+    @Override
+    public List<PagePart> key(Style style) {
+      Style.Sheet sheet = style.sheet();
+      List<PagePart> parts = new ArrayList<>();
+      parts.add(new Gap(style.type().small() * 0.7));
+      String words = words(figure);
+      if (!words.isEmpty()) {
+        parts.add(Paragraph.of(words, sheet.margin(), sheet.room(), style.small(), 0));
+      }
+      return parts;
+    }
+
+    @Override
+    public double wished(Style style) {
+      Style.Sheet sheet = style.sheet();
+      double shape = sheet.stacked() || !sheet.trimmed() ? SHAPE_STACKED : SHAPE;
+      return sheet.room() * shape;
+    }
+
+    @Override
+    public double least(Style style) {
+      return LEAST_FIELD;
+    }
+  }
+
+  /** What marks other than the lines mean, as far as there are any. */
+  private static String words(CurveFigure figure) {
+    boolean lost = figure.curves().stream().anyMatch(curve -> !curve.lastSeen().isEmpty());
+    int limits = figure.withLimits().size();
+    String within =
+        limits > 1
+            ? "Shaded, or within a dotted edge: within the limits of the curve."
+            : limits == 1 ? "Shaded: within the limits of the curve." : "";
+    return ((lost ? "Small strokes: patients last seen without the event. " : "") + within).strip();
+  }
+}

@@ -1,0 +1,122 @@
+package gapwise.figure.file;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.figure.Figure;
+import gapwise.figure.FigureProvenance;
+import gapwise.figure.Reference;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The studies that a figure shows, as lists that people and reference programs read.
+ *
+ * @param list in the order of the figure
+ */
+record References(List<Reference> list) {
+  private static final JsonMapper JSON = JsonMapper.builder().build();
+  private static final Pattern PAGES = Pattern.compile("\\s*(\\S+?)\\s*[-\u2013]\\s*(\\S+)\\s*");
+
+  /** Said of a record of an invented study. */
+  private static final String INVENTED = "Invented for demonstration; there is no such paper.";
+
+  References {
+    list = List.copyOf(list);
+  }
+
+  /** One citation a line, numbered in the order of the figure. */
+  String text(Figure figure) {
+    StringBuilder text = new StringBuilder();
+    text.append("Studies shown in: ").append(figure.title()).append('\n');
+    text.append(String.join(". ", figure.source())).append(".\n");
+    if (figure.provenance().demonstration()) {
+      text.append(FigureProvenance.INVENTED).append('\n');
+    }
+    text.append('\n');
+    for (int i = 0; i < list.size(); i++) {
+      text.append(i + 1).append(". ").append(list.get(i).line()).append('\n');
+    }
+    return text.toString();
+  }
+
+  /**
+   * The list in the tagged format RIS: two letters, two spaces, a dash, a space, the value; one
+   * record from TY to ER.
+   */
+  String ris() {
+    List<String> lines = new ArrayList<>();
+    for (Reference each : list) {
+      lines.add("TY  - JOUR");
+      add(lines, "ID", each.key());
+      each.authors().forEach(author -> add(lines, "AU", author));
+      add(lines, "TI", each.title());
+      add(lines, "T2", each.journal());
+      each.year().ifPresent(year -> add(lines, "PY", Integer.toString(year)));
+      add(lines, "VL", each.volume());
+      add(lines, "IS", each.issue());
+      Matcher pages = PAGES.matcher(each.pages());
+      add(lines, "SP", pages.matches() ? pages.group(1) : each.pages());
+      add(lines, "EP", pages.matches() ? pages.group(2) : "");
+      add(lines, "DO", each.doi());
+      add(lines, "AN", each.pmid());
+      add(lines, "N1", each.invented() ? INVENTED : "");
+      lines.add("ER  - ");
+      lines.add("");
+    }
+    return String.join("\r\n", lines);
+  }
+
+  private static void add(List<String> lines, String tag, String value) {
+    if (!value.isBlank()) {
+      lines.add(tag + "  - " + value.replaceAll("\\s+", " ").strip());
+    }
+  }
+
+  /** The list as CSL-JSON (the data schema of the Citation Style Language, 1.0). */
+  String cslJson() {
+    ArrayNode array = JSON.createArrayNode();
+    for (Reference each : list) {
+      ObjectNode item = array.addObject();
+      item.put("id", each.key()).put("type", "article-journal").put("title", each.title());
+      if (!each.authors().isEmpty()) {
+        ArrayNode authors = item.putArray("author");
+        each.authors().forEach(author -> name(authors.addObject(), author));
+      }
+      each.year()
+          .ifPresent(year -> item.putObject("issued").putArray("date-parts").addArray().add(year));
+      put(item, "container-title", each.journal());
+      put(item, "volume", each.volume());
+      put(item, "issue", each.issue());
+      put(item, "page", each.pages());
+      put(item, "DOI", each.doi());
+      put(item, "PMID", each.pmid());
+      put(item, "note", each.invented() ? INVENTED : "");
+    }
+    try {
+      return JSON.writerWithDefaultPrettyPrinter().writeValueAsString(array) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a list of texts can always be written", e);
+    }
+  }
+
+  /** Family and given name where a comma parts them; else the name as it is printed. */
+  private static void name(ObjectNode name, String author) {
+    int comma = author.indexOf(',');
+    if (comma > 0 && comma < author.length() - 1) {
+      name.put("family", author.substring(0, comma).strip());
+      name.put("given", author.substring(comma + 1).strip());
+    } else {
+      name.put("literal", author);
+    }
+  }
+
+  private static void put(ObjectNode item, String field, String value) {
+    if (!value.isBlank()) {
+      item.put(field, value);
+    }
+  }
+}

@@ -1,0 +1,78 @@
+package gapwise.figure.forest;
+
+import gapwise.figure.drawing.Ink;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Style;
+import gapwise.figure.drawing.Svg;
+import gapwise.figure.file.FigureMetadata;
+import java.util.AbstractList;
+import java.util.List;
+
+/** Draws forest plots: the same value gives the same bytes on every machine. */
+public final class ForestDrawing {
+  private ForestDrawing() {}
+
+  /**
+   * Draws the figure on as many sheets as it takes, each with its headings, axis, cautions and
+   * provenance. {@link Medium#PAGE} and {@link Medium#PHONE} give one drawing as tall as it needs,
+   * and more only where it has hundreds of series. A sheet is drawn when it is taken from the list,
+   * so that one of many costs no more than itself.
+   */
+  public static List<Picture> draw(Forest forest, Medium medium) {
+    Board board = Board.of(forest, medium);
+    return new Sheets(board, new Paginator(board).pages());
+  }
+
+  /** Drawings that are made when they are taken. */
+  private static final class Sheets extends AbstractList<Picture> {
+    private final Board board;
+    private final List<PageOfParts> pages;
+
+    Sheets(Board board, List<PageOfParts> pages) {
+      this.board = board;
+      this.pages = pages;
+    }
+
+    @Override
+    public Picture get(int index) {
+      return picture(board, pages.get(index), index + 1, pages.size());
+    }
+
+    @Override
+    public int size() {
+      return pages.size();
+    }
+  }
+
+  /** How many drawings {@link #draw} gives. */
+  static int sheets(Forest forest, Medium medium) {
+    return new Paginator(Board.of(forest, medium)).pages().size();
+  }
+
+  private static Picture picture(Board board, PageOfParts page, int number, int of) {
+    Style.Sheet sheet = board.style().sheet();
+    Forest forest = board.forest();
+    double height = sheet.fixedHeight().orElse(page.height());
+    String title = forest.heading().title() + (of > 1 ? ", page " + number + " of " + of : "");
+    boolean links =
+        forest.rows().stream().anyMatch(row -> row.href().isPresent())
+            || forest.leftOut().stream().anyMatch(row -> row.href().isPresent());
+    // A reader skips what stands inside an img, links too; a group with links stays open to it.
+    String role = links ? "group" : "img";
+    Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), role, title);
+    svg.element("desc", forest.description());
+    FigureMetadata.write(svg, forest);
+    svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
+    page.draw(svg, board, height, of > 1 ? pageWords(board, number, of) : "");
+    return new Picture(svg.end(), sheet.width(), height);
+  }
+
+  /** Printed pages lie together; a sheet on a screen stands alone, and must tell of the others. */
+  private static String pageWords(Board board, int number, int of) {
+    String page = "Page " + number + " of " + of;
+    return board.style().sheet().onScreen()
+        ? page + "; the table (CSV) holds all " + board.forest().rows().size() + " series"
+        : page;
+  }
+}

@@ -1,0 +1,59 @@
+package gapwise.figure.forest;
+
+import gapwise.figure.value.Check;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
+import java.util.Objects;
+import java.util.Optional;
+
+/** What stands under a block: a pooled value, or the reason why there is none. */
+public sealed interface ForestSummary {
+
+  /** Name of the line, such as "Pooled, random effects". */
+  String label();
+
+  /**
+   * A pooled value.
+   *
+   * @param label name of the line, such as "Pooled, random effects"
+   * @param estimate pooled value with its interval
+   * @param prediction where a new centre is likely to lie; empty where it cannot be given
+   * @param studies number of series, at least 1
+   * @param participants the people or limbs in words, such as "115 limbs"; empty for none
+   */
+  record Pooled(
+      String label,
+      Estimate estimate,
+      Optional<Limits> prediction,
+      int studies,
+      String participants)
+      implements ForestSummary {
+    public Pooled {
+      Check.words(label, "label");
+      Objects.requireNonNull(estimate, "estimate");
+      Objects.requireNonNull(prediction, "prediction");
+      Objects.requireNonNull(participants, "participants");
+      if (studies < 1) {
+        throw new IllegalArgumentException("a pooled value needs a study, was " + studies);
+      }
+    }
+
+    /** "4 series". The word series is the same for one and many. */
+    String seriesWords() {
+      return studies + " series";
+    }
+  }
+
+  /**
+   * No pooled value.
+   *
+   * @param label name of the line, such as "Not pooled"
+   * @param reason why, as a sentence
+   */
+  record NotPooled(String label, String reason) implements ForestSummary {
+    public NotPooled {
+      Check.words(label, "label");
+      Check.words(reason, "reason");
+    }
+  }
+}

@@ -1,0 +1,124 @@
+package gapwise.figure.forest;
+
+import gapwise.figure.drawing.Ink;
+import gapwise.figure.drawing.Legend;
+import gapwise.figure.drawing.Legend.Entry;
+import gapwise.figure.drawing.Marks;
+import gapwise.figure.drawing.Svg;
+import gapwise.figure.value.Shown;
+import java.util.ArrayList;
+import java.util.List;
+
+/** How to read the marks that occur in the figure, each drawn beside its words. */
+final class Key {
+  private Key() {}
+
+  static Legend of(Board board) {
+    Forest forest = board.forest();
+    List<Entry> entries = new ArrayList<>();
+    if (forest.rows().stream().anyMatch(row -> row.estimate().intervalKnown())) {
+      boolean weighted = board.greatestWeight() > 0;
+      String area = weighted ? "; its area is the share of information" : "";
+      entries.add(new Entry(Key::series, "one series with its interval" + area));
+    }
+    if (forest.rows().stream().anyMatch(row -> !row.estimate().intervalKnown())) {
+      entries.add(
+          new Entry(
+              (svg, x, middle) -> Marks.ring(svg, x + 14, middle, 4),
+              "no standard deviation reported, so not pooled"));
+    }
+    if (!forest.pooled().isEmpty()) {
+      entries.add(new Entry(Key::pooled, "pooled value with its interval"));
+    }
+    if (forest.pooled().stream().anyMatch(pooled -> pooled.prediction().isPresent())) {
+      entries.add(
+          new Entry(
+              (svg, x, middle) -> Marks.hatched(svg, x, middle - 3.5, 28, 7),
+              "where a new centre is likely to lie"));
+    }
+    if (forest.rows().stream().anyMatch(row -> row.openEnd() != ForestRow.OpenEnd.NONE)) {
+      entries.add(
+          new Entry(
+              (svg, x, middle) -> {
+                svg.rect(x, middle - 2, 20, 4, Ink.BONE_GREY);
+                Marks.lensAtBound(svg, x + 20, middle, 4);
+              },
+              "all or none of a series: the end is the bound of the scale, not a limit"));
+    }
+    if (forest.measure().noEffect().isPresent()) {
+      entries.add(
+          new Entry(
+              (svg, x, middle) ->
+                  svg.dashed(x + 14, middle - 8, x + 14, middle + 8, Ink.INK, 1.1, "1.2 3"),
+              "no effect"));
+    }
+    if (leaves(board)) {
+      entries.add(
+          new Entry(
+              (svg, x, middle) -> {
+                svg.rect(x + 8, middle - 2, 18, 4, Ink.BONE_GREY);
+                svg.path(
+                    "M"
+                        + Svg.at(x + 8, middle - 4.5)
+                        + "L"
+                        + Svg.at(x + 1, middle)
+                        + "L"
+                        + Svg.at(x + 8, middle + 4.5)
+                        + "Z",
+                    Ink.BONE_GREY);
+              },
+              "interval goes on beyond the axis"));
+    }
+    double scale = board.spans().unitsPerCentimetre();
+    double bar = board.spans().scaleBarCentimetres(60);
+    entries.add(
+        new Entry(
+            (svg, x, middle) -> {
+              double end = x + bar * scale;
+              svg.stroke(
+                  "M"
+                      + Svg.at(x, middle - 3)
+                      + "V"
+                      + Svg.n(middle + 3)
+                      + "M"
+                      + Svg.at(x, middle)
+                      + "H"
+                      + Svg.n(end)
+                      + "M"
+                      + Svg.at(end, middle - 3)
+                      + "V"
+                      + Svg.n(middle + 3),
+                  Ink.SOFT,
+                  1);
+            },
+            Shown.centimetres(bar) + " cm of bone",
+            bar * scale + 6));
+    return new Legend(board.style(), entries);
+  }
+
+  private static boolean leaves(Board board) {
+    return board.forest().rows().stream()
+        .map(row -> row.estimate().limits())
+        .anyMatch(
+            limits -> !board.axis().covers(limits.lower()) || !board.axis().covers(limits.upper()));
+  }
+
+  private static void series(Svg svg, double x, double middle) {
+    svg.rect(x, middle - 2, 28, 4, Ink.BONE_GREY);
+    Marks.lens(svg, x + 14, middle, 7);
+  }
+
+  private static void pooled(Svg svg, double x, double middle) {
+    svg.path(
+        "M"
+            + Svg.at(x, middle)
+            + "L"
+            + Svg.at(x + 14, middle - 6)
+            + "L"
+            + Svg.at(x + 28, middle)
+            + "L"
+            + Svg.at(x + 14, middle + 6)
+            + "Z",
+        Ink.ACCENT);
+  }
+}

@@ -1,0 +1,170 @@
+package gapwise.figure.page;
+
+import gapwise.figure.Figure;
+import gapwise.figure.drawing.Gap;
+import gapwise.figure.drawing.Ink;
+import gapwise.figure.drawing.Lettering;
+import gapwise.figure.drawing.PagePart;
+import gapwise.figure.drawing.Paragraph;
+import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Stack;
+import gapwise.figure.drawing.Style;
+import gapwise.figure.drawing.Svg;
+import gapwise.figure.file.FigureMetadata;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A figure that is one field between its words. Upright: title and sentences above, key, cautions
+ * and source below. On a landscape page sentences and cautions stand beside the field.
+ *
+ * @param sentences what the figure says
+ * @param content the field and its key
+ */
+public record FieldPage(Figure figure, List<String> sentences, Style style, Content content) {
+  /**
+   * Shares of a landscape page that the field and its key may take; the words take the rest. Many
+   * words get a wider column before letters get smaller.
+   */
+  private static final double[] FIELD_SHARES = {0.63, 0.58, 0.53};
+
+  /** Step by which a page that the words overfill grows until all stands on it. */
+  private static final double STEP = 1.04;
+
+  /** What differs between figures. */
+  public interface Content {
+    /** The plot for a height of its field. */
+    PagePart plot(Style style, double fieldHeight);
+
+    /** What stands right under the plot. */
+    List<PagePart> key(Style style);
+
+    /** Height of the field where there is room. */
+    double wished(Style style);
+
+    /** Height of the field below which nothing can be read. */
+    double least(Style style);
+  }
+
+  /** A drawing planned: parts stacked from the top in one column, or in two. */
+  private record Plan(
+      Style style,
+      List<PagePart> strip,
+      List<PagePart> title,
+      List<PagePart> main,
+      List<PagePart> beside,
+      List<PagePart> foot,
+      double height) {}
+
+  /** Draws it. A page of fixed shape that the words overfill grows in both directions. */
+  public Picture draw() {
+    Style fitting = style;
+    if (!style.sheet().landscape()) {
+      return drawn(plan(style, 1));
+    }
+    while (true) {
+      for (double share : FIELD_SHARES) {
+        Plan plan = plan(fitting, share);
+        if (plan.height() <= fitting.sheet().pageHeight().orElseThrow()) {
+          return drawn(plan);
+        }
+      }
+      fitting = fitting.onSheetLargerBy(STEP);
+    }
+  }
+
+  private Plan plan(Style on, double share) {
+    List<PagePart> strip =
+        figure.provenance().demonstration() ? List.of(Strip.invented(on)) : List.of();
+    List<PagePart> title =
+        List.of(line(on, 0, figure.title(), Lettering.bold(on.type().title()), 0));
+    return on.sheet().landscape() ? landscape(on, share, strip, title) : upright(on, strip, title);
+  }
+
+  private Plan upright(Style on, List<PagePart> strip, List<PagePart> title) {
+    List<PagePart> head = new ArrayList<>(title);
+    head.addAll(told(on, 0));
+    List<PagePart> foot = new ArrayList<>(content.key(on));
+    foot.addAll(cautions(on, 0));
+    foot.add(source(on));
+    double words =
+        Stack.height(strip)
+            + Stack.height(head)
+            + Stack.height(foot)
+            + Stack.margins(on.sheet().margin());
+    double field = field(on, words);
+    List<PagePart> main = List.of(content.plot(on, field));
+    return new Plan(on, strip, head, main, List.of(), foot, words + Stack.height(main));
+  }
+
+  private Plan landscape(Style on, double share, List<PagePart> strip, List<PagePart> title) {
+    Style narrow = on.across(on.sheet().width() * share);
+    List<PagePart> foot = List.of(source(on));
+    List<PagePart> key = content.key(narrow);
+    double around =
+        Stack.height(strip)
+            + Stack.height(title)
+            + Stack.height(foot)
+            + Stack.margins(on.sheet().margin());
+    List<PagePart> main = new ArrayList<>();
+    main.add(content.plot(narrow, field(narrow, around + Stack.height(key))));
+    main.addAll(key);
+    List<PagePart> beside = new ArrayList<>();
+    beside.addAll(told(on, narrow.sheet().width()));
+    beside.addAll(cautions(on, narrow.sheet().width()));
+    double tallest = Math.max(Stack.height(main), Stack.height(beside));
+    return new Plan(on, strip, title, main, beside, foot, around + tallest);
+  }
+
+  private double field(Style on, double words) {
+    double free =
+        on.sheet().pageHeight().orElse(Double.POSITIVE_INFINITY)
+            - words
+            - content.plot(on, 0).height();
+    return Math.max(content.least(on), Math.min(content.wished(on), free));
+  }
+
+  private Picture drawn(Plan plan) {
+    Style.Sheet sheet = plan.style().sheet();
+    double height = Math.max(sheet.fixedHeight().orElse(0), plan.height());
+    Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), "img", figure.title());
+    svg.element("desc", figure.description());
+    FigureMetadata.write(svg, figure);
+    svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
+    double y = Stack.draw(svg, plan.strip(), 0);
+    y = Stack.draw(svg, plan.title(), y + sheet.margin() * 0.7);
+    double below = Stack.draw(svg, plan.main(), y);
+    Stack.draw(svg, plan.beside(), y);
+    double foot =
+        sheet.landscape() ? height - sheet.margin() * 0.8 - Stack.height(plan.foot()) : below;
+    Stack.draw(svg, plan.foot(), foot);
+    return new Picture(svg.end(), sheet.width(), height);
+  }
+
+  private List<PagePart> told(Style on, double from) {
+    Lettering sentence = Lettering.plain(on.type().sentence()).in(Ink.SOFT);
+    double before = on.type().sentence() * 0.35;
+    return sentences.stream().map(each -> line(on, from, each, sentence, before)).toList();
+  }
+
+  private List<PagePart> cautions(Style on, double from) {
+    List<PagePart> cautions = new ArrayList<>();
+    cautions.add(new Gap(on.type().foot() * 0.7));
+    double x = Math.max(from, on.sheet().margin());
+    for (String each : figure.cautions()) {
+      cautions.add(Paragraph.caution(each, x, on.sheet().right() - x, on.caution()));
+    }
+    return cautions;
+  }
+
+  private PagePart source(Style on) {
+    String phrases = String.join(" \u00b7 ", figure.source());
+    return line(on, 0, phrases, on.source(), on.type().foot() * 0.6);
+  }
+
+  private static PagePart line(
+      Style on, double from, String text, Lettering letters, double before) {
+    double x = Math.max(from, on.sheet().margin());
+    return Paragraph.of(text, x, on.sheet().right() - x, letters, before);
+  }
+}
