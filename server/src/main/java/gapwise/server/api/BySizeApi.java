@@ -6,9 +6,9 @@ import gapwise.answer.Edition;
 import gapwise.answer.LengthAnswer;
 import gapwise.figure.Bubble;
 import gapwise.problem.WrongInputException;
-import gapwise.server.page.Address;
-import gapwise.server.page.FigureDownloads;
-import gapwise.server.page.LengthAddress;
+import gapwise.server.address.Address;
+import gapwise.server.address.LengthAddress;
+import gapwise.server.download.FigureDownloads;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 

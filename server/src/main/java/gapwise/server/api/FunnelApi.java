@@ -8,8 +8,8 @@ import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.figure.Funnel;
 import gapwise.problem.WrongInputException;
-import gapwise.server.page.Address;
-import gapwise.server.page.FigureDownloads;
+import gapwise.server.address.Address;
+import gapwise.server.download.FigureDownloads;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 

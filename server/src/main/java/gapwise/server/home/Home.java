@@ -114,8 +114,9 @@ public final class Home implements AutoCloseable {
             evidence ->
                 "Searches and results show the evidence base as it was at change "
                     + evidence.change()
-                    + ". Later changes are saved, but the search index cannot follow them now; it is"
-                    + " tried again by itself. Make room on the disk, or see the log of the server.");
+                    + ". Later changes are saved, but the search index cannot follow them now; it"
+                    + " is tried again by itself. Make room on the disk, or see the log of the"
+                    + " server.");
   }
 
   /**

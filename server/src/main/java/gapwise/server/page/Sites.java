@@ -26,7 +26,7 @@ public final class Sites {
   }
 
   /** The frame of one page. */
-  Site of(String title, Site.Section section) {
+  public Site of(String title, Site.Section section) {
     return new Site(title, section, invented.getAsBoolean(), notice.get(), assets, version);
   }
 }

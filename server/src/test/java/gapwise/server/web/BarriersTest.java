@@ -189,9 +189,9 @@ class BarriersTest {
     List<?> found =
         (List<?>)
             driver.executeAsyncScript(
-                "const done = arguments[arguments.length - 1];"
-                    + "axe.run({rules: {'target-size': {enabled: true}}}).then(r => done(r.violations.map(v =>"
-                    + " ({rule: v.id, where: v.nodes[0].html}))));");
+                "const done = arguments[arguments.length - 1];axe.run({rules: {'target-size':"
+                    + " {enabled: true}}}).then(r => done(r.violations.map(v => ({rule: v.id,"
+                    + " where: v.nodes[0].html}))));");
     return found.stream()
         .map(one -> (Map<?, ?>) one)
         .map(one -> one.get("rule") + " at " + one.get("where"))

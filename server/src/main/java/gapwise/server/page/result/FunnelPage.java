@@ -1,0 +1,125 @@
+package gapwise.server.page.result;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome.Wrong;
+import gapwise.answer.Answer;
+import gapwise.answer.AnswerForest;
+import gapwise.answer.AnswerFunnel;
+import gapwise.answer.Answers;
+import gapwise.answer.Edition;
+import gapwise.answer.QuestionWords;
+import gapwise.figure.Funnel;
+import gapwise.figure.FunnelDrawing;
+import gapwise.figure.FunnelTable;
+import gapwise.figure.Medium;
+import gapwise.problem.Problem;
+import gapwise.selection.Question;
+import gapwise.server.address.Address;
+import gapwise.server.address.QuestionAddress;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.page.part.TakeFigure;
+import gapwise.server.route.Routes;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
+import java.util.Optional;
+
+/** Whether small series of a question tell another story than large ones. */
+public final class FunnelPage {
+  static final String PATH = "/funnel";
+
+  private final Templates templates;
+  private final Sites sites;
+  private final Answers answers;
+  private final Edition edition;
+
+  public FunnelPage(Templates templates, Sites sites, Answers answers, Edition edition) {
+    this.templates = templates;
+    this.sites = sites;
+    this.answers = answers;
+    this.edition = edition;
+  }
+
+  /** The figure in its two widths, its numbers and its files. */
+  public record Drawn(
+      Funnel funnel, String wide, String narrow, List<FunnelTable.Line> lines, TakeFigure take) {}
+
+  /**
+   * What the template shows.
+   *
+   * @param site the frame of the page
+   * @param question the question in words
+   * @param figure the figure; empty where nothing can be drawn
+   * @param problems why nothing can be drawn, where the analysis says so
+   * @param pooled address of the pooled result
+   * @param plan the plan as text
+   * @param address the question
+   */
+  public record View(
+      Site site,
+      String question,
+      Optional<Drawn> figure,
+      List<String> problems,
+      String pooled,
+      String plan,
+      Address address) {
+    /** What stands beside the page. */
+    public List<String> cautions() {
+      return figure.map(drawn -> drawn.funnel().cautions()).orElse(AnswerForest.CAUTIONS);
+    }
+
+    /** Address of a download. */
+    public String download(String name) {
+      return address.at("/api/v1/" + name);
+    }
+  }
+
+  /** Adds its route. */
+  public void addTo(Routes routes) {
+    routes.get(PATH, this::show);
+  }
+
+  private void show(Context context) {
+    Address address = new Address(context.queryParamMap());
+    Optional<Question> question = QuestionAddress.question(address);
+    if (question.isEmpty()) {
+      context.redirect(address.at(PooledPage.PATH), HttpStatus.SEE_OTHER);
+      return;
+    }
+    templates.show(context, "result/FunnelPage", view(address, answers.funnel(question.get())));
+  }
+
+  private View view(Address address, Answer answer) {
+    String words = QuestionWords.of(answer.question());
+    return new View(
+        sites.of(words + ", small against large series", Site.Section.POOLED),
+        words,
+        answer
+            .result()
+            .flatMap(result -> AnswerFunnel.of(answer, result, edition))
+            .map(funnel -> drawn(address, funnel)),
+        problems(answer),
+        address.at(PooledPage.PATH),
+        answer.plan().map(ObjectNode::toPrettyString).orElse(""),
+        address);
+  }
+
+  private static Drawn drawn(Address address, Funnel funnel) {
+    return new Drawn(
+        funnel,
+        FunnelDrawing.draw(funnel, Medium.PAGE).inline(),
+        FunnelDrawing.draw(funnel, Medium.PHONE).inline(),
+        FunnelTable.of(funnel).lines(),
+        TakeFigure.of("/api/v1/funnel", address, funnel));
+  }
+
+  private static List<String> problems(Answer answer) {
+    return answer
+        .outcome()
+        .filter(Wrong.class::isInstance)
+        .map(wrong -> ((Wrong) wrong).problems().stream().map(Problem::line).toList())
+        .orElse(List.of());
+  }
+}

@@ -1,0 +1,196 @@
+package gapwise.server.page.studies;
+
+import gapwise.answer.StudyAddress;
+import gapwise.evidence.Study;
+import gapwise.exchange.Export;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import gapwise.server.job.ImportJob;
+import gapwise.server.job.ImportJobs;
+import gapwise.server.job.ImportState;
+import gapwise.server.job.PostedForm;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.route.Routes;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.UploadedFile;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+
+/** Takes filled templates in, tells everything that is wrong, and stores all or nothing. */
+public final class ImportPage {
+  private static final int LINKS_SHOWN = 100;
+  private static final int LONGEST_NAME = 80;
+  private static final String WORKBOOK =
+      "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+  private final Templates templates;
+  private final Sites sites;
+  private final ImportJobs jobs;
+  private final Function<String, Optional<Study>> studies;
+
+  public ImportPage(
+      Templates templates,
+      Sites sites,
+      ImportJobs jobs,
+      Function<String, Optional<Study>> studies) {
+    this.templates = templates;
+    this.sites = sites;
+    this.jobs = jobs;
+    this.studies = studies;
+  }
+
+  /** A study that was imported. */
+  public record Link(String href, String label) {}
+
+  /**
+   * What the template shows.
+   *
+   * @param site the frame of the page
+   * @param job the import; empty on the page where files are chosen
+   * @param links its studies, once it is done
+   * @param sheets names of the sheets of the template
+   */
+  public record View(Site site, Optional<ImportJob> job, List<Link> links, List<String> sheets) {
+    /** The state as one of its kinds. */
+    public <T extends ImportState> Optional<T> state(Class<T> kind) {
+      return job.map(ImportJob::state).filter(kind::isInstance).map(kind::cast);
+    }
+
+    public Optional<ImportState.Reading> reading() {
+      return state(ImportState.Reading.class);
+    }
+
+    public Optional<ImportState.Wrong> wrong() {
+      return state(ImportState.Wrong.class);
+    }
+
+    public Optional<ImportState.Doubtful> doubtful() {
+      return state(ImportState.Doubtful.class);
+    }
+
+    public Optional<ImportState.Done> done() {
+      return state(ImportState.Done.class);
+    }
+
+    public Optional<ImportState.Failed> failed() {
+      return state(ImportState.Failed.class);
+    }
+  }
+
+  /** Adds its routes. */
+  public void addTo(Routes routes) {
+    routes.get("/import", context -> show(context, Optional.empty()));
+    routes.post("/import", this::start);
+    routes.get("/import/template.xlsx", ImportPage::workbook);
+    routes.get("/import/template/{sheet}", ImportPage::sheet);
+    routes.get("/import/{id}", context -> show(context, Optional.of(job(context))));
+    routes.post("/import/{id}", this::acknowledge);
+  }
+
+  private void show(Context context, Optional<ImportJob> job) {
+    View view =
+        new View(
+            sites.of("Add studies", Site.Section.IMPORT),
+            job,
+            job.map(this::links).orElse(List.of()),
+            Export.sheets());
+    templates.show(context, "studies/ImportPage", view);
+  }
+
+  private List<Link> links(ImportJob job) {
+    if (!(job.state() instanceof ImportState.Done done)) {
+      return List.of();
+    }
+    return done.studies().stream()
+        .limit(LINKS_SHOWN)
+        .flatMap(id -> studies.apply(id).stream())
+        .map(study -> new Link(StudyAddress.of(study.id()), study.citation().label()))
+        .toList();
+  }
+
+  private ImportJob job(Context context) {
+    return jobs.find(context.pathParam("id"))
+        .orElseThrow(
+            () ->
+                new NotFoundResponse(
+                    "There is no such import any more. What it stored is in the studies."));
+  }
+
+  private void start(Context context) throws IOException {
+    ImportJob job = started(jobs, context, Set.of());
+    context.redirect("/import/" + job.id(), HttpStatus.SEE_OTHER);
+  }
+
+  /**
+   * Starts an import of the files in a request.
+   *
+   * @throws WrongInputException when there is no file or no name
+   */
+  public static ImportJob started(ImportJobs jobs, Context context, Set<String> acknowledged)
+      throws IOException {
+    PostedForm form = new PostedForm(context);
+    List<UploadedFile> files = form.files("files");
+    String who = form.first("who");
+    if (files.isEmpty()) {
+      throw wrong(
+          "files", "no-file", "No file was chosen. Choose a filled workbook, or CSV files.");
+    }
+    if (who.isEmpty() || who.length() > LONGEST_NAME) {
+      throw wrong(
+          "who",
+          "no-name",
+          "Say who imports, in at most " + LONGEST_NAME + " letters; the history keeps it.");
+    }
+    return jobs.start(
+        files.stream()
+            .map(file -> new ImportJobs.Upload(file.filename(), file.size(), file.content()))
+            .toList(),
+        who,
+        acknowledged);
+  }
+
+  private static WrongInputException wrong(String where, String code, String message) {
+    return new WrongInputException(List.of(new Problem(where, code, message)));
+  }
+
+  private void acknowledge(Context context) {
+    ImportJob job = job(context);
+    jobs.acknowledge(job.id(), new HashSet<>(new PostedForm(context).values("seen")));
+    context.redirect("/import/" + job.id(), HttpStatus.SEE_OTHER);
+  }
+
+  private static void workbook(Context context) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    Export.workbook(List.of(), bytes);
+    attach(context, "gapwise-template.xlsx", WORKBOOK, bytes.toByteArray());
+  }
+
+  private static void sheet(Context context) throws IOException {
+    String file = context.pathParam("sheet");
+    String sheet = file.replaceFirst("\\.csv$", "");
+    if (!file.endsWith(".csv") || !Export.sheets().contains(sheet)) {
+      throw new NotFoundResponse("There is no template '" + file + "'.");
+    }
+    StringBuilder text = new StringBuilder();
+    Export.csv(List.of(), sheet, text);
+    attach(
+        context, file, "text/csv; charset=utf-8", text.toString().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static void attach(Context context, String name, String type, byte[] content) {
+    context
+        .contentType(type)
+        .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
+        .result(content);
+  }
+}

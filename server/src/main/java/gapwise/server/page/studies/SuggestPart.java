@@ -1,0 +1,155 @@
+package gapwise.server.page.studies;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Design;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.problem.Problem;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.search.words.PlainWords;
+import gapwise.search.words.Reading;
+import gapwise.search.words.Understood;
+import gapwise.server.address.Address;
+import gapwise.server.address.Filters;
+import gapwise.server.address.ListColumn;
+import gapwise.server.address.TypedWords;
+import gapwise.server.page.Templates;
+import gapwise.server.page.part.FilterForm;
+import gapwise.server.route.Routes;
+import gapwise.wording.Counted;
+import gapwise.wording.Defects;
+import gapwise.wording.FollowUps;
+import gapwise.wording.Segments;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** What the search box has understood while someone types, as a part of the page of studies. */
+public final class SuggestPart {
+  static final String PATH = "/understood";
+
+  private final Templates templates;
+  private final StudySearch search;
+
+  public SuggestPart(Templates templates, StudySearch search) {
+    this.templates = templates;
+    this.search = search;
+  }
+
+  /** A part of what was typed with its meaning. */
+  public record Part(String typed, String meaning) {}
+
+  /**
+   * What the template shows; nothing at all when nothing is typed.
+   *
+   * @param parts what was understood
+   * @param text what will be looked for as words; may be empty
+   * @param aside joining words that say nothing alone; may be empty
+   * @param found how much Enter would find, in words; empty when nothing is typed
+   * @param href address of what was found
+   * @param spelling another spelling with its address
+   * @param wrong why nothing is looked for; may be empty
+   */
+  public record View(
+      List<Part> parts,
+      String text,
+      String aside,
+      String found,
+      String href,
+      Optional<FilterForm.On> spelling,
+      String wrong) {
+    public View {
+      parts = List.copyOf(parts);
+    }
+
+    static View of(String wrong) {
+      return new View(List.of(), "", "", "", StudiesPage.PATH, Optional.empty(), wrong);
+    }
+  }
+
+  /** Adds its route. */
+  public void addTo(Routes routes) {
+    routes.get(PATH, this::show);
+  }
+
+  private void show(Context context) {
+    templates.show(context, "studies/SuggestPart", view(new Address(context.queryParamMap())));
+  }
+
+  private View view(Address typed) {
+    String box = typed.first(TypedWords.BOX);
+    Optional<Problem> tooMany = TypedWords.wrong(typed);
+    if (box.isEmpty() || tooMany.isPresent()) {
+      // Told in the part itself, since the page puts in no answer that is a failure.
+      return View.of(tooMany.map(Problem::message).orElse(""));
+    }
+    Understood words = PlainWords.read(box);
+    Address address =
+        ListColumn.tidy(TypedWords.understood(typed)).without(List.of("page", TypedWords.ASIDE));
+    SearchRequest request = Filters.read(address);
+    Optional<String> spelling = search.didYouMean(request);
+    int arms = search.count(request);
+    return new View(
+        words.readings().stream().map(SuggestPart::part).toList(),
+        words.rest(),
+        String.join(" ", words.aside()),
+        arms == 0
+            ? "no group of patients fits"
+            : Counted.of(arms, "group of patients", "groups of patients"),
+        address.at(StudiesPage.PATH),
+        spelling.map(
+            text -> new FilterForm.On(text, StudiesPage.PATH, address.with(TypedWords.BOX, text))),
+        "");
+  }
+
+  private static Part part(Reading reading) {
+    return new Part(reading.typed(), meaning(reading));
+  }
+
+  private static String meaning(Reading reading) {
+    if (reading instanceof Reading.Coded coded) {
+      return coded.codes().stream()
+          .map(code -> label(coded.kind(), code))
+          .collect(Collectors.joining(" or "));
+    }
+    if (reading instanceof Reading.Size size) {
+      return "missing bone " + Defects.range(size.range());
+    }
+    if (reading instanceof Reading.FollowUp followUp) {
+      return FollowUps.atLeast(followUp.months());
+    }
+    Reading.Years years = (Reading.Years) reading;
+    List<String> ends = new ArrayList<>();
+    end(ends, "from ", years.from());
+    end(ends, "up to ", years.to());
+    return "published " + String.join(" ", ends);
+  }
+
+  private static void end(List<String> ends, String word, OptionalInt year) {
+    if (year.isPresent()) {
+      ends.add(word + year.getAsInt());
+    }
+  }
+
+  private static String label(Reading.Kind kind, String code) {
+    Function<String, Optional<String>> labels =
+        switch (kind) {
+          case METHOD -> word -> Method.vocabulary().find(word).map(Method::shortLabel);
+          case OUTCOME -> Filters.labels(Outcome.vocabulary()::find);
+          case BONE -> word -> Coded.parse(Bone.class, word).map(Bone::label);
+          case SEGMENT -> word -> Optional.of(Segments.name(word));
+          case INFECTED ->
+              word ->
+                  Coded.parse(Answer.class, word).map(a -> "infected at the start: " + a.label());
+          case DESIGN -> word -> Coded.parse(Design.class, word).map(Design::label);
+        };
+    return labels.apply(code).orElse(code);
+  }
+}
