@@ -74,7 +74,7 @@ public final class WebServer implements AutoCloseable {
    *
    * @param bounds how much is taken at once
    */
-  static WebServer start(Home home, String host, int port, String version, Bounds bounds) {
+  public static WebServer start(Home home, String host, int port, String version, Bounds bounds) {
     Templates templates = new Templates();
     Assets assets = new Assets();
     Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notice, version);
@@ -156,7 +156,7 @@ public final class WebServer implements AutoCloseable {
   }
 
   /** Every address that is answered, as method and path, such as "GET /studies/{id}". */
-  Set<String> routes() {
+  public Set<String> routes() {
     return javalin.unsafe.internalRouter.allHttpHandlers().stream()
         .map(parsed -> parsed.endpoint.method.name() + " " + parsed.endpoint.path)
         .collect(Collectors.toCollection(TreeSet::new));

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.Study;
-import gapwise.server.DamagedDatabase;
+import gapwise.server.testing.DamagedDatabase;
+import gapwise.server.testing.Invented;
+import gapwise.server.testing.RunningServer;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;

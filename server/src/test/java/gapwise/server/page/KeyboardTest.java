@@ -1,9 +1,11 @@
-package gapwise.server.web;
+package gapwise.server.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.server.testing.Chromium;
+import gapwise.server.testing.RunningServer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package gapwise.server.web;
+package gapwise.server.page.studies;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -16,6 +16,7 @@ import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.server.testing.RunningServer;
 import java.io.StringReader;
 import java.net.URI;
 import java.net.http.HttpResponse;

@@ -1,4 +1,4 @@
-package gapwise.server.web;
+package gapwise.server.testing;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;

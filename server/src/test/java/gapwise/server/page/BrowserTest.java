@@ -1,9 +1,12 @@
-package gapwise.server.web;
+package gapwise.server.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.exchange.Export;
+import gapwise.server.testing.Chromium;
+import gapwise.server.testing.Invented;
+import gapwise.server.testing.RunningServer;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -1,4 +1,4 @@
-package gapwise.server.web;
+package gapwise.server.page.result;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -20,6 +20,8 @@ import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Unit;
+import gapwise.server.testing.Invented;
+import gapwise.server.testing.RunningServer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,8 +1,10 @@
-package gapwise.server.web;
+package gapwise.server.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.server.testing.Chromium;
+import gapwise.server.testing.RunningServer;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

@@ -1,4 +1,4 @@
-package gapwise.server.web;
+package gapwise.server.testing;
 
 import gapwise.evidence.Study;
 import gapwise.exchange.Import;
@@ -6,6 +6,7 @@ import gapwise.exchange.Imported;
 import gapwise.exchange.Warning;
 import gapwise.server.admission.Bounds;
 import gapwise.server.home.Home;
+import gapwise.server.web.WebServer;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -18,7 +19,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 
 /** A real server on a free port over a home of its own. */
-final class RunningServer implements AutoCloseable {
+public final class RunningServer implements AutoCloseable {
   private static final Path DEMONSTRATION =
       Path.of("..", "data-templates", "demonstration", "gapwise-demonstration.xlsx");
 
@@ -35,26 +36,26 @@ final class RunningServer implements AutoCloseable {
     this.server = WebServer.start(home, "127.0.0.1", 0, "test", bounds);
   }
 
-  static RunningServer within(Bounds bounds, Path folder) {
+  public static RunningServer within(Bounds bounds, Path folder) {
     return new RunningServer(Home.open(folder, Clock.systemUTC()), bounds);
   }
 
-  static RunningServer empty(Path folder) {
+  public static RunningServer empty(Path folder) {
     return new RunningServer(Home.open(folder, Clock.systemUTC()));
   }
 
-  static RunningServer withStudies(Path folder) {
+  public static RunningServer withStudies(Path folder) {
     return with(folder, Invented.studies());
   }
 
-  static RunningServer with(Path folder, List<Study> studies) {
+  public static RunningServer with(Path folder, List<Study> studies) {
     Home home = Home.open(folder, Clock.systemUTC());
     home.base().saveAll(studies.iterator(), "reviewer", "for a test", List.of());
     return new RunningServer(home);
   }
 
   /** The invented demonstration base, its doubts let stand as the command that serves it does. */
-  static RunningServer withDemonstration(Path folder) {
+  public static RunningServer withDemonstration(Path folder) {
     return with(folder, demonstration());
   }
 
@@ -64,23 +65,24 @@ final class RunningServer implements AutoCloseable {
     return ((Imported.Ready) Import.read(DEMONSTRATION, List.of(), doubts, rows -> {})).studies();
   }
 
-  WebServer server() {
+  public WebServer server() {
     return server;
   }
 
-  String address(String path) {
+  public String address(String path) {
     return "http://127.0.0.1:" + server.port() + path;
   }
 
-  HttpResponse<String> get(String path) throws IOException, InterruptedException {
+  public HttpResponse<String> get(String path) throws IOException, InterruptedException {
     return send(request(path).GET());
   }
 
-  HttpRequest.Builder request(String path) {
+  public HttpRequest.Builder request(String path) {
     return HttpRequest.newBuilder(URI.create(address(path)));
   }
 
-  HttpResponse<String> send(HttpRequest.Builder request) throws IOException, InterruptedException {
+  public HttpResponse<String> send(HttpRequest.Builder request)
+      throws IOException, InterruptedException {
     return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
   }
 

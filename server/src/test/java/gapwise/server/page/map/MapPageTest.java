@@ -1,4 +1,4 @@
-package gapwise.server.web;
+package gapwise.server.page.map;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -14,6 +14,7 @@ import gapwise.evidence.MethodUsed;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
 import gapwise.evidence.Unit;
+import gapwise.server.testing.RunningServer;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;

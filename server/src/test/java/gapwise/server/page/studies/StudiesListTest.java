@@ -1,4 +1,4 @@
-package gapwise.server.web;
+package gapwise.server.page.studies;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
+import gapwise.server.testing.RunningServer;
 import gapwise.table.TableFile;
 import java.io.StringReader;
 import java.net.http.HttpResponse;

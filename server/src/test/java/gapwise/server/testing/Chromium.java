@@ -1,4 +1,4 @@
-package gapwise.server.web;
+package gapwise.server.testing;
 
 import static org.junit.jupiter.api.Assertions.fail;
 
@@ -17,7 +17,7 @@ import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser with a profile and a download folder of its own. */
-final class Chromium implements AutoCloseable {
+public final class Chromium implements AutoCloseable {
   private static final Path BROWSER = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
   private static final Duration PATIENCE = Duration.ofSeconds(30);
@@ -34,7 +34,7 @@ final class Chromium implements AutoCloseable {
   }
 
   /** Opens the browser; its absence fails the test and says what to install. */
-  static Chromium open(Path folder) throws Exception {
+  public static Chromium open(Path folder) throws Exception {
     if (!Files.isExecutable(BROWSER) || !Files.isExecutable(DRIVER)) {
       fail(
           "The browser tests need Chromium and its driver. On Debian: apt-get install chromium"
@@ -65,27 +65,27 @@ final class Chromium implements AutoCloseable {
     return new Chromium(driver, downloads);
   }
 
-  ChromeDriver driver() {
+  public ChromeDriver driver() {
     return driver;
   }
 
-  Path downloads() {
+  public Path downloads() {
     return downloads;
   }
 
-  WebDriverWait await() {
+  public WebDriverWait await() {
     return new WebDriverWait(driver, PATIENCE);
   }
 
   /** Makes the window as wide as a desk or a phone. */
-  void width(int pixels) {
+  public void width(int pixels) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", pixels < 600));
   }
 
   /** What the browser complained of since the last call, policy violations included. */
-  List<String> complaints() {
+  public List<String> complaints() {
     return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
         .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
         .map(LogEntry::getMessage)

@@ -1,8 +1,9 @@
-package gapwise.server.web;
+package gapwise.server.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.server.testing.RunningServer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package gapwise.server;
+package gapwise.server.testing;
 
 import static java.nio.charset.StandardCharsets.ISO_8859_1;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,4 +1,4 @@
-package gapwise.server.web;
+package gapwise.server.api;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.budget.Budget;
 import gapwise.budget.Limit;
 import gapwise.server.admission.Bounds;
+import gapwise.server.testing.RunningServer;
 import java.net.InetAddress;
 import java.net.Socket;
 import java.net.http.HttpRequest.BodyPublishers;
