@@ -4,6 +4,7 @@ import gapwise.evidence.Method;
 import gapwise.search.SearchRequest;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
+import gapwise.server.address.TypedWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -50,7 +51,7 @@ record Asked(String path, SearchRequest request) {
       String text = method + " 5-8 cm tibia " + WORDS.get(random.nextInt(WORDS.size()));
       for (int letters = 1; letters <= text.length(); letters++) {
         Address typed = none().with("q", text.substring(0, letters));
-        asked.add(new Asked(typed.at("/understood"), Filters.read(Filters.understood(typed))));
+        asked.add(new Asked(typed.at("/understood"), Filters.read(TypedWords.understood(typed))));
       }
     }
     return asked;

@@ -75,21 +75,10 @@ public final class Filters {
     return new Filters(address).request();
   }
 
-  /** The address with the plain words in its box understood; the same if there are none. */
-  public static Address understood(Address typed) {
-    return TypedWords.understood(typed);
-  }
-
   /** The one outcome that an address asks for, where it names exactly one that there is. */
   public static Optional<Outcome> outcome(Address address) {
     List<String> codes = address.all("outcome");
     return codes.size() == 1 ? Outcome.vocabulary().find(codes.get(0)) : Optional.empty();
-  }
-
-  /** How a code of a vocabulary reads. */
-  public static Function<String, Optional<String>> labels(
-      Function<String, ? extends Optional<? extends Coded>> vocabulary) {
-    return code -> vocabulary.apply(code).map(Coded::label);
   }
 
   private SearchRequest request() {

@@ -3,7 +3,6 @@ package gapwise.server.address;
 import gapwise.answer.LengthShape;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
-import gapwise.server.page.part.FilterForm;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,7 +39,10 @@ public final class LengthAddress {
   public static List<Double> cuts(Address address) {
     String text = address.first("cuts");
     if (text.isEmpty()) {
-      return FilterForm.BANDS.stream().skip(1).map(band -> band[0]).toList();
+      return LengthBand.USUAL.stream()
+          .skip(1)
+          .map(band -> band.lengths().fromCentimetres())
+          .toList();
     }
     List<Double> cuts = new ArrayList<>();
     for (String part : text.split("[,;\\s]+")) {

@@ -6,7 +6,6 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
-import gapwise.server.page.part.Definitions;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -16,6 +15,9 @@ import java.util.Set;
  * {@code clock}, {@code least} (patients of a series), {@code definition}, and the filters.
  */
 public final class QuestionAddress {
+  /** The name of a definition. */
+  public static final String DEFINITION = "definition";
+
   private QuestionAddress() {}
 
   /**
@@ -53,9 +55,9 @@ public final class QuestionAddress {
   }
 
   private static Optional<String> definition(Address address) {
-    List<String> asked = address.all(Definitions.NAME);
+    List<String> asked = address.all(DEFINITION);
     if (asked.size() > 1) {
-      throw wrong(Definitions.NAME, String.join("', '", asked), "one definition at a time");
+      throw wrong(DEFINITION, String.join("', '", asked), "one definition at a time");
     }
     return asked.stream().findFirst();
   }

@@ -10,6 +10,7 @@ import gapwise.figure.FileKind;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.server.address.Address;
+import gapwise.server.address.FigureAddress;
 import gapwise.server.download.FigureDownloads;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
@@ -50,7 +51,7 @@ final class PlanFigureApi {
             .or(() -> figures.keySet().stream().findFirst())
             .filter(figures::containsKey)
             .orElseThrow(() -> none(address.first("figure"), figures));
-    FigureDownloads.send(context, kind, name, figures.get(name), FigureDownloads.wish(address));
+    FigureDownloads.send(context, kind, name, figures.get(name), FigureAddress.wish(address));
   }
 
   private static WrongInputException none(String asked, Map<String, Figure> figures) {

@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.server.address.PagePaths;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -30,15 +31,15 @@ public record Site(
 
   /** The parts of the tool in the order of the navigation. */
   public enum Section {
-    EVIDENCE("/", "Evidence"),
-    STUDIES("/studies", "Studies"),
-    POOLED("/pooled", "Pooled results"),
-    BY_SIZE("/by-size", "By size"),
-    MAP("/map", "Gaps"),
-    CASE("/case", "Place a case"),
-    CLAIM("/claim", "Check a claim"),
-    IMPORT("/import", "Add studies"),
-    METHOD("/method", "How it is worked out"),
+    EVIDENCE(PagePaths.EVIDENCE, "Evidence"),
+    STUDIES(PagePaths.STUDIES, "Studies"),
+    POOLED(PagePaths.POOLED, "Pooled results"),
+    BY_SIZE(PagePaths.BY_SIZE, "By size"),
+    MAP(PagePaths.MAP, "Gaps"),
+    CASE(PagePaths.CASE, "Place a case"),
+    CLAIM(PagePaths.CLAIM, "Check a claim"),
+    IMPORT(PagePaths.IMPORT, "Add studies"),
+    METHOD(PagePaths.METHOD, "How it is worked out"),
     NONE("", "");
 
     private final String href;

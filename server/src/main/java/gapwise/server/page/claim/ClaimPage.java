@@ -22,15 +22,14 @@ import gapwise.search.StudySearch;
 import gapwise.server.address.Address;
 import gapwise.server.address.ClaimAddress;
 import gapwise.server.address.Filters;
+import gapwise.server.address.PagePaths;
+import gapwise.server.address.QuestionAddress;
 import gapwise.server.home.RememberedClaims;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
-import gapwise.server.page.map.MapPage;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
-import gapwise.server.page.result.PooledPage;
-import gapwise.server.page.studies.StudiesPage;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
@@ -41,8 +40,7 @@ import java.util.Set;
 
 /** A claim put together from its parts, and what may honestly be said of it. */
 public final class ClaimPage {
-  static final String PATH = "/claim";
-  private static final String WAYS = PATH + "/ways";
+  private static final String WAYS = PagePaths.CLAIM + "/ways";
 
   private final Templates templates;
   private final Sites sites;
@@ -116,9 +114,9 @@ public final class ClaimPage {
                   on.add(
                       new FilterForm.On(
                           "counted from " + clock.label(),
-                          PATH,
+                          PagePaths.CLAIM,
                           form.address().without(List.of("clock", "clock-b")))));
-      Definitions.taken(PATH, form.address()).ifPresent(on::add);
+      Definitions.taken(PagePaths.CLAIM, form.address()).ifPresent(on::add);
       return on;
     }
 
@@ -129,12 +127,12 @@ public final class ClaimPage {
 
     /** Address of this page with the many analyses in it. */
     public String withWays() {
-      return form.address().with("ways", "all").at(PATH) + "#ways";
+      return form.address().with("ways", "all").at(PagePaths.CLAIM) + "#ways";
     }
 
     /** Address of the gaps among these patients. */
     public String gaps() {
-      return filters().with("outcome", form.address().first("outcome")).at(MapPage.PATH);
+      return filters().with("outcome", form.address().first("outcome")).at(PagePaths.MAP);
     }
 
     /** Address of both methods pooled side by side, with their drawing. */
@@ -144,10 +142,10 @@ public final class ClaimPage {
               .with("outcome", form.address().first("outcome"))
               .with("method", form.address().first("a"))
               .and("method", form.address().first("b"));
-      for (String kept : List.of("clock", Definitions.NAME, "least")) {
+      for (String kept : List.of("clock", QuestionAddress.DEFINITION, "least")) {
         methods = methods.with(kept, form.address().first(kept));
       }
-      return methods.at(PooledPage.PATH);
+      return methods.at(PagePaths.POOLED);
     }
 
     /** Address of the series behind the claim. */
@@ -156,7 +154,7 @@ public final class ClaimPage {
           .with("outcome", form.address().first("outcome"))
           .with("method", form.address().first("a"))
           .and("method", form.address().first("b"))
-          .at(StudiesPage.PATH);
+          .at(PagePaths.STUDIES);
     }
 
     private Address filters() {
@@ -173,7 +171,7 @@ public final class ClaimPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PATH, this::show);
+    routes.get(PagePaths.CLAIM, this::show);
     routes.get(WAYS, this::showWays);
   }
 
@@ -197,7 +195,7 @@ public final class ClaimPage {
     SearchRequest request = Filters.read(address.without(List.of("method")));
     SearchAnswer found =
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
-    FilterForm form = FilterForm.of(PATH, address, request, found);
+    FilterForm form = FilterForm.of(PagePaths.CLAIM, address, request, found);
     Optional<Verdict> verdict = claim.map(claims::verdict);
     Optional<Examined> examined =
         verdict.filter(Examined.class::isInstance).map(Examined.class::cast);
@@ -225,7 +223,7 @@ public final class ClaimPage {
                     address
                         .without(List.of("outcome-b", "clock-b"))
                         .with(offer.name(), offer.value())
-                        .at(PATH)))
+                        .at(PagePaths.CLAIM)))
         .toList();
   }
 

@@ -14,10 +14,10 @@ import gapwise.figure.NetworkGraph;
 import gapwise.figure.NetworkGraphDrawing;
 import gapwise.figure.Reference;
 import gapwise.server.address.Address;
+import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
-import gapwise.server.page.studies.StudiesPage;
 import gapwise.wording.Counted;
 import java.util.List;
 import java.util.Optional;
@@ -70,7 +70,7 @@ public record ComparisonsView(
 
   /** Address of the map of sizes. */
   public String sizes() {
-    return form.address().at(MapPage.PATH);
+    return form.address().at(PagePaths.MAP);
   }
 
   /** Makes the view. */
@@ -172,7 +172,7 @@ public record ComparisonsView(
               .without(List.of("method"))
               .and("method", pair.one().code())
               .and("method", pair.other().code())
-              .at(StudiesPage.PATH));
+              .at(PagePaths.STUDIES));
     }
 
     private static List<Missing> missing(HeadToHead found, List<Method> methods) {

@@ -9,8 +9,8 @@ import gapwise.figure.Span;
 import gapwise.figure.SpanDrawing;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
-import gapwise.server.page.part.FilterForm;
-import gapwise.server.page.studies.StudiesPage;
+import gapwise.server.address.LengthBand;
+import gapwise.server.address.PagePaths;
 import gapwise.wording.Counted;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,7 +29,7 @@ import java.util.Optional;
 public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
   /** The sizes, the upper end of each belonging to the next. */
   static final List<LengthRange> RANGES =
-      FilterForm.BANDS.stream().map(band -> new LengthRange(band[0], band[1])).toList();
+      LengthBand.USUAL.stream().map(LengthBand::lengths).toList();
 
   private static final double[] MIDDLES = {1, 3, 5, 7, 10, 14};
   private static final double REACH_CENTIMETRES = 15;
@@ -42,8 +42,8 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
 
   /** What the address of a place has for its size, in the order of the sizes. */
   private static final List<Address> SIZES =
-      FilterForm.BANDS.stream()
-          .map(band -> FilterForm.banded(EVERY_SIZE, band).with("match", Filters.BAND))
+      LengthBand.USUAL.stream()
+          .map(band -> band.in(EVERY_SIZE).with("match", Filters.BAND))
           .toList();
 
   /** A size with a bone drawn to scale. */
@@ -116,7 +116,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
     for (int i = 0; i < MIDDLES.length; i++) {
       Span span = new Span.Mean(MIDDLES[i], Optional.empty());
       String drawing = SpanDrawing.draw(span, REACH_CENTIMETRES, WIDTH).inline();
-      columns.add(new Column(FilterForm.bandLabel(FilterForm.BANDS.get(i)), drawing));
+      columns.add(new Column(LengthBand.USUAL.get(i).label(), drawing));
     }
     return List.copyOf(columns);
   }
@@ -139,7 +139,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
     }
     int arms = tally.arms();
     int depth = arms < 3 ? 1 : arms < 6 ? 2 : arms < 12 ? 3 : 4;
-    return new Cell(tally, studies.at(StudiesPage.PATH, size), depth, kinds(tally));
+    return new Cell(tally, studies.at(PagePaths.STUDIES, size), depth, kinds(tally));
   }
 
   /** Designs by the kinds that matter at a glance, such as "1 comparison", "2 series". */

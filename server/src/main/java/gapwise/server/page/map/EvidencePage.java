@@ -9,6 +9,7 @@ import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.search.StudySearch.Order;
 import gapwise.server.address.Address;
+import gapwise.server.address.PagePaths;
 import gapwise.server.home.Remembered;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
@@ -91,7 +92,7 @@ public final class EvidencePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get("/", this::show);
+    routes.get(PagePaths.EVIDENCE, this::show);
   }
 
   private void show(Context context) {

@@ -15,17 +15,18 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.server.address.Address;
+import gapwise.server.address.FigureAddress;
 import gapwise.server.address.Filters;
+import gapwise.server.address.PagePaths;
+import gapwise.server.download.Attachment;
 import gapwise.server.download.FigureDownloads;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.FilterForm;
-import gapwise.server.page.studies.StudiesPage;
 import gapwise.server.route.Routes;
 import gapwise.wording.Counted;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,11 +35,10 @@ import java.util.stream.Stream;
 
 /** Where there is evidence and where there is none: methods by size, and methods by method. */
 public final class MapPage {
-  public static final String PATH = "/map";
   static final String COMPARISONS = "comparisons";
 
   /** Where the files of the other view are. */
-  static final String COMPARISONS_FILES = PATH + "/comparisons";
+  static final String COMPARISONS_FILES = PagePaths.MAP + "/comparisons";
 
   /** What the map has as its own axis, or says nothing of it. */
   private static final List<String> NOT_FILTERS = List.of("from", "to", "match", "page", "order");
@@ -97,19 +97,19 @@ public final class MapPage {
 
     /** Address of the map as a table of values. */
     public String csv() {
-      return form.address().at(PATH + ".csv");
+      return form.address().at(PagePaths.MAP + ".csv");
     }
 
     /** Address of the other view. */
     public String comparisons() {
-      return form.address().with("view", COMPARISONS).at(PATH);
+      return form.address().with("view", COMPARISONS).at(PagePaths.MAP);
     }
   }
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PATH, this::show);
-    routes.get(PATH + ".csv", this::csv);
+    routes.get(PagePaths.MAP, this::show);
+    routes.get(PagePaths.MAP + ".csv", this::csv);
     FigureDownloads.add(routes, COMPARISONS_FILES, this::network);
   }
 
@@ -119,7 +119,7 @@ public final class MapPage {
       SearchRequest request = Filters.read(address);
       MapCounts.Counts<HeadToHead> found = counts.comparisons(request);
       Site site = sites.of("Which methods were compared", Site.Section.MAP);
-      FilterForm form = FilterForm.of(PATH, address, request, found.answer());
+      FilterForm form = FilterForm.of(PagePaths.MAP, address, request, found.answer());
       templates.show(context, "map/ComparisonsPage", comparisons.view(site, form, found.of()));
       return;
     }
@@ -130,7 +130,8 @@ public final class MapPage {
     Address address = filters(context);
     EvidenceGrid grid = counts.grids(Filters.read(address)).of().all();
     List<Method> methods = methods(address, counts.everything());
-    file(context, "text/csv; charset=utf-8", "evidence-map.csv", MapCsv.of(grid, methods));
+    Attachment.send(
+        context, "text/csv; charset=utf-8", "evidence-map.csv", MapCsv.of(grid, methods));
   }
 
   private NetworkGraph network(Context context) {
@@ -148,18 +149,11 @@ public final class MapPage {
                             "No study here holds two methods with these filters; widen them."))));
   }
 
-  private static void file(Context context, String type, String name, String content) {
-    context
-        .contentType(type)
-        .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
-        .result(content.getBytes(StandardCharsets.UTF_8));
-  }
-
   private static Address filters(Context context) {
     return new Address(context.queryParamMap())
         .without(NOT_FILTERS)
         .without(List.of("view"))
-        .without(FigureDownloads.NAMES);
+        .without(FigureAddress.NAMES);
   }
 
   private View view(Address address) {
@@ -172,7 +166,7 @@ public final class MapPage {
     MapWords words = words(address);
     return new View(
         sites.of("Where there is evidence, and where there is none", Site.Section.MAP),
-        FilterForm.of(PATH, address, request, found.answer()),
+        FilterForm.of(PagePaths.MAP, address, request, found.answer()),
         sentences(grid, methods, empty, words),
         EvidenceMap.of(grid, methods, address),
         gaps(empty, words, address, GAPS_SHOWN),
@@ -238,7 +232,7 @@ public final class MapPage {
                 new GapLine(
                     words.none(place),
                     MapWords.ground(place),
-                    address.with("method", place.method().code()).at(StudiesPage.PATH)))
+                    address.with("method", place.method().code()).at(PagePaths.STUDIES)))
         .toList();
   }
 

@@ -4,6 +4,7 @@ import gapwise.answer.Answers;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import gapwise.server.address.Address;
+import gapwise.server.address.QuestionAddress;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,9 +17,6 @@ import java.util.Optional;
  * @param taken the definition that the address takes, with the address that takes every one
  */
 public record Definitions(List<Choice> choices, int silent, Optional<FilterForm.On> taken) {
-  /** Its name in an address. */
-  public static final String NAME = "definition";
-
   /** No outcome, so nothing to define. */
   public static final Definitions NONE = new Definitions(List.of(), 0, Optional.empty());
 
@@ -39,8 +37,8 @@ public record Definitions(List<Choice> choices, int silent, Optional<FilterForm.
                     new Choice(
                         one.label(),
                         one.arms(),
-                        address.with(NAME, one.code()).at(path),
-                        address.first(NAME).equals(one.code())))
+                        address.with(QuestionAddress.DEFINITION, one.code()).at(path),
+                        address.first(QuestionAddress.DEFINITION).equals(one.code())))
             .toList();
     int stated = choices.stream().mapToInt(Choice::series).sum();
     return new Definitions(choices, every.rows().size() - stated, taken(path, address));
@@ -48,12 +46,14 @@ public record Definitions(List<Choice> choices, int silent, Optional<FilterForm.
 
   /** The definition that an address takes, with the same address without it. */
   public static Optional<FilterForm.On> taken(String path, Address address) {
-    return Optional.of(address.first(NAME))
+    return Optional.of(address.first(QuestionAddress.DEFINITION))
         .filter(words -> !words.isEmpty())
         .map(
             words ->
                 new FilterForm.On(
-                    "defined as “" + words + "”", path, address.without(List.of(NAME))));
+                    "defined as “" + words + "”",
+                    path,
+                    address.without(List.of(QuestionAddress.DEFINITION))));
   }
 
   /** Whether there is anything to choose. */

@@ -11,8 +11,7 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
-import gapwise.wording.Defects;
-import gapwise.wording.FollowUps;
+import gapwise.server.address.LengthBand;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +19,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -43,16 +41,6 @@ public record FilterForm(
 
   /** Names that start a list anew when a filter changes. */
   private static final List<String> PLACE = List.of("page");
-
-  /** Bands of missing length in cm that reviewers commonly use (common practice, no source). */
-  public static final List<double[]> BANDS =
-      List.of(
-          new double[] {0, 2},
-          new double[] {2, 4},
-          new double[] {4, 6},
-          new double[] {6, 8},
-          new double[] {8, 12},
-          new double[] {12, Double.POSITIVE_INFINITY});
 
   /** One band of missing length. */
   public record Band(String label, String href, boolean chosen) {}
@@ -101,7 +89,7 @@ public record FilterForm(
         bands(path, address),
         groups,
         families(counts.get("outcomes"), address),
-        on(path, address, request),
+        Narrowing.of(path, address.without(PLACE), request),
         answer.looseWords().map(LooseWords::sentence));
   }
 
@@ -174,98 +162,16 @@ public record FilterForm(
   }
 
   private static List<Band> bands(String path, Address address) {
-    return BANDS.stream()
+    return LengthBand.USUAL.stream()
         .map(
             band -> {
-              Address sized = address.without(PLACE).without("match", Filters.UNSIZED);
-              Address banded = banded(sized, band);
+              Address banded = band.in(address.without(PLACE).without("match", Filters.UNSIZED));
               boolean chosen =
                   banded.first("from").equals(address.first("from"))
                       && banded.first("to").equals(address.first("to"));
-              return new Band(bandLabel(band), banded.at(path), chosen);
+              return new Band(band.label(), banded.at(path), chosen);
             })
         .toList();
-  }
-
-  /** The address with the missing bone set to a band. */
-  public static Address banded(Address address, double[] band) {
-    Address open = address.without(List.of("from", "to"));
-    Address from = band[0] == 0 ? open : open.with("from", whole(band[0]));
-    return Double.isInfinite(band[1]) ? from : from.with("to", whole(band[1]));
-  }
-
-  /** A band in few words: "under 2", "2 to 4", "12 and more". */
-  public static String bandLabel(double[] band) {
-    if (band[0] == 0) {
-      return "under " + whole(band[1]);
-    }
-    return Double.isInfinite(band[1])
-        ? whole(band[0]) + " and more"
-        : whole(band[0]) + " to " + whole(band[1]);
-  }
-
-  private static String whole(double centimetres) {
-    return String.valueOf((long) centimetres);
-  }
-
-  private static List<On> on(String path, Address address, SearchRequest request) {
-    Address start = address.without(PLACE);
-    List<On> on = new ArrayList<>();
-    if (!request.text().isEmpty()) {
-      on.add(new On("“" + request.text() + "”", path, start.without(List.of("q"))));
-    }
-    each(on, path, start, "outcome", Filters.labels(Outcome.vocabulary()::find));
-    request
-        .defect()
-        .ifPresent(
-            range ->
-                on.add(
-                    new On(
-                        "missing bone " + Defects.range(range) + matched(request),
-                        path,
-                        start.without(List.of("from", "to", "match")))));
-    if (request.defectMatch() == SearchRequest.DefectMatch.NO_CENTRE) {
-      on.add(new On("no mean or median of missing bone", path, start.without("match", "unsized")));
-    }
-    each(on, path, start, "method", Filters.labels(Method.vocabulary()::find));
-    each(on, path, start, "bone", code -> Coded.parse(Bone.class, code).map(Bone::label));
-    each(on, path, start, "segment", code -> Optional.of(Segments.name(code)));
-    each(
-        on,
-        path,
-        start,
-        "infected",
-        code -> Coded.parse(Answer.class, code).map(a -> "infected at the start: " + a.label()));
-    each(on, path, start, "design", code -> Coded.parse(Design.class, code).map(Design::label));
-    each(on, path, start, "year-from", year -> Optional.of("from " + year));
-    each(on, path, start, "year-to", year -> Optional.of("up to " + year));
-    request
-        .followUpFrom()
-        .ifPresent(
-            months ->
-                on.add(
-                    new On(
-                        FollowUps.atLeast(months),
-                        path,
-                        start.without(List.of(Filters.FOLLOW_UP_FROM)))));
-    return on;
-  }
-
-  private static String matched(SearchRequest request) {
-    return request.defectMatch() == SearchRequest.DefectMatch.CENTRE ? " by mean or median" : "";
-  }
-
-  private static void each(
-      List<On> on,
-      String path,
-      Address address,
-      String name,
-      Function<String, Optional<String>> label) {
-    for (String value : address.all(name)) {
-      label
-          .apply(value)
-          .ifPresent(words -> on.add(new On(words, path, address.without(name, value))));
-    }
   }
 
   /** What the box beside the missing bone stands for: what the address has, else by the middle. */

@@ -5,6 +5,7 @@ import gapwise.figure.FileKind;
 import gapwise.figure.Medium;
 import gapwise.figure.PngSize;
 import gapwise.server.address.Address;
+import gapwise.server.address.FigureAddress;
 import gapwise.server.download.FigureDownloads;
 import java.util.List;
 import java.util.Locale;
@@ -57,7 +58,7 @@ public record TakeFigure(
    * @param address the question
    */
   public static TakeFigure of(String path, Address address, Figure figure) {
-    Address rest = address.without(FigureDownloads.NAMES);
+    Address rest = address.without(FigureAddress.NAMES);
     return new TakeFigure(
         OFFERED.stream().map(medium -> purpose(path, rest, figure, medium)).toList(),
         Stream.of(FileKind.CSV, FileKind.CITATIONS, FileKind.RIS, FileKind.CSL)

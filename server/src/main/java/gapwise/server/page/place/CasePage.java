@@ -18,11 +18,11 @@ import gapwise.place.PlacedMilestone;
 import gapwise.problem.Problem;
 import gapwise.server.address.Address;
 import gapwise.server.address.CaseAddress;
+import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.TakeFigure;
-import gapwise.server.page.result.PooledPage;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -34,7 +34,6 @@ import java.util.stream.Collectors;
 
 /** One case held against published evidence; the case stands in the address and nowhere else. */
 public final class CasePage {
-  static final String PATH = "/case";
 
   private final Templates templates;
   private final Sites sites;
@@ -165,7 +164,7 @@ public final class CasePage {
       if (placed.reached().clock().isPresent()) {
         asked = asked.with("clock", placed.reached().clock().get().code());
       }
-      return asked.at(PooledPage.PATH);
+      return asked.at(PagePaths.POOLED);
     }
 
     /** The form with what stands in it. */
@@ -176,7 +175,7 @@ public final class CasePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PATH, this::show);
+    routes.get(PagePaths.CASE, this::show);
   }
 
   private static Drawn drawn(Timeline timeline, Address address) {

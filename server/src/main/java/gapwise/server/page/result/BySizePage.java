@@ -28,6 +28,8 @@ import gapwise.selection.Selection;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.LengthAddress;
+import gapwise.server.address.LengthBand;
+import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
@@ -36,7 +38,6 @@ import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
-import gapwise.server.page.studies.StudiesPage;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
@@ -46,11 +47,10 @@ import java.util.stream.Stream;
 
 /** One outcome over the length of missing bone: series, line and bands of size. */
 public final class BySizePage {
-  static final String PATH = "/by-size";
 
   /** Names that only this page and the pooled one read. */
   private static final List<String> OWN =
-      List.of("shape", "cuts", "clock", "least", Definitions.NAME);
+      List.of("shape", "cuts", "clock", "least", QuestionAddress.DEFINITION);
 
   private final Templates templates;
   private final Sites sites;
@@ -126,14 +126,17 @@ public final class BySizePage {
 
     /** What narrows the result, each with the address without it. */
     public List<FilterForm.On> on() {
-      return Stream.concat(form.on().stream(), Definitions.taken(PATH, form.address()).stream())
+      return Stream.concat(
+              form.on().stream(), Definitions.taken(PagePaths.BY_SIZE, form.address()).stream())
           .toList();
     }
 
     /** Series followed too shortly for the outcome, if there are any. */
     public Optional<TooShort> tooShort() {
       return outcome.flatMap(
-          asked -> selection.flatMap(rows -> TooShort.of(PATH, form.address(), asked, rows)));
+          asked ->
+              selection.flatMap(
+                  rows -> TooShort.of(PagePaths.BY_SIZE, form.address(), asked, rows)));
     }
 
     /** What must be known of the series taken together. */
@@ -151,12 +154,12 @@ public final class BySizePage {
 
     /** Address of the pooled result of the same question. */
     public String pooled() {
-      return form.address().without(List.of("shape", "cuts")).at(PooledPage.PATH);
+      return form.address().without(List.of("shape", "cuts")).at(PagePaths.POOLED);
     }
 
     /** Address of the groups with the same filters. */
     public String studies() {
-      return form.address().without(OWN).at(StudiesPage.PATH);
+      return form.address().without(OWN).at(PagePaths.STUDIES);
     }
 
     /** What stands beside the page. */
@@ -173,7 +176,7 @@ public final class BySizePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PATH, this::show);
+    routes.get(PagePaths.BY_SIZE, this::show);
   }
 
   private void show(Context context) {
@@ -184,7 +187,7 @@ public final class BySizePage {
     SearchRequest request = Filters.read(address);
     SearchAnswer found =
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
-    FilterForm form = FilterForm.of(PATH, address, request, found);
+    FilterForm form = FilterForm.of(PagePaths.BY_SIZE, address, request, found);
     LengthShape shape = LengthAddress.shape(address);
     List<Double> cuts = LengthAddress.cuts(address);
     return QuestionAddress.question(address)
@@ -223,7 +226,7 @@ public final class BySizePage {
         form.address().first("cuts"),
         Optional.of(answer.selection()),
         answer.plan().map(ObjectNode::toPrettyString).orElse(""),
-        Definitions.of(PATH, form.address(), answers, answer.question()));
+        Definitions.of(PagePaths.BY_SIZE, form.address(), answers, answer.question()));
   }
 
   private static Drawn drawn(Address address, Bubble bubble) {
@@ -239,7 +242,9 @@ public final class BySizePage {
         .map(
             shape ->
                 new Shape(
-                    shape.label(), address.with("shape", shape.code()).at(PATH), shape == asked))
+                    shape.label(),
+                    address.with("shape", shape.code()).at(PagePaths.BY_SIZE),
+                    shape == asked))
         .toList();
   }
 
@@ -252,20 +257,12 @@ public final class BySizePage {
 
   private static Band band(Address address, SizeBands.Band band) {
     Optional<Result> result = band.answer().result();
-    Address open = address.without(List.of("from", "to", "shape", "cuts"));
+    Address open = address.without(List.of("shape", "cuts"));
     LengthRange lengths = band.lengths();
-    double to = lengths.toCentimetres();
-    Address narrowed =
-        lengths.fromCentimetres() == 0
-            ? open
-            : open.with("from", Shown.centimetres(lengths.fromCentimetres()));
-    if (!Double.isInfinite(to)) {
-      narrowed = narrowed.with("to", Shown.centimetres(to));
-    }
     return new Band(
         label(lengths),
         result.map(each -> Blocks.told(band.answer(), each)).orElse(List.of()),
-        narrowed.with("match", "centre").at(PooledPage.PATH));
+        new LengthBand(lengths).in(open).with("match", "centre").at(PagePaths.POOLED));
   }
 
   private static String label(LengthRange lengths) {

@@ -15,6 +15,7 @@ import gapwise.figure.Medium;
 import gapwise.problem.Problem;
 import gapwise.selection.Question;
 import gapwise.server.address.Address;
+import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
@@ -28,7 +29,6 @@ import java.util.Optional;
 
 /** Whether small series of a question tell another story than large ones. */
 public final class FunnelPage {
-  static final String PATH = "/funnel";
 
   private final Templates templates;
   private final Sites sites;
@@ -78,14 +78,14 @@ public final class FunnelPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PATH, this::show);
+    routes.get(PagePaths.FUNNEL, this::show);
   }
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
     Optional<Question> question = QuestionAddress.question(address);
     if (question.isEmpty()) {
-      context.redirect(address.at(PooledPage.PATH), HttpStatus.SEE_OTHER);
+      context.redirect(address.at(PagePaths.POOLED), HttpStatus.SEE_OTHER);
       return;
     }
     templates.show(context, "result/FunnelPage", view(address, answers.funnel(question.get())));
@@ -101,7 +101,7 @@ public final class FunnelPage {
             .flatMap(result -> AnswerFunnel.of(answer, result, edition))
             .map(funnel -> drawn(address, funnel)),
         problems(answer),
-        address.at(PooledPage.PATH),
+        address.at(PagePaths.POOLED),
         answer.plan().map(ObjectNode::toPrettyString).orElse(""),
         address);
   }

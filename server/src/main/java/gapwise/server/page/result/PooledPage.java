@@ -25,6 +25,7 @@ import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
+import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
@@ -33,7 +34,6 @@ import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
-import gapwise.server.page.studies.StudiesPage;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
@@ -43,7 +43,6 @@ import java.util.stream.Stream;
 
 /** One outcome pooled over the groups that the filters find, told first and drawn then. */
 public final class PooledPage {
-  public static final String PATH = "/pooled";
 
   private final Templates templates;
   private final Sites sites;
@@ -116,7 +115,8 @@ public final class PooledPage {
 
     /** What narrows the result, each with the address without it. */
     public List<FilterForm.On> on() {
-      return Stream.concat(form.on().stream(), Definitions.taken(PATH, form.address()).stream())
+      return Stream.concat(
+              form.on().stream(), Definitions.taken(PagePaths.POOLED, form.address()).stream())
           .toList();
     }
 
@@ -127,12 +127,12 @@ public final class PooledPage {
 
     /** Address of the same question over the length of missing bone. */
     public String bySize() {
-      return form.address().at(BySizePage.PATH);
+      return form.address().at(PagePaths.BY_SIZE);
     }
 
     /** Address of the same question with small series against large ones. */
     public String funnel() {
-      return form.address().at(FunnelPage.PATH);
+      return form.address().at(PagePaths.FUNNEL);
     }
 
     /** The other ways in which papers count the same thing, with their addresses. */
@@ -148,7 +148,7 @@ public final class PooledPage {
               choice ->
                   new FilterForm.On(
                       choice.label() + " (" + choice.count() + ")",
-                      PATH,
+                      PagePaths.POOLED,
                       form.address().with("outcome", choice.value())))
           .toList();
     }
@@ -187,13 +187,15 @@ public final class PooledPage {
 
     /** Address of the same question among groups whose mean or median lies in the lengths. */
     public String centreOnly() {
-      return form.address().with("match", "centre").at(PATH);
+      return form.address().with("match", "centre").at(PagePaths.POOLED);
     }
 
     /** Series followed too shortly for the outcome, if there are any. */
     public Optional<TooShort> tooShort() {
       return outcome.flatMap(
-          asked -> selection.flatMap(rows -> TooShort.of(PATH, form.address(), asked, rows)));
+          asked ->
+              selection.flatMap(
+                  rows -> TooShort.of(PagePaths.POOLED, form.address(), asked, rows)));
     }
 
     /** Clocks to choose from, where there are several. */
@@ -209,7 +211,7 @@ public final class PooledPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PATH, this::show);
+    routes.get(PagePaths.POOLED, this::show);
   }
 
   private void show(Context context) {
@@ -221,9 +223,11 @@ public final class PooledPage {
     SearchRequest request = Filters.read(address);
     SearchAnswer found =
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
-    FilterForm form = FilterForm.of(PATH, address, request, found);
+    FilterForm form = FilterForm.of(PagePaths.POOLED, address, request, found);
     String filters =
-        address.without(List.of("clock", "least", Definitions.NAME)).at(StudiesPage.PATH);
+        address
+            .without(List.of("clock", "least", QuestionAddress.DEFINITION))
+            .at(PagePaths.STUDIES);
     Optional<Question> question = QuestionAddress.question(address);
     if (question.isEmpty()) {
       return new View(
@@ -266,7 +270,7 @@ public final class PooledPage {
         Optional.of(answer.selection()),
         answer.plan().map(ObjectNode::toPrettyString).orElse(""),
         filters,
-        Definitions.of(PATH, form.address(), answers, answer.question()));
+        Definitions.of(PagePaths.POOLED, form.address(), answers, answer.question()));
   }
 
   private static Drawn drawn(Address address, Forest forest) {

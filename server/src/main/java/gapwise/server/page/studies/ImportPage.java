@@ -3,8 +3,9 @@ package gapwise.server.page.studies;
 import gapwise.answer.StudyAddress;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
-import gapwise.problem.Problem;
-import gapwise.problem.WrongInputException;
+import gapwise.server.address.PagePaths;
+import gapwise.server.download.Attachment;
+import gapwise.server.job.HandedIn;
 import gapwise.server.job.ImportJob;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.ImportState;
@@ -16,10 +17,8 @@ import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
-import io.javalin.http.UploadedFile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -29,7 +28,6 @@ import java.util.function.Function;
 /** Takes filled templates in, tells everything that is wrong, and stores all or nothing. */
 public final class ImportPage {
   private static final int LINKS_SHOWN = 100;
-  private static final int LONGEST_NAME = 80;
   private static final String WORKBOOK =
       "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
@@ -89,12 +87,12 @@ public final class ImportPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get("/import", context -> show(context, Optional.empty()));
-    routes.post("/import", this::start);
-    routes.get("/import/template.xlsx", ImportPage::workbook);
-    routes.get("/import/template/{sheet}", ImportPage::sheet);
-    routes.get("/import/{id}", context -> show(context, Optional.of(job(context))));
-    routes.post("/import/{id}", this::acknowledge);
+    routes.get(PagePaths.IMPORT, context -> show(context, Optional.empty()));
+    routes.post(PagePaths.IMPORT, this::start);
+    routes.get(PagePaths.IMPORT + "/template.xlsx", ImportPage::workbook);
+    routes.get(PagePaths.IMPORT + "/template/{sheet}", ImportPage::sheet);
+    routes.get(PagePaths.IMPORT + "/{id}", context -> show(context, Optional.of(job(context))));
+    routes.post(PagePaths.IMPORT + "/{id}", this::acknowledge);
   }
 
   private void show(Context context, Optional<ImportJob> job) {
@@ -127,52 +125,20 @@ public final class ImportPage {
   }
 
   private void start(Context context) throws IOException {
-    ImportJob job = started(jobs, context, Set.of());
-    context.redirect("/import/" + job.id(), HttpStatus.SEE_OTHER);
-  }
-
-  /**
-   * Starts an import of the files in a request.
-   *
-   * @throws WrongInputException when there is no file or no name
-   */
-  public static ImportJob started(ImportJobs jobs, Context context, Set<String> acknowledged)
-      throws IOException {
-    PostedForm form = new PostedForm(context);
-    List<UploadedFile> files = form.files("files");
-    String who = form.first("who");
-    if (files.isEmpty()) {
-      throw wrong(
-          "files", "no-file", "No file was chosen. Choose a filled workbook, or CSV files.");
-    }
-    if (who.isEmpty() || who.length() > LONGEST_NAME) {
-      throw wrong(
-          "who",
-          "no-name",
-          "Say who imports, in at most " + LONGEST_NAME + " letters; the history keeps it.");
-    }
-    return jobs.start(
-        files.stream()
-            .map(file -> new ImportJobs.Upload(file.filename(), file.size(), file.content()))
-            .toList(),
-        who,
-        acknowledged);
-  }
-
-  private static WrongInputException wrong(String where, String code, String message) {
-    return new WrongInputException(List.of(new Problem(where, code, message)));
+    ImportJob job = HandedIn.start(jobs, new PostedForm(context), Set.of());
+    context.redirect(PagePaths.IMPORT + "/" + job.id(), HttpStatus.SEE_OTHER);
   }
 
   private void acknowledge(Context context) {
     ImportJob job = job(context);
     jobs.acknowledge(job.id(), new HashSet<>(new PostedForm(context).values("seen")));
-    context.redirect("/import/" + job.id(), HttpStatus.SEE_OTHER);
+    context.redirect(PagePaths.IMPORT + "/" + job.id(), HttpStatus.SEE_OTHER);
   }
 
   private static void workbook(Context context) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     Export.workbook(List.of(), bytes);
-    attach(context, "gapwise-template.xlsx", WORKBOOK, bytes.toByteArray());
+    Attachment.send(context, WORKBOOK, "gapwise-template.xlsx", bytes.toByteArray());
   }
 
   private static void sheet(Context context) throws IOException {
@@ -183,14 +149,6 @@ public final class ImportPage {
     }
     StringBuilder text = new StringBuilder();
     Export.csv(List.of(), sheet, text);
-    attach(
-        context, file, "text/csv; charset=utf-8", text.toString().getBytes(StandardCharsets.UTF_8));
-  }
-
-  private static void attach(Context context, String name, String type, byte[] content) {
-    context
-        .contentType(type)
-        .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
-        .result(content);
+    Attachment.send(context, "text/csv; charset=utf-8", file, text.toString());
   }
 }

@@ -12,7 +12,9 @@ import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;
 import gapwise.server.address.Orders;
+import gapwise.server.address.PagePaths;
 import gapwise.server.address.TypedWords;
+import gapwise.server.download.Attachment;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
@@ -33,8 +35,8 @@ import org.apache.commons.csv.CSVPrinter;
  * says what was selected, when, and from which state of the evidence base.
  */
 final class StudiesExport {
-  static final String CSV = "/studies.csv";
-  static final String WORKBOOK = "/studies.xlsx";
+  static final String CSV = PagePaths.STUDIES + ".csv";
+  static final String WORKBOOK = PagePaths.STUDIES + ".xlsx";
 
   /** Records that a workbook holds at most, since it is made in memory. */
   private static final int MOST_STUDIES = 2000;
@@ -63,7 +65,7 @@ final class StudiesExport {
   }
 
   private Origin origin(Address address, SearchAnswer found) {
-    String selection = address.without(List.of("page")).at(StudiesPage.PATH);
+    String selection = address.without(List.of("page")).at(PagePaths.STUDIES);
     return new Origin(
         found.looseWords().map(loose -> selection + " " + loose.sentence()).orElse(selection),
         LocalDate.now(clock).toString(),
@@ -81,7 +83,7 @@ final class StudiesExport {
     SearchAnswer found = found(address);
     List<ArmHit> hits = found.hits();
     Origin origin = origin(address, found);
-    attach(context, "text/csv; charset=utf-8", "studies-" + origin.version() + ".csv");
+    Attachment.announce(context, "text/csv; charset=utf-8", "studies-" + origin.version() + ".csv");
     Writer writer = new OutputStreamWriter(context.outputStream(), StandardCharsets.UTF_8);
     try (CSVPrinter printer = new CSVPrinter(writer, CSVFormat.RFC4180)) {
       printer.printRecord(heads(columns, asked));
@@ -129,11 +131,11 @@ final class StudiesExport {
     List<Study> studies = records(found.hits());
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     Export.workbook(studies, notes(origin), bytes);
-    attach(
+    Attachment.send(
         context,
         "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-        "studies-" + origin.version() + ".xlsx");
-    context.result(bytes.toByteArray());
+        "studies-" + origin.version() + ".xlsx",
+        bytes.toByteArray());
   }
 
   private static List<String> notes(Origin origin) {
@@ -158,11 +160,5 @@ final class StudiesExport {
                       + "; narrow it, or take the table (CSV), which has no limit.")));
     }
     return List.copyOf(new TreeMap<>(plain.studies(hits)).values());
-  }
-
-  private static void attach(Context context, String type, String name) {
-    context
-        .contentType(type)
-        .header("Content-Disposition", "attachment; filename=\"" + name + "\"");
   }
 }

@@ -9,6 +9,7 @@ import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;
 import gapwise.server.address.Orders;
+import gapwise.server.address.PagePaths;
 import gapwise.server.address.Paging;
 import gapwise.server.address.TypedWords;
 import gapwise.server.page.Site;
@@ -16,7 +17,6 @@ import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Wider;
-import gapwise.server.page.result.PooledPage;
 import gapwise.server.route.Routes;
 import gapwise.wording.Counted;
 import io.javalin.http.Context;
@@ -31,7 +31,6 @@ import java.util.stream.Stream;
 
 /** Groups of patients found by words and filters, a line each. */
 public final class StudiesPage {
-  public static final String PATH = "/studies";
 
   private final Templates templates;
   private final Sites sites;
@@ -110,7 +109,7 @@ public final class StudiesPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PATH, this::show);
+    routes.get(PagePaths.STUDIES, this::show);
     export.addTo(routes);
   }
 
@@ -122,14 +121,14 @@ public final class StudiesPage {
     if (!understood.equals(typed)) {
       // A new page rather than a part, since boxes all over the form change.
       if (part) {
-        context.header("HX-Redirect", address.at(PATH));
+        context.header("HX-Redirect", address.at(PagePaths.STUDIES));
       } else {
-        context.redirect(address.at(PATH), HttpStatus.SEE_OTHER);
+        context.redirect(address.at(PagePaths.STUDIES), HttpStatus.SEE_OTHER);
       }
       return;
     }
-    if (part && !address.at(PATH).equals(raw(context))) {
-      context.header("HX-Push-Url", address.at(PATH));
+    if (part && !address.at(PagePaths.STUDIES).equals(raw(context))) {
+      context.header("HX-Push-Url", address.at(PagePaths.STUDIES));
     }
     templates.show(context, "studies/StudiesPage", view(address));
   }
@@ -144,12 +143,12 @@ public final class StudiesPage {
     StudySearch.Order order = Orders.read(address);
     int page = Paging.read(address);
     SearchAnswer answer = answer(request, order, page);
-    Paging paging = Paging.of(PATH, address, page, answer.arms());
+    Paging paging = Paging.of(PagePaths.STUDIES, address, page, answer.arms());
     if (paging.page() != page) {
       answer = answer(request, order, paging.page());
     }
     Optional<Outcome> outcome = Filters.outcome(address);
-    FilterForm form = FilterForm.of(PATH, address, request, answer);
+    FilterForm form = FilterForm.of(PagePaths.STUDIES, address, request, answer);
     List<ListColumn> columns = ListColumn.read(address);
     return new View(
         sites.of("Studies", Site.Section.STUDIES),
@@ -161,13 +160,15 @@ public final class StudiesPage {
         paging,
         sortings(address, order),
         offered(columns),
-        new Address(Map.of(ListColumn.NAME, address.all(ListColumn.NAME))).at(PATH),
+        new Address(Map.of(ListColumn.NAME, address.all(ListColumn.NAME))).at(PagePaths.STUDIES),
         address.first(TypedWords.ASIDE),
-        answer.didYouMean().map(text -> new FilterForm.On(text, PATH, address.with("q", text))),
+        answer
+            .didYouMean()
+            .map(text -> new FilterForm.On(text, PagePaths.STUDIES, address.with("q", text))),
         answer.arms() == 0 ? Wider.of(search, answer, form) : List.of(),
         address
             .without(List.of("page", "order", ListColumn.NAME, TypedWords.ASIDE))
-            .at(PooledPage.PATH));
+            .at(PagePaths.POOLED));
   }
 
   private SearchAnswer answer(SearchRequest request, StudySearch.Order order, int page) {

@@ -12,6 +12,7 @@ import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
 import gapwise.evidence.check.EvidenceCheck;
 import gapwise.evidence.check.Finding;
+import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
@@ -85,7 +86,7 @@ public final class StudyPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get("/studies/{id}", this::show);
+    routes.get(PagePaths.STUDIES + "/{id}", this::show);
   }
 
   private void show(Context context) {

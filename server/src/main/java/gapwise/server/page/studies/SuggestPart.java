@@ -1,11 +1,6 @@
 package gapwise.server.page.studies;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Design;
 import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
 import gapwise.problem.Problem;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -15,20 +10,20 @@ import gapwise.search.words.Understood;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;
+import gapwise.server.address.PagePaths;
 import gapwise.server.address.TypedWords;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.FilterWords;
 import gapwise.server.route.Routes;
 import gapwise.wording.Counted;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
-import gapwise.wording.Segments;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** What the search box has understood while someone types, as a part of the page of studies. */
@@ -70,7 +65,7 @@ public final class SuggestPart {
     }
 
     static View of(String wrong) {
-      return new View(List.of(), "", "", "", StudiesPage.PATH, Optional.empty(), wrong);
+      return new View(List.of(), "", "", "", PagePaths.STUDIES, Optional.empty(), wrong);
     }
   }
 
@@ -103,9 +98,9 @@ public final class SuggestPart {
         arms == 0
             ? "no group of patients fits"
             : Counted.of(arms, "group of patients", "groups of patients"),
-        address.at(StudiesPage.PATH),
+        address.at(PagePaths.STUDIES),
         spelling.map(
-            text -> new FilterForm.On(text, StudiesPage.PATH, address.with(TypedWords.BOX, text))),
+            text -> new FilterForm.On(text, PagePaths.STUDIES, address.with(TypedWords.BOX, text))),
         "");
   }
 
@@ -139,17 +134,10 @@ public final class SuggestPart {
   }
 
   private static String label(Reading.Kind kind, String code) {
-    Function<String, Optional<String>> labels =
-        switch (kind) {
-          case METHOD -> word -> Method.vocabulary().find(word).map(Method::shortLabel);
-          case OUTCOME -> Filters.labels(Outcome.vocabulary()::find);
-          case BONE -> word -> Coded.parse(Bone.class, word).map(Bone::label);
-          case SEGMENT -> word -> Optional.of(Segments.name(word));
-          case INFECTED ->
-              word ->
-                  Coded.parse(Answer.class, word).map(a -> "infected at the start: " + a.label());
-          case DESIGN -> word -> Coded.parse(Design.class, word).map(Design::label);
-        };
-    return labels.apply(code).orElse(code);
+    Optional<String> words =
+        kind == Reading.Kind.METHOD
+            ? Method.vocabulary().find(code).map(Method::shortLabel)
+            : FilterWords.of(kind.word(), code);
+    return words.orElse(code);
   }
 }
