@@ -18,6 +18,7 @@ import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
 import gapwise.wording.Counted;
 import java.util.List;
 import java.util.Optional;
@@ -41,8 +42,8 @@ public record ComparisonsView(
     List<PairLine> pairs,
     List<Missing> missing) {
 
-  /** The network in its two widths, and its files. */
-  public record Graph(String wide, String narrow, TakeFigure take) {}
+  /** The network, and its files. */
+  public record Graph(TwoWidths drawing, TakeFigure take) {}
 
   /**
    * A pair.
@@ -128,8 +129,9 @@ public record ComparisonsView(
 
     private static Graph drawn(Address address, NetworkGraph graph) {
       return new Graph(
-          NetworkGraphDrawing.draw(graph, Medium.PAGE).inline(),
-          NetworkGraphDrawing.draw(graph, Medium.PHONE).inline(),
+          new TwoWidths(
+              NetworkGraphDrawing.draw(graph, Medium.PAGE).inline(),
+              NetworkGraphDrawing.draw(graph, Medium.PHONE).inline()),
           TakeFigure.of(MapPage.COMPARISONS_FILES, address, graph));
     }
 

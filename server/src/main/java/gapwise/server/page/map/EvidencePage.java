@@ -2,7 +2,6 @@ package gapwise.server.page.map;
 
 import gapwise.answer.EvidenceGrid;
 import gapwise.curation.StudiesAt;
-import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
@@ -49,46 +48,8 @@ public final class EvidencePage {
   }
 
   /** What is counted once. */
-  private record Glance(SearchAnswer totals, EvidenceMap map, YearBars years, List<Added> added) {}
-
-  /** One import. */
-  public record Added(String day, String who, String what) {}
-
-  /**
-   * What the template shows.
-   *
-   * @param site the frame of the page
-   * @param studies number of studies
-   * @param arms number of groups of patients
-   * @param patients number of patients
-   * @param map groups by method and size
-   * @param years groups by year
-   * @param added newest imports
-   * @param methods methods to ask about, those of which there is any group
-   * @param outcomes outcomes to ask about
-   * @param start code of the outcome that the question starts with
-   */
-  public record View(
-      Site site,
-      String studies,
-      String arms,
-      String patients,
-      EvidenceMap map,
-      YearBars years,
-      List<Added> added,
-      List<Method> methods,
-      List<Outcome> outcomes,
-      String start) {
-    /** Whether an outcome is the one that the question starts with. */
-    public boolean startsWith(Outcome outcome) {
-      return outcome.code().equals(start);
-    }
-
-    /** Whether there is nothing yet. */
-    public boolean isEmpty() {
-      return map.lines().isEmpty();
-    }
-  }
+  private record Glance(
+      SearchAnswer totals, EvidenceMap map, YearBars years, List<EvidenceView.Added> added) {}
 
   /** Adds its route. */
   public void addTo(Routes routes) {
@@ -96,21 +57,27 @@ public final class EvidencePage {
   }
 
   private void show(Context context) {
-    Glance now = glance.get();
-    templates.show(
-        context,
-        "map/EvidencePage",
-        new View(
-            sites.of("Evidence at a glance", Site.Section.EVIDENCE),
-            Counted.grouped(now.totals().studies()),
-            Counted.grouped(now.totals().arms()),
-            Counted.grouped(now.totals().patients()),
-            now.map(),
-            now.years(),
-            now.added(),
-            now.map().lines().stream().map(EvidenceMap.Line::method).toList(),
-            reported(now.totals()),
-            start(now.totals())));
+    templates.show(context, "map/EvidencePage", view(glance.get()));
+  }
+
+  private EvidenceView view(Glance now) {
+    Site site = sites.of("Evidence at a glance", Site.Section.EVIDENCE);
+    if (now.map().lines().isEmpty()) {
+      return new EvidenceView.Empty(site);
+    }
+    SearchAnswer totals = now.totals();
+    return new EvidenceView.Holding(
+        site,
+        new EvidenceView.Totals(
+            Counted.grouped(totals.studies()),
+            Counted.grouped(totals.arms()),
+            Counted.grouped(totals.patients())),
+        now.map(),
+        now.years(),
+        now.added(),
+        now.map().lines().stream().map(EvidenceMap.Line::method).toList(),
+        reported(totals),
+        start(totals));
   }
 
   private Glance count() {
@@ -131,13 +98,13 @@ public final class EvidencePage {
         .findFirst();
   }
 
-  private List<Added> added() {
+  private List<EvidenceView.Added> added() {
     List<StudiesAt.KeptImport> imports = studies.imports();
     return imports.subList(Math.max(0, imports.size() - NEWEST_IMPORTS), imports.size()).stream()
         .sorted((a, b) -> Long.compare(b.stamp().change(), a.stamp().change()))
         .map(
             kept ->
-                new Added(
+                new EvidenceView.Added(
                     DAY.format(kept.stamp().when()),
                     kept.stamp().who(),
                     kept.record().saved()

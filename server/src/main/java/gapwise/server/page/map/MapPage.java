@@ -63,49 +63,6 @@ public final class MapPage {
     this.comparisons = new ComparisonsView.Maker(counts, studies, edition);
   }
 
-  /**
-   * A question that nothing recorded answers.
-   *
-   * @param words the question as a sentence
-   * @param ground why one would expect something there
-   * @param href what is recorded of the method at any size
-   */
-  public record GapLine(String words, String ground, String href) {}
-
-  /** Questions that are empty only among some of the patients. */
-  public record Stratum(String heading, List<GapLine> gaps) {}
-
-  /**
-   * What the template shows.
-   *
-   * @param site the frame of the page
-   * @param form outcomes and filters to choose from
-   * @param sentences what the map says, the most telling first
-   * @param map methods by size
-   * @param gaps emptiest questions
-   * @param strata emptiest questions among infected and among not infected
-   * @param untold methods of which nothing at all is recorded, by name
-   */
-  public record View(
-      Site site,
-      FilterForm form,
-      List<String> sentences,
-      EvidenceMap map,
-      List<GapLine> gaps,
-      List<Stratum> strata,
-      List<String> untold) {
-
-    /** Address of the map as a table of values. */
-    public String csv() {
-      return form.address().at(PagePaths.MAP + ".csv");
-    }
-
-    /** Address of the other view. */
-    public String comparisons() {
-      return form.address().with("view", COMPARISONS).at(PagePaths.MAP);
-    }
-  }
-
   /** Adds its routes. */
   public void addTo(Routes routes) {
     routes.get(PagePaths.MAP, this::show);
@@ -156,19 +113,25 @@ public final class MapPage {
         .without(FigureAddress.NAMES);
   }
 
-  private View view(Address address) {
+  private MapView view(Address address) {
     SearchRequest request = Filters.read(address);
     MapCounts.Counts<InfectionGrids> found = counts.grids(request);
     EvidenceGrid everything = counts.everything();
     EvidenceGrid grid = found.of().all();
     List<Method> methods = methods(address, everything);
     List<EmptyPlace> empty = EmptyPlace.of(grid, everything, methods);
+    Site site = sites.of("Where there is evidence, and where there is none", Site.Section.MAP);
+    FilterForm form = FilterForm.of(PagePaths.MAP, address, request, found.answer());
+    EvidenceMap map = EvidenceMap.of(grid, methods, address);
+    if (map.lines().isEmpty()) {
+      return new MapView.Empty(site, form);
+    }
     MapWords words = words(address);
-    return new View(
-        sites.of("Where there is evidence, and where there is none", Site.Section.MAP),
-        FilterForm.of(PagePaths.MAP, address, request, found.answer()),
+    return new MapView.Counted(
+        site,
+        form,
         sentences(grid, methods, empty, words),
-        EvidenceMap.of(grid, methods, address),
+        map,
         gaps(empty, words, address, GAPS_SHOWN),
         strata(address, found.of(), everything, empty),
         untold(address, methods));
@@ -222,14 +185,14 @@ public final class MapPage {
     return sentences;
   }
 
-  private static List<GapLine> gaps(
+  private static List<MapView.GapLine> gaps(
       List<EmptyPlace> empty, MapWords words, Address address, int most) {
     return empty.stream()
         .filter(place -> place.expected() > 0)
         .limit(most)
         .map(
             place ->
-                new GapLine(
+                new MapView.GapLine(
                     words.none(place),
                     MapWords.ground(place),
                     address.with("method", place.method().code()).at(PagePaths.STUDIES)))
@@ -237,13 +200,13 @@ public final class MapPage {
   }
 
   /** What is empty among infected or among not infected, though not among all. */
-  private static List<Stratum> strata(
+  private static List<MapView.Stratum> strata(
       Address address, InfectionGrids grids, EvidenceGrid everything, List<EmptyPlace> empty) {
     if (!address.all("infected").isEmpty()) {
       return List.of();
     }
     List<Method> methods = methods(address, everything);
-    List<Stratum> strata = new ArrayList<>();
+    List<MapView.Stratum> strata = new ArrayList<>();
     for (Answer answer : List.of(Answer.YES, Answer.NO)) {
       Address narrowed = address.with("infected", answer.code());
       List<EmptyPlace> places =
@@ -252,7 +215,8 @@ public final class MapPage {
               .toList();
       String heading =
           answer == Answer.YES ? "All infected at the start" : "None infected at the start";
-      strata.add(new Stratum(heading, gaps(places, words(narrowed), narrowed, GAPS_OF_STRATUM)));
+      strata.add(
+          new MapView.Stratum(heading, gaps(places, words(narrowed), narrowed, GAPS_OF_STRATUM)));
     }
     strata.removeIf(stratum -> stratum.gaps().isEmpty());
     return strata;

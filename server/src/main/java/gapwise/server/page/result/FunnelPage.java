@@ -3,7 +3,6 @@ package gapwise.server.page.result;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome.Wrong;
 import gapwise.answer.Answer;
-import gapwise.answer.AnswerForest;
 import gapwise.answer.AnswerFunnel;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
@@ -21,6 +20,7 @@ import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -42,40 +42,6 @@ public final class FunnelPage {
     this.edition = edition;
   }
 
-  /** The figure in its two widths, its numbers and its files. */
-  public record Drawn(
-      Funnel funnel, String wide, String narrow, List<FunnelTable.Line> lines, TakeFigure take) {}
-
-  /**
-   * What the template shows.
-   *
-   * @param site the frame of the page
-   * @param question the question in words
-   * @param figure the figure; empty where nothing can be drawn
-   * @param problems why nothing can be drawn, where the analysis says so
-   * @param pooled address of the pooled result
-   * @param plan the plan as text
-   * @param address the question
-   */
-  public record View(
-      Site site,
-      String question,
-      Optional<Drawn> figure,
-      List<String> problems,
-      String pooled,
-      String plan,
-      Address address) {
-    /** What stands beside the page. */
-    public List<String> cautions() {
-      return figure.map(drawn -> drawn.funnel().cautions()).orElse(AnswerForest.CAUTIONS);
-    }
-
-    /** Address of a download. */
-    public String download(String name) {
-      return address.at("/api/v1/" + name);
-    }
-  }
-
   /** Adds its route. */
   public void addTo(Routes routes) {
     routes.get(PagePaths.FUNNEL, this::show);
@@ -91,26 +57,26 @@ public final class FunnelPage {
     templates.show(context, "result/FunnelPage", view(address, answers.funnel(question.get())));
   }
 
-  private View view(Address address, Answer answer) {
+  private FunnelView view(Address address, Answer answer) {
     String words = QuestionWords.of(answer.question());
-    return new View(
+    return new FunnelView(
         sites.of(words + ", small against large series", Site.Section.POOLED),
         words,
         answer
             .result()
             .flatMap(result -> AnswerFunnel.of(answer, result, edition))
-            .map(funnel -> drawn(address, funnel)),
-        problems(answer),
-        address.at(PagePaths.POOLED),
-        answer.plan().map(ObjectNode::toPrettyString).orElse(""),
+            .<FunnelView.Finding>map(funnel -> drawn(address, funnel))
+            .orElseGet(() -> new FunnelView.NothingToDraw(problems(answer))),
+        answer.plan().map(ObjectNode::toPrettyString),
         address);
   }
 
-  private static Drawn drawn(Address address, Funnel funnel) {
-    return new Drawn(
+  private static FunnelView.Drawn drawn(Address address, Funnel funnel) {
+    return new FunnelView.Drawn(
         funnel,
-        FunnelDrawing.draw(funnel, Medium.PAGE).inline(),
-        FunnelDrawing.draw(funnel, Medium.PHONE).inline(),
+        new TwoWidths(
+            FunnelDrawing.draw(funnel, Medium.PAGE).inline(),
+            FunnelDrawing.draw(funnel, Medium.PHONE).inline()),
         FunnelTable.of(funnel).lines(),
         TakeFigure.of("/api/v1/funnel", address, funnel));
   }

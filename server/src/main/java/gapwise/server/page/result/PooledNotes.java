@@ -61,13 +61,13 @@ final class PooledNotes {
   }
 
   /** What was left out, by reason. */
-  static List<PooledPage.Reason> leftOut(Selection selection) {
+  static List<PooledView.Reason> leftOut(Selection selection) {
     Map<String, List<LeftOut>> byReason =
         selection.leftOut().stream()
             .collect(
                 Collectors.groupingBy(LeftOut::message, LinkedHashMap::new, Collectors.toList()));
     return byReason.entrySet().stream()
-        .map(entry -> new PooledPage.Reason(entry.getKey(), entry.getValue()))
+        .map(entry -> new PooledView.Reason(entry.getKey(), entry.getValue()))
         .toList();
   }
 }

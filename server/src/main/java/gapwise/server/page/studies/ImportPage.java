@@ -47,73 +47,44 @@ public final class ImportPage {
     this.studies = studies;
   }
 
-  /** A study that was imported. */
-  public record Link(String href, String label) {}
-
-  /**
-   * What the template shows.
-   *
-   * @param site the frame of the page
-   * @param job the import; empty on the page where files are chosen
-   * @param links its studies, once it is done
-   * @param sheets names of the sheets of the template
-   */
-  public record View(Site site, Optional<ImportJob> job, List<Link> links, List<String> sheets) {
-    /** The state as one of its kinds. */
-    public <T extends ImportState> Optional<T> state(Class<T> kind) {
-      return job.map(ImportJob::state).filter(kind::isInstance).map(kind::cast);
-    }
-
-    public Optional<ImportState.Reading> reading() {
-      return state(ImportState.Reading.class);
-    }
-
-    public Optional<ImportState.Wrong> wrong() {
-      return state(ImportState.Wrong.class);
-    }
-
-    public Optional<ImportState.Doubtful> doubtful() {
-      return state(ImportState.Doubtful.class);
-    }
-
-    public Optional<ImportState.Done> done() {
-      return state(ImportState.Done.class);
-    }
-
-    public Optional<ImportState.Failed> failed() {
-      return state(ImportState.Failed.class);
-    }
-  }
-
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.IMPORT, context -> show(context, Optional.empty()));
+    routes.get(
+        PagePaths.IMPORT,
+        context -> show(context, new ImportView.Choosing(site(), Export.sheets())));
     routes.post(PagePaths.IMPORT, this::start);
     routes.get(PagePaths.IMPORT + "/template.xlsx", ImportPage::workbook);
     routes.get(PagePaths.IMPORT + "/template/{sheet}", ImportPage::sheet);
-    routes.get(PagePaths.IMPORT + "/{id}", context -> show(context, Optional.of(job(context))));
+    routes.get(PagePaths.IMPORT + "/{id}", context -> show(context, following(job(context))));
     routes.post(PagePaths.IMPORT + "/{id}", this::acknowledge);
   }
 
-  private void show(Context context, Optional<ImportJob> job) {
-    View view =
-        new View(
-            sites.of("Add studies", Site.Section.IMPORT),
-            job,
-            job.map(this::links).orElse(List.of()),
-            Export.sheets());
+  private void show(Context context, ImportView view) {
     templates.show(context, "studies/ImportPage", view);
   }
 
-  private List<Link> links(ImportJob job) {
-    if (!(job.state() instanceof ImportState.Done done)) {
+  private Site site() {
+    return sites.of("Add studies", Site.Section.IMPORT);
+  }
+
+  private ImportView following(ImportJob job) {
+    return new ImportView.Following(
+        site(), address(job), job.names(), job.state(), links(job.state()));
+  }
+
+  private List<ImportView.Link> links(ImportState state) {
+    if (!(state instanceof ImportState.Done done)) {
       return List.of();
     }
     return done.studies().stream()
         .limit(LINKS_SHOWN)
         .flatMap(id -> studies.apply(id).stream())
-        .map(study -> new Link(StudyAddress.of(study.id()), study.citation().label()))
+        .map(study -> new ImportView.Link(StudyAddress.of(study.id()), study.citation().label()))
         .toList();
+  }
+
+  private static String address(ImportJob job) {
+    return PagePaths.IMPORT + "/" + job.id();
   }
 
   private ImportJob job(Context context) {
@@ -126,13 +97,13 @@ public final class ImportPage {
 
   private void start(Context context) throws IOException {
     ImportJob job = HandedIn.start(jobs, new PostedForm(context), Set.of());
-    context.redirect(PagePaths.IMPORT + "/" + job.id(), HttpStatus.SEE_OTHER);
+    context.redirect(address(job), HttpStatus.SEE_OTHER);
   }
 
   private void acknowledge(Context context) {
     ImportJob job = job(context);
     jobs.acknowledge(job.id(), new HashSet<>(new PostedForm(context).values("seen")));
-    context.redirect(PagePaths.IMPORT + "/" + job.id(), HttpStatus.SEE_OTHER);
+    context.redirect(address(job), HttpStatus.SEE_OTHER);
   }
 
   private static void workbook(Context context) throws IOException {

@@ -1,6 +1,5 @@
 package gapwise.server.page.studies;
 
-import gapwise.evidence.Outcome;
 import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
@@ -24,7 +23,6 @@ import io.javalin.http.HttpStatus;
 import java.time.Clock;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -51,60 +49,6 @@ public final class StudiesPage {
     PlainRows plain = new PlainRows(studies);
     this.rows = new ArmRows(new RememberedRows(plain)::of, new RememberedValues(values, studies));
     this.export = new StudiesExport(search, plain, values, clock);
-  }
-
-  /** An order of lines, or a column, as the page offers it. */
-  public record Sorting(String code, String label, boolean chosen) {}
-
-  /**
-   * What the template shows.
-   *
-   * @param site the frame of the page
-   * @param form the filters
-   * @param outcome the one outcome that is asked for
-   * @param found how much was found, in words
-   * @param arms number of groups found
-   * @param rows the groups of this page
-   * @param paging where this page lies
-   * @param sortings orders to choose from
-   * @param columns columns to choose from
-   * @param plain address of the page with nothing narrowed
-   * @param aside joining words that were typed and say nothing alone; may be empty
-   * @param didYouMean another spelling with its address
-   * @param wider when nothing fits: what taking one filter off would leave, with its address
-   * @param pool address of the pooled result of what was found
-   */
-  public record View(
-      Site site,
-      FilterForm form,
-      Optional<Outcome> outcome,
-      String found,
-      int arms,
-      List<ArmRow> rows,
-      Paging paging,
-      List<Sorting> sortings,
-      List<Sorting> columns,
-      String plain,
-      String aside,
-      Optional<FilterForm.On> didYouMean,
-      List<FilterForm.On> wider,
-      String pool) {
-    public View {
-      wider = List.copyOf(wider);
-      rows = List.copyOf(rows);
-      sortings = List.copyOf(sortings);
-      columns = List.copyOf(columns);
-    }
-
-    /** The address of all that was found as a table of values. */
-    public String csv() {
-      return form.address().without(List.of("page")).at(StudiesExport.CSV);
-    }
-
-    /** The address of the records found as a workbook. */
-    public String workbook() {
-      return form.address().without(List.of("page")).at(StudiesExport.WORKBOOK);
-    }
   }
 
   /** Adds its route. */
@@ -138,7 +82,7 @@ public final class StudiesPage {
     return query == null ? context.path() : context.path() + "?" + query;
   }
 
-  private View view(Address address) {
+  private StudiesView view(Address address) {
     SearchRequest request = Filters.read(address);
     StudySearch.Order order = Orders.read(address);
     int page = Paging.read(address);
@@ -147,28 +91,39 @@ public final class StudiesPage {
     if (paging.page() != page) {
       answer = answer(request, order, paging.page());
     }
-    Optional<Outcome> outcome = Filters.outcome(address);
     FilterForm form = FilterForm.of(PagePaths.STUDIES, address, request, answer);
     List<ListColumn> columns = ListColumn.read(address);
-    return new View(
+    List<ArmRow> lines =
+        rows.of(
+            answer.hits(),
+            columns,
+            new ArmRows.Question(Filters.outcome(address), request.defect()));
+    return new StudiesView(
         sites.of("Studies", Site.Section.STUDIES),
         form,
-        outcome,
         found(answer),
-        answer.arms(),
-        rows.of(answer.hits(), columns, new ArmRows.Question(outcome, request.defect())),
-        paging,
-        sortings(address, order),
         offered(columns),
         new Address(Map.of(ListColumn.NAME, address.all(ListColumn.NAME))).at(PagePaths.STUDIES),
         address.first(TypedWords.ASIDE),
         answer
             .didYouMean()
             .map(text -> new FilterForm.On(text, PagePaths.STUDIES, address.with("q", text))),
-        answer.arms() == 0 ? Wider.of(search, answer, form) : List.of(),
-        address
-            .without(List.of("page", "order", ListColumn.NAME, TypedWords.ASIDE))
-            .at(PagePaths.POOLED));
+        lines.isEmpty()
+            ? new StudiesView.Nothing(Wider.of(search, answer, form))
+            : groups(address, order, answer.arms(), lines, paging));
+  }
+
+  private static StudiesView.Groups groups(
+      Address address, StudySearch.Order order, int arms, List<ArmRow> lines, Paging paging) {
+    Address all = address.without(List.of("page"));
+    return new StudiesView.Groups(
+        arms,
+        lines,
+        paging,
+        sortings(address, order),
+        all.without(List.of("order", ListColumn.NAME, TypedWords.ASIDE)).at(PagePaths.POOLED),
+        all.at(StudiesExport.CSV),
+        all.at(StudiesExport.WORKBOOK));
   }
 
   private SearchAnswer answer(SearchRequest request, StudySearch.Order order, int page) {
@@ -186,17 +141,19 @@ public final class StudiesPage {
         + Counted.of(answer.patients(), "patient", "patients");
   }
 
-  private static List<Sorting> offered(List<ListColumn> chosen) {
+  private static List<StudiesView.Choice> offered(List<ListColumn> chosen) {
     return Stream.of(ListColumn.values())
-        .map(column -> new Sorting(column.code(), column.label(), chosen.contains(column)))
+        .map(
+            column ->
+                new StudiesView.Choice(column.code(), column.label(), chosen.contains(column)))
         .toList();
   }
 
-  private static List<Sorting> sortings(Address address, StudySearch.Order order) {
+  private static List<StudiesView.Choice> sortings(Address address, StudySearch.Order order) {
     return Orders.OFFERED.entrySet().stream()
         .map(
             offered ->
-                new Sorting(
+                new StudiesView.Choice(
                     Orders.code(offered.getKey()), offered.getValue(), offered.getKey() == order))
         .toList();
   }

@@ -7,6 +7,7 @@ import gapwise.curation.StudyVersion;
 import gapwise.curation.VersionStamp;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.Citation;
 import gapwise.evidence.Method;
 import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
@@ -45,6 +46,21 @@ public final class StudyPage {
     this.studies = studies;
   }
 
+  /**
+   * What was published.
+   *
+   * @param label first author and year
+   * @param citation the citation as one line
+   * @param doi identifier to follow; empty where there is none
+   * @param invented whether there is no such paper, since the study is invented
+   */
+  public record Paper(String label, String citation, Optional<String> doi, boolean invented) {
+    static Paper of(Study study) {
+      Citation citation = study.citation();
+      return new Paper(citation.label(), citation.line(), citation.doi(), study.invented());
+    }
+  }
+
   /** One group of patients. */
   public record Group(
       String name, Method method, String span, String spanWords, List<Fact> facts) {}
@@ -56,11 +72,7 @@ public final class StudyPage {
    * What the template shows.
    *
    * @param site the frame of the page
-   * @param id id of the study
-   * @param label first author and year
-   * @param citation the citation as one line
-   * @param doi identifier to follow; empty where there is none
-   * @param invented whether the study is invented
+   * @param paper what was published
    * @param alert what must be known first, such as a retraction; empty for nothing
    * @param facts what is recorded of the study as a whole
    * @param groups its arms
@@ -71,11 +83,7 @@ public final class StudyPage {
    */
   public record View(
       Site site,
-      String id,
-      String label,
-      String citation,
-      Optional<String> doi,
-      boolean invented,
+      Paper paper,
       Optional<String> alert,
       List<Fact> facts,
       List<Group> groups,
@@ -102,11 +110,7 @@ public final class StudyPage {
   private View view(Study study) {
     return new View(
         sites.of(study.citation().label(), Site.Section.STUDIES),
-        study.id(),
-        study.citation().label(),
-        study.citation().line(),
-        study.citation().doi(),
-        study.invented(),
+        Paper.of(study),
         alert(study),
         Facts.of(study),
         study.arms().stream().map(arm -> group(study, arm)).toList(),

@@ -38,37 +38,6 @@ public final class SuggestPart {
     this.search = search;
   }
 
-  /** A part of what was typed with its meaning. */
-  public record Part(String typed, String meaning) {}
-
-  /**
-   * What the template shows; nothing at all when nothing is typed.
-   *
-   * @param parts what was understood
-   * @param text what will be looked for as words; may be empty
-   * @param aside joining words that say nothing alone; may be empty
-   * @param found how much Enter would find, in words; empty when nothing is typed
-   * @param href address of what was found
-   * @param spelling another spelling with its address
-   * @param wrong why nothing is looked for; may be empty
-   */
-  public record View(
-      List<Part> parts,
-      String text,
-      String aside,
-      String found,
-      String href,
-      Optional<FilterForm.On> spelling,
-      String wrong) {
-    public View {
-      parts = List.copyOf(parts);
-    }
-
-    static View of(String wrong) {
-      return new View(List.of(), "", "", "", PagePaths.STUDIES, Optional.empty(), wrong);
-    }
-  }
-
   /** Adds its route. */
   public void addTo(Routes routes) {
     routes.get(PATH, this::show);
@@ -78,12 +47,15 @@ public final class SuggestPart {
     templates.show(context, "studies/SuggestPart", view(new Address(context.queryParamMap())));
   }
 
-  private View view(Address typed) {
+  private SuggestView view(Address typed) {
     String box = typed.first(TypedWords.BOX);
+    if (box.isEmpty()) {
+      return new SuggestView.Silent();
+    }
     Optional<Problem> tooMany = TypedWords.wrong(typed);
-    if (box.isEmpty() || tooMany.isPresent()) {
+    if (tooMany.isPresent()) {
       // Told in the part itself, since the page puts in no answer that is a failure.
-      return View.of(tooMany.map(Problem::message).orElse(""));
+      return new SuggestView.Refused(tooMany.get().message());
     }
     Understood words = PlainWords.read(box);
     Address address =
@@ -91,7 +63,7 @@ public final class SuggestPart {
     SearchRequest request = Filters.read(address);
     Optional<String> spelling = search.didYouMean(request);
     int arms = search.count(request);
-    return new View(
+    return new SuggestView.Understood(
         words.readings().stream().map(SuggestPart::part).toList(),
         words.rest(),
         String.join(" ", words.aside()),
@@ -100,12 +72,12 @@ public final class SuggestPart {
             : Counted.of(arms, "group of patients", "groups of patients"),
         address.at(PagePaths.STUDIES),
         spelling.map(
-            text -> new FilterForm.On(text, PagePaths.STUDIES, address.with(TypedWords.BOX, text))),
-        "");
+            text ->
+                new FilterForm.On(text, PagePaths.STUDIES, address.with(TypedWords.BOX, text))));
   }
 
-  private static Part part(Reading reading) {
-    return new Part(reading.typed(), meaning(reading));
+  private static SuggestView.Part part(Reading reading) {
+    return new SuggestView.Part(reading.typed(), meaning(reading));
   }
 
   private static String meaning(Reading reading) {
