@@ -10,7 +10,9 @@ import gapwise.store.Expected;
 import gapwise.store.Soundness;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -100,6 +102,14 @@ public final class Home implements AutoCloseable {
   /** Where studies are written. */
   public EvidenceBase base() {
     return base;
+  }
+
+  /** What every page says first: that what is shown is not the newest, that records are damaged. */
+  public List<Notice> notices() {
+    return Stream.concat(
+            notice().map(words -> new Notice("Not the newest state.", words)).stream(),
+            soundness.found().flatMap(Notice::ofDamage).stream())
+        .toList();
   }
 
   /**

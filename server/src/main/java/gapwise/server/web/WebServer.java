@@ -77,7 +77,7 @@ public final class WebServer implements AutoCloseable {
   public static WebServer start(Home home, String host, int port, String version, Bounds bounds) {
     Templates templates = new Templates();
     Assets assets = new Assets();
-    Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notice, version);
+    Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notices, version);
     Path uploads = UploadFolder.prepared(home.folder().resolve("uploads"));
     ImportJobs jobs = new ImportJobs(home.base(), uploads);
     SameOrigin sameOrigin = new SameOrigin(host);
@@ -114,7 +114,7 @@ public final class WebServer implements AutoCloseable {
   private static BiConsumer<Evidence, Routes> pages(
       Home home, Templates templates, Assets assets, ImportJobs jobs, String version) {
     return (evidence, routes) -> {
-      Sites sites = new Sites(assets, evidence::hasInvented, home::notice, version);
+      Sites sites = new Sites(assets, evidence::hasInvented, home::notices, version);
       Answers answers = evidence.answers();
       StudySearch search = evidence.search();
       Edition edition = evidence.edition(version);
