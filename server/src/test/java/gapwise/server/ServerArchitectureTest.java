@@ -24,7 +24,7 @@ class ServerArchitectureTest {
       slices().matching("gapwise.server.(**)").should().beFreeOfCycles();
 
   @ArchTest
-  static final ArchRule API_AND_PAGES_DO_NOT_KNOW_EACH_OTHER =
+  static final ArchRule THE_API_KNOWS_NO_PAGE =
       noClasses()
           .that()
           .resideInAPackage("gapwise.server.api..")

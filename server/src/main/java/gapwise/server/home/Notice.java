@@ -33,10 +33,9 @@ public record Notice(String heading, String words) {
         FOUND
             + found.told()
             + (one ? " What needs it is refused" : " What needs one of them is refused")
-            + ", and it is counted nowhere; all other records are sound. Put the last sound backup"
-            + (one ? " back, or import that study again" : " back, or import those studies again")
-            + ": docs/guide/backup.md says how. All records are looked at again at the next"
-            + " start.");
+            + "; all other records are sound. Put the last sound backup back; a study can also be"
+            + " imported again (docs/guide/backup.md says how). All records are looked at again at"
+            + " the next start.");
   }
 
   private static Notice ofFile(Soundness found) {

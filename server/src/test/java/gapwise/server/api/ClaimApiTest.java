@@ -6,16 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import gapwise.server.testing.RunningServer;
+import gapwise.server.testing.SharedServer;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Claims over the API, on the demonstration base, which is invented. */
 class ClaimApiTest {
@@ -23,18 +20,7 @@ class ClaimApiTest {
   private static final String DIRECT =
       "?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane";
 
-  @TempDir static Path folder;
-  private static RunningServer running;
-
-  @BeforeAll
-  static void open() {
-    running = RunningServer.withDemonstration(folder.resolve("home"));
-  }
-
-  @AfterAll
-  static void close() {
-    running.close();
-  }
+  @RegisterExtension static final SharedServer running = SharedServer.withDemonstration();
 
   private static JsonNode verdict(String query) throws Exception {
     HttpResponse<String> answer = running.get("/api/v1/claim" + query);

@@ -3,7 +3,7 @@ package gapwise.server.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.RunningServer;
+import gapwise.server.testing.SharedServer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,10 +11,8 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /**
  * docs/questions.md says what the demonstration base answers. Every address in it is opened here
@@ -27,18 +25,7 @@ class RecordedQuestionsTest {
   private static final Pattern ADDRESS = Pattern.compile("Address: `(/[^`]*)`");
   private static final Pattern CLICKS = Pattern.compile("Clicks: (\\d+)\\..*");
 
-  @TempDir static Path folder;
-  private static RunningServer running;
-
-  @BeforeAll
-  static void start() throws Exception {
-    running = RunningServer.withDemonstration(folder.resolve("home"));
-  }
-
-  @AfterAll
-  static void stop() {
-    running.close();
-  }
+  @RegisterExtension static final SharedServer running = SharedServer.withDemonstration();
 
   private static List<String> lines() throws Exception {
     return Files.readAllLines(DOCUMENT);

@@ -6,17 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import gapwise.server.testing.RunningServer;
+import gapwise.server.testing.SharedServer;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Claims on the demonstration base, which is invented. */
 class ClaimPageTest {
@@ -26,18 +23,7 @@ class ClaimPageTest {
   private static final String NONE =
       "?a=autograft&says=more&outcome=primary-union&b=printed-scaffold";
 
-  @TempDir static Path folder;
-  private static RunningServer running;
-
-  @BeforeAll
-  static void open() {
-    running = RunningServer.withDemonstration(folder.resolve("home"));
-  }
-
-  @AfterAll
-  static void close() {
-    running.close();
-  }
+  @RegisterExtension static final SharedServer running = SharedServer.withDemonstration();
 
   private static String page(String query) throws Exception {
     HttpResponse<String> answer = running.get("/claim" + query);

@@ -6,17 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import gapwise.server.testing.RunningServer;
+import gapwise.server.testing.SharedServer;
 import java.net.URLEncoder;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** One definition of an outcome taken alone, on the demonstration base, which is invented. */
 class DefinitionsTest {
@@ -25,18 +22,7 @@ class DefinitionsTest {
       "&definition=" + URLEncoder.encode(WORDS, StandardCharsets.UTF_8);
   private static final String UNION = "?outcome=union";
 
-  @TempDir static Path folder;
-  private static RunningServer running;
-
-  @BeforeAll
-  static void open() {
-    running = RunningServer.withDemonstration(folder.resolve("home"));
-  }
-
-  @AfterAll
-  static void close() {
-    running.close();
-  }
+  @RegisterExtension static final SharedServer running = SharedServer.withDemonstration();
 
   private static String page(String address) throws Exception {
     HttpResponse<String> answer = running.get(address);

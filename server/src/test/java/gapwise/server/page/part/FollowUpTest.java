@@ -4,31 +4,17 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.RunningServer;
-import java.nio.file.Path;
+import gapwise.server.testing.SharedServer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Narrowing to series followed for long enough, on the invented demonstration base. */
 class FollowUpTest {
-  @TempDir static Path folder;
-  private static RunningServer running;
-
-  @BeforeAll
-  static void open() {
-    running = RunningServer.withDemonstration(folder);
-  }
-
-  @AfterAll
-  static void close() {
-    running.close();
-  }
+  @RegisterExtension static final SharedServer running = SharedServer.withDemonstration();
 
   private static String page(String path) throws Exception {
     var answer = running.get(path);

@@ -4,32 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.RunningServer;
+import gapwise.server.testing.SharedServer;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PlainWordsPageTest {
-  @TempDir static Path folder;
-  private static RunningServer running;
-
-  @BeforeAll
-  static void open() throws Exception {
-    running = RunningServer.withStudies(folder.resolve("home"));
-  }
-
-  @AfterAll
-  static void close() {
-    running.close();
-  }
+  @RegisterExtension static final SharedServer running = SharedServer.withStudies();
 
   private static HttpResponse<String> get(String path, String... headers) throws Exception {
     HttpRequest.Builder request = HttpRequest.newBuilder(URI.create(running.address(path)));
