@@ -120,7 +120,7 @@ public final class StudiesPage {
         arms,
         lines,
         paging,
-        sortings(address, order),
+        sortings(order),
         all.without(List.of("order", ListColumn.NAME, TypedWords.ASIDE)).at(PagePaths.POOLED),
         all.at(StudiesExport.CSV),
         all.at(StudiesExport.WORKBOOK));
@@ -149,7 +149,7 @@ public final class StudiesPage {
         .toList();
   }
 
-  private static List<StudiesView.Choice> sortings(Address address, StudySearch.Order order) {
+  private static List<StudiesView.Choice> sortings(StudySearch.Order order) {
     return Orders.OFFERED.entrySet().stream()
         .map(
             offered ->
