@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Result;
+import gapwise.analysis.result.Result;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;

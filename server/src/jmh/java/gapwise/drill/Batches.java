@@ -12,8 +12,8 @@ import java.util.SplittableRandom;
 import java.util.TreeMap;
 
 /**
- * Imports of invented studies and what became of them: every study names its batch and revision,
- * so that what is lost and what is half can be counted.
+ * Imports of invented studies and what became of them: every study names its batch and revision, so
+ * that what is lost and what is half can be counted.
  */
 final class Batches {
   private static final int REVISIONS = 3;

@@ -55,9 +55,9 @@ public final class KillDrill {
     Path folder = Files.createDirectories(Path.of(arguments[1]));
     int kills = Integer.parseInt(arguments[2]);
     System.out.println(
-        "| kills | of them while writing | acknowledged imports lost | half imports | index unlike one"
-            + " built anew | opened again, median and worst, s | server answers again, median and"
-            + " worst, s |");
+        "| kills | of them while writing | acknowledged imports lost | half imports | index unlike"
+            + " one built anew | opened again, median and worst, s | server answers again, median"
+            + " and worst, s |");
     System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
     boolean sound = true;
     for (boolean http : List.of(false, true)) {
@@ -104,10 +104,7 @@ public final class KillDrill {
     List<Double> sorted = new ArrayList<>(seconds);
     Collections.sort(sorted);
     return String.format(
-        Locale.ROOT,
-        "%.1f, %.1f",
-        sorted.get(sorted.size() / 2),
-        sorted.get(sorted.size() - 1));
+        Locale.ROOT, "%.1f, %.1f", sorted.get(sorted.size() / 2), sorted.get(sorted.size() - 1));
   }
 
   private void byCommand(Path home, Batches batches) throws Exception {
@@ -217,8 +214,7 @@ public final class KillDrill {
           .forEach(kept -> titles.put(kept.study().id(), kept.study().citation().title()));
       List<Object> answers = new ArrayList<>();
       answers.add(
-          search.search(
-              SearchRequest.EVERYTHING, StudySearch.Order.TITLE, 0, Integer.MAX_VALUE));
+          search.search(SearchRequest.EVERYTHING, StudySearch.Order.TITLE, 0, Integer.MAX_VALUE));
       answers.add(search.everyArm(SearchRequest.EVERYTHING));
       for (int revision = 1; revision <= 3; revision++) {
         SearchRequest word = SearchRequest.EVERYTHING.withText("revision" + revision);

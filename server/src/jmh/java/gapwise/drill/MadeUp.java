@@ -27,16 +27,66 @@ final class MadeUp {
   private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final List<String> PAGES =
       List.of(
-          "/", "/studies", "/studies.csv", "/studies.xlsx", "/studies/invented-01", "/pooled",
-          "/by-size", "/funnel", "/map", "/map.csv", "/claim", "/claim/ways", "/case", "/import",
-          "/method", "/understood", "/import/none", "/import/template/arms.csv", "/nothing");
+          "/",
+          "/studies",
+          "/studies.csv",
+          "/studies.xlsx",
+          "/studies/invented-01",
+          "/pooled",
+          "/by-size",
+          "/funnel",
+          "/map",
+          "/map.csv",
+          "/claim",
+          "/claim/ways",
+          "/case",
+          "/import",
+          "/method",
+          "/understood",
+          "/import/none",
+          "/import/template/arms.csv",
+          "/nothing");
   private static final List<String> ODD =
       List.of(
-          "", " ", "0", "-1", "7,5", "1e308", "1e-308", "-1e999", "NaN", "Infinity", "null", "½",
-          "99999999999999999999", "2147483648", "\u0000", "\r\nX-Evil: 1", "\u202e", "日本語", "🦴",
-          "\"'><xq9 onx=1>", "<script>xq9()</script>", "${7*7}", "' OR 1=1 --", "*", "a*", "\"", "AND",
-          "title:bone", "[a TO b]", "((((", "\\", "../../../../etc/passwd", "2015", "tibia 5 to 8 cm",
-          "over 6 cm since 2010", "gap of 1e308 cm", "8-5", "from from", "no no infection");
+          "",
+          " ",
+          "0",
+          "-1",
+          "7,5",
+          "1e308",
+          "1e-308",
+          "-1e999",
+          "NaN",
+          "Infinity",
+          "null",
+          "½",
+          "99999999999999999999",
+          "2147483648",
+          "\u0000",
+          "\r\nX-Evil: 1",
+          "\u202e",
+          "日本語",
+          "🦴",
+          "\"'><xq9 onx=1>",
+          "<script>xq9()</script>",
+          "${7*7}",
+          "' OR 1=1 --",
+          "*",
+          "a*",
+          "\"",
+          "AND",
+          "title:bone",
+          "[a TO b]",
+          "((((",
+          "\\",
+          "../../../../etc/passwd",
+          "2015",
+          "tibia 5 to 8 cm",
+          "over 6 cm since 2010",
+          "gap of 1e308 cm",
+          "8-5",
+          "from from",
+          "no no infection");
   private static final double[] NUMBERS = {
     0, -0.0, 1, -1, 2, 0.5, 1e308, -1e308, 1e-308, 4.9e-324, 1e16, 2147483648.0, 1e40, 1e-16, 1e6
   };
@@ -70,8 +120,22 @@ final class MadeUp {
     description.path("components").path("parameters").forEach(this::parameter);
     Map<String, String> words =
         Map.of(
-            "method", "methods", "outcome", "outcomes", "bone", "bones", "design", "designs",
-            "clock", "clocks", "infected", "infected", "a", "methods", "b", "methods");
+            "method",
+            "methods",
+            "outcome",
+            "outcomes",
+            "bone",
+            "bones",
+            "design",
+            "designs",
+            "clock",
+            "clocks",
+            "infected",
+            "infected",
+            "a",
+            "methods",
+            "b",
+            "methods");
     words.forEach(
         (name, list) ->
             vocabularies.path(list).forEach(word -> add(name, word.path("code").asText())));

@@ -32,10 +32,7 @@ final class Program implements AutoCloseable {
             List.of("java", "-Xmx1g", "-XX:TieredStopAtLevel=1", "-jar", jar.toString()));
     command.addAll(words);
     return new Program(
-        new ProcessBuilder(command)
-            .redirectErrorStream(true)
-            .redirectOutput(said.toFile())
-            .start(),
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(said.toFile()).start(),
         said);
   }
 

@@ -67,7 +67,12 @@ public final class RequestDrill {
     int requests = Integer.parseInt(arguments[4]);
     List<String> words =
         List.of(
-            "demo", "--home", home.toString(), "--data", arguments[2], "--port",
+            "demo",
+            "--home",
+            home.toString(),
+            "--data",
+            arguments[2],
+            "--port",
             Integer.toString(PORT));
     try (Program program = Program.start(Path.of(arguments[0]), folder, words)) {
       if (!program.answers(client, PORT)) {

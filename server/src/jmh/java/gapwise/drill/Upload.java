@@ -35,8 +35,7 @@ final class Upload {
       JsonNode state =
           JSON.readTree(
               client
-                  .send(
-                      HttpRequest.newBuilder(job).build(), HttpResponse.BodyHandlers.ofString())
+                  .send(HttpRequest.newBuilder(job).build(), HttpResponse.BodyHandlers.ofString())
                   .body());
       if (!state.path("state").asText().equals("reading")) {
         return state.path("state").asText().equals("done");

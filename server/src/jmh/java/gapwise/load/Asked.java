@@ -2,8 +2,9 @@ package gapwise.load;
 
 import gapwise.evidence.Method;
 import gapwise.search.SearchRequest;
-import gapwise.server.page.Address;
-import gapwise.server.page.Filters;
+import gapwise.server.address.Address;
+import gapwise.server.address.Filters;
+import gapwise.server.address.TypedWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +20,7 @@ record Asked(String path, SearchRequest request) {
   private static final long SEED = 7;
   private static final List<String> WORDS =
       List.of("", "docking", "blast", "smoking gait", "stiffness", "diabetes", "rural");
-  private static final List<String> DESIGNS =
-      List.of("", "", "retrospective-series", "randomised");
+  private static final List<String> DESIGNS = List.of("", "", "retrospective-series", "randomised");
 
   private static Asked at(String path, Address address) {
     return new Asked(address.at(path), Filters.read(address));
@@ -51,8 +51,7 @@ record Asked(String path, SearchRequest request) {
       String text = method + " 5-8 cm tibia " + WORDS.get(random.nextInt(WORDS.size()));
       for (int letters = 1; letters <= text.length(); letters++) {
         Address typed = none().with("q", text.substring(0, letters));
-        asked.add(
-            new Asked(typed.at("/understood"), Filters.read(Filters.understood(typed))));
+        asked.add(new Asked(typed.at("/understood"), Filters.read(TypedWords.understood(typed))));
       }
     }
     return asked;

@@ -43,8 +43,12 @@ final class BareServer implements AutoCloseable {
 
   private static String lines(Found found) {
     StringBuilder lines = new StringBuilder();
-    found.hits().forEach(hit -> lines.append(hit.studyId()).append(' ').append(hit.armId()).append('\n'));
-    found.counts().forEach((name, count) -> lines.append(name).append(' ').append(count).append('\n'));
+    found
+        .hits()
+        .forEach(hit -> lines.append(hit.studyId()).append(' ').append(hit.armId()).append('\n'));
+    found
+        .counts()
+        .forEach((name, count) -> lines.append(name).append(' ').append(count).append('\n'));
     return lines.toString();
   }
 

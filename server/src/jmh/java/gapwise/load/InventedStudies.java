@@ -37,10 +37,38 @@ final class InventedStudies {
       List.of("Alder Bay", "Port Winnow", "Marl Hill", "Tarn", "Quarry Ness", "Loam", "Sedge");
   private static final List<String> WORDS =
       List.of(
-          "outcome", "results", "salvage", "fracture", "nonunion", "osteomyelitis", "blast", "open",
-          "segmental", "docking", "regenerate", "frame", "graft", "flap", "cement", "plate", "nail",
-          "antibiotic", "children", "elderly", "military", "rural", "early", "late", "staged",
-          "corticotomy", "alignment", "stiffness", "gait", "quality", "smoking", "diabetes");
+          "outcome",
+          "results",
+          "salvage",
+          "fracture",
+          "nonunion",
+          "osteomyelitis",
+          "blast",
+          "open",
+          "segmental",
+          "docking",
+          "regenerate",
+          "frame",
+          "graft",
+          "flap",
+          "cement",
+          "plate",
+          "nail",
+          "antibiotic",
+          "children",
+          "elderly",
+          "military",
+          "rural",
+          "early",
+          "late",
+          "staged",
+          "corticotomy",
+          "alignment",
+          "stiffness",
+          "gait",
+          "quality",
+          "smoking",
+          "diabetes");
   private static final List<Method> METHODS = Method.vocabulary().all();
   private static final List<String> SEGMENTS = List.of("31", "32", "33", "41", "42", "43", "44");
 
@@ -138,8 +166,7 @@ final class InventedStudies {
               .standardDeviation(2)
               .build();
       reports.add(
-          OutcomeReport.with(
-                  scope, Outcome.of("time-to-union"), new ReportedValue.Quantity(months))
+          OutcomeReport.with(scope, Outcome.of("time-to-union"), new ReportedValue.Quantity(months))
               .clock(Clock.DEFINITIVE_OPERATION)
               .build());
     }

@@ -1,8 +1,8 @@
 package gapwise.load;
 
 import gapwise.search.BareLucene;
+import gapwise.server.address.Paging;
 import gapwise.server.home.Home;
-import gapwise.server.page.Paging;
 import gapwise.server.web.WebServer;
 import java.io.IOException;
 import java.io.PrintStream;
@@ -59,8 +59,9 @@ public final class LoadBenchmark {
 
   private void head() {
     out.println(
-        "| page | arms | users | server p50, ms | p99 | in a second | bare, asked the same way, p50 |"
-            + " p99 | in a second | bare, called | p99 | in a second | ratio, asked | ratio, called |");
+        "| page | arms | users | server p50, ms | p99 | in a second | bare, asked the same way, p50"
+            + " | p99 | in a second | bare, called | p99 | in a second | ratio, asked | ratio,"
+            + " called |");
     out.println("|" + " --- |".repeat(14));
   }
 
@@ -115,8 +116,7 @@ public final class LoadBenchmark {
         new Measured("map, the same again", Asked.sameMap(), map));
   }
 
-  private void fetch(int port, String path)
-      throws IOException, InterruptedException {
+  private void fetch(int port, String path) throws IOException, InterruptedException {
     HttpResponse<byte[]> answer =
         client.send(
             HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + path)).build(),
@@ -138,7 +138,13 @@ public final class LoadBenchmark {
               question -> measured.bare().of(asked.get(question)));
       List<Latencies> took = byTurns(works, asked.size(), users);
       out.printf("| %s | %,d | %d | ", measured.name(), arms, users);
-      out.println(took.stream().map(LoadBenchmark::cells).collect(Collectors.joining(" | ")) + " | " + ratio(took, 1) + " | " + ratio(took, 2) + " |");
+      out.println(
+          took.stream().map(LoadBenchmark::cells).collect(Collectors.joining(" | "))
+              + " | "
+              + ratio(took, 1)
+              + " | "
+              + ratio(took, 2)
+              + " |");
     }
   }
 

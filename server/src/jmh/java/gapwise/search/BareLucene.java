@@ -85,8 +85,7 @@ public final class BareLucene implements AutoCloseable {
     Map<String, Integer> counts = new TreeMap<>();
     counts.put("", searcher.count(RequestQueries.narrowed(request, words)));
     if (!text.isEmpty() && searcher.count(text.all()) == 0) {
-      for (FreeText.Token token :
-          FreeText.tokens(analyzer, Wording.SPELLINGS, request.text())) {
+      for (FreeText.Token token : FreeText.tokens(analyzer, Wording.SPELLINGS, request.text())) {
         for (SuggestWord like :
             new DirectSpellChecker()
                 .suggestSimilar(

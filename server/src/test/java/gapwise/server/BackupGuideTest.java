@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.server.home.Home;
-import gapwise.server.web.Invented;
+import gapwise.server.testing.Invented;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.server.home.Home;
+import gapwise.server.testing.DamagedDatabase;
 import java.io.ByteArrayOutputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -67,7 +68,7 @@ class CommandsTest {
   private String home() throws Exception {
     Path workbook = folder.resolve("filled.xlsx");
     try (OutputStream target = Files.newOutputStream(workbook)) {
-      Export.workbook(gapwise.server.web.Invented.studies(), target);
+      Export.workbook(gapwise.server.testing.Invented.studies(), target);
     }
     String home = folder.resolve("home").toString();
     Called imported = call("import", workbook.toString(), "--home", home, "--acknowledge");
@@ -192,7 +193,7 @@ class CommandsTest {
   void anOlderRecordTooLongForAWorkbookIsNamedAndNoFileIsLeft() throws Exception {
     String home = folder.resolve("old").toString();
     try (Home open = Home.open(Path.of(home), Clock.systemUTC())) {
-      Study like = gapwise.server.web.Invented.studies().get(0);
+      Study like = gapwise.server.testing.Invented.studies().get(0);
       Study old =
           Study.with("old", like.citation()).arms(like.arms()).note("n".repeat(40_000)).build();
       open.base().saveAll(List.of(old).iterator(), "reviewer", "for a test", List.of());
@@ -281,7 +282,7 @@ class CommandsTest {
   @Test
   void aHomeWithADamagedRecordGivesNoBackupAndTellsWhich() throws Exception {
     String home = home();
-    String damaged = gapwise.server.web.Invented.studies().get(3).id();
+    String damaged = gapwise.server.testing.Invented.studies().get(3).id();
     DamagedDatabase.changeLetterIn(Path.of(home), damaged + "\",\"citation\"");
     Path copy = folder.resolve("copy.db");
     Called refused = call("backup", copy.toString(), "--home", home);

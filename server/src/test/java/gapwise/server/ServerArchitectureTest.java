@@ -1,5 +1,8 @@
 package gapwise.server;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
@@ -14,6 +17,32 @@ class ServerArchitectureTest {
   @ArchTest
   static final ArchRule ROOMS_FORM_NO_CIRCLE =
       slices().matching("gapwise.server.(*)..").should().beFreeOfCycles();
+
+  /** The frame and the rooms within {@code page} each stand alone in this. */
+  @ArchTest
+  static final ArchRule FOLDERS_FORM_NO_CIRCLE =
+      slices().matching("gapwise.server.(**)").should().beFreeOfCycles();
+
+  @ArchTest
+  static final ArchRule THE_API_KNOWS_NO_PAGE =
+      noClasses()
+          .that()
+          .resideInAPackage("gapwise.server.api..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("gapwise.server.page..");
+
+  /** An address is read without a request, an answer, or anything that is kept. */
+  @ArchTest
+  static final ArchRule ADDRESSES_KNOW_THE_CORE_ALONE =
+      noClasses()
+          .that()
+          .resideInAPackage("gapwise.server.address..")
+          .should()
+          .dependOnClassesThat(
+              resideInAPackage("gapwise.server..")
+                  .and(not(resideInAPackage("gapwise.server.address..")))
+                  .or(resideInAPackage("io.javalin..")));
 
   @ArchTest
   static final ArchRule DOORS_LIE_OVER_HOME =
@@ -36,7 +65,7 @@ class ServerArchitectureTest {
           .whereLayer("api")
           .mayOnlyBeAccessedByLayers("web")
           .whereLayer("pages")
-          .mayOnlyBeAccessedByLayers("api", "web")
+          .mayOnlyBeAccessedByLayers("web")
           .whereLayer("home")
           .mayOnlyBeAccessedByLayers("pages", "api", "web", "commands")
           .whereLayer("admission")

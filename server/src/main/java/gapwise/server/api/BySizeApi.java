@@ -1,14 +1,12 @@
 package gapwise.server.api;
 
-import gapwise.analysis.Outcome;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.LengthAnswer;
 import gapwise.figure.bubble.Bubble;
-import gapwise.problem.WrongInputException;
-import gapwise.server.page.Address;
-import gapwise.server.page.FigureDownloads;
-import gapwise.server.page.LengthAddress;
+import gapwise.server.address.Address;
+import gapwise.server.address.LengthAddress;
+import gapwise.server.download.FigureDownloads;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 
@@ -29,17 +27,11 @@ final class BySizeApi {
   }
 
   private void plan(Context context) {
-    String plan = asked(context).answer().plan().orElseThrow(FigureApi::nothing).toPrettyString();
-    FigureApi.file(context, "application/json", "by-size-plan.json", plan);
+    AnswerFiles.plan(context, "by-size-plan.json", asked(context).answer());
   }
 
   private void result(Context context) {
-    Outcome outcome = asked(context).answer().outcome().orElseThrow(FigureApi::nothing);
-    if (outcome instanceof Outcome.Wrong wrong) {
-      throw new WrongInputException(wrong.problems());
-    }
-    String json = outcome.json().toPrettyString();
-    FigureApi.file(context, "application/json", "by-size-result.json", json);
+    AnswerFiles.result(context, "by-size-result.json", asked(context).answer());
   }
 
   private Bubble bubble(Context context) {

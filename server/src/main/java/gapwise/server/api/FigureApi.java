@@ -1,6 +1,5 @@
 package gapwise.server.api;
 
-import gapwise.analysis.Outcome;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
@@ -10,12 +9,11 @@ import gapwise.figure.forest.Forest;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.selection.Question;
-import gapwise.server.page.Address;
-import gapwise.server.page.FigureDownloads;
-import gapwise.server.page.QuestionAddress;
+import gapwise.server.address.Address;
+import gapwise.server.address.QuestionAddress;
+import gapwise.server.download.FigureDownloads;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /** A pooled result as files, under the same address parameters as its page. */
@@ -35,28 +33,11 @@ final class FigureApi {
   }
 
   private void plan(Context context) {
-    Answer answer = answer(context);
-    String plan = answer.plan().orElseThrow(FigureApi::nothing).toPrettyString();
-    file(context, "application/json", "plan.json", plan);
+    AnswerFiles.plan(context, "plan.json", answer(context));
   }
 
   private void result(Context context) {
-    Outcome outcome = answer(context).outcome().orElseThrow(FigureApi::nothing);
-    if (outcome instanceof Outcome.Wrong wrong) {
-      throw new WrongInputException(wrong.problems());
-    }
-    file(context, "application/json", "result.json", outcome.json().toPrettyString());
-  }
-
-  static void file(Context context, String type, String name, String content) {
-    file(context, type, name, content.getBytes(StandardCharsets.UTF_8));
-  }
-
-  static void file(Context context, String type, String name, byte[] content) {
-    context
-        .contentType(type)
-        .header("Content-Disposition", "attachment; filename=\"" + name + "\"")
-        .result(content);
+    AnswerFiles.result(context, "result.json", answer(context));
   }
 
   private Forest forest(Context context) {

@@ -1,15 +1,13 @@
 package gapwise.server.api;
 
-import gapwise.analysis.Outcome;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerFunnel;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.figure.funnel.Funnel;
-import gapwise.problem.WrongInputException;
-import gapwise.server.page.Address;
-import gapwise.server.page.FigureDownloads;
+import gapwise.server.address.Address;
+import gapwise.server.download.FigureDownloads;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 
@@ -40,16 +38,10 @@ final class FunnelApi {
   }
 
   private void plan(Context context) {
-    String plan = answer(context).plan().orElseThrow(FigureApi::nothing).toPrettyString();
-    FigureApi.file(context, "application/json", "funnel-plan.json", plan);
+    AnswerFiles.plan(context, "funnel-plan.json", answer(context));
   }
 
   private void result(Context context) {
-    Outcome outcome = answer(context).outcome().orElseThrow(FigureApi::nothing);
-    if (outcome instanceof Outcome.Wrong wrong) {
-      throw new WrongInputException(wrong.problems());
-    }
-    String json = outcome.json().toPrettyString();
-    FigureApi.file(context, "application/json", "funnel-result.json", json);
+    AnswerFiles.result(context, "funnel-result.json", answer(context));
   }
 }

@@ -4,11 +4,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.exchange.Warning;
 import gapwise.problem.Problem;
+import gapwise.server.job.HandedIn;
 import gapwise.server.job.ImportJob;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.ImportState;
-import gapwise.server.page.ImportPage;
-import gapwise.server.page.PostedForm;
+import gapwise.server.job.PostedForm;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -39,7 +39,7 @@ final class ImportsApi {
 
   private void start(Context context) throws IOException {
     PostedForm form = new PostedForm(context);
-    ImportJob job = ImportPage.started(jobs, context, new HashSet<>(form.values("acknowledged")));
+    ImportJob job = HandedIn.start(jobs, form, new HashSet<>(form.values("acknowledged")));
     context.status(HttpStatus.ACCEPTED).header("Location", Api.ROOT + "/imports/" + job.id());
     Json.answer(context, json(job));
   }

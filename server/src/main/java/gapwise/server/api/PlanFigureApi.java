@@ -9,8 +9,9 @@ import gapwise.figure.Figure;
 import gapwise.figure.file.FileKind;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
-import gapwise.server.page.Address;
-import gapwise.server.page.FigureDownloads;
+import gapwise.server.address.Address;
+import gapwise.server.address.FigureAddress;
+import gapwise.server.download.FigureDownloads;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
@@ -50,7 +51,7 @@ final class PlanFigureApi {
             .or(() -> figures.keySet().stream().findFirst())
             .filter(figures::containsKey)
             .orElseThrow(() -> none(address.first("figure"), figures));
-    FigureDownloads.send(context, kind, name, figures.get(name), FigureDownloads.wish(address));
+    FigureDownloads.send(context, kind, name, figures.get(name), FigureAddress.wish(address));
   }
 
   private static WrongInputException none(String asked, Map<String, Figure> figures) {

@@ -10,7 +10,9 @@ import gapwise.store.Expected;
 import gapwise.store.Soundness;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -102,6 +104,14 @@ public final class Home implements AutoCloseable {
     return base;
   }
 
+  /** What every page says first: that what is shown is not the newest, that records are damaged. */
+  public List<Notice> notices() {
+    return Stream.concat(
+            notice().map(words -> new Notice("Not the newest state.", words)).stream(),
+            soundness.found().flatMap(Notice::ofDamage).stream())
+        .toList();
+  }
+
   /**
    * What people must know of the state that is shown: that it is older than the records, and which
    * one it is; empty where it is the newest.
@@ -114,8 +124,9 @@ public final class Home implements AutoCloseable {
             evidence ->
                 "Searches and results show the evidence base as it was at change "
                     + evidence.change()
-                    + ". Later changes are saved, but the search index cannot follow them now; it is"
-                    + " tried again by itself. Make room on the disk, or see the log of the server.");
+                    + ". Later changes are saved, but the search index cannot follow them now; it"
+                    + " is tried again by itself. Make room on the disk, or see the log of the"
+                    + " server.");
   }
 
   /**

@@ -22,12 +22,11 @@ public final class ErrorPage {
    * What the template shows.
    *
    * @param site the frame of the page
-   * @param status status code
    * @param heading what happened, in a few words
    * @param detail the same in a sentence
    * @param problems every reason; may be empty
    */
-  public record View(Site site, int status, String heading, String detail, List<Problem> problems) {
+  public record View(Site site, String heading, String detail, List<Problem> problems) {
     public View {
       problems = List.copyOf(problems);
     }
@@ -42,8 +41,7 @@ public final class ErrorPage {
   public byte[] bytes(HttpStatus status, String detail, List<Problem> problems) {
     String heading = heading(status);
     Site site = sites.of(heading, Site.Section.NONE);
-    return templates.bytes(
-        "ErrorPage", new View(site, status.getCode(), heading, detail, problems));
+    return templates.bytes("ErrorPage", new View(site, heading, detail, problems));
   }
 
   private static String heading(HttpStatus status) {

@@ -2,6 +2,7 @@ package gapwise.server.page;
 
 import gapwise.evidence.Method;
 import gapwise.evidence.Outcome;
+import gapwise.server.address.PagePaths;
 import gapwise.server.route.Routes;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,7 +25,7 @@ public final class MethodPage {
   /** Adds its route. */
   public void addTo(Routes routes) {
     routes.get(
-        "/method",
+        PagePaths.METHOD,
         context ->
             templates.show(
                 context,

@@ -1,7 +1,9 @@
 package gapwise.server.page;
 
+import gapwise.server.address.PagePaths;
+import gapwise.server.home.Notice;
+import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * What every page shares.
@@ -9,7 +11,7 @@ import java.util.Optional;
  * @param title title of the page
  * @param section the part of the tool that it belongs to
  * @param invented whether any study of the evidence base is invented, which every page then says
- * @param notice what must be known of the state that is shown, such as that it is not the newest
+ * @param notices what must be known of the evidence base, such as that a record is damaged
  * @param assets style and script
  * @param version version of the program
  */
@@ -17,28 +19,28 @@ public record Site(
     String title,
     Section section,
     boolean invented,
-    Optional<String> notice,
+    List<Notice> notices,
     Assets assets,
     String version) {
   public Site {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(section, "section");
-    Objects.requireNonNull(notice, "notice");
+    notices = List.copyOf(notices);
     Objects.requireNonNull(assets, "assets");
     Objects.requireNonNull(version, "version");
   }
 
   /** The parts of the tool in the order of the navigation. */
   public enum Section {
-    EVIDENCE("/", "Evidence"),
-    STUDIES("/studies", "Studies"),
-    POOLED("/pooled", "Pooled results"),
-    BY_SIZE("/by-size", "By size"),
-    MAP("/map", "Gaps"),
-    CASE("/case", "Place a case"),
-    CLAIM("/claim", "Check a claim"),
-    IMPORT("/import", "Add studies"),
-    METHOD("/method", "How it is worked out"),
+    EVIDENCE(PagePaths.EVIDENCE, "Evidence"),
+    STUDIES(PagePaths.STUDIES, "Studies"),
+    POOLED(PagePaths.POOLED, "Pooled results"),
+    BY_SIZE(PagePaths.BY_SIZE, "By size"),
+    MAP(PagePaths.MAP, "Gaps"),
+    CASE(PagePaths.CASE, "Place a case"),
+    CLAIM(PagePaths.CLAIM, "Check a claim"),
+    IMPORT(PagePaths.IMPORT, "Add studies"),
+    METHOD(PagePaths.METHOD, "How it is worked out"),
     NONE("", "");
 
     private final String href;

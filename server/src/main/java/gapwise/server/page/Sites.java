@@ -1,6 +1,7 @@
 package gapwise.server.page;
 
-import java.util.Optional;
+import gapwise.server.home.Notice;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
@@ -8,25 +9,25 @@ import java.util.function.Supplier;
 public final class Sites {
   private final Assets assets;
   private final BooleanSupplier invented;
-  private final Supplier<Optional<String>> notice;
+  private final Supplier<List<Notice>> notices;
   private final String version;
 
   /**
    * @param assets style and script
    * @param invented whether any study of the evidence base is invented
-   * @param notice what must be known of the state that is shown; empty for nothing
+   * @param notices what must be known of the evidence base; empty for nothing
    * @param version version of the program
    */
   public Sites(
-      Assets assets, BooleanSupplier invented, Supplier<Optional<String>> notice, String version) {
+      Assets assets, BooleanSupplier invented, Supplier<List<Notice>> notices, String version) {
     this.assets = assets;
     this.invented = invented;
-    this.notice = notice;
+    this.notices = notices;
     this.version = version;
   }
 
   /** The frame of one page. */
-  Site of(String title, Site.Section section) {
-    return new Site(title, section, invented.getAsBoolean(), notice.get(), assets, version);
+  public Site of(String title, Site.Section section) {
+    return new Site(title, section, invented.getAsBoolean(), notices.get(), assets, version);
   }
 }

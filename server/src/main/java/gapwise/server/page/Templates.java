@@ -11,7 +11,7 @@ public final class Templates {
   private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
 
   /** Answers with a page. */
-  void show(Context context, String template, Object view) {
+  public void show(Context context, String template, Object view) {
     context.contentType(HTML).result(bytes(template, view));
   }
 

@@ -12,22 +12,22 @@ import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.UploadFolder;
 import gapwise.server.page.Assets;
-import gapwise.server.page.BySizePage;
-import gapwise.server.page.CasePage;
-import gapwise.server.page.ClaimPage;
 import gapwise.server.page.ErrorPage;
-import gapwise.server.page.EvidencePage;
-import gapwise.server.page.FunnelPage;
-import gapwise.server.page.ImportPage;
-import gapwise.server.page.MapPage;
 import gapwise.server.page.MethodPage;
-import gapwise.server.page.PooledPage;
-import gapwise.server.page.SelectedValues;
 import gapwise.server.page.Sites;
-import gapwise.server.page.StudiesPage;
-import gapwise.server.page.StudyPage;
-import gapwise.server.page.SuggestPart;
 import gapwise.server.page.Templates;
+import gapwise.server.page.claim.ClaimPage;
+import gapwise.server.page.map.EvidencePage;
+import gapwise.server.page.map.MapPage;
+import gapwise.server.page.place.CasePage;
+import gapwise.server.page.result.BySizePage;
+import gapwise.server.page.result.FunnelPage;
+import gapwise.server.page.result.PooledPage;
+import gapwise.server.page.studies.ImportPage;
+import gapwise.server.page.studies.SelectedValues;
+import gapwise.server.page.studies.StudiesPage;
+import gapwise.server.page.studies.StudyPage;
+import gapwise.server.page.studies.SuggestPart;
 import gapwise.server.route.EvidenceRoutes;
 import gapwise.server.route.Routes;
 import gapwise.server.security.Headers;
@@ -74,10 +74,10 @@ public final class WebServer implements AutoCloseable {
    *
    * @param bounds how much is taken at once
    */
-  static WebServer start(Home home, String host, int port, String version, Bounds bounds) {
+  public static WebServer start(Home home, String host, int port, String version, Bounds bounds) {
     Templates templates = new Templates();
     Assets assets = new Assets();
-    Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notice, version);
+    Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notices, version);
     Path uploads = UploadFolder.prepared(home.folder().resolve("uploads"));
     ImportJobs jobs = new ImportJobs(home.base(), uploads);
     SameOrigin sameOrigin = new SameOrigin(host);
@@ -114,7 +114,7 @@ public final class WebServer implements AutoCloseable {
   private static BiConsumer<Evidence, Routes> pages(
       Home home, Templates templates, Assets assets, ImportJobs jobs, String version) {
     return (evidence, routes) -> {
-      Sites sites = new Sites(assets, evidence::hasInvented, home::notice, version);
+      Sites sites = new Sites(assets, evidence::hasInvented, home::notices, version);
       Answers answers = evidence.answers();
       StudySearch search = evidence.search();
       Edition edition = evidence.edition(version);
@@ -156,7 +156,7 @@ public final class WebServer implements AutoCloseable {
   }
 
   /** Every address that is answered, as method and path, such as "GET /studies/{id}". */
-  Set<String> routes() {
+  public Set<String> routes() {
     return javalin.unsafe.internalRouter.allHttpHandlers().stream()
         .map(parsed -> parsed.endpoint.method.name() + " " + parsed.endpoint.path)
         .collect(Collectors.toCollection(TreeSet::new));

@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.Study;
-import gapwise.server.DamagedDatabase;
+import gapwise.server.testing.DamagedDatabase;
+import gapwise.server.testing.Invented;
+import gapwise.server.testing.RunningServer;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
@@ -50,5 +52,24 @@ class DamagedRecordTest {
   @Test
   void otherStudiesAreShown() throws Exception {
     assertEquals(200, running.get("/studies/" + STUDIES.get(4).id()).statusCode());
+  }
+
+  @Test
+  void everyPageNamesTheDamagedRecordAndSaysWhatToDo() throws Exception {
+    for (String path :
+        List.of("/", "/studies", "/map", "/case", "/import", "/method", "/studies/" + DAMAGED)) {
+      String page = running.get(path).body();
+      assertTrue(page.contains("A record is damaged."), path);
+      assertTrue(page.contains("study " + DAMAGED + ", version 1"), path);
+      assertTrue(page.contains("Put the last sound backup back"), path);
+      assertFalse(page.contains(folder.toString()), "no path of the server");
+    }
+  }
+
+  @Test
+  void aSoundBaseTellsOfNoDamage(@TempDir Path other) throws Exception {
+    try (RunningServer sound = RunningServer.with(other, STUDIES)) {
+      assertFalse(sound.get("/").body().contains("class=\"notice\""));
+    }
   }
 }

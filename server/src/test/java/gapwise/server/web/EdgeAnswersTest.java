@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.server.testing.RunningServer;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.InetAddress;

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.server.admission.Admission;
+import gapwise.server.testing.RunningServer;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.net.Socket;

@@ -1,0 +1,224 @@
+package gapwise.server.address;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Design;
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.problem.Problems;
+import gapwise.problem.WrongInputException;
+import gapwise.search.SearchRequest;
+import gapwise.search.SearchRequest.DefectMatch;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+
+/**
+ * Reads the filters of an address: {@code q}, {@code outcome}, {@code from} and {@code to} (missing
+ * bone in cm), {@code match}, {@code method}, {@code bone}, {@code segment}, {@code infected},
+ * {@code design}, {@code year-from}, {@code year-to}, {@code follow-up-from} (months). Pages and
+ * API read the same names.
+ */
+public final class Filters {
+  /** Least follow-up in months. */
+  public static final String FOLLOW_UP_FROM = "follow-up-from";
+
+  /** The names of all filters. */
+  public static final List<String> NAMES =
+      List.of(
+          "q",
+          "outcome",
+          "from",
+          "to",
+          "match",
+          "method",
+          "bone",
+          "segment",
+          "infected",
+          "design",
+          "year-from",
+          "year-to",
+          FOLLOW_UP_FROM);
+
+  /** By mean or median as a band: its upper end belongs to the next. */
+  public static final String BAND = "band";
+
+  /** Only groups whose paper gives no mean or median, whatever the lengths. */
+  public static final String UNSIZED = "unsized";
+
+  /** More than any filter has words; each is a link of the page that takes it off. */
+  private static final int MOST_VALUES = 100;
+
+  private static final int FIRST_YEAR = 1800;
+  private static final int LAST_YEAR = 2200;
+
+  private final Address address;
+  private final Problems problems = new Problems();
+
+  private Filters(Address address) {
+    this.address = address;
+  }
+
+  /**
+   * The request that an address asks for.
+   *
+   * @throws WrongInputException with everything that is wrong in it
+   */
+  public static SearchRequest read(Address address) {
+    return new Filters(address).request();
+  }
+
+  /** The one outcome that an address asks for, where it names exactly one that there is. */
+  public static Optional<Outcome> outcome(Address address) {
+    List<String> codes = address.all("outcome");
+    return codes.size() == 1 ? Outcome.vocabulary().find(codes.get(0)) : Optional.empty();
+  }
+
+  private SearchRequest request() {
+    TypedWords.wrong(address).ifPresent(problems::add);
+    NAMES.forEach(this::checkNumber);
+    if (!problems.isEmpty()) {
+      throw new WrongInputException(problems.list());
+    }
+    SearchRequest request =
+        new SearchRequest(
+            address.first("q"),
+            codes("method", Method.vocabulary()::find, Method.vocabulary().codes()),
+            chosen("bone", Bone.class),
+            new HashSet<>(address.all("segment")),
+            chosen("infected", Answer.class),
+            chosen("design", Design.class),
+            codes("outcome", Outcome.vocabulary()::find, Outcome.vocabulary().codes()),
+            year("year-from"),
+            year("year-to"),
+            defect(),
+            match(),
+            followUp());
+    if (!problems.isEmpty()) {
+      throw new WrongInputException(problems.list());
+    }
+    return request;
+  }
+
+  private void checkNumber(String name) {
+    int found = address.all(name).size();
+    if (found > MOST_VALUES) {
+      problems.add(
+          name,
+          "too-many-values",
+          "Found "
+              + found
+              + " values; a filter takes at most "
+              + MOST_VALUES
+              + ". Take some off, or leave the filter out, which takes all.");
+    }
+  }
+
+  private Set<String> codes(
+      String name, Function<String, ? extends Optional<?>> vocabulary, String known) {
+    Set<String> codes = new LinkedHashSet<>();
+    for (String code : address.all(name)) {
+      if (vocabulary.apply(code).isPresent()) {
+        codes.add(code);
+      } else {
+        unknown(name, code, known);
+      }
+    }
+    return codes;
+  }
+
+  private <E extends Enum<E> & Coded> Set<E> chosen(String name, Class<E> vocabulary) {
+    Set<E> chosen = new LinkedHashSet<>();
+    for (String code : address.all(name)) {
+      Coded.parse(vocabulary, code)
+          .ifPresentOrElse(chosen::add, () -> unknown(name, code, Coded.codes(vocabulary)));
+    }
+    return chosen;
+  }
+
+  private void unknown(String name, String found, String expected) {
+    problems.add(name, "unknown-code", "'" + found + "' is unknown; expected one of " + expected);
+  }
+
+  private OptionalInt year(String name) {
+    String text = address.first(name);
+    if (text.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    if (text.matches("\\d{4}")) {
+      int year = Integer.parseInt(text);
+      if (year >= FIRST_YEAR && year <= LAST_YEAR) {
+        return OptionalInt.of(year);
+      }
+    }
+    problems.add(name, "not-a-year", "'" + text + "' is not a year; expected one such as 2015");
+    return OptionalInt.empty();
+  }
+
+  private OptionalDouble followUp() {
+    return number(
+        FOLLOW_UP_FROM, "not-a-time", "is not a follow-up; expected months such as 12 or 24");
+  }
+
+  private Optional<LengthRange> defect() {
+    OptionalDouble from = centimetres("from");
+    OptionalDouble to = centimetres("to");
+    if ((from.isEmpty() && to.isEmpty()) || address.first("match").equals(UNSIZED)) {
+      return Optional.empty();
+    }
+    double shortest = from.orElse(0.0);
+    double longest = to.orElse(Double.POSITIVE_INFINITY);
+    if (shortest > longest) {
+      problems.add(
+          "from",
+          "range-backwards",
+          "missing bone from "
+              + address.first("from")
+              + " to "
+              + address.first("to")
+              + " cm runs backwards; give the shorter length first");
+      return Optional.empty();
+    }
+    boolean open = address.first("match").equals(BAND) && longest > shortest;
+    return Optional.of(
+        open && !Double.isInfinite(longest)
+            ? LengthRange.under(shortest, longest)
+            : new LengthRange(shortest, longest));
+  }
+
+  private OptionalDouble centimetres(String name) {
+    return number(name, "not-a-length", "is not a length; expected centimetres such as 5 or 7.5");
+  }
+
+  private OptionalDouble number(String name, String code, String wrong) {
+    String text = address.first(name);
+    if (text.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    if (text.matches("\\d{1,4}([.,]\\d{1,4})?")) {
+      return OptionalDouble.of(Double.parseDouble(text.replace(',', '.')));
+    }
+    problems.add(name, code, "'" + text + "' " + wrong);
+    return OptionalDouble.empty();
+  }
+
+  private DefectMatch match() {
+    String text = address.first("match");
+    return switch (text) {
+      case "", "overlap" -> DefectMatch.OVERLAP;
+      case "centre", BAND -> DefectMatch.CENTRE;
+      case UNSIZED -> DefectMatch.NO_CENTRE;
+      default -> {
+        unknown("match", text, "overlap, centre, band, unsized");
+        yield DefectMatch.OVERLAP;
+      }
+    };
+  }
+}

@@ -1,0 +1,17 @@
+package gapwise.server.address;
+
+/** Where the pages are, since each links to others. */
+public final class PagePaths {
+  public static final String EVIDENCE = "/";
+  public static final String STUDIES = "/studies";
+  public static final String POOLED = "/pooled";
+  public static final String FUNNEL = "/funnel";
+  public static final String BY_SIZE = "/by-size";
+  public static final String MAP = "/map";
+  public static final String CASE = "/case";
+  public static final String CLAIM = "/claim";
+  public static final String IMPORT = "/import";
+  public static final String METHOD = "/method";
+
+  private PagePaths() {}
+}

@@ -1,0 +1,137 @@
+package gapwise.server.page.claim;
+
+import gapwise.analysis.synthesis.SynthesisResult;
+import gapwise.answer.Edition;
+import gapwise.answer.PlainForest;
+import gapwise.claim.Claim;
+import gapwise.claim.Verdict;
+import gapwise.claim.Verdict.Examined;
+import gapwise.claim.Verdict.Refused;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.forest.Forest;
+import gapwise.figure.forest.ForestDrawing;
+import gapwise.problem.WrongInputException;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.server.address.Address;
+import gapwise.server.address.ClaimAddress;
+import gapwise.server.address.Filters;
+import gapwise.server.address.PagePaths;
+import gapwise.server.home.RememberedClaims;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.TwoWidths;
+import gapwise.server.route.Routes;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** A claim put together from its parts, and what may honestly be said of it. */
+public final class ClaimPage {
+  static final String WAYS = PagePaths.CLAIM + "/ways";
+
+  private final Templates templates;
+  private final Sites sites;
+  private final StudySearch search;
+  private final RememberedClaims claims;
+  private final Edition edition;
+
+  public ClaimPage(
+      Templates templates,
+      Sites sites,
+      StudySearch search,
+      RememberedClaims claims,
+      Edition edition) {
+    this.templates = templates;
+    this.sites = sites;
+    this.search = search;
+    this.claims = claims;
+    this.edition = edition;
+  }
+
+  /** Adds its routes. */
+  public void addTo(Routes routes) {
+    routes.get(PagePaths.CLAIM, this::show);
+    routes.get(WAYS, this::showWays);
+  }
+
+  private void show(Context context) {
+    templates.show(context, "claim/ClaimPage", view(new Address(context.queryParamMap())));
+  }
+
+  private void showWays(Context context) {
+    Claim claim =
+        ClaimAddress.claim(new Address(context.queryParamMap()))
+            .filter(asked -> claims.examined(asked).isPresent())
+            .orElseThrow(() -> new NotFoundResponse("There is no such claim to analyse."));
+    templates.show(context, "claim/ClaimWays", claims.ways(claim));
+  }
+
+  /**
+   * @throws WrongInputException with everything that is wrong in the address
+   */
+  private ClaimView view(Address address) {
+    Optional<Claim> claim = ClaimAddress.claim(address);
+    SearchRequest request = Filters.read(address.without(List.of("method")));
+    SearchAnswer found =
+        search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
+    FilterForm form = FilterForm.of(PagePaths.CLAIM, address, request, found);
+    return claim
+        .<ClaimView>map(said -> said(form, said))
+        .orElseGet(() -> new ClaimView.Unsaid(sites.of("Check a claim", Site.Section.CLAIM), form));
+  }
+
+  private ClaimView said(FilterForm form, Claim claim) {
+    Site site = sites.of(claim.words(), Site.Section.CLAIM);
+    Address address = form.address();
+    Verdict verdict = claims.verdict(claim);
+    if (verdict instanceof Refused refused) {
+      return new ClaimView.Refused(site, form, claim, refused, links(address, refused.offers()));
+    }
+    Examined examined = (Examined) verdict;
+    return new ClaimView.Examined(
+        site,
+        form,
+        claim,
+        examined,
+        drawn(examined),
+        claims.settle(examined, ClaimAddress.difference(address)),
+        address.first("ways").isEmpty() ? Optional.empty() : Optional.of(claims.ways(claim)),
+        links(address, examined.offers()));
+  }
+
+  private static List<ClaimView.Link> links(Address address, List<Verdict.Offer> offers) {
+    return offers.stream()
+        .map(
+            offer ->
+                new ClaimView.Link(
+                    offer.words(),
+                    address
+                        .without(List.of("outcome-b", "clock-b"))
+                        .with(offer.name(), offer.value())
+                        .at(PagePaths.CLAIM)))
+        .toList();
+  }
+
+  private Optional<TwoWidths> drawn(Examined examined) {
+    return examined
+        .direct()
+        .result()
+        .filter(
+            result ->
+                SynthesisResult.of(result).studies().stream()
+                    .anyMatch(study -> study.shown().isPresent()))
+        .map(
+            result -> {
+              Forest forest = PlainForest.of(result, edition);
+              return new TwoWidths(
+                  ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
+                  ForestDrawing.draw(forest, Medium.PHONE).get(0).inline());
+            });
+  }
+}

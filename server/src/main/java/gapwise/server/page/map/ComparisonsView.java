@@ -1,0 +1,191 @@
+package gapwise.server.page.map;
+
+import gapwise.answer.Cited;
+import gapwise.answer.ComparisonsGraph;
+import gapwise.answer.Edition;
+import gapwise.answer.EmptyPlace;
+import gapwise.answer.HeadToHead;
+import gapwise.answer.StudyAddress;
+import gapwise.answer.Tally;
+import gapwise.evidence.Method;
+import gapwise.evidence.Study;
+import gapwise.figure.Reference;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.network.NetworkGraph;
+import gapwise.figure.network.NetworkGraphDrawing;
+import gapwise.server.address.Address;
+import gapwise.server.address.PagePaths;
+import gapwise.server.page.Site;
+import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
+import gapwise.wording.Counted;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Which methods stand side by side within a study.
+ *
+ * @param site the frame of the page
+ * @param form outcomes and filters to choose from
+ * @param sentence what was found, in one sentence
+ * @param graph the network; empty where no study holds two methods
+ * @param pairs pairs that a study holds
+ * @param missing pairs that no study holds, by method
+ */
+public record ComparisonsView(
+    Site site,
+    FilterForm form,
+    String sentence,
+    Optional<Graph> graph,
+    List<PairLine> pairs,
+    List<Missing> missing) {
+
+  /** The network, and its files. */
+  public record Graph(TwoWidths drawing, TakeFigure take) {}
+
+  /**
+   * A pair.
+   *
+   * @param kinds designs in words, the best first
+   * @param first its first studies
+   * @param further number of studies that are not among the first
+   * @param href the groups of both methods, those of other studies too
+   */
+  public record PairLine(
+      Method one,
+      Method other,
+      String studies,
+      String patients,
+      List<String> kinds,
+      List<StudyLink> first,
+      int further,
+      String href) {}
+
+  /** A study by its label. */
+  public record StudyLink(String label, String href) {}
+
+  /** A method with those that no study here holds beside it. */
+  public record Missing(Method method, String others, boolean alone) {}
+
+  /** Address of the map of sizes. */
+  public String sizes() {
+    return form.address().at(PagePaths.MAP);
+  }
+
+  /** Makes the view. */
+  static final class Maker {
+    /** Studies named in the table for each pair; their records are read for their labels. */
+    private static final int NAMED = 4;
+
+    private final MapCounts counts;
+    private final Function<String, Optional<Study>> studies;
+    private final Edition edition;
+
+    Maker(MapCounts counts, Function<String, Optional<Study>> studies, Edition edition) {
+      this.counts = counts;
+      this.studies = studies;
+      this.edition = edition;
+    }
+
+    ComparisonsView view(Site site, FilterForm form, HeadToHead found) {
+      List<Method> methods = methods();
+      return new ComparisonsView(
+          site,
+          form,
+          sentence(found, methods),
+          graph(found, site.invented(), List.of()).map(each -> drawn(form.address(), each)),
+          found.pairs().stream().map(pair -> line(pair, form.address())).toList(),
+          missing(found, methods));
+    }
+
+    private List<Method> methods() {
+      return EmptyPlace.toldApart(List.copyOf(counts.everything().rows().keySet()));
+    }
+
+    /** The network with the references of its studies; empty where no study holds two methods. */
+    Optional<NetworkGraph> graph(HeadToHead found, boolean invented) {
+      List<Reference> references =
+          found.pairs().stream()
+              .flatMap(pair -> pair.studyIds().stream())
+              .distinct()
+              .flatMap(id -> studies.apply(id).stream())
+              .map(Cited::of)
+              .toList();
+      return graph(found, invented, references);
+    }
+
+    private Optional<NetworkGraph> graph(
+        HeadToHead found, boolean invented, List<Reference> references) {
+      return ComparisonsGraph.of(
+          found,
+          "Methods that stand side by side within a study",
+          sentence(found, methods()),
+          edition,
+          invented,
+          references);
+    }
+
+    private static Graph drawn(Address address, NetworkGraph graph) {
+      return new Graph(
+          new TwoWidths(
+              NetworkGraphDrawing.draw(graph, Medium.PAGE).inline(),
+              NetworkGraphDrawing.draw(graph, Medium.PHONE).inline()),
+          TakeFigure.of(MapPage.COMPARISONS_FILES, address, graph));
+    }
+
+    private static String sentence(HeadToHead found, List<Method> methods) {
+      if (found.pairs().isEmpty()) {
+        return "No study here treats groups of patients by two methods.";
+      }
+      int possible = methods.size() * (methods.size() - 1) / 2;
+      long stand =
+          found.pairs().stream()
+              .filter(pair -> methods.contains(pair.one()) && methods.contains(pair.other()))
+              .count();
+      return Counted.of(found.studies(), "study holds", "studies hold")
+          + " groups treated by different methods. Of the "
+          + possible
+          + " pairs of methods that are told apart here, "
+          + stand
+          + (stand == 1 ? " stands" : " stand")
+          + " side by side in a study; "
+          + (possible - stand)
+          + " in none.";
+    }
+
+    private PairLine line(HeadToHead.Pair pair, Address address) {
+      List<StudyLink> first =
+          pair.studyIds().stream()
+              .limit(NAMED)
+              .flatMap(id -> studies.apply(id).stream())
+              .map(study -> new StudyLink(study.citation().label(), StudyAddress.of(study.id())))
+              .toList();
+      return new PairLine(
+          pair.one(),
+          pair.other(),
+          Counted.of(pair.studies(), "study", "studies"),
+          Counted.of(pair.patients(), "patient", "patients"),
+          EvidenceMap.kinds(new Tally(pair.studies(), pair.studies(), 0, pair.designs())),
+          first,
+          pair.studies() - first.size(),
+          address
+              .without(List.of("method"))
+              .and("method", pair.one().code())
+              .and("method", pair.other().code())
+              .at(PagePaths.STUDIES));
+    }
+
+    private static List<Missing> missing(HeadToHead found, List<Method> methods) {
+      return found.missing(methods).stream()
+          .map(
+              entry ->
+                  new Missing(
+                      entry.getKey(),
+                      String.join("; ", entry.getValue().stream().map(Method::shortLabel).toList()),
+                      entry.getValue().size() == methods.size() - 1))
+          .toList();
+    }
+  }
+}

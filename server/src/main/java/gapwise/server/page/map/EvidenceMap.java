@@ -1,0 +1,170 @@
+package gapwise.server.page.map;
+
+import gapwise.answer.EvidenceGrid;
+import gapwise.answer.Tally;
+import gapwise.evidence.Design;
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Method;
+import gapwise.figure.span.Span;
+import gapwise.figure.span.SpanDrawing;
+import gapwise.server.address.Address;
+import gapwise.server.address.Filters;
+import gapwise.server.address.LengthBand;
+import gapwise.server.address.PagePaths;
+import gapwise.wording.Counted;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How much is recorded of each method at each size of defect, by the mean or median of each group
+ * of patients, so that empty places show; each place with the address of its studies.
+ *
+ * @param bands sizes in order
+ * @param lines methods
+ * @param total all methods together
+ */
+public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
+  /** The sizes, the upper end of each belonging to the next. */
+  static final List<LengthRange> RANGES =
+      LengthBand.USUAL.stream().map(LengthBand::lengths).toList();
+
+  private static final double[] MIDDLES = {1, 3, 5, 7, 10, 14};
+  private static final double REACH_CENTIMETRES = 15;
+  private static final double WIDTH = 92;
+
+  private static final List<Column> COLUMNS = columns();
+
+  private static final Address EVERY_SIZE = new Address(Map.of());
+  private static final Address UNSIZED = EVERY_SIZE.with("match", Filters.UNSIZED);
+
+  /** What the address of a place has for its size, in the order of the sizes. */
+  private static final List<Address> SIZES =
+      LengthBand.USUAL.stream()
+          .map(band -> band.in(EVERY_SIZE).with("match", Filters.BAND))
+          .toList();
+
+  /** A size with a bone drawn to scale. */
+  public record Column(String label, String span) {}
+
+  /** A method. */
+  public record Line(Method method, Places places) {}
+
+  /**
+   * The places of one method, or of all.
+   *
+   * @param unsized groups whose paper gives no middle length
+   * @param all groups of every size and of none
+   */
+  public record Places(List<Cell> banded, Cell unsized, Cell all) {}
+
+  /**
+   * One place.
+   *
+   * @param href address of its studies; empty for none
+   * @param depth 0 for none, then 1 to 4 for more
+   * @param kinds designs in words, the best first
+   */
+  public record Cell(Tally tally, String href, int depth, List<String> kinds) {
+    static final Cell NONE = new Cell(Tally.NOTHING, "", 0, List.of());
+
+    /** Whether nothing is recorded. */
+    public boolean none() {
+      return tally.isNothing();
+    }
+
+    /** Such as "3 studies". */
+    public String studies() {
+      return Counted.of(tally.studies(), "study", "studies");
+    }
+
+    /** Such as "61 patients". */
+    public String patients() {
+      return tally.patients() == 0
+          ? "number of patients not given"
+          : Counted.of(tally.patients(), "patient", "patients");
+    }
+
+    /** The designs after the best. */
+    public String otherKinds() {
+      return String.join(", ", kinds.subList(Math.min(1, kinds.size()), kinds.size()));
+    }
+  }
+
+  /**
+   * The map of a grid.
+   *
+   * @param methods the lines, in order
+   * @param filters what narrows it, without method and size
+   */
+  static EvidenceMap of(EvidenceGrid grid, List<Method> methods, Address filters) {
+    List<Line> lines =
+        methods.stream()
+            .map(
+                method ->
+                    new Line(
+                        method,
+                        places(grid, grid.row(method), filters.with("method", method.code()))))
+            .toList();
+    return new EvidenceMap(COLUMNS, lines, places(grid, grid.all(), filters));
+  }
+
+  private static List<Column> columns() {
+    List<Column> columns = new ArrayList<>();
+    for (int i = 0; i < MIDDLES.length; i++) {
+      Span span = new Span.Mean(MIDDLES[i], Optional.empty());
+      String drawing = SpanDrawing.draw(span, REACH_CENTIMETRES, WIDTH).inline();
+      columns.add(new Column(LengthBand.USUAL.get(i).label(), drawing));
+    }
+    return List.copyOf(columns);
+  }
+
+  private static Places places(EvidenceGrid grid, EvidenceGrid.Row row, Address address) {
+    List<Cell> cells = new ArrayList<>();
+    for (int i = 0; i < grid.bands().size(); i++) {
+      cells.add(cell(row.banded().get(i), address, SIZES.get(i)));
+    }
+    return new Places(
+        List.copyOf(cells),
+        cell(row.unsized(), address, UNSIZED),
+        cell(row.all(), address, EVERY_SIZE));
+  }
+
+  /** Only places where something is recorded have studies to go to. */
+  private static Cell cell(Tally tally, Address studies, Address size) {
+    if (tally.isNothing()) {
+      return Cell.NONE;
+    }
+    int arms = tally.arms();
+    int depth = arms < 3 ? 1 : arms < 6 ? 2 : arms < 12 ? 3 : 4;
+    return new Cell(tally, studies.at(PagePaths.STUDIES, size), depth, kinds(tally));
+  }
+
+  /** Designs by the kinds that matter at a glance, such as "1 comparison", "2 series". */
+  static List<String> kinds(Tally tally) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    tally.designs().forEach((design, studies) -> counts.merge(kind(design), studies, Integer::sum));
+    List<String> kinds = new ArrayList<>();
+    counts.forEach((kind, studies) -> kinds.add(Counted.of(studies, kind, plural(kind))));
+    if (tally.designNotGiven() > 0) {
+      kinds.add(tally.designNotGiven() + " of no stated design");
+    }
+    return List.copyOf(kinds);
+  }
+
+  private static String kind(Design design) {
+    return switch (design) {
+      case RANDOMISED -> "randomised trial";
+      case QUASI_RANDOMISED -> "quasi-randomised trial";
+      case PROSPECTIVE_COMPARATIVE, RETROSPECTIVE_COMPARATIVE, CASE_CONTROL -> "comparison";
+      case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, SERIES -> "series";
+      case CASE_REPORT -> "case report";
+    };
+  }
+
+  private static String plural(String kind) {
+    return kind.equals("series") ? kind : kind + "s";
+  }
+}

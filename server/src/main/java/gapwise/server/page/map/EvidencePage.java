@@ -1,0 +1,139 @@
+package gapwise.server.page.map;
+
+import gapwise.answer.EvidenceGrid;
+import gapwise.curation.StudiesAt;
+import gapwise.evidence.Outcome;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.search.StudySearch.Order;
+import gapwise.server.address.Address;
+import gapwise.server.address.PagePaths;
+import gapwise.server.home.Remembered;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.route.Routes;
+import gapwise.wording.Counted;
+import io.javalin.http.Context;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+
+/** What the evidence base holds, at a glance, and where each kind of reader starts. */
+public final class EvidencePage {
+  private static final int NEWEST_IMPORTS = 5;
+  private static final List<String> UNION =
+      List.of("primary-union", "union-without-further-grafting", "union", "final-union");
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd").withZone(ZoneOffset.UTC);
+
+  private final Templates templates;
+  private final Sites sites;
+  private final StudySearch search;
+  private final StudiesAt studies;
+  private final Supplier<Glance> glance;
+
+  public EvidencePage(Templates templates, Sites sites, StudySearch search, StudiesAt studies) {
+    this.templates = templates;
+    this.sites = sites;
+    this.search = search;
+    this.studies = studies;
+    Remembered<SearchRequest, Glance> once = new Remembered<>(1, all -> count());
+    this.glance = () -> once.of(SearchRequest.EVERYTHING);
+  }
+
+  /** What is counted once. */
+  private record Glance(
+      SearchAnswer totals, EvidenceMap map, YearBars years, List<EvidenceView.Added> added) {}
+
+  /** Adds its route. */
+  public void addTo(Routes routes) {
+    routes.get(PagePaths.EVIDENCE, this::show);
+  }
+
+  private void show(Context context) {
+    templates.show(context, "map/EvidencePage", view(glance.get()));
+  }
+
+  private EvidenceView view(Glance now) {
+    Site site = sites.of("Evidence at a glance", Site.Section.EVIDENCE);
+    if (now.map().lines().isEmpty()) {
+      return new EvidenceView.Empty(site);
+    }
+    SearchAnswer totals = now.totals();
+    return new EvidenceView.Holding(
+        site,
+        new EvidenceView.Totals(
+            Counted.grouped(totals.studies()),
+            Counted.grouped(totals.arms()),
+            Counted.grouped(totals.patients())),
+        now.map(),
+        now.years(),
+        now.added(),
+        now.map().lines().stream().map(EvidenceMap.Line::method).toList(),
+        reported(totals),
+        start(totals));
+  }
+
+  private Glance count() {
+    SearchAnswer totals = search.search(SearchRequest.EVERYTHING, Order.YEAR_DESCENDING, 0, 1);
+    SearchAnswer oldest = search.search(SearchRequest.EVERYTHING, Order.YEAR_ASCENDING, 0, 1);
+    EvidenceGrid grid = EvidenceGrid.of(search, SearchRequest.EVERYTHING, EvidenceMap.RANGES);
+    return new Glance(
+        totals,
+        EvidenceMap.of(grid, List.copyOf(grid.rows().keySet()), new Address(Map.of())),
+        YearBars.of(search, year(oldest), year(totals)),
+        added());
+  }
+
+  private OptionalInt year(SearchAnswer answer) {
+    return answer.hits().stream()
+        .flatMap(hit -> studies.study(hit.studyId()).stream())
+        .flatMapToInt(kept -> kept.study().citation().year().stream())
+        .findFirst();
+  }
+
+  private List<EvidenceView.Added> added() {
+    List<StudiesAt.KeptImport> imports = studies.imports();
+    return imports.subList(Math.max(0, imports.size() - NEWEST_IMPORTS), imports.size()).stream()
+        .sorted((a, b) -> Long.compare(b.stamp().change(), a.stamp().change()))
+        .map(
+            kept ->
+                new EvidenceView.Added(
+                    DAY.format(kept.stamp().when()),
+                    kept.stamp().who(),
+                    kept.record().saved()
+                        + (kept.record().saved() == 1 ? " study" : " studies")
+                        + " added or changed: "
+                        + kept.stamp().why()))
+        .toList();
+  }
+
+  private static List<Outcome> reported(SearchAnswer totals) {
+    List<String> codes =
+        totals.facets().stream()
+            .filter(facet -> facet.filter().equals("outcomes"))
+            .flatMap(facet -> facet.counts().stream())
+            .map(SearchAnswer.Count::code)
+            .toList();
+    return Outcome.vocabulary().all().stream()
+        .filter(outcome -> codes.contains(outcome.code()))
+        .toList();
+  }
+
+  /** The way of counting union that most groups report. */
+  private static String start(SearchAnswer totals) {
+    return totals.facets().stream()
+        .filter(facet -> facet.filter().equals("outcomes"))
+        .flatMap(facet -> facet.counts().stream())
+        .filter(count -> UNION.contains(count.code()))
+        .max(Comparator.comparingInt(SearchAnswer.Count::arms))
+        .map(SearchAnswer.Count::code)
+        .orElse("");
+  }
+}

@@ -1,0 +1,62 @@
+package gapwise.server.page.map;
+
+import gapwise.answer.EvidenceGrid;
+import gapwise.answer.HeadToHead;
+import gapwise.answer.InfectionGrids;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.server.home.Remembered;
+
+/**
+ * Counts for the map, each made once, in one pass over the index with the counts beside the
+ * filters. Safe for use by many threads.
+ */
+final class MapCounts {
+  private static final int KEPT = 200;
+
+  private final StudySearch search;
+  private final Remembered<SearchRequest, Counts<InfectionGrids>> grids;
+  private final Remembered<SearchRequest, Counts<HeadToHead>> comparisons;
+
+  /**
+   * What was counted.
+   *
+   * @param of of the map
+   * @param answer of the same search, with the counts beside the filters
+   */
+  record Counts<T>(T of, SearchAnswer answer) {}
+
+  MapCounts(StudySearch search) {
+    this.search = search;
+    grids = new Remembered<>(KEPT, this::countGrids);
+    comparisons = new Remembered<>(KEPT, this::countComparisons);
+  }
+
+  private Counts<InfectionGrids> countGrids(SearchRequest request) {
+    InfectionGrids.Sum sum = new InfectionGrids.Sum(EvidenceMap.RANGES);
+    SearchAnswer answer = search.eachArm(request, sum);
+    return new Counts<>(sum.grids(), answer);
+  }
+
+  private Counts<HeadToHead> countComparisons(SearchRequest request) {
+    HeadToHead.Finding finding = new HeadToHead.Finding();
+    SearchAnswer answer = search.eachArm(request, finding);
+    return new Counts<>(finding.found(), answer);
+  }
+
+  /** Methods by size, of all and apart by infection at the start. */
+  Counts<InfectionGrids> grids(SearchRequest request) {
+    return grids.of(request);
+  }
+
+  /** Methods by size of everything there is. */
+  EvidenceGrid everything() {
+    return grids(SearchRequest.EVERYTHING).of().all();
+  }
+
+  /** Methods side by side. */
+  Counts<HeadToHead> comparisons(SearchRequest request) {
+    return comparisons.of(request);
+  }
+}

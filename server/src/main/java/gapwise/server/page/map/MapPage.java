@@ -1,0 +1,224 @@
+package gapwise.server.page.map;
+
+import gapwise.answer.Edition;
+import gapwise.answer.EmptyPlace;
+import gapwise.answer.EvidenceGrid;
+import gapwise.answer.HeadToHead;
+import gapwise.answer.InfectionGrids;
+import gapwise.evidence.Answer;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.Study;
+import gapwise.figure.network.NetworkGraph;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.server.address.Address;
+import gapwise.server.address.FigureAddress;
+import gapwise.server.address.Filters;
+import gapwise.server.address.PagePaths;
+import gapwise.server.download.Attachment;
+import gapwise.server.download.FigureDownloads;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.page.part.FilterForm;
+import gapwise.server.route.Routes;
+import gapwise.wording.Counted;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** Where there is evidence and where there is none: methods by size, and methods by method. */
+public final class MapPage {
+  static final String COMPARISONS = "comparisons";
+
+  /** Where the files of the other view are. */
+  static final String COMPARISONS_FILES = PagePaths.MAP + "/comparisons";
+
+  /** What the map has as its own axis, or says nothing of it. */
+  private static final List<String> NOT_FILTERS = List.of("from", "to", "match", "page", "order");
+
+  private static final int GAPS_SHOWN = 10;
+  private static final int GAPS_OF_STRATUM = 5;
+
+  private final Templates templates;
+  private final Sites sites;
+  private final MapCounts counts;
+  private final ComparisonsView.Maker comparisons;
+
+  public MapPage(
+      Templates templates,
+      Sites sites,
+      StudySearch search,
+      Function<String, Optional<Study>> studies,
+      Edition edition) {
+    this.templates = templates;
+    this.sites = sites;
+    this.counts = new MapCounts(search);
+    this.comparisons = new ComparisonsView.Maker(counts, studies, edition);
+  }
+
+  /** Adds its routes. */
+  public void addTo(Routes routes) {
+    routes.get(PagePaths.MAP, this::show);
+    routes.get(PagePaths.MAP + ".csv", this::csv);
+    FigureDownloads.add(routes, COMPARISONS_FILES, this::network);
+  }
+
+  private void show(Context context) {
+    Address address = filters(context);
+    if (COMPARISONS.equals(context.queryParam("view"))) {
+      SearchRequest request = Filters.read(address);
+      MapCounts.Counts<HeadToHead> found = counts.comparisons(request);
+      Site site = sites.of("Which methods were compared", Site.Section.MAP);
+      FilterForm form = FilterForm.of(PagePaths.MAP, address, request, found.answer());
+      templates.show(context, "map/ComparisonsPage", comparisons.view(site, form, found.of()));
+      return;
+    }
+    templates.show(context, "map/MapPage", view(address));
+  }
+
+  private void csv(Context context) {
+    Address address = filters(context);
+    EvidenceGrid grid = counts.grids(Filters.read(address)).of().all();
+    List<Method> methods = methods(address, counts.everything());
+    Attachment.send(
+        context, "text/csv; charset=utf-8", "evidence-map.csv", MapCsv.of(grid, methods));
+  }
+
+  private NetworkGraph network(Context context) {
+    SearchRequest request = Filters.read(filters(context));
+    boolean invented = sites.of("", Site.Section.MAP).invented();
+    return comparisons
+        .graph(counts.comparisons(request).of(), invented)
+        .orElseThrow(
+            () ->
+                new WrongInputException(
+                    List.of(
+                        new Problem(
+                            "",
+                            "nothing-compared",
+                            "No study here holds two methods with these filters; widen them."))));
+  }
+
+  private static Address filters(Context context) {
+    return new Address(context.queryParamMap())
+        .without(NOT_FILTERS)
+        .without(List.of("view"))
+        .without(FigureAddress.NAMES);
+  }
+
+  private MapView view(Address address) {
+    SearchRequest request = Filters.read(address);
+    MapCounts.Counts<InfectionGrids> found = counts.grids(request);
+    EvidenceGrid everything = counts.everything();
+    EvidenceGrid grid = found.of().all();
+    List<Method> methods = methods(address, everything);
+    List<EmptyPlace> empty = EmptyPlace.of(grid, everything, methods);
+    Site site = sites.of("Where there is evidence, and where there is none", Site.Section.MAP);
+    FilterForm form = FilterForm.of(PagePaths.MAP, address, request, found.answer());
+    EvidenceMap map = EvidenceMap.of(grid, methods, address);
+    if (map.lines().isEmpty()) {
+      return new MapView.Empty(site, form);
+    }
+    MapWords words = words(address);
+    return new MapView.Counted(
+        site,
+        form,
+        sentences(grid, methods, empty, words),
+        map,
+        gaps(empty, words, address, GAPS_SHOWN),
+        strata(address, found.of(), everything, empty),
+        untold(address, methods));
+  }
+
+  /** Methods of which anything at all is recorded, or those asked for. */
+  private static List<Method> methods(Address address, EvidenceGrid everything) {
+    List<String> asked = address.all("method");
+    if (!asked.isEmpty()) {
+      return Method.vocabulary().all().stream().filter(m -> asked.contains(m.code())).toList();
+    }
+    return List.copyOf(everything.rows().keySet());
+  }
+
+  private static List<String> untold(Address address, List<Method> told) {
+    if (!address.all("method").isEmpty()) {
+      return List.of();
+    }
+    return Method.vocabulary().all().stream()
+        .filter(method -> !told.contains(method))
+        .map(Method::shortLabel)
+        .toList();
+  }
+
+  private static MapWords words(Address address) {
+    Optional<Outcome> outcome = Filters.outcome(address);
+    List<Answer> infected =
+        Stream.of(Answer.values()).filter(a -> address.has("infected", a.code())).toList();
+    return new MapWords(outcome, infected);
+  }
+
+  private static List<String> sentences(
+      EvidenceGrid grid, List<Method> methods, List<EmptyPlace> empty, MapWords words) {
+    List<String> sentences = new ArrayList<>();
+    empty.stream().findFirst().ifPresent(place -> sentences.add(words.none(place)));
+    int places = methods.size() * grid.bands().size();
+    long none =
+        methods.stream()
+            .flatMap(method -> grid.row(method).banded().stream())
+            .filter(tally -> tally.isNothing())
+            .count();
+    sentences.add(
+        none
+            + " of the "
+            + places
+            + " places of this map are empty; the rest hold "
+            + Counted.of(grid.all().all().studies(), "study", "studies")
+            + " with "
+            + Counted.of(grid.all().all().patients(), "patient", "patients")
+            + ".");
+    return sentences;
+  }
+
+  private static List<MapView.GapLine> gaps(
+      List<EmptyPlace> empty, MapWords words, Address address, int most) {
+    return empty.stream()
+        .filter(place -> place.expected() > 0)
+        .limit(most)
+        .map(
+            place ->
+                new MapView.GapLine(
+                    words.none(place),
+                    MapWords.ground(place),
+                    address.with("method", place.method().code()).at(PagePaths.STUDIES)))
+        .toList();
+  }
+
+  /** What is empty among infected or among not infected, though not among all. */
+  private static List<MapView.Stratum> strata(
+      Address address, InfectionGrids grids, EvidenceGrid everything, List<EmptyPlace> empty) {
+    if (!address.all("infected").isEmpty()) {
+      return List.of();
+    }
+    List<Method> methods = methods(address, everything);
+    List<MapView.Stratum> strata = new ArrayList<>();
+    for (Answer answer : List.of(Answer.YES, Answer.NO)) {
+      Address narrowed = address.with("infected", answer.code());
+      List<EmptyPlace> places =
+          EmptyPlace.of(grids.apart().get(answer), everything, methods).stream()
+              .filter(place -> empty.stream().noneMatch(wide -> wide.covers(place)))
+              .toList();
+      String heading =
+          answer == Answer.YES ? "All infected at the start" : "None infected at the start";
+      strata.add(
+          new MapView.Stratum(heading, gaps(places, words(narrowed), narrowed, GAPS_OF_STRATUM)));
+    }
+    strata.removeIf(stratum -> stratum.gaps().isEmpty());
+    return strata;
+  }
+}

@@ -1,0 +1,194 @@
+package gapwise.server.page.part;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Design;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.search.LooseWords;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.server.address.Address;
+import gapwise.server.address.Filters;
+import gapwise.server.address.LengthBand;
+import gapwise.wording.Segments;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+
+/**
+ * The filters beside a list, with the number of groups that each choice would leave.
+ *
+ * @param address the address that they stand in
+ * @param bands bands of missing length to take at one click
+ * @param groups filters of several choices
+ * @param families outcomes by family
+ * @param on what narrows the list now, each with the address without it
+ * @param loose said where no group has all words, so that any of them was enough
+ */
+public record FilterForm(
+    Address address,
+    List<Band> bands,
+    List<Group> groups,
+    List<Family> families,
+    List<On> on,
+    Optional<String> loose) {
+
+  /** Names that start a list anew when a filter changes. */
+  private static final List<String> PLACE = List.of("page");
+
+  /** One band of missing length. */
+  public record Band(String label, String href, boolean chosen) {}
+
+  /** A filter of several choices. */
+  public record Group(String name, String legend, List<Choice> choices) {}
+
+  /** One choice. */
+  public record Choice(String value, String label, int count, boolean chosen) {}
+
+  /** Outcomes of one family. */
+  public record Family(String name, List<Choice> outcomes) {}
+
+  /**
+   * Something that narrows the list.
+   *
+   * @param path of the page
+   * @param rest the filters without it
+   */
+  public record On(String label, String path, Address rest) {
+    /** The address without it. */
+    public String without() {
+      return rest.at(path);
+    }
+  }
+
+  public static FilterForm of(
+      String path, Address address, SearchRequest request, SearchAnswer answer) {
+    Map<String, Map<String, Integer>> counts = counts(answer);
+    List<Group> groups = new ArrayList<>();
+    groups.add(
+        group("method", "Method", Method.vocabulary().all(), counts.get("methods"), address));
+    groups.add(group("bone", "Bone", List.of(Bone.values()), counts.get("bones"), address));
+    groups.add(segments(counts.get("segments"), address));
+    groups.add(
+        group(
+            "infected",
+            "Infected at the start",
+            List.of(Answer.values()),
+            counts.get("infected"),
+            address));
+    groups.add(group("design", "Design", List.of(Design.values()), counts.get("designs"), address));
+    groups.removeIf(group -> group.choices().isEmpty());
+    return new FilterForm(
+        address,
+        bands(path, address),
+        groups,
+        families(counts.get("outcomes"), address),
+        Narrowing.of(path, address.without(PLACE), request),
+        answer.looseWords().map(LooseWords::sentence));
+  }
+
+  private static Map<String, Map<String, Integer>> counts(SearchAnswer answer) {
+    Map<String, Map<String, Integer>> counts = new LinkedHashMap<>();
+    for (String name : List.of("methods", "bones", "segments", "infected", "designs", "outcomes")) {
+      counts.put(name, new LinkedHashMap<>());
+    }
+    for (SearchAnswer.Facet facet : answer.facets()) {
+      Map<String, Integer> ofFilter =
+          counts.computeIfAbsent(facet.filter(), name -> new LinkedHashMap<>());
+      facet.counts().forEach(count -> ofFilter.put(count.code(), count.arms()));
+    }
+    return counts;
+  }
+
+  private static Group group(
+      String name,
+      String legend,
+      List<? extends Coded> vocabulary,
+      Map<String, Integer> counts,
+      Address address) {
+    return new Group(name, legend, choices(name, vocabulary, counts, address));
+  }
+
+  private static List<Choice> choices(
+      String name, List<? extends Coded> vocabulary, Map<String, Integer> counts, Address address) {
+    return vocabulary.stream()
+        .map(
+            word ->
+                new Choice(
+                    word.code(),
+                    word instanceof Method method ? method.shortLabel() : word.label(),
+                    counts.getOrDefault(word.code(), 0),
+                    address.has(name, word.code())))
+        .filter(choice -> choice.count() > 0 || choice.chosen())
+        .toList();
+  }
+
+  private static Group segments(Map<String, Integer> counts, Address address) {
+    Map<String, Integer> shown = new TreeMap<>(counts);
+    address.all("segment").forEach(code -> shown.putIfAbsent(code, 0));
+    List<Choice> choices =
+        shown.entrySet().stream()
+            .map(
+                e ->
+                    new Choice(
+                        e.getKey(),
+                        Segments.name(e.getKey()),
+                        e.getValue(),
+                        address.has("segment", e.getKey())))
+            .toList();
+    return new Group("segment", "Part of the bone", choices);
+  }
+
+  private static List<Family> families(Map<String, Integer> counts, Address address) {
+    Map<String, List<Outcome>> byFamily =
+        Outcome.vocabulary().all().stream()
+            .collect(
+                Collectors.groupingBy(Outcome::family, LinkedHashMap::new, Collectors.toList()));
+    List<Family> families = new ArrayList<>();
+    byFamily.forEach(
+        (name, outcomes) -> {
+          List<Choice> choices = choices("outcome", outcomes, counts, address);
+          if (!choices.isEmpty()) {
+            families.add(new Family(name, choices));
+          }
+        });
+    return families;
+  }
+
+  private static List<Band> bands(String path, Address address) {
+    return LengthBand.USUAL.stream()
+        .map(
+            band -> {
+              Address banded = band.in(address.without(PLACE).without("match", Filters.UNSIZED));
+              boolean chosen =
+                  banded.first("from").equals(address.first("from"))
+                      && banded.first("to").equals(address.first("to"));
+              return new Band(band.label(), banded.at(path), chosen);
+            })
+        .toList();
+  }
+
+  /** What the box beside the missing bone stands for: what the address has, else by the middle. */
+  public Choice match() {
+    String asked = address.first("match");
+    String value = asked.isEmpty() || asked.equals("overlap") ? "centre" : asked;
+    String label =
+        switch (value) {
+          case Filters.BAND -> "Only where the mean or median lies in it, below its upper end";
+          case Filters.UNSIZED -> "Only where the paper gives no mean or median";
+          default -> "Only where the mean or median lies in it";
+        };
+    return new Choice(value, label, 0, value.equals(asked));
+  }
+
+  /** What is on, as one line. */
+  public String summary() {
+    return on.isEmpty() ? "none on" : on.stream().map(On::label).collect(Collectors.joining(", "));
+  }
+}

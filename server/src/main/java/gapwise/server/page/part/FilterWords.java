@@ -1,0 +1,34 @@
+package gapwise.server.page.part;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Coded;
+import gapwise.evidence.Design;
+import gapwise.evidence.Method;
+import gapwise.evidence.Outcome;
+import gapwise.wording.Segments;
+import java.util.Optional;
+
+/** How a value of a filter reads on its own, beside values of other filters. */
+public final class FilterWords {
+  private FilterWords() {}
+
+  /**
+   * A value in words; empty where it is none of the filter.
+   *
+   * @param filter its name in an address, of those with codes
+   * @throws IllegalArgumentException for a filter without codes
+   */
+  public static Optional<String> of(String filter, String code) {
+    return switch (filter) {
+      case "method" -> Method.vocabulary().find(code).map(Method::label);
+      case "outcome" -> Outcome.vocabulary().find(code).map(Outcome::label);
+      case "bone" -> Coded.parse(Bone.class, code).map(Bone::label);
+      case "segment" -> Optional.of(Segments.name(code));
+      case "infected" ->
+          Coded.parse(Answer.class, code).map(answer -> "infected at the start: " + answer.label());
+      case "design" -> Coded.parse(Design.class, code).map(Design::label);
+      default -> throw new IllegalArgumentException("no filter with codes: " + filter);
+    };
+  }
+}

@@ -1,0 +1,79 @@
+package gapwise.server.page.part;
+
+import gapwise.search.SearchRequest;
+import gapwise.search.SearchRequest.DefectMatch;
+import gapwise.server.address.Address;
+import gapwise.server.address.Filters;
+import gapwise.server.page.part.FilterForm.On;
+import gapwise.wording.Defects;
+import gapwise.wording.FollowUps;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What narrows a list now, each with the address without it. */
+final class Narrowing {
+  private final String path;
+  private final Address address;
+  private final List<On> on = new ArrayList<>();
+
+  private Narrowing(String path, Address address) {
+    this.path = path;
+    this.address = address;
+  }
+
+  /**
+   * Everything that narrows, in the order of the form.
+   *
+   * @param path of the page
+   * @param address at its first lines
+   * @param request what the address asks for
+   */
+  static List<On> of(String path, Address address, SearchRequest request) {
+    Narrowing narrowing = new Narrowing(path, address);
+    narrowing.add(request);
+    return narrowing.on;
+  }
+
+  private void add(SearchRequest request) {
+    if (!request.text().isEmpty()) {
+      add("“" + request.text() + "”", address.without(List.of("q")));
+    }
+    addEach("outcome");
+    request
+        .defect()
+        .ifPresent(
+            range ->
+                add(
+                    "missing bone " + Defects.range(range) + matched(request),
+                    address.without(List.of("from", "to", "match"))));
+    if (request.defectMatch() == DefectMatch.NO_CENTRE) {
+      add("no mean or median of missing bone", address.without("match", Filters.UNSIZED));
+    }
+    List.of("method", "bone", "segment", "infected", "design").forEach(this::addEach);
+    addYears("year-from", "from ");
+    addYears("year-to", "up to ");
+    request
+        .followUpFrom()
+        .ifPresent(
+            months ->
+                add(FollowUps.atLeast(months), address.without(List.of(Filters.FOLLOW_UP_FROM))));
+  }
+
+  private static String matched(SearchRequest request) {
+    return request.defectMatch() == DefectMatch.CENTRE ? " by mean or median" : "";
+  }
+
+  private void addEach(String filter) {
+    for (String value : address.all(filter)) {
+      FilterWords.of(filter, value).ifPresent(words -> add(words, address.without(filter, value)));
+    }
+  }
+
+  private void addYears(String filter, String words) {
+    address.all(filter).forEach(year -> add(words + year, address.without(filter, year)));
+  }
+
+  private void add(String words, Address without) {
+    on.add(new On(words, path, without));
+  }
+}

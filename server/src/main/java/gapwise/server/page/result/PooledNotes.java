@@ -1,0 +1,74 @@
+package gapwise.server.page.result;
+
+import gapwise.analysis.Outcome.Wrong;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
+import gapwise.answer.Answer;
+import gapwise.evidence.Method;
+import gapwise.problem.Problem;
+import gapwise.selection.LeftOut;
+import gapwise.selection.Selection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** What a pooled result must say of itself beside its numbers. */
+final class PooledNotes {
+  private PooledNotes() {}
+
+  /** What must be known beside the result. */
+  static List<String> warnings(Answer answer) {
+    if (answer.outcome().filter(Wrong.class::isInstance).isPresent()) {
+      Wrong wrong = (Wrong) answer.outcome().get();
+      return wrong.problems().stream().map(Problem::line).toList();
+    }
+    return answer.selection().notes().stream().map(Problem::message).toList();
+  }
+
+  /** What must be known of the pooled numbers. */
+  static List<String> aboutNumbers(Result result) {
+    return result.warnings().stream()
+        .filter(warning -> warning.study().isEmpty())
+        .map(warning -> sentence(warning.message()))
+        .distinct()
+        .toList();
+  }
+
+  /** A warning as a sentence, methods by name in place of their codes. */
+  private static String sentence(String message) {
+    String named = message;
+    for (Method method : Method.vocabulary().all()) {
+      named = named.replace("group '" + method.code() + "'", method.shortLabel());
+    }
+    String end = named.endsWith(".") ? "" : ".";
+    return Character.toUpperCase(named.charAt(0)) + named.substring(1) + end;
+  }
+
+  /** Notes about single studies. */
+  static List<String> aboutStudies(Result result) {
+    List<String> labels =
+        SynthesisResult.of(result).studies().stream().map(Result.Study::label).toList();
+    return result.warnings().stream()
+        .filter(warning -> warning.study().filter(labels::contains).isPresent())
+        .map(
+            warning -> {
+              String label = warning.study().orElseThrow();
+              boolean named = warning.message().contains(label);
+              return named ? warning.message() : label + ": " + warning.message();
+            })
+        .distinct()
+        .toList();
+  }
+
+  /** What was left out, by reason. */
+  static List<PooledView.Reason> leftOut(Selection selection) {
+    Map<String, List<LeftOut>> byReason =
+        selection.leftOut().stream()
+            .collect(
+                Collectors.groupingBy(LeftOut::message, LinkedHashMap::new, Collectors.toList()));
+    return byReason.entrySet().stream()
+        .map(entry -> new PooledView.Reason(entry.getKey(), entry.getValue()))
+        .toList();
+  }
+}

@@ -1,0 +1,113 @@
+package gapwise.server.page.result;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.result.Result;
+import gapwise.answer.Answer;
+import gapwise.answer.AnswerForest;
+import gapwise.answer.Answers;
+import gapwise.answer.Blocks;
+import gapwise.answer.ComparisonAlert;
+import gapwise.answer.Edition;
+import gapwise.answer.ModelWords;
+import gapwise.answer.QuestionWords;
+import gapwise.answer.Told;
+import gapwise.figure.drawing.Medium;
+import gapwise.figure.forest.Forest;
+import gapwise.figure.forest.ForestDrawing;
+import gapwise.figure.forest.ForestTable;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.server.address.Address;
+import gapwise.server.address.Filters;
+import gapwise.server.address.PagePaths;
+import gapwise.server.address.QuestionAddress;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.page.part.Definitions;
+import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
+import gapwise.server.route.Routes;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** One outcome pooled over the groups that the filters find, told first and drawn then. */
+public final class PooledPage {
+  private final Templates templates;
+  private final Sites sites;
+  private final StudySearch search;
+  private final Answers answers;
+  private final Edition edition;
+
+  public PooledPage(
+      Templates templates, Sites sites, StudySearch search, Answers answers, Edition edition) {
+    this.templates = templates;
+    this.sites = sites;
+    this.search = search;
+    this.answers = answers;
+    this.edition = edition;
+  }
+
+  /** Adds its route. */
+  public void addTo(Routes routes) {
+    routes.get(PagePaths.POOLED, this::show);
+  }
+
+  private void show(Context context) {
+    Address address = new Address(context.queryParamMap());
+    templates.show(context, "result/PooledPage", view(address));
+  }
+
+  private PooledView view(Address address) {
+    SearchRequest request = Filters.read(address);
+    SearchAnswer found =
+        search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
+    FilterForm form = FilterForm.of(PagePaths.POOLED, address, request, found);
+    return QuestionAddress.question(address)
+        .<PooledView>map(question -> asked(form, answers.ask(question)))
+        .orElseGet(
+            () -> new PooledView.Unasked(sites.of("Pooled results", Site.Section.POOLED), form));
+  }
+
+  private PooledView.Asked asked(FilterForm form, Answer answer) {
+    String words = QuestionWords.of(answer.question());
+    return new PooledView.Asked(
+        sites.of(words, Site.Section.POOLED),
+        form,
+        words,
+        answer
+            .result()
+            .<PooledView.Finding>map(result -> pooled(form.address(), answer, result))
+            .orElseGet(PooledView.NothingUsable::new),
+        PooledNotes.warnings(answer),
+        PooledNotes.leftOut(answer.selection()),
+        answer.selection(),
+        answer.plan().map(ObjectNode::toPrettyString),
+        Definitions.of(PagePaths.POOLED, form.address(), answers, answer.question()));
+  }
+
+  private PooledView.Pooled pooled(Address address, Answer answer, Result result) {
+    List<Told> told = Blocks.told(answer, result);
+    return new PooledView.Pooled(
+        told,
+        drawn(address, AnswerForest.of(answer, result, edition)),
+        Statistics.of(result),
+        ModelWords.model(result.plan()),
+        PooledNotes.aboutNumbers(result),
+        PooledNotes.aboutStudies(result),
+        told.size() > 1 ? ComparisonAlert.of(answer.selection().rows()) : Optional.empty());
+  }
+
+  private static PooledView.Drawn drawn(Address address, Forest forest) {
+    return new PooledView.Drawn(
+        new TwoWidths(
+            ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
+            ForestDrawing.draw(forest, Medium.PHONE).get(0).inline()),
+        ForestTable.of(forest).lines(),
+        TakeFigure.of("/api/v1/forest", address, forest));
+  }
+}

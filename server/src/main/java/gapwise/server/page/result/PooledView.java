@@ -1,0 +1,196 @@
+package gapwise.server.page.result;
+
+import gapwise.answer.AnswerForest;
+import gapwise.answer.ComparisonAlert;
+import gapwise.answer.Told;
+import gapwise.evidence.Clock;
+import gapwise.evidence.Outcome;
+import gapwise.figure.forest.ForestTable;
+import gapwise.selection.LeftOut;
+import gapwise.selection.Selection;
+import gapwise.server.address.PagePaths;
+import gapwise.server.address.QuestionAddress;
+import gapwise.server.page.Site;
+import gapwise.server.page.part.Definitions;
+import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TooShort;
+import gapwise.server.page.part.TwoWidths;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** What the page of pooled results shows: a question asked, or the choice of one. */
+public sealed interface PooledView {
+  /** The frame of the page. */
+  Site site();
+
+  /** Filters and outcomes to choose from. */
+  FilterForm form();
+
+  /** What narrows the result, each with the address without it. */
+  default List<FilterForm.On> on() {
+    return Stream.concat(
+            form().on().stream(), Definitions.taken(PagePaths.POOLED, form().address()).stream())
+        .toList();
+  }
+
+  /** Address of the studies with the same filters. */
+  default String studies() {
+    return form()
+        .address()
+        .without(List.of("clock", "least", QuestionAddress.DEFINITION))
+        .at(PagePaths.STUDIES);
+  }
+
+  /** No outcome is named, so one must be chosen first. */
+  record Unasked(Site site, FilterForm form) implements PooledView {}
+
+  /**
+   * An outcome that was asked for.
+   *
+   * @param question the question in words
+   * @param finding what came of it
+   * @param warnings what must be known beside it, in words
+   * @param leftOut what was left out, by reason
+   * @param selection the rows
+   * @param plan the plan as text; empty where no row is left to analyse
+   * @param definitions how the series define the outcome
+   */
+  record Asked(
+      Site site,
+      FilterForm form,
+      String question,
+      Finding finding,
+      List<String> warnings,
+      List<Reason> leftOut,
+      Selection selection,
+      Optional<String> plan,
+      Definitions definitions)
+      implements PooledView {
+
+    /** The outcome. */
+    public Outcome outcome() {
+      return selection.question().outcome();
+    }
+
+    /** Address of a download of this result. */
+    public String download(String name) {
+      return form.address().at("/api/v1/" + name);
+    }
+
+    /** Address of the same question over the length of missing bone. */
+    public String bySize() {
+      return form.address().at(PagePaths.BY_SIZE);
+    }
+
+    /** Address of the same question with small series against large ones. */
+    public String funnel() {
+      return form.address().at(PagePaths.FUNNEL);
+    }
+
+    /** The other ways in which papers count the same thing, with their addresses. */
+    public List<FilterForm.On> sameFamily() {
+      return form.families().stream()
+          .filter(family -> family.name().equals(outcome().family()))
+          .flatMap(family -> family.outcomes().stream())
+          .filter(choice -> !choice.chosen() && choice.count() > 0)
+          .map(
+              choice ->
+                  new FilterForm.On(
+                      choice.label() + " (" + choice.count() + ")",
+                      PagePaths.POOLED,
+                      form.address().with("outcome", choice.value())))
+          .toList();
+    }
+
+    /** What stands beside every result. */
+    public List<String> cautions() {
+      return AnswerForest.CAUTIONS;
+    }
+
+    /** How many of the groups only reach into the lengths asked for; empty where none does. */
+    public Optional<String> reachingIn() {
+      return Optional.of(selection)
+          .filter(rows -> rows.rowsOnlyOverlapping() > 0)
+          .map(
+              rows ->
+                  "Of "
+                      + rows.rows().size()
+                      + (rows.rows().size() == 1 ? " group, " : " groups, ")
+                      + rows.rowsWithCentreInside()
+                      + " have their mean or median in the length asked for; "
+                      + rows.rowsOnlyOverlapping()
+                      + " only reach into it or give no middle.");
+    }
+
+    /** Address of the same question among groups whose mean or median lies in the lengths. */
+    public String centreOnly() {
+      return form.address().with("match", "centre").at(PagePaths.POOLED);
+    }
+
+    /** Series followed too shortly for the outcome, if there are any. */
+    public Optional<TooShort> tooShort() {
+      return TooShort.of(PagePaths.POOLED, form.address(), outcome(), selection);
+    }
+
+    /** Clocks to choose from, where there are several. */
+    public List<Selection.Present> clocks() {
+      return selection.clocks().size() > 1 ? selection.clocks() : List.of();
+    }
+
+    /** Whether a clock is the one that is taken. */
+    public boolean takes(Selection.Present clock) {
+      return selection.clock().map(Clock::code).filter(clock.code()::equals).isPresent();
+    }
+  }
+
+  /** What came of a question. */
+  sealed interface Finding {}
+
+  /** No series can be pooled. */
+  record NothingUsable() implements Finding {}
+
+  /**
+   * Something pooled.
+   *
+   * @param told the answer in sentences, one method after another
+   * @param figure the figure
+   * @param statistics the numbers of heterogeneity
+   * @param model model and interval in words
+   * @param aboutNumbers what must be known of the pooled numbers
+   * @param aboutStudies notes about single studies
+   * @param alert what differs between the groups of several methods
+   */
+  record Pooled(
+      List<Told> told,
+      Drawn figure,
+      List<Statistics.Line> statistics,
+      String model,
+      List<String> aboutNumbers,
+      List<String> aboutStudies,
+      Optional<ComparisonAlert> alert)
+      implements Finding {
+
+    /** Said where methods stand side by side. */
+    public Optional<String> noComparison() {
+      return told.size() > 1 ? Optional.of(AnswerForest.NO_COMPARISON) : Optional.empty();
+    }
+  }
+
+  /** The figure, its rows as a table, and its files. */
+  record Drawn(TwoWidths drawing, List<ForestTable.Line> lines, TakeFigure take) {
+
+    /** Where the series were published, each once. */
+    public List<String> sources() {
+      return lines.stream()
+          .map(ForestTable.Line::citation)
+          .filter(citation -> !citation.isBlank())
+          .distinct()
+          .toList();
+    }
+  }
+
+  /** Groups left out for one reason. */
+  record Reason(String message, List<LeftOut> groups) {}
+}

@@ -1,0 +1,54 @@
+package gapwise.server.page.studies;
+
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Outcome;
+import gapwise.search.SearchAnswer.ArmHit;
+import gapwise.server.address.Address;
+import gapwise.server.address.Filters;
+import gapwise.server.address.ListColumn;
+import gapwise.wording.Values;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/** Makes the lines of groups that were found, with what each reports of the outcome asked for. */
+final class ArmRows {
+  private final BiFunction<List<ArmHit>, List<ListColumn>, List<ArmRow>> plain;
+  private final ArmValues values;
+
+  /**
+   * @param plain makes the lines without the value
+   */
+  ArmRows(BiFunction<List<ArmHit>, List<ListColumn>, List<ArmRow>> plain, ArmValues values) {
+    this.plain = plain;
+    this.values = values;
+  }
+
+  /** What is asked of each group: perhaps an outcome, perhaps of a missing length. */
+  record Question(Optional<Outcome> outcome, Optional<LengthRange> lengths) {
+    /** What the filters of an address ask. */
+    static Question of(Address address) {
+      return new Question(Filters.outcome(address), Filters.read(address).defect());
+    }
+  }
+
+  /**
+   * Lines in the order of the hits; a study that was removed since it was found is passed over.
+   *
+   * @param asked what is asked of each
+   */
+  List<ArmRow> of(List<ArmHit> hits, List<ListColumn> columns, Question asked) {
+    List<ArmRow> rows = plain.apply(hits, columns);
+    int place = columns.indexOf(ListColumn.VALUE);
+    if (asked.outcome().isEmpty() || place < 0) {
+      return rows;
+    }
+    Outcome outcome = asked.outcome().get();
+    Map<ArmHit, Values> known = values.of(outcome, asked.lengths(), hits);
+    return rows.stream()
+        .map(
+            row -> row.withValue(place, outcome.label(), Optional.ofNullable(known.get(row.hit()))))
+        .toList();
+  }
+}

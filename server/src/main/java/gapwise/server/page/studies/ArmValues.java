@@ -1,0 +1,20 @@
+package gapwise.server.page.studies;
+
+import gapwise.evidence.LengthRange;
+import gapwise.evidence.Outcome;
+import gapwise.search.SearchAnswer.ArmHit;
+import gapwise.wording.Values;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Looks up what groups of patients report of an outcome. */
+@FunctionalInterface
+public interface ArmValues {
+  /**
+   * The values of those groups that report the outcome.
+   *
+   * @param lengths missing bone of the patients asked for; a group may report them apart
+   */
+  Map<ArmHit, Values> of(Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms);
+}

@@ -1,0 +1,88 @@
+package gapwise.server.page.studies;
+
+import gapwise.evidence.Clock;
+import gapwise.evidence.CountedUnit;
+import gapwise.evidence.Duration;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.Phase;
+import gapwise.evidence.Scope;
+import gapwise.evidence.Standing;
+import gapwise.evidence.Study;
+import gapwise.figure.value.Shown;
+import gapwise.wording.Values;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One reported number of a study as a line of its table.
+ *
+ * @param outcome name of the outcome
+ * @param group for whom
+ * @param value the numbers
+ * @param notes what must be known to read them
+ * @param place where in the paper
+ * @param words the paper's words
+ */
+public record OutcomeLine(
+    String outcome, String group, Values value, String notes, String place, String words) {
+
+  static OutcomeLine of(Study study, OutcomeReport report) {
+    return new OutcomeLine(
+        report.outcome().label(),
+        group(study, report.scope()),
+        Values.asReported(report.value()),
+        String.join("; ", notes(report)),
+        report.provenance().place().orElse(""),
+        report.provenance().words().orElse(""));
+  }
+
+  private static String group(Study study, Scope scope) {
+    if (scope instanceof Scope.OneArm one) {
+      return arm(study, one.arm());
+    }
+    if (scope instanceof Scope.Comparison pair) {
+      return arm(study, pair.arm()) + " against " + arm(study, pair.against());
+    }
+    return "all groups together";
+  }
+
+  private static String arm(Study study, String id) {
+    return study
+        .arm(id)
+        .map(arm -> arm.label().orElse(arm.method().principal().shortLabel()))
+        .orElse(id);
+  }
+
+  private static List<String> notes(OutcomeReport report) {
+    List<String> notes = new ArrayList<>();
+    report.subgroup().ifPresent(part -> notes.add("only " + part.words()));
+    report.phase().map(Phase::label).ifPresent(notes::add);
+    report.clock().map(Clock::label).ifPresent(clock -> notes.add("counted from " + clock));
+    report.timePoint().ifPresent(time -> notes.add("at " + months(time)));
+    report.counted().map(CountedUnit::label).ifPresent(unit -> notes.add("counts " + unit));
+    if (report.followed().isPresent()) {
+      notes.add(report.followed().getAsInt() + " followed");
+    }
+    report
+        .money()
+        .ifPresent(
+            money ->
+                notes.add(
+                    money.currency().getCurrencyCode()
+                        + (money.priceYear().isPresent()
+                            ? ", prices of " + money.priceYear().getAsInt()
+                            : ", price year not stated")));
+    Optional.of(report.standing())
+        .filter(standing -> standing != Standing.COUNTS)
+        .map(Standing::label)
+        .ifPresent(notes::add);
+    report.definition().ifPresent(text -> notes.add("defined as “" + text + "”"));
+    report.note().ifPresent(notes::add);
+    return notes;
+  }
+
+  private static String months(Duration time) {
+    return Shown.number(time.value()) + " " + time.unit().symbol();
+  }
+}

@@ -1,0 +1,88 @@
+package gapwise.server.page.studies;
+
+import gapwise.evidence.Answer;
+import gapwise.evidence.Bone;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.PatientOutcome;
+import gapwise.evidence.PatientRow;
+import gapwise.evidence.Sex;
+import gapwise.figure.value.Shown;
+import gapwise.wording.Segments;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * One patient as a paper describes them, as a line of a table.
+ *
+ * @param id name within the study
+ * @param group id of the arm
+ * @param who age, sex, bone
+ * @param defect missing bone
+ * @param outcomes what became of them
+ * @param place where in the paper
+ */
+public record PatientLine(
+    String id, String group, String who, String defect, String outcomes, String place) {
+
+  static PatientLine of(PatientRow patient) {
+    return new PatientLine(
+        patient.id(),
+        patient.armId(),
+        who(patient),
+        patient
+            .defect()
+            .map(
+                length ->
+                    (length.approximate() ? "about " : "")
+                        + Shown.centimetres(length.centimetres())
+                        + " cm")
+            .orElse("not stated"),
+        patient.outcomes().entrySet().stream()
+            .map(e -> label(e.getKey()) + ": " + words(e.getValue()))
+            .collect(Collectors.joining("; ")),
+        patient.provenance().place().orElse(""));
+  }
+
+  private static String who(PatientRow patient) {
+    List<String> parts = new ArrayList<>();
+    if (patient.ageYears().isPresent()) {
+      parts.add(Shown.centimetres(patient.ageYears().getAsDouble()) + " years");
+    }
+    patient.sex().map(Sex::label).ifPresent(parts::add);
+    patient
+        .segment()
+        .map(Segments::name)
+        .or(() -> patient.bone().map(Bone::label))
+        .ifPresent(parts::add);
+    patient
+        .infected()
+        .ifPresent(
+            answer ->
+                parts.add(
+                    answer == Answer.YES
+                        ? "infected"
+                        : answer == Answer.NO ? "not infected" : "infection unclear"));
+    patient
+        .followUp()
+        .ifPresent(
+            time ->
+                parts.add("followed " + Shown.number(time.value()) + " " + time.unit().symbol()));
+    return String.join(", ", parts);
+  }
+
+  private static String label(String code) {
+    return Outcome.vocabulary().find(code).map(Outcome::label).orElse(code);
+  }
+
+  private static String words(PatientOutcome outcome) {
+    if (outcome instanceof PatientOutcome.Happened happened) {
+      return happened.answer().label();
+    }
+    if (outcome instanceof PatientOutcome.Graded graded) {
+      return graded.grade();
+    }
+    PatientOutcome.Measured measured = (PatientOutcome.Measured) outcome;
+    return Shown.number(measured.value()) + " " + measured.unit().symbol();
+  }
+}

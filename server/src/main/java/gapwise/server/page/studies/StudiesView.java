@@ -1,0 +1,78 @@
+package gapwise.server.page.studies;
+
+import gapwise.server.address.Paging;
+import gapwise.server.page.Site;
+import gapwise.server.page.part.FilterForm;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the list of studies shows.
+ *
+ * @param site the frame of the page
+ * @param form the filters
+ * @param found how much was found, in words
+ * @param columns columns to choose from
+ * @param plain address of the page with nothing narrowed
+ * @param aside joining words that were typed and say nothing alone; may be empty
+ * @param didYouMean another spelling with its address
+ * @param list what was found
+ */
+public record StudiesView(
+    Site site,
+    FilterForm form,
+    String found,
+    List<Choice> columns,
+    String plain,
+    String aside,
+    Optional<FilterForm.On> didYouMean,
+    Found list) {
+
+  /** An order of lines, or a column, as the page offers it. */
+  public record Choice(String code, String label, boolean chosen) {}
+
+  /** What was found. */
+  public sealed interface Found {}
+
+  /**
+   * Nothing fits.
+   *
+   * @param wider what taking one filter off would leave, with its address
+   */
+  public record Nothing(List<FilterForm.On> wider) implements Found {
+    public Nothing {
+      wider = List.copyOf(wider);
+    }
+  }
+
+  /**
+   * Groups that fit.
+   *
+   * @param arms number of groups found
+   * @param rows the groups of this page, at least one
+   * @param paging where this page lies
+   * @param sortings orders to choose from
+   * @param pool address of the pooled result of what was found
+   * @param csv address of all that was found as a table of values
+   * @param workbook address of the records found as a workbook
+   */
+  public record Groups(
+      int arms,
+      List<ArmRow> rows,
+      Paging paging,
+      List<Choice> sortings,
+      String pool,
+      String csv,
+      String workbook)
+      implements Found {
+    public Groups {
+      rows = List.copyOf(rows);
+      sortings = List.copyOf(sortings);
+    }
+
+    /** The columns as the rows have them. */
+    public List<ArmRow.Cell> columns() {
+      return rows.get(0).cells();
+    }
+  }
+}

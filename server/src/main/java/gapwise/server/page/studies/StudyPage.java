@@ -1,0 +1,156 @@
+package gapwise.server.page.studies;
+
+import gapwise.answer.StudyAddress;
+import gapwise.curation.KeptStudy;
+import gapwise.curation.StudiesAt;
+import gapwise.curation.StudyVersion;
+import gapwise.curation.VersionStamp;
+import gapwise.evidence.Arm;
+import gapwise.evidence.ArmDefect;
+import gapwise.evidence.Citation;
+import gapwise.evidence.Method;
+import gapwise.evidence.ReportKind;
+import gapwise.evidence.Study;
+import gapwise.evidence.check.EvidenceCheck;
+import gapwise.evidence.check.Finding;
+import gapwise.server.address.PagePaths;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.route.Routes;
+import gapwise.wording.Defects;
+import gapwise.wording.Fact;
+import gapwise.wording.Facts;
+import gapwise.wording.Pictures;
+import io.javalin.http.Context;
+import io.javalin.http.NotFoundResponse;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Everything recorded of one study, with where each number stands in the paper. */
+public final class StudyPage {
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'").withZone(ZoneOffset.UTC);
+  private static final double REACH_CENTIMETRES = 15;
+
+  private final Templates templates;
+  private final Sites sites;
+  private final StudiesAt studies;
+
+  public StudyPage(Templates templates, Sites sites, StudiesAt studies) {
+    this.templates = templates;
+    this.sites = sites;
+    this.studies = studies;
+  }
+
+  /**
+   * What was published.
+   *
+   * @param label first author and year
+   * @param citation the citation as one line
+   * @param doi identifier to follow; empty where there is none
+   * @param invented whether there is no such paper, since the study is invented
+   */
+  public record Paper(String label, String citation, Optional<String> doi, boolean invented) {
+    static Paper of(Study study) {
+      Citation citation = study.citation();
+      return new Paper(citation.label(), citation.line(), citation.doi(), study.invented());
+    }
+  }
+
+  /** One group of patients. */
+  public record Group(
+      String name, Method method, String span, String spanWords, List<Fact> facts) {}
+
+  /** One version of the record. */
+  public record Version(String when, String who, String why, String number) {}
+
+  /**
+   * What the template shows.
+   *
+   * @param site the frame of the page
+   * @param paper what was published
+   * @param alert what must be known first, such as a retraction; empty for nothing
+   * @param facts what is recorded of the study as a whole
+   * @param groups its arms
+   * @param outcomes its reported numbers
+   * @param patients its patients described one by one
+   * @param doubts what is doubtful in the record
+   * @param versions its history, newest first
+   */
+  public record View(
+      Site site,
+      Paper paper,
+      Optional<String> alert,
+      List<Fact> facts,
+      List<Group> groups,
+      List<OutcomeLine> outcomes,
+      List<PatientLine> patients,
+      List<String> doubts,
+      List<Version> versions) {}
+
+  /** Adds its route. */
+  public void addTo(Routes routes) {
+    routes.get(PagePaths.STUDIES + "/{id}", this::show);
+  }
+
+  private void show(Context context) {
+    String id = context.pathParam("id");
+    KeptStudy kept =
+        studies
+            .study(StudyAddress.id(id))
+            .or(() -> studies.study(id))
+            .orElseThrow(() -> new NotFoundResponse("There is no study '" + id + "' here."));
+    templates.show(context, "studies/StudyPage", view(kept.study()));
+  }
+
+  private View view(Study study) {
+    return new View(
+        sites.of(study.citation().label(), Site.Section.STUDIES),
+        Paper.of(study),
+        alert(study),
+        Facts.of(study),
+        study.arms().stream().map(arm -> group(study, arm)).toList(),
+        study.outcomes().stream().map(report -> OutcomeLine.of(study, report)).toList(),
+        study.patients().stream().map(PatientLine::of).toList(),
+        EvidenceCheck.of(study).stream().map(Finding::message).toList(),
+        versions(study.id()));
+  }
+
+  private static Optional<String> alert(Study study) {
+    return study.reportKind() == ReportKind.RETRACTION
+        ? Optional.of("This publication was retracted. It enters no pooled result.")
+        : Optional.empty();
+  }
+
+  private static Group group(Study study, Arm arm) {
+    Optional<ArmDefect> defect = ArmDefect.of(study, arm);
+    return new Group(
+        arm.label()
+            .map(label -> arm.id() + ": " + label)
+            .orElse(study.arms().size() == 1 ? "The group of patients" : arm.id()),
+        arm.method().principal(),
+        Pictures.span(defect, REACH_CENTIMETRES),
+        defect.map(Defects::words).orElse("not reported"),
+        Facts.of(arm));
+  }
+
+  private List<Version> versions(String id) {
+    List<Version> versions = new ArrayList<>();
+    for (StudyVersion version : studies.history(id)) {
+      VersionStamp stamp = version.stamp();
+      String removed = version.study().isEmpty() ? ", removed" : "";
+      versions.add(
+          0,
+          new Version(
+              MINUTE.format(stamp.when()),
+              stamp.who(),
+              stamp.why(),
+              "version " + stamp.version() + removed));
+    }
+    return versions;
+  }
+}

@@ -1,0 +1,115 @@
+package gapwise.server.page.studies;
+
+import gapwise.evidence.Method;
+import gapwise.problem.Problem;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.search.words.PlainWords;
+import gapwise.search.words.Reading;
+import gapwise.search.words.Understood;
+import gapwise.server.address.Address;
+import gapwise.server.address.Filters;
+import gapwise.server.address.ListColumn;
+import gapwise.server.address.PagePaths;
+import gapwise.server.address.TypedWords;
+import gapwise.server.page.Templates;
+import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.FilterWords;
+import gapwise.server.route.Routes;
+import gapwise.wording.Counted;
+import gapwise.wording.Defects;
+import gapwise.wording.FollowUps;
+import io.javalin.http.Context;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+
+/** What the search box has understood while someone types, as a part of the page of studies. */
+public final class SuggestPart {
+  static final String PATH = "/understood";
+
+  private final Templates templates;
+  private final StudySearch search;
+
+  public SuggestPart(Templates templates, StudySearch search) {
+    this.templates = templates;
+    this.search = search;
+  }
+
+  /** Adds its route. */
+  public void addTo(Routes routes) {
+    routes.get(PATH, this::show);
+  }
+
+  private void show(Context context) {
+    templates.show(context, "studies/SuggestPart", view(new Address(context.queryParamMap())));
+  }
+
+  private SuggestView view(Address typed) {
+    String box = typed.first(TypedWords.BOX);
+    if (box.isEmpty()) {
+      return new SuggestView.Silent();
+    }
+    Optional<Problem> tooMany = TypedWords.wrong(typed);
+    if (tooMany.isPresent()) {
+      // Told in the part itself, since the page puts in no answer that is a failure.
+      return new SuggestView.Refused(tooMany.get().message());
+    }
+    Understood words = PlainWords.read(box);
+    Address address =
+        ListColumn.tidy(TypedWords.understood(typed)).without(List.of("page", TypedWords.ASIDE));
+    SearchRequest request = Filters.read(address);
+    Optional<String> spelling = search.didYouMean(request);
+    int arms = search.count(request);
+    return new SuggestView.Understood(
+        words.readings().stream().map(SuggestPart::part).toList(),
+        words.rest(),
+        String.join(" ", words.aside()),
+        arms == 0
+            ? "no group of patients fits"
+            : Counted.of(arms, "group of patients", "groups of patients"),
+        address.at(PagePaths.STUDIES),
+        spelling.map(
+            text ->
+                new FilterForm.On(text, PagePaths.STUDIES, address.with(TypedWords.BOX, text))));
+  }
+
+  private static SuggestView.Part part(Reading reading) {
+    return new SuggestView.Part(reading.typed(), meaning(reading));
+  }
+
+  private static String meaning(Reading reading) {
+    if (reading instanceof Reading.Coded coded) {
+      return coded.codes().stream()
+          .map(code -> label(coded.kind(), code))
+          .collect(Collectors.joining(" or "));
+    }
+    if (reading instanceof Reading.Size size) {
+      return "missing bone " + Defects.range(size.range());
+    }
+    if (reading instanceof Reading.FollowUp followUp) {
+      return FollowUps.atLeast(followUp.months());
+    }
+    Reading.Years years = (Reading.Years) reading;
+    List<String> ends = new ArrayList<>();
+    end(ends, "from ", years.from());
+    end(ends, "up to ", years.to());
+    return "published " + String.join(" ", ends);
+  }
+
+  private static void end(List<String> ends, String word, OptionalInt year) {
+    if (year.isPresent()) {
+      ends.add(word + year.getAsInt());
+    }
+  }
+
+  private static String label(Reading.Kind kind, String code) {
+    Optional<String> words =
+        kind == Reading.Kind.METHOD
+            ? Method.vocabulary().find(code).map(Method::shortLabel)
+            : FilterWords.of(kind.word(), code);
+    return words.orElse(code);
+  }
+}

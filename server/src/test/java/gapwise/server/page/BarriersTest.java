@@ -1,0 +1,202 @@
+package gapwise.server.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gapwise.server.testing.Chromium;
+import gapwise.server.testing.RunningServer;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+
+/**
+ * That no page keeps anybody out: axe-core (WCAG 2.2 A and AA) finds nothing, nothing is wider than
+ * the window, and the browser has no complaint, on the demonstration base and on an empty one.
+ */
+class BarriersTest {
+  @TempDir static Path folder;
+  private static RunningServer running;
+  private static RunningServer empty;
+  private static Chromium browser;
+
+  @BeforeAll
+  static void open() throws Exception {
+    running = RunningServer.withDemonstration(folder.resolve("home"));
+    empty = RunningServer.empty(folder.resolve("empty"));
+    browser = Chromium.open(folder);
+  }
+
+  @AfterAll
+  static void close() {
+    browser.close();
+    running.close();
+    empty.close();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/",
+        "/studies?outcome=union&from=5&to=8",
+        "/studies?outcome=secondary-amputation&follow-up-from=24",
+        "/studies?outcome=secondary-amputation&column=missing-bone&column=value&column=patients"
+            + "&column=followed&column=extraction&column=year&column=country&column=bones"
+            + "&column=infected&column=design",
+        "/studies?q=nothing+like+this",
+        "/studies/invented-03",
+        "/studies/invented-55",
+        "/pooled",
+        "/pooled?outcome=union",
+        "/pooled?outcome=primary-union",
+        "/pooled?outcome=flap-loss&method=allograft",
+        "/map",
+        "/by-size?outcome=union",
+        "/by-size?outcome=union&shape=curve",
+        "/map?outcome=union&infected=yes",
+        "/map?view=comparisons",
+        "/case",
+        "/case?method=bone-transport&length=6&bone=tibia&infection=active&union=8"
+            + "&union-from=definitive-operation&phase-1=temporary-frame&duration-1=8&unit-1=weeks"
+            + "&phase-2=in-frame&duration-2=9&phase-3=unsupported&duration-3=4",
+        "/claim",
+        "/claim?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane&ways=all",
+        "/claim?a=bone-transport&says=more&outcome=union&b=bone-transport",
+        "/funnel?outcome=union&method=bone-transport",
+        "/funnel?outcome=refracture",
+        "/import",
+        "/method"
+      })
+  void noPageHasABarrierOrAComplaintAtADeskOrOnAPhone(String path) throws Exception {
+    ChromeDriver driver = browser.driver();
+    for (int width : new int[] {1280, 390}) {
+      browser.width(width);
+      driver.get(running.address(path));
+      noBarrier(driver, path + " at " + width);
+    }
+  }
+
+  /** What stands behind a fold or comes while one types is part of the page too. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/studies?outcome=union",
+        "/pooled?outcome=union",
+        "/by-size?outcome=union",
+        "/funnel?outcome=union&method=bone-transport",
+        "/case?method=bone-transport&length=6&union=8&union-from=definitive-operation",
+        "/claim?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane&ways=all",
+        "/map?view=comparisons"
+      })
+  void noPageHasABarrierWithEveryFoldOpen(String path) throws Exception {
+    ChromeDriver driver = browser.driver();
+    for (int width : new int[] {1280, 390}) {
+      browser.width(width);
+      driver.get(running.address(path));
+      int opened = openEveryFold(driver);
+      assertTrue(opened > 0, path + " has nothing to open at " + width);
+      noBarrier(driver, path + ", all open, at " + width);
+    }
+  }
+
+  /** Opens each fold by its own summary, as a reader would; gives how many were opened. */
+  private static int openEveryFold(ChromeDriver driver) {
+    int opened = 0;
+    for (WebElement fold : driver.findElements(By.cssSelector("details:not([open])"))) {
+      WebElement summary = fold.findElement(By.cssSelector("summary"));
+      if (summary.isDisplayed()) {
+        summary.sendKeys(Keys.ENTER);
+        assertEquals("true", fold.getDomAttribute("open"));
+        opened++;
+      }
+    }
+    return opened;
+  }
+
+  @Test
+  void whatIsUnderstoodWhileOneTypesHasNoBarrier() throws Exception {
+    ChromeDriver driver = browser.driver();
+    for (int width : new int[] {1280, 390}) {
+      browser.width(width);
+      driver.get(running.address("/studies"));
+      driver.findElement(By.id("q")).sendKeys("union bone transport 5-8 cm infected");
+      browser
+          .await()
+          .until(
+              ExpectedConditions.textToBePresentInElementLocated(
+                  By.id("understood"), "missing bone 5 to 8 cm"));
+      noBarrier(driver, "words understood at " + width);
+    }
+  }
+
+  /** Before the first study is added every page says what to do, and none is broken. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "/",
+        "/studies",
+        "/map",
+        "/map?view=comparisons",
+        "/pooled?outcome=union",
+        "/by-size?outcome=union",
+        "/funnel?outcome=union",
+        "/case?method=bone-transport&length=6&union=8&union-from=definitive-operation",
+        "/claim?a=bone-transport&says=more&outcome=union&b=induced-membrane"
+      })
+  void noPageOfAnEmptyBaseHasABarrier(String path) throws Exception {
+    ChromeDriver driver = browser.driver();
+    for (int width : new int[] {1280, 390}) {
+      browser.width(width);
+      driver.get(empty.address(path));
+      noBarrier(driver, path + ", no study yet, at " + width);
+    }
+  }
+
+  private static void noBarrier(ChromeDriver driver, String state) throws Exception {
+    assertEquals(List.of(), barriers(driver), state);
+    Number overflow =
+        (Number)
+            driver.executeScript("return document.documentElement.scrollWidth - window.innerWidth");
+    assertTrue(overflow.intValue() <= 0, state + " is too wide");
+    assertEquals(List.of(), browser.complaints(), state);
+  }
+
+  @Test
+  void anErrorPageHasNoBarrier() throws Exception {
+    browser.driver().get(running.address("/studies?from=8&to=5"));
+    assertEquals(List.of(), barriers(browser.driver()));
+    browser.complaints(); // the browser notes the status 422, which is meant
+  }
+
+  /**
+   * What axe-core finds, by rule, with the first element that breaks it; sizes of targets too (WCAG
+   * 2.2, 2.5.8), which axe-core leaves out unless asked.
+   */
+  private static List<String> barriers(ChromeDriver driver) throws Exception {
+    try (InputStream stream = BarriersTest.class.getResourceAsStream("/axe.min.js")) {
+      driver.executeScript(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
+    }
+    List<?> found =
+        (List<?>)
+            driver.executeAsyncScript(
+                "const done = arguments[arguments.length - 1];axe.run({rules: {'target-size':"
+                    + " {enabled: true}}}).then(r => done(r.violations.map(v => ({rule: v.id,"
+                    + " where: v.nodes[0].html}))));");
+    return found.stream()
+        .map(one -> (Map<?, ?>) one)
+        .map(one -> one.get("rule") + " at " + one.get("where"))
+        .toList();
+  }
+}

@@ -1,0 +1,209 @@
+package gapwise.server.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gapwise.exchange.Export;
+import gapwise.server.testing.Chromium;
+import gapwise.server.testing.Invented;
+import gapwise.server.testing.RunningServer;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+
+/** The main job in a real browser. */
+class BrowserTest {
+  @TempDir static Path folder;
+  private static RunningServer running;
+  private static Chromium browser;
+
+  @BeforeAll
+  static void open() throws Exception {
+    running = RunningServer.withStudies(folder.resolve("home"));
+    browser = Chromium.open(folder);
+  }
+
+  @AfterAll
+  static void close() {
+    browser.close();
+    running.close();
+  }
+
+  @Test
+  void aWorkbookIsImportedFilteredPooledAndItsFigureDownloaded() throws Exception {
+    Path workbook = folder.resolve("filled.xlsx");
+    try (OutputStream file = Files.newOutputStream(workbook)) {
+      Export.workbook(Invented.studies(), file);
+    }
+    try (RunningServer empty = RunningServer.empty(folder.resolve("empty"))) {
+      ChromeDriver driver = browser.driver();
+      browser.width(1280);
+      driver.get(empty.address("/import"));
+      driver.findElement(By.id("files")).sendKeys(workbook.toString());
+      driver.findElement(By.id("who")).sendKeys("reviewer");
+      driver.findElement(By.cssSelector("main form button")).click();
+      settled(driver);
+      for (WebElement doubt : driver.findElements(By.name("seen"))) {
+        doubt.click();
+      }
+      if (!driver.findElements(By.cssSelector("#state form button")).isEmpty()) {
+        driver.findElement(By.cssSelector("#state form button")).click();
+        settled(driver);
+      }
+      assertTrue(
+          driver.findElement(By.cssSelector("#state h2")).getText().startsWith("16 studies added"),
+          driver.findElement(By.id("state")).getText());
+
+      driver.get(empty.address("/studies?outcome=union"));
+      driver.findElement(By.id("from")).sendKeys("5");
+      driver.findElement(By.id("to")).sendKeys("8", Keys.ENTER);
+      browser.await().until(ExpectedConditions.urlContains("from=5"));
+      browser
+          .await()
+          .until(ExpectedConditions.textToBePresentInElementLocated(By.id("chips"), "5 to 8 cm"));
+      browser
+          .await()
+          .until(
+              ExpectedConditions.numberOfElementsToBe(By.cssSelector("form#look.htmx-request"), 0));
+      driver.findElement(By.partialLinkText("Pool these")).click();
+      browser
+          .await()
+          .until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".wide svg")));
+      assertTrue(driver.findElement(By.className("answer")).getText().contains("of 100"));
+      driver.findElement(By.id("download-svg")).click();
+      Path svg = browser.downloads().resolve("forest.svg");
+      browser.await().until(d -> Files.exists(svg));
+      String drawing = Files.readString(svg, StandardCharsets.UTF_8);
+      assertTrue(drawing.contains("</svg>") && drawing.contains("Invented demonstration data"));
+      assertEquals(List.of(), browser.complaints());
+    }
+  }
+
+  private static void settled(ChromeDriver driver) {
+    browser
+        .await()
+        .until(
+            d ->
+                !driver.findElements(By.cssSelector("#state h2")).isEmpty()
+                    && driver.findElements(By.cssSelector("#state progress")).isEmpty());
+  }
+
+  @Test
+  void aFilterChosenShowsAtOnceAndStandsInTheAddress() {
+    ChromeDriver driver = browser.driver();
+    browser.width(1280);
+    driver.get(running.address("/studies"));
+    driver.findElement(By.id("method-bone-transport")).click();
+    browser.await().until(ExpectedConditions.urlContains("method=bone-transport"));
+    browser
+        .await()
+        .until(
+            ExpectedConditions.textToBePresentInElementLocated(
+                By.id("found-heading"), "8 groups of patients"));
+    assertTrue(driver.findElement(By.id("method-bone-transport")).isSelected());
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void keysAloneLeadFromTheFirstPageToAPooledResult() {
+    ChromeDriver driver = browser.driver();
+    browser.width(1280);
+    driver.get(running.address("/"));
+    WebElement body = driver.findElement(By.tagName("body"));
+    body.sendKeys(Keys.TAB);
+    assertEquals("Skip to content", driver.switchTo().activeElement().getText());
+    driver.switchTo().activeElement().sendKeys(Keys.ENTER);
+    tabTo(driver, "ask-outcome");
+    tabTo(driver, "ask-method");
+    driver.switchTo().activeElement().sendKeys("Bone");
+    tabTo(driver, "ask-from");
+    driver.switchTo().activeElement().sendKeys("5");
+    tabTo(driver, "ask-to");
+    driver.switchTo().activeElement().sendKeys("8", Keys.ENTER);
+    browser.await().until(ExpectedConditions.urlContains("/pooled"));
+    String answer =
+        browser
+            .await()
+            .until(ExpectedConditions.visibilityOfElementLocated(By.className("answer")))
+            .getText();
+    assertTrue(answer.contains("Bone transport") && answer.contains("of 100"), answer);
+  }
+
+  @Test
+  void keysAlonePlaceACaseWithItsCourse() {
+    ChromeDriver driver = browser.driver();
+    browser.width(1280);
+    driver.get(running.address("/case"));
+    tabTo(driver, "method");
+    driver.switchTo().activeElement().sendKeys("Bone transport in an");
+    tabTo(driver, "length");
+    driver.switchTo().activeElement().sendKeys("6");
+    tabTo(driver, "union");
+    driver.switchTo().activeElement().sendKeys("8");
+    tabTo(driver, "union-from");
+    driver.switchTo().activeElement().sendKeys("from: def");
+    tabTo(driver, "phase-1");
+    driver.switchTo().activeElement().sendKeys("in the fr");
+    tabTo(driver, "duration-1");
+    driver.switchTo().activeElement().sendKeys("9", Keys.ENTER);
+    browser.await().until(ExpectedConditions.urlContains("union=8"));
+    String answer =
+        browser
+            .await()
+            .until(ExpectedConditions.visibilityOfElementLocated(By.className("answer")))
+            .getText();
+    assertTrue(answer.contains("new series of bone transport would be expected"), answer);
+    assertTrue(driver.findElement(By.id("course")).getText().contains("in the frame"));
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void keysAlonePutAClaimTogetherAndItsAnalysesComeByThemselves() {
+    ChromeDriver driver = browser.driver();
+    browser.width(1280);
+    driver.get(running.address("/claim"));
+    tabTo(driver, "claim-a");
+    driver.switchTo().activeElement().sendKeys("Bone transport");
+    tabTo(driver, "claim-says");
+    tabTo(driver, "claim-outcome");
+    driver.switchTo().activeElement().sendKeys("Union, as");
+    tabTo(driver, "claim-b");
+    driver.switchTo().activeElement().sendKeys("Induced");
+    tabTo(driver, "claim-from");
+    driver.switchTo().activeElement().sendKeys("4", Keys.ENTER);
+    browser.await().until(ExpectedConditions.urlContains("b=induced-membrane"));
+    String sentence =
+        browser
+            .await()
+            .until(ExpectedConditions.visibilityOfElementLocated(By.id("talk-sentence")))
+            .getText();
+    assertTrue(sentence.startsWith("No study here has compared bone transport"), sentence);
+    browser
+        .await()
+        .until(
+            ExpectedConditions.textToBePresentInElementLocated(By.id("ways"), "Undecided, of 100"));
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  private static void tabTo(ChromeDriver driver, String id) {
+    for (int presses = 0; presses < 60; presses++) {
+      WebElement focused = driver.switchTo().activeElement();
+      if (id.equals(focused.getDomAttribute("id"))) {
+        return;
+      }
+      focused.sendKeys(Keys.TAB);
+    }
+    throw new AssertionError("the Tab key does not reach " + id);
+  }
+}

@@ -1,0 +1,99 @@
+package gapwise.server.testing;
+
+import static org.junit.jupiter.api.Assertions.fail;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.logging.Level;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/** A real browser with a profile and a download folder of its own. */
+public final class Chromium implements AutoCloseable {
+  private static final Path BROWSER = Path.of("/usr/bin/chromium");
+  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+  private static final Duration PATIENCE = Duration.ofSeconds(30);
+
+  /** A page that does not come fails its test instead of holding all others up. */
+  private static final Duration PAGE_PATIENCE = Duration.ofSeconds(90);
+
+  private final ChromeDriver driver;
+  private final Path downloads;
+
+  private Chromium(ChromeDriver driver, Path downloads) {
+    this.driver = driver;
+    this.downloads = downloads;
+  }
+
+  /** Opens the browser; its absence fails the test and says what to install. */
+  public static Chromium open(Path folder) throws Exception {
+    if (!Files.isExecutable(BROWSER) || !Files.isExecutable(DRIVER)) {
+      fail(
+          "The browser tests need Chromium and its driver. On Debian: apt-get install chromium"
+              + " chromium-driver");
+    }
+    Path downloads = Files.createDirectories(folder.resolve("downloads"));
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(BROWSER.toFile());
+    options.setCapability("goog:loggingPrefs", logs);
+    options.addArguments(
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--user-data-dir=" + Files.createDirectories(folder.resolve("profile")));
+    options.setExperimentalOption(
+        "prefs", Map.of("download.default_directory", downloads.toString()));
+    ChromeDriverService service =
+        new ChromeDriverService.Builder().usingDriverExecutable(DRIVER.toFile()).build();
+    ChromeDriver driver = new ChromeDriver(service, options);
+    driver.manage().timeouts().pageLoadTimeout(PAGE_PATIENCE);
+    return new Chromium(driver, downloads);
+  }
+
+  public ChromeDriver driver() {
+    return driver;
+  }
+
+  public Path downloads() {
+    return downloads;
+  }
+
+  public WebDriverWait await() {
+    return new WebDriverWait(driver, PATIENCE);
+  }
+
+  /** Makes the window as wide as a desk or a phone. */
+  public void width(int pixels) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", pixels < 600));
+  }
+
+  /** What the browser complained of since the last call, policy violations included. */
+  public List<String> complaints() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
+        .map(LogEntry::getMessage)
+        .toList();
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}

@@ -1,0 +1,125 @@
+package gapwise.server.testing;
+
+import gapwise.evidence.Arm;
+import gapwise.evidence.Baseline;
+import gapwise.evidence.Bone;
+import gapwise.evidence.BoneCount;
+import gapwise.evidence.Citation;
+import gapwise.evidence.Clock;
+import gapwise.evidence.CountedUnit;
+import gapwise.evidence.DefectLength;
+import gapwise.evidence.Design;
+import gapwise.evidence.EventCount;
+import gapwise.evidence.Method;
+import gapwise.evidence.MethodUsed;
+import gapwise.evidence.Outcome;
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.Provenance;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Scope;
+import gapwise.evidence.Study;
+import gapwise.evidence.Summary;
+import gapwise.evidence.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** A small evidence base, invented for tests. */
+public final class Invented {
+  private static final String[] PLACES = {
+    "Alder Bay", "Port Winnow", "Marl Hill", "Tarn", "Quarry Ness", "Loam", "Sedge", "Fenwick Mere"
+  };
+
+  private Invented() {}
+
+  /** Two methods, sixteen series. */
+  public static List<Study> studies() {
+    List<Study> studies = new ArrayList<>();
+    for (int i = 0; i < 16; i++) {
+      studies.add(study(i));
+    }
+    return studies;
+  }
+
+  /** The same, and one that holds both methods and reports nothing of its patients. */
+  public static List<Study> studiesWithOneThatCompares() {
+    List<Study> studies = new ArrayList<>(studies());
+    studies.add(
+        Study.with(
+                "invented-both",
+                Citation.with("Invented comparison of two methods")
+                    .firstAuthor("Tarn")
+                    .year(2020)
+                    .build())
+            .design(Design.RANDOMISED)
+            .invented(true)
+            .arms(
+                List.of(
+                    Arm.with("A", MethodUsed.of(Method.of("bone-transport")))
+                        .baseline(Baseline.with().patients(20).build())
+                        .build(),
+                    Arm.with("B", MethodUsed.of(Method.of("induced-membrane")))
+                        .baseline(Baseline.with().patients(22).build())
+                        .build()))
+            .build());
+    return studies;
+  }
+
+  private static Study study(int i) {
+    boolean transport = i % 2 == 0;
+    int n = 12 + 3 * i;
+    int united = i == 6 ? n : n - 1 - i % 4;
+    double mean = 4 + 0.4 * i;
+    Arm arm =
+        Arm.with("A", MethodUsed.of(Method.of(transport ? "bone-transport" : "induced-membrane")))
+            .baseline(
+                Baseline.with()
+                    .patients(n)
+                    .infected(EventCount.of(n / 2, n))
+                    .bones(List.of(new BoneCount(Bone.TIBIA, OptionalInt.of(n))))
+                    .segments(List.of("42"))
+                    .defect(
+                        DefectLength.of(
+                            Summary.with(Unit.CENTIMETRES)
+                                .mean(mean)
+                                .minimum(mean - 2)
+                                .maximum(mean + 3)
+                                .build()))
+                    .followUp(Summary.with(Unit.MONTHS).mean(24 + i).build())
+                    .build())
+            .build();
+    return Study.with(
+            String.format("invented-%02d", i),
+            Citation.with("Invented series " + i + " of " + PLACES[i % 8])
+                .firstAuthor(PLACES[i % 8])
+                .year(2008 + i)
+                .build())
+        .design(Design.RETROSPECTIVE_SERIES)
+        .invented(true)
+        .arms(List.of(arm))
+        .outcomes(
+            List.of(
+                OutcomeReport.with(
+                        new Scope.OneArm("A"),
+                        Outcome.of("union"),
+                        new ReportedValue.Events(EventCount.of(united, n)))
+                    .counted(CountedUnit.LIMBS)
+                    .provenance(
+                        new Provenance(
+                            Optional.of("Table 2"), Optional.of("bony union in " + united)))
+                    .build(),
+                OutcomeReport.with(
+                        new Scope.OneArm("A"),
+                        Outcome.of("time-to-union"),
+                        new ReportedValue.Quantity(
+                            Summary.with(Unit.MONTHS)
+                                .n(united)
+                                .mean(7 + 0.3 * i)
+                                .standardDeviation(2)
+                                .build()))
+                    .clock(Clock.DEFINITIVE_OPERATION)
+                    .build()))
+        .build();
+  }
+}
