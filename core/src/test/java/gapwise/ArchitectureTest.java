@@ -80,28 +80,75 @@ class ArchitectureTest {
               Map.entry(
                   "synthesis.multiverse",
                   Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+              Map.entry("analysis.result", Set.of("problem")),
+              Map.entry(
+                  "analysis.rows",
+                  Set.of("analysis.result", "table", "selection", "evidence", "effect", "problem")),
+              Map.entry("analysis.plan", Set.of("analysis.rows", "analysis.result", "problem")),
+              Map.entry(
+                  "analysis.pooling",
+                  task("synthesis.pooling", "synthesis.likelihood", "synthesis.diagnostics")),
+              Map.entry(
+                  "analysis.moderators",
+                  task("analysis.pooling", "synthesis.pooling", "synthesis.regression")),
+              Map.entry(
+                  "analysis.clusters",
+                  task(
+                      "analysis.pooling",
+                      "analysis.moderators",
+                      "synthesis.pooling",
+                      "synthesis.regression",
+                      "synthesis.multilevel")),
+              Map.entry(
+                  "analysis.bayesian",
+                  task("analysis.pooling", "synthesis.pooling", "synthesis.bayes")),
+              Map.entry(
+                  "analysis.smallstudy",
+                  task("analysis.pooling", "synthesis.pooling", "synthesis.smallstudy")),
+              Map.entry(
+                  "analysis.network",
+                  task("analysis.pooling", "synthesis.pooling", "synthesis.network")),
+              Map.entry(
+                  "analysis.synthesis",
+                  task(
+                      "analysis.pooling",
+                      "analysis.moderators",
+                      "analysis.clusters",
+                      "analysis.bayesian",
+                      "analysis.smallstudy",
+                      "analysis.network",
+                      "synthesis.pooling")),
+              Map.entry(
+                  "analysis.multiverse",
+                  task(
+                      "analysis.pooling",
+                      "analysis.synthesis",
+                      "synthesis.pooling",
+                      "synthesis.multiverse")),
+              Map.entry(
+                  "analysis.trial",
+                  task("analysis.pooling", "analysis.synthesis", "synthesis.trial")),
+              Map.entry(
+                  "analysis.curves",
+                  task("analysis.pooling", "synthesis.pooling", "synthesis.survival")),
+              Map.entry("analysis.agreement", task("synthesis.agreement")),
+              Map.entry("analysis.patients", task("synthesis.patients")),
+              Map.entry("analysis.single", task("analysis.pooling")),
               Map.entry(
                   "analysis",
                   Set.of(
+                      "analysis.plan",
+                      "analysis.rows",
+                      "analysis.result",
+                      "analysis.synthesis",
+                      "analysis.multiverse",
+                      "analysis.trial",
+                      "analysis.curves",
+                      "analysis.agreement",
+                      "analysis.patients",
+                      "analysis.single",
                       "selection",
-                      "search",
                       "evidence",
-                      "table",
-                      "effect",
-                      "synthesis.pooling",
-                      "synthesis.diagnostics",
-                      "synthesis.smallstudy",
-                      "synthesis.agreement",
-                      "synthesis.network",
-                      "synthesis.survival",
-                      "synthesis.regression",
-                      "synthesis.bayes",
-                      "synthesis.likelihood",
-                      "synthesis.multilevel",
-                      "synthesis.patients",
-                      "synthesis.multiverse",
-                      "synthesis.trial",
-                      "numeric",
                       "problem")),
               Map.entry("figure.value", Set.of()),
               Map.entry("figure.drawing", Set.of("figure.value")),
@@ -132,6 +179,10 @@ class ArchitectureTest {
                   Set.of(
                       "answer",
                       "analysis",
+                      "analysis.result",
+                      "analysis.pooling",
+                      "analysis.moderators",
+                      "analysis.synthesis",
                       "selection",
                       "search",
                       "evidence",
@@ -146,6 +197,14 @@ class ArchitectureTest {
                   Set.of(
                       "answer",
                       "analysis",
+                      "analysis.result",
+                      "analysis.rows",
+                      "analysis.pooling",
+                      "analysis.moderators",
+                      "analysis.synthesis",
+                      "analysis.network",
+                      "analysis.multiverse",
+                      "analysis.trial",
                       "selection",
                       "search",
                       "evidence",
@@ -155,6 +214,14 @@ class ArchitectureTest {
                   "answer",
                   Set.of(
                       "analysis",
+                      "analysis.result",
+                      "analysis.rows",
+                      "analysis.pooling",
+                      "analysis.moderators",
+                      "analysis.synthesis",
+                      "analysis.smallstudy",
+                      "analysis.network",
+                      "analysis.curves",
                       "effect",
                       "synthesis.pooling",
                       "selection",
@@ -171,6 +238,21 @@ class ArchitectureTest {
                       "figure.span",
                       "figure.value",
                       "problem"))));
+
+  /** What a task or a part of one may use: what every plan has, effects, and these rooms. */
+  private static Set<String> task(String... rooms) {
+    Set<String> all =
+        new TreeSet<>(
+            Set.of(
+                "analysis.plan",
+                "analysis.rows",
+                "analysis.result",
+                "effect",
+                "numeric",
+                "problem"));
+    all.addAll(List.of(rooms));
+    return all;
+  }
 
   @TestFactory
   List<DynamicTest> eachRoomUsesOnlyWhatItMay() {

@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.result.Result;
+import gapwise.analysis.plan.Task;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -25,7 +25,7 @@ class ModelWordsTest {
 
   static Stream<Setting> everyWordOfTheSchema() throws IOException {
     List<Setting> settings = new ArrayList<>();
-    try (InputStream in = Result.class.getResourceAsStream("plan.schema.json")) {
+    try (InputStream in = Task.class.getResourceAsStream("plan.schema.json")) {
       JsonNode properties = JSON.readTree(in).at("/$defs/synthesis/properties");
       for (String name : List.of("measure", "scale", "betweenStudyVariance", "interval")) {
         properties.path(name).path("enum").forEach(word -> settings.add(setting(name, word)));

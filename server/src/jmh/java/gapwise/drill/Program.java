@@ -5,11 +5,14 @@ import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** One process of the built program, which is ended by its own handle alone. */
 final class Program implements AutoCloseable {
@@ -17,6 +20,9 @@ final class Program implements AutoCloseable {
   private static final long PAUSE_MILLISECONDS = 20;
 
   private final Process process;
+  /** As G1 and the serial collector tell it, the whole heap first. */
+  private static final Pattern USED = Pattern.compile("used (\\d+)K");
+
   private final Path said;
 
   private Program(Process process, Path said) {
@@ -80,6 +86,27 @@ final class Program implements AutoCloseable {
         .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")) / 1024)
         .findFirst()
         .orElse(0);
+  }
+
+  /** What the heap holds once it is cleaned up. */
+  long liveHeapMegabytes() throws IOException, InterruptedException {
+    diagnosed("GC.run");
+    Matcher used = USED.matcher(diagnosed("GC.heap_info"));
+    if (!used.find()) {
+      throw new IllegalStateException("the heap of the program is not told");
+    }
+    return Long.parseLong(used.group(1)) / 1024;
+  }
+
+  private String diagnosed(String command) throws IOException, InterruptedException {
+    Path tool = Path.of(System.getProperty("java.home"), "bin", "jcmd");
+    Process asked =
+        new ProcessBuilder(tool.toString(), Long.toString(process.pid()), command)
+            .redirectErrorStream(true)
+            .start();
+    String told = new String(asked.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    asked.waitFor();
+    return told;
   }
 
   String said() throws IOException {

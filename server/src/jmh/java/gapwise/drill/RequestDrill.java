@@ -19,6 +19,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Collectors;
 
 /**
  * Sends made-up requests to the built program over the demonstration base. No answer may be of the
@@ -50,9 +51,9 @@ public final class RequestDrill {
   public static void main(String[] arguments) throws Exception {
     Path folder = Files.createDirectories(Path.of(arguments[1]));
     System.out.println(
-        "| seed | requests | answers by status | faults | slowest, s | memory before and after, MB"
-            + " |");
-    System.out.println("| --- | --- | --- | --- | --- | --- |");
+        "| seed | requests | answers by status | faults | slowest, s | live heap at the start, after"
+            + " one, two and three thirds, MB | memory of the process at the end, MB |");
+    System.out.println("| --- | --- | --- | --- | --- | --- | --- |");
     boolean sound = true;
     for (int i = 5; i < arguments.length; i++) {
       RequestDrill drill = new RequestDrill();
@@ -87,17 +88,20 @@ public final class RequestDrill {
       send(madeUp, -WARM_UP, 0);
       statuses.clear();
       slowest = 0;
-      long before = program.memoryMegabytes();
-      send(madeUp, 0, requests);
+      List<Long> live = new ArrayList<>(List.of(program.liveHeapMegabytes()));
+      for (int third = 1; third <= 3; third++) {
+        send(madeUp, requests * (third - 1) / 3, requests * third / 3);
+        live.add(program.liveHeapMegabytes());
+      }
       System.out.printf(
           Locale.ROOT,
-          "| %d | %,d | %s | %d | %.1f | %d, %d |%n",
+          "| %d | %,d | %s | %d | %.1f | %s | %d |%n",
           seed,
           requests,
           statuses,
           faults.size(),
           slowest,
-          before,
+          live.stream().map(String::valueOf).collect(Collectors.joining(", ")),
           program.memoryMegabytes());
       faults.stream().limit(50).forEach(System.out::println);
     }
