@@ -9,12 +9,12 @@ import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.funnel.Funnel;
 import gapwise.figure.funnel.FunnelScale;
+import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The funnel plot of a result whose plan asked for one. */
@@ -52,13 +52,12 @@ public final class AnswerFunnel {
   /** The funnel of a question about the evidence base; empty if the result has none. */
   public static Optional<Funnel> of(Answer answer, Result result, Edition edition) {
     Outcome outcome = answer.question().outcome();
-    Set<String> shown =
+    RowsByArm selected = RowsByArm.of(answer.selection());
+    List<SelectedRow> rows =
         SynthesisResult.of(result).funnel().stream()
             .flatMap(funnel -> funnel.points().stream())
-            .map(FunnelResult.Point::study)
-            .collect(Collectors.toSet());
-    List<SelectedRow> rows =
-        answer.selection().rows().stream().filter(row -> shown.contains(row.label())).toList();
+            .flatMap(point -> selected.row(point.studyId(), point.armId()).stream())
+            .toList();
     long methods = rows.stream().map(row -> row.arm().method().principal()).distinct().count();
     boolean invented = rows.stream().anyMatch(row -> row.study().invented());
     return SynthesisResult.of(result)

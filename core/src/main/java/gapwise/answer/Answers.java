@@ -1,6 +1,5 @@
 package gapwise.answer;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.QuestionPlan;
@@ -8,10 +7,9 @@ import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.SelectionRows;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.problem.Problems;
 import gapwise.selection.Question;
-import gapwise.selection.QuestionJson;
 import gapwise.selection.Selection;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,17 +42,40 @@ public final class Answers {
   }
 
   /**
-   * A result that a plan about the evidence base gave, together with the rows it came from; empty
-   * for a plan about something else.
+   * What came of a plan that somebody sent.
+   *
+   * @param answer the result together with the rows it was made from; empty for a plan that selects
+   *     none from the evidence base
    */
-  public Optional<Answer> of(Result result) {
-    JsonNode evidence = result.plan().path("source").path("evidence");
-    return QuestionJson.read(evidence, new Problems())
-        .map(selections)
-        .map(
-            selection ->
-                new Answer(
-                    selection, Optional.of(result.plan()), Optional.of(new Outcome.Done(result))));
+  public record Ran(Outcome outcome, Optional<Answer> answer) {}
+
+  /**
+   * Runs a plan that somebody sent, and keeps the selection that it was run on.
+   *
+   * @param folder as for {@link Runner#run(String, Optional)}
+   */
+  public Ran run(String plan, Optional<Path> folder) {
+    List<Selection> made = new ArrayList<>();
+    Runner keeping =
+        Runner.with(
+            new SelectionRows(
+                question -> {
+                  Selection selection = selections.apply(question);
+                  made.add(selection);
+                  return selection;
+                }));
+    Outcome outcome = keeping.run(plan, folder);
+    return new Ran(
+        outcome,
+        outcome instanceof Outcome.Done done && made.size() == 1
+            ? Optional.of(
+                new Answer(made.get(0), Optional.of(done.result().plan()), Optional.of(outcome)))
+            : Optional.empty());
+  }
+
+  /** Runs a plan about the rows of a selection on these rows. */
+  public static Outcome run(Selection selection, ObjectNode plan) {
+    return Runner.with(new SelectionRows(question -> selection)).run(plan, Optional.empty());
   }
 
   /** The answer to a question: pooled by itself for each method where there are several. */
@@ -65,7 +86,7 @@ public final class Answers {
         selection.rows().isEmpty()
             ? Optional.empty()
             : QuestionPlan.of(question, QuestionWords.of(question), byMethod);
-    return new Answer(selection, plan, plan.map(json -> runner.run(json, Optional.empty())));
+    return new Answer(selection, plan, plan.map(json -> run(selection, json)));
   }
 
   /**
@@ -122,7 +143,7 @@ public final class Answers {
   public Answer funnel(Question question) {
     Selection selection = selections.apply(question);
     Optional<ObjectNode> plan = FunnelPlan.of(selection);
-    return new Answer(selection, plan, plan.map(json -> runner.run(json, Optional.empty())));
+    return new Answer(selection, plan, plan.map(json -> run(selection, json)));
   }
 
   private static Optional<String> halfEvents(Result result) {
@@ -137,7 +158,7 @@ public final class Answers {
 
   private Answer run(Selection selection, Optional<LengthShape> shape) {
     Optional<ObjectNode> plan = LengthPlan.of(selection, shape);
-    return new Answer(selection, plan, plan.map(json -> runner.run(json, Optional.empty())));
+    return new Answer(selection, plan, plan.map(json -> run(selection, json)));
   }
 
   private static boolean severalMethods(Selection selection) {

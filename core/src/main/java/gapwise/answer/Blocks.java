@@ -5,6 +5,7 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.Method;
 import gapwise.figure.value.Estimate;
+import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -128,25 +129,28 @@ public final class Blocks {
           OptionalDouble.empty(),
           OptionalDouble.empty());
 
-  /** The result has one entry a row, in the order of the rows. */
   private static List<Line> lines(Answer answer, Result result) {
-    List<SelectedRow> rows = answer.selection().rows();
-    List<Result.Study> studies = SynthesisResult.of(result).studies();
-    if (rows.size() != studies.size()) {
-      throw new IllegalStateException(
-          rows.size() + " rows were selected, yet the result tells of " + studies.size());
-    }
-    Set<String> atZero =
+    Set<List<String>> atZero =
         result.warnings().stream()
             .filter(warning -> warning.code().equals(MEAN_OF_ZERO))
-            .flatMap(warning -> warning.study().stream())
+            .map(warning -> identity(warning.studyId(), warning.armId()))
             .collect(Collectors.toSet());
+    RowsByArm rows = RowsByArm.of(answer.selection());
     List<Line> lines = new ArrayList<>();
-    for (int i = 0; i < rows.size(); i++) {
-      Result.Study study = studies.get(i);
-      lines.add(new Line(rows.get(i), study, atZero.contains(study.label())));
+    for (Result.Study study : SynthesisResult.of(result).studies()) {
+      SelectedRow row =
+          rows.row(study.studyId(), study.armId())
+              .orElseThrow(
+                  () ->
+                      new IllegalStateException(
+                          "the result tells of " + study.label() + ", which was not selected"));
+      lines.add(new Line(row, study, atZero.contains(identity(study.studyId(), study.armId()))));
     }
     return lines;
+  }
+
+  private static List<String> identity(Optional<String> studyId, Optional<String> armId) {
+    return List.of(studyId.orElse(""), armId.orElse(""));
   }
 
   private static double length(Line line) {

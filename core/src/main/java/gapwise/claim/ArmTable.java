@@ -3,16 +3,18 @@ package gapwise.claim;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.rows.SelectionRows;
 import gapwise.evidence.Method;
+import gapwise.evidence.Study;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -28,7 +30,7 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
       Set.of("events", "total", "n", "mean", "sd", "median", "q1", "q3", "min", "max");
 
   /** The arms of one study by method, with their cells. */
-  record StudyArms(String label, Map<Method, Map<String, String>> cells) {
+  record StudyArms(Study study, String label, Map<Method, Map<String, String>> cells) {
     StudyArms {
       cells = new LinkedHashMap<>(cells);
     }
@@ -75,17 +77,16 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
     }
     List<StudyArms> studies = new ArrayList<>();
     List<String> twice = new ArrayList<>();
-    Set<String> labels = new LinkedHashSet<>();
     byStudy.forEach(
         (id, places) -> {
           Map<Method, Map<String, String>> arms = new LinkedHashMap<>();
           for (int place : places) {
             arms.put(method(selection.rows().get(place)), cells.get(place));
           }
-          String name = selection.rows().get(places.get(0)).study().citation().label();
-          String label = labels.add(name) ? name : name + " (" + id + ")";
+          SelectedRow first = selection.rows().get(places.get(0));
+          String label = first.studyName();
           if (arms.size() > 1 && arms.size() == places.size()) {
-            studies.add(new StudyArms(label, arms));
+            studies.add(new StudyArms(first.study(), label, arms));
           } else if (arms.size() > 1) {
             twice.add(label);
           }
@@ -102,12 +103,17 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
     ArrayNode rows = JsonNodeFactory.instance.arrayNode();
     for (StudyArms study : studies) {
       if (study.cells().containsKey(intervention) && study.cells().containsKey(comparator)) {
-        ObjectNode row = rows.addObject().put("study", study.label());
+        ObjectNode row = named(rows, study);
         numbers(row, "intervention.", study.cells().get(intervention));
         numbers(row, "comparator.", study.cells().get(comparator));
       }
     }
     return rows;
+  }
+
+  /** The study of an id, if it holds several methods. */
+  Optional<Study> study(String id) {
+    return studies.stream().map(StudyArms::study).filter(one -> one.id().equals(id)).findFirst();
   }
 
   /** One row an arm. */
@@ -118,12 +124,16 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
           .cells()
           .forEach(
               (method, cells) -> {
-                ObjectNode row = rows.addObject().put("study", study.label());
+                ObjectNode row = named(rows, study);
                 row.put("treatment", method.code());
                 numbers(row, "", cells);
               });
     }
     return rows;
+  }
+
+  private static ObjectNode named(ArrayNode rows, StudyArms study) {
+    return rows.addObject().put("study", study.label()).put(DataTable.STUDY_ID, study.study().id());
   }
 
   private static void numbers(ObjectNode row, String before, Map<String, String> cells) {

@@ -66,7 +66,7 @@ public final class Claims {
     List<String> definitions = definitions(claim, selection);
     return new Examined(
         claim,
-        new TalkSentence(claim, direct, indirect, selection).of(separate, inOrder(claim)),
+        new TalkSentence(claim, direct, indirect, table).of(separate, inOrder(claim)),
         direct,
         indirect,
         separate,

@@ -7,15 +7,16 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.figure.value.Limits;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 
 /** Studies that hold both methods of a claim, pooled. */
 final class DirectPart {
@@ -70,7 +71,7 @@ final class DirectPart {
 
   private Part told(ObjectNode plan, Result result, ArrayNode rows) {
     int found = rows.size();
-    List<Integer> entered = entered(result);
+    Set<String> entered = entered(result, effect);
     List<String> sentences = new ArrayList<>();
     Optional<Compared> compared =
         SynthesisResult.of(result)
@@ -148,27 +149,27 @@ final class DirectPart {
     return row.path(group + "events").asInt() + " of " + row.path(group + "total").asInt();
   }
 
-  /** Places of the rows that were pooled; an exact likelihood takes empty and full groups too. */
-  private List<Integer> entered(Result result) {
-    List<Result.Study> studies = SynthesisResult.of(result).studies();
+  /** The studies that were pooled; an exact likelihood takes empty and full groups too. */
+  static Set<String> entered(Result result, Effect effect) {
     Set<String> leftOut =
         result.warnings().stream()
             .filter(warning -> warning.code().equals("study-left-out"))
-            .flatMap(warning -> warning.study().stream())
+            .flatMap(warning -> warning.studyId().stream())
             .collect(Collectors.toSet());
-    return IntStream.range(0, studies.size())
-        .filter(i -> !leftOut.contains(studies.get(i).label()))
-        .filter(i -> effect == Effect.ODDS_RATIO || studies.get(i).variance().isPresent())
-        .boxed()
-        .toList();
+    return SynthesisResult.of(result).studies().stream()
+        .filter(study -> effect == Effect.ODDS_RATIO || study.variance().isPresent())
+        .flatMap(study -> study.studyId().stream())
+        .filter(id -> !leftOut.contains(id))
+        .collect(Collectors.toCollection(LinkedHashSet::new));
   }
 
-  private Compared compared(Result.Shown shown, List<Integer> entered, ArrayNode rows) {
+  private Compared compared(Result.Shown shown, Set<String> entered, ArrayNode rows) {
     double patients = 0;
-    for (int place : entered) {
-      for (String group : List.of("intervention.", "comparator.")) {
-        JsonNode row = rows.get(place);
-        patients += row.path(group + "total").asDouble(row.path(group + "n").asDouble());
+    for (JsonNode row : rows) {
+      if (entered.contains(row.path(DataTable.STUDY_ID).asText())) {
+        for (String group : List.of("intervention.", "comparator.")) {
+          patients += row.path(group + "total").asDouble(row.path(group + "n").asDouble());
+        }
       }
     }
     Optional<Limits> prediction =

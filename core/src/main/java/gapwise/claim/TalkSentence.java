@@ -1,28 +1,21 @@
 package gapwise.claim;
 
-import gapwise.analysis.result.Result;
-import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Told;
 import gapwise.evidence.Design;
-import gapwise.evidence.Study;
-import gapwise.selection.SelectedRow;
-import gapwise.selection.Selection;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 
 /** What may honestly be said of a claim today, never with more certainty than its numbers carry. */
 final class TalkSentence {
   private final Claim claim;
   private final Part direct;
   private final Part indirect;
-  private final Selection selection;
+  private final ArmTable table;
 
-  TalkSentence(Claim claim, Part direct, Part indirect, Selection selection) {
+  TalkSentence(Claim claim, Part direct, Part indirect, ArmTable table) {
     this.claim = claim;
     this.direct = direct;
     this.indirect = indirect;
-    this.selection = selection;
+    this.table = table;
   }
 
   /**
@@ -91,18 +84,11 @@ final class TalkSentence {
   }
 
   private String byLot(Compared told) {
-    Set<String> compared = new HashSet<>();
-    direct.result().stream()
-        .flatMap(result -> SynthesisResult.of(result).studies().stream())
-        .map(Result.Study::label)
-        .forEach(compared::add);
     long drawn =
-        selection.rows().stream()
-            .map(SelectedRow::study)
-            .filter(study -> compared.contains(study.citation().label()))
+        direct.result().stream()
+            .flatMap(result -> DirectPart.entered(result, Effect.of(claim.outcome())).stream())
+            .flatMap(id -> table.study(id).stream())
             .filter(study -> study.design().filter(d -> d == Design.RANDOMISED).isPresent())
-            .map(Study::id)
-            .distinct()
             .count();
     if (drawn >= told.studies()) {
       return told.studies() == 1

@@ -6,7 +6,14 @@ public final class ArmName {
 
   /** First author and year, with the group where the study has several; unique in the study. */
   public static String of(Study study, Arm arm) {
-    String name = study.citation().label();
+    return of(study.citation().label(), study, arm);
+  }
+
+  /**
+   * The same with another name of the study, such as one that tells it from a study of the same
+   * first author and year.
+   */
+  public static String of(String name, Study study, Arm arm) {
     return study.arms().size() == 1 ? name : name + ", " + within(study, arm);
   }
 

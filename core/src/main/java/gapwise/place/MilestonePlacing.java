@@ -15,6 +15,7 @@ import gapwise.evidence.Method;
 import gapwise.place.MethodPlace.ByLength;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
+import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
@@ -47,7 +48,7 @@ final class MilestonePlacing {
       return new PlacedMilestone(
           reached, List.of(), List.of(barred.get()), selection, List.of(), Optional.empty());
     }
-    Optional<Result> result = run(withPlaces(question, true));
+    Optional<Result> result = done(Answers.run(selection, noted(withPlaces(question, true))));
     List<MethodPlace> methods = new ArrayList<>();
     result.ifPresent(
         pooled -> {
@@ -77,9 +78,12 @@ final class MilestonePlacing {
     return plan;
   }
 
-  private Optional<Result> run(ObjectNode plan) {
+  private ObjectNode noted(ObjectNode plan) {
     plans.add(plan);
-    Outcome outcome = answers.runner().run(plan, Optional.empty());
+    return plan;
+  }
+
+  private static Optional<Result> done(Outcome outcome) {
     return outcome instanceof Outcome.Done done ? Optional.of(done.result()) : Optional.empty();
   }
 
@@ -112,19 +116,15 @@ final class MilestonePlacing {
             EvidenceNotes.like(patientCase, rows)));
   }
 
-  /** The result has one entry a row, in the order of the rows. */
   private static List<SelectedRow> rows(
       Method method, Selection selection, Result result, boolean pooled) {
     List<Result.Study> studies = SynthesisResult.of(result).studies();
-    List<SelectedRow> rows = new ArrayList<>();
-    for (int i = 0; i < studies.size(); i++) {
-      SelectedRow row = selection.rows().get(i);
-      if (row.arm().method().principal().equals(method)
-          && studies.get(i).weightPercent().isPresent() == pooled) {
-        rows.add(row);
-      }
-    }
-    return rows;
+    RowsByArm selected = RowsByArm.of(selection);
+    return studies.stream()
+        .filter(study -> study.weightPercent().isPresent() == pooled)
+        .flatMap(study -> selected.row(study.studyId(), study.armId()).stream())
+        .filter(row -> row.arm().method().principal().equals(method))
+        .toList();
   }
 
   private ByLength byLength(Method method, List<SelectedRow> rows) {
@@ -138,7 +138,9 @@ final class MilestonePlacing {
       return new ByLength.NotAdjusted(CaseWords.tooFewLengths(known, rows.size()));
     }
     Optional<RegressionResult.Prediction> at =
-        run(alongLength(method, length.getAsDouble()))
+        done(answers
+                .runner()
+                .run(noted(alongLength(method, length.getAsDouble())), Optional.empty()))
             .flatMap(result -> SynthesisResult.of(result).regression())
             .flatMap(RegressionResult::predictions)
             .map(all -> all.get(0));

@@ -165,7 +165,14 @@ final class ArmChoice {
       Optional<OutcomeReport> report,
       Optional<ArmDefect> defect) {
     return new SelectedRow(
-        arm.study(), arm.arm(), value, basis, report, defect, arm.kept().version());
+        arm.study(),
+        arm.arm(),
+        arm.study().citation().label(),
+        value,
+        basis,
+        report,
+        defect,
+        arm.kept().version());
   }
 
   /** A part of an arm is known by its band alone; it has no mean. */

@@ -16,6 +16,8 @@ import java.util.OptionalInt;
  *
  * @param study the study
  * @param arm its arm
+ * @param studyName first author and year; with the id where another study of the selection has the
+ *     same, so that it is unique among studies
  * @param value the numbers, as reported or summed up
  * @param basis how the numbers were come by
  * @param report the report that was taken; empty when patients were summed up
@@ -25,6 +27,7 @@ import java.util.OptionalInt;
 public record SelectedRow(
     Study study,
     Arm arm,
+    String studyName,
     ReportedValue value,
     Basis basis,
     Optional<OutcomeReport> report,
@@ -48,6 +51,7 @@ public record SelectedRow(
   public SelectedRow {
     Objects.requireNonNull(study, "study");
     Objects.requireNonNull(arm, "arm");
+    Objects.requireNonNull(studyName, "studyName");
     Objects.requireNonNull(value, "value");
     Objects.requireNonNull(basis, "basis");
     Objects.requireNonNull(report, "report");
@@ -56,7 +60,12 @@ public record SelectedRow(
 
   /** Unique among rows: the study, and its arm where it has several. */
   public String label() {
-    return ArmName.of(study, arm);
+    return ArmName.of(studyName, study, arm);
+  }
+
+  /** The same row under another name of its study. */
+  SelectedRow named(String name) {
+    return new SelectedRow(study, arm, name, value, basis, report, defect, studyVersion);
   }
 
   /**

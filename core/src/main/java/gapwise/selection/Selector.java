@@ -66,7 +66,9 @@ public final class Selector {
       leftOut.addAll(choice.leftOut());
     }
     List<SelectedRow> kept =
-        withoutOverlap(asDefined(question, largeEnough(question, rows, leftOut), leftOut), leftOut);
+        StudyNames.toldApart(
+            withoutOverlap(
+                asDefined(question, largeEnough(question, rows, leftOut), leftOut), leftOut));
     return new Selection(
         question,
         kept,
@@ -95,7 +97,7 @@ public final class Selector {
         new ArmChoice(question, clocks, currencies, arm).choose(reports).ifPresent(rows::add);
       }
     }
-    return rows;
+    return StudyNames.toldApart(rows);
   }
 
   private record Sorted(ArmCase arm, ArmReports reports) {}

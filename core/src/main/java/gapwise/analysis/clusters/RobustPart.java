@@ -119,12 +119,14 @@ public record RobustPart(
   }
 
   private <D extends StudyData> Result.Warning blank(Studies.Entry<D> entry) {
-    return Result.Warning.of(
-        "missing-value",
-        entry.row().place()
-            + " has no value in "
-            + cluster
-            + " and is left out of the robust variance",
-        entry.label());
+    return entry
+        .row()
+        .warning(
+            "missing-value",
+            entry.row().place()
+                + " has no value in "
+                + cluster
+                + " and is left out of the robust variance",
+            entry.label());
   }
 }

@@ -52,7 +52,7 @@ public record ModeratorDesign(List<Moderator> moderators, List<Integer> places, 
         rows.add(row);
       } else {
         warnings.add(
-            Result.Warning.of(
+            row.warning(
                 "missing-value",
                 row.place()
                     + " has no value in "

@@ -180,6 +180,7 @@ final class ArmStudies<D extends StudyData> {
         rows.put(
             arm.row().number(),
             NetworkRow.of(
+                arm.row(),
                 label,
                 effect.effects().get(i - 1),
                 effect.covariance().get(i - 1).get(i - 1),
@@ -194,7 +195,7 @@ final class ArmStudies<D extends StudyData> {
         .map(
             row -> {
               Result.Study entry = rows.get(row.number());
-              return entry == null ? NetworkRow.without(columns.label(row)) : entry;
+              return entry == null ? NetworkRow.without(row, columns.label(row)) : entry;
             })
         .toList();
   }

@@ -98,7 +98,7 @@ final class ContrastStudies {
     String study = row.text(columns.byRole().get("study"));
     String first = row.text(columns.byRole().get("treatment"));
     String second = row.text(columns.byRole().get("against"));
-    rows.add(entry(label, given));
+    rows.add(entry(row, label, given));
     if (study.isEmpty() || first.isEmpty() || second.isEmpty()) {
       return;
     }
@@ -120,14 +120,15 @@ final class ContrastStudies {
         new Contrast(first, second, given.get().estimate(), given.get().variance().getAsDouble()));
   }
 
-  private Result.Study entry(String label, Optional<GivenEffect> given) {
+  private Result.Study entry(DataTable.Row row, String label, Optional<GivenEffect> given) {
     if (given.isEmpty()) {
-      return NetworkRow.without(label);
+      return NetworkRow.without(row, label);
     }
     GivenEffect effect = given.get();
     return effect.variance().isEmpty()
-        ? NetworkRow.withoutVariance(label, effect.estimate())
+        ? NetworkRow.withoutVariance(row, label, effect.estimate())
         : NetworkRow.of(
+            row,
             label,
             effect.estimate(),
             effect.variance().getAsDouble(),

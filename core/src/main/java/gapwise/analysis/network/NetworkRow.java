@@ -1,6 +1,7 @@
 package gapwise.analysis.network;
 
 import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.DataTable;
 import gapwise.effect.BackTransform;
 import gapwise.numeric.ReferenceDistribution;
 import java.util.Optional;
@@ -11,8 +12,9 @@ final class NetworkRow {
   private NetworkRow() {}
 
   /** A row without an effect of its own: the first arm of a study, or one that cannot enter. */
-  static Result.Study without(String label) {
+  static Result.Study without(DataTable.Row row, String label) {
     return entry(
+        row,
         label,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
@@ -23,17 +25,23 @@ final class NetworkRow {
   }
 
   /** A row whose effect is known but not how certain it is. */
-  static Result.Study withoutVariance(String label, double effect) {
+  static Result.Study withoutVariance(DataTable.Row row, String label, double effect) {
     OptionalDouble none = OptionalDouble.empty();
-    return entry(label, OptionalDouble.of(effect), none, none, none, none, Optional.empty());
+    return entry(row, label, OptionalDouble.of(effect), none, none, none, none, Optional.empty());
   }
 
   /** A row with an effect. */
   static Result.Study of(
-      String label, double effect, double variance, double level, BackTransform back) {
+      DataTable.Row row,
+      String label,
+      double effect,
+      double variance,
+      double level,
+      BackTransform back) {
     double error = Math.sqrt(variance);
     double half = ReferenceDistribution.normal().multiplier(level) * error;
     return entry(
+        row,
         label,
         OptionalDouble.of(effect),
         OptionalDouble.of(variance),
@@ -46,6 +54,7 @@ final class NetworkRow {
   }
 
   private static Result.Study entry(
+      DataTable.Row row,
       String label,
       OptionalDouble effect,
       OptionalDouble variance,
@@ -54,6 +63,18 @@ final class NetworkRow {
       OptionalDouble upper,
       Optional<Result.Estimate> shown) {
     OptionalDouble none = OptionalDouble.empty();
-    return new Result.Study(label, effect, variance, error, lower, upper, none, shown, none, none);
+    return new Result.Study(
+        label,
+        row.studyId(),
+        row.armId(),
+        effect,
+        variance,
+        error,
+        lower,
+        upper,
+        none,
+        shown,
+        none,
+        none);
   }
 }

@@ -103,7 +103,12 @@ final class PatientRows {
       lacking.ifPresent(
           warning ->
               warnings.add(
-                  new Result.Warning(warning.code(), prefix + warning.message(), warning.study())));
+                  new Result.Warning(
+                      warning.code(),
+                      prefix + warning.message(),
+                      warning.study(),
+                      warning.studyId(),
+                      warning.armId())));
       own.list().forEach(p -> problems.add(prefix + p.where(), p.code(), p.message()));
       if (own.isEmpty() && lacking.isEmpty() && one.isPresent()) {
         byStudy.computeIfAbsent(study, key -> new ArrayList<>()).add(one.get());

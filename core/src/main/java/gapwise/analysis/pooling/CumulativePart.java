@@ -64,13 +64,16 @@ public record CumulativePart(String column) {
     for (int i = 0; i < pooled.size(); i++) {
       if (pooled.get(i).row().text(column).isEmpty()) {
         warnings.add(
-            Result.Warning.of(
-                "missing-value",
-                pooled.get(i).row().place()
-                    + " has no value in "
-                    + column
-                    + " and is left out of the cumulative order",
-                pooled.get(i).label()));
+            pooled
+                .get(i)
+                .row()
+                .warning(
+                    "missing-value",
+                    pooled.get(i).row().place()
+                        + " has no value in "
+                        + column
+                        + " and is left out of the cumulative order",
+                    pooled.get(i).label()));
       } else {
         order.add(i);
       }

@@ -90,7 +90,7 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       reported.lacking().ifPresent(warnings::add);
       if (read.isPresent() && data.isEmpty()) {
         warnings.add(
-            Result.Warning.of(
+            row.warning(
                 "missing-value",
                 row.place() + " has no value in " + cluster + " and is left out",
                 label));
@@ -98,7 +98,7 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       String group = grouping.map(row::text).orElse("");
       if (grouping.isPresent() && group.isEmpty() && data.isPresent()) {
         warnings.add(
-            Result.Warning.of(
+            row.warning(
                 "missing-value",
                 row.place() + " has no value in " + grouping.get() + " and is left out",
                 label));
@@ -139,12 +139,14 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
     for (int i = 0; i < at.size(); i++) {
       Entry<D> entry = entries.get(at.get(i));
       StudyEffect effect = effects.get(i);
-      effect.leftOut().ifPresent(why -> warnings.add(StudyWarnings.leftOut(why, entry.label())));
+      effect
+          .leftOut()
+          .ifPresent(why -> warnings.add(about(entry, StudyWarnings.leftOut(why, entry.label()))));
       if (measure.fromMedian(data.get(i))) {
-        warnings.add(StudyWarnings.fromMedian(entry.label()));
+        warnings.add(about(entry, StudyWarnings.fromMedian(entry.label())));
       }
       if (measure.looksSkewed(data.get(i))) {
-        warnings.add(StudyWarnings.looksSkewed(entry.label()));
+        warnings.add(about(entry, StudyWarnings.looksSkewed(entry.label())));
       }
       full.set(
           at.get(i),
@@ -153,6 +155,10 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
     }
     StudyWarnings.cellsAdded(effects).ifPresent(warnings::add);
     return full;
+  }
+
+  private static Result.Warning about(Entry<?> entry, Result.Warning warning) {
+    return warning.about(entry.row().studyId(), entry.row().armId());
   }
 
   /** The rows that are pooled. */

@@ -103,6 +103,8 @@ public final class StudyTable {
     Optional<StudyEffect.Standardised> details = entry.effect().flatMap(StudyEffect::standardised);
     return new Result.Study(
         entry.label(),
+        entry.row().studyId(),
+        entry.row().armId(),
         effect,
         variance,
         error,

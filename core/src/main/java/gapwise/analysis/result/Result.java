@@ -43,10 +43,18 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
   public record Data(
       int studies, int arms, OptionalDouble participants, OptionalDouble events, String sha256) {}
 
-  /** One data row; without weight if it was left out. */
+  /**
+   * One data row; without weight if it was left out.
+   *
+   * @param label for people, unique among rows of the evidence base
+   * @param studyId of the study in the evidence base, if the row comes from there
+   * @param armId of its arm
+   */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Study(
       String label,
+      Optional<String> studyId,
+      Optional<String> armId,
       OptionalDouble effect,
       OptionalDouble variance,
       OptionalDouble standardError,
@@ -122,13 +130,25 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
    * What a reader must know.
    *
    * @param code kebab-case word that stays stable
-   * @param study whose row it is about, if one
+   * @param study label of the row it is about, if one
+   * @param studyId of the study in the evidence base, if that row comes from there
+   * @param armId of its arm
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
-  public record Warning(String code, String message, Optional<String> study) {
+  public record Warning(
+      String code,
+      String message,
+      Optional<String> study,
+      Optional<String> studyId,
+      Optional<String> armId) {
+    /** The same about a row that comes from the evidence base. */
+    public Warning about(Optional<String> studyId, Optional<String> armId) {
+      return new Warning(code, message, study, studyId, armId);
+    }
+
     /** A warning about the whole. */
     public static Warning of(String code, String message) {
-      return new Warning(code, message, Optional.empty());
+      return new Warning(code, message, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     /** What a room of the number wing found, as a warning about the whole. */
@@ -138,7 +158,7 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
 
     /** A warning about one study. */
     public static Warning of(String code, String message, String study) {
-      return new Warning(code, message, Optional.of(study));
+      return new Warning(code, message, Optional.of(study), Optional.empty(), Optional.empty());
     }
   }
 }

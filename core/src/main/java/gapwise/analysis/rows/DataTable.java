@@ -25,6 +25,12 @@ public record DataTable(
     List<Result.Warning> warnings,
     String sha256,
     Optional<DataTable> beside) {
+  /** The column of the study's id in rows out of the evidence base. */
+  public static final String STUDY_ID = "studyId";
+
+  /** The column of the arm's id. */
+  public static final String ARM_ID = "armId";
+
   public DataTable {
     columns = Collections.unmodifiableSet(new LinkedHashSet<>(columns));
     rows = List.copyOf(rows);
@@ -51,6 +57,21 @@ public record DataTable(
   public record Row(int number, Map<String, String> cells) {
     public Row {
       cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
+    }
+
+    /** The id of the study in the evidence base, where the row comes from there. */
+    public Optional<String> studyId() {
+      return Optional.ofNullable(cells.get(STUDY_ID));
+    }
+
+    /** The id of its arm, where it comes from there. */
+    public Optional<String> armId() {
+      return Optional.ofNullable(cells.get(ARM_ID));
+    }
+
+    /** A warning about this row, which says whose it is. */
+    public Result.Warning warning(String code, String message, String label) {
+      return Result.Warning.of(code, message, label).about(studyId(), armId());
     }
 
     /** The text in a column; empty text if it is blank. */

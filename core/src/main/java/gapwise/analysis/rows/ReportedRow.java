@@ -76,7 +76,7 @@ public final class ReportedRow implements Reported {
     return missing.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            Result.Warning.of(
+            row.warning(
                 "missing-value",
                 row.place()
                     + " has no value in "

@@ -59,6 +59,8 @@ public final class SelectionRows implements EvidenceRows {
     for (SelectedRow row : selection.rows()) {
       Map<String, String> cells = new TreeMap<>();
       cells.put("study", row.label());
+      cells.put(DataTable.STUDY_ID, row.study().id());
+      cells.put(DataTable.ARM_ID, row.arm().id());
       cells.put("method", row.arm().method().principal().code());
       row.study().citation().year().ifPresent(year -> cells.put("year", "" + year));
       row.defect()
@@ -141,6 +143,7 @@ public final class SelectionRows implements EvidenceRows {
   }
 
   private static Result.Warning warning(LeftOut left) {
-    return Result.Warning.of(left.code(), left.label() + ": " + left.message(), left.label());
+    return Result.Warning.of(left.code(), left.label() + ": " + left.message(), left.label())
+        .about(Optional.of(left.studyId()), Optional.of(left.armId()));
   }
 }

@@ -89,7 +89,11 @@ public record FunnelPart(List<Double> contours, SmallStudyPart tests) {
   private static <D extends StudyData> FunnelResult.Point point(Studies.Entry<D> entry) {
     StudyEffect effect = entry.effect().orElseThrow();
     return new FunnelResult.Point(
-        entry.label(), effect.estimate().orElseThrow(), Math.sqrt(effect.variance().orElseThrow()));
+        entry.label(),
+        entry.row().studyId(),
+        entry.row().armId(),
+        effect.estimate().orElseThrow(),
+        Math.sqrt(effect.variance().orElseThrow()));
   }
 
   private static FunnelResult.Limits limits(

@@ -30,8 +30,20 @@ public record FunnelResult(
     imagined = List.copyOf(imagined);
   }
 
-  /** A study. */
-  public record Point(String study, double effect, double standardError) {}
+  /**
+   * A study.
+   *
+   * @param study its label
+   * @param studyId in the evidence base, if it comes from there
+   * @param armId of the arm
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Point(
+      String study,
+      Optional<String> studyId,
+      Optional<String> armId,
+      double effect,
+      double standardError) {}
 
   /**
    * Lines at centre +- multiplier times standard error.

@@ -39,12 +39,12 @@ final class PlanFigureApi {
 
   private void send(Context context, FileKind kind) {
     Address address = new Address(context.queryParamMap());
-    Outcome outcome = answers.runner().run(context.body(), Optional.empty());
-    if (outcome instanceof Outcome.Wrong wrong) {
+    Answers.Ran ran = answers.run(context.body(), Optional.empty());
+    if (ran.outcome() instanceof Outcome.Wrong wrong) {
       throw new WrongInputException(wrong.problems());
     }
-    Result result = ((Outcome.Done) outcome).result();
-    Map<String, Figure> figures = ResultFigures.of(result, answers.of(result), edition);
+    Result result = ((Outcome.Done) ran.outcome()).result();
+    Map<String, Figure> figures = ResultFigures.of(result, ran.answer(), edition);
     String name =
         Optional.of(address.first("figure"))
             .filter(asked -> !asked.isEmpty())

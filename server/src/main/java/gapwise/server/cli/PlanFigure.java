@@ -1,13 +1,14 @@
 package gapwise.server.cli;
 
+import gapwise.analysis.Outcome;
 import gapwise.analysis.result.Result;
+import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.ResultFigures;
 import gapwise.figure.Figure;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.file.FigureFile;
 import gapwise.figure.file.FileKind;
-import gapwise.server.home.Evidence;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,15 +22,10 @@ import java.util.Optional;
 final class PlanFigure {
   private PlanFigure() {}
 
-  static void write(
-      Path folder, Path plan, Medium medium, Result result, Optional<Evidence> evidence)
+  static void write(Path folder, Path plan, Medium medium, Answers.Ran ran, Edition edition)
       throws IOException {
-    Edition edition =
-        evidence
-            .map(state -> state.edition(Version.NUMBER))
-            .orElseGet(() -> Edition.ofProgram(Version.NUMBER));
-    Map<String, Figure> figures =
-        ResultFigures.of(result, evidence.flatMap(state -> state.answers().of(result)), edition);
+    Result result = ((Outcome.Done) ran.outcome()).result();
+    Map<String, Figure> figures = ResultFigures.of(result, ran.answer(), edition);
     if (figures.isEmpty()) {
       System.err.println(plan + ": the result of this plan has nothing to draw.");
       return;

@@ -3,6 +3,8 @@ package gapwise.server.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.Outcome;
 import gapwise.analysis.Runner;
+import gapwise.answer.Answers;
+import gapwise.answer.Edition;
 import gapwise.budget.Budget;
 import gapwise.budget.Work;
 import gapwise.budget.WorkStoppedException;
@@ -78,55 +80,66 @@ public final class RunCommand implements Callable<Integer> {
       return Exit.WRONG;
     }
     if (home.isEmpty()) {
-      return runAll(Runner.withoutEvidence(), Optional.empty(), budget);
+      Runner alone = Runner.withoutEvidence();
+      return runAll(
+          (text, folder) -> new Answers.Ran(alone.run(text, folder), Optional.empty()),
+          Edition.ofProgram(Version.NUMBER),
+          budget);
     }
     try (Home open = Home.openExisting(home.get(), Clock.systemUTC());
         Hold hold = open.hold()) {
       Evidence evidence = hold.evidence();
-      return runAll(evidence.answers().runner(), Optional.of(evidence), budget);
+      return runAll(evidence.answers()::run, evidence.edition(Version.NUMBER), budget);
     }
   }
 
-  private int runAll(Runner runner, Optional<Evidence> evidence, Budget budget) throws IOException {
+  /** Runs the text of a plan, whose tables lie in a folder. */
+  private interface Running {
+    Answers.Ran run(String text, Optional<Path> folder);
+  }
+
+  private int runAll(Running running, Edition edition, Budget budget) throws IOException {
     int exit = Exit.DONE;
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     for (Path plan : plans) {
-      Outcome outcome = run(runner, plan, budget);
-      JsonNode json = outcome.json();
+      Answers.Ran ran = run(running, plan, budget);
+      JsonNode json = ran.outcome().json();
       out.println(plans.size() == 1 ? json.toPrettyString() : json.toString());
-      if (outcome instanceof Outcome.Wrong wrong) {
+      if (ran.outcome() instanceof Outcome.Wrong wrong) {
         wrong.problems().forEach(problem -> System.err.println(plan + ": " + problem.line()));
         exit = Exit.WRONG;
       } else if (figures.isPresent()) {
         Medium drawn = Medium.of(medium).orElseThrow();
-        PlanFigure.write(figures.get(), plan, drawn, ((Outcome.Done) outcome).result(), evidence);
+        PlanFigure.write(figures.get(), plan, drawn, ran, edition);
       }
     }
     return exit;
   }
 
-  private static Outcome run(Runner runner, Path plan, Budget budget) {
+  private static Answers.Ran run(Running running, Path plan, Budget budget) {
     try {
-      return Work.within(budget).join(() -> run(runner, plan));
+      return Work.within(budget).join(() -> run(running, plan));
     } catch (WorkStoppedException stopped) {
-      return new Outcome.Wrong(List.of(stopped.problem()));
+      return wrong(stopped.problem());
     }
   }
 
-  private static Outcome run(Runner runner, Path plan) {
+  private static Answers.Ran wrong(Problem problem) {
+    return new Answers.Ran(new Outcome.Wrong(List.of(problem)), Optional.empty());
+  }
+
+  private static Answers.Ran run(Running running, Path plan) {
     String text;
     try {
       text = Files.readString(plan);
     } catch (IOException unread) {
-      return new Outcome.Wrong(
-          List.of(
-              new Problem(
-                  "" + plan,
-                  "unreadable-file",
-                  "The plan cannot be read as UTF-8 text; check its name and that you may read"
-                      + " it.")));
+      return wrong(
+          new Problem(
+              "" + plan,
+              "unreadable-file",
+              "The plan cannot be read as UTF-8 text; check its name and that you may read it."));
     }
     Path folder = Optional.ofNullable(plan.toAbsolutePath().getParent()).orElse(plan);
-    return runner.run(text, Optional.of(folder));
+    return running.run(text, Optional.of(folder));
   }
 }
