@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.wording.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.evidence.CountedUnit;
 import gapwise.evidence.Method;
@@ -13,6 +15,7 @@ import gapwise.selection.SelectedRow;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -31,14 +34,6 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
 
   /** Fewer series than this give no range for another centre (common practice, no source). */
   private static final int FEWEST_FOR_NEW_CENTRE = 5;
-
-  private static final String NO_AVERAGE =
-      "With nothing else seen, no average between centres can be given; read the exact interval of"
-          + " each series. It does not mean that it cannot come otherwise.";
-
-  private static final String NO_MEAN =
-      "With nothing else seen, no average between centres can be given. It does not mean that it"
-          + " cannot come otherwise.";
 
   public Told {
     then = List.copyOf(then);
@@ -70,7 +65,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
                 new Told(
                     block.method().label(),
                     Optional.empty(),
-                    "no average can be given; see the series one by one.",
+                    say("told.no-average"),
                     List.of(from(block.rows()))));
   }
 
@@ -82,7 +77,9 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
     return new Told(
         block.method().label(),
         Optional.of(value(measure, outcome, shown.estimate())),
-        counted(outcome) + " on average (95 % interval " + Shown.limits(measure, limits) + ")",
+        counted(outcome)
+            + " "
+            + say("told.on-average", Map.of("limits", Shown.limits(measure, limits))),
         filled(
             from(rows),
             withoutZeros(block),
@@ -98,14 +95,11 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
         block.method().label(),
         Optional.of(value(measure, outcome, one.value())),
         counted(outcome)
-            + (only ? " in the one series there is" : " in the one series with all numbers needed")
-            + " (95 % interval "
-            + Shown.limits(measure, one.limits())
-            + ")",
-        filled(
-            from(List.of(line.row())),
-            withoutZeros(block),
-            "One series says nothing of how results differ between centres."));
+            + " "
+            + say(
+                only ? "told.only-series" : "told.only-usable-series",
+                Map.of("limits", Shown.limits(measure, one.limits()))),
+        filled(from(List.of(line.row())), withoutZeros(block), say("told.one-series")));
   }
 
   private static Told allZero(Blocks.Block block) {
@@ -113,27 +107,19 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
     return new Told(
         block.method().label(),
         Optional.empty(),
-        (series == 1 ? "a mean of 0 in the one series there is" : "a mean of 0 in every series")
-            + ".",
-        List.of(from(block.rows()), NO_MEAN));
+        say("told.mean-of-zero", Map.of("series", series)),
+        List.of(from(block.rows()), say("told.zero")));
   }
 
   /** What the value lacks where series with a mean of 0 are not in it; else an empty text. */
   private static String withoutZeros(Blocks.Block block) {
-    return switch (block.meansOfZero()) {
-      case 0 -> "";
-      case 1 ->
-          "1 further series reports a mean of 0, which has no place on this scale: with it"
-              + " the value would be lower.";
-      default ->
-          block.meansOfZero()
-              + " further series report a mean of 0, which has no place on this scale: with them the"
-              + " value would be lower.";
-    };
+    return block.meansOfZero() == 0
+        ? ""
+        : say("told.without-zeros", Map.of("series", block.meansOfZero()));
   }
 
   private static String from(List<SelectedRow> rows) {
-    return "From " + rows.size() + " series with " + people(rows) + ".";
+    return say("told.from", Map.of("series", rows.size(), "people", people(rows)));
   }
 
   private static List<String> filled(String... sentences) {
@@ -142,17 +128,14 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
 
   private static Told atLimit(
       Outcome outcome, Method method, List<SelectedRow> rows, boolean everybody) {
-    String became = counted(outcome).replaceFirst("^ (limbs|patients|implants|flaps) ", " ");
+    String became = counted(outcome).replaceFirst("^ (limbs|patients|implants|flaps) ", "");
     return new Told(
         method.label(),
         Optional.empty(),
-        (everybody ? "all " : "none of ")
-            + people(rows)
-            + became
-            + ", in "
-            + rows.size()
-            + " series.",
-        List.of(NO_AVERAGE));
+        say(
+            everybody ? "told.everybody" : "told.nobody",
+            Map.of("people", people(rows), "became", became.strip(), "series", rows.size())),
+        List.of(say("told.limit")));
   }
 
   private static String value(Quantity measure, Outcome outcome, double estimate) {
@@ -179,15 +162,13 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
     if (!tellsNewCentre(series)
         || shown.predictionLower().isEmpty()
         || shown.predictionUpper().isEmpty()) {
-      return "With so few series it cannot be told what another centre may expect.";
+      return say("told.no-new-centre");
     }
     Limits limits =
         new Limits(shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble());
     String unit = measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
-    return "A new centre could expect "
-        + Shown.limits(measure, limits)
-        + unit.stripTrailing()
-        + ".";
+    return say(
+        "told.new-centre", Map.of("limits", Shown.limits(measure, limits) + unit.stripTrailing()));
   }
 
   private static String spread(Result.Heterogeneity heterogeneity, int series) {
@@ -195,16 +176,15 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
       return "";
     }
     if (heterogeneity.pValue().isEmpty()) {
-      return heterogeneity.tauSquared().getAsDouble() == 0
-          ? "By the best estimate, results of the series differ no more than chance explains."
-          : "By the best estimate, results of the series differ more than chance explains.";
+      return say(
+          heterogeneity.tauSquared().getAsDouble() == 0
+              ? "told.spread-best-none"
+              : "told.spread-best-some");
     }
     if (heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW) {
-      return "Results of the series differ more than chance explains.";
+      return say("told.spread-some");
     }
-    return heterogeneity.tauSquared().orElse(0) == 0
-        ? "Results of the series differ no more than chance explains."
-        : "Results of the series differ; chance alone may explain it.";
+    return say(heterogeneity.tauSquared().orElse(0) == 0 ? "told.spread-none" : "told.spread-open");
   }
 
   /** A number with three digits that tell. */

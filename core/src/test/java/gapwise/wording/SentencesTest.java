@@ -1,0 +1,82 @@
+package gapwise.wording;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The catalogue of sentences: how it is filled, and rules that every sentence keeps. */
+class SentencesTest {
+  /** A name of a sentence as the code writes it. */
+  private static final Pattern NAME = Pattern.compile("\"([a-z]+[.][a-z]+(?:-[a-z]+)*)\"");
+
+  private static String filled(String template, Map<String, ?> values) {
+    return Template.of(template).filled(values);
+  }
+
+  @Test
+  void oneIsToldInTheSingularAndEveryOtherNumberInThePlural() {
+    String template = "{n#1 study of {who}|# studies of {who}}.";
+    assertEquals("1 study of A.", filled(template, Map.of("n", 1, "who", "A")));
+    assertEquals("0 studies of A.", filled(template, Map.of("n", 0, "who", "A")));
+    assertEquals("1,204 studies of A.", filled(template, Map.of("n", 1204, "who", "A")));
+  }
+
+  @Test
+  void whatIsFilledInIsNeverReadAsAPlace() {
+    assertEquals(
+        "Of {who#1|2} and |.",
+        filled("Of {who} and {other}.", Map.of("who", "{who#1|2}", "other", "|")));
+  }
+
+  @Test
+  void aTemplateWhoseBracesDoNotMatchIsRefused() {
+    for (String wrong : new String[] {"{a", "a}", "{n#1|2", "{n#1}"}) {
+      assertThrows(IllegalArgumentException.class, () -> Template.of(wrong), wrong);
+    }
+  }
+
+  @Test
+  void aValueThatIsMissingOrHasNoPlaceIsRefused() {
+    assertThrows(IllegalArgumentException.class, () -> Sentences.say("told.from"));
+    assertThrows(
+        IllegalArgumentException.class, () -> Sentences.say("told.limit", Map.of("series", 1)));
+    assertThrows(IllegalArgumentException.class, () -> Sentences.say("no.such"));
+  }
+
+  @Test
+  void everySentenceIsSaidSomewhereAndNothingElseIs() throws IOException {
+    Set<String> said = new TreeSet<>();
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
+        String code = Files.readString(file);
+        if (code.contains("Sentences.say")) {
+          NAME.matcher(code).results().map((MatchResult one) -> one.group(1)).forEach(said::add);
+        }
+      }
+    }
+    assertEquals(Sentences.all().keySet(), said);
+  }
+
+  @Test
+  void noSentenceHasDoubleSpacesOrSpacesBeforeItsSigns() {
+    Sentences.all()
+        .forEach(
+            (name, template) -> {
+              Map<String, Object> values = new java.util.HashMap<>();
+              template.places().forEach(place -> values.put(place, 2));
+              String text = template.filled(values);
+              assertTrue(!text.contains("  ") && !text.matches(".* [.,;:].*"), name + ": " + text);
+            });
+  }
+}
