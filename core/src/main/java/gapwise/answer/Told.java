@@ -25,10 +25,12 @@ import java.util.stream.Stream;
  *
  * @param heading the method
  * @param value the pooled value, such as "90 of 100"; empty where there is none
- * @param rest what follows the value in its sentence
+ * @param rest what follows the value in its sentence, or stands alone; without a full stop
+ * @param rows the series and patients that the value is from; empty where there is no value
  * @param then further sentences
  */
-public record Told(String heading, Optional<String> value, String rest, List<String> then) {
+public record Told(
+    String heading, Optional<String> value, String rest, Optional<String> rows, List<String> then) {
   /** Below this p value of Cochran's Q, results are said to differ (common practice, no source). */
   private static final double DIFFERS_BELOW = 0.10;
 
@@ -66,6 +68,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
                     block.method().label(),
                     Optional.empty(),
                     say("told.no-average"),
+                    Optional.empty(),
                     List.of(from(block.rows()))));
   }
 
@@ -80,6 +83,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
         counted(outcome)
             + " "
             + say("told.on-average", Map.of("limits", Shown.limits(measure, limits))),
+        Optional.of(words(rows)),
         filled(
             from(rows),
             withoutZeros(block),
@@ -99,6 +103,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
             + say(
                 only ? "told.only-series" : "told.only-usable-series",
                 Map.of("limits", Shown.limits(measure, one.limits()))),
+        Optional.of(words(List.of(line.row()))),
         filled(from(List.of(line.row())), withoutZeros(block), say("told.one-series")));
   }
 
@@ -108,6 +113,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
         block.method().label(),
         Optional.empty(),
         say("told.mean-of-zero", Map.of("series", series)),
+        Optional.empty(),
         List.of(from(block.rows()), say("told.zero")));
   }
 
@@ -119,7 +125,11 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
   }
 
   private static String from(List<SelectedRow> rows) {
-    return say("told.from", Map.of("series", rows.size(), "people", people(rows)));
+    return say("told.from", Map.of("rows", words(rows)));
+  }
+
+  private static String words(List<SelectedRow> rows) {
+    return say("told.rows", Map.of("series", rows.size(), "people", people(rows)));
   }
 
   private static List<String> filled(String... sentences) {
@@ -135,6 +145,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
         say(
             everybody ? "told.everybody" : "told.nobody",
             Map.of("people", people(rows), "became", became.strip(), "series", rows.size())),
+        Optional.empty(),
         List.of(say("told.limit")));
   }
 
@@ -211,7 +222,7 @@ public record Told(String heading, Optional<String> value, String rest, List<Str
 
   /** The first sentence whole. */
   public String sentence() {
-    return heading + ": " + value.orElse("") + rest + (rest.endsWith(".") ? "" : ".");
+    return heading + ": " + value.orElse("") + rest + ".";
   }
 
   /** An estimate from what a result shows. */

@@ -115,18 +115,12 @@ final class TalkSentence {
     StringBuilder text = new StringBuilder("Separate series, which are no comparison, report");
     for (int i = 0; i < separate.size(); i++) {
       Told told = separate.get(i);
-      String from =
-          told.then().isEmpty()
-              ? ""
-              : told.then().get(0).replaceFirst("^From ", "").replace(".", "");
       text.append(i == 0 ? " after " : "; after ")
           .append(methods.get(i).name())
           .append(": ")
           .append(told.value().orElse(""))
-          .append(told.rest().replaceFirst("[.]$", ""));
-      if (told.value().isPresent() && !from.isEmpty()) {
-        text.append(", ").append(from);
-      }
+          .append(told.rest());
+      told.rows().ifPresent(rows -> text.append(", ").append(rows));
     }
     return text.append(
             ". How the patients differ may explain how the results do: the claim cannot be made"

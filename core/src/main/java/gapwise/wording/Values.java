@@ -82,8 +82,7 @@ public record Values(String counted, String share) {
     }
     Estimate each =
         Estimate.of(factor * rate.events(), factor * ofCount.lower(), factor * ofCount.upper());
-    String shown = Shown.estimate(Quantity.mean(time), each);
-    return new Values(counted, shown.replace(" (", " in " + PER + " " + time + " ("));
+    return new Values(counted, of(Quantity.mean(time), each, PER + " " + time));
   }
 
   private static Values effect(ReportedValue.Effect effect) {
@@ -124,6 +123,16 @@ public record Values(String counted, String share) {
   private static String exact(int events, int total) {
     Interval interval = ProportionInterval.CLOPPER_PEARSON.of(new ArmCounts(events, total), LEVEL);
     Estimate estimate = Estimate.of(events / (double) total, interval.lower(), interval.upper());
-    return Shown.estimate(Quantity.of100(), estimate).replace(" (", " in 100 (");
+    return of(Quantity.of100(), estimate, "100");
+  }
+
+  /** An estimate of so many: "9 in 100 (3 to 18)". */
+  private static String of(Quantity quantity, Estimate estimate, String many) {
+    return Shown.value(quantity, estimate.value())
+        + " in "
+        + many
+        + " ("
+        + Shown.limits(quantity, estimate.limits())
+        + ")";
   }
 }

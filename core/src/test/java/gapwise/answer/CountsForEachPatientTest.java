@@ -149,7 +149,7 @@ class CountsForEachPatientTest {
   void whereEverySeriesHasAMeanOfZeroNoAverageIsMadeUp() {
     Told told = told(AUTOGRAFT);
     assertTrue(told.value().isEmpty());
-    assertEquals("a mean of 0 in every series.", told.rest());
+    assertEquals("a mean of 0 in every series", told.rest());
     assertTrue(told.then().get(1).contains("does not mean that it cannot come otherwise"));
   }
 

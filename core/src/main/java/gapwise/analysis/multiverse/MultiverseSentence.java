@@ -68,9 +68,12 @@ final class MultiverseSentence {
         including == 0
             ? ", and no interval includes it"
             : ", and "
-                + (including == s.analyses() ? "every interval" : including + " intervals")
-                + (including == 1 || including == s.analyses() ? " includes it" : " include it");
-    return estimates + intervals.replace("1 intervals", "1 interval");
+                + (including == s.analyses()
+                    ? "every interval includes it"
+                    : including == 1
+                        ? "1 interval includes it"
+                        : including + " intervals include it");
+    return estimates + intervals;
   }
 
   /** The choice, other than that of a study to leave out, whose levels lie farthest apart. */
