@@ -1,7 +1,7 @@
 package gapwise.answer;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Answer;
 import gapwise.search.IndexedArm;
 import java.util.Collections;
 import java.util.EnumMap;

@@ -1,11 +1,11 @@
 package gapwise.answer;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Length;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.bubble.BubblePatient;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.selection.SelectedRow;

@@ -1,9 +1,9 @@
 package gapwise.answer;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.selection.Question;

@@ -11,7 +11,7 @@ import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
@@ -258,7 +258,8 @@ final class AdjustedPart {
             .infectedAnswer()
             .filter(
                 answer ->
-                    answer == gapwise.evidence.Answer.YES || answer == gapwise.evidence.Answer.NO)
+                    answer == gapwise.evidence.vocabulary.Answer.YES
+                        || answer == gapwise.evidence.vocabulary.Answer.NO)
             .isPresent();
   }
 }

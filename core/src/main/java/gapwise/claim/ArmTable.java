@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.rows.SelectionRows;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;

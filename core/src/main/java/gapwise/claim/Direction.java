@@ -1,6 +1,6 @@
 package gapwise.claim;
 
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.Optional;
 import java.util.stream.Stream;
 

@@ -6,10 +6,10 @@ import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answer;
 import gapwise.answer.Blocks;
 import gapwise.answer.ShortFollowUp;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
@@ -78,8 +78,8 @@ final class Lowering {
             + ".");
   }
 
-  private static Optional<gapwise.evidence.Answer> yes() {
-    return Optional.of(gapwise.evidence.Answer.YES);
+  private static Optional<gapwise.evidence.vocabulary.Answer> yes() {
+    return Optional.of(gapwise.evidence.vocabulary.Answer.YES);
   }
 
   private void patients() {

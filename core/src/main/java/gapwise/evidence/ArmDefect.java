@@ -1,5 +1,8 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

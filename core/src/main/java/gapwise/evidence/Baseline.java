@@ -1,6 +1,7 @@
 package gapwise.evidence;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import gapwise.evidence.vocabulary.Answer;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;

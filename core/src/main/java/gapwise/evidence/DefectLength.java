@@ -1,6 +1,10 @@
 package gapwise.evidence;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.DefectStage;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

@@ -1,5 +1,8 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -2,6 +2,8 @@ package gapwise.evidence;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
 import java.util.Objects;
 
 /** What became of one patient in one outcome. */

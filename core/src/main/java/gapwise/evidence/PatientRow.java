@@ -1,5 +1,11 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.Sex;
 import java.util.Collections;
 import java.util.Objects;
 import java.util.Optional;

@@ -1,5 +1,11 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.ReportKind;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;

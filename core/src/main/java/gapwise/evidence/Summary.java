@@ -1,6 +1,7 @@
 package gapwise.evidence;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import gapwise.evidence.unit.Unit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;

@@ -1,10 +1,13 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
-import gapwise.evidence.DetailKind;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.exchange.form.BoneForm;
+import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.ListForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

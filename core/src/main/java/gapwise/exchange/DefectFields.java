@@ -1,10 +1,13 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.DefectStage;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.DefectStage;
+import gapwise.exchange.form.BandForm;
+import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.ListForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,8 +2,8 @@ package gapwise.exchange;
 
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Study;
-import gapwise.evidence.check.Finding;
-import gapwise.evidence.check.Part;
+import gapwise.evidence.rule.Finding;
+import gapwise.evidence.rule.Part;
 import gapwise.problem.Problem;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;

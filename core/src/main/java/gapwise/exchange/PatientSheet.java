@@ -1,15 +1,16 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Duration;
-import gapwise.evidence.Length;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.Sex;
 import gapwise.evidence.Study;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Sex;
+import gapwise.exchange.form.CodeForm;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

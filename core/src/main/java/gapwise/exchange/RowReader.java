@@ -1,6 +1,11 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Missing;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.exchange.form.CellForm;
+import gapwise.exchange.form.Guard;
+import gapwise.exchange.form.MissingWords;
+import gapwise.exchange.form.Unreadable;
+import gapwise.exchange.form.WorkbookText;
 import gapwise.problem.Problems;
 import gapwise.table.Cell;
 import gapwise.table.Row;

@@ -1,12 +1,14 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Design;
-import gapwise.evidence.ExtractionStatus;
-import gapwise.evidence.PartialDate;
-import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
+import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.MonthForm;
 import java.util.List;
 import java.util.Optional;
 

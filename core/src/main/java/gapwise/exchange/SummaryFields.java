@@ -1,8 +1,12 @@
 package gapwise.exchange;
 
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.evidence.UnstatedSpread;
+import gapwise.evidence.unit.Unit;
+import gapwise.exchange.form.CellForm;
+import gapwise.exchange.form.CountForm;
+import gapwise.exchange.form.NumberForm;
+import gapwise.exchange.form.SpreadForm;
 import java.util.List;
 import java.util.Optional;
 

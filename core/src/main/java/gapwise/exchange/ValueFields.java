@@ -1,10 +1,13 @@
 package gapwise.exchange;
 
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.exchange.form.CategoryForm;
+import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.ListForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,13 +1,13 @@
 package gapwise.place;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.BoneCount;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientAggregation;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.place.MethodPlace.Below;
 import gapwise.selection.LeftOut;
 import gapwise.selection.SelectedRow;

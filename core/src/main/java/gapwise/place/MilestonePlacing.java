@@ -11,7 +11,7 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answers;
 import gapwise.answer.QuestionWords;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.place.MethodPlace.ByLength;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;

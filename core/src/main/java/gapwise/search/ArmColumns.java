@@ -1,8 +1,8 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Design;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;

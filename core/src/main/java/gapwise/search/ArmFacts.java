@@ -1,14 +1,14 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.Baseline;
-import gapwise.evidence.Bone;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Design;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,9 +1,9 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Design;
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Design;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -2,12 +2,12 @@ package gapwise.selection;
 
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Duration;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Unit;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.ArrayList;
 import java.util.Comparator;

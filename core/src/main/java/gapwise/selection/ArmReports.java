@@ -1,9 +1,9 @@
 package gapwise.selection;
 
-import gapwise.evidence.LengthRange;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Subgroup;
+import gapwise.evidence.unit.LengthRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,7 +2,7 @@ package gapwise.selection;
 
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

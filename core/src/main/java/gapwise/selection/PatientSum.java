@@ -2,13 +2,13 @@ package gapwise.selection;
 
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Length;
-import gapwise.evidence.LengthRange;
 import gapwise.evidence.PatientAggregation;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.List;
 import java.util.Optional;

@@ -1,16 +1,16 @@
 package gapwise.selection;
 
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.Optional;
 
 /**
  * Reasons for which a report of an outcome is not a value of one arm that counts, whatever its
  * numbers; asked in this order, the first stands.
  */
-enum ReportRule {
+public enum ReportRule {
   /** A paper may print a number twice, or a later paper replace it. */
   COUNTS {
     @Override

@@ -1,9 +1,9 @@
 package gapwise.selection;
 
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Summary;
+import gapwise.evidence.vocabulary.Outcome;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;

@@ -1,11 +1,11 @@
 package gapwise.wording;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.LengthRange;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
 import gapwise.figure.span.Span;
 import gapwise.figure.span.SpanRule;
 import gapwise.figure.value.Shown;

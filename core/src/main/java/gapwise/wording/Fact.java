@@ -1,10 +1,10 @@
 package gapwise.wording;
 
-import gapwise.evidence.Coded;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Missing;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Summary;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Missing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

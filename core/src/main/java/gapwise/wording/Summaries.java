@@ -1,8 +1,8 @@
 package gapwise.wording;
 
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.evidence.UnstatedSpread;
+import gapwise.evidence.unit.Unit;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.util.ArrayList;

@@ -3,10 +3,10 @@ package gapwise.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Design;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.search.IndexedArm;
 import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;

@@ -1,13 +1,13 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Baseline;
-import gapwise.evidence.Bone;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Detail;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;

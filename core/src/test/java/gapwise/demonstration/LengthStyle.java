@@ -1,9 +1,9 @@
 package gapwise.demonstration;
 
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.LengthRange;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -1,13 +1,13 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Duration;
-import gapwise.evidence.Length;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Provenance;
-import gapwise.evidence.Sex;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Sex;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package gapwise.demonstration;
 
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.evidence.UnstatedSpread;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.OptionalDouble;
 

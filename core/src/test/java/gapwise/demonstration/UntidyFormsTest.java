@@ -2,21 +2,21 @@ package gapwise.demonstration;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.ArmDefect;
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
-import gapwise.evidence.Phase;
-import gapwise.evidence.ReportKind;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Phase;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.Standing;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;

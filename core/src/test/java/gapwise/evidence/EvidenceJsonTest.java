@@ -4,6 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.DefectStage;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -2,6 +2,8 @@ package gapwise.evidence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -12,11 +12,11 @@ import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.evidence.UnstatedSpread;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Standing;
 import gapwise.problem.Problems;
 import gapwise.table.Cell;
 import gapwise.table.Header;
@@ -297,7 +297,7 @@ class LiteratureSampleTest {
           patient
               .outcomes()
               .get("union")
-              .equals(new PatientOutcome.Happened(gapwise.evidence.Answer.YES)));
+              .equals(new PatientOutcome.Happened(gapwise.evidence.vocabulary.Answer.YES)));
       assertFact(
           row,
           "months_to_union",

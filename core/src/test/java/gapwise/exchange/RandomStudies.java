@@ -1,46 +1,47 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
-import gapwise.evidence.Bone;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.DefectStage;
-import gapwise.evidence.Design;
 import gapwise.evidence.Detail;
-import gapwise.evidence.DetailKind;
-import gapwise.evidence.Duration;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.ExtractionStatus;
-import gapwise.evidence.Length;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
-import gapwise.evidence.MethodPart;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Missing;
-import gapwise.evidence.Money;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.PartialDate;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.Phase;
 import gapwise.evidence.Provenance;
-import gapwise.evidence.ReportKind;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Sex;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.evidence.UnstatedSpread;
-import gapwise.evidence.Vocabulary;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Money;
+import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.DefectStage;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodPart;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Phase;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.Sex;
+import gapwise.evidence.vocabulary.Standing;
+import gapwise.evidence.vocabulary.Vocabulary;
+import gapwise.exchange.form.NumberForm;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
@@ -412,7 +413,7 @@ final class RandomStudies {
     return Arrays.asList(choices).get(random.nextInt(choices.length));
   }
 
-  private <T extends gapwise.evidence.Coded> T oneOf(Vocabulary<T> vocabulary) {
+  private <T extends gapwise.evidence.vocabulary.Coded> T oneOf(Vocabulary<T> vocabulary) {
     return vocabulary.all().get(random.nextInt(vocabulary.all().size()));
   }
 

@@ -1,13 +1,13 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
-import gapwise.evidence.Bone;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

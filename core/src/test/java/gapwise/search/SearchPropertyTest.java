@@ -3,13 +3,13 @@ package gapwise.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Design;
 import gapwise.evidence.EvidenceJson;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
 import gapwise.evidence.Study;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.store.DocumentStore;
 import gapwise.store.Write;

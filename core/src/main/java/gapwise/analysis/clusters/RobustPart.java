@@ -11,7 +11,7 @@ import gapwise.analysis.rows.DataTable;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.regression.Design;
 import gapwise.synthesis.regression.Regression;

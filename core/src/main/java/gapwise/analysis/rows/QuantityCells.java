@@ -2,8 +2,8 @@ package gapwise.analysis.rows;
 
 import gapwise.analysis.result.Result;
 import gapwise.effect.SpreadConversion;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.Summary;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.SelectedRow;
 import java.math.BigDecimal;
 import java.util.List;

@@ -2,11 +2,11 @@ package gapwise.analysis.rows;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.result.Result;
-import gapwise.evidence.Answer;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;

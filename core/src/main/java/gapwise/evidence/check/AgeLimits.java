@@ -1,7 +1,11 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.GroupRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.unit.Unit;
 import java.util.OptionalDouble;
 
 /**

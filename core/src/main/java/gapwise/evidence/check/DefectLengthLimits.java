@@ -1,10 +1,16 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Length;
 import gapwise.evidence.Study;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.Part;
+import gapwise.evidence.rule.PatientRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.Unit;
 import java.util.Optional;
 
 /**

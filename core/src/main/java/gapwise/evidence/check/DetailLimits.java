@@ -1,8 +1,13 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Detail;
-import gapwise.evidence.DetailKind;
-import gapwise.evidence.Vocabulary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.GroupRule;
+import gapwise.evidence.rule.Part;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.Vocabulary;
 import java.util.SortedMap;
 
 /**

@@ -2,6 +2,10 @@ package gapwise.evidence.check;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.Summary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
 import java.util.Optional;
 import java.util.Set;
 

@@ -1,6 +1,9 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Part;
+import gapwise.evidence.rule.StudyRule;
 import java.util.regex.Pattern;
 
 /** Identifiers that do not look like what they should be. */

@@ -1,6 +1,9 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Answer;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.vocabulary.Answer;
 import java.util.Optional;
 
 /** An infection outcome that does not fit whether the limbs were infected at the start. */

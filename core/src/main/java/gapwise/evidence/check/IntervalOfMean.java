@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Summary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.SummaryAt;
+import gapwise.evidence.rule.SummaryRule;
 
 /**
  * The confidence interval of a mean: it must contain the mean, lies about evenly around it, and is

@@ -1,7 +1,12 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Part;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.unit.Unit;
 import java.util.Optional;
 
 /** Differences in leg length that cannot be or seldom are (common practice, no source). */

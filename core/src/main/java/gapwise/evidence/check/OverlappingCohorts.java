@@ -1,7 +1,11 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.PartialDate;
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.CollectionRule;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.FoldedText;
+import gapwise.evidence.rule.Part;
+import gapwise.evidence.unit.PartialDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;

@@ -1,10 +1,14 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Study;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Part;
+import gapwise.evidence.rule.PatientRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.Optional;
 
 /** What is impossible or unusual in one patient: age, outcomes in a form they do not have. */

@@ -1,6 +1,9 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Part;
+import gapwise.evidence.rule.StudyRule;
 
 /** Recruitment that ends before it starts, after publication, or spans an age. */
 final class RecruitmentDates implements StudyRule {

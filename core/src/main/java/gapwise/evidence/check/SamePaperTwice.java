@@ -2,6 +2,10 @@ package gapwise.evidence.check;
 
 import gapwise.evidence.Citation;
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.CollectionRule;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.FoldedText;
+import gapwise.evidence.rule.Part;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Summary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.SummaryAt;
+import gapwise.evidence.rule.SummaryRule;
 
 /**
  * A standard deviation that the range does not allow: of n values between a and b it is at most (b

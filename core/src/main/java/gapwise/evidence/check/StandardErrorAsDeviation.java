@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Summary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.SummaryAt;
+import gapwise.evidence.rule.SummaryRule;
 import java.util.OptionalInt;
 
 /**

@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Part;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
 
 /** Union reported without a definition and without a reason why, once for each study. */
 final class UnionDefined implements StudyRule {

@@ -1,7 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.unit.Unit;
 import java.util.Optional;
 
 /** A quantity in a unit that does not measure what the outcome is. */

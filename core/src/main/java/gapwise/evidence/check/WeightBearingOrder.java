@@ -1,6 +1,5 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Clock;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
@@ -8,7 +7,13 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.PatientRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -2,7 +2,7 @@ package gapwise.synthesis.multilevel;
 
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.regression.Coefficient;
 import gapwise.synthesis.regression.Design;
 import gapwise.synthesis.regression.Obstacles;

@@ -1,7 +1,7 @@
 package gapwise.synthesis.network;
 
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.network.NetworkModel.NetworkFit;
-import gapwise.synthesis.pooling.EffectSample;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,8 +1,8 @@
 package gapwise.synthesis.network;
 
 import gapwise.budget.Work;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.MeanModel;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.MeanModel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,7 +1,7 @@
 package gapwise.synthesis.network;
 
 import gapwise.budget.Work;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

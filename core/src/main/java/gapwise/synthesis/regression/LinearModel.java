@@ -1,8 +1,8 @@
 package gapwise.synthesis.regression;
 
 import gapwise.numeric.LeastSquares;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.MeanModel;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.MeanModel;
 
 /**
  * Means that are sums of the terms of a design, as the estimators of the variance between studies

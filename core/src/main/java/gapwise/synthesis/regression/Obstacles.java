@@ -2,7 +2,7 @@ package gapwise.synthesis.regression;
 
 import gapwise.numeric.LeastSquares;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,7 +1,7 @@
 package gapwise.synthesis.regression;
 
 import gapwise.budget.Work;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;

@@ -2,10 +2,10 @@ package gapwise.synthesis.smallstudy;
 
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.TauSquared;
-import gapwise.synthesis.pooling.TauSquaredEstimator;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import java.util.Arrays;
 import java.util.Optional;
 

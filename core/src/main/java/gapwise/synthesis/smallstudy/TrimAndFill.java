@@ -2,12 +2,12 @@ package gapwise.synthesis.smallstudy;
 
 import gapwise.budget.Work;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

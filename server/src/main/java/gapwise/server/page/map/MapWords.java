@@ -1,9 +1,9 @@
 package gapwise.server.page.map;
 
 import gapwise.answer.EmptyPlace;
-import gapwise.evidence.Answer;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Shown;
 import gapwise.wording.Counted;
 import java.util.List;

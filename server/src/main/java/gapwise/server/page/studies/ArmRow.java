@@ -1,16 +1,16 @@
 package gapwise.server.page.studies;
 
 import gapwise.answer.StudyAddress;
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.ArmName;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.server.address.ListColumn;
 import gapwise.wording.Defects;

@@ -1,11 +1,11 @@
 package gapwise.server.page.studies;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.Sex;
+import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Sex;
 import gapwise.figure.value.Shown;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
