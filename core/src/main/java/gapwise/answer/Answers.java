@@ -2,7 +2,7 @@ package gapwise.answer;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
@@ -54,7 +54,9 @@ public final class Answers {
         .map(
             selection ->
                 new Answer(
-                    selection, Optional.of(result.plan()), Optional.of(new Outcome.Done(result))));
+                    selection,
+                    Optional.of(result.plan()),
+                    Optional.of(new PlanOutcome.Done(result))));
   }
 
   /** The answer to a question: pooled by itself for each method where there are several. */
@@ -92,8 +94,9 @@ public final class Answers {
               + " series of different lengths.");
     }
     Answer answer = run(selection, shape);
-    if (shape.isPresent() && answer.outcome().filter(Outcome.Wrong.class::isInstance).isPresent()) {
-      Outcome.Wrong wrong = (Outcome.Wrong) answer.outcome().get();
+    if (shape.isPresent()
+        && answer.outcome().filter(PlanOutcome.Wrong.class::isInstance).isPresent()) {
+      PlanOutcome.Wrong wrong = (PlanOutcome.Wrong) answer.outcome().get();
       wrong.problems().forEach(problem -> notes.add("No line is drawn: " + problem.message()));
       shape = Optional.empty();
       answer = run(selection, shape);

@@ -3,7 +3,7 @@ package gapwise.claim;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.network.NetworkAnswer;
 import gapwise.analysis.network.NetworkResult;
@@ -53,8 +53,8 @@ final class IndirectPart {
     plan.put("model", "network");
     plan.put("reference", claim.b().method().code());
     plan.put("better", claim.outcome().better() == Better.MORE ? "higher" : "lower");
-    Outcome outcome = runner.run(plan, Optional.empty());
-    if (outcome instanceof Outcome.Wrong wrong) {
+    PlanOutcome outcome = runner.run(plan, Optional.empty());
+    if (outcome instanceof PlanOutcome.Wrong wrong) {
       return new Part(
           HEADING,
           wrong.problems().stream().map(Problem::message).toList(),
@@ -62,7 +62,7 @@ final class IndirectPart {
           Optional.of(plan),
           Optional.empty());
     }
-    Result result = ((Outcome.Done) outcome).result();
+    Result result = ((PlanOutcome.Done) outcome).result();
     return result
         .part(NetworkAnswer.class)
         .flatMap(NetworkAnswer::network)

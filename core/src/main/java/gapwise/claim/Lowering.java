@@ -10,6 +10,7 @@ import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
@@ -78,8 +79,8 @@ final class Lowering {
             + ".");
   }
 
-  private static Optional<gapwise.evidence.vocabulary.Answer> yes() {
-    return Optional.of(gapwise.evidence.vocabulary.Answer.YES);
+  private static Optional<YesOrNo> yes() {
+    return Optional.of(YesOrNo.YES);
   }
 
   private void patients() {

@@ -45,7 +45,7 @@ public record ArmDefect(DefectLength length, Origin origin, List<Double> patient
           new ArmDefect(arm.baseline().defect().get(), Origin.REPORTED_FOR_ARM, patients));
     }
     if (!patients.isEmpty()) {
-      DefectLength length = DefectLength.of(Summary.of(Unit.CENTIMETRES, patients));
+      DefectLength length = DefectLength.of(QuantitySummary.of(Unit.CENTIMETRES, patients));
       return Optional.of(new ArmDefect(length, Origin.FROM_PATIENTS, patients));
     }
     return study

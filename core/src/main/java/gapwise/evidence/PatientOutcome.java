@@ -3,7 +3,7 @@ package gapwise.evidence;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import gapwise.evidence.unit.Unit;
-import gapwise.evidence.vocabulary.Answer;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Objects;
 
 /** What became of one patient in one outcome. */
@@ -15,7 +15,7 @@ import java.util.Objects;
 })
 public sealed interface PatientOutcome {
   /** Whether an event came about: yes, no or unclear. */
-  record Happened(Answer answer) implements PatientOutcome {
+  record Happened(YesOrNo answer) implements PatientOutcome {
     public Happened {
       Objects.requireNonNull(answer, "answer");
     }

@@ -31,7 +31,7 @@ public sealed interface ReportedValue {
   }
 
   /** A quantity summed up over patients. */
-  record Quantity(Summary summary) implements ReportedValue {
+  record Quantity(QuantitySummary summary) implements ReportedValue {
     public Quantity {
       Objects.requireNonNull(summary, "summary");
       if (summary.isEmpty()) {

@@ -1,11 +1,11 @@
 package gapwise.evidence;
 
 import gapwise.evidence.unit.PartialDate;
-import gapwise.evidence.vocabulary.Answer;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Missing;
 import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -59,8 +59,8 @@ public record Study(
     Optional<String> setting,
     Optional<PartialDate> recruitmentFrom,
     Optional<PartialDate> recruitmentTo,
-    Optional<Answer> consecutive,
-    Optional<Answer> assessorIndependent,
+    Optional<YesOrNo> consecutive,
+    Optional<YesOrNo> assessorIndependent,
     Optional<String> funding,
     Optional<String> unionDefinition,
     Optional<String> infectionDefinition,
@@ -197,8 +197,8 @@ public record Study(
     private Optional<String> setting = Optional.empty();
     private Optional<PartialDate> recruitmentFrom = Optional.empty();
     private Optional<PartialDate> recruitmentTo = Optional.empty();
-    private Optional<Answer> consecutive = Optional.empty();
-    private Optional<Answer> assessorIndependent = Optional.empty();
+    private Optional<YesOrNo> consecutive = Optional.empty();
+    private Optional<YesOrNo> assessorIndependent = Optional.empty();
     private Optional<String> funding = Optional.empty();
     private Optional<String> unionDefinition = Optional.empty();
     private Optional<String> infectionDefinition = Optional.empty();
@@ -262,12 +262,12 @@ public record Study(
       return this;
     }
 
-    public Builder consecutive(Answer value) {
+    public Builder consecutive(YesOrNo value) {
       consecutive = Optional.of(value);
       return this;
     }
 
-    public Builder assessorIndependent(Answer value) {
+    public Builder assessorIndependent(YesOrNo value) {
       assessorIndependent = Optional.of(value);
       return this;
     }

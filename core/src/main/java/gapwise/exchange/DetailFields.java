@@ -6,7 +6,7 @@ import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Vocabulary;
 import gapwise.exchange.form.CellForm;
 import gapwise.exchange.form.NumberForm;
-import gapwise.exchange.form.Unreadable;
+import gapwise.exchange.form.UnreadableException;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
@@ -72,7 +72,7 @@ final class DetailFields {
     private static OptionalDouble number(String text) {
       try {
         return OptionalDouble.of(NumberForm.share().read(text));
-      } catch (Unreadable words) {
+      } catch (UnreadableException words) {
         return OptionalDouble.empty();
       }
     }

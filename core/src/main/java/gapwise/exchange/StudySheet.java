@@ -3,10 +3,10 @@ package gapwise.exchange;
 import gapwise.evidence.Citation;
 import gapwise.evidence.Study;
 import gapwise.evidence.unit.PartialDate;
-import gapwise.evidence.vocabulary.Answer;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.exchange.form.CodeForm;
 import gapwise.exchange.form.MonthForm;
 import java.util.List;
@@ -59,18 +59,18 @@ final class StudySheet {
   private static final Field<PartialDate> TO =
       Field.of("recruitment_to", "Last recruitment", "Year or month.", new MonthForm())
           .like("2012-10");
-  private static final Field<Answer> CONSECUTIVE =
+  private static final Field<YesOrNo> CONSECUTIVE =
       Field.of(
           "consecutive",
           "Consecutive",
           "Whether patients were consecutive.",
-          CodeForm.of(Answer.class));
-  private static final Field<Answer> ASSESSOR =
+          CodeForm.of(YesOrNo.class));
+  private static final Field<YesOrNo> ASSESSOR =
       Field.of(
           "assessor_independent",
           "Assessor independent",
           "Whether someone else than the operating team read the outcomes.",
-          CodeForm.of(Answer.class));
+          CodeForm.of(YesOrNo.class));
   private static final Field<String> FUNDING =
       Field.text("funding", "Funding and interests", "None, public, maker, or as printed.");
   private static final Field<String> UNION =

@@ -1,6 +1,6 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Unit;
 import gapwise.exchange.form.CellForm;
@@ -92,12 +92,12 @@ final class SummaryFields {
         mean, sd, median, q1, q3, min, max, unit, n, se, ciLower, ciUpper, spread, words);
   }
 
-  Optional<Summary> read(RowReader row) {
+  Optional<QuantitySummary> read(RowReader row) {
     Optional<Unit> given = row.get(unit);
-    Summary.Builder unitless =
-        fill(row, Summary.with(given.or(() -> usualUnit).orElse(Unit.POINTS)));
+    QuantitySummary.Builder unitless =
+        fill(row, QuantitySummary.with(given.or(() -> usualUnit).orElse(Unit.POINTS)));
     Field<?>[] from = fields().toArray(Field<?>[]::new);
-    Optional<Summary> summary = row.built(unitless::build, from);
+    Optional<QuantitySummary> summary = row.built(unitless::build, from);
     boolean nothing =
         summary.filter(s -> s.isEmpty() && s.words().isEmpty() && s.n().isEmpty()).isPresent();
     if (nothing) {
@@ -117,7 +117,7 @@ final class SummaryFields {
     return summary;
   }
 
-  private Summary.Builder fill(RowReader row, Summary.Builder summary) {
+  private QuantitySummary.Builder fill(RowReader row, QuantitySummary.Builder summary) {
     row.get(mean).ifPresent(summary::mean);
     row.get(sd).ifPresent(summary::standardDeviation);
     row.get(se).ifPresent(summary::standardError);
@@ -134,11 +134,11 @@ final class SummaryFields {
     return summary;
   }
 
-  void write(RowWriter row, Optional<Summary> summary) {
+  void write(RowWriter row, Optional<QuantitySummary> summary) {
     summary.ifPresent(value -> write(row, value));
   }
 
-  private void write(RowWriter row, Summary value) {
+  private void write(RowWriter row, QuantitySummary value) {
     if (!usualUnit.equals(Optional.of(value.unit()))) {
       row.put(unit, value.unit());
     }

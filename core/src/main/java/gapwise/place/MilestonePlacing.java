@@ -2,7 +2,7 @@ package gapwise.place;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.pooling.PlaceResult;
@@ -79,8 +79,8 @@ final class MilestonePlacing {
 
   private Optional<Result> run(ObjectNode plan) {
     plans.add(plan);
-    Outcome outcome = answers.runner().run(plan, Optional.empty());
-    return outcome instanceof Outcome.Done done ? Optional.of(done.result()) : Optional.empty();
+    PlanOutcome outcome = answers.runner().run(plan, Optional.empty());
+    return outcome instanceof PlanOutcome.Done done ? Optional.of(done.result()) : Optional.empty();
   }
 
   private List<Method> inOrder() {

@@ -112,7 +112,7 @@ public final class StudyIndex implements AutoCloseable {
     // Where nothing was ever kept, an index that is not there is no news.
     Consumer<String> news = store.lastChange() > 0 ? messages : message -> {};
     synchronized (turn) {
-      Optional<Reached> sound = folder.soundIndex();
+      Optional<FollowedTo> sound = folder.soundIndex();
       if (sound.isEmpty()) {
         buildAnew();
         news.accept(
@@ -132,7 +132,7 @@ public final class StudyIndex implements AutoCloseable {
     }
   }
 
-  private void follow(IndexWriter writer, Reached reached) {
+  private void follow(IndexWriter writer, FollowedTo reached) {
     following =
         Optional.of(new Following(writer, new Follower(store, kind, writer, reached, messages)));
   }
@@ -238,7 +238,7 @@ public final class StudyIndex implements AutoCloseable {
   }
 
   private void buildAnew() throws IOException {
-    follow(folder.createAnew(), Reached.NOTHING);
+    follow(folder.createAnew(), FollowedTo.NOTHING);
     rebuildInPlace();
   }
 

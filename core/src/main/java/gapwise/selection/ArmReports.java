@@ -34,7 +34,8 @@ record ArmReports(
         continue;
       }
       Optional<Reason> against =
-          ReportRule.firstAgainst(arm.study(), report).or(() -> outsideRange(question, report));
+          ReportExclusion.firstAgainst(arm.study(), report)
+              .or(() -> outsideRange(question, report));
       if (against.isPresent()) {
         leftOut.add(arm.leftOut(against.get()));
         continue;

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.evidence.unit.LengthRange;
-import gapwise.evidence.vocabulary.Answer;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
@@ -13,6 +12,7 @@ import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problems;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
@@ -136,7 +136,7 @@ public final class QuestionJson {
             fields.vocabularyWords(METHODS, Method.vocabulary()),
             fields.words(BONES, Bone.class),
             fields.texts(SEGMENTS),
-            fields.words(INFECTED, Answer.class),
+            fields.words(INFECTED, YesOrNo.class),
             fields.words(DESIGNS, Design.class),
             Set.of(),
             fields.integer(YEAR_FROM, 0),

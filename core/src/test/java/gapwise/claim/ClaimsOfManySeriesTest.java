@@ -14,10 +14,10 @@ import gapwise.evidence.DefectLength;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
@@ -80,7 +80,8 @@ class ClaimsOfManySeriesTest {
             Baseline.with()
                 .patients(30)
                 .infected(EventCount.of(5 + (7 * i) % 20, 30))
-                .defect(DefectLength.of(Summary.with(Unit.CENTIMETRES).mean(length).build()))
+                .defect(
+                    DefectLength.of(QuantitySummary.with(Unit.CENTIMETRES).mean(length).build()))
                 .build())
         .build();
   }

@@ -8,13 +8,13 @@ import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Study;
 import gapwise.evidence.unit.PartialDate;
-import gapwise.evidence.vocabulary.Answer;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodPart;
 import gapwise.evidence.vocabulary.Missing;
 import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -112,8 +112,8 @@ final class StudyAssembly {
             .setting(Scenario.setting(centre))
             .recruitmentFrom(date(plan.from(), 3))
             .recruitmentTo(date(plan.to(), 11))
-            .consecutive(plan.number() % 3 == 0 ? Answer.UNCLEAR : Answer.YES)
-            .assessorIndependent(plan.design() == Design.RANDOMISED ? Answer.YES : Answer.NO)
+            .consecutive(plan.number() % 3 == 0 ? YesOrNo.UNCLEAR : YesOrNo.YES)
+            .assessorIndependent(plan.design() == Design.RANDOMISED ? YesOrNo.YES : YesOrNo.NO)
             .funding(plan.number() % 5 == 0 ? "public" : "not stated")
             .unionDefinition(Scenario.UNION_DEFINITIONS.get(plan.number() % 4))
             .infectionDefinition(Scenario.INFECTION_DEFINITIONS.get(plan.number() % 3))

@@ -12,11 +12,11 @@ import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Provenance;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Subgroup;
-import gapwise.evidence.Summary;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Length;
@@ -24,7 +24,6 @@ import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Money;
 import gapwise.evidence.unit.PartialDate;
 import gapwise.evidence.unit.Unit;
-import gapwise.evidence.vocabulary.Answer;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.CountedUnit;
@@ -41,6 +40,7 @@ import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.Sex;
 import gapwise.evidence.vocabulary.Standing;
 import gapwise.evidence.vocabulary.Vocabulary;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.exchange.form.NumberForm;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -117,8 +117,8 @@ final class RandomStudies {
     maybe(this::words).ifPresent(study::setting);
     maybe(this::date).ifPresent(study::recruitmentFrom);
     maybe(this::date).ifPresent(study::recruitmentTo);
-    maybe(() -> oneOf(Answer.values())).ifPresent(study::consecutive);
-    maybe(() -> oneOf(Answer.values())).ifPresent(study::assessorIndependent);
+    maybe(() -> oneOf(YesOrNo.values())).ifPresent(study::consecutive);
+    maybe(() -> oneOf(YesOrNo.values())).ifPresent(study::assessorIndependent);
     maybe(this::words).ifPresent(study::funding);
     maybe(this::words).ifPresent(study::unionDefinition);
     maybe(this::words).ifPresent(study::infectionDefinition);
@@ -189,7 +189,7 @@ final class RandomStudies {
     maybe(this::events).ifPresent(baseline::smokers);
     maybe(this::events).ifPresent(baseline::diabetics);
     maybe(this::events).ifPresent(baseline::infected);
-    maybe(() -> oneOf(Answer.values())).ifPresent(baseline::infectedAnswer);
+    maybe(() -> oneOf(YesOrNo.values())).ifPresent(baseline::infectedAnswer);
     baseline.bones(list(() -> new BoneCount(oneOf(Bone.values()), optional(maybe(this::count)))));
     baseline.segments(list(() -> oneOf("42", "32", "33C")));
     maybe(this::words).ifPresent(baseline::boneWords);
@@ -212,7 +212,7 @@ final class RandomStudies {
             }),
         maybe(this::words),
         maybe(() -> oneOf(DefectStage.values())),
-        maybe(() -> oneOf(Answer.values())));
+        maybe(() -> oneOf(YesOrNo.values())));
   }
 
   private SortedMap<String, Detail> details(Vocabulary<DetailKind> kinds) {
@@ -298,7 +298,7 @@ final class RandomStudies {
     maybe(() -> oneOf(Sex.values())).ifPresent(patient::sex);
     maybe(() -> oneOf(Bone.values())).ifPresent(patient::bone);
     maybe(() -> oneOf("42", "41-C3")).ifPresent(patient::segment);
-    maybe(() -> oneOf(Answer.values())).ifPresent(patient::infected);
+    maybe(() -> oneOf(YesOrNo.values())).ifPresent(patient::infected);
     maybe(this::duration).ifPresent(patient::followUp);
     maybe(
             () ->
@@ -316,15 +316,15 @@ final class RandomStudies {
 
   private PatientOutcome patientOutcome(Outcome outcome) {
     if (outcome.isEvent()) {
-      return new PatientOutcome.Happened(oneOf(Answer.values()));
+      return new PatientOutcome.Happened(oneOf(YesOrNo.values()));
     }
     return outcome.kind() == Outcome.Kind.CATEGORIES
         ? new PatientOutcome.Graded(words())
         : new PatientOutcome.Measured(number() - 10, oneOf(Unit.values()));
   }
 
-  private Summary summary(Unit unit) {
-    Summary.Builder summary = Summary.with(unit);
+  private QuantitySummary summary(Unit unit) {
+    QuantitySummary.Builder summary = QuantitySummary.with(unit);
     double lowest = number();
     double[] rising = new double[5];
     for (int index = 0; index < 5; index++) {

@@ -10,19 +10,19 @@ import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Length;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
-import gapwise.evidence.vocabulary.Answer;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -111,8 +111,9 @@ final class InventedStudies {
   }
 
   /** On the grid of what is asked for, so that equal ends occur often. */
-  private Summary followUp() {
-    Summary.Builder numbers = Summary.with(random.nextBoolean() ? Unit.YEARS : Unit.MONTHS);
+  private QuantitySummary followUp() {
+    QuantitySummary.Builder numbers =
+        QuantitySummary.with(random.nextBoolean() ? Unit.YEARS : Unit.MONTHS);
     double value = numbers.build().unit() == Unit.YEARS ? random.nextInt(4) : 6 * random.nextInt(8);
     return switch (random.nextInt(4)) {
       case 0 -> numbers.mean(value).minimum(0).build();
@@ -123,8 +124,8 @@ final class InventedStudies {
   }
 
   private DefectLength defect() {
-    Summary.Builder numbers =
-        Summary.with(random.nextBoolean() ? Unit.CENTIMETRES : Unit.MILLIMETRES);
+    QuantitySummary.Builder numbers =
+        QuantitySummary.with(random.nextBoolean() ? Unit.CENTIMETRES : Unit.MILLIMETRES);
     double low = random.nextInt(20);
     double high = low + random.nextInt(80);
     return switch (random.nextInt(6)) {
@@ -158,7 +159,7 @@ final class InventedStudies {
         patient.followUp(new Duration(value, years ? Unit.YEARS : Unit.MONTHS));
       }
       if (random.nextBoolean()) {
-        patient.infected(Answer.values()[random.nextInt(4)]);
+        patient.infected(YesOrNo.values()[random.nextInt(4)]);
       }
       if (random.nextBoolean()) {
         patient.bone(Bone.values()[random.nextInt(4)]).segment("33");

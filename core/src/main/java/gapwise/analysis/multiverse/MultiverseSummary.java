@@ -1,8 +1,8 @@
 package gapwise.analysis.multiverse;
 
 import gapwise.analysis.result.Result;
+import gapwise.synthesis.multiverse.AnalysisFinding;
 import gapwise.synthesis.multiverse.ChoiceMove;
-import gapwise.synthesis.multiverse.Finding;
 import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.Settings;
 import gapwise.synthesis.multiverse.Sides;
@@ -131,7 +131,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
   }
 
   private MultiverseResult.Extreme extreme(Multiverse.Analysis analysis) {
-    Finding.Estimated value = (Finding.Estimated) analysis.finding();
+    AnalysisFinding.Estimated value = (AnalysisFinding.Estimated) analysis.finding();
     return new MultiverseResult.Extreme(
         choices.told(analysis.settings()),
         value.studies(),
@@ -141,7 +141,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         shown(value));
   }
 
-  private static Result.Estimate shown(Finding.Estimated value) {
+  private static Result.Estimate shown(AnalysisFinding.Estimated value) {
     return new Result.Estimate(value.shownEstimate(), value.shownLower(), value.shownUpper());
   }
 
@@ -150,7 +150,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
     return multiverse.estimated().stream()
         .filter(analysis -> analysis.settings().equals(own))
         .findFirst()
-        .map(analysis -> (Finding.Estimated) analysis.finding())
+        .map(analysis -> (AnalysisFinding.Estimated) analysis.finding())
         .map(
             value ->
                 new MultiverseResult.Own(
@@ -168,7 +168,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         IntStream.range(0, analysis.settings().size())
             .mapToObj(i -> analysis.settings().level(i))
             .toList();
-    if (analysis.finding() instanceof Finding.Estimated value) {
+    if (analysis.finding() instanceof AnalysisFinding.Estimated value) {
       return new MultiverseResult.Row(
           levels,
           OptionalInt.of(value.studies()),
@@ -186,6 +186,6 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         none,
         none,
         Optional.empty(),
-        Optional.of(((Finding.NotEstimated) analysis.finding()).code()));
+        Optional.of(((AnalysisFinding.NotEstimated) analysis.finding()).code()));
   }
 }

@@ -1,6 +1,6 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.rule.Findings;
 import gapwise.evidence.rule.Group;
 import gapwise.evidence.rule.GroupRule;
@@ -21,7 +21,7 @@ final class AgeLimits implements GroupRule {
     if (group.baseline().age().isEmpty()) {
       return;
     }
-    Summary years = group.baseline().age().get().in(Unit.YEARS);
+    QuantitySummary years = group.baseline().age().get().in(Unit.YEARS);
     NegativeQuantity.numbers(years)
         .forEach(
             (column, value) -> {

@@ -1,6 +1,6 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.rule.Findings;
 import gapwise.evidence.rule.Printed;
 import gapwise.evidence.rule.ReportAt;
@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
 final class FollowUpAgainstUnion implements ReportRule {
   @Override
   public void check(ReportAt at, Findings findings) {
-    Optional<Summary> union =
+    Optional<QuantitySummary> union =
         at.quantity()
             .filter(summary -> at.code().equals("time-to-union"))
             .filter(summary -> summary.unit().dimension() == Unit.Dimension.TIME);

@@ -1,8 +1,8 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
 import gapwise.evidence.rule.Findings;
 import gapwise.evidence.rule.Printed;
 import gapwise.evidence.rule.ReportAt;
@@ -70,7 +70,7 @@ final class PhasesAddUp implements StudyRule {
   }
 
   private static OptionalDouble mean(ReportAt at) {
-    Optional<Summary> summary =
+    Optional<QuantitySummary> summary =
         at.quantity().filter(s -> s.unit().dimension() == Unit.Dimension.TIME);
     return summary.map(s -> s.in(Unit.MONTHS).mean()).orElse(OptionalDouble.empty());
   }

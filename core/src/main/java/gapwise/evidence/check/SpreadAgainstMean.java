@@ -1,6 +1,6 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.rule.Findings;
 import gapwise.evidence.rule.Printed;
 import gapwise.evidence.rule.SummaryAt;
@@ -14,7 +14,7 @@ import gapwise.evidence.rule.SummaryRule;
 final class SpreadAgainstMean implements SummaryRule {
   @Override
   public void check(SummaryAt at, Findings findings) {
-    Summary s = at.summary();
+    QuantitySummary s = at.summary();
     if (!at.neverNegative() || s.mean().isEmpty() || s.standardDeviation().isEmpty()) {
       return;
     }

@@ -1,6 +1,6 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.rule.Findings;
 import gapwise.evidence.rule.Printed;
 import gapwise.evidence.rule.SummaryAt;
@@ -19,7 +19,7 @@ final class SpreadAgainstRange implements SummaryRule {
 
   @Override
   public void check(SummaryAt at, Findings findings) {
-    Summary s = at.summary();
+    QuantitySummary s = at.summary();
     if (s.standardDeviation().isEmpty() || s.minimum().isEmpty() || s.maximum().isEmpty()) {
       return;
     }

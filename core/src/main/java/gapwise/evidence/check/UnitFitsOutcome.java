@@ -1,6 +1,6 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.rule.Findings;
 import gapwise.evidence.rule.ReportAt;
 import gapwise.evidence.rule.ReportRule;
@@ -12,7 +12,7 @@ final class UnitFitsOutcome implements ReportRule {
   @Override
   public void check(ReportAt at, Findings findings) {
     Optional<Unit> expected = at.report().outcome().unit();
-    Optional<Unit> found = at.quantity().map(Summary::unit);
+    Optional<Unit> found = at.quantity().map(QuantitySummary::unit);
     if (expected.isEmpty()
         || found.isEmpty()
         || expected.get().dimension() == found.get().dimension()) {

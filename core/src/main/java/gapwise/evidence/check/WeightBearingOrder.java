@@ -3,10 +3,10 @@ package gapwise.evidence.check;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Subgroup;
-import gapwise.evidence.Summary;
 import gapwise.evidence.rule.Findings;
 import gapwise.evidence.rule.PatientRule;
 import gapwise.evidence.rule.Printed;
@@ -79,7 +79,7 @@ final class WeightBearingOrder implements StudyRule {
   }
 
   private static OptionalDouble months(ReportAt at) {
-    Optional<Summary> summary =
+    Optional<QuantitySummary> summary =
         at.quantity().filter(s -> s.unit().dimension() == Unit.Dimension.TIME);
     return summary.map(s -> s.in(Unit.MONTHS).centre()).orElse(OptionalDouble.empty());
   }

@@ -18,7 +18,11 @@ import java.util.function.Function;
  * @param part names a part of the record by a column
  */
 public record CountAt(
-    EventCount count, String events, String total, String percent, Function<String, Part> part) {
+    EventCount count,
+    String events,
+    String total,
+    String percent,
+    Function<String, RecordPart> part) {
 
   public static List<CountAt> of(Study study) {
     List<CountAt> all = new ArrayList<>();
@@ -48,7 +52,7 @@ public record CountAt(
         c -> all.add(new CountAt(c, name, name + "_of", name + "_percent", group::part)));
   }
 
-  public Part at(String column) {
+  public RecordPart at(String column) {
     return part.apply(column);
   }
 }

@@ -10,7 +10,7 @@ import java.util.Objects;
  * @param part which part of the record
  * @param message what was found, what was expected and what to do, as sentences for people
  */
-public record Finding(Severity severity, String code, Part part, String message) {
+public record Finding(Severity severity, String code, RecordPart part, String message) {
   public Finding {
     Objects.requireNonNull(severity, "severity");
     Objects.requireNonNull(code, "code");

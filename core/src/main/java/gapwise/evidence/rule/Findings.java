@@ -7,11 +7,11 @@ import java.util.List;
 public final class Findings {
   private final List<Finding> found = new ArrayList<>();
 
-  public void impossible(Part part, String code, String message) {
+  public void impossible(RecordPart part, String code, String message) {
     found.add(new Finding(Severity.IMPOSSIBLE, code, part, message));
   }
 
-  public void doubtful(Part part, String code, String message) {
+  public void doubtful(RecordPart part, String code, String message) {
     found.add(new Finding(Severity.DOUBTFUL, code, part, message));
   }
 

@@ -27,9 +27,9 @@ public record Group(Study study, Optional<Arm> arm, Baseline baseline) {
     return groups;
   }
 
-  public Part part(String field) {
-    return arm.<Part>map(one -> new Part.OfArm(study.id(), one.id(), field))
-        .orElseGet(() -> new Part.OfAllArms(study.id(), field));
+  public RecordPart part(String field) {
+    return arm.<RecordPart>map(one -> new RecordPart.OfArm(study.id(), one.id(), field))
+        .orElseGet(() -> new RecordPart.OfAllArms(study.id(), field));
   }
 
   /** How many there are of what is counted, as the paper says. */

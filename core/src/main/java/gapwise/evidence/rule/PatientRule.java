@@ -13,7 +13,7 @@ public interface PatientRule extends StudyRule {
   }
 
   /** Names a field of the patient. */
-  static Part part(Study study, PatientRow patient, String field) {
-    return new Part.OfPatient(study.id(), patient.id(), field);
+  static RecordPart part(Study study, PatientRow patient, String field) {
+    return new RecordPart.OfPatient(study.id(), patient.id(), field);
   }
 }

@@ -1,10 +1,10 @@
 package gapwise.evidence.rule;
 
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
 import gapwise.evidence.vocabulary.Standing;
 import java.util.List;
 import java.util.Optional;
@@ -29,15 +29,15 @@ public record ReportAt(Study study, int index, OutcomeReport report) {
     return of(study).stream().filter(at -> at.report.standing() == Standing.COUNTS).toList();
   }
 
-  public Part part(String field) {
-    return new Part.OfOutcome(study.id(), index, field);
+  public RecordPart part(String field) {
+    return new RecordPart.OfOutcome(study.id(), index, field);
   }
 
   public String code() {
     return report.outcome().code();
   }
 
-  public Optional<Summary> quantity() {
+  public Optional<QuantitySummary> quantity() {
     return report.value() instanceof ReportedValue.Quantity quantity
         ? Optional.of(quantity.summary())
         : Optional.empty();

@@ -1,7 +1,7 @@
 package gapwise.evidence.rule;
 
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
 import gapwise.evidence.vocabulary.Outcome;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,9 +19,9 @@ import java.util.function.Function;
  * @param groupSize how many people the arm has, where n is not given
  */
 public record SummaryAt(
-    Summary summary,
+    QuantitySummary summary,
     String prefix,
-    Function<String, Part> part,
+    Function<String, RecordPart> part,
     boolean neverNegative,
     OptionalInt groupSize) {
 
@@ -51,9 +51,9 @@ public record SummaryAt(
 
   private static void add(
       List<SummaryAt> all,
-      Optional<Summary> summary,
+      Optional<QuantitySummary> summary,
       String prefix,
-      Function<String, Part> part,
+      Function<String, RecordPart> part,
       boolean neverNegative,
       OptionalInt size) {
     summary.ifPresent(s -> all.add(new SummaryAt(s, prefix, part, neverNegative, size)));
@@ -65,7 +65,7 @@ public record SummaryAt(
         && !outcome.code().equals("limb-length-discrepancy");
   }
 
-  public Part at(String column) {
+  public RecordPart at(String column) {
     return part.apply(prefix + column);
   }
 

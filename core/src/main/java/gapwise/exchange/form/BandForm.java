@@ -11,17 +11,18 @@ public record BandForm() implements CellForm<DefectLength.Band> {
       Pattern.compile("([\\d.,]+)\\s*(?:[-–]\\s*([\\d.,]+)|\\+)\\s*:\\s*(\\d{1,6})");
 
   @Override
-  public DefectLength.Band read(String text) throws Unreadable {
+  public DefectLength.Band read(String text) throws UnreadableException {
     Matcher form = FORM.matcher(text);
     if (!form.matches()) {
-      throw new Unreadable(
+      throw new UnreadableException(
           "not-a-band", "bands such as '2-4: 5; 4-6: 3; 6+: 2' were expected, in centimetres.");
     }
     double from = NumberForm.plain().read(form.group(1));
     double to =
         form.group(2) == null ? Double.POSITIVE_INFINITY : NumberForm.plain().read(form.group(2));
     if (to < from) {
-      throw new Unreadable("not-a-band", "a band that does not end before it starts was expected.");
+      throw new UnreadableException(
+          "not-a-band", "a band that does not end before it starts was expected.");
     }
     return new DefectLength.Band(new LengthRange(from, to), Integer.parseInt(form.group(3)));
   }

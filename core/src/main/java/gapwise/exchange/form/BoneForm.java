@@ -11,10 +11,11 @@ public record BoneForm() implements CellForm<BoneCount> {
   private static final Pattern FORM = Pattern.compile("(.*?\\D)\\s*(\\d{1,6})?");
 
   @Override
-  public BoneCount read(String text) throws Unreadable {
+  public BoneCount read(String text) throws UnreadableException {
     Matcher form = FORM.matcher(text);
     if (!form.matches()) {
-      throw new Unreadable("unknown-code", "a bone such as 'tibia 20; femur 12' was expected.");
+      throw new UnreadableException(
+          "unknown-code", "a bone such as 'tibia 20; femur 12' was expected.");
     }
     Bone bone = CodeForm.of(Bone.class).read(form.group(1).strip());
     OptionalInt count =

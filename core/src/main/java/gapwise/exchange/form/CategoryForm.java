@@ -9,10 +9,10 @@ public record CategoryForm() implements CellForm<ReportedValue.Category> {
   private static final Pattern FORM = Pattern.compile("(?s)(.*\\S)\\s+(\\d{1,9})");
 
   @Override
-  public ReportedValue.Category read(String text) throws Unreadable {
+  public ReportedValue.Category read(String text) throws UnreadableException {
     Matcher form = FORM.matcher(text);
     if (!form.matches()) {
-      throw new Unreadable(
+      throw new UnreadableException(
           "not-a-category", "categories with counts such as 'excellent 12; good 5' were expected.");
     }
     return new ReportedValue.Category(form.group(1).strip(), Integer.parseInt(form.group(2)));

@@ -30,9 +30,9 @@ public interface CellForm<T> {
   /**
    * The value of a text that is not blank, spaces around it removed.
    *
-   * @throws Unreadable when it stands for none
+   * @throws UnreadableException when it stands for none
    */
-  T read(String text) throws Unreadable;
+  T read(String text) throws UnreadableException;
 
   String write(T value);
 

@@ -72,12 +72,12 @@ public record CodeForm<T>(
   }
 
   @Override
-  public T read(String text) throws Unreadable {
+  public T read(String text) throws UnreadableException {
     Optional<T> value = parse.apply(text);
     if (value.isPresent()) {
       return value.get();
     }
-    throw new Unreadable("unknown-code", expected(text));
+    throw new UnreadableException("unknown-code", expected(text));
   }
 
   private String expected(String text) {

@@ -11,10 +11,10 @@ public record CountForm(NumberForm number) implements CellForm<Integer> {
   }
 
   @Override
-  public Integer read(String text) throws Unreadable {
+  public Integer read(String text) throws UnreadableException {
     double value = number.read(text);
     if (value != Math.rint(value) || Math.abs(value) > Integer.MAX_VALUE) {
-      throw new Unreadable("not-a-whole-number", "a whole number was expected.");
+      throw new UnreadableException("not-a-whole-number", "a whole number was expected.");
     }
     return (int) value;
   }

@@ -27,9 +27,9 @@ final class Items {
   /**
    * The items without the spaces around them; empty ones are left out unless quoted.
    *
-   * @throws Unreadable when a quotation mark is left open
+   * @throws UnreadableException when a quotation mark is left open
    */
-  static List<String> split(String text) throws Unreadable {
+  static List<String> split(String text) throws UnreadableException {
     List<String> items = new ArrayList<>();
     StringBuilder item = new StringBuilder();
     boolean quoted = false;
@@ -53,7 +53,7 @@ final class Items {
       }
     }
     if (quoted) {
-      throw new Unreadable(
+      throw new UnreadableException(
           "wrong-quotation-marks",
           "a quotation mark is not closed. Separate items by semicolons, and put an item that holds"
               + " one between quotation marks.");

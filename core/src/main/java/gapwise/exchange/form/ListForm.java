@@ -14,7 +14,7 @@ public record ListForm<T>(CellForm<T> item) implements CellForm<List<T>> {
   }
 
   @Override
-  public List<T> read(String text) throws Unreadable {
+  public List<T> read(String text) throws UnreadableException {
     List<T> values = new ArrayList<>();
     for (String part : Items.split(text)) {
       values.add(item.read(part));

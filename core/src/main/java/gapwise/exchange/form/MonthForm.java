@@ -12,12 +12,12 @@ public record MonthForm() implements CellForm<PartialDate> {
   private static final Pattern FIRST_OF_MONTH = Pattern.compile("(\\d{4}-\\d{2})-01");
 
   @Override
-  public PartialDate read(String text) throws Unreadable {
+  public PartialDate read(String text) throws UnreadableException {
     Matcher first = FIRST_OF_MONTH.matcher(text);
     return PartialDate.parse(first.matches() ? first.group(1) : text)
         .orElseThrow(
             () ->
-                new Unreadable(
+                new UnreadableException(
                     "not-a-month", "a year such as 2011 or a month such as 2011-08 was expected."));
   }
 

@@ -34,13 +34,13 @@ public record NumberForm(Optional<String> siblings, boolean percent) implements 
   }
 
   @Override
-  public Double read(String text) throws Unreadable {
+  public Double read(String text) throws UnreadableException {
     String number = text.replace('−', '-');
     if (percent && number.endsWith("%")) {
       number = number.substring(0, number.length() - 1).strip();
     }
     if (AMBIGUOUS.matcher(number).matches()) {
-      throw new Unreadable(
+      throw new UnreadableException(
           "ambiguous-comma",
           "the comma can separate thousands or decimals. Write "
               + number.replace(",", "")
@@ -53,30 +53,32 @@ public record NumberForm(Optional<String> siblings, boolean percent) implements 
     }
     double value = Double.parseDouble(number.replace(',', '.'));
     if (!Double.isFinite(value)) {
-      throw new Unreadable("not-a-number", "the number is too large. Check it against the paper.");
+      throw new UnreadableException(
+          "not-a-number", "the number is too large. Check it against the paper.");
     }
     return value;
   }
 
-  private Unreadable refusal(String text) {
+  private UnreadableException refusal(String text) {
     boolean bracketed =
         text.contains("(") || text.contains("[") || text.contains("±") || text.contains("+-");
     boolean range = RANGE.matcher(text).matches();
     if (bracketed || range) {
-      return new Unreadable("several-numbers", siblings.map(p -> advice(p, range)).orElse(ALONE));
+      return new UnreadableException(
+          "several-numbers", siblings.map(p -> advice(p, range)).orElse(ALONE));
     }
     if (OVER.matcher(text).matches()) {
-      return new Unreadable(
+      return new UnreadableException(
           "threshold-in-number",
           "one number was expected, a threshold was found. A threshold of defect length goes into"
               + " defect_length_over_cm, any other into the words or the note.");
     }
     if (text.endsWith("%")) {
-      return new Unreadable(
+      return new UnreadableException(
           "not-a-number",
           "a number without a percent sign was expected. Percentages have columns of their own.");
     }
-    return new Unreadable(
+    return new UnreadableException(
         "not-a-number",
         "a number such as 5.8 or 5,8 was expected. Units and words have columns of their own; write"
             + " NR where the paper does not report it.");

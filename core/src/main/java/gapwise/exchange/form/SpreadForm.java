@@ -25,7 +25,7 @@ public record SpreadForm() implements CellForm<UnstatedSpread> {
               + ")?\\s*[)\\]]");
 
   @Override
-  public UnstatedSpread read(String text) throws Unreadable {
+  public UnstatedSpread read(String text) throws UnreadableException {
     String plain = text.replace('−', '-');
     Matcher form = PLUS_MINUS.matcher(plain);
     if (form.matches()) {
@@ -37,12 +37,12 @@ public record SpreadForm() implements CellForm<UnstatedSpread> {
       return new UnstatedSpread(
           NumberForm.plain().read(form.group(2)), number(form.group(3)), number(form.group(1)));
     }
-    throw new Unreadable(
+    throw new UnreadableException(
         "not-a-spread",
         "what the paper prints was expected, such as '± 7', '(5-20)', '36 ± 7' or '12 (5-20)'.");
   }
 
-  private static OptionalDouble number(String text) throws Unreadable {
+  private static OptionalDouble number(String text) throws UnreadableException {
     return text == null ? OptionalDouble.empty() : OptionalDouble.of(NumberForm.plain().read(text));
   }
 

@@ -35,7 +35,8 @@ final class NetworkRows {
    * The rows of studies in the parameters of a forest; empty if the covariances of a study of
    * several arms are not those of any effects, or as good as.
    */
-  static Optional<NetworkRows> of(List<NetworkStudy> studies, TreatmentIndex index, Forest forest) {
+  static Optional<NetworkRows> of(
+      List<NetworkStudy> studies, TreatmentIndex index, SpanningForest forest) {
     NetworkRows rows = new NetworkRows();
     for (NetworkStudy study : studies) {
       Work.check();

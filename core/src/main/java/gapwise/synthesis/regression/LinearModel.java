@@ -9,10 +9,10 @@ import gapwise.synthesis.heterogeneity.MeanModel;
  * see them: b = (X'WX)^-1 X'Wy (Berkey et al., Stat Med 1995;14:395).
  */
 public final class LinearModel implements MeanModel {
-  private final Design design;
+  private final DesignMatrix design;
   private final double[] values;
 
-  private LinearModel(Design design) {
+  private LinearModel(DesignMatrix design) {
     this.design = design;
     this.values = design.values();
   }
@@ -22,12 +22,12 @@ public final class LinearModel implements MeanModel {
    *
    * @param design of full rank with at least as many rows as columns
    */
-  public static LinearModel of(Design design) {
+  public static LinearModel of(DesignMatrix design) {
     return new LinearModel(design);
   }
 
   /** What the means depend on. */
-  public Design design() {
+  public DesignMatrix design() {
     return design;
   }
 

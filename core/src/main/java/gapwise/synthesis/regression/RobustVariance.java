@@ -44,7 +44,7 @@ public record RobustVariance(int clusters, List<Coefficient> coefficients, List<
     double[][] timesDesign(List<Integer> places);
 
     /** Weights of rows that are thought independent. */
-    static BlockWeights diagonal(Design design, List<Double> weights) {
+    static BlockWeights diagonal(DesignMatrix design, List<Double> weights) {
       return places -> {
         double[][] product = new double[places.size()][];
         for (int i = 0; i < product.length; i++) {

@@ -80,7 +80,7 @@ public record WaldTest(double statistic, List<Integer> degreesOfFreedom, double 
     if (tested.isEmpty()) {
       return Optional.empty();
     }
-    Design design = model.design();
+    DesignMatrix design = model.design();
     LinearModel.LinearFit without = LinearModel.of(design.without(tested)).told(sample, weights);
     double square =
         TermSum.of(

@@ -1,6 +1,6 @@
 package gapwise.server.api;
 
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
@@ -39,11 +39,11 @@ final class PlanFigureApi {
 
   private void send(Context context, FileKind kind) {
     Address address = new Address(context.queryParamMap());
-    Outcome outcome = answers.runner().run(context.body(), Optional.empty());
-    if (outcome instanceof Outcome.Wrong wrong) {
+    PlanOutcome outcome = answers.runner().run(context.body(), Optional.empty());
+    if (outcome instanceof PlanOutcome.Wrong wrong) {
       throw new WrongInputException(wrong.problems());
     }
-    Result result = ((Outcome.Done) outcome).result();
+    Result result = ((PlanOutcome.Done) outcome).result();
     Map<String, Figure> figures = ResultFigures.of(result, answers.of(result), edition);
     String name =
         Optional.of(address.first("figure"))

@@ -1,7 +1,7 @@
 package gapwise.server.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.budget.Budget;
 import gapwise.budget.Work;
@@ -56,7 +56,7 @@ public final class RunCommand implements Callable<Integer> {
   private String medium = "page";
 
   @Option(
-      names = Limits.OPTION,
+      names = LimitOption.OPTION,
       paramLabel = "LIMIT",
       description = {
         "Another limit of what one plan may cost, such as seconds=600; may be given several times."
@@ -72,7 +72,7 @@ public final class RunCommand implements Callable<Integer> {
     }
     Budget budget;
     try {
-      budget = Limits.of(limits);
+      budget = LimitOption.of(limits);
     } catch (WrongInputException wrong) {
       wrong.problems().forEach(problem -> System.err.println(problem.line()));
       return Exit.WRONG;
@@ -91,34 +91,35 @@ public final class RunCommand implements Callable<Integer> {
     int exit = Exit.DONE;
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     for (Path plan : plans) {
-      Outcome outcome = run(runner, plan, budget);
+      PlanOutcome outcome = run(runner, plan, budget);
       JsonNode json = outcome.json();
       out.println(plans.size() == 1 ? json.toPrettyString() : json.toString());
-      if (outcome instanceof Outcome.Wrong wrong) {
+      if (outcome instanceof PlanOutcome.Wrong wrong) {
         wrong.problems().forEach(problem -> System.err.println(plan + ": " + problem.line()));
         exit = Exit.WRONG;
       } else if (figures.isPresent()) {
         Medium drawn = Medium.of(medium).orElseThrow();
-        PlanFigure.write(figures.get(), plan, drawn, ((Outcome.Done) outcome).result(), evidence);
+        PlanFigure.write(
+            figures.get(), plan, drawn, ((PlanOutcome.Done) outcome).result(), evidence);
       }
     }
     return exit;
   }
 
-  private static Outcome run(Runner runner, Path plan, Budget budget) {
+  private static PlanOutcome run(Runner runner, Path plan, Budget budget) {
     try {
       return Work.within(budget).join(() -> run(runner, plan));
     } catch (WorkStoppedException stopped) {
-      return new Outcome.Wrong(List.of(stopped.problem()));
+      return new PlanOutcome.Wrong(List.of(stopped.problem()));
     }
   }
 
-  private static Outcome run(Runner runner, Path plan) {
+  private static PlanOutcome run(Runner runner, Path plan) {
     String text;
     try {
       text = Files.readString(plan);
     } catch (IOException unread) {
-      return new Outcome.Wrong(
+      return new PlanOutcome.Wrong(
           List.of(
               new Problem(
                   "" + plan,

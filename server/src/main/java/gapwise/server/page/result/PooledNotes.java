@@ -1,6 +1,6 @@
 package gapwise.server.page.result;
 
-import gapwise.analysis.Outcome.Wrong;
+import gapwise.analysis.PlanOutcome.Wrong;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answer;

@@ -28,7 +28,7 @@ import java.util.OptionalInt;
  *     is
  * @param words the words as reported
  */
-public record Summary(
+public record QuantitySummary(
     Unit unit,
     OptionalInt n,
     OptionalDouble mean,
@@ -44,7 +44,7 @@ public record Summary(
     Optional<UnstatedSpread> unstatedSpread,
     Optional<String> words) {
 
-  public Summary {
+  public QuantitySummary {
     Objects.requireNonNull(unit, "unit");
     Objects.requireNonNull(n, "n");
     Objects.requireNonNull(mean, "mean");
@@ -144,11 +144,11 @@ public record Summary(
    *
    * @throws IllegalArgumentException when the dimensions differ
    */
-  public Summary in(Unit other) {
+  public QuantitySummary in(Unit other) {
     if (other == unit) {
       return this;
     }
-    return new Summary(
+    return new QuantitySummary(
         other,
         n,
         carried(other, mean),
@@ -177,7 +177,7 @@ public record Summary(
    *
    * @param values at least one, finite
    */
-  public static Summary of(Unit unit, List<Double> values) {
+  public static QuantitySummary of(Unit unit, List<Double> values) {
     double[] sorted = values.stream().mapToDouble(Double::doubleValue).sorted().toArray();
     if (sorted.length == 0) {
       throw new IllegalArgumentException("a summary needs at least one value");
@@ -298,8 +298,8 @@ public record Summary(
     }
 
     /** The value, checked. */
-    public Summary build() {
-      return new Summary(
+    public QuantitySummary build() {
+      return new QuantitySummary(
           unit,
           n,
           mean,

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param column of the clusters
  * @param restricted which likelihood
  */
-public record ThreeLevelModel(String column, boolean restricted, PoolingSettings settings)
+public record ClusteredEffectsModel(String column, boolean restricted, PoolingSettings settings)
     implements Model {
   @Override
   public String word() {

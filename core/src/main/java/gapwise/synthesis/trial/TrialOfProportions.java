@@ -7,8 +7,8 @@ package gapwise.synthesis.trial;
  * @param comparator proportion after the comparator, above 0 and below 1
  * @param intervention proportion after the intervention, above 0 and below 1, not the same
  */
-public record TwoProportions(double comparator, double intervention) {
-  public TwoProportions {
+public record TrialOfProportions(double comparator, double intervention) {
+  public TrialOfProportions {
     if (!(comparator > 0 && comparator < 1 && intervention > 0 && intervention < 1)) {
       throw new IllegalArgumentException(
           "proportions must lie between 0 and 1, were " + comparator + " and " + intervention);

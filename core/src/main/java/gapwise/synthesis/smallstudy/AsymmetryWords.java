@@ -5,12 +5,12 @@ import java.util.Locale;
 /**
  * Sentences beside tests: the pattern, its size, what it could mean, and that it proves nothing.
  */
-final class Words {
+final class AsymmetryWords {
   private static final String COULD_MEAN =
       " Results that were never published, weaker methods or other patients in small studies, or"
           + " chance could each give such a pattern; it is no proof of any of them.";
 
-  private Words() {}
+  private AsymmetryWords() {}
 
   /**
    * What a fitted line says.

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** The means of the rows of a network: sums of the comparisons that span it. */
-final class NetworkModel implements MeanModel {
+final class NetworkMeans implements MeanModel {
   /**
    * Above this leverage, 1 less leverage has lost four digits and is worked out from the other rows
    * instead. Leverages sum to the number of parameters, so few rows are so heavy.
@@ -20,7 +20,7 @@ final class NetworkModel implements MeanModel {
   private final ParameterBlocks blocks;
   private final List<List<Integer>> rowsOfBlocks = new ArrayList<>();
 
-  NetworkModel(int parameters, List<SparseRow> rows) {
+  NetworkMeans(int parameters, List<SparseRow> rows) {
     this.parameters = parameters;
     this.rows = List.copyOf(rows);
     this.blocks = ParameterBlocks.of(parameters, this.rows);

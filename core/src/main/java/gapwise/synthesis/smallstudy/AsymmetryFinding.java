@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** What a test for small-study effects found, with a sentence that claims no more than it may. */
-public sealed interface Finding {
+public sealed interface AsymmetryFinding {
   /**
    * A straight line by least squares, residual scale estimated.
    *
@@ -26,7 +26,7 @@ public sealed interface Finding {
       int degreesOfFreedom,
       double pValue,
       String sentence)
-      implements Finding {}
+      implements AsymmetryFinding {}
 
   /**
    * A straight line over the standard error with a variance between studies about it.
@@ -47,7 +47,7 @@ public sealed interface Finding {
       double limit,
       double tauSquared,
       String sentence)
-      implements Finding {}
+      implements AsymmetryFinding {}
 
   /**
    * A rank correlation.
@@ -68,7 +68,7 @@ public sealed interface Finding {
       double continuityStatistic,
       OptionalDouble exactPValue,
       String sentence)
-      implements Finding {}
+      implements AsymmetryFinding {}
 
   /**
    * Studies imagined so that the funnel is even.
@@ -87,7 +87,7 @@ public sealed interface Finding {
       OptionalDouble tauSquared,
       boolean settled,
       String sentence)
-      implements Finding {
+      implements AsymmetryFinding {
     public Filled {
       filled = List.copyOf(filled);
     }
@@ -107,5 +107,5 @@ public sealed interface Finding {
    *
    * @param why code and reason
    */
-  record Refused(Problem why) implements Finding {}
+  record Refused(Problem why) implements AsymmetryFinding {}
 }

@@ -1,6 +1,6 @@
 package gapwise.wording;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Unit;
 import gapwise.figure.value.Quantity;
@@ -10,23 +10,23 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** A quantity of a group of patients in words, keeping mean and median apart. */
-public final class Summaries {
-  private final Summary summary;
+public final class QuantityWords {
+  private final QuantitySummary summary;
   private final Unit unit;
 
-  private Summaries(Summary summary, Unit unit) {
+  private QuantityWords(QuantitySummary summary, Unit unit) {
     this.summary = summary.unit().dimension() == unit.dimension() ? summary.in(unit) : summary;
     this.unit = this.summary.unit();
   }
 
   /** In the unit that the paper prints. */
-  public static String asReported(Summary summary) {
-    return new Summaries(summary, summary.unit()).words();
+  public static String asReported(QuantitySummary summary) {
+    return new QuantityWords(summary, summary.unit()).words();
   }
 
   /** In another unit of the same dimension. */
-  public static String in(Summary summary, Unit unit) {
-    return new Summaries(summary, unit).words();
+  public static String in(QuantitySummary summary, Unit unit) {
+    return new QuantityWords(summary, unit).words();
   }
 
   private String words() {

@@ -11,13 +11,13 @@ import java.util.Optional;
  * The option {@code --limit} of commands that compute: {@code seconds=600}, or {@code none} for no
  * limit but those that other options name.
  */
-final class Limits {
+final class LimitOption {
   /** What the option is called, for messages. */
   static final String OPTION = "--limit";
 
   private static final String NONE = "none";
 
-  private Limits() {}
+  private LimitOption() {}
 
   /**
    * The budget that a command line asks for.

@@ -4,7 +4,7 @@ package gapwise.evidence.rule;
  * Which part of a record a finding is about. Fields are named by their template columns, as in the
  * reasons for missing values; an empty field means the whole part.
  */
-public sealed interface Part {
+public sealed interface RecordPart {
   /** The id of the study. */
   String study();
 
@@ -12,21 +12,21 @@ public sealed interface Part {
   String field();
 
   /** What belongs to the study itself. */
-  record OfStudy(String study, String field) implements Part {}
+  record OfStudy(String study, String field) implements RecordPart {}
 
   /** What belongs to one arm. */
-  record OfArm(String study, String arm, String field) implements Part {}
+  record OfArm(String study, String arm, String field) implements RecordPart {}
 
   /** What a paper gives for all arms together. */
-  record OfAllArms(String study, String field) implements Part {}
+  record OfAllArms(String study, String field) implements RecordPart {}
 
   /**
    * What belongs to one reported outcome.
    *
    * @param index position in the study's list of outcomes, from 0
    */
-  record OfOutcome(String study, int index, String field) implements Part {}
+  record OfOutcome(String study, int index, String field) implements RecordPart {}
 
   /** What belongs to one patient. */
-  record OfPatient(String study, String patient, String field) implements Part {}
+  record OfPatient(String study, String patient, String field) implements RecordPart {}
 }

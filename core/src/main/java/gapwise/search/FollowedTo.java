@@ -11,17 +11,17 @@ import java.util.Optional;
  * @param mark what tells that change from another of the same number in another log, such as one
  *     that went on after an older backup was put back
  */
-record Reached(long change, String mark) {
+record FollowedTo(long change, String mark) {
   /**
    * Raised whenever documents of the index are made in another way; an index of another format is
    * built anew.
    */
   private static final String FORMAT = "3";
 
-  static final Reached NOTHING = new Reached(0, "");
+  static final FollowedTo NOTHING = new FollowedTo(0, "");
 
-  static Reached at(DocumentVersion version) {
-    return new Reached(
+  static FollowedTo at(DocumentVersion version) {
+    return new FollowedTo(
         version.change(), version.id() + " " + version.version() + " " + version.when());
   }
 
@@ -30,11 +30,11 @@ record Reached(long change, String mark) {
   }
 
   /** Empty when the index is of another format or does not say. */
-  static Optional<Reached> ofCommit(Map<String, String> commit) {
+  static Optional<FollowedTo> ofCommit(Map<String, String> commit) {
     String change = commit.getOrDefault("change", "");
     if (!FORMAT.equals(commit.get("format")) || !change.matches("\\d{1,18}")) {
       return Optional.empty();
     }
-    return Optional.of(new Reached(Long.parseLong(change), commit.getOrDefault("mark", "")));
+    return Optional.of(new FollowedTo(Long.parseLong(change), commit.getOrDefault("mark", "")));
   }
 }

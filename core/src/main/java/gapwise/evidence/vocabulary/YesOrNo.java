@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
 
 /** A yes-or-no question about patients or a paper, as far as the paper answers it. */
-public enum Answer implements Coded {
+public enum YesOrNo implements Coded {
   YES("yes"),
   NO("no"),
   MIXED("some yes, some no"),
@@ -12,7 +12,7 @@ public enum Answer implements Coded {
 
   private final String label;
 
-  Answer(String label) {
+  YesOrNo(String label) {
     this.label = label;
   }
 
@@ -28,8 +28,8 @@ public enum Answer implements Coded {
   }
 
   @JsonCreator
-  static Answer ofCode(String code) {
-    return Coded.parse(Answer.class, code)
+  static YesOrNo ofCode(String code) {
+    return Coded.parse(YesOrNo.class, code)
         .orElseThrow(() -> new IllegalArgumentException("unknown code '" + code + "'"));
   }
 }

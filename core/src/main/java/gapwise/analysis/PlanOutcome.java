@@ -7,12 +7,12 @@ import gapwise.problem.Problem;
 import java.util.List;
 
 /** What came of a plan: a result, or what is wrong with it. */
-public sealed interface Outcome {
+public sealed interface PlanOutcome {
   /** The result, or {@code {"problems":[...]}}, in a fixed order of fields. */
   ObjectNode json();
 
   /** Done; what could not be estimated stands in the result's warnings. */
-  record Done(Result result) implements Outcome {
+  record Done(Result result) implements PlanOutcome {
     @Override
     public ObjectNode json() {
       return ResultJson.of(result);
@@ -24,7 +24,7 @@ public sealed interface Outcome {
    *
    * @param problems at least one
    */
-  record Wrong(List<Problem> problems) implements Outcome {
+  record Wrong(List<Problem> problems) implements PlanOutcome {
     public Wrong {
       problems = List.copyOf(problems);
     }

@@ -10,7 +10,7 @@ import java.util.Optional;
  * Reasons for which a report of an outcome is not a value of one arm that counts, whatever its
  * numbers; asked in this order, the first stands.
  */
-public enum ReportRule {
+public enum ReportExclusion {
   /** A paper may print a number twice, or a later paper replace it. */
   COUNTS {
     @Override
@@ -60,7 +60,7 @@ public enum ReportRule {
   abstract Optional<Reason> against(Study study, OutcomeReport report);
 
   static Optional<Reason> firstAgainst(Study study, OutcomeReport report) {
-    for (ReportRule rule : values()) {
+    for (ReportExclusion rule : values()) {
       Optional<Reason> reason = rule.against(study, report);
       if (reason.isPresent()) {
         return reason;

@@ -12,7 +12,7 @@ import java.util.List;
  * because every other comparison is then a sum of parameters that are known better than it, and
  * weights that differ by twenty powers of ten cost no digits in the normal equations.
  */
-final class Forest {
+final class SpanningForest {
   /** No edge leads here: the root of a piece. */
   private static final int NONE = -1;
 
@@ -31,7 +31,7 @@ final class Forest {
   /** A signed sum of parameters: the place of each and 1 or -1. */
   record Path(int[] edges, double[] signs) {}
 
-  private Forest(int treatments, List<Candidate> tree) {
+  private SpanningForest(int treatments, List<Candidate> tree) {
     edges = new Edge[tree.size()];
     parent = new int[treatments];
     edge = new int[treatments];
@@ -84,7 +84,7 @@ final class Forest {
    * @param treatments how many there are
    * @param studies of treatments that {@code index} numbers
    */
-  static Forest of(int treatments, List<NetworkStudy> studies, TreatmentIndex index) {
+  static SpanningForest of(int treatments, List<NetworkStudy> studies, TreatmentIndex index) {
     List<Candidate> candidates = new ArrayList<>();
     for (NetworkStudy study : studies) {
       for (int i = 0; i < study.treatments().size(); i++) {
@@ -105,7 +105,7 @@ final class Forest {
         tree.add(candidate);
       }
     }
-    return new Forest(treatments, tree);
+    return new SpanningForest(treatments, tree);
   }
 
   /** Number of parameters. */

@@ -10,7 +10,7 @@ import java.util.List;
  * What the mean of each study is a sum of: a row for each study, a named column for each term.
  * Immutable.
  */
-public final class Design {
+public final class DesignMatrix {
   /** The term of the column of ones. */
   public static final String INTERCEPT = "intercept";
 
@@ -25,7 +25,7 @@ public final class Design {
   private final double[] values;
   private final int rows;
 
-  private Design(List<String> terms, double[] values, int rows) {
+  private DesignMatrix(List<String> terms, double[] values, int rows) {
     this.terms = List.copyOf(terms);
     this.values = values;
     this.rows = rows;
@@ -38,7 +38,7 @@ public final class Design {
    * @param rows one a study, each as long as there are terms, of finite numbers
    * @throws IllegalArgumentException if sizes do not fit or a number is not finite
    */
-  public static Design of(List<String> terms, List<double[]> rows) {
+  public static DesignMatrix of(List<String> terms, List<double[]> rows) {
     if (terms.isEmpty() || new HashSet<>(terms).size() < terms.size()) {
       throw new IllegalArgumentException("terms must be some and differ, were " + terms);
     }
@@ -55,14 +55,14 @@ public final class Design {
         values[at++] = value;
       }
     }
-    return new Design(terms, values, rows.size());
+    return new DesignMatrix(terms, values, rows.size());
   }
 
   /** One mean for all studies. */
-  public static Design ofOneMean(int studies) {
+  public static DesignMatrix ofOneMean(int studies) {
     double[] ones = new double[studies];
     Arrays.fill(ones, 1);
-    return new Design(List.of(INTERCEPT), ones, studies);
+    return new DesignMatrix(List.of(INTERCEPT), ones, studies);
   }
 
   /** Number of studies, k. */
@@ -98,12 +98,12 @@ public final class Design {
   }
 
   /** The studies at some places, in the order of the list. */
-  public Design at(List<Integer> places) {
+  public DesignMatrix at(List<Integer> places) {
     return of(terms, places.stream().map(this::row).toList());
   }
 
   /** The design without some of its terms. */
-  Design without(List<String> others) {
+  DesignMatrix without(List<String> others) {
     List<Integer> kept = new ArrayList<>();
     for (int j = 0; j < columns(); j++) {
       if (!others.contains(terms.get(j))) {
@@ -116,7 +116,7 @@ public final class Design {
         left[i * kept.size() + j] = value(i, kept.get(j));
       }
     }
-    return new Design(kept.stream().map(terms::get).toList(), left, rows);
+    return new DesignMatrix(kept.stream().map(terms::get).toList(), left, rows);
   }
 
   /** Whether no term follows from the others. */

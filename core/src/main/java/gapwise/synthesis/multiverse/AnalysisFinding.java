@@ -1,7 +1,7 @@
 package gapwise.synthesis.multiverse;
 
 /** What one analysis found. */
-public sealed interface Finding {
+public sealed interface AnalysisFinding {
   /**
    * A pooled value, on the analysis scale and as people read it.
    *
@@ -15,12 +15,12 @@ public sealed interface Finding {
       double shownLower,
       double shownUpper,
       int studies)
-      implements Finding {}
+      implements AnalysisFinding {}
 
   /**
    * No pooled value.
    *
    * @param code why, a kebab-case word
    */
-  record NotEstimated(String code) implements Finding {}
+  record NotEstimated(String code) implements AnalysisFinding {}
 }

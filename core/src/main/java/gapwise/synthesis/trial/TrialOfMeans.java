@@ -10,14 +10,14 @@ import org.apache.commons.statistics.distribution.TDistribution;
  * @param difference of the means, not 0
  * @param standardDeviation of patients within each arm, on the same scale, above 0
  */
-public record TwoMeans(double difference, double standardDeviation) {
+public record TrialOfMeans(double difference, double standardDeviation) {
   /** Fewer give no standard deviation. */
   private static final double FEWEST = 2;
 
   /** More than this in each arm is no trial that anyone will make. */
   static final double MOST = 1e7;
 
-  public TwoMeans {
+  public TrialOfMeans {
     if (!(Math.abs(difference) > 0 && Double.isFinite(difference))) {
       throw new IllegalArgumentException(
           "difference must be a number other than 0, was " + difference);

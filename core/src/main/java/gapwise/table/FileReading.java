@@ -4,7 +4,7 @@ import gapwise.problem.Problems;
 import java.util.function.LongConsumer;
 
 /** One reading under way: who takes the rows, what was found wrong, how far it got. */
-final class Reading {
+final class FileReading {
   /**
    * After so many problems a reading stops, so that a file that is wrong in every row neither fills
    * the memory nor buries the reader. Our choice: more than anyone mends in one go.
@@ -20,7 +20,7 @@ final class Reading {
   private int problemCount;
   private long rows;
 
-  Reading(Problems problems, SheetConsumer consumer, LongConsumer progress) {
+  FileReading(Problems problems, SheetConsumer consumer, LongConsumer progress) {
     this.problems = problems;
     this.consumer = consumer;
     this.progress = progress;
