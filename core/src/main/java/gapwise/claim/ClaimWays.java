@@ -137,7 +137,7 @@ final class ClaimWays {
     lines.add(
         new Ways.Line(
             what + " against " + against,
-            result.get().estimated(),
+            result.get().counted().estimated(),
             of100(aboveIsFirst ? above : below),
             of100(aboveIsFirst ? below : above),
             of100(told.intervalsIncludingPercent()),

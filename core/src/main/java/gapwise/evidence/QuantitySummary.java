@@ -183,7 +183,7 @@ public record QuantitySummary(
       throw new IllegalArgumentException("a summary needs at least one value");
     }
     double mean = Arrays.stream(sorted).average().orElseThrow();
-    Builder summary =
+    QuantitySummaryBuilder summary =
         with(unit)
             .n(sorted.length)
             .mean(Math.min(Math.max(mean, sorted[0]), sorted[sorted.length - 1]))
@@ -207,113 +207,7 @@ public record QuantitySummary(
   }
 
   /** Starts a value of which only the given parts are known. */
-  public static Builder with(Unit unit) {
-    return new Builder(unit);
-  }
-
-  /** Collects the parts that a paper gives. Not thread-safe. */
-  public static final class Builder {
-    private final Unit unit;
-    private OptionalInt n = OptionalInt.empty();
-    private OptionalDouble mean = OptionalDouble.empty();
-    private OptionalDouble standardDeviation = OptionalDouble.empty();
-    private OptionalDouble standardError = OptionalDouble.empty();
-    private OptionalDouble lowerLimit = OptionalDouble.empty();
-    private OptionalDouble upperLimit = OptionalDouble.empty();
-    private OptionalDouble median = OptionalDouble.empty();
-    private OptionalDouble lowerQuartile = OptionalDouble.empty();
-    private OptionalDouble upperQuartile = OptionalDouble.empty();
-    private OptionalDouble minimum = OptionalDouble.empty();
-    private OptionalDouble maximum = OptionalDouble.empty();
-    private Optional<UnstatedSpread> unstatedSpread = Optional.empty();
-    private Optional<String> words = Optional.empty();
-
-    private Builder(Unit unit) {
-      this.unit = unit;
-    }
-
-    public Builder n(int value) {
-      n = OptionalInt.of(value);
-      return this;
-    }
-
-    public Builder mean(double value) {
-      mean = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder standardDeviation(double value) {
-      standardDeviation = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder standardError(double value) {
-      standardError = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder lowerLimit(double value) {
-      lowerLimit = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder upperLimit(double value) {
-      upperLimit = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder median(double value) {
-      median = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder lowerQuartile(double value) {
-      lowerQuartile = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder upperQuartile(double value) {
-      upperQuartile = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder minimum(double value) {
-      minimum = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder maximum(double value) {
-      maximum = OptionalDouble.of(value);
-      return this;
-    }
-
-    public Builder unstatedSpread(UnstatedSpread value) {
-      unstatedSpread = Optional.of(value);
-      return this;
-    }
-
-    public Builder words(String value) {
-      words = Optional.of(value);
-      return this;
-    }
-
-    /** The value, checked. */
-    public QuantitySummary build() {
-      return new QuantitySummary(
-          unit,
-          n,
-          mean,
-          standardDeviation,
-          standardError,
-          lowerLimit,
-          upperLimit,
-          median,
-          lowerQuartile,
-          upperQuartile,
-          minimum,
-          maximum,
-          unstatedSpread,
-          words);
-    }
+  public static QuantitySummaryBuilder with(Unit unit) {
+    return new QuantitySummaryBuilder(unit);
   }
 }

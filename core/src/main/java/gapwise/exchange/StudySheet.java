@@ -2,6 +2,7 @@ package gapwise.exchange;
 
 import gapwise.evidence.Citation;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.unit.PartialDate;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
@@ -132,7 +133,7 @@ final class StudySheet {
   private StudySheet() {}
 
   /** The study without arms; empty when the row has no id or title. */
-  static Optional<Study.Builder> read(RowReader row) {
+  static Optional<StudyBuilder> read(RowReader row) {
     Optional<String> id = row.get(Keys.STUDY);
     Optional<String> title = row.get(TITLE);
     Citation.Builder citation = Citation.with(title.orElse("unknown"));
@@ -147,7 +148,7 @@ final class StudySheet {
     row.get(PMID).ifPresent(citation::pmid);
     row.get(REGISTER).ifPresent(citation::register);
     row.get(OTHER_SPELLINGS).ifPresent(citation::otherSpellings);
-    Study.Builder study = Study.with(id.orElse("unknown"), citation.build());
+    StudyBuilder study = Study.with(id.orElse("unknown"), citation.build());
     row.get(REPORT_KIND).ifPresent(study::reportKind);
     row.get(DESIGN).ifPresent(study::design);
     row.get(DESIGN_WORDS).ifPresent(study::designWords);

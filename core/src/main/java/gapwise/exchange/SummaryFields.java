@@ -1,6 +1,7 @@
 package gapwise.exchange;
 
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Unit;
 import gapwise.exchange.form.CellForm;
@@ -94,7 +95,7 @@ final class SummaryFields {
 
   Optional<QuantitySummary> read(RowReader row) {
     Optional<Unit> given = row.get(unit);
-    QuantitySummary.Builder unitless =
+    QuantitySummaryBuilder unitless =
         fill(row, QuantitySummary.with(given.or(() -> usualUnit).orElse(Unit.POINTS)));
     Field<?>[] from = fields().toArray(Field<?>[]::new);
     Optional<QuantitySummary> summary = row.built(unitless::build, from);
@@ -117,7 +118,7 @@ final class SummaryFields {
     return summary;
   }
 
-  private QuantitySummary.Builder fill(RowReader row, QuantitySummary.Builder summary) {
+  private QuantitySummaryBuilder fill(RowReader row, QuantitySummaryBuilder summary) {
     row.get(mean).ifPresent(summary::mean);
     row.get(sd).ifPresent(summary::standardDeviation);
     row.get(se).ifPresent(summary::standardError);

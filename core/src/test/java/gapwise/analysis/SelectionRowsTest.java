@@ -17,6 +17,7 @@ import gapwise.evidence.EventCount;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
@@ -165,7 +166,7 @@ class SelectionRowsTest {
         1e-12);
   }
 
-  private static QuantitySummary.Builder months() {
+  private static QuantitySummaryBuilder months() {
     return QuantitySummary.with(Unit.MONTHS).mean(9);
   }
 

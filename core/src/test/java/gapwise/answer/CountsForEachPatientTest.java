@@ -14,6 +14,7 @@ import gapwise.evidence.DefectLength;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
@@ -72,11 +73,11 @@ class CountsForEachPatientTest {
     store.close();
   }
 
-  private static QuantitySummary.Builder operations(int n, double mean) {
+  private static QuantitySummaryBuilder operations(int n, double mean) {
     return QuantitySummary.with(Unit.PER_PATIENT).n(n).mean(mean);
   }
 
-  private static Study study(String id, String method, QuantitySummary.Builder operations) {
+  private static Study study(String id, String method, QuantitySummaryBuilder operations) {
     Baseline baseline =
         Baseline.with()
             .patients(20)

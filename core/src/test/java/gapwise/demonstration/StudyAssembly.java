@@ -7,6 +7,7 @@ import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.unit.PartialDate;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
@@ -102,7 +103,7 @@ final class StudyAssembly {
 
   private Study study() {
     String centre = Scenario.centre(plan.stream());
-    Study.Builder study =
+    StudyBuilder study =
         Study.with(plan.id(), citation())
             .reportKind(plan.abstractOf().isPresent() ? ReportKind.ABSTRACT : ReportKind.ARTICLE)
             .design(plan.design())

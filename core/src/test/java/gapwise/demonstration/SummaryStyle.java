@@ -1,6 +1,7 @@
 package gapwise.demonstration;
 
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Unit;
 import java.util.List;
@@ -33,7 +34,7 @@ enum SummaryStyle {
    */
   QuantitySummary print(Unit unit, int decimals, List<Double> values) {
     QuantitySummary full = QuantitySummary.of(unit, values);
-    QuantitySummary.Builder print = QuantitySummary.with(unit).n(values.size());
+    QuantitySummaryBuilder print = QuantitySummary.with(unit).n(values.size());
     double mean = rounded(full.mean(), decimals);
     double median = rounded(full.median(), decimals);
     double minimum = rounded(full.minimum(), decimals);

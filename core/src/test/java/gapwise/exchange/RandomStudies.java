@@ -13,9 +13,11 @@ import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Provenance;
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Duration;
@@ -108,7 +110,7 @@ final class RandomStudies {
     maybe(this::words).ifPresent(citation::pmid);
     maybe(this::words).ifPresent(citation::register);
     citation.otherSpellings(list(this::words));
-    Study.Builder study = Study.with(id, citation.build());
+    StudyBuilder study = Study.with(id, citation.build());
     maybe(() -> oneOf(ReportKind.values())).ifPresent(study::reportKind);
     maybe(() -> oneOf(Design.values())).ifPresent(study::design);
     maybe(this::words).ifPresent(study::designWords);
@@ -324,7 +326,7 @@ final class RandomStudies {
   }
 
   private QuantitySummary summary(Unit unit) {
-    QuantitySummary.Builder summary = QuantitySummary.with(unit);
+    QuantitySummaryBuilder summary = QuantitySummary.with(unit);
     double lowest = number();
     double[] rising = new double[5];
     for (int index = 0; index < 5; index++) {

@@ -11,9 +11,11 @@ import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Length;
 import gapwise.evidence.unit.LengthRange;
@@ -64,7 +66,7 @@ final class InventedStudies {
     if (random.nextInt(6) == 0) {
       addOutcome(outcomes, new Scope.AllArms());
     }
-    Study.Builder study = Study.with(id, citation.build()).arms(arms).patients(patients);
+    StudyBuilder study = Study.with(id, citation.build()).arms(arms).patients(patients);
     if (random.nextInt(5) > 0) {
       study.design(Design.values()[random.nextInt(4)]);
     }
@@ -112,7 +114,7 @@ final class InventedStudies {
 
   /** On the grid of what is asked for, so that equal ends occur often. */
   private QuantitySummary followUp() {
-    QuantitySummary.Builder numbers =
+    QuantitySummaryBuilder numbers =
         QuantitySummary.with(random.nextBoolean() ? Unit.YEARS : Unit.MONTHS);
     double value = numbers.build().unit() == Unit.YEARS ? random.nextInt(4) : 6 * random.nextInt(8);
     return switch (random.nextInt(4)) {
@@ -124,7 +126,7 @@ final class InventedStudies {
   }
 
   private DefectLength defect() {
-    QuantitySummary.Builder numbers =
+    QuantitySummaryBuilder numbers =
         QuantitySummary.with(random.nextBoolean() ? Unit.CENTIMETRES : Unit.MILLIMETRES);
     double low = random.nextInt(20);
     double high = low + random.nextInt(80);

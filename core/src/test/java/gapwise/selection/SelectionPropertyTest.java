@@ -17,6 +17,7 @@ import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Length;
@@ -149,7 +150,7 @@ class SelectionPropertyTest {
         patients.add(patient(random, "case " + id + rows, id));
       }
     }
-    Study.Builder study =
+    StudyBuilder study =
         Study.with("invented-" + number, Citation.with("Invented study " + number).build())
             .invented(true)
             .arms(arms)

@@ -14,9 +14,11 @@ import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Duration;
@@ -577,7 +579,7 @@ class SelectorTest {
                     .followUp(QuantitySummary.with(Unit.MONTHS).mean(followUpMonths).build())
                     .build())
             .build();
-    Study.Builder study =
+    StudyBuilder study =
         study(id, union(total - 1, total)).but().arms(List.of(arm)).sameStudyAs(same);
     cohort.ifPresent(study::cohort);
     return study.build();
@@ -608,7 +610,7 @@ class SelectorTest {
         .build();
   }
 
-  private static OutcomeReport time(QuantitySummary.Builder summary) {
+  private static OutcomeReport time(QuantitySummaryBuilder summary) {
     return report(TIME, new ReportedValue.Quantity(summary.build())).build();
   }
 

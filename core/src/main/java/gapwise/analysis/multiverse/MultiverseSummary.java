@@ -32,12 +32,13 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
     List<MultiverseResult.StudyMoved> studies = studies();
     return new MultiverseResult(
         MultiverseSentence.of(multiverse, shown, sides, moves, studies),
-        multiverse.analyses().size(),
-        estimated,
-        multiverse.different(),
-        multiverse.notEstimated().entrySet().stream()
-            .map(one -> new MultiverseResult.NotEstimated(one.getKey(), one.getValue()))
-            .toList(),
+        new MultiverseResult.Counted(
+            multiverse.analyses().size(),
+            estimated,
+            multiverse.different(),
+            multiverse.notEstimated().entrySet().stream()
+                .map(one -> new MultiverseResult.NotEstimated(one.getKey(), one.getValue()))
+                .toList()),
         scales(),
         shown.map(
             s ->
@@ -48,8 +49,9 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         multiverse.onlyShownCompares() ? "shown" : "analysis-scale",
         moves.stream().map(MultiverseSummary::moved).toList(),
         studies.isEmpty() ? Optional.empty() : Optional.of(studies),
-        estimated == 0 ? Optional.empty() : Optional.of(extreme(multiverse.lowest())),
-        estimated == 0 ? Optional.empty() : Optional.of(extreme(multiverse.highest())),
+        new MultiverseResult.Ends(
+            estimated == 0 ? Optional.empty() : Optional.of(extreme(multiverse.lowest())),
+            estimated == 0 ? Optional.empty() : Optional.of(extreme(multiverse.highest()))),
         plan.vary().list()
             ? Optional.of(multiverse.analyses().stream().map(this::row).toList())
             : Optional.empty());

@@ -13,6 +13,7 @@ import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
@@ -91,7 +92,7 @@ class OddStudyFilesTest {
                 new ReportedValue.Events(EventCount.of(15, 20)))
             .counted(CountedUnit.LIMBS)
             .build();
-    Study.Builder study =
+    StudyBuilder study =
         Study.with(
                 id,
                 Citation.with("Title " + number).firstAuthor(author).year(2000 + number).build())
