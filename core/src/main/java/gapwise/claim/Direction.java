@@ -32,9 +32,4 @@ public enum Direction {
       case QUANTITY, SCORE, COST -> this == MORE ? "higher" : "lower";
     };
   }
-
-  /** The other direction. */
-  public Direction other() {
-    return this == MORE ? LESS : MORE;
-  }
 }

@@ -109,7 +109,7 @@ final class IndirectPart {
     }
     sentences.add(
         "This holds only if the patients of these studies are alike in what matters; nobody was"
-            + " drawn by lot between the two methods.");
+            + " randomised between the two methods.");
     effect(network)
         .flatMap(NetworkResult.Effect::disagreement)
         .ifPresent(

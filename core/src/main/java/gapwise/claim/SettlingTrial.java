@@ -106,7 +106,7 @@ final class SettlingTrial {
     Quantity measure = Told.measure(claim.outcome());
     String unit = ofHundred ? " of 100" : " " + measure.unit();
     String text =
-        "A trial of two equal arms drawn by lot would need "
+        "A randomised trial of two equal arms would need "
             + trial.patientsPerArm()
             + " patients in each arm, "
             + trial.patients()

@@ -77,7 +77,7 @@ final class TalkSentence {
             + ": "
             + told.words(claim)
             + ". ";
-    return who + judged(told) + byLot(told);
+    return who + judged(told) + randomised(told);
   }
 
   private String judged(Compared told) {
@@ -90,13 +90,13 @@ final class TalkSentence {
         : "So far the average points against the claim." + open;
   }
 
-  private String byLot(Compared told) {
+  private String randomised(Compared told) {
     Set<String> compared = new HashSet<>();
     direct.result().stream()
         .flatMap(result -> SynthesisResult.of(result).studies().stream())
         .map(Result.Study::label)
         .forEach(compared::add);
-    long drawn =
+    long randomised =
         selection.rows().stream()
             .map(SelectedRow::study)
             .filter(study -> compared.contains(study.citation().label()))
@@ -104,14 +104,14 @@ final class TalkSentence {
             .map(Study::id)
             .distinct()
             .count();
-    if (drawn >= told.studies()) {
+    if (randomised >= told.studies()) {
       return told.studies() == 1
-          ? " It drew the patients by lot; one small trial settles nothing alone."
-          : " All drew the patients by lot.";
+          ? " It randomised the patients; one small trial settles nothing alone."
+          : " All randomised the patients.";
     }
-    return (drawn == 0
-            ? " Patients were not drawn by lot"
-            : " Patients were drawn by lot in " + drawn + " of them only")
+    return (randomised == 0
+            ? " Patients were not randomised"
+            : " Patients were randomised in " + randomised + " of them only")
         + ", so how they differ may explain it.";
   }
 

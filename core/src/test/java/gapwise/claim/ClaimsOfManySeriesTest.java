@@ -149,7 +149,7 @@ class ClaimsOfManySeriesTest {
     assertEquals(360, with.direct().compared().get().patients());
     assertEquals(Compared.Lean.FIRST_MORE, with.direct().compared().get().lean());
     assertTrue(with.sentence().contains("points the way of the claim"), with.sentence());
-    assertTrue(with.sentence().contains("Patients were not drawn by lot"), with.sentence());
+    assertTrue(with.sentence().contains("Patients were not randomised"), with.sentence());
     Examined against = examined("autograft", Direction.LESS, "allograft");
     assertTrue(against.sentence().contains("points against the claim"), against.sentence());
     Examined turned = examined("allograft", Direction.MORE, "autograft");

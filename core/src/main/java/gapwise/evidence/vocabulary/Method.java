@@ -8,8 +8,8 @@ import com.fasterxml.jackson.databind.JsonNode;
  * A way of treating the bone loss; the vocabulary is the resource {@code methods.json}.
  *
  * @param code stable kebab-case code
- * @param label name in full
- * @param shortLabel name where space is scarce
+ * @param label the name with what tells it from its neighbours, for lists to choose from
+ * @param shortLabel the name, wherever the method is spoken of or drawn
  * @param mark shape of its mark in figures
  * @param colour colour of its mark, as #RRGGBB; never the only sign
  * @param frame whether an external frame belongs to it, so that time in a frame is meaningful

@@ -44,9 +44,4 @@ public interface CellForm<T> {
   default List<String> allowed() {
     return List.of();
   }
-
-  /** Whether several of the allowed words may stand in one cell. */
-  default boolean several() {
-    return false;
-  }
 }

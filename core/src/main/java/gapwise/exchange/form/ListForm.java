@@ -31,9 +31,4 @@ public record ListForm<T>(CellForm<T> item) implements CellForm<List<T>> {
   public List<String> allowed() {
     return item.allowed();
   }
-
-  @Override
-  public boolean several() {
-    return true;
-  }
 }

@@ -2,7 +2,6 @@ package gapwise.synthesis.heterogeneity;
 
 import gapwise.effect.Interval;
 import gapwise.numeric.BracketedRoot;
-import java.util.Locale;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 
 /** Intervals for the variance between studies. A limit that no value reaches is 0. */
@@ -53,9 +52,4 @@ public enum TauSquaredInterval {
    * @param level above 0 and below 1
    */
   public abstract Interval of(EffectSample sample, MeanModel model, double level);
-
-  /** The word in a plan. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 }

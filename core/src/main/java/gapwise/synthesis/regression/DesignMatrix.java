@@ -119,11 +119,6 @@ public final class DesignMatrix {
     return new DesignMatrix(kept.stream().map(terms::get).toList(), left, rows);
   }
 
-  /** Whether no term follows from the others. */
-  public boolean isFullRank() {
-    return dependentTerms().isEmpty();
-  }
-
   /**
    * Terms whose column is a sum of multiples of columns before it (or all 0), so that no data could
    * tell their coefficient. Each column is made orthogonal to the ones before it, twice over, so

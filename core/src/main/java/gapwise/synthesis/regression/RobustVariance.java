@@ -5,7 +5,6 @@ import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -26,11 +25,6 @@ public record RobustVariance(int clusters, List<Coefficient> coefficients, List<
     CR1,
     /** 1. */
     CR0;
-
-    /** The word in a plan. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT);
-    }
   }
 
   /** The weights of a cluster, known by what they make of its rows of the design. */
