@@ -492,6 +492,26 @@ class ArchitectureTest {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
+  /** The table of rooms for contributors names each, the short form {@code .part} included. */
+  @Test
+  void theMapForContributorsNamesEveryRoom() throws java.io.IOException {
+    Set<String> named = new TreeSet<>();
+    for (String line :
+        java.nio.file.Files.readAllLines(java.nio.file.Path.of("..", "DEVELOPERS.md"))) {
+      if (line.startsWith("| `")) {
+        String parent = "";
+        for (String name :
+            line.substring(0, line.indexOf(" | ", 2)).replaceAll("[|` ]", "").split(",")) {
+          named.add(name.startsWith(".") ? parent + name : name);
+          parent = name.startsWith(".") ? parent : name.replaceFirst("[.][^.]*$", "");
+        }
+      }
+    }
+    Set<String> forgotten = new TreeSet<>(rooms());
+    forgotten.removeAll(named);
+    assertTrue(forgotten.isEmpty(), "rooms that DEVELOPERS.md does not name: " + forgotten);
+  }
+
   /** Every entry of the map is a real room, so the map cannot grow stale. */
   @Test
   void theMapHasNoRoomThatIsGone() {
