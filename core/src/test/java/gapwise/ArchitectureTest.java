@@ -40,74 +40,165 @@ class ArchitectureTest {
               Map.entry("problem", Set.of()),
               Map.entry("budget", Set.of("problem")),
               Map.entry("table", Set.of("problem")),
-              Map.entry("evidence", Set.of("problem")),
-              Map.entry("evidence.check", Set.of("evidence", "problem")),
-              Map.entry("exchange", Set.of("table", "evidence", "evidence.check", "problem")),
+              Map.entry("evidence.unit", Set.of("problem")),
+              Map.entry("evidence.vocabulary", Set.of("evidence.unit", "problem")),
+              Map.entry("evidence", Set.of("evidence.unit", "evidence.vocabulary", "problem")),
+              Map.entry("evidence.rule", Set.of("evidence", "evidence.vocabulary", "problem")),
+              Map.entry(
+                  "evidence.check",
+                  Set.of(
+                      "evidence.rule",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "problem")),
+              Map.entry(
+                  "exchange.form", Set.of("evidence", "evidence.unit", "evidence.vocabulary")),
+              Map.entry(
+                  "exchange",
+                  Set.of(
+                      "table",
+                      "exchange.form",
+                      "evidence.rule",
+                      "evidence.check",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "problem")),
               Map.entry("store", Set.of("problem")),
-              Map.entry("curation", Set.of("evidence", "evidence.check", "store", "problem")),
-              Map.entry("search", Set.of("evidence", "store", "problem")),
-              Map.entry("search.words", Set.of("evidence")),
-              Map.entry("selection", Set.of("evidence", "search", "curation", "problem")),
+              Map.entry("curation", Set.of("evidence", "store", "problem")),
+              Map.entry(
+                  "search",
+                  Set.of("evidence", "evidence.unit", "evidence.vocabulary", "store", "problem")),
+              Map.entry("search.words", Set.of("evidence.unit", "evidence.vocabulary")),
+              Map.entry(
+                  "selection",
+                  Set.of(
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "search",
+                      "curation",
+                      "problem")),
               Map.entry("numeric", Set.of()),
               Map.entry("effect", Set.of("numeric", "problem")),
-              Map.entry("synthesis.pooling", Set.of("effect", "numeric", "problem")),
-              Map.entry("synthesis.diagnostics", Set.of("synthesis.pooling", "effect", "numeric")),
+              Map.entry("effect.arms", Set.of("effect", "numeric", "problem")),
+              Map.entry("synthesis.heterogeneity", Set.of("effect", "numeric")),
               Map.entry(
-                  "synthesis.bayes", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+                  "synthesis.pooling",
+                  Set.of("synthesis.heterogeneity", "effect", "numeric", "problem")),
+              Map.entry(
+                  "synthesis.diagnostics",
+                  Set.of("synthesis.heterogeneity", "synthesis.pooling", "effect", "numeric")),
+              Map.entry(
+                  "synthesis.bayes",
+                  Set.of("synthesis.heterogeneity", "effect", "numeric", "problem")),
               Map.entry(
                   "synthesis.smallstudy",
-                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+                  Set.of(
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "effect",
+                      "numeric",
+                      "problem")),
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
-                  "synthesis.network", Set.of("synthesis.pooling", "effect", "numeric", "problem")),
-              Map.entry(
-                  "synthesis.survival",
-                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+                  "synthesis.network",
+                  Set.of("synthesis.heterogeneity", "effect", "numeric", "problem")),
+              Map.entry("synthesis.survival", Set.of("effect", "numeric", "problem")),
               Map.entry(
                   "synthesis.regression",
-                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+                  Set.of(
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "effect",
+                      "numeric",
+                      "problem")),
               Map.entry(
                   "synthesis.likelihood",
-                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+                  Set.of(
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "effect",
+                      "numeric",
+                      "problem")),
               Map.entry(
                   "synthesis.multilevel",
                   Set.of(
-                      "synthesis.pooling", "synthesis.regression", "effect", "numeric", "problem")),
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "synthesis.regression",
+                      "effect",
+                      "numeric",
+                      "problem")),
               Map.entry(
                   "synthesis.patients",
-                  Set.of("synthesis.multilevel", "synthesis.pooling", "numeric", "problem")),
+                  Set.of("synthesis.multilevel", "synthesis.heterogeneity", "numeric", "problem")),
               Map.entry("synthesis.trial", Set.of("effect", "numeric")),
               Map.entry(
                   "synthesis.multiverse",
-                  Set.of("synthesis.pooling", "effect", "numeric", "problem")),
+                  Set.of(
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "effect",
+                      "numeric",
+                      "problem")),
               Map.entry("analysis.result", Set.of("problem")),
               Map.entry(
                   "analysis.rows",
-                  Set.of("analysis.result", "table", "selection", "evidence", "effect", "problem")),
+                  Set.of(
+                      "analysis.result",
+                      "table",
+                      "selection",
+                      "evidence",
+                      "evidence.vocabulary",
+                      "effect",
+                      "problem")),
               Map.entry("analysis.plan", Set.of("analysis.rows", "analysis.result", "problem")),
               Map.entry(
                   "analysis.pooling",
-                  task("synthesis.pooling", "synthesis.likelihood", "synthesis.diagnostics")),
+                  task(
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "synthesis.likelihood",
+                      "synthesis.diagnostics")),
               Map.entry(
                   "analysis.moderators",
-                  task("analysis.pooling", "synthesis.pooling", "synthesis.regression")),
+                  task(
+                      "analysis.pooling",
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "synthesis.regression")),
               Map.entry(
                   "analysis.clusters",
                   task(
                       "analysis.pooling",
                       "analysis.moderators",
+                      "synthesis.heterogeneity",
                       "synthesis.pooling",
                       "synthesis.regression",
                       "synthesis.multilevel")),
               Map.entry(
                   "analysis.bayesian",
-                  task("analysis.pooling", "synthesis.pooling", "synthesis.bayes")),
+                  task(
+                      "analysis.pooling",
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "synthesis.bayes")),
               Map.entry(
                   "analysis.smallstudy",
-                  task("analysis.pooling", "synthesis.pooling", "synthesis.smallstudy")),
+                  task(
+                      "analysis.pooling",
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "synthesis.smallstudy")),
               Map.entry(
                   "analysis.network",
-                  task("analysis.pooling", "synthesis.pooling", "synthesis.network")),
+                  task(
+                      "analysis.pooling",
+                      "effect.arms",
+                      "synthesis.heterogeneity",
+                      "synthesis.network")),
               Map.entry(
                   "analysis.synthesis",
                   task(
@@ -117,12 +208,14 @@ class ArchitectureTest {
                       "analysis.bayesian",
                       "analysis.smallstudy",
                       "analysis.network",
+                      "synthesis.heterogeneity",
                       "synthesis.pooling")),
               Map.entry(
                   "analysis.multiverse",
                   task(
                       "analysis.pooling",
                       "analysis.synthesis",
+                      "synthesis.heterogeneity",
                       "synthesis.pooling",
                       "synthesis.multiverse")),
               Map.entry(
@@ -130,7 +223,11 @@ class ArchitectureTest {
                   task("analysis.pooling", "analysis.synthesis", "synthesis.trial")),
               Map.entry(
                   "analysis.curves",
-                  task("analysis.pooling", "synthesis.pooling", "synthesis.survival")),
+                  task(
+                      "analysis.pooling",
+                      "synthesis.heterogeneity",
+                      "synthesis.pooling",
+                      "synthesis.survival")),
               Map.entry("analysis.agreement", task("synthesis.agreement")),
               Map.entry("analysis.patients", task("synthesis.patients")),
               Map.entry("analysis.single", task("analysis.pooling")),
@@ -148,7 +245,8 @@ class ArchitectureTest {
                       "analysis.patients",
                       "analysis.single",
                       "selection",
-                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
                       "problem")),
               Map.entry("figure.value", Set.of()),
               Map.entry("figure.drawing", Set.of("figure.value")),
@@ -173,7 +271,14 @@ class ArchitectureTest {
               Map.entry("figure.timeline", KIND_OF_FIGURE),
               Map.entry(
                   "wording",
-                  Set.of("evidence", "effect", "figure.drawing", "figure.span", "figure.value")),
+                  Set.of(
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "effect",
+                      "figure.drawing",
+                      "figure.span",
+                      "figure.value")),
               Map.entry(
                   "place",
                   Set.of(
@@ -186,6 +291,8 @@ class ArchitectureTest {
                       "selection",
                       "search",
                       "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
                       "wording",
                       "figure",
                       "figure.drawing",
@@ -208,6 +315,8 @@ class ArchitectureTest {
                       "selection",
                       "search",
                       "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
                       "figure.value",
                       "problem")),
               Map.entry(
@@ -223,10 +332,13 @@ class ArchitectureTest {
                       "analysis.network",
                       "analysis.curves",
                       "effect",
+                      "synthesis.heterogeneity",
                       "synthesis.pooling",
                       "selection",
                       "search",
                       "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
                       "wording",
                       "figure",
                       "figure.bubble",
@@ -378,6 +490,26 @@ class ArchitectureTest {
         .filter(name -> name.startsWith("gapwise."))
         .map(name -> name.substring("gapwise.".length()))
         .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  /** The table of rooms for contributors names each, the short form {@code .part} included. */
+  @Test
+  void theMapForContributorsNamesEveryRoom() throws java.io.IOException {
+    Set<String> named = new TreeSet<>();
+    for (String line :
+        java.nio.file.Files.readAllLines(java.nio.file.Path.of("..", "DEVELOPERS.md"))) {
+      if (line.startsWith("| `")) {
+        String parent = "";
+        for (String name :
+            line.substring(0, line.indexOf(" | ", 2)).replaceAll("[|` ]", "").split(",")) {
+          named.add(name.startsWith(".") ? parent + name : name);
+          parent = name.startsWith(".") ? parent : name.replaceFirst("[.][^.]*$", "");
+        }
+      }
+    }
+    Set<String> forgotten = new TreeSet<>(rooms());
+    forgotten.removeAll(named);
+    assertTrue(forgotten.isEmpty(), "rooms that DEVELOPERS.md does not name: " + forgotten);
   }
 
   /** Every entry of the map is a real room, so the map cannot grow stale. */

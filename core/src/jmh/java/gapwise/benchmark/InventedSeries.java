@@ -1,6 +1,6 @@
 package gapwise.benchmark;
 
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.SplittableRandom;
 
 /**

@@ -3,7 +3,7 @@ package gapwise.benchmark;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import java.util.List;
 import java.util.Optional;
@@ -71,7 +71,7 @@ public class MultiverseBenchmark {
   }
 
   @Benchmark
-  public Outcome tenThousandAnalysesOfSixtyStudies() {
+  public PlanOutcome tenThousandAnalysesOfSixtyStudies() {
     return runner.run(plan, Optional.empty());
   }
 }

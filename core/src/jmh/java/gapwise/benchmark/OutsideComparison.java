@@ -2,11 +2,11 @@ package gapwise.benchmark;
 
 import gapwise.synthesis.likelihood.BinomialNormal;
 import gapwise.synthesis.likelihood.LikelihoodFit;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.GroupMeans;
-import gapwise.synthesis.pooling.TauSquared;
-import gapwise.synthesis.pooling.TauSquaredEstimator;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.GroupMeans;
+import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.pooling.WeightedMean;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -6,13 +6,13 @@ import gapwise.synthesis.multilevel.ThreeLevelModel;
 import gapwise.synthesis.network.Network;
 import gapwise.synthesis.network.NetworkSettings;
 import gapwise.synthesis.network.NetworkStudy;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Prediction;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
-import gapwise.synthesis.pooling.TauSquaredInterval;
-import gapwise.synthesis.regression.Design;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.TauSquaredInterval;
+import gapwise.synthesis.regression.DesignMatrix;
 import gapwise.synthesis.regression.Regression;
 import gapwise.synthesis.regression.RegressionSettings;
 import gapwise.synthesis.regression.RegressionTest;
@@ -45,7 +45,7 @@ public class StructuredModelBenchmark {
   int studies;
 
   private EffectSample logits;
-  private Design design;
+  private DesignMatrix design;
   private ClusteredRows clustered;
   private final List<NetworkStudy> network = new ArrayList<>();
 
@@ -67,7 +67,7 @@ public class StructuredModelBenchmark {
               List.of(logits.effect(i)),
               List.of(List.of(logits.variance(i)))));
     }
-    design = Design.of(List.of(Design.INTERCEPT, "months"), rows);
+    design = DesignMatrix.of(List.of(DesignMatrix.INTERCEPT, "months"), rows);
     clustered = ClusteredRows.of(logits, clusters);
   }
 

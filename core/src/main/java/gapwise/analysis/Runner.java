@@ -46,30 +46,30 @@ public final class Runner {
    * @param folder where relative names of tables start; empty if a plan may name no file, as when
    *     it comes over the network
    */
-  public Outcome run(String plan, Optional<Path> folder) {
+  public PlanOutcome run(String plan, Optional<Path> folder) {
     try {
       return answer(PlanText.parse(plan), folder);
     } catch (WrongInputException wrong) {
-      return new Outcome.Wrong(wrong.problems());
+      return new PlanOutcome.Wrong(wrong.problems());
     }
   }
 
   /** Runs a plan given as JSON; otherwise as {@link #run(String, Optional)}. */
-  public Outcome run(JsonNode plan, Optional<Path> folder) {
+  public PlanOutcome run(JsonNode plan, Optional<Path> folder) {
     try {
       PlanSize.check(plan);
       return answer(plan, folder);
     } catch (WrongInputException wrong) {
-      return new Outcome.Wrong(wrong.problems());
+      return new PlanOutcome.Wrong(wrong.problems());
     }
   }
 
-  private Outcome answer(JsonNode json, Optional<Path> folder) {
+  private PlanOutcome answer(JsonNode json, Optional<Path> folder) {
     Plan plan = PlanReader.read(json);
     DataTable table =
         new SourceReader(folder, evidence).read(plan.head().sources(), plan.head().measure());
     try {
-      return new Outcome.Done(plan.runOn(table));
+      return new PlanOutcome.Done(plan.runOn(table));
     } catch (ArithmeticException
         | IllegalArgumentException
         | IllegalStateException

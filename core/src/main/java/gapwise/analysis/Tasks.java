@@ -17,16 +17,21 @@ final class Tasks {
   private static final List<Task> ALL =
       List.of(
           new SynthesisTask(),
+          new MultiverseTask(),
           new IntervalTask(),
           new ConvertTask(),
           new AgreementTask(),
-          new MultiverseTask(),
           new CurveTask(),
           new SurvivalTask(),
           new PatientsTask(),
           new TrialTask());
 
   private Tasks() {}
+
+  /** All of them, in the order of the schema. */
+  static List<Task> all() {
+    return ALL;
+  }
 
   /** The task of a word; the default for an empty one. */
   static Task named(String word) {

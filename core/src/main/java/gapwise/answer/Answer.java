@@ -1,7 +1,7 @@
 package gapwise.answer;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.result.Result;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
@@ -15,7 +15,8 @@ import java.util.Optional;
  * @param plan the plan that gives the result; empty where there is nothing to pool
  * @param outcome what came of the plan
  */
-public record Answer(Selection selection, Optional<ObjectNode> plan, Optional<Outcome> outcome) {
+public record Answer(
+    Selection selection, Optional<ObjectNode> plan, Optional<PlanOutcome> outcome) {
   public Answer {
     Objects.requireNonNull(selection, "selection");
     Objects.requireNonNull(plan, "plan");
@@ -29,7 +30,7 @@ public record Answer(Selection selection, Optional<ObjectNode> plan, Optional<Ou
   /** The result; empty where there is nothing to pool or the plan could not be run. */
   public Optional<Result> result() {
     return outcome
-        .filter(Outcome.Done.class::isInstance)
-        .map(done -> ((Outcome.Done) done).result());
+        .filter(PlanOutcome.Done.class::isInstance)
+        .map(done -> ((PlanOutcome.Done) done).result());
   }
 }

@@ -5,10 +5,10 @@ import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.bubble.Bubble;
 import gapwise.figure.bubble.BubblePatient;
@@ -129,7 +129,7 @@ public final class AnswerBubble {
     if (length.summary().isEmpty()) {
       return "bands";
     }
-    Summary summary = length.summary().get();
+    QuantitySummary summary = length.summary().get();
     if (summary.minimum().isPresent() && summary.maximum().isPresent()) {
       return "range";
     }

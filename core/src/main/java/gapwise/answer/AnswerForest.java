@@ -1,8 +1,8 @@
 package gapwise.answer;
 
 import gapwise.analysis.result.Result;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.forest.Block;

@@ -4,7 +4,7 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.smallstudy.FunnelResult;
 import gapwise.analysis.smallstudy.SmallStudyEffectsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.funnel.Funnel;

@@ -1,7 +1,7 @@
 package gapwise.answer;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
@@ -47,7 +47,7 @@ public final class Answers {
    * @param answer the result together with the rows it was made from; empty for a plan that selects
    *     none from the evidence base
    */
-  public record Ran(Outcome outcome, Optional<Answer> answer) {}
+  public record Ran(PlanOutcome outcome, Optional<Answer> answer) {}
 
   /**
    * Runs a plan that somebody sent, and keeps the selection that it was run on.
@@ -64,17 +64,17 @@ public final class Answers {
                   made.add(selection);
                   return selection;
                 }));
-    Outcome outcome = keeping.run(plan, folder);
+    PlanOutcome outcome = keeping.run(plan, folder);
     return new Ran(
         outcome,
-        outcome instanceof Outcome.Done done && made.size() == 1
+        outcome instanceof PlanOutcome.Done done && made.size() == 1
             ? Optional.of(
                 new Answer(made.get(0), Optional.of(done.result().plan()), Optional.of(outcome)))
             : Optional.empty());
   }
 
   /** Runs a plan about the rows of a selection on these rows. */
-  public static Outcome run(Selection selection, ObjectNode plan) {
+  public static PlanOutcome run(Selection selection, ObjectNode plan) {
     return Runner.with(new SelectionRows(question -> selection)).run(plan, Optional.empty());
   }
 
@@ -113,8 +113,9 @@ public final class Answers {
               + " series of different lengths.");
     }
     Answer answer = run(selection, shape);
-    if (shape.isPresent() && answer.outcome().filter(Outcome.Wrong.class::isInstance).isPresent()) {
-      Outcome.Wrong wrong = (Outcome.Wrong) answer.outcome().get();
+    if (shape.isPresent()
+        && answer.outcome().filter(PlanOutcome.Wrong.class::isInstance).isPresent()) {
+      PlanOutcome.Wrong wrong = (PlanOutcome.Wrong) answer.outcome().get();
       wrong.problems().forEach(problem -> notes.add("No line is drawn: " + problem.message()));
       shape = Optional.empty();
       answer = run(selection, shape);

@@ -3,7 +3,7 @@ package gapwise.answer;
 import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;

@@ -2,10 +2,10 @@ package gapwise.answer;
 
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
-import gapwise.evidence.Design;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;

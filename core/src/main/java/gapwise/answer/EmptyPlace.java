@@ -1,7 +1,7 @@
 package gapwise.answer;
 
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Method;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,7 +1,7 @@
 package gapwise.answer;
 
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.search.IndexedArm;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

@@ -1,7 +1,7 @@
 package gapwise.answer;
 
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.search.IndexedArm;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,7 +1,7 @@
 package gapwise.answer;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.IndexedArm;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -15,7 +15,7 @@ import java.util.function.Consumer;
  * @param all whatever is said of infection
  * @param apart by each answer; groups of which nothing is said of infection are in none of them
  */
-public record InfectionGrids(EvidenceGrid all, Map<Answer, EvidenceGrid> apart) {
+public record InfectionGrids(EvidenceGrid all, Map<YesOrNo, EvidenceGrid> apart) {
   public InfectionGrids {
     apart = Collections.unmodifiableMap(new EnumMap<>(apart));
   }
@@ -28,7 +28,7 @@ public record InfectionGrids(EvidenceGrid all, Map<Answer, EvidenceGrid> apart) 
      * @param bands sizes; the upper end of each belongs to the next
      */
     public Sum(List<LengthRange> bands) {
-      this.sums = new GridSums(List.copyOf(bands), 1 + Answer.values().length);
+      this.sums = new GridSums(List.copyOf(bands), 1 + YesOrNo.values().length);
     }
 
     @Override
@@ -42,8 +42,8 @@ public record InfectionGrids(EvidenceGrid all, Map<Answer, EvidenceGrid> apart) 
 
     /** What was added up. */
     public InfectionGrids grids() {
-      Map<Answer, EvidenceGrid> apart = new EnumMap<>(Answer.class);
-      for (Answer answer : Answer.values()) {
+      Map<YesOrNo, EvidenceGrid> apart = new EnumMap<>(YesOrNo.class);
+      for (YesOrNo answer : YesOrNo.values()) {
         apart.put(answer, sums.grid(1 + answer.ordinal()));
       }
       return new InfectionGrids(sums.grid(0), apart);

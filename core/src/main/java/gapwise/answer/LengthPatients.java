@@ -1,11 +1,11 @@
 package gapwise.answer;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Length;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.bubble.BubblePatient;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.selection.SelectedRow;
@@ -67,9 +67,9 @@ final class LengthPatients {
   private OptionalDouble value(PatientRow patient) {
     PatientOutcome known = patient.outcomes().get(outcome.code());
     if (known instanceof PatientOutcome.Happened happened && outcome.isEvent()) {
-      return happened.answer() == Answer.YES
+      return happened.answer() == YesOrNo.YES
           ? OptionalDouble.of(1)
-          : happened.answer() == Answer.NO ? OptionalDouble.of(0) : OptionalDouble.empty();
+          : happened.answer() == YesOrNo.NO ? OptionalDouble.of(0) : OptionalDouble.empty();
     }
     if (known instanceof PatientOutcome.Measured measured
         && !outcome.isEvent()

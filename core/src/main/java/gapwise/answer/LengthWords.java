@@ -1,7 +1,7 @@
 package gapwise.answer;
 
 import gapwise.analysis.moderators.RegressionResult;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.bubble.Bubble;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;

@@ -1,9 +1,9 @@
 package gapwise.answer;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.selection.Question;
@@ -64,7 +64,7 @@ public final class QuestionWords {
         .collect(Collectors.joining(" or "));
   }
 
-  private static String infected(Answer answer) {
+  private static String infected(YesOrNo answer) {
     return switch (answer) {
       case YES -> "all infected at the start";
       case NO -> "none infected at the start";

@@ -1,7 +1,7 @@
 package gapwise.answer;
 
 import gapwise.evidence.ArmFollowUp;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.SelectedRow;
 import gapwise.wording.Counted;
 import gapwise.wording.FollowUps;

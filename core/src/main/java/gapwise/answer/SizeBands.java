@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Design;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Design;
 import gapwise.search.IndexedArm;
 import java.util.Arrays;
 import java.util.EnumMap;

@@ -3,10 +3,10 @@ package gapwise.answer;
 import static gapwise.wording.Sentences.say;
 
 import gapwise.analysis.result.Result;
-import gapwise.evidence.CountedUnit;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;

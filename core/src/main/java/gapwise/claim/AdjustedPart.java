@@ -2,7 +2,7 @@ package gapwise.claim;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.Runner;
 import gapwise.analysis.moderators.RegressionResult;
@@ -11,7 +11,8 @@ import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
@@ -66,15 +67,15 @@ final class AdjustedPart {
     if (plan.isEmpty()) {
       return Part.none(heading, "This outcome is not pooled.");
     }
-    Outcome outcome = runner.run(plan.get(), Optional.empty());
-    if (outcome instanceof Outcome.Wrong wrong) {
+    PlanOutcome outcome = runner.run(plan.get(), Optional.empty());
+    if (outcome instanceof PlanOutcome.Wrong wrong) {
       return Part.none(
           heading,
           "Not worked out: "
               + wrong.problems().stream().map(Problem::message).findFirst().orElse("")
               + ".");
     }
-    return told(heading, plan.get(), ((Outcome.Done) outcome).result(), needed);
+    return told(heading, plan.get(), ((PlanOutcome.Done) outcome).result(), needed);
   }
 
   private static String tooFew(long usable, int needed) {
@@ -256,9 +257,7 @@ final class AdjustedPart {
         || row.arm()
             .baseline()
             .infectedAnswer()
-            .filter(
-                answer ->
-                    answer == gapwise.evidence.Answer.YES || answer == gapwise.evidence.Answer.NO)
+            .filter(answer -> answer == YesOrNo.YES || answer == YesOrNo.NO)
             .isPresent();
   }
 }

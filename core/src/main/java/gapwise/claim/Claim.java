@@ -1,9 +1,9 @@
 package gapwise.claim;
 
 import gapwise.answer.QuestionWords;
-import gapwise.evidence.Clock;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
 import java.util.List;

@@ -1,7 +1,7 @@
 package gapwise.claim;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.Runner;
 import gapwise.analysis.multiverse.MultiverseResult;
@@ -116,8 +116,8 @@ final class ClaimWays {
     plan.put("model", "random-effects");
     plan.put("interval", "hartung-knapp-never-narrower");
     plan.remove("predictionInterval");
-    Outcome outcome = runner.run(plan, Optional.empty());
-    if (outcome instanceof Outcome.Wrong wrong) {
+    PlanOutcome outcome = runner.run(plan, Optional.empty());
+    if (outcome instanceof PlanOutcome.Wrong wrong) {
       notes.add(
           what
               + ": not worked out. "
@@ -125,7 +125,7 @@ final class ClaimWays {
       return;
     }
     Optional<MultiverseResult> result =
-        ((Outcome.Done) outcome).result().part(MultiverseResult.class);
+        ((PlanOutcome.Done) outcome).result().part(MultiverseResult.class);
     Optional<MultiverseResult.Threshold> sides = result.flatMap(MultiverseResult::threshold);
     if (sides.isEmpty()) {
       notes.add(what + ": no analysis gives a pooled value.");
@@ -137,7 +137,7 @@ final class ClaimWays {
     lines.add(
         new Ways.Line(
             what + " against " + against,
-            result.get().estimated(),
+            result.get().counted().estimated(),
             of100(aboveIsFirst ? above : below),
             of100(aboveIsFirst ? below : above),
             of100(told.intervalsIncludingPercent()),

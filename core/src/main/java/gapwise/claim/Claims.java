@@ -9,7 +9,7 @@ import gapwise.answer.Told;
 import gapwise.claim.Verdict.Examined;
 import gapwise.claim.Verdict.Offer;
 import gapwise.claim.Verdict.Refused;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;

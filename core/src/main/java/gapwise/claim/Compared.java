@@ -1,6 +1,6 @@
 package gapwise.claim;
 
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Shown;
 import java.util.Optional;

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
@@ -47,8 +47,8 @@ final class DirectPart {
               + " and reports this outcome of both. There is no direct comparison.");
     }
     ObjectNode plan = plan(rows);
-    Outcome outcome = runner.run(plan, Optional.empty());
-    if (outcome instanceof Outcome.Wrong wrong) {
+    PlanOutcome outcome = runner.run(plan, Optional.empty());
+    if (outcome instanceof PlanOutcome.Wrong wrong) {
       return new Part(
           HEADING,
           wrong.problems().stream().map(Problem::message).toList(),
@@ -56,7 +56,7 @@ final class DirectPart {
           Optional.of(plan),
           Optional.empty());
     }
-    return told(plan, ((Outcome.Done) outcome).result(), rows);
+    return told(plan, ((PlanOutcome.Done) outcome).result(), rows);
   }
 
   private ObjectNode plan(ArrayNode rows) {

@@ -1,6 +1,6 @@
 package gapwise.claim;
 
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -31,10 +31,5 @@ public enum Direction {
       case TIME, PHASE -> this == MORE ? "longer" : "shorter";
       case QUANTITY, SCORE, COST -> this == MORE ? "higher" : "lower";
     };
-  }
-
-  /** The other direction. */
-  public Direction other() {
-    return this == MORE ? LESS : MORE;
   }
 }

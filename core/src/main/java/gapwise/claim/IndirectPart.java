@@ -3,13 +3,13 @@ package gapwise.claim;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.network.NetworkAnswer;
 import gapwise.analysis.network.NetworkResult;
 import gapwise.analysis.result.Result;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome.Better;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome.Better;
 import gapwise.problem.Problem;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -53,8 +53,8 @@ final class IndirectPart {
     plan.put("model", "network");
     plan.put("reference", claim.b().method().code());
     plan.put("better", claim.outcome().better() == Better.MORE ? "higher" : "lower");
-    Outcome outcome = runner.run(plan, Optional.empty());
-    if (outcome instanceof Outcome.Wrong wrong) {
+    PlanOutcome outcome = runner.run(plan, Optional.empty());
+    if (outcome instanceof PlanOutcome.Wrong wrong) {
       return new Part(
           HEADING,
           wrong.problems().stream().map(Problem::message).toList(),
@@ -62,7 +62,7 @@ final class IndirectPart {
           Optional.of(plan),
           Optional.empty());
     }
-    Result result = ((Outcome.Done) outcome).result();
+    Result result = ((PlanOutcome.Done) outcome).result();
     return result
         .part(NetworkAnswer.class)
         .flatMap(NetworkAnswer::network)
@@ -109,7 +109,7 @@ final class IndirectPart {
     }
     sentences.add(
         "This holds only if the patients of these studies are alike in what matters; nobody was"
-            + " drawn by lot between the two methods.");
+            + " randomised between the two methods.");
     effect(network)
         .flatMap(NetworkResult.Effect::disagreement)
         .ifPresent(

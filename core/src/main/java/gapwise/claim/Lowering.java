@@ -6,10 +6,11 @@ import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answer;
 import gapwise.answer.Blocks;
 import gapwise.answer.ShortFollowUp;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
@@ -29,7 +30,7 @@ final class Lowering {
   /** Of the I squared above which the spread is called out (common practice, no source). */
   private static final double MUCH_SPREAD_PERCENT = 50;
 
-  private static final Set<Design> BY_LOT = Set.of(Design.RANDOMISED);
+  private static final Set<Design> RANDOMISED = Set.of(Design.RANDOMISED);
 
   private final Claim claim;
   private final Selection selection;
@@ -65,10 +66,10 @@ final class Lowering {
 
   private void bias() {
     int series = selection.rows().size();
-    long byLot = count(row -> row.study().design().filter(BY_LOT::contains).isPresent());
+    long randomised = count(row -> row.study().design().filter(RANDOMISED::contains).isPresent());
     facts.add(
-        "Risk of bias: not rated here. Patients were drawn by lot in "
-            + byLot
+        "Risk of bias: not rated here. Patients were randomised in "
+            + randomised
             + " of "
             + series
             + " series; said to be consecutive in "
@@ -78,8 +79,8 @@ final class Lowering {
             + ".");
   }
 
-  private static Optional<gapwise.evidence.Answer> yes() {
-    return Optional.of(gapwise.evidence.Answer.YES);
+  private static Optional<YesOrNo> yes() {
+    return Optional.of(YesOrNo.YES);
   }
 
   private void patients() {

@@ -2,7 +2,7 @@ package gapwise.claim;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -64,12 +64,12 @@ final class SettlingTrial {
       difference = Math.abs(step) * 100;
     }
     ObjectNode plan = plan(from, ofHundred ? from + step : from * (1 + step));
-    Outcome outcome = runner.run(plan, Optional.empty());
+    PlanOutcome outcome = runner.run(plan, Optional.empty());
     String sentence =
-        outcome instanceof Outcome.Done done
+        outcome instanceof PlanOutcome.Done done
             ? told(plan, done.result().part(TrialResult.class).orElseThrow())
             : "Not worked out: "
-                + ((Outcome.Wrong) outcome)
+                + ((PlanOutcome.Wrong) outcome)
                     .problems().stream().map(Problem::message).findFirst().orElse("")
                 + ".";
     return new Settling(sentence, difference, asked.isEmpty(), ofHundred, Optional.of(plan));
@@ -106,7 +106,7 @@ final class SettlingTrial {
     Quantity measure = Told.measure(claim.outcome());
     String unit = ofHundred ? " of 100" : " " + measure.unit();
     String text =
-        "A trial of two equal arms drawn by lot would need "
+        "A randomised trial of two equal arms would need "
             + trial.patientsPerArm()
             + " patients in each arm, "
             + trial.patients()

@@ -1,7 +1,7 @@
 package gapwise.claim;
 
 import gapwise.answer.Told;
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Design;
 import java.util.List;
 
 /** What may honestly be said of a claim today, never with more certainty than its numbers carry. */
@@ -70,7 +70,7 @@ final class TalkSentence {
             + ": "
             + told.words(claim)
             + ". ";
-    return who + judged(told) + byLot(told);
+    return who + judged(told) + randomised(told);
   }
 
   private String judged(Compared told) {
@@ -83,21 +83,21 @@ final class TalkSentence {
         : "So far the average points against the claim." + open;
   }
 
-  private String byLot(Compared told) {
-    long drawn =
+  private String randomised(Compared told) {
+    long randomised =
         direct.result().stream()
             .flatMap(result -> DirectPart.entered(result, Effect.of(claim.outcome())).stream())
             .flatMap(id -> table.study(id).stream())
             .filter(study -> study.design().filter(d -> d == Design.RANDOMISED).isPresent())
             .count();
-    if (drawn >= told.studies()) {
+    if (randomised >= told.studies()) {
       return told.studies() == 1
-          ? " It drew the patients by lot; one small trial settles nothing alone."
-          : " All drew the patients by lot.";
+          ? " It randomised the patients; one small trial settles nothing alone."
+          : " All randomised the patients.";
     }
-    return (drawn == 0
-            ? " Patients were not drawn by lot"
-            : " Patients were drawn by lot in " + drawn + " of them only")
+    return (randomised == 0
+            ? " Patients were not randomised"
+            : " Patients were randomised in " + randomised + " of them only")
         + ", so how they differ may explain it.";
   }
 

@@ -2,7 +2,6 @@ package gapwise.claim;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * How a claim stands when everything is analysed in every defensible way.
@@ -52,10 +51,5 @@ public record Ways(String about, List<Line> lines, List<String> notes) {
     public String planText() {
       return plan.toPrettyString();
     }
-  }
-
-  /** The first line, for those who look for one. */
-  public Optional<Line> first() {
-    return lines.stream().findFirst();
   }
 }

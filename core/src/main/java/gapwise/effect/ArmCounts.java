@@ -54,7 +54,7 @@ public record ArmCounts(double events, double total) implements StudyData {
   }
 
   /** The counts with something added to events and to non-events. */
-  ArmCounts plus(double added) {
+  public ArmCounts plus(double added) {
     return new ArmCounts(events + added, total + 2 * added);
   }
 

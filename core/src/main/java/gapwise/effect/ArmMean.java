@@ -26,7 +26,7 @@ public record ArmMean(
    * mean of Luo and colleagues (2018) and, if it has no standard deviation either, that of Wan and
    * colleagues (2014), from whichever of quartiles and range are reported.
    */
-  static Optional<ArmMean> read(Reported row, String group) {
+  public static Optional<ArmMean> read(Reported row, String group) {
     OptionalDouble n = row.requiredCount(Reported.role(group, "n"), 1);
     OptionalDouble sd = row.optional(Reported.role(group, "sd"), 0);
     OptionalDouble mean = row.number(Reported.role(group, "mean"));
@@ -52,7 +52,7 @@ public record ArmMean(
   }
 
   /** Squared standard error of the mean; empty without a standard deviation of two patients. */
-  OptionalDouble squaredStandardError() {
+  public OptionalDouble squaredStandardError() {
     return sd.isEmpty() || n < 2
         ? OptionalDouble.empty()
         : OptionalDouble.of(sd.getAsDouble() / n * sd.getAsDouble());

@@ -39,7 +39,7 @@ public record ArmRate(double events, double personTime) implements StudyData {
   }
 
   /** The rate with something added to its events. */
-  ArmRate plus(double added) {
+  public ArmRate plus(double added) {
     return new ArmRate(events + added, personTime);
   }
 

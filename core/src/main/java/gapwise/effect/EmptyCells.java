@@ -63,7 +63,7 @@ public record EmptyCells(double amount, Tables tables, UninformativeStudies unin
    * @param anyHasEmpty whether any study that stays has one
    * @return 0 or {@link #amount}
    */
-  double addedTo(boolean hasEmpty, boolean anyHasEmpty) {
+  public double addedTo(boolean hasEmpty, boolean anyHasEmpty) {
     return switch (tables) {
       case WITH_AN_EMPTY_CELL -> hasEmpty ? amount : 0;
       case EVERY_IF_ONE_IS_EMPTY -> anyHasEmpty ? amount : 0;

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param emptyCells what is added to counts of 0
  * @param fromCounts whether studies are pooled from counts, with nothing added
  */
-record IncidenceRateRatio(EmptyCells emptyCells, boolean fromCounts)
+public record IncidenceRateRatio(EmptyCells emptyCells, boolean fromCounts)
     implements Measure<TwoRates>, RatioOfCounts<TwoRates> {
   @Override
   public List<Role> roles() {

@@ -8,7 +8,7 @@ import java.util.OptionalDouble;
  * Difference of means, intervention less comparator, variance s1^2/n1 + s2^2/n2 (Cochrane Handbook,
  * chapter 10).
  */
-record MeanDifference() implements Measure<TwoMeans> {
+public record MeanDifference() implements Measure<TwoMeans> {
   @Override
   public List<Role> roles() {
     return Measures.twoMeanRoles();

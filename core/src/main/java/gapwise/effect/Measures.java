@@ -128,7 +128,7 @@ public final class Measures {
   }
 
   /** Roles of a mean in one group. */
-  static List<Measure.Role> meanRoles(String group) {
+  public static List<Measure.Role> meanRoles(String group) {
     return Stream.of("n", "mean", "sd", "median", "q1", "q3", "min", "max")
         .map(name -> new Measure.Role(Reported.role(group, name), name.equals("n")))
         .toList();

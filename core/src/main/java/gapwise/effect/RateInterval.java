@@ -1,7 +1,6 @@
 package gapwise.effect;
 
 import gapwise.numeric.GammaQuantile;
-import java.util.Locale;
 
 /** Intervals for one rate from events over person-time. */
 public enum RateInterval {
@@ -23,9 +22,4 @@ public enum RateInterval {
    * @param level above 0 and below 1, such as 0.95
    */
   public abstract Interval of(ArmRate rate, double level);
-
-  /** The word in a plan. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 }

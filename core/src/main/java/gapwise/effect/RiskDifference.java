@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Risk difference a/n1 - c/n2, variance ab/n1^3 + cd/n2^3 (Cochrane Handbook, chapter 10). */
-record RiskDifference() implements Measure<TwoByTwo> {
+public record RiskDifference() implements Measure<TwoByTwo> {
   @Override
   public List<Role> roles() {
     return Measures.twoGroups("events", "total");

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param emptyCells what is added to zero cells
  * @param fromCounts whether studies are pooled from counts, with nothing added
  */
-record RiskRatio(EmptyCells emptyCells, boolean fromCounts)
+public record RiskRatio(EmptyCells emptyCells, boolean fromCounts)
     implements Measure<TwoByTwo>, RatioOfCounts<TwoByTwo> {
   @Override
   public List<Role> roles() {

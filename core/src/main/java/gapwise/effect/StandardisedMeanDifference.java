@@ -14,7 +14,7 @@ import org.apache.commons.numbers.gamma.GammaRatio;
  * @param exact J by gamma functions, equation 6e; else 1 - 3/(4f - 1)
  * @param factorSquared whether the second variance is taken
  */
-record StandardisedMeanDifference(boolean exact, boolean factorSquared)
+public record StandardisedMeanDifference(boolean exact, boolean factorSquared)
     implements Measure<TwoMeans> {
   @Override
   public List<Role> roles() {
@@ -65,7 +65,7 @@ record StandardisedMeanDifference(boolean exact, boolean factorSquared)
   }
 
   /** The small-sample factor J. */
-  static double factor(double degrees, boolean exact) {
+  public static double factor(double degrees, boolean exact) {
     return exact
         ? 1 / (Math.sqrt(degrees / 2) * GammaRatio.delta((degrees - 1) / 2, 0.5))
         : 1 - 3 / (4 * degrees - 1);

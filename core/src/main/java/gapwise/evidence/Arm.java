@@ -1,5 +1,6 @@
 package gapwise.evidence;
 
+import gapwise.evidence.vocabulary.Missing;
 import java.util.Collections;
 import java.util.Objects;
 import java.util.Optional;

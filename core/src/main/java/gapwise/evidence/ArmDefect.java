@@ -1,5 +1,8 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -42,7 +45,7 @@ public record ArmDefect(DefectLength length, Origin origin, List<Double> patient
           new ArmDefect(arm.baseline().defect().get(), Origin.REPORTED_FOR_ARM, patients));
     }
     if (!patients.isEmpty()) {
-      DefectLength length = DefectLength.of(Summary.of(Unit.CENTIMETRES, patients));
+      DefectLength length = DefectLength.of(QuantitySummary.of(Unit.CENTIMETRES, patients));
       return Optional.of(new ArmDefect(length, Origin.FROM_PATIENTS, patients));
     }
     return study

@@ -1,5 +1,7 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -10,7 +12,7 @@ import java.util.OptionalDouble;
  *
  * @param months as reported or as summed up, in months
  */
-public record ArmFollowUp(Summary months) {
+public record ArmFollowUp(QuantitySummary months) {
   public ArmFollowUp {
     Objects.requireNonNull(months, "months");
     if (months.unit() != Unit.MONTHS) {
@@ -43,7 +45,7 @@ public record ArmFollowUp(Summary months) {
             .toList();
     return months.isEmpty()
         ? Optional.empty()
-        : Optional.of(new ArmFollowUp(Summary.of(Unit.MONTHS, months)));
+        : Optional.of(new ArmFollowUp(QuantitySummary.of(Unit.MONTHS, months)));
   }
 
   /** Mean or median in months. */

@@ -1,6 +1,7 @@
 package gapwise.evidence;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
@@ -33,17 +34,17 @@ public record Baseline(
     OptionalInt patients,
     OptionalInt limbs,
     OptionalInt defects,
-    Optional<Summary> age,
+    Optional<QuantitySummary> age,
     Optional<EventCount> male,
     Optional<EventCount> smokers,
     Optional<EventCount> diabetics,
     Optional<EventCount> infected,
-    Optional<Answer> infectedAnswer,
+    Optional<YesOrNo> infectedAnswer,
     List<BoneCount> bones,
     List<String> segments,
     Optional<String> boneWords,
     Optional<DefectLength> defect,
-    Optional<Summary> followUp,
+    Optional<QuantitySummary> followUp,
     OptionalInt lostToFollowUp,
     SortedMap<String, Detail> characteristics) {
 
@@ -86,13 +87,13 @@ public record Baseline(
    * when some were; empty when the paper does not say.
    */
   @JsonIgnore
-  public Optional<Answer> infectedAtStart() {
+  public Optional<YesOrNo> infectedAtStart() {
     if (infectedAnswer.isPresent()) {
       return infectedAnswer;
     }
     return infected
         .flatMap(EventCount::share)
-        .map(share -> share == 0 ? Answer.NO : share == 1 ? Answer.YES : Answer.MIXED);
+        .map(share -> share == 0 ? YesOrNo.NO : share == 1 ? YesOrNo.YES : YesOrNo.MIXED);
   }
 
   /** Starts a value of which only the given parts are known. */
@@ -127,17 +128,17 @@ public record Baseline(
     private OptionalInt patients = OptionalInt.empty();
     private OptionalInt limbs = OptionalInt.empty();
     private OptionalInt defects = OptionalInt.empty();
-    private Optional<Summary> age = Optional.empty();
+    private Optional<QuantitySummary> age = Optional.empty();
     private Optional<EventCount> male = Optional.empty();
     private Optional<EventCount> smokers = Optional.empty();
     private Optional<EventCount> diabetics = Optional.empty();
     private Optional<EventCount> infected = Optional.empty();
-    private Optional<Answer> infectedAnswer = Optional.empty();
+    private Optional<YesOrNo> infectedAnswer = Optional.empty();
     private List<BoneCount> bones = List.of();
     private List<String> segments = List.of();
     private Optional<String> boneWords = Optional.empty();
     private Optional<DefectLength> defect = Optional.empty();
-    private Optional<Summary> followUp = Optional.empty();
+    private Optional<QuantitySummary> followUp = Optional.empty();
     private OptionalInt lostToFollowUp = OptionalInt.empty();
     private SortedMap<String, Detail> characteristics = new TreeMap<>();
 
@@ -158,7 +159,7 @@ public record Baseline(
       return this;
     }
 
-    public Builder age(Summary value) {
+    public Builder age(QuantitySummary value) {
       age = Optional.of(value);
       return this;
     }
@@ -183,7 +184,7 @@ public record Baseline(
       return this;
     }
 
-    public Builder infectedAnswer(Answer value) {
+    public Builder infectedAnswer(YesOrNo value) {
       infectedAnswer = Optional.of(value);
       return this;
     }
@@ -208,7 +209,7 @@ public record Baseline(
       return this;
     }
 
-    public Builder followUp(Summary value) {
+    public Builder followUp(QuantitySummary value) {
       followUp = Optional.of(value);
       return this;
     }

@@ -1,5 +1,6 @@
 package gapwise.evidence;
 
+import gapwise.evidence.vocabulary.Bone;
 import java.util.Objects;
 import java.util.OptionalInt;
 

@@ -1,6 +1,10 @@
 package gapwise.evidence;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.DefectStage;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -17,12 +21,12 @@ import java.util.OptionalDouble;
  * @param shorteningIncluded whether shortening of the limb is added to the gap in the bone
  */
 public record DefectLength(
-    Optional<Summary> summary,
+    Optional<QuantitySummary> summary,
     OptionalDouble overCentimetres,
     List<Band> bands,
     Optional<String> words,
     Optional<DefectStage> stage,
-    Optional<Answer> shorteningIncluded) {
+    Optional<YesOrNo> shorteningIncluded) {
 
   /**
    * So many patients in a band of length.
@@ -58,7 +62,7 @@ public record DefectLength(
   }
 
   /** A defect known by a summary alone. */
-  public static DefectLength of(Summary summary) {
+  public static DefectLength of(QuantitySummary summary) {
     return new DefectLength(
         Optional.of(summary),
         OptionalDouble.empty(),
@@ -70,14 +74,14 @@ public record DefectLength(
 
   /** The summary carried into centimetres. */
   @JsonIgnore
-  public Optional<Summary> centimetres() {
+  public Optional<QuantitySummary> centimetres() {
     return summary.map(numbers -> numbers.in(Unit.CENTIMETRES));
   }
 
   /** Mean or median in centimetres; a threshold or a bare range has none. */
   @JsonIgnore
   public OptionalDouble centreCentimetres() {
-    Optional<Summary> numbers = centimetres();
+    Optional<QuantitySummary> numbers = centimetres();
     return numbers.isPresent() ? numbers.get().centre() : OptionalDouble.empty();
   }
 
@@ -88,7 +92,7 @@ public record DefectLength(
    */
   @JsonIgnore
   public Optional<LengthRange> reportedRange() {
-    Optional<Summary> numbers = centimetres();
+    Optional<QuantitySummary> numbers = centimetres();
     return numbers
         .flatMap(s -> between(s.minimum(), s.maximum()))
         .or(() -> numbers.flatMap(s -> between(s.lowerQuartile(), s.upperQuartile())))
@@ -108,7 +112,7 @@ public record DefectLength(
         : Optional.empty();
   }
 
-  private static Optional<LengthRange> aroundMean(Summary s) {
+  private static Optional<LengthRange> aroundMean(QuantitySummary s) {
     if (s.mean().isEmpty() || s.standardDeviation().isEmpty()) {
       return Optional.empty();
     }

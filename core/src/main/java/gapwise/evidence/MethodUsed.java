@@ -1,5 +1,7 @@
 package gapwise.evidence;
 
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodPart;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;

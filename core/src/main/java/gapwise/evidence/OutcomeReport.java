@@ -1,5 +1,13 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Money;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Phase;
+import gapwise.evidence.vocabulary.Standing;
 import java.util.Collections;
 import java.util.Objects;
 import java.util.Optional;

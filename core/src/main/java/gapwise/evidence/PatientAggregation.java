@@ -1,5 +1,8 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -50,10 +53,10 @@ public final class PatientAggregation {
     int total = 0;
     for (PatientOutcome outcome : known) {
       if (outcome instanceof PatientOutcome.Happened happened) {
-        if (happened.answer() == Answer.YES) {
+        if (happened.answer() == YesOrNo.YES) {
           events++;
           total++;
-        } else if (happened.answer() == Answer.NO) {
+        } else if (happened.answer() == YesOrNo.NO) {
           total++;
         }
       }
@@ -81,6 +84,6 @@ public final class PatientAggregation {
             .toList();
     return values.isEmpty()
         ? Optional.empty()
-        : Optional.of(new ReportedValue.Quantity(Summary.of(unit.get(), values)));
+        : Optional.of(new ReportedValue.Quantity(QuantitySummary.of(unit.get(), values)));
   }
 }

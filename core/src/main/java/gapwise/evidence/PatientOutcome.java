@@ -2,6 +2,8 @@ package gapwise.evidence;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Objects;
 
 /** What became of one patient in one outcome. */
@@ -13,7 +15,7 @@ import java.util.Objects;
 })
 public sealed interface PatientOutcome {
   /** Whether an event came about: yes, no or unclear. */
-  record Happened(Answer answer) implements PatientOutcome {
+  record Happened(YesOrNo answer) implements PatientOutcome {
     public Happened {
       Objects.requireNonNull(answer, "answer");
     }

@@ -1,5 +1,11 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.Sex;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Collections;
 import java.util.Objects;
 import java.util.Optional;
@@ -31,7 +37,7 @@ public record PatientRow(
     Optional<Sex> sex,
     Optional<Bone> bone,
     Optional<String> segment,
-    Optional<Answer> infected,
+    Optional<YesOrNo> infected,
     Optional<Duration> followUp,
     Optional<Length> defect,
     SortedMap<String, PatientOutcome> outcomes,
@@ -73,7 +79,7 @@ public record PatientRow(
     private Optional<Sex> sex = Optional.empty();
     private Optional<Bone> bone = Optional.empty();
     private Optional<String> segment = Optional.empty();
-    private Optional<Answer> infected = Optional.empty();
+    private Optional<YesOrNo> infected = Optional.empty();
     private Optional<Duration> followUp = Optional.empty();
     private Optional<Length> defect = Optional.empty();
     private SortedMap<String, PatientOutcome> outcomes = new TreeMap<>();
@@ -106,7 +112,7 @@ public record PatientRow(
       return this;
     }
 
-    public Builder infected(Answer value) {
+    public Builder infected(YesOrNo value) {
       infected = Optional.of(value);
       return this;
     }

@@ -2,6 +2,7 @@ package gapwise.evidence;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -30,7 +31,7 @@ public sealed interface ReportedValue {
   }
 
   /** A quantity summed up over patients. */
-  record Quantity(Summary summary) implements ReportedValue {
+  record Quantity(QuantitySummary summary) implements ReportedValue {
     public Quantity {
       Objects.requireNonNull(summary, "summary");
       if (summary.isEmpty()) {

@@ -1,5 +1,11 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
@@ -53,8 +59,8 @@ public record Study(
     Optional<String> setting,
     Optional<PartialDate> recruitmentFrom,
     Optional<PartialDate> recruitmentTo,
-    Optional<Answer> consecutive,
-    Optional<Answer> assessorIndependent,
+    Optional<YesOrNo> consecutive,
+    Optional<YesOrNo> assessorIndependent,
     Optional<String> funding,
     Optional<String> unionDefinition,
     Optional<String> infectionDefinition,
@@ -142,247 +148,12 @@ public record Study(
   }
 
   /** Starts a value of which only the given parts are known. */
-  public static Builder with(String id, Citation citation) {
-    return new Builder(id, citation);
+  public static StudyBuilder with(String id, Citation citation) {
+    return new StudyBuilder(id, citation);
   }
 
   /** Starts from this value, to change some parts. */
-  public Builder but() {
-    Builder builder = new Builder(id, citation);
-    builder.reportKind = reportKind;
-    builder.design = design;
-    builder.designWords = designWords;
-    builder.centres = centres;
-    builder.country = country;
-    builder.setting = setting;
-    builder.recruitmentFrom = recruitmentFrom;
-    builder.recruitmentTo = recruitmentTo;
-    builder.consecutive = consecutive;
-    builder.assessorIndependent = assessorIndependent;
-    builder.funding = funding;
-    builder.unionDefinition = unionDefinition;
-    builder.infectionDefinition = infectionDefinition;
-    builder.cohort = cohort;
-    builder.sameStudyAs = sameStudyAs;
-    builder.invented = invented;
-    builder.status = status;
-    builder.whole = whole;
-    builder.arms = arms;
-    builder.outcomes = outcomes;
-    builder.patients = patients;
-    builder.provenance = provenance;
-    builder.missing = missing;
-    builder.wholeMissing = wholeMissing;
-    builder.wholeProvenance = wholeProvenance;
-    builder.wholeNote = wholeNote;
-    builder.note = note;
-    return builder;
-  }
-
-  /** Collects the parts that a paper gives. Not thread-safe. */
-  public static final class Builder {
-    private final String id;
-    private final Citation citation;
-    private ReportKind reportKind = ReportKind.ARTICLE;
-    private Optional<Design> design = Optional.empty();
-    private Optional<String> designWords = Optional.empty();
-    private List<String> centres = List.of();
-    private Optional<String> country = Optional.empty();
-    private Optional<String> setting = Optional.empty();
-    private Optional<PartialDate> recruitmentFrom = Optional.empty();
-    private Optional<PartialDate> recruitmentTo = Optional.empty();
-    private Optional<Answer> consecutive = Optional.empty();
-    private Optional<Answer> assessorIndependent = Optional.empty();
-    private Optional<String> funding = Optional.empty();
-    private Optional<String> unionDefinition = Optional.empty();
-    private Optional<String> infectionDefinition = Optional.empty();
-    private Optional<String> cohort = Optional.empty();
-    private List<String> sameStudyAs = List.of();
-    private boolean invented;
-    private ExtractionStatus status = ExtractionStatus.EXTRACTED;
-    private Baseline whole = Baseline.NOTHING;
-    private List<Arm> arms = List.of();
-    private List<OutcomeReport> outcomes = List.of();
-    private List<PatientRow> patients = List.of();
-    private Provenance provenance = Provenance.NOWHERE;
-    private SortedMap<String, Missing> missing = new TreeMap<>();
-    private SortedMap<String, Missing> wholeMissing = new TreeMap<>();
-    private Provenance wholeProvenance = Provenance.NOWHERE;
-    private Optional<String> wholeNote = Optional.empty();
-    private Optional<String> note = Optional.empty();
-
-    private Builder(String id, Citation citation) {
-      this.id = id;
-      this.citation = citation;
-    }
-
-    public Builder reportKind(ReportKind value) {
-      reportKind = value;
-      return this;
-    }
-
-    public Builder design(Design value) {
-      design = Optional.of(value);
-      return this;
-    }
-
-    public Builder designWords(String value) {
-      designWords = Optional.of(value);
-      return this;
-    }
-
-    public Builder centres(List<String> value) {
-      centres = value;
-      return this;
-    }
-
-    public Builder country(String value) {
-      country = Optional.of(value);
-      return this;
-    }
-
-    public Builder setting(String value) {
-      setting = Optional.of(value);
-      return this;
-    }
-
-    public Builder recruitmentFrom(PartialDate value) {
-      recruitmentFrom = Optional.of(value);
-      return this;
-    }
-
-    public Builder recruitmentTo(PartialDate value) {
-      recruitmentTo = Optional.of(value);
-      return this;
-    }
-
-    public Builder consecutive(Answer value) {
-      consecutive = Optional.of(value);
-      return this;
-    }
-
-    public Builder assessorIndependent(Answer value) {
-      assessorIndependent = Optional.of(value);
-      return this;
-    }
-
-    public Builder funding(String value) {
-      funding = Optional.of(value);
-      return this;
-    }
-
-    public Builder unionDefinition(String value) {
-      unionDefinition = Optional.of(value);
-      return this;
-    }
-
-    public Builder infectionDefinition(String value) {
-      infectionDefinition = Optional.of(value);
-      return this;
-    }
-
-    public Builder cohort(String value) {
-      cohort = Optional.of(value);
-      return this;
-    }
-
-    public Builder sameStudyAs(List<String> value) {
-      sameStudyAs = value;
-      return this;
-    }
-
-    public Builder invented(boolean value) {
-      invented = value;
-      return this;
-    }
-
-    public Builder status(ExtractionStatus value) {
-      status = value;
-      return this;
-    }
-
-    public Builder whole(Baseline value) {
-      whole = value;
-      return this;
-    }
-
-    public Builder arms(List<Arm> value) {
-      arms = value;
-      return this;
-    }
-
-    public Builder outcomes(List<OutcomeReport> value) {
-      outcomes = value;
-      return this;
-    }
-
-    public Builder patients(List<PatientRow> value) {
-      patients = value;
-      return this;
-    }
-
-    public Builder provenance(Provenance value) {
-      provenance = value;
-      return this;
-    }
-
-    public Builder missing(SortedMap<String, Missing> value) {
-      missing = value;
-      return this;
-    }
-
-    public Builder wholeMissing(SortedMap<String, Missing> value) {
-      wholeMissing = value;
-      return this;
-    }
-
-    public Builder wholeProvenance(Provenance value) {
-      wholeProvenance = value;
-      return this;
-    }
-
-    public Builder wholeNote(String value) {
-      wholeNote = Optional.of(value);
-      return this;
-    }
-
-    public Builder note(String value) {
-      note = Optional.of(value);
-      return this;
-    }
-
-    /** The value, checked. */
-    public Study build() {
-      return new Study(
-          id,
-          citation,
-          reportKind,
-          design,
-          designWords,
-          centres,
-          country,
-          setting,
-          recruitmentFrom,
-          recruitmentTo,
-          consecutive,
-          assessorIndependent,
-          funding,
-          unionDefinition,
-          infectionDefinition,
-          cohort,
-          sameStudyAs,
-          invented,
-          status,
-          whole,
-          arms,
-          outcomes,
-          patients,
-          provenance,
-          missing,
-          wholeMissing,
-          wholeProvenance,
-          wholeNote,
-          note);
-    }
+  public StudyBuilder but() {
+    return new StudyBuilder(this);
   }
 }

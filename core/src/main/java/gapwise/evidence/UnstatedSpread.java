@@ -1,5 +1,6 @@
 package gapwise.evidence;
 
+import gapwise.evidence.unit.Unit;
 import java.util.Objects;
 import java.util.OptionalDouble;
 

@@ -1,10 +1,13 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
-import gapwise.evidence.DetailKind;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.exchange.form.BoneForm;
+import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.ListForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,12 +25,12 @@ final class BaselineFields {
   private final CountFields smokers = CountFields.of("smokers", "Smokers at surgery");
   private final CountFields diabetics = CountFields.of("diabetics", "People with diabetes");
   private final CountFields infected = CountFields.of("infected", "Infected at the start");
-  private final Field<Answer> infectedAnswer =
+  private final Field<YesOrNo> infectedAnswer =
       Field.of(
           "infected_answer",
           "Infected, in a word",
           "Where the paper only says that all (yes), none (no) or some (mixed) were infected.",
-          CodeForm.of(Answer.class));
+          CodeForm.of(YesOrNo.class));
   private final Field<List<BoneCount>> bones =
       Field.of(
               "bones",

@@ -1,6 +1,8 @@
 package gapwise.exchange;
 
 import gapwise.evidence.EventCount;
+import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.NumberForm;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

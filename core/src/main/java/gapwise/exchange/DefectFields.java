@@ -1,10 +1,13 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.DefectStage;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.DefectStage;
+import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.exchange.form.BandForm;
+import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.ListForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,12 +46,12 @@ final class DefectFields {
           "Missing length: measured",
           "Before or after debridement.",
           CodeForm.of(DefectStage.class));
-  private final Field<Answer> shortening =
+  private final Field<YesOrNo> shortening =
       Field.of(
           "shortening_included",
           "Shortening included",
           "Whether shortening of the limb is added to the gap.",
-          CodeForm.of(Answer.class));
+          CodeForm.of(YesOrNo.class));
 
   List<Field<?>> fields() {
     List<Field<?>> fields = new ArrayList<>(summary.fields());
@@ -57,12 +60,12 @@ final class DefectFields {
   }
 
   Optional<DefectLength> read(RowReader row) {
-    Optional<Summary> numbers = summary.read(row);
+    Optional<QuantitySummary> numbers = summary.read(row);
     OptionalDouble threshold = row.number(over);
     Optional<List<DefectLength.Band>> counted = row.get(bands);
     Optional<String> said = row.get(words);
     Optional<DefectStage> measured = row.get(stage);
-    Optional<Answer> added = row.get(shortening);
+    Optional<YesOrNo> added = row.get(shortening);
     boolean nothing =
         numbers.isEmpty()
             && threshold.isEmpty()

@@ -1,9 +1,12 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Coded;
 import gapwise.evidence.Detail;
-import gapwise.evidence.DetailKind;
-import gapwise.evidence.Vocabulary;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.Vocabulary;
+import gapwise.exchange.form.CellForm;
+import gapwise.exchange.form.NumberForm;
+import gapwise.exchange.form.UnreadableException;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
@@ -69,7 +72,7 @@ final class DetailFields {
     private static OptionalDouble number(String text) {
       try {
         return OptionalDouble.of(NumberForm.share().read(text));
-      } catch (Unreadable words) {
+      } catch (UnreadableException words) {
         return OptionalDouble.empty();
       }
     }

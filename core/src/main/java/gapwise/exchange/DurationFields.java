@@ -1,7 +1,8 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Duration;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Unit;
+import gapwise.exchange.form.CodeForm;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

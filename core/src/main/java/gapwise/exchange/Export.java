@@ -1,6 +1,7 @@
 package gapwise.exchange;
 
 import gapwise.evidence.Study;
+import gapwise.exchange.form.WorkbookText;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import java.io.IOException;

@@ -1,5 +1,10 @@
 package gapwise.exchange;
 
+import gapwise.exchange.form.CellForm;
+import gapwise.exchange.form.CountForm;
+import gapwise.exchange.form.ListForm;
+import gapwise.exchange.form.NumberForm;
+import gapwise.exchange.form.TextForm;
 import java.util.List;
 
 /**

@@ -2,8 +2,8 @@ package gapwise.exchange;
 
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Study;
-import gapwise.evidence.check.Finding;
-import gapwise.evidence.check.Part;
+import gapwise.evidence.rule.Finding;
+import gapwise.evidence.rule.RecordPart;
 import gapwise.problem.Problem;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -59,36 +59,36 @@ final class FoundPlaces {
   }
 
   /** Which part of a study, told by its content and not by its row, for rows move. */
-  private String whose(Part part) {
-    if (part instanceof Part.OfOutcome outcome) {
+  private String whose(RecordPart part) {
+    if (part instanceof RecordPart.OfOutcome outcome) {
       OutcomeReport report = studies.get(outcome.study()).outcomes().get(outcome.index());
       return "outcome " + report.scope() + report.outcome().code() + report.value();
     }
-    if (part instanceof Part.OfArm arm) {
+    if (part instanceof RecordPart.OfArm arm) {
       return "arm " + arm.arm();
     }
-    if (part instanceof Part.OfPatient patient) {
+    if (part instanceof RecordPart.OfPatient patient) {
       return "patient " + patient.patient();
     }
-    return part instanceof Part.OfAllArms ? "all" : "study";
+    return part instanceof RecordPart.OfAllArms ? "all" : "study";
   }
 
-  private String where(Part part) {
+  private String where(RecordPart part) {
     StudyDraft draft = drafts.get(part.study());
-    if (part instanceof Part.OfOutcome outcome) {
+    if (part instanceof RecordPart.OfOutcome outcome) {
       int row = draft.outcomes().get(outcome.index()).row();
       return reading.at(OutcomeSheet.SHEET, row, part.field());
     }
-    if (part instanceof Part.OfArm arm) {
+    if (part instanceof RecordPart.OfArm arm) {
       return reading.at(ArmSheet.SHEET, draft.arms().get(arm.arm()).row(), part.field());
     }
-    if (part instanceof Part.OfAllArms) {
+    if (part instanceof RecordPart.OfAllArms) {
       return draft
           .whole()
           .map(row -> reading.at(ArmSheet.SHEET, row.row(), part.field()))
           .orElseGet(() -> study(draft, ""));
     }
-    if (part instanceof Part.OfPatient patient) {
+    if (part instanceof RecordPart.OfPatient patient) {
       int row = draft.patients().get(patient.patient()).row();
       return reading.at(PatientSheet.FULL, row, part.field());
     }

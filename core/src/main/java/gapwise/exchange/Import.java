@@ -2,8 +2,8 @@ package gapwise.exchange;
 
 import gapwise.evidence.Study;
 import gapwise.evidence.check.EvidenceCheck;
-import gapwise.evidence.check.Finding;
-import gapwise.evidence.check.Severity;
+import gapwise.evidence.rule.Finding;
+import gapwise.evidence.rule.Severity;
 import gapwise.problem.Problems;
 import gapwise.table.SheetConsumer;
 import gapwise.table.TableFile;

@@ -1,17 +1,18 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
-import gapwise.evidence.Duration;
-import gapwise.evidence.Money;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.Phase;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
 import gapwise.evidence.Subgroup;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Money;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Phase;
+import gapwise.evidence.vocabulary.Standing;
+import gapwise.exchange.form.CodeForm;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;

@@ -1,15 +1,16 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Duration;
-import gapwise.evidence.Length;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.Sex;
 import gapwise.evidence.Study;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Sex;
+import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.exchange.form.CodeForm;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,8 +41,8 @@ final class PatientSheet {
       Field.of("bone", "Bone", "Bone with the defect.", CodeForm.of(Bone.class));
   private static final Field<String> SEGMENT =
       Field.text("segment", "Bone segment", "AO/OTA code.").like("42");
-  private static final Field<Answer> INFECTED =
-      Field.of("infected", "Infected", "Infected at the start.", CodeForm.of(Answer.class));
+  private static final Field<YesOrNo> INFECTED =
+      Field.of("infected", "Infected", "Infected at the start.", CodeForm.of(YesOrNo.class));
   private static final Field<Double> DEFECT =
       Field.number("defect_length", "Missing length", "Length of the missing bone.")
           .in("as in defect_length_unit");
@@ -97,7 +98,7 @@ final class PatientSheet {
     if (outcome.isEvent()) {
       return new OutcomeFields(
           outcome,
-          Field.of(name, outcome.label(), outcome.meaning(), CodeForm.of(Answer.class)),
+          Field.of(name, outcome.label(), outcome.meaning(), CodeForm.of(YesOrNo.class)),
           Optional.empty());
     }
     if (outcome.kind() == Outcome.Kind.CATEGORIES) {
@@ -206,7 +207,7 @@ final class PatientSheet {
     return row.get(fields.value())
         .map(
             value -> {
-              if (value instanceof Answer answer) {
+              if (value instanceof YesOrNo answer) {
                 return new PatientOutcome.Happened(answer);
               }
               if (value instanceof Double number) {
@@ -251,7 +252,7 @@ final class PatientSheet {
   private static void write(RowWriter row, String code, PatientOutcome outcome) {
     OutcomeFields fields = OUTCOMES.get(code);
     if (outcome instanceof PatientOutcome.Happened happened) {
-      row.put((Field<Answer>) fields.value(), happened.answer());
+      row.put((Field<YesOrNo>) fields.value(), happened.answer());
     } else if (outcome instanceof PatientOutcome.Graded graded) {
       row.put((Field<String>) fields.value(), graded.grade());
     } else if (outcome instanceof PatientOutcome.Measured measured) {

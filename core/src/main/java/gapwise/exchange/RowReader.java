@@ -1,6 +1,11 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Missing;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.exchange.form.CellForm;
+import gapwise.exchange.form.Guard;
+import gapwise.exchange.form.MissingWords;
+import gapwise.exchange.form.UnreadableException;
+import gapwise.exchange.form.WorkbookText;
 import gapwise.problem.Problems;
 import gapwise.table.Cell;
 import gapwise.table.Row;
@@ -82,7 +87,7 @@ final class RowReader {
       // Written again a text may have become longer, by marks that keep it what it is.
       boolean fits = !words || !WorkbookText.isTooLong(Guard.write(form.write(value)));
       return fits ? Optional.of(value) : tooLong(field, text);
-    } catch (Unreadable unreadable) {
+    } catch (UnreadableException unreadable) {
       refuse(field, unreadable.code(), "Found '" + shown(text) + "'; " + unreadable.getMessage());
       return Optional.empty();
     }

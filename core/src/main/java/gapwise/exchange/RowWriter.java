@@ -1,6 +1,9 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Missing;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.exchange.form.CellForm;
+import gapwise.exchange.form.Guard;
+import gapwise.exchange.form.MissingWords;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;

@@ -4,6 +4,7 @@ import gapwise.evidence.Arm;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,7 +23,7 @@ final class StudyDraft {
   record Placed<T>(int row, List<String> arms, Optional<T> value) {}
 
   private final String id;
-  private Optional<Placed<Study.Builder>> study = Optional.empty();
+  private Optional<Placed<StudyBuilder>> study = Optional.empty();
   private Optional<Placed<ArmSheet.ArmRow.All>> whole = Optional.empty();
   private final Map<String, Placed<Arm>> arms = new LinkedHashMap<>();
   private final List<Placed<OutcomeReport>> outcomes = new ArrayList<>();
@@ -37,7 +38,7 @@ final class StudyDraft {
     return id;
   }
 
-  Optional<Placed<Study.Builder>> study() {
+  Optional<Placed<StudyBuilder>> study() {
     return study;
   }
 
@@ -61,7 +62,7 @@ final class StudyDraft {
     return patientsWithoutId;
   }
 
-  void study(Placed<Study.Builder> row) {
+  void study(Placed<StudyBuilder> row) {
     study = Optional.of(row);
   }
 
@@ -80,7 +81,7 @@ final class StudyDraft {
 
   /** The study out of its rows, which are sound. */
   Study build() {
-    Study.Builder built = study.flatMap(Placed::value).orElseThrow();
+    StudyBuilder built = study.flatMap(Placed::value).orElseThrow();
     whole
         .flatMap(Placed::value)
         .ifPresent(

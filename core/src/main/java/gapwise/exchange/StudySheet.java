@@ -1,12 +1,15 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Design;
-import gapwise.evidence.ExtractionStatus;
-import gapwise.evidence.PartialDate;
-import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
+import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.MonthForm;
 import java.util.List;
 import java.util.Optional;
 
@@ -57,18 +60,18 @@ final class StudySheet {
   private static final Field<PartialDate> TO =
       Field.of("recruitment_to", "Last recruitment", "Year or month.", new MonthForm())
           .like("2012-10");
-  private static final Field<Answer> CONSECUTIVE =
+  private static final Field<YesOrNo> CONSECUTIVE =
       Field.of(
           "consecutive",
           "Consecutive",
           "Whether patients were consecutive.",
-          CodeForm.of(Answer.class));
-  private static final Field<Answer> ASSESSOR =
+          CodeForm.of(YesOrNo.class));
+  private static final Field<YesOrNo> ASSESSOR =
       Field.of(
           "assessor_independent",
           "Assessor independent",
           "Whether someone else than the operating team read the outcomes.",
-          CodeForm.of(Answer.class));
+          CodeForm.of(YesOrNo.class));
   private static final Field<String> FUNDING =
       Field.text("funding", "Funding and interests", "None, public, maker, or as printed.");
   private static final Field<String> UNION =
@@ -130,7 +133,7 @@ final class StudySheet {
   private StudySheet() {}
 
   /** The study without arms; empty when the row has no id or title. */
-  static Optional<Study.Builder> read(RowReader row) {
+  static Optional<StudyBuilder> read(RowReader row) {
     Optional<String> id = row.get(Keys.STUDY);
     Optional<String> title = row.get(TITLE);
     Citation.Builder citation = Citation.with(title.orElse("unknown"));
@@ -145,7 +148,7 @@ final class StudySheet {
     row.get(PMID).ifPresent(citation::pmid);
     row.get(REGISTER).ifPresent(citation::register);
     row.get(OTHER_SPELLINGS).ifPresent(citation::otherSpellings);
-    Study.Builder study = Study.with(id.orElse("unknown"), citation.build());
+    StudyBuilder study = Study.with(id.orElse("unknown"), citation.build());
     row.get(REPORT_KIND).ifPresent(study::reportKind);
     row.get(DESIGN).ifPresent(study::design);
     row.get(DESIGN_WORDS).ifPresent(study::designWords);

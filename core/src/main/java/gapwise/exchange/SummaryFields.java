@@ -1,8 +1,13 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.UnstatedSpread;
+import gapwise.evidence.unit.Unit;
+import gapwise.exchange.form.CellForm;
+import gapwise.exchange.form.CountForm;
+import gapwise.exchange.form.NumberForm;
+import gapwise.exchange.form.SpreadForm;
 import java.util.List;
 import java.util.Optional;
 
@@ -88,12 +93,12 @@ final class SummaryFields {
         mean, sd, median, q1, q3, min, max, unit, n, se, ciLower, ciUpper, spread, words);
   }
 
-  Optional<Summary> read(RowReader row) {
+  Optional<QuantitySummary> read(RowReader row) {
     Optional<Unit> given = row.get(unit);
-    Summary.Builder unitless =
-        fill(row, Summary.with(given.or(() -> usualUnit).orElse(Unit.POINTS)));
+    QuantitySummaryBuilder unitless =
+        fill(row, QuantitySummary.with(given.or(() -> usualUnit).orElse(Unit.POINTS)));
     Field<?>[] from = fields().toArray(Field<?>[]::new);
-    Optional<Summary> summary = row.built(unitless::build, from);
+    Optional<QuantitySummary> summary = row.built(unitless::build, from);
     boolean nothing =
         summary.filter(s -> s.isEmpty() && s.words().isEmpty() && s.n().isEmpty()).isPresent();
     if (nothing) {
@@ -113,7 +118,7 @@ final class SummaryFields {
     return summary;
   }
 
-  private Summary.Builder fill(RowReader row, Summary.Builder summary) {
+  private QuantitySummaryBuilder fill(RowReader row, QuantitySummaryBuilder summary) {
     row.get(mean).ifPresent(summary::mean);
     row.get(sd).ifPresent(summary::standardDeviation);
     row.get(se).ifPresent(summary::standardError);
@@ -130,11 +135,11 @@ final class SummaryFields {
     return summary;
   }
 
-  void write(RowWriter row, Optional<Summary> summary) {
+  void write(RowWriter row, Optional<QuantitySummary> summary) {
     summary.ifPresent(value -> write(row, value));
   }
 
-  private void write(RowWriter row, Summary value) {
+  private void write(RowWriter row, QuantitySummary value) {
     if (!usualUnit.equals(Optional.of(value.unit()))) {
       row.put(unit, value.unit());
     }

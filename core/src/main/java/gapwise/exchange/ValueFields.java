@@ -1,10 +1,13 @@
 package gapwise.exchange;
 
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.exchange.form.CategoryForm;
+import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.ListForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +63,7 @@ final class ValueFields {
     Optional<Unit> timeUnit = row.get(personTimeUnit);
     Optional<List<ReportedValue.Category>> counted = row.get(categories);
     Optional<String> said = row.get(statement);
-    Optional<Summary> numbers = summary.read(row);
+    Optional<QuantitySummary> numbers = summary.read(row);
     List<String> forms = new ArrayList<>();
     List<Optional<ReportedValue>> values = new ArrayList<>();
     if (time.isPresent()) {
@@ -97,7 +100,7 @@ final class ValueFields {
         .anyMatch(field -> row.get(field).isPresent());
   }
 
-  private Optional<ReportedValue> quantity(RowReader row, Summary numbers) {
+  private Optional<ReportedValue> quantity(RowReader row, QuantitySummary numbers) {
     return row.built(
         () -> new ReportedValue.Quantity(numbers), summary.fields().toArray(Field<?>[]::new));
   }

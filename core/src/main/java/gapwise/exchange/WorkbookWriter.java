@@ -1,5 +1,7 @@
 package gapwise.exchange;
 
+import gapwise.exchange.form.CellForm;
+import gapwise.exchange.form.WorkbookText;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.math.BigDecimal;

@@ -5,6 +5,7 @@
  *
  * <p>Start at {@link gapwise.exchange.Import} and {@link gapwise.exchange.Export}; a new column is
  * one line in {@code StudySheet}, {@code ArmSheet}, {@code OutcomeSheet} or {@code PatientSheet}.
- * Rules about records live in {@code evidence.check}; storing is someone else's work.
+ * How a cell stands for a value is told in {@code exchange.form}. Rules about records live in
+ * {@code evidence.check}; storing is someone else's work.
  */
 package gapwise.exchange;

@@ -1,8 +1,8 @@
 package gapwise.place;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Shown;
 import gapwise.place.MethodPlace.ByLength;
 import gapwise.problem.Problem;

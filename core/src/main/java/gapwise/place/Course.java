@@ -1,7 +1,7 @@
 package gapwise.place;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.Phase;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Phase;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;

@@ -1,13 +1,13 @@
 package gapwise.place;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.BoneCount;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientAggregation;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.place.MethodPlace.Below;
 import gapwise.selection.LeftOut;
 import gapwise.selection.SelectedRow;
@@ -158,11 +158,11 @@ final class EvidenceNotes {
                                     + bone.label())));
     if (patientCase.infection() != PatientCase.Infection.UNSAID) {
       parts.add(
-          count(rows, row -> infected(row, Answer.YES))
+          count(rows, row -> infected(row, YesOrNo.YES))
               + " had only infected limbs, "
-              + count(rows, row -> infected(row, Answer.MIXED))
+              + count(rows, row -> infected(row, YesOrNo.MIXED))
               + " some and "
-              + count(rows, row -> infected(row, Answer.NO))
+              + count(rows, row -> infected(row, YesOrNo.NO))
               + " none at the start");
     }
     return parts.isEmpty()
@@ -174,7 +174,7 @@ final class EvidenceNotes {
     return rows.stream().filter(which).count();
   }
 
-  private static boolean infected(SelectedRow row, Answer answer) {
+  private static boolean infected(SelectedRow row, YesOrNo answer) {
     return row.arm().baseline().infectedAtStart().equals(Optional.of(answer));
   }
 }

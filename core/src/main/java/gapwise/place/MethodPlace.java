@@ -1,6 +1,6 @@
 package gapwise.place;
 
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import java.util.Objects;

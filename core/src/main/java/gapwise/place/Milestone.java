@@ -1,8 +1,8 @@
 package gapwise.place;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.Optional;
 
 /**

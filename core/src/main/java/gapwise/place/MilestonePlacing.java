@@ -2,7 +2,7 @@ package gapwise.place;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.pooling.PlaceResult;
@@ -11,7 +11,7 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answers;
 import gapwise.answer.QuestionWords;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.place.MethodPlace.ByLength;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
@@ -83,8 +83,8 @@ final class MilestonePlacing {
     return plan;
   }
 
-  private static Optional<Result> done(Outcome outcome) {
-    return outcome instanceof Outcome.Done done ? Optional.of(done.result()) : Optional.empty();
+  private static Optional<Result> done(PlanOutcome outcome) {
+    return outcome instanceof PlanOutcome.Done done ? Optional.of(done.result()) : Optional.empty();
   }
 
   private List<Method> inOrder() {

@@ -1,7 +1,7 @@
 package gapwise.place;
 
-import gapwise.evidence.Bone;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import java.util.ArrayList;

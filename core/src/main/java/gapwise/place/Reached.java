@@ -1,6 +1,6 @@
 package gapwise.place;
 
-import gapwise.evidence.Clock;
+import gapwise.evidence.vocabulary.Clock;
 import java.util.Objects;
 import java.util.Optional;
 

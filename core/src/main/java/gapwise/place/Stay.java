@@ -1,7 +1,7 @@
 package gapwise.place;
 
-import gapwise.evidence.Duration;
-import gapwise.evidence.Phase;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.vocabulary.Phase;
 import java.util.Objects;
 
 /**

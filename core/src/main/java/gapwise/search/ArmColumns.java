@@ -1,8 +1,8 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -26,7 +26,7 @@ final class ArmColumns {
   private final FilterColumn infected;
   private final List<String> methodCodes;
   private final List<Optional<Design>> designWords;
-  private final List<Optional<Answer>> infectedWords;
+  private final List<Optional<YesOrNo>> infectedWords;
   private int study = -1;
   private boolean newStudy;
   private OptionalInt patientsOfArm = OptionalInt.empty();
@@ -45,7 +45,7 @@ final class ArmColumns {
     infected = columns.get(Filter.INFECTED.ordinal());
     methodCodes = methods.codes();
     designWords = designs.codes().stream().map(c -> Coded.parse(Design.class, c)).toList();
-    infectedWords = infected.codes().stream().map(c -> Coded.parse(Answer.class, c)).toList();
+    infectedWords = infected.codes().stream().map(c -> Coded.parse(YesOrNo.class, c)).toList();
   }
 
   /** Reads the study and the patients of an arm. */

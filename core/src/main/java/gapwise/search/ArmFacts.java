@@ -1,14 +1,14 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.Baseline;
-import gapwise.evidence.Bone;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -33,7 +33,7 @@ import java.util.stream.Collectors;
 record ArmFacts(
     Set<Bone> bones,
     Set<String> segments,
-    Optional<Answer> infected,
+    Optional<YesOrNo> infected,
     Set<String> outcomes,
     Optional<ArmDefect> defect,
     OptionalInt patients,
@@ -79,7 +79,7 @@ record ArmFacts(
     return segments.isEmpty() ? Set.copyOf(study.whole().segments()) : segments;
   }
 
-  private static Optional<Answer> infected(Study study, Arm arm, List<PatientRow> patients) {
+  private static Optional<YesOrNo> infected(Study study, Arm arm, List<PatientRow> patients) {
     return arm.baseline()
         .infectedAtStart()
         .or(() -> among(patients))
@@ -87,8 +87,8 @@ record ArmFacts(
   }
 
   /** Yes or no only when all patients of whom it is said agree; unclear where one is unclear. */
-  private static Optional<Answer> among(List<PatientRow> patients) {
-    Set<Answer> answers =
+  private static Optional<YesOrNo> among(List<PatientRow> patients) {
+    Set<YesOrNo> answers =
         patients.stream().flatMap(p -> p.infected().stream()).collect(Collectors.toSet());
     if (answers.isEmpty()) {
       return Optional.empty();
@@ -96,8 +96,8 @@ record ArmFacts(
     if (answers.size() == 1) {
       return Optional.of(answers.iterator().next());
     }
-    boolean both = answers.contains(Answer.YES) && answers.contains(Answer.NO);
-    return Optional.of(both || answers.contains(Answer.MIXED) ? Answer.MIXED : Answer.UNCLEAR);
+    boolean both = answers.contains(YesOrNo.YES) && answers.contains(YesOrNo.NO);
+    return Optional.of(both || answers.contains(YesOrNo.MIXED) ? YesOrNo.MIXED : YesOrNo.UNCLEAR);
   }
 
   private static Set<String> outcomes(Study study, Arm arm, List<PatientRow> patients) {

@@ -1,8 +1,8 @@
 package gapwise.search;
 
 import gapwise.evidence.Arm;
-import gapwise.evidence.Coded;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Coded;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;

@@ -25,14 +25,14 @@ final class Follower {
   private final String kind;
   private final IndexWriter writer;
   private final Consumer<String> messages;
-  private Reached reached;
+  private FollowedTo reached;
   private long committed;
 
   Follower(
       DocumentStore store,
       String kind,
       IndexWriter writer,
-      Reached reached,
+      FollowedTo reached,
       Consumer<String> messages) {
     this.store = store;
     this.kind = kind;
@@ -65,13 +65,13 @@ final class Follower {
   }
 
   private boolean continues() {
-    Reached before = reached;
+    FollowedTo before = reached;
     boolean[] same = {false};
     store.changesAfter(
         before.change() - 1,
         version -> {
           if (version.change() == before.change()) {
-            same[0] = Reached.at(version).equals(before);
+            same[0] = FollowedTo.at(version).equals(before);
           } else if (same[0]) {
             take(version);
           }
@@ -82,13 +82,13 @@ final class Follower {
   /** Builds the whole index from the documents as they stand. */
   void rebuild() throws IOException {
     writer.deleteAll();
-    reached = Reached.NOTHING;
-    Reached[] last = {Reached.NOTHING};
+    reached = FollowedTo.NOTHING;
+    FollowedTo[] last = {FollowedTo.NOTHING};
     store.forEachLatest(
         kind,
         version -> {
           put(version);
-          last[0] = version.change() > last[0].change() ? Reached.at(version) : last[0];
+          last[0] = version.change() > last[0].change() ? FollowedTo.at(version) : last[0];
         });
     reached = last[0];
     catchUp();
@@ -99,7 +99,7 @@ final class Follower {
     if (version.id().kind().equals(kind)) {
       put(version);
     }
-    reached = Reached.at(version);
+    reached = FollowedTo.at(version);
   }
 
   private void put(DocumentVersion version) {

@@ -36,7 +36,7 @@ final class IndexFolder {
    * How far a sound index of this format has come. Reads every file once, since damage that no one
    * sees at the start would show as missing studies later.
    */
-  Optional<Reached> soundIndex() {
+  Optional<FollowedTo> soundIndex() {
     if (!Files.isDirectory(folder)) {
       return Optional.empty();
     }
@@ -45,7 +45,7 @@ final class IndexFolder {
       for (LeafReaderContext leaf : reader.leaves()) {
         leaf.reader().checkIntegrity();
       }
-      return Reached.ofCommit(reader.getIndexCommit().getUserData());
+      return FollowedTo.ofCommit(reader.getIndexCommit().getUserData());
     } catch (IOException | RuntimeException damaged) {
       return Optional.empty();
     }

@@ -17,8 +17,8 @@ public final class IndexTrace {
       return 0;
     }
     try (Directory directory = FSDirectory.open(folder)) {
-      return Reached.ofCommit(SegmentInfos.readLatestCommit(directory).getUserData())
-          .map(Reached::change)
+      return FollowedTo.ofCommit(SegmentInfos.readLatestCommit(directory).getUserData())
+          .map(FollowedTo::change)
           .orElse(0L);
     } catch (IOException | RuntimeException unreadable) {
       return 0;

@@ -1,7 +1,7 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,7 +21,7 @@ public record IndexedArm(
     String studyId,
     String method,
     Optional<Design> design,
-    Optional<Answer> infected,
+    Optional<YesOrNo> infected,
     OptionalDouble centreCentimetres,
     OptionalInt patients) {
   public IndexedArm {

@@ -1,6 +1,6 @@
 package gapwise.search;
 
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
 import java.util.Set;
 import org.apache.lucene.document.DoublePoint;
 import org.apache.lucene.document.DoubleRange;

@@ -1,9 +1,9 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Design;
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -34,7 +34,7 @@ public record SearchRequest(
     Set<String> methods,
     Set<Bone> bones,
     Set<String> segments,
-    Set<Answer> infected,
+    Set<YesOrNo> infected,
     Set<Design> designs,
     Set<String> outcomes,
     OptionalInt yearFrom,

@@ -7,12 +7,8 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.Executors;
-import java.util.concurrent.ScheduledExecutorService;
-import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import org.apache.lucene.analysis.Analyzer;
-import org.apache.lucene.index.DirectoryReader;
 import org.apache.lucene.index.IndexWriter;
 
 /**
@@ -26,28 +22,16 @@ import org.apache.lucene.index.IndexWriter;
  * is built anew: at once, then with every write, and now and then by itself until that succeeds.
  */
 public final class StudyIndex implements AutoCloseable {
-  private static final long FIRST_PAUSE_SECONDS = 2;
-  private static final long LONGEST_PAUSE_SECONDS = 60;
-
   private final DocumentStore store;
   private final String kind;
   private final IndexFolder folder;
   private final Analyzer analyzer = Wording.analyzer();
   private final Consumer<String> messages;
-  private final Consumer<SearchSnapshot> shows;
-  private final ScheduledExecutorService again =
-      Executors.newSingleThreadScheduledExecutor(
-          task -> {
-            Thread thread = new Thread(task, "search index");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final ShownState shown;
 
   private final Object turn = new Object();
+  private final LaterTry again = new LaterTry(turn, this::tryAgain);
   private Optional<Following> following = Optional.empty();
-  private Optional<SearchSnapshot> shown = Optional.empty();
-  private long pauseSeconds = FIRST_PAUSE_SECONDS;
-  private boolean waiting;
   private boolean closed;
   private volatile Optional<String> behind = Optional.empty();
 
@@ -64,7 +48,7 @@ public final class StudyIndex implements AutoCloseable {
     this.kind = kind;
     this.folder = new IndexFolder(folder, analyzer);
     this.messages = messages;
-    this.shows = shows;
+    this.shown = new ShownState(analyzer, shows);
   }
 
   /**
@@ -112,7 +96,7 @@ public final class StudyIndex implements AutoCloseable {
     // Where nothing was ever kept, an index that is not there is no news.
     Consumer<String> news = store.lastChange() > 0 ? messages : message -> {};
     synchronized (turn) {
-      Optional<Reached> sound = folder.soundIndex();
+      Optional<FollowedTo> sound = folder.soundIndex();
       if (sound.isEmpty()) {
         buildAnew();
         news.accept(
@@ -132,7 +116,7 @@ public final class StudyIndex implements AutoCloseable {
     }
   }
 
-  private void follow(IndexWriter writer, Reached reached) {
+  private void follow(IndexWriter writer, FollowedTo reached) {
     following =
         Optional.of(new Following(writer, new Follower(store, kind, writer, reached, messages)));
   }
@@ -193,7 +177,7 @@ public final class StudyIndex implements AutoCloseable {
       messages.accept("The search index shows all records again.");
     }
     behind = Optional.empty();
-    pauseSeconds = FIRST_PAUSE_SECONDS;
+    again.succeeded();
   }
 
   private void fallBehind(Exception failure) {
@@ -205,19 +189,12 @@ public final class StudyIndex implements AutoCloseable {
               + " is room on the disk and its folder can be written. It is tried again by itself.");
     }
     behind = Optional.of(String.valueOf(failure.getMessage()));
-    if (!waiting) {
-      waiting = true;
-      again.schedule(this::tryAgain, pauseSeconds, TimeUnit.SECONDS);
-      pauseSeconds = Math.min(2 * pauseSeconds, LONGEST_PAUSE_SECONDS);
-    }
+    again.schedule();
   }
 
   private void tryAgain() {
-    synchronized (turn) {
-      waiting = false;
-      if (behind.isPresent()) {
-        catchUp();
-      }
+    if (behind.isPresent()) {
+      catchUp();
     }
   }
 
@@ -238,7 +215,7 @@ public final class StudyIndex implements AutoCloseable {
   }
 
   private void buildAnew() throws IOException {
-    follow(folder.createAnew(), Reached.NOTHING);
+    follow(folder.createAnew(), FollowedTo.NOTHING);
     rebuildInPlace();
   }
 
@@ -248,26 +225,7 @@ public final class StudyIndex implements AutoCloseable {
   }
 
   private void show() throws IOException {
-    SearchSnapshot next = snapshot(following.orElseThrow().writer(), follower().reached());
-    try {
-      shows.accept(next);
-    } catch (RuntimeException failure) {
-      next.release();
-      throw failure;
-    }
-    shown.ifPresent(SearchSnapshot::release);
-    shown = Optional.of(next);
-  }
-
-  private SearchSnapshot snapshot(IndexWriter writer, long change) throws IOException {
-    if (shown.isEmpty()) {
-      return new SearchSnapshot(DirectoryReader.open(writer), analyzer, change);
-    }
-    Optional<DirectoryReader> changed =
-        Optional.ofNullable(DirectoryReader.openIfChanged(shown.get().reader(), writer));
-    return changed.isPresent()
-        ? new SearchSnapshot(changed.get(), analyzer, change)
-        : shown.get().unchangedAt(change);
+    shown.show(following.orElseThrow().writer(), follower().reached());
   }
 
   /**
@@ -276,7 +234,7 @@ public final class StudyIndex implements AutoCloseable {
    */
   public SearchSnapshot shown() {
     synchronized (turn) {
-      return shown.orElseThrow(() -> new IllegalStateException("the index is closed"));
+      return shown.get();
     }
   }
 
@@ -288,9 +246,8 @@ public final class StudyIndex implements AutoCloseable {
   private void giveUp() {
     synchronized (turn) {
       closed = true;
-      again.shutdownNow();
-      shown.ifPresent(SearchSnapshot::release);
-      shown = Optional.empty();
+      again.stop();
+      shown.release();
       letGo();
     }
   }

@@ -2,12 +2,12 @@ package gapwise.selection;
 
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Duration;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Subgroup;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Unit;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -179,10 +179,13 @@ final class ArmChoice {
   private static ArmDefect bandOf(Subgroup part) {
     double from = part.defectFromCentimetres().orElse(0);
     OptionalDouble to = part.defectToCentimetres();
-    Optional<Summary> band =
+    Optional<QuantitySummary> band =
         to.isPresent()
             ? Optional.of(
-                Summary.with(Unit.CENTIMETRES).minimum(from).maximum(to.getAsDouble()).build())
+                QuantitySummary.with(Unit.CENTIMETRES)
+                    .minimum(from)
+                    .maximum(to.getAsDouble())
+                    .build())
             : Optional.empty();
     DefectLength length =
         new DefectLength(

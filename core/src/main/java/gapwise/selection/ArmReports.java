@@ -1,9 +1,9 @@
 package gapwise.selection;
 
-import gapwise.evidence.LengthRange;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Subgroup;
+import gapwise.evidence.unit.LengthRange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +34,8 @@ record ArmReports(
         continue;
       }
       Optional<Reason> against =
-          ReportRule.firstAgainst(arm.study(), report).or(() -> outsideRange(question, report));
+          ReportExclusion.firstAgainst(arm.study(), report)
+              .or(() -> outsideRange(question, report));
       if (against.isPresent()) {
         leftOut.add(arm.leftOut(against.get()));
         continue;

@@ -1,8 +1,8 @@
 package gapwise.selection;
 
-import gapwise.evidence.Clock;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.vocabulary.Clock;
 import java.util.Optional;
 
 /**

@@ -1,6 +1,6 @@
 package gapwise.selection;
 
-import gapwise.evidence.Clock;
+import gapwise.evidence.vocabulary.Clock;
 import gapwise.selection.Selection.Present;
 import java.util.Collection;
 import java.util.Comparator;

@@ -1,8 +1,8 @@
 package gapwise.selection;
 
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -91,7 +91,7 @@ final class Cohorts {
   }
 
   private static double followUpMonths(Study study) {
-    List<Summary> followUps = new ArrayList<>();
+    List<QuantitySummary> followUps = new ArrayList<>();
     study.arms().forEach(arm -> arm.baseline().followUp().ifPresent(followUps::add));
     study.whole().followUp().ifPresent(followUps::add);
     return followUps.stream()

@@ -1,7 +1,7 @@
 package gapwise.selection;
 
-import gapwise.evidence.Money;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.unit.Money;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Map;

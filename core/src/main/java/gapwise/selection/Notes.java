@@ -1,6 +1,6 @@
 package gapwise.selection;
 
-import gapwise.evidence.CountedUnit;
+import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.problem.Problem;
 import gapwise.search.LooseWords;
 import gapwise.selection.SelectedRow.Basis;

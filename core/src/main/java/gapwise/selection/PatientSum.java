@@ -2,13 +2,13 @@ package gapwise.selection;
 
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Length;
-import gapwise.evidence.LengthRange;
 import gapwise.evidence.PatientAggregation;
 import gapwise.evidence.PatientRow;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.List;
 import java.util.Optional;
@@ -81,7 +81,7 @@ record PatientSum(ReportedValue value, Basis basis, Optional<ArmDefect> defect, 
     List<Double> lengths =
         patients.stream().flatMap(p -> p.defect().stream()).map(Length::centimetres).toList();
     return new ArmDefect(
-        DefectLength.of(Summary.of(Unit.CENTIMETRES, lengths)),
+        DefectLength.of(QuantitySummary.of(Unit.CENTIMETRES, lengths)),
         ArmDefect.Origin.FROM_PATIENTS,
         lengths);
   }

@@ -1,8 +1,8 @@
 package gapwise.selection;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Vocabulary;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Vocabulary;
 import gapwise.problem.Problems;
 import java.util.ArrayList;
 import java.util.Collection;

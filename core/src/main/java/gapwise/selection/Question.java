@@ -1,8 +1,8 @@
 package gapwise.selection;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.ExtractionStatus;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
 import java.util.Objects;
 import java.util.Optional;

@@ -4,15 +4,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Design;
-import gapwise.evidence.ExtractionStatus;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problems;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
@@ -136,7 +136,7 @@ public final class QuestionJson {
             fields.vocabularyWords(METHODS, Method.vocabulary()),
             fields.words(BONES, Bone.class),
             fields.texts(SEGMENTS),
-            fields.words(INFECTED, Answer.class),
+            fields.words(INFECTED, YesOrNo.class),
             fields.words(DESIGNS, Design.class),
             Set.of(),
             fields.integer(YEAR_FROM, 0),

@@ -1,7 +1,7 @@
 package gapwise.selection;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
 import gapwise.problem.Problem;
 import java.util.Comparator;
 import java.util.List;

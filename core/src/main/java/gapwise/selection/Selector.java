@@ -2,8 +2,8 @@ package gapwise.selection;
 
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
-import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;

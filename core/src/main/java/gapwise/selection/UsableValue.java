@@ -1,9 +1,9 @@
 package gapwise.selection;
 
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Summary;
+import gapwise.evidence.vocabulary.Outcome;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;
@@ -109,7 +109,7 @@ sealed interface UsableValue {
   }
 
   private static UsableValue ofQuantity(Outcome outcome, ReportedValue.Quantity quantity) {
-    Summary summary = quantity.summary();
+    QuantitySummary summary = quantity.summary();
     if (outcome.unit().filter(unit -> unit.dimension() != summary.unit().dimension()).isPresent()) {
       return unusable(
           "unit-does-not-fit",
@@ -131,7 +131,7 @@ sealed interface UsableValue {
     return new Usable(quantity, false);
   }
 
-  private static boolean hasStatedSpread(Summary summary) {
+  private static boolean hasStatedSpread(QuantitySummary summary) {
     return summary.standardDeviation().isPresent()
         || summary.standardError().isPresent()
         || (summary.lowerLimit().isPresent() && summary.upperLimit().isPresent())

@@ -11,14 +11,11 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /**
  * The door of this room: documents with all their versions in one home folder. Nothing is ever
@@ -30,18 +27,15 @@ import org.slf4j.LoggerFactory;
  * StoreUnusableException}.
  */
 public final class DocumentStore implements AutoCloseable {
-  private static final Logger LOG = LoggerFactory.getLogger(DocumentStore.class);
-
   private final HomeLock homeLock;
   private final HomeOpening.Opened opened;
   private final Path home;
   private final StoreFailures failures;
   private final Clock clock;
-  private final ReadConnections readConnections;
-  private final Jdbi reads;
+  private final StoreReads reads;
   private final Handle writer;
   private final ReentrantLock writing = new ReentrantLock();
-  private final List<WriteListener> listeners = new CopyOnWriteArrayList<>();
+  private final WriteListeners listeners = new WriteListeners();
   private volatile boolean closed;
 
   private DocumentStore(
@@ -51,8 +45,7 @@ public final class DocumentStore implements AutoCloseable {
     this.home = failures.home();
     this.failures = failures;
     this.clock = clock;
-    this.readConnections = new ReadConnections(opened.database());
-    this.reads = Jdbi.create(readConnections);
+    this.reads = new StoreReads(opened.database(), failures);
     this.writer = Jdbi.create(opened.database()::connect).open();
     onWrite(written -> noteReached());
   }
@@ -137,8 +130,9 @@ public final class DocumentStore implements AutoCloseable {
       requireOpen();
       VersionWriter.Stamp stamp =
           new VersionWriter.Stamp(clock.instant().truncatedTo(ChronoUnit.MILLIS), who, why);
-      WriteAnswer answer = failures.inWords(() -> inTransaction(writes, stamp));
-      answer.written().filter(done -> done.count() > 0).ifPresent(this::tellListeners);
+      WriteAnswer answer =
+          failures.inWords(() -> VersionWriter.writeAll(writer, writes, stamp, failures));
+      answer.written().filter(done -> done.count() > 0).ifPresent(listeners::tell);
       return answer;
     } finally {
       writing.unlock();
@@ -208,7 +202,7 @@ public final class DocumentStore implements AutoCloseable {
 
   /** Has the listener told of all later writes. */
   public void onWrite(WriteListener listener) {
-    listeners.add(Objects.requireNonNull(listener, "listener"));
+    listeners.add(listener);
   }
 
   /**
@@ -246,7 +240,7 @@ public final class DocumentStore implements AutoCloseable {
         return;
       }
       closed = true;
-      readConnections.close();
+      reads.close();
       failures.inWords(
           () -> {
             writer.close();
@@ -261,25 +255,6 @@ public final class DocumentStore implements AutoCloseable {
     }
   }
 
-  private WriteAnswer inTransaction(Iterator<Write> writes, VersionWriter.Stamp stamp) {
-    return writer.inTransaction(
-        handle -> {
-          long last = VersionReader.lastChange(handle);
-          try (VersionWriter versions = new VersionWriter(handle.getConnection(), last, stamp)) {
-            while (versions.takesMore() && writes.hasNext()) {
-              versions.add(writes.next());
-            }
-            WriteAnswer answer = versions.answer();
-            if (answer.written().isEmpty()) {
-              handle.rollback();
-            }
-            return answer;
-          } catch (SQLException failure) {
-            throw failures.worded(failure);
-          }
-        });
-  }
-
   /** Notes beside the database how far it has come, so that what it may lose later is missed. */
   private void noteReached() {
     try {
@@ -290,37 +265,14 @@ public final class DocumentStore implements AutoCloseable {
     }
   }
 
-  /**
-   * Every listener hears of it. The writes stand whatever a listener does, so its failure must not
-   * reach the writer, who would take it for a failure to write.
-   */
-  private void tellListeners(WriteAnswer.Written written) {
-    for (WriteListener listener : listeners) {
-      try {
-        listener.written(written);
-      } catch (RuntimeException failure) {
-        LOG.error("what follows the store failed after change {}", written.lastChange(), failure);
-      }
-    }
-  }
-
   private <T> T read(Function<Handle, T> question) {
     requireOpen();
-    return failures.inWords(
-        () -> {
-          // Not withHandle: that would give a read within a consumer the outer read's older view.
-          try (Handle handle = reads.open()) {
-            return question.apply(handle);
-          }
-        });
+    return reads.ask(question);
   }
 
   private void run(Consumer<Handle> question) {
-    read(
-        handle -> {
-          question.accept(handle);
-          return null;
-        });
+    requireOpen();
+    reads.run(question);
   }
 
   private void requireOpen() {

@@ -7,7 +7,9 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import org.jdbi.v3.core.Handle;
 
 /**
  * Adds versions within one open transaction. Two statements prepared once serve any number of
@@ -41,6 +43,31 @@ final class VersionWriter implements AutoCloseable {
     this.insert = connection.prepareStatement(INSERT);
     this.lastChange = lastChange;
     this.stamp = stamp;
+  }
+
+  /**
+   * Adds a version for every write in a transaction of its own, or none at all.
+   *
+   * @param writer the connection that writes
+   */
+  static WriteAnswer writeAll(
+      Handle writer, Iterator<Write> writes, Stamp stamp, StoreFailures failures) {
+    return writer.inTransaction(
+        handle -> {
+          long last = VersionReader.lastChange(handle);
+          try (VersionWriter versions = new VersionWriter(handle.getConnection(), last, stamp)) {
+            while (versions.takesMore() && writes.hasNext()) {
+              versions.add(writes.next());
+            }
+            WriteAnswer answer = versions.answer();
+            if (answer.written().isEmpty()) {
+              handle.rollback();
+            }
+            return answer;
+          } catch (SQLException failure) {
+            throw failures.worded(failure);
+          }
+        });
   }
 
   /** Adds one version, or notes why it cannot be; after a conflict nothing more is added. */

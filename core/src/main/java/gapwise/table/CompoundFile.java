@@ -16,7 +16,7 @@ final class CompoundFile {
 
   private CompoundFile() {}
 
-  static void explain(TableFile file, Reading reading) throws IOException {
+  static void explain(TableFile file, FileReading reading) throws IOException {
     if (isLocked(file)) {
       reading.problem(
           file.name(),

@@ -16,9 +16,9 @@ import org.apache.commons.csv.CSVRecord;
  */
 final class CsvTable {
   private final String sheet;
-  private final Reading reading;
+  private final FileReading reading;
 
-  CsvTable(String sheet, Reading reading) {
+  CsvTable(String sheet, FileReading reading) {
     this.sheet = sheet;
     this.reading = reading;
   }

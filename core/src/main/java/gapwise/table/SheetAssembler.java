@@ -10,11 +10,11 @@ import java.util.Optional;
 /** Makes a header and located rows out of the bare values of one sheet, and passes them on. */
 final class SheetAssembler {
   private final String sheet;
-  private final Reading reading;
+  private final FileReading reading;
   private Optional<Header> header = Optional.empty();
   private boolean headerSeen;
 
-  SheetAssembler(String sheet, Reading reading) {
+  SheetAssembler(String sheet, FileReading reading) {
     this.sheet = sheet;
     this.reading = reading;
   }

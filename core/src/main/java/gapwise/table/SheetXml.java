@@ -14,7 +14,7 @@ final class SheetXml extends DefaultHandler {
 
   private static final int MOST_ROWS = 1_048_576;
 
-  private final Reading reading;
+  private final FileReading reading;
   private final SheetAssembler assembler;
   private final NumberFormats formats;
   private final SharedTexts texts;
@@ -32,7 +32,8 @@ final class SheetXml extends DefaultHandler {
   private boolean hasValue;
   private boolean hasFormula;
 
-  SheetXml(Reading reading, SheetAssembler assembler, NumberFormats formats, SharedTexts texts) {
+  SheetXml(
+      FileReading reading, SheetAssembler assembler, NumberFormats formats, SharedTexts texts) {
     this.reading = reading;
     this.assembler = assembler;
     this.formats = formats;

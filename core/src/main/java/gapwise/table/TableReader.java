@@ -82,7 +82,7 @@ public final class TableReader {
    * @return how many rows the consumer was given
    */
   public long read(List<TableFile> files, Problems problems, SheetConsumer consumer) {
-    Reading reading = new Reading(problems, consumer, progress);
+    FileReading reading = new FileReading(problems, consumer, progress);
     Set<String> sheets = new HashSet<>();
     try {
       for (TableFile file : files) {
@@ -95,15 +95,15 @@ public final class TableReader {
               "A file of this name has been read already. Give each sheet once.");
         }
       }
-    } catch (Reading.Stopped stopped) {
+    } catch (FileReading.Stopped stopped) {
       return reading.rows();
-    } catch (Reading.ConsumerFailed failed) {
+    } catch (FileReading.ConsumerFailed failed) {
       throw failed.failure();
     }
     return reading.rows();
   }
 
-  private static void read(TableFile file, Reading reading) {
+  private static void read(TableFile file, FileReading reading) {
     try {
       byte[] start = start(file);
       if (startsWith(start, ZIP)) {

@@ -41,9 +41,9 @@ final class Workbook {
   }
 
   private final TableFile file;
-  private final Reading reading;
+  private final FileReading reading;
 
-  Workbook(TableFile file, Reading reading) {
+  Workbook(TableFile file, FileReading reading) {
     this.file = file;
     this.reading = reading;
   }
@@ -73,7 +73,7 @@ final class Workbook {
         OPCPackage workbook = OPCPackage.open(parts)) {
       parts.opened();
       readParts(workbook);
-    } catch (Reading.Stopped | Reading.ConsumerFailed passedOn) {
+    } catch (FileReading.Stopped | FileReading.ConsumerFailed passedOn) {
       throw passedOn;
     } catch (IOException
         | SAXException
@@ -141,7 +141,7 @@ final class Workbook {
       parse(bytes, Parts.MOST_BYTES, rows);
     } catch (SheetXml.NoMoreNeeded enough) {
       return true;
-    } catch (Reading.Stopped | Reading.ConsumerFailed passedOn) {
+    } catch (FileReading.Stopped | FileReading.ConsumerFailed passedOn) {
       throw passedOn;
     } catch (IOException | SAXException | RuntimeException damaged) {
       damaged(file.name() + ", " + rows.where(), damaged);

@@ -1,11 +1,11 @@
 package gapwise.wording;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.span.Span;
 import gapwise.figure.span.SpanRule;
 import gapwise.figure.value.Shown;
@@ -25,14 +25,14 @@ public final class Defects {
   private static Optional<Span> drawn(ArmDefect defect) {
     if (defect.origin() == ArmDefect.Origin.FROM_PATIENTS) {
       double median =
-          Summary.of(Unit.CENTIMETRES, defect.patientsCentimetres()).median().orElseThrow();
+          QuantitySummary.of(Unit.CENTIMETRES, defect.patientsCentimetres()).median().orElseThrow();
       return Optional.of(new Span.PerPatient(defect.patientsCentimetres(), median));
     }
     return drawn(defect.length());
   }
 
   private static Optional<Span> drawn(DefectLength length) {
-    Optional<Summary> numbers = length.centimetres();
+    Optional<QuantitySummary> numbers = length.centimetres();
     return numbers
         .flatMap(Defects::centred)
         .or(() -> numbers.flatMap(Defects::rangeOnly))
@@ -40,7 +40,7 @@ public final class Defects {
         .or(() -> threshold(length));
   }
 
-  private static Optional<Span> centred(Summary s) {
+  private static Optional<Span> centred(QuantitySummary s) {
     if (s.mean().isPresent()) {
       return Optional.of(new Span.Mean(s.mean().getAsDouble(), spread(s)));
     }
@@ -50,7 +50,7 @@ public final class Defects {
     return Optional.empty();
   }
 
-  private static Optional<SpanRule> spread(Summary s) {
+  private static Optional<SpanRule> spread(QuantitySummary s) {
     if (both(s.minimum(), s.maximum())) {
       return Optional.of(SpanRule.range(s.minimum().getAsDouble(), s.maximum().getAsDouble()));
     }
@@ -65,7 +65,7 @@ public final class Defects {
     return Optional.empty();
   }
 
-  private static Optional<Span> rangeOnly(Summary s) {
+  private static Optional<Span> rangeOnly(QuantitySummary s) {
     return both(s.minimum(), s.maximum())
         ? Optional.of(new Span.RangeOnly(s.minimum().getAsDouble(), s.maximum().getAsDouble()))
         : Optional.empty();
@@ -116,7 +116,7 @@ public final class Defects {
           words, "only over " + Shown.centimetres(length.overCentimetres().getAsDouble()) + " cm");
     }
     length.stage().ifPresent(stage -> append(words, stage.label()));
-    if (length.shorteningIncluded().filter(Answer.YES::equals).isPresent()) {
+    if (length.shorteningIncluded().filter(YesOrNo.YES::equals).isPresent()) {
       append(words, "shortening of the limb included");
     }
     if (defect.origin() == ArmDefect.Origin.REPORTED_FOR_ALL_ARMS) {

@@ -1,10 +1,10 @@
 package gapwise.wording;
 
-import gapwise.evidence.Coded;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Missing;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Summary;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Missing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +34,8 @@ public record Fact(String name, String words) {
       return this;
     }
 
-    Collector summary(String name, Optional<Summary> summary) {
-      return text(name, summary.map(Summaries::asReported));
+    Collector summary(String name, Optional<QuantitySummary> summary) {
+      return text(name, summary.map(QuantityWords::asReported));
     }
 
     Collector count(String name, Optional<EventCount> count) {

@@ -6,9 +6,9 @@ import gapwise.effect.Interval;
 import gapwise.effect.ProportionInterval;
 import gapwise.effect.RateInterval;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Summary;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
@@ -32,8 +32,8 @@ public record Values(String counted, String share) {
       return events(events.count());
     }
     if (value instanceof ReportedValue.Quantity quantity) {
-      Summary summary = quantity.summary();
-      return new Values(Summaries.in(summary, outcome.unit().orElse(summary.unit())), "");
+      QuantitySummary summary = quantity.summary();
+      return new Values(QuantityWords.in(summary, outcome.unit().orElse(summary.unit())), "");
     }
     return asReported(value);
   }
@@ -44,7 +44,7 @@ public record Values(String counted, String share) {
       return events(events.count());
     }
     if (value instanceof ReportedValue.Quantity quantity) {
-      return new Values(Summaries.asReported(quantity.summary()), "");
+      return new Values(QuantityWords.asReported(quantity.summary()), "");
     }
     if (value instanceof ReportedValue.Rate rate) {
       return rate(rate);

@@ -23,7 +23,7 @@ class CurvePlanTest {
       "[{'time':0,'survival':1},{'time':2,'survival':0.8},{'time':4,'survival':0.6},"
           + "{'time':6,'survival':0.3},{'time':9,'survival':0.3}]";
 
-  private static Outcome run(String rows, String fields) {
+  private static PlanOutcome run(String rows, String fields) {
     String plan = "{'task':'reconstruct-curve','source':{'rows':" + rows + "}," + fields + "}";
     return Runner.withoutEvidence().run(plan.replace('\'', '"'), Optional.empty());
   }
@@ -194,8 +194,8 @@ class CurvePlanTest {
     plan.putObject("compare").put("group", "a").put("against", "b");
     plan.putObject("pooledCurve");
     Runner runner = Runner.withoutEvidence();
-    Outcome outcome = runner.run(plan, Optional.empty());
-    if (outcome instanceof Outcome.Wrong wrong) {
+    PlanOutcome outcome = runner.run(plan, Optional.empty());
+    if (outcome instanceof PlanOutcome.Wrong wrong) {
       assertTrue(wrong.problems().stream().noneMatch(p -> p.where().isEmpty()));
       return;
     }

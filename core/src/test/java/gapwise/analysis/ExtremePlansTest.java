@@ -216,7 +216,7 @@ class ExtremePlansTest {
   }
 
   private static void answer(JsonNode plan) {
-    Outcome outcome;
+    PlanOutcome outcome;
     try {
       outcome =
           Work.within(Budget.STANDARD.with(Limit.SECONDS, 60))

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

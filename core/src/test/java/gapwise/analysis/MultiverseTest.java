@@ -348,8 +348,8 @@ class MultiverseTest {
                   + measure
                   + "','threshold':0.5,'list':true"
                   + (random.nextBoolean() ? ",'model':'common-effect'" : ""));
-      Outcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
-      if (outcome instanceof Outcome.Done done) {
+      PlanOutcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
+      if (outcome instanceof PlanOutcome.Done done) {
         JsonNode multiverse = done.json().get("multiverse");
         int without = 0;
         for (JsonNode one : multiverse.get("notEstimated")) {

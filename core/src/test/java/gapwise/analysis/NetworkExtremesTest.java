@@ -97,7 +97,7 @@ class NetworkExtremesTest {
   }
 
   private static void answered(ObjectNode plan) {
-    Outcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
+    PlanOutcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
     JsonNode json = outcome.json();
     assertFalse(json.has("problems"), () -> plan + " gave " + json);
     assertFalse(json.toString().contains("NaN"), json::toString);

@@ -127,7 +127,7 @@ class PlanFormTest {
   void numbersBeyondAllBoundsGiveAnAnswerAndNoTrace(String fields) {
     String plan =
         "{'source':{'rows':[{'events':1,'total':4},{'events':2,'total':5}]}," + fields + "}";
-    Outcome outcome = runner.run(plan.replace('\'', '"'), Optional.empty());
+    PlanOutcome outcome = runner.run(plan.replace('\'', '"'), Optional.empty());
     assertFalse(outcome.json().toString().contains("Infinity"));
     assertFalse(outcome.json().toString().contains("NaN"));
   }
@@ -208,7 +208,7 @@ class PlanFormTest {
     Files.writeString(folder.resolve("twice.csv"), "events,events\n3,9\n");
     Files.writeString(folder.resolve("empty.csv"), "events,total\n");
     Files.write(folder.resolve("latin.csv"), new byte[] {'a', '\n', (byte) 0xE9, '\n'});
-    Outcome good = table(folder, "good.csv");
+    PlanOutcome good = table(folder, "good.csv");
     assertEquals(2, good.json().at("/data/studies").asInt());
     assertEquals(64, good.json().at("/data/sha256").asText().length());
     assertEquals(
@@ -224,7 +224,7 @@ class PlanFormTest {
         List.of("source.table file-not-readable"), Plans.problems(table(folder, "none.csv")));
   }
 
-  private Outcome table(Path folder, String name) {
+  private PlanOutcome table(Path folder, String name) {
     return runner.run("{\"source\":{\"table\":\"" + name + "\"}}", Optional.of(folder));
   }
 

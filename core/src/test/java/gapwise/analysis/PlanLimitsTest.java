@@ -174,13 +174,13 @@ class PlanLimitsTest {
             "24"));
   }
 
-  private static Outcome run(Budget budget, String plan) {
+  private static PlanOutcome run(Budget budget, String plan) {
     return Work.within(budget)
         .join(() -> Runner.withoutEvidence().run(plan.replace('\'', '"'), Optional.empty()));
   }
 
-  private static Problem only(Outcome outcome) {
-    List<Problem> problems = assertInstanceOf(Outcome.Wrong.class, outcome).problems();
+  private static Problem only(PlanOutcome outcome) {
+    List<Problem> problems = assertInstanceOf(PlanOutcome.Wrong.class, outcome).problems();
     assertEquals(1, problems.size(), problems.toString());
     return problems.get(0);
   }
@@ -232,7 +232,7 @@ class PlanLimitsTest {
         IntStream.range(0, wrong).mapToObj(i -> "1").collect(Collectors.joining(",", "[", "]"));
     List<Problem> problems =
         assertInstanceOf(
-                Outcome.Wrong.class, run(Budget.STANDARD, "{'source':{'rows':" + rows + "}}"))
+                PlanOutcome.Wrong.class, run(Budget.STANDARD, "{'source':{'rows':" + rows + "}}"))
             .problems();
     assertEquals(Problems.MOST + 1, problems.size());
     assertEquals("source.rows[0]", problems.get(0).where());
@@ -266,15 +266,15 @@ class PlanLimitsTest {
   @Test
   void workWithoutLimitsHasNone() {
     String title = "x".repeat(40_000);
-    Outcome outcome =
+    PlanOutcome outcome =
         Runner.withoutEvidence()
             .run(counts(",'title':'" + title + "'").replace('\'', '"'), Optional.empty());
-    assertInstanceOf(Outcome.Done.class, outcome);
+    assertInstanceOf(PlanOutcome.Done.class, outcome);
   }
 
   @Test
   void aTreeIsCountedAsATextIs() {
-    Outcome outcome =
+    PlanOutcome outcome =
         Work.within(Budget.UNLIMITED.with(Limit.ROWS, 1))
             .join(
                 () -> {

@@ -40,9 +40,9 @@ final class Plans {
 
   /** The result, which must be one and hold only finite numbers. */
   static JsonNode result(JsonNode plan) {
-    Outcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
+    PlanOutcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
     JsonNode json = outcome.json();
-    if (outcome instanceof Outcome.Wrong) {
+    if (outcome instanceof PlanOutcome.Wrong) {
       fail("refused: " + json);
     }
     assertFinite(json);
@@ -55,8 +55,8 @@ final class Plans {
   }
 
   /** The problems of an outcome that must be one, as "where code". */
-  static List<String> problems(Outcome outcome) {
-    assertTrue(outcome instanceof Outcome.Wrong, () -> "not refused: " + outcome.json());
+  static List<String> problems(PlanOutcome outcome) {
+    assertTrue(outcome instanceof PlanOutcome.Wrong, () -> "not refused: " + outcome.json());
     List<String> found = new ArrayList<>();
     outcome
         .json()

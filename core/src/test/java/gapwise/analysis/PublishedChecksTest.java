@@ -33,7 +33,7 @@ class PublishedChecksTest {
   List<DynamicNode> everyBoundCheckAgreesWithinItsTolerance() {
     List<DynamicNode> plans = new ArrayList<>();
     for (BoundPlan plan : PLANS) {
-      Outcome outcome = runner.run(plan.plan(), Optional.of(plan.folder()));
+      PlanOutcome outcome = runner.run(plan.plan(), Optional.of(plan.folder()));
       JsonNode json = outcome.json();
       List<DynamicTest> tests = new ArrayList<>();
       for (Check check : plan.checks()) {
@@ -88,7 +88,7 @@ class PublishedChecksTest {
   void noBoundPlanIsRefused() {
     List<String> refused = new ArrayList<>();
     for (BoundPlan plan : PLANS) {
-      if (runner.run(plan.plan(), Optional.of(plan.folder())) instanceof Outcome.Wrong wrong
+      if (runner.run(plan.plan(), Optional.of(plan.folder())) instanceof PlanOutcome.Wrong wrong
           && !mustBeRefused(plan)) {
         refused.add(plan.dataset() + ": " + plan.name() + ": " + wrong.problems());
       }

@@ -47,8 +47,8 @@ class RandomPlansTest {
     Runner runner = Runner.withoutEvidence();
     for (int i = 0; i < PLANS_A_SEED; i++) {
       ObjectNode plan = plan(random);
-      Outcome outcome = runner.run(plan, Optional.empty());
-      if (outcome instanceof Outcome.Wrong wrong) {
+      PlanOutcome outcome = runner.run(plan, Optional.empty());
+      if (outcome instanceof PlanOutcome.Wrong wrong) {
         assertFalse(wrong.problems().isEmpty());
         continue;
       }

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -203,9 +203,9 @@ class RegressionLawsTest {
     Random random = new Random(seed);
     for (int n = 0; n < 12; n++) {
       ObjectNode plan = randomPlan(random);
-      Outcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
+      PlanOutcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
       JsonNode json = outcome.json();
-      if (outcome instanceof Outcome.Wrong wrong) {
+      if (outcome instanceof PlanOutcome.Wrong wrong) {
         assertFalse(wrong.problems().isEmpty());
         continue;
       }

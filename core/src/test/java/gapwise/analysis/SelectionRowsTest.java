@@ -14,15 +14,16 @@ import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
@@ -67,7 +68,7 @@ class SelectionRowsTest {
                     .patients(20)
                     .defect(
                         DefectLength.of(
-                            Summary.with(Unit.CENTIMETRES).mean(defectCentimetres).build()))
+                            QuantitySummary.with(Unit.CENTIMETRES).mean(defectCentimetres).build()))
                     .build())
             .build();
     Study study =
@@ -87,7 +88,7 @@ class SelectionRowsTest {
         .build();
   }
 
-  private static OutcomeReport frameMonths(Summary summary) {
+  private static OutcomeReport frameMonths(QuantitySummary summary) {
     return OutcomeReport.with(
             new Scope.OneArm("A"),
             Outcome.of("external-fixation-time"),
@@ -97,9 +98,9 @@ class SelectionRowsTest {
 
   private Result run(Question question) {
     ObjectNode plan = QuestionPlan.of(question, "invented", true).orElseThrow();
-    gapwise.analysis.Outcome outcome =
+    PlanOutcome outcome =
         Runner.with(new SelectionRows(selector()::select)).run(plan, Optional.empty());
-    if (outcome instanceof gapwise.analysis.Outcome.Done done) {
+    if (outcome instanceof PlanOutcome.Done done) {
       return done.result();
     }
     throw new AssertionError(outcome.json().toString());
@@ -139,8 +140,8 @@ class SelectionRowsTest {
           {"study":"three","events":15,"total":20},{"study":"two","events":20,"total":20}]},
          "measure":"proportion","model":"exact-likelihood"}
         """;
-    gapwise.analysis.Outcome outcome = Runner.withoutEvidence().run(table, Optional.empty());
-    Result direct = ((gapwise.analysis.Outcome.Done) outcome).result();
+    PlanOutcome outcome = Runner.withoutEvidence().run(table, Optional.empty());
+    Result direct = ((PlanOutcome.Done) outcome).result();
     assertEquals(
         SynthesisResult.of(direct).summary().orElseThrow().estimate(),
         SynthesisResult.of(selected).summary().orElseThrow().estimate(),
@@ -165,8 +166,8 @@ class SelectionRowsTest {
         1e-12);
   }
 
-  private static Summary.Builder months() {
-    return Summary.with(Unit.MONTHS).mean(9);
+  private static QuantitySummaryBuilder months() {
+    return QuantitySummary.with(Unit.MONTHS).mean(9);
   }
 
   @Test
@@ -179,14 +180,14 @@ class SelectionRowsTest {
     assertEquals(40 * 7 / 30.44, shown, 1e-9);
   }
 
-  private static Summary weeks(double mean, double deviation) {
-    return Summary.with(Unit.WEEKS).n(20).mean(mean).standardDeviation(deviation).build();
+  private static QuantitySummary weeks(double mean, double deviation) {
+    return QuantitySummary.with(Unit.WEEKS).n(20).mean(mean).standardDeviation(deviation).build();
   }
 
   @Test
   void nothingSelectedIsAProblemAndNotAResult() {
     ObjectNode plan = QuestionPlan.of(union(), "invented", true).orElseThrow();
-    gapwise.analysis.Outcome outcome =
+    PlanOutcome outcome =
         Runner.with(new SelectionRows(selector()::select)).run(plan, Optional.empty());
     assertTrue(outcome.json().toString().contains("nothing-selected"), outcome.json().toString());
   }

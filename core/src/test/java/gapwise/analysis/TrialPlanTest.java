@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class TrialPlanTest {
-  private static Outcome run(String plan) {
+  private static PlanOutcome run(String plan) {
     return Runner.withoutEvidence().run(plan, Optional.empty());
   }
 

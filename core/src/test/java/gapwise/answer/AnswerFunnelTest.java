@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -43,8 +43,8 @@ class AnswerFunnelTest {
     if (asksFunnel) {
       plan.putObject("funnel");
     }
-    Outcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
-    return ((Outcome.Done) outcome).result();
+    PlanOutcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
+    return ((PlanOutcome.Done) outcome).result();
   }
 
   private static Optional<Funnel> funnel(Result result) {

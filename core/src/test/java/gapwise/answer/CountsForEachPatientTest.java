@@ -11,15 +11,16 @@ import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.forest.Forest;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudyIndex;
@@ -72,15 +73,17 @@ class CountsForEachPatientTest {
     store.close();
   }
 
-  private static Summary.Builder operations(int n, double mean) {
-    return Summary.with(Unit.PER_PATIENT).n(n).mean(mean);
+  private static QuantitySummaryBuilder operations(int n, double mean) {
+    return QuantitySummary.with(Unit.PER_PATIENT).n(n).mean(mean);
   }
 
-  private static Study study(String id, String method, Summary.Builder operations) {
+  private static Study study(String id, String method, QuantitySummaryBuilder operations) {
     Baseline baseline =
         Baseline.with()
             .patients(20)
-            .defect(DefectLength.of(Summary.with(Unit.CENTIMETRES).mean(id.charAt(0) - 92).build()))
+            .defect(
+                DefectLength.of(
+                    QuantitySummary.with(Unit.CENTIMETRES).mean(id.charAt(0) - 92).build()))
             .build();
     return Study.with(id, Citation.with("Invented series " + id).firstAuthor(id).year(2020).build())
         .invented(true)

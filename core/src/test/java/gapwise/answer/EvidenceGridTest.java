@@ -3,10 +3,10 @@ package gapwise.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Design;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.IndexedArm;
 import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
@@ -47,7 +47,7 @@ class EvidenceGridTest {
       String study,
       String method,
       Design design,
-      Optional<Answer> infected,
+      Optional<YesOrNo> infected,
       double centimetres,
       int patients) {
     return new IndexedArm(
@@ -119,21 +119,21 @@ class EvidenceGridTest {
   void eachAnswerOnInfectionHasItsOwnGridAndSilenceNone() {
     InfectionGrids.Sum sum = new InfectionGrids.Sum(BANDS);
     arms(
-            arm("s1", "bone-transport", Design.SERIES, Optional.of(Answer.YES), 5, 10),
-            arm("s1", "induced-membrane", Design.SERIES, Optional.of(Answer.NO), 9, 7),
-            arm("s2", "bone-transport", Design.SERIES, Optional.of(Answer.YES), -1, 4),
-            arm("s3", "bone-transport", Design.SERIES, Optional.of(Answer.MIXED), 5, 2),
+            arm("s1", "bone-transport", Design.SERIES, Optional.of(YesOrNo.YES), 5, 10),
+            arm("s1", "induced-membrane", Design.SERIES, Optional.of(YesOrNo.NO), 9, 7),
+            arm("s2", "bone-transport", Design.SERIES, Optional.of(YesOrNo.YES), -1, 4),
+            arm("s3", "bone-transport", Design.SERIES, Optional.of(YesOrNo.MIXED), 5, 2),
             arm("s4", "bone-transport", Design.SERIES, Optional.empty(), 5, 1))
         .eachArm(SearchRequest.EVERYTHING, sum);
     InfectionGrids grids = sum.grids();
     assertEquals(24, grids.all().all().all().patients());
-    EvidenceGrid infected = grids.apart().get(Answer.YES);
+    EvidenceGrid infected = grids.apart().get(YesOrNo.YES);
     assertEquals(List.of(TRANSPORT), List.copyOf(infected.rows().keySet()));
     assertEquals(10, infected.row(TRANSPORT).banded().get(1).patients());
     assertEquals(4, infected.row(TRANSPORT).unsized().patients());
     assertEquals(
         List.of(7L, 2L, 0L),
-        Stream.of(Answer.NO, Answer.MIXED, Answer.UNCLEAR)
+        Stream.of(YesOrNo.NO, YesOrNo.MIXED, YesOrNo.UNCLEAR)
             .map(answer -> grids.apart().get(answer).all().all().patients())
             .toList());
   }

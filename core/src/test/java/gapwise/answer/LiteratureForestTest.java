@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.curation.EvidenceBase;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
 import gapwise.figure.drawing.Medium;

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
 import gapwise.figure.Figure;
@@ -25,8 +25,9 @@ class ResultFiguresTest {
   private static Result run(String plan) {
     try {
       Path folder = Path.of(ResultFiguresTest.class.getResource("/survival").toURI());
-      Outcome outcome = Runner.withoutEvidence().run(plan.replace('\'', '"'), Optional.of(folder));
-      return ((Outcome.Done) outcome).result();
+      PlanOutcome outcome =
+          Runner.withoutEvidence().run(plan.replace('\'', '"'), Optional.of(folder));
+      return ((PlanOutcome.Done) outcome).result();
     } catch (URISyntaxException e) {
       throw new IllegalStateException(e);
     }

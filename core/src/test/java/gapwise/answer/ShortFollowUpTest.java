@@ -3,8 +3,8 @@ package gapwise.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gapwise.evidence.ArmFollowUp;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.unit.Unit;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -29,14 +29,16 @@ class ShortFollowUpTest {
   @ParameterizedTest
   @CsvSource({"24, true", "30, true", "12, unknown"})
   void aShortestFollowUpAloneNeverMakesASeriesShort(double minimum, String reaches) {
-    ArmFollowUp followUp = new ArmFollowUp(Summary.with(Unit.MONTHS).minimum(minimum).build());
+    ArmFollowUp followUp =
+        new ArmFollowUp(QuantitySummary.with(Unit.MONTHS).minimum(minimum).build());
     assertEquals(reaches, followUp.reaches(24).map(String::valueOf).orElse("unknown"));
   }
 
   @ParameterizedTest
   @CsvSource({"24, true", "23.9, false"})
   void anAverageDecides(double mean, boolean reaches) {
-    ArmFollowUp followUp = new ArmFollowUp(Summary.with(Unit.MONTHS).mean(mean).minimum(1).build());
+    ArmFollowUp followUp =
+        new ArmFollowUp(QuantitySummary.with(Unit.MONTHS).mean(mean).minimum(1).build());
     assertEquals(Optional.of(reaches), followUp.reaches(24));
   }
 }

@@ -11,17 +11,17 @@ import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Design;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudyIndex;
 import gapwise.selection.Selector;
@@ -80,7 +80,8 @@ class ClaimsOfManySeriesTest {
             Baseline.with()
                 .patients(30)
                 .infected(EventCount.of(5 + (7 * i) % 20, 30))
-                .defect(DefectLength.of(Summary.with(Unit.CENTIMETRES).mean(length).build()))
+                .defect(
+                    DefectLength.of(QuantitySummary.with(Unit.CENTIMETRES).mean(length).build()))
                 .build())
         .build();
   }
@@ -148,7 +149,7 @@ class ClaimsOfManySeriesTest {
     assertEquals(360, with.direct().compared().get().patients());
     assertEquals(Compared.Lean.FIRST_MORE, with.direct().compared().get().lean());
     assertTrue(with.sentence().contains("points the way of the claim"), with.sentence());
-    assertTrue(with.sentence().contains("Patients were not drawn by lot"), with.sentence());
+    assertTrue(with.sentence().contains("Patients were not randomised"), with.sentence());
     Examined against = examined("autograft", Direction.LESS, "allograft");
     assertTrue(against.sentence().contains("points against the claim"), against.sentence());
     Examined turned = examined("allograft", Direction.MORE, "autograft");

@@ -11,10 +11,10 @@ import gapwise.claim.Verdict.Examined;
 import gapwise.claim.Verdict.Refused;
 import gapwise.curation.EvidenceBase;
 import gapwise.demonstration.DemonstrationEvidence;
-import gapwise.evidence.Clock;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudyIndex;
@@ -101,7 +101,7 @@ class ClaimsTest {
     assertEquals(15, rows.get(1).path("comparator.total").asInt());
     assertTrue(told.sentence().startsWith("2 studies with 71 patients or limbs have compared"));
     assertTrue(told.sentence().contains("can neither be made nor denied"), told.sentence());
-    assertTrue(told.sentence().contains("by lot in 1 of them only"), told.sentence());
+    assertTrue(told.sentence().contains("randomised in 1 of them only"), told.sentence());
     assertTrue(told.alert().isPresent());
     assertTrue(told.indirect().compared().isEmpty());
     assertTrue(told.indirect().sentences().get(0).startsWith("No path"));
@@ -235,7 +235,8 @@ class ClaimsTest {
         plan.get("comparator").asDouble() + usual.difference() / 100,
         plan.get("intervention").asDouble(),
         1e-12);
-    assertTrue(usual.sentence().startsWith("A trial of two equal arms"), usual.sentence());
+    assertTrue(
+        usual.sentence().startsWith("A randomised trial of two equal arms"), usual.sentence());
     assertTrue(claims.settle(told, OptionalDouble.of(0)).sentence().contains("a difference of 0"));
     assertTrue(claims.settle(told, OptionalDouble.of(60)).sentence().startsWith("Not worked out"));
   }

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.problem.Problem;
 import gapwise.store.DocumentStore;
 import java.nio.file.Path;

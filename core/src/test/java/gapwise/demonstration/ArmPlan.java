@@ -1,7 +1,7 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Bone;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Method;
 import java.util.List;
 import java.util.Optional;
 

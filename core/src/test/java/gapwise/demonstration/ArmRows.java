@@ -1,15 +1,15 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
-import gapwise.evidence.Duration;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Provenance;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,13 +1,13 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Baseline;
-import gapwise.evidence.Bone;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Detail;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -81,7 +81,7 @@ final class BaselineReport {
     EventCount infected = count(limbs, l -> l.start().infected());
     boolean allOrNone = plan.infectedShare() == 0 || plan.infectedShare() == 1;
     if (allOrNone && draw.chance(0.5)) {
-      baseline.infectedAnswer(plan.infectedShare() == 1 ? Answer.YES : Answer.NO);
+      baseline.infectedAnswer(plan.infectedShare() == 1 ? YesOrNo.YES : YesOrNo.NO);
     } else if (!plan.patientTable()) {
       baseline.infected(infected);
     }
@@ -114,7 +114,7 @@ final class BaselineReport {
       return;
     }
     List<Double> months = limbs.stream().map(l -> l.course().followUpMonths()).toList();
-    Summary summary =
+    QuantitySummary summary =
         draw.oneOf(
                 List.of(
                     SummaryStyle.MEAN_AND_RANGE,

@@ -7,7 +7,7 @@ import static gapwise.demonstration.LengthStyle.MEAN_AND_RANGE;
 import static gapwise.demonstration.LengthStyle.MEDIAN_AND_QUARTILES;
 import static gapwise.demonstration.LengthStyle.NOTHING;
 
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Design;
 import java.util.List;
 
 /**

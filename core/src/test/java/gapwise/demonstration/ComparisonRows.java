@@ -1,10 +1,10 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
-import gapwise.evidence.Design;
 import gapwise.evidence.EvidenceJson;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Study;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;

@@ -5,7 +5,7 @@ import static gapwise.demonstration.LengthStyle.*;
 import static gapwise.demonstration.StudyPlan.caseReport;
 import static gapwise.demonstration.StudyPlan.series;
 
-import gapwise.evidence.Bone;
+import gapwise.evidence.vocabulary.Bone;
 import java.util.List;
 
 /** Studies of one arm of vascularised flaps, autograft and allograft. */

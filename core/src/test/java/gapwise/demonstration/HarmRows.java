@@ -1,8 +1,8 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.CountedUnit;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Set;

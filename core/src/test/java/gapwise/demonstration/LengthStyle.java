@@ -1,9 +1,9 @@
 package gapwise.demonstration;
 
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -55,7 +55,7 @@ enum LengthStyle {
     };
   }
 
-  private Summary centimetres(List<Double> centimetres) {
+  private QuantitySummary centimetres(List<Double> centimetres) {
     SummaryStyle style =
         switch (this) {
           case MEAN_AND_RANGE -> SummaryStyle.MEAN_AND_RANGE;

@@ -1,11 +1,11 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Money;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Money;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.CountedUnit;
 import java.util.Currency;
 import java.util.List;
 import java.util.OptionalInt;

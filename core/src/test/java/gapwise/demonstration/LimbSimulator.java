@@ -1,6 +1,6 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Bone;
+import gapwise.evidence.vocabulary.Bone;
 import java.util.ArrayList;
 import java.util.List;
 

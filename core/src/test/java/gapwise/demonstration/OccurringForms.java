@@ -7,9 +7,9 @@ import gapwise.evidence.Baseline;
 import gapwise.evidence.DefectLength;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -49,7 +49,7 @@ final class OccurringForms {
     row(form, row -> events(row).filter(occurs).isPresent());
   }
 
-  void quantity(String form, String outcome, Predicate<Summary> occurs) {
+  void quantity(String form, String outcome, Predicate<QuantitySummary> occurs) {
     row(
         form,
         row ->
@@ -66,7 +66,7 @@ final class OccurringForms {
     baseline(form, baseline -> baseline.defect().filter(occurs).isPresent());
   }
 
-  void length(String form, Predicate<Summary> occurs) {
+  void length(String form, Predicate<QuantitySummary> occurs) {
     defect(form, defect -> defect.summary().filter(occurs).isPresent());
   }
 }

@@ -1,13 +1,13 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Duration;
-import gapwise.evidence.Length;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Provenance;
-import gapwise.evidence.Sex;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Sex;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +41,7 @@ final class PatientTable {
             .outcomes(outcomes(study, arm, limb, position))
             .provenance(new Provenance(Optional.of("Table 1"), Optional.empty()));
     boolean unclear = position == 5;
-    row.infected(unclear ? Answer.UNCLEAR : limb.start().infected() ? Answer.YES : Answer.NO);
+    row.infected(unclear ? YesOrNo.UNCLEAR : limb.start().infected() ? YesOrNo.YES : YesOrNo.NO);
     if (position == 4) {
       row.note("length not given");
     } else {
@@ -71,7 +71,7 @@ final class PatientTable {
         happened(limb.infectedInFollowUp()));
     outcomes.put("secondary-amputation", happened(limb.result().amputated()));
     if (position == 6) {
-      outcomes.put("refracture", new PatientOutcome.Happened(Answer.UNCLEAR));
+      outcomes.put("refracture", new PatientOutcome.Happened(YesOrNo.UNCLEAR));
     } else {
       outcomes.put("refracture", happened(limb.result().refracture()));
     }
@@ -94,7 +94,7 @@ final class PatientTable {
   }
 
   private static PatientOutcome happened(boolean yes) {
-    return new PatientOutcome.Happened(yes ? Answer.YES : Answer.NO);
+    return new PatientOutcome.Happened(yes ? YesOrNo.YES : YesOrNo.NO);
   }
 
   private static PatientOutcome months(double value) {

@@ -1,20 +1,21 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Design;
-import gapwise.evidence.ExtractionStatus;
-import gapwise.evidence.Method;
-import gapwise.evidence.MethodPart;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Missing;
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.PartialDate;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.ReportKind;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
+import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodPart;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -102,7 +103,7 @@ final class StudyAssembly {
 
   private Study study() {
     String centre = Scenario.centre(plan.stream());
-    Study.Builder study =
+    StudyBuilder study =
         Study.with(plan.id(), citation())
             .reportKind(plan.abstractOf().isPresent() ? ReportKind.ABSTRACT : ReportKind.ARTICLE)
             .design(plan.design())
@@ -112,8 +113,8 @@ final class StudyAssembly {
             .setting(Scenario.setting(centre))
             .recruitmentFrom(date(plan.from(), 3))
             .recruitmentTo(date(plan.to(), 11))
-            .consecutive(plan.number() % 3 == 0 ? Answer.UNCLEAR : Answer.YES)
-            .assessorIndependent(plan.design() == Design.RANDOMISED ? Answer.YES : Answer.NO)
+            .consecutive(plan.number() % 3 == 0 ? YesOrNo.UNCLEAR : YesOrNo.YES)
+            .assessorIndependent(plan.design() == Design.RANDOMISED ? YesOrNo.YES : YesOrNo.NO)
             .funding(plan.number() % 5 == 0 ? "public" : "not stated")
             .unionDefinition(Scenario.UNION_DEFINITIONS.get(plan.number() % 4))
             .infectionDefinition(Scenario.INFECTION_DEFINITIONS.get(plan.number() % 3))

@@ -1,6 +1,6 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Design;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,9 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.UnstatedSpread;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -31,9 +32,9 @@ enum SummaryStyle {
    * @param decimals to which all numbers are rounded
    * @param values at least one
    */
-  Summary print(Unit unit, int decimals, List<Double> values) {
-    Summary full = Summary.of(unit, values);
-    Summary.Builder print = Summary.with(unit).n(values.size());
+  QuantitySummary print(Unit unit, int decimals, List<Double> values) {
+    QuantitySummary full = QuantitySummary.of(unit, values);
+    QuantitySummaryBuilder print = QuantitySummary.with(unit).n(values.size());
     double mean = rounded(full.mean(), decimals);
     double median = rounded(full.median(), decimals);
     double minimum = rounded(full.minimum(), decimals);

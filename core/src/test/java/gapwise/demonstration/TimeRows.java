@@ -1,8 +1,8 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.Phase;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Phase;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 

@@ -1,6 +1,6 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.Bone;
+import gapwise.evidence.vocabulary.Bone;
 
 /**
  * One limb of the invented country with all that became of it, before any of it is reported. Times

@@ -4,7 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;

@@ -1,11 +1,11 @@
 package gapwise.demonstration;
 
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Subgroup;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Standing;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;

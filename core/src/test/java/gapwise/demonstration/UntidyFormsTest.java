@@ -2,21 +2,21 @@ package gapwise.demonstration;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.ArmDefect;
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
-import gapwise.evidence.Phase;
-import gapwise.evidence.ReportKind;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Phase;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.Standing;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -35,7 +35,7 @@ class UntidyFormsTest {
 
   @TestFactory
   Stream<DynamicTest> formsOfMissingLength() {
-    forms.length("mean and standard deviation", s -> has(s, Summary::standardDeviation));
+    forms.length("mean and standard deviation", s -> has(s, QuantitySummary::standardDeviation));
     forms.length("median and quartiles", s -> s.lowerQuartile().isPresent());
     forms.length("median and range", s -> s.median().isPresent() && s.minimum().isPresent());
     forms.length(
@@ -210,9 +210,9 @@ class UntidyFormsTest {
                         a.baseline().lostToFollowUp().orElse(0)
                             > 0.2 * a.baseline().patients().orElse(99)));
     forms.baseline(
-        "all infected, in words", b -> b.infectedAnswer().filter(Answer.YES::equals).isPresent());
+        "all infected, in words", b -> b.infectedAnswer().filter(YesOrNo.YES::equals).isPresent());
     forms.baseline(
-        "some infected", b -> b.infectedAtStart().filter(Answer.MIXED::equals).isPresent());
+        "some infected", b -> b.infectedAtStart().filter(YesOrNo.MIXED::equals).isPresent());
     forms.baseline("segments", b -> !b.segments().isEmpty());
     forms.baseline("two bones", b -> b.bones().size() == 2);
     forms.baseline(
@@ -301,7 +301,8 @@ class UntidyFormsTest {
   }
 
   private static boolean has(
-      Summary summary, java.util.function.Function<Summary, java.util.OptionalDouble> number) {
+      QuantitySummary summary,
+      java.util.function.Function<QuantitySummary, java.util.OptionalDouble> number) {
     return number.apply(summary).isPresent();
   }
 }

@@ -4,6 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.DefectStage;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,7 +28,7 @@ class EvidenceJsonTest {
   /** Invented for this test. */
   static Study example() {
     TreeMap<String, PatientOutcome> outcomes = new TreeMap<>();
-    outcomes.put("union", new PatientOutcome.Happened(Answer.YES));
+    outcomes.put("union", new PatientOutcome.Happened(YesOrNo.YES));
     outcomes.put("time-to-union", new PatientOutcome.Measured(30, Unit.WEEKS));
     TreeMap<String, Missing> missing = new TreeMap<>();
     missing.put("diabetics", Missing.NOT_REPORTED);
@@ -30,7 +42,7 @@ class EvidenceJsonTest {
                     .defect(
                         new DefectLength(
                             Optional.of(
-                                Summary.with(Unit.MILLIMETRES)
+                                QuantitySummary.with(Unit.MILLIMETRES)
                                     .mean(61)
                                     .minimum(40)
                                     .maximum(110)

@@ -2,6 +2,8 @@ package gapwise.evidence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -33,9 +35,9 @@ class PatientAggregationTest {
     List<PatientRow> patients =
         patients(
             "union",
-            new PatientOutcome.Happened(Answer.YES),
-            new PatientOutcome.Happened(Answer.UNCLEAR),
-            new PatientOutcome.Happened(Answer.NO));
+            new PatientOutcome.Happened(YesOrNo.YES),
+            new PatientOutcome.Happened(YesOrNo.UNCLEAR),
+            new PatientOutcome.Happened(YesOrNo.NO));
     assertEquals(
         Optional.of(new ReportedValue.Events(EventCount.of(1, 2))),
         PatientAggregation.of(Outcome.of("union"), patients));

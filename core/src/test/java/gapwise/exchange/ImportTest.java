@@ -3,9 +3,10 @@ package gapwise.exchange;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Missing;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
 import gapwise.table.TableFile;
 import java.io.ByteArrayOutputStream;
@@ -124,7 +125,7 @@ class ImportTest {
     Imported read =
         FilledTemplate.sound().set("studies", 0, "consecutive=unclear", "year=unclear").read();
     Study study = ((Imported.Ready) read).studies().get(0);
-    assertEquals(gapwise.evidence.Answer.UNCLEAR, study.consecutive().orElseThrow());
+    assertEquals(YesOrNo.UNCLEAR, study.consecutive().orElseThrow());
     assertEquals(Map.of("year", Missing.UNCLEAR), study.missing());
   }
 

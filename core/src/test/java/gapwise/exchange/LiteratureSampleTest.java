@@ -10,13 +10,14 @@ import gapwise.evidence.EventCount;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.evidence.UnstatedSpread;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Standing;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problems;
 import gapwise.table.Cell;
 import gapwise.table.Header;
@@ -141,13 +142,13 @@ class LiteratureSampleTest {
         arm -> arm.baseline().infected().flatMap(c -> boxed(c.percentAsReported())));
     facts.put("age_mean", arm -> arm.baseline().age().flatMap(s -> boxed(s.mean())));
     facts.put("age_sd", arm -> arm.baseline().age().flatMap(s -> boxed(s.standardDeviation())));
-    facts.put("defect_cm_mean", arm -> centimetres(arm, Summary::mean));
-    facts.put("defect_cm_sd", arm -> centimetres(arm, Summary::standardDeviation));
-    facts.put("defect_cm_median", arm -> centimetres(arm, Summary::median));
-    facts.put("defect_cm_q1", arm -> centimetres(arm, Summary::lowerQuartile));
-    facts.put("defect_cm_q3", arm -> centimetres(arm, Summary::upperQuartile));
-    facts.put("defect_cm_min", arm -> centimetres(arm, Summary::minimum));
-    facts.put("defect_cm_max", arm -> centimetres(arm, Summary::maximum));
+    facts.put("defect_cm_mean", arm -> centimetres(arm, QuantitySummary::mean));
+    facts.put("defect_cm_sd", arm -> centimetres(arm, QuantitySummary::standardDeviation));
+    facts.put("defect_cm_median", arm -> centimetres(arm, QuantitySummary::median));
+    facts.put("defect_cm_q1", arm -> centimetres(arm, QuantitySummary::lowerQuartile));
+    facts.put("defect_cm_q3", arm -> centimetres(arm, QuantitySummary::upperQuartile));
+    facts.put("defect_cm_min", arm -> centimetres(arm, QuantitySummary::minimum));
+    facts.put("defect_cm_max", arm -> centimetres(arm, QuantitySummary::maximum));
     facts.put(
         "follow_up_months_mean",
         arm -> arm.baseline().followUp().flatMap(s -> boxed(s.in(Unit.MONTHS).mean())));
@@ -171,13 +172,13 @@ class LiteratureSampleTest {
         "percent_as_reported", report -> count(report).flatMap(c -> boxed(c.percentAsReported())));
     facts.put(
         "events_derived", report -> count(report).filter(EventCount::countedBack).map(c -> "yes"));
-    facts.put("mean", report -> number(report, Summary::mean));
-    facts.put("sd", report -> number(report, Summary::standardDeviation));
-    facts.put("median", report -> number(report, Summary::median));
-    facts.put("q1", report -> number(report, Summary::lowerQuartile));
-    facts.put("q3", report -> number(report, Summary::upperQuartile));
-    facts.put("min", report -> number(report, Summary::minimum));
-    facts.put("max", report -> number(report, Summary::maximum));
+    facts.put("mean", report -> number(report, QuantitySummary::mean));
+    facts.put("sd", report -> number(report, QuantitySummary::standardDeviation));
+    facts.put("median", report -> number(report, QuantitySummary::median));
+    facts.put("q1", report -> number(report, QuantitySummary::lowerQuartile));
+    facts.put("q3", report -> number(report, QuantitySummary::upperQuartile));
+    facts.put("min", report -> number(report, QuantitySummary::minimum));
+    facts.put("max", report -> number(report, QuantitySummary::maximum));
     facts.put("timepoint_months", report -> report.timePoint().map(time -> time.months()));
     Map<String, Study> studies = studies();
     List<OutcomeReport> matched = new ArrayList<>();
@@ -185,7 +186,7 @@ class LiteratureSampleTest {
       OutcomeReport report = match(studies.get(row.get("study_id")), row);
       matched.add(report);
       facts.forEach((column, fact) -> assertFact(row, column, fact.apply(report)));
-      Optional<Unit> unit = summary(report).map(Summary::unit);
+      Optional<Unit> unit = summary(report).map(QuantitySummary::unit);
       String printed = row.getOrDefault("unit", "");
       assertEquals(
           printed.isEmpty()
@@ -206,7 +207,7 @@ class LiteratureSampleTest {
     Study mcnally = studies.get("mcnally2017");
     assertEquals(
         Optional.of(new UnstatedSpread(6, OptionalDouble.of(131), OptionalDouble.of(40.8))),
-        mcnally.whole().followUp().flatMap(Summary::unstatedSpread),
+        mcnally.whole().followUp().flatMap(QuantitySummary::unstatedSpread),
         "neither the centre nor the brackets are said to be anything");
     assertEquals(
         List.of(EventCount.of(76, 79)),
@@ -217,9 +218,14 @@ class LiteratureSampleTest {
     assertEquals(OptionalInt.of(42), studies.get("tetsworth2017").whole().patients());
     assertEquals(
         Optional.of(OptionalDouble.of(74.83)),
-        studies.get("lan2022").whole().defect().flatMap(DefectLength::summary).map(Summary::mean));
+        studies
+            .get("lan2022")
+            .whole()
+            .defect()
+            .flatMap(DefectLength::summary)
+            .map(QuantitySummary::mean));
     Arm printedInMillimetres = studies.get("freischmidt2024").arms().get(0);
-    Summary millimetres =
+    QuantitySummary millimetres =
         printedInMillimetres.baseline().defect().flatMap(DefectLength::summary).orElseThrow();
     assertEquals(Unit.MILLIMETRES, millimetres.unit());
     assertEquals(OptionalDouble.of(60), millimetres.median());
@@ -260,7 +266,7 @@ class LiteratureSampleTest {
     assertEquals(2, alternatives.size());
     assertEquals(
         Optional.of(new UnstatedSpread(6.5, OptionalDouble.of(10.3), OptionalDouble.of(8))),
-        summary(alternatives.get(0)).flatMap(Summary::unstatedSpread));
+        summary(alternatives.get(0)).flatMap(QuantitySummary::unstatedSpread));
     assertEquals(new ReportedValue.Events(EventCount.ofPercent(90.7)), alternatives.get(1).value());
   }
 
@@ -294,10 +300,7 @@ class LiteratureSampleTest {
       assertTrue(patient.defect().orElseThrow().approximate());
       assertEquals(
           row.get("union").equals("1"),
-          patient
-              .outcomes()
-              .get("union")
-              .equals(new PatientOutcome.Happened(gapwise.evidence.Answer.YES)));
+          patient.outcomes().get("union").equals(new PatientOutcome.Happened(YesOrNo.YES)));
       assertFact(
           row,
           "months_to_union",
@@ -353,18 +356,19 @@ class LiteratureSampleTest {
         : Optional.empty();
   }
 
-  private static Optional<Summary> summary(OutcomeReport report) {
+  private static Optional<QuantitySummary> summary(OutcomeReport report) {
     return report.value() instanceof ReportedValue.Quantity quantity
         ? Optional.of(quantity.summary())
         : Optional.empty();
   }
 
   private static Optional<Double> number(
-      OutcomeReport report, Function<Summary, OptionalDouble> which) {
+      OutcomeReport report, Function<QuantitySummary, OptionalDouble> which) {
     return summary(report).flatMap(summary -> boxed(which.apply(summary)));
   }
 
-  private static Optional<Double> centimetres(Arm arm, Function<Summary, OptionalDouble> which) {
+  private static Optional<Double> centimetres(
+      Arm arm, Function<QuantitySummary, OptionalDouble> which) {
     return arm.baseline()
         .defect()
         .flatMap(DefectLength::centimetres)

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.Study;
+import gapwise.exchange.form.Guard;
+import gapwise.exchange.form.WorkbookText;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.table.TableFile;

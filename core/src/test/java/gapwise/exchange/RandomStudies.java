@@ -1,46 +1,49 @@
 package gapwise.exchange;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
-import gapwise.evidence.Bone;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.DefectStage;
-import gapwise.evidence.Design;
 import gapwise.evidence.Detail;
-import gapwise.evidence.DetailKind;
-import gapwise.evidence.Duration;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.ExtractionStatus;
-import gapwise.evidence.Length;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
-import gapwise.evidence.MethodPart;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Missing;
-import gapwise.evidence.Money;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.PartialDate;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.Phase;
 import gapwise.evidence.Provenance;
-import gapwise.evidence.ReportKind;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Sex;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.Subgroup;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.evidence.UnstatedSpread;
-import gapwise.evidence.Vocabulary;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Money;
+import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.DefectStage;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodPart;
+import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Phase;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.Sex;
+import gapwise.evidence.vocabulary.Standing;
+import gapwise.evidence.vocabulary.Vocabulary;
+import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.exchange.form.NumberForm;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
@@ -107,7 +110,7 @@ final class RandomStudies {
     maybe(this::words).ifPresent(citation::pmid);
     maybe(this::words).ifPresent(citation::register);
     citation.otherSpellings(list(this::words));
-    Study.Builder study = Study.with(id, citation.build());
+    StudyBuilder study = Study.with(id, citation.build());
     maybe(() -> oneOf(ReportKind.values())).ifPresent(study::reportKind);
     maybe(() -> oneOf(Design.values())).ifPresent(study::design);
     maybe(this::words).ifPresent(study::designWords);
@@ -116,8 +119,8 @@ final class RandomStudies {
     maybe(this::words).ifPresent(study::setting);
     maybe(this::date).ifPresent(study::recruitmentFrom);
     maybe(this::date).ifPresent(study::recruitmentTo);
-    maybe(() -> oneOf(Answer.values())).ifPresent(study::consecutive);
-    maybe(() -> oneOf(Answer.values())).ifPresent(study::assessorIndependent);
+    maybe(() -> oneOf(YesOrNo.values())).ifPresent(study::consecutive);
+    maybe(() -> oneOf(YesOrNo.values())).ifPresent(study::assessorIndependent);
     maybe(this::words).ifPresent(study::funding);
     maybe(this::words).ifPresent(study::unionDefinition);
     maybe(this::words).ifPresent(study::infectionDefinition);
@@ -188,7 +191,7 @@ final class RandomStudies {
     maybe(this::events).ifPresent(baseline::smokers);
     maybe(this::events).ifPresent(baseline::diabetics);
     maybe(this::events).ifPresent(baseline::infected);
-    maybe(() -> oneOf(Answer.values())).ifPresent(baseline::infectedAnswer);
+    maybe(() -> oneOf(YesOrNo.values())).ifPresent(baseline::infectedAnswer);
     baseline.bones(list(() -> new BoneCount(oneOf(Bone.values()), optional(maybe(this::count)))));
     baseline.segments(list(() -> oneOf("42", "32", "33C")));
     maybe(this::words).ifPresent(baseline::boneWords);
@@ -211,7 +214,7 @@ final class RandomStudies {
             }),
         maybe(this::words),
         maybe(() -> oneOf(DefectStage.values())),
-        maybe(() -> oneOf(Answer.values())));
+        maybe(() -> oneOf(YesOrNo.values())));
   }
 
   private SortedMap<String, Detail> details(Vocabulary<DetailKind> kinds) {
@@ -297,7 +300,7 @@ final class RandomStudies {
     maybe(() -> oneOf(Sex.values())).ifPresent(patient::sex);
     maybe(() -> oneOf(Bone.values())).ifPresent(patient::bone);
     maybe(() -> oneOf("42", "41-C3")).ifPresent(patient::segment);
-    maybe(() -> oneOf(Answer.values())).ifPresent(patient::infected);
+    maybe(() -> oneOf(YesOrNo.values())).ifPresent(patient::infected);
     maybe(this::duration).ifPresent(patient::followUp);
     maybe(
             () ->
@@ -315,15 +318,15 @@ final class RandomStudies {
 
   private PatientOutcome patientOutcome(Outcome outcome) {
     if (outcome.isEvent()) {
-      return new PatientOutcome.Happened(oneOf(Answer.values()));
+      return new PatientOutcome.Happened(oneOf(YesOrNo.values()));
     }
     return outcome.kind() == Outcome.Kind.CATEGORIES
         ? new PatientOutcome.Graded(words())
         : new PatientOutcome.Measured(number() - 10, oneOf(Unit.values()));
   }
 
-  private Summary summary(Unit unit) {
-    Summary.Builder summary = Summary.with(unit);
+  private QuantitySummary summary(Unit unit) {
+    QuantitySummaryBuilder summary = QuantitySummary.with(unit);
     double lowest = number();
     double[] rising = new double[5];
     for (int index = 0; index < 5; index++) {
@@ -412,7 +415,7 @@ final class RandomStudies {
     return Arrays.asList(choices).get(random.nextInt(choices.length));
   }
 
-  private <T extends gapwise.evidence.Coded> T oneOf(Vocabulary<T> vocabulary) {
+  private <T extends gapwise.evidence.vocabulary.Coded> T oneOf(Vocabulary<T> vocabulary) {
     return vocabulary.all().get(random.nextInt(vocabulary.all().size()));
   }
 

@@ -5,17 +5,18 @@ import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Clock;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.StudyIndex;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
@@ -47,31 +48,32 @@ final class InventedSeries implements AutoCloseable {
     List<Study> studies = new ArrayList<>();
     for (int i = 0; i < 12; i++) {
       double months = 6 + 0.6 * i + (i % 3 == 0 ? 0.9 : -0.3);
-      Summary.Builder time = time(10 + 2 * i, months).standardDeviation(1.5 + 0.1 * i);
+      QuantitySummaryBuilder time = time(10 + 2 * i, months).standardDeviation(1.5 + 0.1 * i);
       studies.add(study("transport-" + i, "bone-transport", Clock.FRAME_ON, 4 + 0.5 * i, time));
     }
     studies.add(study("bare", "bone-transport", Clock.FRAME_ON, 6, time(9, 5)));
     for (int i = 0; i < 4; i++) {
-      Summary.Builder time = time(12, 7 + i).standardDeviation(2);
+      QuantitySummaryBuilder time = time(12, 7 + i).standardDeviation(2);
       studies.add(study("membrane-" + i, "induced-membrane", Clock.GRAFTING, 5 + i, time));
     }
     for (int i = 0; i < 2; i++) {
-      Summary.Builder time = time(8, 9 + 2 * i).standardDeviation(2);
+      QuantitySummaryBuilder time = time(8, 9 + 2 * i).standardDeviation(2);
       studies.add(study("graft-" + i, "autograft", Clock.FRAME_ON, 3 + i, time));
     }
     return new InventedSeries(home, studies);
   }
 
-  private static Summary.Builder time(int n, double months) {
-    return Summary.with(Unit.MONTHS).n(n).mean(months);
+  private static QuantitySummaryBuilder time(int n, double months) {
+    return QuantitySummary.with(Unit.MONTHS).n(n).mean(months);
   }
 
   private static Study study(
-      String id, String method, Clock clock, double centimetres, Summary.Builder months) {
+      String id, String method, Clock clock, double centimetres, QuantitySummaryBuilder months) {
     Baseline baseline =
         Baseline.with()
             .patients(40)
-            .defect(DefectLength.of(Summary.with(Unit.CENTIMETRES).mean(centimetres).build()))
+            .defect(
+                DefectLength.of(QuantitySummary.with(Unit.CENTIMETRES).mean(centimetres).build()))
             .build();
     return Study.with(id, Citation.with("Invented series " + id).firstAuthor(id).year(2020).build())
         .invented(true)

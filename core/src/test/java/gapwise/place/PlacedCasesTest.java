@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.answer.Edition;
-import gapwise.evidence.Clock;
-import gapwise.evidence.Duration;
-import gapwise.evidence.Method;
-import gapwise.evidence.Phase;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Phase;
 import gapwise.figure.timeline.Timeline;
 import gapwise.place.MethodPlace.ByLength;
 import java.nio.file.Path;

@@ -1,13 +1,13 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
-import gapwise.evidence.Bone;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -139,11 +139,12 @@ final class ByHand {
     if (arm.baseline().followUp().isEmpty() && !patients.isEmpty()) {
       return patients.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
     }
-    Optional<Summary> followUp = arm.baseline().followUp().or(() -> study.whole().followUp());
+    Optional<QuantitySummary> followUp =
+        arm.baseline().followUp().or(() -> study.whole().followUp());
     if (followUp.isEmpty()) {
       return Double.NaN;
     }
-    Summary s = followUp.get();
+    QuantitySummary s = followUp.get();
     OptionalDouble value =
         s.mean().isPresent() ? s.mean() : s.median().isPresent() ? s.median() : s.minimum();
     return value.orElse(Double.NaN) * (s.unit() == Unit.YEARS ? 12 : 1);
@@ -184,7 +185,7 @@ final class ByHand {
     asked.put("bones", request.bones().stream().map(Bone::code).collect(Collectors.toSet()));
     asked.put("segments", request.segments());
     asked.put(
-        "infected", request.infected().stream().map(Answer::code).collect(Collectors.toSet()));
+        "infected", request.infected().stream().map(YesOrNo::code).collect(Collectors.toSet()));
     asked.put("designs", request.designs().stream().map(d -> d.code()).collect(Collectors.toSet()));
     asked.put("outcomes", request.outcomes());
     Set<String> failed = new HashSet<>();
@@ -235,23 +236,23 @@ final class ByHand {
     return own.isEmpty() ? new HashSet<>(study.whole().segments()) : own;
   }
 
-  private static Answer answer(String code) {
-    return Stream.of(Answer.values()).filter(a -> a.code().equals(code)).findFirst().orElseThrow();
+  private static YesOrNo answer(String code) {
+    return Stream.of(YesOrNo.values()).filter(a -> a.code().equals(code)).findFirst().orElseThrow();
   }
 
   private static Set<String> infected(Study study, Arm arm) {
     if (arm.baseline().infectedAtStart().isPresent()) {
       return Set.of(arm.baseline().infectedAtStart().get().code());
     }
-    List<Answer> said =
+    List<YesOrNo> said =
         study.patientsOf(arm.id()).stream().flatMap(p -> p.infected().stream()).toList();
     if (said.isEmpty()) {
       return study.whole().infectedAtStart().map(a -> Set.of(a.code())).orElse(Set.of());
     }
-    if (said.contains(Answer.MIXED) || said.containsAll(List.of(Answer.YES, Answer.NO))) {
+    if (said.contains(YesOrNo.MIXED) || said.containsAll(List.of(YesOrNo.YES, YesOrNo.NO))) {
       return Set.of("mixed");
     }
-    return Set.of(said.contains(Answer.UNCLEAR) ? "unclear" : said.get(0).code());
+    return Set.of(said.contains(YesOrNo.UNCLEAR) ? "unclear" : said.get(0).code());
   }
 
   private static Set<String> outcomes(Study study, Arm arm) {

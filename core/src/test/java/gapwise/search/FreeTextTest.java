@@ -6,13 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Citation;
 import gapwise.evidence.EvidenceJson;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.store.DocumentStore;
 import gapwise.store.Write;
 import java.nio.file.Path;
@@ -169,7 +170,7 @@ class FreeTextTest {
 
   private static Study study(String id, String title, String author, String method) {
     Arm arm = Arm.with("A", MethodUsed.of(Method.of(method))).build();
-    Study.Builder study =
+    StudyBuilder study =
         Study.with(id, Citation.with(title).firstAuthor(author).year(2001).build())
             .arms(List.of(arm))
             .invented(true);

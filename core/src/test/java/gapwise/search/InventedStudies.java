@@ -1,28 +1,30 @@
 package gapwise.search;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
-import gapwise.evidence.Bone;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Design;
-import gapwise.evidence.Duration;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Length;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.StudyBuilder;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +66,7 @@ final class InventedStudies {
     if (random.nextInt(6) == 0) {
       addOutcome(outcomes, new Scope.AllArms());
     }
-    Study.Builder study = Study.with(id, citation.build()).arms(arms).patients(patients);
+    StudyBuilder study = Study.with(id, citation.build()).arms(arms).patients(patients);
     if (random.nextInt(5) > 0) {
       study.design(Design.values()[random.nextInt(4)]);
     }
@@ -111,8 +113,9 @@ final class InventedStudies {
   }
 
   /** On the grid of what is asked for, so that equal ends occur often. */
-  private Summary followUp() {
-    Summary.Builder numbers = Summary.with(random.nextBoolean() ? Unit.YEARS : Unit.MONTHS);
+  private QuantitySummary followUp() {
+    QuantitySummaryBuilder numbers =
+        QuantitySummary.with(random.nextBoolean() ? Unit.YEARS : Unit.MONTHS);
     double value = numbers.build().unit() == Unit.YEARS ? random.nextInt(4) : 6 * random.nextInt(8);
     return switch (random.nextInt(4)) {
       case 0 -> numbers.mean(value).minimum(0).build();
@@ -123,8 +126,8 @@ final class InventedStudies {
   }
 
   private DefectLength defect() {
-    Summary.Builder numbers =
-        Summary.with(random.nextBoolean() ? Unit.CENTIMETRES : Unit.MILLIMETRES);
+    QuantitySummaryBuilder numbers =
+        QuantitySummary.with(random.nextBoolean() ? Unit.CENTIMETRES : Unit.MILLIMETRES);
     double low = random.nextInt(20);
     double high = low + random.nextInt(80);
     return switch (random.nextInt(6)) {
@@ -158,7 +161,7 @@ final class InventedStudies {
         patient.followUp(new Duration(value, years ? Unit.YEARS : Unit.MONTHS));
       }
       if (random.nextBoolean()) {
-        patient.infected(Answer.values()[random.nextInt(4)]);
+        patient.infected(YesOrNo.values()[random.nextInt(4)]);
       }
       if (random.nextBoolean()) {
         patient.bone(Bone.values()[random.nextInt(4)]).segment("33");

@@ -3,13 +3,13 @@ package gapwise.search;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Design;
 import gapwise.evidence.EvidenceJson;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
 import gapwise.evidence.Study;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.store.DocumentStore;
 import gapwise.store.Write;
@@ -144,7 +144,7 @@ class SearchPropertyTest {
     Set<String> outcomes = new HashSet<>();
     Set<String> segments = new HashSet<>();
     Set<Bone> bones = EnumSet.noneOf(Bone.class);
-    Set<Answer> infected = EnumSet.noneOf(Answer.class);
+    Set<YesOrNo> infected = EnumSet.noneOf(YesOrNo.class);
     Set<Design> designs = EnumSet.noneOf(Design.class);
     while (random.nextInt(3) == 0) {
       methods.add(Method.vocabulary().all().get(random.nextInt(5)).code());
@@ -159,7 +159,7 @@ class SearchPropertyTest {
       bones.add(Bone.values()[random.nextInt(4)]);
     }
     while (random.nextInt(3) == 0) {
-      infected.add(Answer.values()[random.nextInt(4)]);
+      infected.add(YesOrNo.values()[random.nextInt(4)]);
     }
     while (random.nextInt(3) == 0) {
       designs.add(Design.values()[random.nextInt(5)]);

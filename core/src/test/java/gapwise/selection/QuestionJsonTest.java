@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Clock;
-import gapwise.evidence.Design;
-import gapwise.evidence.ExtractionStatus;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.search.SearchRequest;
@@ -65,9 +65,9 @@ class QuestionJsonTest {
   @Test
   void infectedIsOneWordOrAListOfWords() {
     assertEquals(
-        Set.of(Answer.YES), read("{'outcome':'union','infected':'yes'}").among().infected());
+        Set.of(YesOrNo.YES), read("{'outcome':'union','infected':'yes'}").among().infected());
     assertEquals(
-        Set.of(Answer.YES, Answer.MIXED),
+        Set.of(YesOrNo.YES, YesOrNo.MIXED),
         read("{'outcome':'union','infected':['yes','mixed']}").among().infected());
   }
 
@@ -123,7 +123,7 @@ class QuestionJsonTest {
             random.nextBoolean() ? Set.of("autograft", "bone-transport") : Set.of(),
             random.nextBoolean() ? Set.of(Bone.TIBIA, Bone.FOOT) : Set.of(),
             random.nextBoolean() ? Set.of("42", "32-B") : Set.of(),
-            random.nextBoolean() ? Set.of(Answer.NO) : Set.of(Answer.MIXED, Answer.UNCLEAR),
+            random.nextBoolean() ? Set.of(YesOrNo.NO) : Set.of(YesOrNo.MIXED, YesOrNo.UNCLEAR),
             random.nextBoolean() ? Set.of(Design.RANDOMISED, Design.CASE_REPORT) : Set.of(),
             random.nextBoolean() ? Set.of("death") : Set.of(),
             random.nextBoolean() ? OptionalInt.of(1990) : OptionalInt.empty(),

@@ -3,30 +3,31 @@ package gapwise.selection;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Clock;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Duration;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Length;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.Subgroup;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Standing;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchRequest;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -136,7 +137,8 @@ class SelectionPropertyTest {
       String id = i == 0 ? "A" : "B";
       Baseline.Builder baseline = Baseline.with().patients(3 + random.nextInt(20));
       if (random.nextBoolean()) {
-        Summary length = Summary.with(Unit.CENTIMETRES).mean(1 + random.nextInt(12)).build();
+        QuantitySummary length =
+            QuantitySummary.with(Unit.CENTIMETRES).mean(1 + random.nextInt(12)).build();
         baseline.defect(DefectLength.of(length));
       }
       arms.add(
@@ -148,7 +150,7 @@ class SelectionPropertyTest {
         patients.add(patient(random, "case " + id + rows, id));
       }
     }
-    Study.Builder study =
+    StudyBuilder study =
         Study.with("invented-" + number, Citation.with("Invented study " + number).build())
             .invented(true)
             .arms(arms)
@@ -172,7 +174,11 @@ class SelectionPropertyTest {
               union
                   ? new ReportedValue.Events(EventCount.of(random.nextInt(total), total))
                   : new ReportedValue.Quantity(
-                      Summary.with(Unit.MONTHS).n(total).mean(8).standardDeviation(2).build());
+                      QuantitySummary.with(Unit.MONTHS)
+                          .n(total)
+                          .mean(8)
+                          .standardDeviation(2)
+                          .build());
         };
     OutcomeReport.Builder report =
         OutcomeReport.with(scope, Outcome.of(union ? "union" : "time-to-union"), value);
@@ -195,7 +201,7 @@ class SelectionPropertyTest {
   private static PatientRow patient(Random random, String id, String arm) {
     TreeMap<String, PatientOutcome> outcomes = new TreeMap<>();
     if (random.nextInt(5) > 0) {
-      outcomes.put("union", new PatientOutcome.Happened(Answer.values()[random.nextInt(4)]));
+      outcomes.put("union", new PatientOutcome.Happened(YesOrNo.values()[random.nextInt(4)]));
     }
     PatientRow.Builder patient = PatientRow.with(id, arm).outcomes(outcomes);
     if (random.nextInt(4) > 0) {

@@ -4,34 +4,36 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Duration;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.ExtractionStatus;
-import gapwise.evidence.Length;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Money;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.ReportKind;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.Subgroup;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
 import gapwise.evidence.UnstatedSpread;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Money;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.Standing;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
 import gapwise.search.SearchRequest;
 import gapwise.selection.SelectedRow.Basis;
@@ -235,17 +237,17 @@ class SelectorTest {
   @Test
   void quantitiesNeedACentreAndASpreadThatSaysWhatItIs() {
     home.keep(
-        study("a", time(Summary.with(Unit.WEEKS).n(12).mean(30).standardDeviation(5))),
-        study("b", time(Summary.with(Unit.MONTHS).n(12).minimum(4).maximum(12))),
+        study("a", time(QuantitySummary.with(Unit.WEEKS).n(12).mean(30).standardDeviation(5))),
+        study("b", time(QuantitySummary.with(Unit.MONTHS).n(12).minimum(4).maximum(12))),
         study(
             "c",
             time(
-                Summary.with(Unit.MONTHS)
+                QuantitySummary.with(Unit.MONTHS)
                     .n(12)
                     .mean(8)
                     .unstatedSpread(new UnstatedSpread(2, OptionalDouble.empty())))),
-        study("d", time(Summary.with(Unit.MONTHS).n(12).mean(8))),
-        study("e", time(Summary.with(Unit.CENTIMETRES).n(12).mean(8))),
+        study("d", time(QuantitySummary.with(Unit.MONTHS).n(12).mean(8))),
+        study("e", time(QuantitySummary.with(Unit.CENTIMETRES).n(12).mean(8))),
         study("f", report(TIME, value(3, 12)).build()));
     Selection selection = home.selector().select(about(TIME));
     assertEquals(List.of("a", "d"), studies(selection));
@@ -261,7 +263,7 @@ class SelectorTest {
         study("b", time(7, Clock.GRAFTING)),
         study("c", time(9, Clock.GRAFTING), time(14, Clock.INJURY)),
         study("d", time(6, Clock.GRAFTING)),
-        study("e", time(Summary.with(Unit.MONTHS).n(12).mean(8).standardDeviation(1))));
+        study("e", time(QuantitySummary.with(Unit.MONTHS).n(12).mean(8).standardDeviation(1))));
     Selection selection = home.selector().select(about(TIME));
     assertEquals(Optional.of(Clock.GRAFTING), selection.clock());
     assertEquals(List.of("b", "c", "d"), studies(selection));
@@ -285,7 +287,8 @@ class SelectorTest {
 
   @Test
   void whereNoStudySaysItsClockTheRowsStayAndANoteSaysSo() {
-    home.keep(study("a", time(Summary.with(Unit.MONTHS).n(12).mean(8).standardDeviation(1))));
+    home.keep(
+        study("a", time(QuantitySummary.with(Unit.MONTHS).n(12).mean(8).standardDeviation(1))));
     Selection selection = home.selector().select(about(TIME));
     assertEquals(List.of("a"), studies(selection));
     assertEquals(List.of("clock-not-stated"), noteCodes(selection));
@@ -348,7 +351,7 @@ class SelectorTest {
                 Baseline.with()
                     .defect(
                         DefectLength.of(
-                            Summary.with(Unit.CENTIMETRES).minimum(2).maximum(30).build()))
+                            QuantitySummary.with(Unit.CENTIMETRES).minimum(2).maximum(30).build()))
                     .build())
             .build();
     home.keep(study.but().arms(List.of(arm)).build());
@@ -524,7 +527,7 @@ class SelectorTest {
   private static Study withDefect(String id, double mean, double least, double most) {
     DefectLength defect =
         DefectLength.of(
-            Summary.with(Unit.CENTIMETRES).mean(mean).minimum(least).maximum(most).build());
+            QuantitySummary.with(Unit.CENTIMETRES).mean(mean).minimum(least).maximum(most).build());
     Arm arm =
         Arm.with("A", MethodUsed.of(Method.of("bone-transport")))
             .baseline(Baseline.with().patients(12).defect(defect).build())
@@ -552,7 +555,7 @@ class SelectorTest {
             .mapToObj(
                 length -> {
                   TreeMap<String, PatientOutcome> outcomes = new TreeMap<>();
-                  Answer united = length % 2 == 0 ? Answer.YES : Answer.NO;
+                  YesOrNo united = length % 2 == 0 ? YesOrNo.YES : YesOrNo.NO;
                   outcomes.put("union", new PatientOutcome.Happened(united));
                   return PatientRow.with("case " + length, "A")
                       .defect(new Length(length, Unit.CENTIMETRES, false))
@@ -573,10 +576,10 @@ class SelectorTest {
         Arm.with("A", MethodUsed.of(Method.of("autograft")))
             .baseline(
                 Baseline.with()
-                    .followUp(Summary.with(Unit.MONTHS).mean(followUpMonths).build())
+                    .followUp(QuantitySummary.with(Unit.MONTHS).mean(followUpMonths).build())
                     .build())
             .build();
-    Study.Builder study =
+    StudyBuilder study =
         study(id, union(total - 1, total)).but().arms(List.of(arm)).sameStudyAs(same);
     cohort.ifPresent(study::cohort);
     return study.build();
@@ -607,12 +610,13 @@ class SelectorTest {
         .build();
   }
 
-  private static OutcomeReport time(Summary.Builder summary) {
+  private static OutcomeReport time(QuantitySummaryBuilder summary) {
     return report(TIME, new ReportedValue.Quantity(summary.build())).build();
   }
 
   private static OutcomeReport time(double months, Clock clock) {
-    Summary summary = Summary.with(Unit.MONTHS).n(12).mean(months).standardDeviation(2).build();
+    QuantitySummary summary =
+        QuantitySummary.with(Unit.MONTHS).n(12).mean(months).standardDeviation(2).build();
     return report(TIME, new ReportedValue.Quantity(summary)).clock(clock).build();
   }
 
@@ -624,7 +628,7 @@ class SelectorTest {
 
   private static ReportedValue money() {
     return new ReportedValue.Quantity(
-        Summary.with(Unit.CURRENCY).n(12).mean(9000).standardDeviation(2000).build());
+        QuantitySummary.with(Unit.CURRENCY).n(12).mean(9000).standardDeviation(2000).build());
   }
 
   private static Subgroup band(double from, double to) {

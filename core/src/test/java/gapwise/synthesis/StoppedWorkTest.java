@@ -14,13 +14,19 @@ import gapwise.synthesis.bayes.MeanPrior;
 import gapwise.synthesis.bayes.Posterior;
 import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.TauPrior;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.ResidualSums;
+import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.TauSquaredInterval;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodLimits;
 import gapwise.synthesis.multilevel.ClusteredRows;
 import gapwise.synthesis.multilevel.ThreeLevelModel;
+import gapwise.synthesis.multiverse.AnalysisFinding;
 import gapwise.synthesis.multiverse.Approach;
 import gapwise.synthesis.multiverse.Choice;
-import gapwise.synthesis.multiverse.Finding;
 import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.Settings;
 import gapwise.synthesis.multiverse.Subset;
@@ -31,17 +37,11 @@ import gapwise.synthesis.network.RankDraws;
 import gapwise.synthesis.patients.BinaryModel;
 import gapwise.synthesis.patients.Patient;
 import gapwise.synthesis.patients.StudyEvidence;
-import gapwise.synthesis.pooling.EffectSample;
 import gapwise.synthesis.pooling.LeaveOneOut;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Prediction;
-import gapwise.synthesis.pooling.ResidualSums;
-import gapwise.synthesis.pooling.TauSquared;
-import gapwise.synthesis.pooling.TauSquaredEstimator;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
-import gapwise.synthesis.pooling.TauSquaredInterval;
-import gapwise.synthesis.regression.Design;
+import gapwise.synthesis.regression.DesignMatrix;
 import gapwise.synthesis.regression.PermutationTest;
 import gapwise.synthesis.regression.Regression;
 import gapwise.synthesis.regression.RegressionSettings;
@@ -102,9 +102,9 @@ class StoppedWorkTest {
     return TauSquaredEstimators.named("restricted-maximum-likelihood").orElseThrow();
   }
 
-  private static Design design() {
-    return Design.of(
-        List.of(Design.INTERCEPT, "x"),
+  private static DesignMatrix design() {
+    return DesignMatrix.of(
+        List.of(DesignMatrix.INTERCEPT, "x"),
         IntStream.range(0, STUDIES).mapToObj(i -> new double[] {1, i}).toList());
   }
 
@@ -279,11 +279,11 @@ class StoppedWorkTest {
           }
 
           @Override
-          public List<Finding> findings(Subset subset) {
+          public List<AnalysisFinding> findings(Subset subset) {
             if (asked.incrementAndGet() == 500) {
               work.abandon();
             }
-            return List.of(new Finding.NotEstimated("no-studies"));
+            return List.of(new AnalysisFinding.NotEstimated("no-studies"));
           }
         };
     List<Subset> subsets =

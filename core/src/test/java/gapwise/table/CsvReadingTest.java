@@ -274,7 +274,7 @@ class CsvReadingTest {
   void readingStopsWhenEveryRowIsWrong() {
     Taken taken = Taken.fromCsv("a,b\n" + "1\n".repeat(5000));
     List<Problem> found = taken.problems.list();
-    assertEquals(Reading.MOST_PROBLEMS + 1, found.size());
+    assertEquals(FileReading.MOST_PROBLEMS + 1, found.size());
     assertEquals("too-many-problems", found.get(found.size() - 1).code());
   }
 

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -22,7 +22,7 @@ class ValuesTest {
   private static final List<ReportedValue> ONE_OF_EACH_FORM =
       List.of(
           new ReportedValue.Events(EventCount.of(9, 9)),
-          new ReportedValue.Quantity(Summary.with(Unit.WEEKS).mean(30).build()),
+          new ReportedValue.Quantity(QuantitySummary.with(Unit.WEEKS).mean(30).build()),
           new ReportedValue.Rate(4, 12, Unit.YEARS),
           new ReportedValue.Tally(406, OptionalInt.of(282)),
           new ReportedValue.Effect(

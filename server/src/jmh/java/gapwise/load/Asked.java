@@ -1,6 +1,6 @@
 package gapwise.load;
 
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.search.SearchRequest;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;

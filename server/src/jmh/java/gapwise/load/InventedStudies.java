@@ -1,25 +1,25 @@
 package gapwise.load;
 
-import gapwise.evidence.Answer;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
-import gapwise.evidence.Bone;
+import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Design;
+import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.unit.Unit;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
@@ -130,17 +130,17 @@ final class InventedStudies {
     Baseline baseline =
         Baseline.with()
             .patients(patients)
-            .infectedAnswer(Answer.values()[random.nextInt(3)])
+            .infectedAnswer(YesOrNo.values()[random.nextInt(3)])
             .bones(List.of(new BoneCount(bone, OptionalInt.of(patients))))
             .segments(List.of(SEGMENTS.get(random.nextInt(SEGMENTS.size()))))
             .defect(
                 DefectLength.of(
-                    Summary.with(Unit.CENTIMETRES)
+                    QuantitySummary.with(Unit.CENTIMETRES)
                         .mean(mean)
                         .minimum(mean / 2)
                         .maximum(mean * 2)
                         .build()))
-            .followUp(Summary.with(Unit.MONTHS).mean(12 + random.nextInt(60)).build())
+            .followUp(QuantitySummary.with(Unit.MONTHS).mean(12 + random.nextInt(60)).build())
             .build();
     return Arm.with(id, MethodUsed.of(METHODS.get(random.nextInt(METHODS.size()))))
         .label("group " + id)
@@ -159,8 +159,8 @@ final class InventedStudies {
             .counted(CountedUnit.LIMBS)
             .build());
     if (random.nextInt(3) > 0) {
-      Summary months =
-          Summary.with(Unit.MONTHS)
+      QuantitySummary months =
+          QuantitySummary.with(Unit.MONTHS)
               .n(united)
               .mean(5 + random.nextInt(9))
               .standardDeviation(2)

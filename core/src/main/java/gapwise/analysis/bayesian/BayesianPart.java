@@ -15,7 +15,7 @@ import gapwise.synthesis.bayes.Posterior;
 import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.Proper;
 import gapwise.synthesis.bayes.TrueEffect;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

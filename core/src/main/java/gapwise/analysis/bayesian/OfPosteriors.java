@@ -7,7 +7,7 @@ import gapwise.synthesis.bayes.Posterior;
 import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.Proper;
 import gapwise.synthesis.bayes.TrueEffect;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;

@@ -1,8 +1,8 @@
 package gapwise.analysis.clusters;
 
 import gapwise.analysis.pooling.Pooler;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.multilevel.ThreeLevelPooling;
-import gapwise.synthesis.pooling.EffectSample;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Subgroups;

@@ -11,9 +11,9 @@ import gapwise.analysis.rows.DataTable;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.PoolingSettings;
-import gapwise.synthesis.regression.Design;
+import gapwise.synthesis.regression.DesignMatrix;
 import gapwise.synthesis.regression.Regression;
 import gapwise.synthesis.regression.RegressionSettings;
 import gapwise.synthesis.regression.RegressionTest;
@@ -56,7 +56,7 @@ public record RobustPart(
   public <D extends StudyData> Optional<RobustResult> of(
       Synthesis<D> synthesis, Optional<AskedRegression> moderators, List<Result.Warning> warnings) {
     checkColumn(synthesis.table());
-    Design design = Design.ofOneMean(synthesis.pooler().size());
+    DesignMatrix design = DesignMatrix.ofOneMean(synthesis.pooler().size());
     List<Integer> places = new ArrayList<>();
     if (moderators.isPresent()) {
       // Its warnings stand already with the regression.

@@ -12,7 +12,7 @@ import gapwise.analysis.result.Result;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.multilevel.ThreeLevelFit;
 import gapwise.synthesis.multilevel.ThreeLevelRegression;
-import gapwise.synthesis.regression.Design;
+import gapwise.synthesis.regression.DesignMatrix;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -70,7 +70,7 @@ public final class ThreeLevelPart {
         Optional.empty(),
         fit.isPresent() && robust.isPresent()
             ? robust(
-                regression(clusters, Design.ofOneMean(all.size()), all),
+                regression(clusters, DesignMatrix.ofOneMean(all.size()), all),
                 clusters.clustersAt(all),
                 clusters.settings().level(),
                 robust.get(),
@@ -114,7 +114,7 @@ public final class ThreeLevelPart {
   }
 
   private static ThreeLevelRegression regression(
-      ClusterPooler clusters, Design design, List<Integer> places) {
+      ClusterPooler clusters, DesignMatrix design, List<Integer> places) {
     return ThreeLevelRegression.of(
         clusters.sample().at(places),
         design,

@@ -1,6 +1,6 @@
 /**
  * Effects that come in clusters: three levels, and standard errors that allow for clusters.
  *
- * <p>Start at {@link gapwise.analysis.clusters.ThreeLevelModel}.
+ * <p>Start at {@link gapwise.analysis.clusters.ClusteredEffectsModel}.
  */
 package gapwise.analysis.clusters;

@@ -8,7 +8,7 @@ import gapwise.budget.Work;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
-import gapwise.synthesis.regression.Design;
+import gapwise.synthesis.regression.DesignMatrix;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -22,7 +22,8 @@ import java.util.Map;
  *     in a moderator
  * @param design a row for each of them, the intercept first
  */
-public record ModeratorDesign(List<Moderator> moderators, List<Integer> places, Design design) {
+public record ModeratorDesign(
+    List<Moderator> moderators, List<Integer> places, DesignMatrix design) {
   public ModeratorDesign {
     moderators = List.copyOf(moderators);
     places = List.copyOf(places);
@@ -81,11 +82,11 @@ public record ModeratorDesign(List<Moderator> moderators, List<Integer> places, 
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
-    return new ModeratorDesign(moderators, places, Design.of(terms(moderators), numbers));
+    return new ModeratorDesign(moderators, places, DesignMatrix.of(terms(moderators), numbers));
   }
 
   private static List<String> terms(List<Moderator> moderators) {
-    List<String> terms = new ArrayList<>(List.of(Design.INTERCEPT));
+    List<String> terms = new ArrayList<>(List.of(DesignMatrix.INTERCEPT));
     moderators.forEach(one -> terms.addAll(one.terms()));
     return terms;
   }

@@ -5,7 +5,7 @@ import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
 import gapwise.effect.BackTransform;
 import gapwise.effect.StudyData;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.regression.Regression;
 import gapwise.synthesis.regression.RegressionSettings;
 import java.util.List;

@@ -7,7 +7,7 @@ import gapwise.analysis.pooling.Summaries;
 import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
 import gapwise.effect.StudyData;
-import gapwise.synthesis.pooling.Heterogeneity;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.regression.Regression;
 import java.util.HashMap;
 import java.util.List;

@@ -7,7 +7,7 @@ import gapwise.analysis.result.Result;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
 import gapwise.effect.StudyData;
-import gapwise.synthesis.pooling.Heterogeneity;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.regression.PermutationTest;
 import gapwise.synthesis.regression.Regression;
 import java.util.ArrayList;

@@ -1,6 +1,7 @@
 package gapwise.analysis.multiverse;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.result.TaskResult;
 import java.util.List;
@@ -14,26 +15,22 @@ import java.util.OptionalInt;
  * are of the analyses with a pooled value.
  *
  * @param sentence the whole in words
- * @param analyses how many were tried
- * @param estimated how many of them have a pooled value
- * @param different how many of these differ in value or limits
- * @param notEstimated why the others have none
+ * @param counted how many were tried, and how many came to something
  * @param scales pooled values on each analysis scale
  * @param shown pooled values as people read them; empty if there are none
  * @param own where the analysis of the plan itself lies, if it is among them
  * @param threshold sides of the threshold, if one is asked
  * @param comparedOn {@code analysis-scale}, or {@code shown} where scales vary: what the means,
  *     ranges, medians and shifts below are told on
+ * @param choices what each choice does
  * @param studies what leaving each study out does; empty unless asked
+ * @param ends the analyses with the lowest and the highest pooled value
  * @param list every analysis; empty unless asked
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
 public record MultiverseResult(
     String sentence,
-    int analyses,
-    int estimated,
-    int different,
-    List<NotEstimated> notEstimated,
+    @JsonUnwrapped Counted counted,
     List<OnScale> scales,
     Optional<Spread> shown,
     Optional<Own> own,
@@ -41,8 +38,7 @@ public record MultiverseResult(
     String comparedOn,
     List<ChoiceMoved> choices,
     Optional<List<StudyMoved>> studies,
-    Optional<Extreme> lowest,
-    Optional<Extreme> highest,
+    @JsonUnwrapped Ends ends,
     Optional<List<Row>> list)
     implements TaskResult {
   @Override
@@ -51,10 +47,30 @@ public record MultiverseResult(
   }
 
   public MultiverseResult {
-    notEstimated = List.copyOf(notEstimated);
     scales = List.copyOf(scales);
     choices = List.copyOf(choices);
   }
+
+  /**
+   * How many analyses there are; written among the fields of the whole.
+   *
+   * @param analyses how many were tried
+   * @param estimated how many of them have a pooled value
+   * @param different how many of these differ in value or limits
+   * @param notEstimated why the others have none
+   */
+  public record Counted(
+      int analyses, int estimated, int different, List<NotEstimated> notEstimated) {
+    public Counted {
+      notEstimated = List.copyOf(notEstimated);
+    }
+  }
+
+  /**
+   * The analyses at both ends, written among the fields of the whole; empty if none is estimated.
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Ends(Optional<Extreme> lowest, Optional<Extreme> highest) {}
 
   /** How many analyses have no pooled value for one reason. */
   public record NotEstimated(String code, int analyses) {}

@@ -1,8 +1,8 @@
 package gapwise.analysis.multiverse;
 
 import gapwise.analysis.result.Result;
+import gapwise.synthesis.multiverse.AnalysisFinding;
 import gapwise.synthesis.multiverse.ChoiceMove;
-import gapwise.synthesis.multiverse.Finding;
 import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.Settings;
 import gapwise.synthesis.multiverse.Sides;
@@ -32,12 +32,13 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
     List<MultiverseResult.StudyMoved> studies = studies();
     return new MultiverseResult(
         MultiverseSentence.of(multiverse, shown, sides, moves, studies),
-        multiverse.analyses().size(),
-        estimated,
-        multiverse.different(),
-        multiverse.notEstimated().entrySet().stream()
-            .map(one -> new MultiverseResult.NotEstimated(one.getKey(), one.getValue()))
-            .toList(),
+        new MultiverseResult.Counted(
+            multiverse.analyses().size(),
+            estimated,
+            multiverse.different(),
+            multiverse.notEstimated().entrySet().stream()
+                .map(one -> new MultiverseResult.NotEstimated(one.getKey(), one.getValue()))
+                .toList()),
         scales(),
         shown.map(
             s ->
@@ -48,8 +49,9 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         multiverse.onlyShownCompares() ? "shown" : "analysis-scale",
         moves.stream().map(MultiverseSummary::moved).toList(),
         studies.isEmpty() ? Optional.empty() : Optional.of(studies),
-        estimated == 0 ? Optional.empty() : Optional.of(extreme(multiverse.lowest())),
-        estimated == 0 ? Optional.empty() : Optional.of(extreme(multiverse.highest())),
+        new MultiverseResult.Ends(
+            estimated == 0 ? Optional.empty() : Optional.of(extreme(multiverse.lowest())),
+            estimated == 0 ? Optional.empty() : Optional.of(extreme(multiverse.highest()))),
         plan.vary().list()
             ? Optional.of(multiverse.analyses().stream().map(this::row).toList())
             : Optional.empty());
@@ -131,7 +133,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
   }
 
   private MultiverseResult.Extreme extreme(Multiverse.Analysis analysis) {
-    Finding.Estimated value = (Finding.Estimated) analysis.finding();
+    AnalysisFinding.Estimated value = (AnalysisFinding.Estimated) analysis.finding();
     return new MultiverseResult.Extreme(
         choices.told(analysis.settings()),
         value.studies(),
@@ -141,7 +143,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         shown(value));
   }
 
-  private static Result.Estimate shown(Finding.Estimated value) {
+  private static Result.Estimate shown(AnalysisFinding.Estimated value) {
     return new Result.Estimate(value.shownEstimate(), value.shownLower(), value.shownUpper());
   }
 
@@ -150,7 +152,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
     return multiverse.estimated().stream()
         .filter(analysis -> analysis.settings().equals(own))
         .findFirst()
-        .map(analysis -> (Finding.Estimated) analysis.finding())
+        .map(analysis -> (AnalysisFinding.Estimated) analysis.finding())
         .map(
             value ->
                 new MultiverseResult.Own(
@@ -168,7 +170,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         IntStream.range(0, analysis.settings().size())
             .mapToObj(i -> analysis.settings().level(i))
             .toList();
-    if (analysis.finding() instanceof Finding.Estimated value) {
+    if (analysis.finding() instanceof AnalysisFinding.Estimated value) {
       return new MultiverseResult.Row(
           levels,
           OptionalInt.of(value.studies()),
@@ -186,6 +188,6 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         none,
         none,
         Optional.empty(),
-        Optional.of(((Finding.NotEstimated) analysis.finding()).code()));
+        Optional.of(((AnalysisFinding.NotEstimated) analysis.finding()).code()));
   }
 }

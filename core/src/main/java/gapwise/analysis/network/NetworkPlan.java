@@ -6,7 +6,7 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.effect.GivenEffect;
 import gapwise.effect.Measure;
-import gapwise.effect.MultiArmMeasure;
+import gapwise.effect.arms.MultiArmMeasure;
 import gapwise.synthesis.network.NetworkSettings;
 import gapwise.synthesis.network.RankDraws;
 import java.util.List;

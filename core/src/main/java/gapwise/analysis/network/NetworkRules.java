@@ -1,7 +1,7 @@
 package gapwise.analysis.network;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.effect.MultiArmMeasures;
+import gapwise.effect.arms.MultiArmMeasures;
 import gapwise.problem.Problems;
 import java.util.List;
 

@@ -1,8 +1,8 @@
 package gapwise.analysis.network;
 
 import gapwise.analysis.result.Result;
+import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.network.Network;
-import gapwise.synthesis.pooling.TauSquared;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;

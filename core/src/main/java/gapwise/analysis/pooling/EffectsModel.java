@@ -1,7 +1,7 @@
 package gapwise.analysis.pooling;
 
 import gapwise.effect.StudyData;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;

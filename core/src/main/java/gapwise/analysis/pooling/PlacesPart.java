@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.BackTransform;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problems;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Predictive;

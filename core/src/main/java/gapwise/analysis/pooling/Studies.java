@@ -11,7 +11,7 @@ import gapwise.effect.StudyData;
 import gapwise.effect.StudyEffect;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

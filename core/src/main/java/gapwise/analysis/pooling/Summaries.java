@@ -3,7 +3,7 @@ package gapwise.analysis.pooling;
 import gapwise.analysis.result.Result;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
-import gapwise.synthesis.pooling.Heterogeneity;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
 import gapwise.synthesis.pooling.Subgroups;

@@ -2,8 +2,8 @@ package gapwise.analysis.rows;
 
 import gapwise.analysis.result.Result;
 import gapwise.effect.SpreadConversion;
-import gapwise.evidence.Outcome;
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.SelectedRow;
 import java.math.BigDecimal;
 import java.util.List;
@@ -16,10 +16,10 @@ import java.util.OptionalInt;
  * or an interval of the mean is carried into a standard deviation, and a number of patients that
  * the value itself lacks is taken from its arm, each with a warning.
  */
-record QuantityCells(SelectedRow row, Outcome outcome, Summary reported) {
+record QuantityCells(SelectedRow row, Outcome outcome, QuantitySummary reported) {
 
   void fill(Map<String, String> cells, List<Result.Warning> warnings) {
-    Summary summary = reported.in(outcome.unit().orElse(reported.unit()));
+    QuantitySummary summary = reported.in(outcome.unit().orElse(reported.unit()));
     OptionalInt patients = patients(summary, warnings);
     patients.ifPresent(n -> cells.put("n", "" + n));
     put(cells, "mean", summary.mean());
@@ -33,7 +33,7 @@ record QuantityCells(SelectedRow row, Outcome outcome, Summary reported) {
     }
   }
 
-  private OptionalInt patients(Summary summary, List<Result.Warning> warnings) {
+  private OptionalInt patients(QuantitySummary summary, List<Result.Warning> warnings) {
     if (summary.n().isPresent()) {
       return summary.n();
     }
@@ -52,7 +52,7 @@ record QuantityCells(SelectedRow row, Outcome outcome, Summary reported) {
   }
 
   private OptionalDouble deviation(
-      Summary summary, OptionalInt patients, List<Result.Warning> warnings) {
+      QuantitySummary summary, OptionalInt patients, List<Result.Warning> warnings) {
     if (summary.standardDeviation().isPresent() || patients.isEmpty()) {
       return summary.standardDeviation();
     }

@@ -2,11 +2,11 @@ package gapwise.analysis.rows;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.result.Result;
-import gapwise.evidence.Answer;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
@@ -82,11 +82,11 @@ public final class SelectionRows implements EvidenceRows {
     if (counted.isPresent()) {
       return counted;
     }
-    Optional<Answer> answer = baseline.infectedAnswer();
-    if (answer.equals(Optional.of(Answer.YES))) {
+    Optional<YesOrNo> answer = baseline.infectedAnswer();
+    if (answer.equals(Optional.of(YesOrNo.YES))) {
       return Optional.of(1.0);
     }
-    return answer.equals(Optional.of(Answer.NO)) ? Optional.of(0.0) : Optional.empty();
+    return answer.equals(Optional.of(YesOrNo.NO)) ? Optional.of(0.0) : Optional.empty();
   }
 
   private static void require(Selection selection, String measure) {

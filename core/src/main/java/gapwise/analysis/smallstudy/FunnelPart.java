@@ -9,7 +9,7 @@ import gapwise.effect.StudyData;
 import gapwise.effect.StudyEffect;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.synthesis.pooling.PooledMean;
-import gapwise.synthesis.smallstudy.Finding;
+import gapwise.synthesis.smallstudy.AsymmetryFinding;
 import gapwise.synthesis.smallstudy.SmallStudyData;
 import gapwise.synthesis.smallstudy.SmallStudyTest;
 import gapwise.synthesis.smallstudy.TrimAndFill;
@@ -111,7 +111,7 @@ public record FunnelPart(List<Double> contours, SmallStudyPart tests) {
     SmallStudyData data = SmallStudyRows.of(synthesis, new ArrayList<>());
     for (SmallStudyTest test : tests.tests()) {
       if (test instanceof TrimAndFill settings
-          && settings.find(data) instanceof Finding.Filled filled) {
+          && settings.find(data) instanceof AsymmetryFinding.Filled filled) {
         imagined.add(
             new FunnelResult.Imagined(
                 settings.random() ? "random-effects" : "common-effect",

@@ -1,7 +1,7 @@
 package gapwise.analysis.smallstudy;
 
 import gapwise.analysis.result.Result;
-import gapwise.synthesis.smallstudy.Finding;
+import gapwise.synthesis.smallstudy.AsymmetryFinding;
 import gapwise.synthesis.smallstudy.SmallStudyTest;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,8 +21,8 @@ final class SmallStudyFindings {
   private final Map<Result.Warning, Set<String>> refused = new LinkedHashMap<>();
 
   /** Adds one. */
-  void put(SmallStudyTest test, Finding finding) {
-    if (finding instanceof Finding.Line line) {
+  void put(SmallStudyTest test, AsymmetryFinding finding) {
+    if (finding instanceof AsymmetryFinding.Line line) {
       lines.put(
           test.name(),
           new SmallStudyEffectsResult.Line(
@@ -33,7 +33,7 @@ final class SmallStudyFindings {
               line.degreesOfFreedom(),
               line.pValue(),
               line.sentence()));
-    } else if (finding instanceof Finding.RandomLine line) {
+    } else if (finding instanceof AsymmetryFinding.RandomLine line) {
       eggerRandom =
           Optional.of(
               new SmallStudyEffectsResult.RandomLine(
@@ -44,7 +44,7 @@ final class SmallStudyFindings {
                   line.limit(),
                   line.tauSquared(),
                   line.sentence()));
-    } else if (finding instanceof Finding.Ranks ranks) {
+    } else if (finding instanceof AsymmetryFinding.Ranks ranks) {
       begg =
           Optional.of(
               new SmallStudyEffectsResult.Ranks(
@@ -55,9 +55,9 @@ final class SmallStudyFindings {
                   ranks.continuityStatistic(),
                   ranks.exactPValue(),
                   ranks.sentence()));
-    } else if (finding instanceof Finding.Filled one) {
+    } else if (finding instanceof AsymmetryFinding.Filled one) {
       put(one);
-    } else if (finding instanceof Finding.Refused no) {
+    } else if (finding instanceof AsymmetryFinding.Refused no) {
       refused
           .computeIfAbsent(
               Result.Warning.of(no.why().code(), no.why().message()), why -> new LinkedHashSet<>())
@@ -65,7 +65,7 @@ final class SmallStudyFindings {
     }
   }
 
-  private void put(Finding.Filled one) {
+  private void put(AsymmetryFinding.Filled one) {
     filled.add(
         new SmallStudyEffectsResult.Filled(
             one.settings().random() ? "random-effects" : "common-effect",

@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
 import gapwise.effect.StudyData;
+import gapwise.synthesis.smallstudy.AsymmetryFinding;
 import gapwise.synthesis.smallstudy.Cautions;
-import gapwise.synthesis.smallstudy.Finding;
 import gapwise.synthesis.smallstudy.SmallStudyData;
 import gapwise.synthesis.smallstudy.SmallStudyTest;
 import gapwise.synthesis.smallstudy.SmallStudyTests;
@@ -62,9 +62,9 @@ public record SmallStudyPart(List<SmallStudyTest> tests) {
     SmallStudyFindings findings = new SmallStudyFindings();
     List<SmallStudyTest> made = new ArrayList<>();
     for (SmallStudyTest test : tests) {
-      Finding finding = test.find(data);
+      AsymmetryFinding finding = test.find(data);
       findings.put(test, finding);
-      if (!(finding instanceof Finding.Refused)) {
+      if (!(finding instanceof AsymmetryFinding.Refused)) {
         made.add(test);
       }
     }

@@ -9,7 +9,7 @@ import gapwise.effect.ArmRate;
 import gapwise.effect.StudyData;
 import gapwise.effect.TwoByTwo;
 import gapwise.effect.TwoRates;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.smallstudy.SmallStudyData;
 import java.util.ArrayList;
 import java.util.List;

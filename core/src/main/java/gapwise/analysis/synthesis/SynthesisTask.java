@@ -3,7 +3,7 @@ package gapwise.analysis.synthesis;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.bayesian.PriorReader;
-import gapwise.analysis.clusters.ThreeLevelModel;
+import gapwise.analysis.clusters.ClusteredEffectsModel;
 import gapwise.analysis.network.NetworkModel;
 import gapwise.analysis.plan.Filling;
 import gapwise.analysis.plan.Plan;
@@ -20,12 +20,12 @@ import gapwise.effect.MeasureOptions;
 import gapwise.effect.MeasureOptions.Pooling;
 import gapwise.effect.Measures;
 import gapwise.problem.Problems;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.TauSquaredInterval;
 import gapwise.synthesis.pooling.CountPooling;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Prediction;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
-import gapwise.synthesis.pooling.TauSquaredInterval;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -80,7 +80,7 @@ public final class SynthesisTask implements Task {
     return switch (full.get("model").asText()) {
       case "exact-likelihood" -> ExactModels.of(full, settings);
       case "three-level" ->
-          new ThreeLevelModel(
+          new ClusteredEffectsModel(
               full.path("cluster").asText(),
               full.get("betweenStudyVariance").asText().equals("restricted-maximum-likelihood"),
               settings);

@@ -11,8 +11,8 @@ import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.trial.CommonSpread;
-import gapwise.synthesis.trial.TwoMeans;
-import gapwise.synthesis.trial.TwoProportions;
+import gapwise.synthesis.trial.TrialOfMeans;
+import gapwise.synthesis.trial.TrialOfProportions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -36,7 +36,7 @@ final class TrialRun {
   }
 
   private Result proportions() {
-    TwoProportions trial = new TwoProportions(plan.comparator(), plan.intervention());
+    TrialOfProportions trial = new TrialOfProportions(plan.comparator(), plan.intervention());
     double exact = trial.patientsPerArm(plan.demands());
     double corrected = trial.patientsPerArmWithContinuityCorrection(plan.demands());
     Result.Data none =
@@ -95,7 +95,7 @@ final class TrialRun {
   private Result means(
       Result.Data data, double difference, double standardDeviation, OptionalInt groups) {
     OptionalDouble exact =
-        new TwoMeans(difference, standardDeviation).patientsPerArm(plan.demands());
+        new TrialOfMeans(difference, standardDeviation).patientsPerArm(plan.demands());
     if (exact.isEmpty()) {
       throw wrong(
           "intervention",

@@ -1,7 +1,11 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.GroupRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.unit.Unit;
 import java.util.OptionalDouble;
 
 /**
@@ -17,7 +21,7 @@ final class AgeLimits implements GroupRule {
     if (group.baseline().age().isEmpty()) {
       return;
     }
-    Summary years = group.baseline().age().get().in(Unit.YEARS);
+    QuantitySummary years = group.baseline().age().get().in(Unit.YEARS);
     NegativeQuantity.numbers(years)
         .forEach(
             (column, value) -> {

@@ -1,9 +1,14 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.BoneCount;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.DefectLength;
 import gapwise.evidence.Detail;
+import gapwise.evidence.rule.CountAt;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.GroupRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.vocabulary.CountedUnit;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;

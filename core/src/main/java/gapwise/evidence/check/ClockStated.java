@@ -1,6 +1,9 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
 
 /** A time without its origin and without a reason why, for times on different clocks never mix. */
 final class ClockStated implements ReportRule {

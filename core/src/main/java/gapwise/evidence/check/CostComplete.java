@@ -1,7 +1,10 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.vocabulary.Outcome;
 
 /** A cost without its currency, or without the year of its prices and a reason why. */
 final class CostComplete implements ReportRule {

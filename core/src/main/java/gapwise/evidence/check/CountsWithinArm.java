@@ -1,9 +1,13 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.vocabulary.CountedUnit;
 import java.util.OptionalInt;
 
 /**

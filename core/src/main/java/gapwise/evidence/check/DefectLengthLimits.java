@@ -1,10 +1,16 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Length;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.PatientRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.Unit;
 import java.util.Optional;
 
 /**
@@ -37,11 +43,11 @@ final class DefectLengthLimits implements StudyRule {
                                 findings)));
   }
 
-  private static void check(Part part, Length length, Findings findings) {
+  private static void check(RecordPart part, Length length, Findings findings) {
     check(part, length.value(), length.unit(), LONG, findings);
   }
 
-  private static void check(Group group, Summary summary, Findings findings) {
+  private static void check(Group group, QuantitySummary summary, Findings findings) {
     NegativeQuantity.numbers(summary)
         .forEach(
             (column, value) -> {
@@ -58,7 +64,8 @@ final class DefectLengthLimits implements StudyRule {
             });
   }
 
-  private static void check(Part part, double value, Unit unit, double longest, Findings findings) {
+  private static void check(
+      RecordPart part, double value, Unit unit, double longest, Findings findings) {
     double centimetres = unit.to(Unit.CENTIMETRES, value);
     String found = Printed.number(value) + " " + unit.symbol();
     if (centimetres <= 0 || centimetres > LONGEST) {

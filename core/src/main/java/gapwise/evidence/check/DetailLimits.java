@@ -1,8 +1,13 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Detail;
-import gapwise.evidence.DetailKind;
-import gapwise.evidence.Vocabulary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.GroupRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.Vocabulary;
 import java.util.SortedMap;
 
 /**
@@ -23,7 +28,7 @@ final class DetailLimits implements GroupRule {
       Findings findings) {
     details.forEach(
         (code, detail) -> {
-          Part part = group.part(code.replace('-', '_'));
+          RecordPart part = group.part(code.replace('-', '_'));
           vocabulary
               .find(code)
               .ifPresentOrElse(
@@ -36,7 +41,7 @@ final class DetailLimits implements GroupRule {
         });
   }
 
-  private static void check(Part part, DetailKind kind, Detail detail, Findings findings) {
+  private static void check(RecordPart part, DetailKind kind, Detail detail, Findings findings) {
     if (kind.numeric() && detail.number().isEmpty()) {
       findings.doubtful(
           part,
@@ -61,7 +66,7 @@ final class DetailLimits implements GroupRule {
     }
   }
 
-  private static void limits(Part part, DetailKind kind, double value, Findings findings) {
+  private static void limits(RecordPart part, DetailKind kind, double value, Findings findings) {
     boolean impossible =
         value < kind.errorBelow().orElse(Double.NEGATIVE_INFINITY)
             || value > kind.errorAbove().orElse(Double.POSITIVE_INFINITY);

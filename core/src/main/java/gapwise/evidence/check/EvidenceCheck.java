@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.CollectionRule;
+import gapwise.evidence.rule.Finding;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.StudyRule;
 import java.util.List;
 
 /** The door of this room: every rule, and what they find. */

@@ -1,7 +1,12 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.unit.Unit;
 
 /**
  * An external fixation index that cannot be or seldom is. The usual slip is days per centimetre
@@ -18,13 +23,13 @@ final class FixationIndexLimits implements ReportRule {
     if (!index) {
       return;
     }
-    Summary printed = at.quantity().orElseThrow();
+    QuantitySummary printed = at.quantity().orElseThrow();
     var centre = printed.centre();
     if (centre.isEmpty()) {
       return;
     }
     double value = printed.unit().to(Unit.MONTHS_PER_CENTIMETRE, centre.getAsDouble());
-    Part part = at.part(printed.mean().isPresent() ? "mean" : "median");
+    RecordPart part = at.part(printed.mean().isPresent() ? "mean" : "median");
     String found = Printed.number(centre.getAsDouble()) + " " + printed.unit().symbol();
     String hint = value >= 20 && value <= 90 ? " A value of 20 to 90 is usually days/cm." : "";
     if (value < 0.2 || value > 10) {

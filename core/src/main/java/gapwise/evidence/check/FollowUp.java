@@ -1,7 +1,12 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.GroupRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.unit.Unit;
 import java.util.OptionalDouble;
 
 /**
@@ -32,9 +37,14 @@ final class FollowUp implements GroupRule {
     lost(group, findings);
   }
 
-  private static Part field(Group group) {
+  private static RecordPart field(Group group) {
     boolean mean =
-        group.baseline().followUp().map(Summary::mean).filter(m -> m.isPresent()).isPresent();
+        group
+            .baseline()
+            .followUp()
+            .map(QuantitySummary::mean)
+            .filter(m -> m.isPresent())
+            .isPresent();
     return group.part(mean ? "follow_up_mean" : "follow_up_median");
   }
 

@@ -1,7 +1,11 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.unit.Unit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -9,7 +13,7 @@ import java.util.OptionalDouble;
 final class FollowUpAgainstUnion implements ReportRule {
   @Override
   public void check(ReportAt at, Findings findings) {
-    Optional<Summary> union =
+    Optional<QuantitySummary> union =
         at.quantity()
             .filter(summary -> at.code().equals("time-to-union"))
             .filter(summary -> summary.unit().dimension() == Unit.Dimension.TIME);

@@ -1,7 +1,10 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Outcome;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.vocabulary.Outcome;
 
 /**
  * Numbers in a form in which the outcome is not pooled, such as a mean of an event. Kept, for

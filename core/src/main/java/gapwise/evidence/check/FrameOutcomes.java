@@ -1,7 +1,11 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Arm;
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
 import java.util.Optional;
 import java.util.Set;
 
@@ -16,7 +20,7 @@ final class FrameOutcomes implements ReportRule {
     if (!at.report().outcome().needsFrame()) {
       return;
     }
-    Optional<Summary> quantity = at.quantity();
+    Optional<QuantitySummary> quantity = at.quantity();
     if (quantity.filter(s -> s.centre().isPresent() && s.centre().getAsDouble() == 0).isPresent()) {
       findings.doubtful(
           at.part("mean"),

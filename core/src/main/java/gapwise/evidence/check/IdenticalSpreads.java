@@ -1,12 +1,16 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Duration;
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.Phase;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Study;
 import gapwise.evidence.Subgroup;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Phase;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -24,7 +28,7 @@ final class IdenticalSpreads implements StudyRule {
       Optional<Duration> timePoint,
       Unit unit,
       double deviation) {
-    static Question of(OutcomeReport report, Summary summary) {
+    static Question of(OutcomeReport report, QuantitySummary summary) {
       return new Question(
           report.outcome().code(),
           report.definition(),
@@ -52,15 +56,15 @@ final class IdenticalSpreads implements StudyRule {
     }
   }
 
-  private static boolean hasSpread(Summary summary) {
+  private static boolean hasSpread(QuantitySummary summary) {
     return summary.mean().isPresent()
         && summary.standardDeviation().isPresent()
         && summary.standardDeviation().getAsDouble() > 0;
   }
 
   private static void compare(ReportAt first, ReportAt second, Findings findings) {
-    Summary a = first.quantity().orElseThrow();
-    Summary b = second.quantity().orElseThrow();
+    QuantitySummary a = first.quantity().orElseThrow();
+    QuantitySummary b = second.quantity().orElseThrow();
     boolean suspicious =
         !first.report().scope().equals(second.report().scope()) && !a.mean().equals(b.mean());
     if (suspicious) {

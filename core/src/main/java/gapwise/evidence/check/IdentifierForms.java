@@ -1,6 +1,9 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.StudyRule;
 import java.util.regex.Pattern;
 
 /** Identifiers that do not look like what they should be. */
@@ -19,7 +22,7 @@ final class IdentifierForms implements StudyRule {
         .ifPresent(
             doi ->
                 findings.doubtful(
-                    new Part.OfStudy(study.id(), "doi"),
+                    new RecordPart.OfStudy(study.id(), "doi"),
                     "doi-form",
                     "'"
                         + doi
@@ -32,7 +35,7 @@ final class IdentifierForms implements StudyRule {
         .ifPresent(
             pmid ->
                 findings.doubtful(
-                    new Part.OfStudy(study.id(), "pmid"),
+                    new RecordPart.OfStudy(study.id(), "pmid"),
                     "pmid-form",
                     "'" + pmid + "' does not look like a PubMed number: up to 8 digits."));
   }

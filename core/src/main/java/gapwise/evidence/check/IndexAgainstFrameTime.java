@@ -1,9 +1,13 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.DefectLength;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -37,7 +41,7 @@ final class IndexAgainstFrameTime implements StudyRule {
             .group()
             .flatMap(group -> group.baseline().defect())
             .flatMap(DefectLength::centimetres)
-            .map(Summary::mean)
+            .map(QuantitySummary::mean)
             .orElse(OptionalDouble.empty());
     if (monthsPerCentimetre.isEmpty() || months.isEmpty() || centimetres.isEmpty()) {
       return;
@@ -56,7 +60,8 @@ final class IndexAgainstFrameTime implements StudyRule {
   }
 
   private static OptionalDouble mean(ReportAt at, Unit unit) {
-    Optional<Summary> summary = at.quantity().filter(s -> s.unit().dimension() == unit.dimension());
+    Optional<QuantitySummary> summary =
+        at.quantity().filter(s -> s.unit().dimension() == unit.dimension());
     return summary.map(s -> s.in(unit).mean()).orElse(OptionalDouble.empty());
   }
 }

@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
 
 /** An effect outside its own interval. */
 final class IntervalOfEffect implements ReportRule {

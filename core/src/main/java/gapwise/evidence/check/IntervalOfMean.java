@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.SummaryAt;
+import gapwise.evidence.rule.SummaryRule;
 
 /**
  * The confidence interval of a mean: it must contain the mean, lies about evenly around it, and is
@@ -17,7 +21,7 @@ final class IntervalOfMean implements SummaryRule {
 
   @Override
   public void check(SummaryAt at, Findings findings) {
-    Summary s = at.summary();
+    QuantitySummary s = at.summary();
     if (s.mean().isEmpty() || s.lowerLimit().isEmpty() || s.upperLimit().isEmpty()) {
       return;
     }
@@ -49,7 +53,7 @@ final class IntervalOfMean implements SummaryRule {
   }
 
   private static void checkWidth(SummaryAt at, double half, String interval, Findings findings) {
-    Summary s = at.summary();
+    QuantitySummary s = at.summary();
     boolean comparable =
         s.standardDeviation().isPresent()
             && s.n().isPresent()

@@ -1,7 +1,12 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.unit.Unit;
 import java.util.Optional;
 
 /** Differences in leg length that cannot be or seldom are (common practice, no source). */
@@ -11,7 +16,7 @@ final class LegLengthLimits implements ReportRule {
 
   @Override
   public void check(ReportAt at, Findings findings) {
-    Optional<Summary> length =
+    Optional<QuantitySummary> length =
         at.quantity()
             .filter(s -> at.code().equals("limb-length-discrepancy"))
             .filter(s -> s.unit().dimension() == Unit.Dimension.LENGTH);
@@ -26,7 +31,7 @@ final class LegLengthLimits implements ReportRule {
                     }));
   }
 
-  private static void check(Part part, double centimetres, Findings findings) {
+  private static void check(RecordPart part, double centimetres, Findings findings) {
     String found = "A difference in leg length of " + Printed.about(centimetres) + " cm ";
     if (centimetres > IMPOSSIBLE) {
       findings.impossible(

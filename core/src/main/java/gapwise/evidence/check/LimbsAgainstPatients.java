@@ -1,5 +1,9 @@
 package gapwise.evidence.check;
 
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.GroupRule;
+
 /** Patients, limbs and defects of an arm beside each other (common practice, no source). */
 final class LimbsAgainstPatients implements GroupRule {
   private static final double FAR_APART = 0.2;

@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.SummaryAt;
+import gapwise.evidence.rule.SummaryRule;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -27,7 +31,7 @@ final class NegativeQuantity implements SummaryRule {
   }
 
   /** Numbers that a quantity takes, by column; limits of an interval may fall below 0. */
-  static Map<String, OptionalDouble> numbers(Summary s) {
+  static Map<String, OptionalDouble> numbers(QuantitySummary s) {
     Map<String, OptionalDouble> numbers = new LinkedHashMap<>();
     numbers.put("mean", s.mean());
     numbers.put("median", s.median());

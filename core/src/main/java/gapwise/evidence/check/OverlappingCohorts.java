@@ -1,7 +1,11 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.PartialDate;
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.CollectionRule;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.FoldedText;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.unit.PartialDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -31,7 +35,7 @@ final class OverlappingCohorts implements CollectionRule {
       }
       if (!overlapping.isEmpty()) {
         findings.doubtful(
-            new Part.OfStudy(study.id(), "centres"),
+            new RecordPart.OfStudy(study.id(), "centres"),
             "overlapping-cohorts",
             "The same hospital treated patients by the same method in the same years in "
                 + String.join(", ", overlapping)

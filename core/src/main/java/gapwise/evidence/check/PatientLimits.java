@@ -1,10 +1,14 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Study;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.PatientRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.Optional;
 
 /** What is impossible or unusual in one patient: age, outcomes in a form they do not have. */
@@ -25,13 +29,17 @@ final class PatientLimits implements PatientRule {
         .outcomes()
         .forEach(
             (code, outcome) -> {
-              Part part = PatientRule.part(study, patient, code.replace('-', '_'));
+              RecordPart part = PatientRule.part(study, patient, code.replace('-', '_'));
               check(part, Outcome.vocabulary().find(code), code, outcome, findings);
             });
   }
 
   private static void check(
-      Part part, Optional<Outcome> known, String code, PatientOutcome outcome, Findings findings) {
+      RecordPart part,
+      Optional<Outcome> known,
+      String code,
+      PatientOutcome outcome,
+      Findings findings) {
     if (known.isEmpty()) {
       findings.impossible(
           part, "unknown-outcome", "There is no outcome '" + code + "'. Check its name.");

@@ -7,6 +7,10 @@ import gapwise.evidence.PatientRow;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +30,7 @@ final class PatientsAgainstArm implements StudyRule {
       int treated = arm.baseline().patients().orElse(Integer.MAX_VALUE);
       if (patients.size() > treated) {
         findings.impossible(
-            new Part.OfArm(study.id(), arm.id(), "patients"),
+            new RecordPart.OfArm(study.id(), arm.id(), "patients"),
             "more-patients-described",
             patients.size()
                 + " patients are described one by one, but the arm has only "

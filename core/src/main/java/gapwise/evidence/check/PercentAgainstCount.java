@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.EventCount;
+import gapwise.evidence.rule.CountAt;
+import gapwise.evidence.rule.CountRule;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 

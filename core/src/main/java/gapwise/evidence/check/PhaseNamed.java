@@ -1,6 +1,9 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Outcome;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.vocabulary.Outcome;
 
 /** A phase of treatment that is not named, or a phase named for another outcome. */
 final class PhaseNamed implements ReportRule {

@@ -1,10 +1,14 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.Phase;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Phase;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -66,7 +70,7 @@ final class PhasesAddUp implements StudyRule {
   }
 
   private static OptionalDouble mean(ReportAt at) {
-    Optional<Summary> summary =
+    Optional<QuantitySummary> summary =
         at.quantity().filter(s -> s.unit().dimension() == Unit.Dimension.TIME);
     return summary.map(s -> s.in(Unit.MONTHS).mean()).orElse(OptionalDouble.empty());
   }

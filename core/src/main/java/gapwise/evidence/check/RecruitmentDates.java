@@ -1,6 +1,9 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.StudyRule;
 
 /** Recruitment that ends before it starts, after publication, or spans an age. */
 final class RecruitmentDates implements StudyRule {
@@ -13,7 +16,7 @@ final class RecruitmentDates implements StudyRule {
       return;
     }
     var end = study.recruitmentTo().get();
-    Part part = new Part.OfStudy(study.id(), "recruitment_to");
+    RecordPart part = new RecordPart.OfStudy(study.id(), "recruitment_to");
     if (study.citation().year().isPresent() && end.year() > study.citation().year().getAsInt()) {
       findings.impossible(
           part,

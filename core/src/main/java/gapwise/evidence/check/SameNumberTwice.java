@@ -1,13 +1,16 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
-import gapwise.evidence.Duration;
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.Phase;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Subgroup;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Phase;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;

@@ -2,6 +2,10 @@ package gapwise.evidence.check;
 
 import gapwise.evidence.Citation;
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.CollectionRule;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.FoldedText;
+import gapwise.evidence.rule.RecordPart;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -24,7 +28,7 @@ final class SamePaperTwice implements CollectionRule {
         Study before = first.putIfAbsent(sign, study);
         if (before != null && !before.id().equals(study.id()) && !linked(before, study)) {
           findings.doubtful(
-              new Part.OfStudy(study.id(), sign.field()),
+              new RecordPart.OfStudy(study.id(), sign.field()),
               "same-paper-twice",
               "Study '"
                   + before.id()

@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.unit.Unit;
 import java.util.Map;
 
 /** Scores beyond the ends of their scale, as the vocabulary's names give them. */

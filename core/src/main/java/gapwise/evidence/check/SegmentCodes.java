@@ -1,6 +1,9 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Bone;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.GroupRule;
+import gapwise.evidence.vocabulary.Bone;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;

@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.EventCount;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Group;
+import gapwise.evidence.rule.GroupRule;
+import gapwise.evidence.rule.Printed;
 import java.util.Optional;
 
 /**

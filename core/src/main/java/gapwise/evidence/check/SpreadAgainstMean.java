@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.SummaryAt;
+import gapwise.evidence.rule.SummaryRule;
 
 /**
  * A standard deviation that is large beside the mean of a quantity that cannot be negative: larger
@@ -10,7 +14,7 @@ import gapwise.evidence.Summary;
 final class SpreadAgainstMean implements SummaryRule {
   @Override
   public void check(SummaryAt at, Findings findings) {
-    Summary s = at.summary();
+    QuantitySummary s = at.summary();
     if (!at.neverNegative() || s.mean().isEmpty() || s.standardDeviation().isEmpty()) {
       return;
     }

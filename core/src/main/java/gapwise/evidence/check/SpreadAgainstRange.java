@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.SummaryAt;
+import gapwise.evidence.rule.SummaryRule;
 
 /**
  * A standard deviation that the range does not allow: of n values between a and b it is at most (b
@@ -15,7 +19,7 @@ final class SpreadAgainstRange implements SummaryRule {
 
   @Override
   public void check(SummaryAt at, Findings findings) {
-    Summary s = at.summary();
+    QuantitySummary s = at.summary();
     if (s.standardDeviation().isEmpty() || s.minimum().isEmpty() || s.maximum().isEmpty()) {
       return;
     }

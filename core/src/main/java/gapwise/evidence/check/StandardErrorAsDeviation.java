@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.SummaryAt;
+import gapwise.evidence.rule.SummaryRule;
 import java.util.OptionalInt;
 
 /**
@@ -22,7 +26,7 @@ final class StandardErrorAsDeviation implements SummaryRule {
 
   @Override
   public void check(SummaryAt at, Findings findings) {
-    Summary s = at.summary();
+    QuantitySummary s = at.summary();
     OptionalInt people = at.people();
     if (s.standardDeviation().isEmpty() || people.isEmpty() || people.getAsInt() < FEWEST) {
       return;
@@ -44,7 +48,7 @@ final class StandardErrorAsDeviation implements SummaryRule {
     }
   }
 
-  private static boolean byInterval(Summary s, double deviation) {
+  private static boolean byInterval(QuantitySummary s, double deviation) {
     if (s.lowerLimit().isEmpty() || s.upperLimit().isEmpty()) {
       return false;
     }
@@ -52,7 +56,7 @@ final class StandardErrorAsDeviation implements SummaryRule {
     return Math.abs(width / (WIDTH_OF_95_PERCENT * deviation) - 1) < TOLERANCE;
   }
 
-  private static boolean byRange(Summary s, double deviation, double root) {
+  private static boolean byRange(QuantitySummary s, double deviation, double root) {
     if (s.minimum().isEmpty() || s.maximum().isEmpty()) {
       return false;
     }

@@ -1,11 +1,14 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Duration;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.unit.Duration;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

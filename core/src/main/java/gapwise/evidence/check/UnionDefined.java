@@ -1,6 +1,10 @@
 package gapwise.evidence.check;
 
 import gapwise.evidence.Study;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
 
 /** Union reported without a definition and without a reason why, once for each study. */
 final class UnionDefined implements StudyRule {
@@ -18,7 +22,7 @@ final class UnionDefined implements StudyRule {
                         && !at.report().missing().containsKey("definition"));
     if (!given && undefined) {
       findings.doubtful(
-          new Part.OfStudy(study.id(), "union_definition"),
+          new RecordPart.OfStudy(study.id(), "union_definition"),
           "union-undefined",
           "Union is reported but not defined. Write the paper's definition, or NR if it has none.");
     }

@@ -1,7 +1,10 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.ReportRule;
+import gapwise.evidence.unit.Unit;
 import java.util.Optional;
 
 /** A quantity in a unit that does not measure what the outcome is. */
@@ -9,7 +12,7 @@ final class UnitFitsOutcome implements ReportRule {
   @Override
   public void check(ReportAt at, Findings findings) {
     Optional<Unit> expected = at.report().outcome().unit();
-    Optional<Unit> found = at.quantity().map(Summary::unit);
+    Optional<Unit> found = at.quantity().map(QuantitySummary::unit);
     if (expected.isEmpty()
         || found.isEmpty()
         || expected.get().dimension() == found.get().dimension()) {

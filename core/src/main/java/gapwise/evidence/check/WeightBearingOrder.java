@@ -1,14 +1,19 @@
 package gapwise.evidence.check;
 
-import gapwise.evidence.Clock;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Subgroup;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.PatientRule;
+import gapwise.evidence.rule.Printed;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -74,7 +79,7 @@ final class WeightBearingOrder implements StudyRule {
   }
 
   private static OptionalDouble months(ReportAt at) {
-    Optional<Summary> summary =
+    Optional<QuantitySummary> summary =
         at.quantity().filter(s -> s.unit().dimension() == Unit.Dimension.TIME);
     return summary.map(s -> s.in(Unit.MONTHS).centre()).orElse(OptionalDouble.empty());
   }

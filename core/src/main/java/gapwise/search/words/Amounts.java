@@ -1,7 +1,7 @@
 package gapwise.search.words;
 
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.unit.Unit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

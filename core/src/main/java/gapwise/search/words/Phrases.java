@@ -1,9 +1,9 @@
 package gapwise.search.words;
 
-import gapwise.evidence.Bone;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.words.Reading.Kind;
 import java.text.Normalizer;
 import java.util.HashMap;

@@ -1,6 +1,6 @@
 package gapwise.search.words;
 
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;

@@ -1,7 +1,7 @@
 package gapwise.synthesis.bayes;
 
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 
 /** What the studies leave of the priors, if that is a distribution. The door of this room. */
 public sealed interface Posterior permits Posterior.None, Proper {

@@ -1,7 +1,7 @@
 package gapwise.synthesis.bayes;
 
 import gapwise.budget.Work;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 
 /**
  * The posterior density of tau, with the mean integrated out in closed form: y ~ N(mean, v + tau^2)

@@ -1,6 +1,6 @@
 package gapwise.synthesis.diagnostics;
 
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.LeaveOneOut;
 import gapwise.synthesis.pooling.Pooled;

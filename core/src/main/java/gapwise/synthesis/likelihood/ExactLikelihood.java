@@ -8,7 +8,7 @@ import gapwise.effect.TwoRates;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
-import gapwise.synthesis.pooling.Heterogeneity;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
 import java.util.Arrays;

@@ -1,6 +1,6 @@
 package gapwise.synthesis.multilevel;
 
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;

@@ -1,6 +1,6 @@
 package gapwise.synthesis.multilevel;
 
-import gapwise.synthesis.pooling.Heterogeneity;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -2,9 +2,9 @@ package gapwise.synthesis.multilevel;
 
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.regression.Coefficient;
-import gapwise.synthesis.regression.Design;
+import gapwise.synthesis.regression.DesignMatrix;
 import gapwise.synthesis.regression.Obstacles;
 import gapwise.synthesis.regression.RobustVariance;
 import gapwise.synthesis.regression.WaldTest;
@@ -26,7 +26,7 @@ import java.util.stream.IntStream;
  * @param warnings what a reader must know
  */
 public record ThreeLevelRegression(
-    Design design,
+    DesignMatrix design,
     Optional<ThreeLevelFit> fit,
     List<Coefficient> coefficients,
     Optional<WaldTest> moderatorTest,
@@ -45,7 +45,11 @@ public record ThreeLevelRegression(
    * @param level of intervals, above 0 and below 1
    */
   public static ThreeLevelRegression of(
-      EffectSample sample, Design design, List<String> clusters, boolean restricted, double level) {
+      EffectSample sample,
+      DesignMatrix design,
+      List<String> clusters,
+      boolean restricted,
+      double level) {
     Optional<Problem> not = Obstacles.of(sample, design);
     if (not.isPresent()) {
       return without(design, not.get());
@@ -65,7 +69,7 @@ public record ThreeLevelRegression(
     }
   }
 
-  private static ThreeLevelRegression without(Design design, Problem why) {
+  private static ThreeLevelRegression without(DesignMatrix design, Problem why) {
     return new ThreeLevelRegression(
         design,
         Optional.empty(),
@@ -76,7 +80,11 @@ public record ThreeLevelRegression(
   }
 
   private static ThreeLevelRegression told(
-      EffectSample sample, Design design, List<String> clusters, ThreeLevelFit fit, double level) {
+      EffectSample sample,
+      DesignMatrix design,
+      List<String> clusters,
+      ThreeLevelFit fit,
+      double level) {
     int p = design.columns();
     double[] estimates = new double[p];
     double[][] covariance = new double[p][p];
@@ -96,7 +104,7 @@ public record ThreeLevelRegression(
     }
     List<Integer> moderators =
         IntStream.range(0, p)
-            .filter(i -> !design.terms().get(i).equals(Design.INTERCEPT))
+            .filter(i -> !design.terms().get(i).equals(DesignMatrix.INTERCEPT))
             .boxed()
             .toList();
     return new ThreeLevelRegression(
@@ -121,7 +129,7 @@ public record ThreeLevelRegression(
         : OptionalDouble.empty();
   }
 
-  private static List<double[]> columns(Design design) {
+  private static List<double[]> columns(DesignMatrix design) {
     List<double[]> columns = new ArrayList<>();
     for (int j = 0; j < design.columns(); j++) {
       double[] column = new double[design.rows()];

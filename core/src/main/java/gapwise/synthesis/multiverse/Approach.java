@@ -14,5 +14,5 @@ public interface Approach {
   List<Settings> ways();
 
   /** What each way finds in some of the rows, in the order of {@link #ways}. */
-  List<Finding> findings(Subset subset);
+  List<AnalysisFinding> findings(Subset subset);
 }

@@ -1,7 +1,7 @@
 package gapwise.synthesis.multiverse;
 
 import gapwise.effect.BackTransform;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 
 /**
  * Effects of some rows.

@@ -45,17 +45,18 @@ public record ChoiceMove(
 
   static ChoiceMove of(Multiverse multiverse, int choice, OptionalDouble threshold) {
     Choice asked = multiverse.choices().get(choice);
-    List<List<Finding.Estimated>> byLevel = new ArrayList<>();
+    List<List<AnalysisFinding.Estimated>> byLevel = new ArrayList<>();
     asked.levels().forEach(level -> byLevel.add(new ArrayList<>()));
-    List<Finding.Estimated> all = new ArrayList<>();
+    List<AnalysisFinding.Estimated> all = new ArrayList<>();
     for (Multiverse.Analysis analysis : multiverse.analyses()) {
       int level = analysis.settings().level(choice);
-      if (level != Settings.NONE && analysis.finding() instanceof Finding.Estimated finding) {
+      if (level != Settings.NONE
+          && analysis.finding() instanceof AnalysisFinding.Estimated finding) {
         byLevel.get(level).add(finding);
         all.add(finding);
       }
     }
-    ToDoubleFunction<Finding.Estimated> value = multiverse.compared();
+    ToDoubleFunction<AnalysisFinding.Estimated> value = multiverse.compared();
     List<Level> levels = new ArrayList<>();
     for (int i = 0; i < byLevel.size(); i++) {
       levels.add(level(asked.levels().get(i), byLevel.get(i), value, threshold));
@@ -65,8 +66,8 @@ public record ChoiceMove(
 
   private static Level level(
       String name,
-      List<Finding.Estimated> findings,
-      ToDoubleFunction<Finding.Estimated> value,
+      List<AnalysisFinding.Estimated> findings,
+      ToDoubleFunction<AnalysisFinding.Estimated> value,
       OptionalDouble threshold) {
     return new Level(
         name,
@@ -79,7 +80,7 @@ public record ChoiceMove(
   }
 
   private static OptionalDouble mean(
-      List<Finding.Estimated> findings, ToDoubleFunction<Finding.Estimated> value) {
+      List<AnalysisFinding.Estimated> findings, ToDoubleFunction<AnalysisFinding.Estimated> value) {
     return findings.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(
@@ -100,7 +101,9 @@ public record ChoiceMove(
   }
 
   private static OptionalDouble share(
-      List<Level> levels, List<Finding.Estimated> all, ToDoubleFunction<Finding.Estimated> value) {
+      List<Level> levels,
+      List<AnalysisFinding.Estimated> all,
+      ToDoubleFunction<AnalysisFinding.Estimated> value) {
     OptionalDouble mean = mean(all, value);
     if (mean.isEmpty()) {
       return OptionalDouble.empty();

@@ -4,14 +4,14 @@ import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.GroupMeans;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.GroupMeans;
+import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
 import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.MeanInterval;
 import gapwise.synthesis.pooling.PooledMean;
 import gapwise.synthesis.pooling.PoolingSettings;
-import gapwise.synthesis.pooling.TauSquared;
-import gapwise.synthesis.pooling.TauSquaredEstimator;
 import gapwise.synthesis.pooling.WeightedMean;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -49,41 +49,41 @@ public record EffectApproach(String scale, List<Way> pooled, Function<List<Integ
   }
 
   @Override
-  public List<Finding> findings(Subset subset) {
+  public List<AnalysisFinding> findings(Subset subset) {
     Body body = effects.apply(subset.rows());
     Optional<String> obstacle =
         body.sample().size() == 0
             ? Optional.of(body.ifEmpty())
             : InverseVariance.obstacle(body.sample()).map(Problem::code);
     Shared shared = new Shared(body.sample());
-    List<Finding> findings = new ArrayList<>(pooled.size());
+    List<AnalysisFinding> findings = new ArrayList<>(pooled.size());
     for (Way way : pooled) {
       Work.check();
       findings.add(
           obstacle.isPresent()
-              ? new Finding.NotEstimated(obstacle.get())
+              ? new AnalysisFinding.NotEstimated(obstacle.get())
               : finding(shared, body, way.how()));
     }
     return findings;
   }
 
-  private static Finding finding(Shared shared, Body body, PoolingSettings how) {
+  private static AnalysisFinding finding(Shared shared, Body body, PoolingSettings how) {
     if (body.sample().size() == 1) {
       PooledMean alone = InverseVariance.pool(body.sample(), how).mean().orElseThrow();
       return estimated(alone.estimate(), alone.interval(), body);
     }
     Fitted fitted = shared.fitted(how.estimator());
     return fitted.mean().isEmpty()
-        ? new Finding.NotEstimated(fitted.code())
+        ? new AnalysisFinding.NotEstimated(fitted.code())
         : estimated(
             fitted.mean().get().estimate(),
             shared.limits(fitted.mean().get(), how.interval(), how.level()),
             body);
   }
 
-  private static Finding estimated(double estimate, Interval interval, Body body) {
+  private static AnalysisFinding estimated(double estimate, Interval interval, Body body) {
     BackTransform back = body.back();
-    return new Finding.Estimated(
+    return new AnalysisFinding.Estimated(
         estimate,
         interval.lower(),
         interval.upper(),

@@ -35,10 +35,10 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
    * @param scale the word of its scale
    * @param settings its level of each choice
    */
-  public record Analysis(String scale, Settings settings, Finding finding) {
+  public record Analysis(String scale, Settings settings, AnalysisFinding finding) {
     /** The pooled value, if there is one. */
-    Stream<Finding.Estimated> estimated() {
-      return finding instanceof Finding.Estimated value ? Stream.of(value) : Stream.empty();
+    Stream<AnalysisFinding.Estimated> estimated() {
+      return finding instanceof AnalysisFinding.Estimated value ? Stream.of(value) : Stream.empty();
     }
   }
 
@@ -65,7 +65,7 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
   private static List<Analysis> run(Approach approach, Subset subset) {
     Work.check();
     List<Settings> ways = approach.ways();
-    List<Finding> findings = approach.findings(subset);
+    List<AnalysisFinding> findings = approach.findings(subset);
     return IntStream.range(0, ways.size())
         .mapToObj(
             way ->
@@ -76,14 +76,14 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
 
   /** The analyses with a pooled value, in their order. */
   public List<Analysis> estimated() {
-    return analyses.stream().filter(a -> a.finding() instanceof Finding.Estimated).toList();
+    return analyses.stream().filter(a -> a.finding() instanceof AnalysisFinding.Estimated).toList();
   }
 
   /** How many analyses have no pooled value, by the code that says why. */
   public Map<String, Integer> notEstimated() {
     Map<String, Integer> counts = new TreeMap<>();
     for (Analysis analysis : analyses) {
-      if (analysis.finding() instanceof Finding.NotEstimated not) {
+      if (analysis.finding() instanceof AnalysisFinding.NotEstimated not) {
         counts.merge(not.code(), 1, Integer::sum);
       }
     }
@@ -115,13 +115,15 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
   }
 
   /** The value by which analyses are compared. */
-  ToDoubleFunction<Finding.Estimated> compared() {
-    return onlyShownCompares() ? Finding.Estimated::shownEstimate : Finding.Estimated::estimate;
+  ToDoubleFunction<AnalysisFinding.Estimated> compared() {
+    return onlyShownCompares()
+        ? AnalysisFinding.Estimated::shownEstimate
+        : AnalysisFinding.Estimated::estimate;
   }
 
   /** Pooled values as people read them. */
   public Spread shown() {
-    return spread(estimated(), Finding.Estimated::shownEstimate);
+    return spread(estimated(), AnalysisFinding.Estimated::shownEstimate);
   }
 
   /** Pooled values on each scale. */
@@ -133,12 +135,13 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
                 scale ->
                     spread(
                         estimated().stream().filter(a -> a.scale().equals(scale)).toList(),
-                        Finding.Estimated::estimate),
+                        AnalysisFinding.Estimated::estimate),
                 (one, same) -> one,
                 java.util.LinkedHashMap::new));
   }
 
-  private static Spread spread(List<Analysis> analyses, ToDoubleFunction<Finding.Estimated> value) {
+  private static Spread spread(
+      List<Analysis> analyses, ToDoubleFunction<AnalysisFinding.Estimated> value) {
     return Spread.of(analyses.stream().flatMap(Analysis::estimated).mapToDouble(value).toArray());
   }
 
@@ -153,11 +156,12 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
   }
 
   private Analysis farthest(int direction) {
-    ToDoubleFunction<Finding.Estimated> compared = compared();
+    ToDoubleFunction<AnalysisFinding.Estimated> compared = compared();
     Analysis best = null;
     double reach = Double.NEGATIVE_INFINITY;
     for (Analysis analysis : estimated()) {
-      double value = direction * compared.applyAsDouble((Finding.Estimated) analysis.finding());
+      double value =
+          direction * compared.applyAsDouble((AnalysisFinding.Estimated) analysis.finding());
       if (best == null || value > reach) {
         best = analysis;
         reach = value;

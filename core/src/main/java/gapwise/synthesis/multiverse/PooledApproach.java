@@ -33,12 +33,12 @@ public record PooledApproach(
   }
 
   @Override
-  public List<Finding> findings(Subset subset) {
+  public List<AnalysisFinding> findings(Subset subset) {
     PooledRows rows = pool.apply(subset.rows());
     Optional<PooledMean> mean = rows.pooled().mean();
     if (mean.isEmpty()) {
       return List.of(
-          new Finding.NotEstimated(
+          new AnalysisFinding.NotEstimated(
               rows.pooled().warnings().isEmpty()
                   ? "no-studies"
                   : rows.pooled().warnings().get(0).code()));
@@ -46,7 +46,7 @@ public record PooledApproach(
     double estimate = mean.get().estimate();
     Interval interval = mean.get().interval();
     return List.of(
-        new Finding.Estimated(
+        new AnalysisFinding.Estimated(
             estimate,
             interval.lower(),
             interval.upper(),

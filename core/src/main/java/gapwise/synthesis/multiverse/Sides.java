@@ -15,12 +15,12 @@ import java.util.List;
 public record Sides(
     double threshold, int analyses, int below, int above, int intervalsBelow, int intervalsAbove) {
 
-  static Sides of(List<Finding.Estimated> findings, double threshold) {
+  static Sides of(List<AnalysisFinding.Estimated> findings, double threshold) {
     int below = 0;
     int above = 0;
     int intervalsBelow = 0;
     int intervalsAbove = 0;
-    for (Finding.Estimated finding : findings) {
+    for (AnalysisFinding.Estimated finding : findings) {
       below += finding.shownEstimate() < threshold ? 1 : 0;
       above += finding.shownEstimate() > threshold ? 1 : 0;
       intervalsBelow += finding.shownUpper() < threshold ? 1 : 0;

@@ -1,7 +1,7 @@
 package gapwise.synthesis.network;
 
-import gapwise.synthesis.pooling.TauSquared;
-import gapwise.synthesis.pooling.TauSquaredEstimator;
+import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
 import java.util.Optional;
 
 /**

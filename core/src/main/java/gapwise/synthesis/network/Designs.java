@@ -1,7 +1,7 @@
 package gapwise.synthesis.network;
 
 import gapwise.budget.Work;
-import gapwise.synthesis.network.NetworkModel.NetworkFit;
+import gapwise.synthesis.network.NetworkMeans.NetworkFit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -94,7 +94,7 @@ final class Designs {
       NetworkFrame alone, NetworkFit own, NetworkFit whole, double tauSquared) {
     double[] apart = own.estimates();
     for (int e = 0; e < apart.length; e++) {
-      Forest.Edge edge = alone.forest().edge(e);
+      SpanningForest.Edge edge = alone.forest().edge(e);
       int one = frame.index().of(alone.index().names().get(edge.one()));
       int other = frame.index().of(alone.index().names().get(edge.other()));
       apart[e] -= whole.estimate(frame.contrast(one, other));

@@ -2,9 +2,9 @@ package gapwise.synthesis.network;
 
 import gapwise.effect.Interval;
 import gapwise.problem.Problem;
-import gapwise.synthesis.network.NetworkModel.NetworkFit;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.TauSquared;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.network.NetworkMeans.NetworkFit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

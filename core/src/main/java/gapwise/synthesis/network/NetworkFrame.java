@@ -1,7 +1,7 @@
 package gapwise.synthesis.network;
 
-import gapwise.synthesis.network.NetworkModel.NetworkFit;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.network.NetworkMeans.NetworkFit;
 import java.util.List;
 import java.util.Optional;
 
@@ -9,24 +9,24 @@ import java.util.Optional;
 final class NetworkFrame {
   private final List<NetworkStudy> studies;
   private final TreatmentIndex index;
-  private final Forest forest;
+  private final SpanningForest forest;
   private final EffectSample sample;
-  private final NetworkModel model;
+  private final NetworkMeans model;
   private final double logDeterminantOfS;
 
   private NetworkFrame(
-      List<NetworkStudy> studies, TreatmentIndex index, Forest forest, NetworkRows rows) {
+      List<NetworkStudy> studies, TreatmentIndex index, SpanningForest forest, NetworkRows rows) {
     this.studies = List.copyOf(studies);
     this.index = index;
     this.forest = forest;
     this.sample = rows.sample();
-    this.model = new NetworkModel(forest.parameters(), rows.design());
+    this.model = new NetworkMeans(forest.parameters(), rows.design());
     this.logDeterminantOfS = rows.logDeterminantOfS();
   }
 
   /** The frame of studies; empty if {@link NetworkRows} cannot be made of them. */
   static Optional<NetworkFrame> of(List<NetworkStudy> studies, TreatmentIndex index) {
-    Forest forest = Forest.of(index.size(), studies, index);
+    SpanningForest forest = SpanningForest.of(index.size(), studies, index);
     return NetworkRows.of(studies, index, forest)
         .map(rows -> new NetworkFrame(studies, index, forest, rows));
   }
@@ -39,7 +39,7 @@ final class NetworkFrame {
     return index;
   }
 
-  Forest forest() {
+  SpanningForest forest() {
     return forest;
   }
 
@@ -47,7 +47,7 @@ final class NetworkFrame {
     return sample;
   }
 
-  NetworkModel model() {
+  NetworkMeans model() {
     return model;
   }
 

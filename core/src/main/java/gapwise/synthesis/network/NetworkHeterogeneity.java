@@ -1,7 +1,7 @@
 package gapwise.synthesis.network;
 
 import gapwise.effect.Interval;
-import gapwise.synthesis.pooling.TauSquared;
+import gapwise.synthesis.heterogeneity.TauSquared;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

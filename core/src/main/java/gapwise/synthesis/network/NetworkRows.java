@@ -1,7 +1,7 @@
 package gapwise.synthesis.network;
 
 import gapwise.budget.Work;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +35,8 @@ final class NetworkRows {
    * The rows of studies in the parameters of a forest; empty if the covariances of a study of
    * several arms are not those of any effects, or as good as.
    */
-  static Optional<NetworkRows> of(List<NetworkStudy> studies, TreatmentIndex index, Forest forest) {
+  static Optional<NetworkRows> of(
+      List<NetworkStudy> studies, TreatmentIndex index, SpanningForest forest) {
     NetworkRows rows = new NetworkRows();
     for (NetworkStudy study : studies) {
       Work.check();

@@ -1,7 +1,7 @@
 package gapwise.synthesis.network;
 
-import gapwise.synthesis.pooling.TauSquaredEstimator;
-import gapwise.synthesis.pooling.TauSquaredInterval;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
+import gapwise.synthesis.heterogeneity.TauSquaredInterval;
 import java.util.Optional;
 
 /**

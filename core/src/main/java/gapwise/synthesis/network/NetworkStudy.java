@@ -46,13 +46,4 @@ public record NetworkStudy(
     int j = other - 1;
     return covariance.get(i).get(i) + covariance.get(j).get(j) - 2 * covariance.get(i).get(j);
   }
-
-  /** Effect of the treatment at one place less that at another, from 0. */
-  public double effect(int one, int other) {
-    return value(one) - value(other);
-  }
-
-  private double value(int place) {
-    return place == 0 ? 0 : effects.get(place - 1);
-  }
 }

@@ -11,7 +11,7 @@ import java.util.TreeMap;
  * @param factors of each
  */
 record SparseRow(int[] places, double[] factors) {
-  static SparseRow of(Forest.Path path) {
+  static SparseRow of(SpanningForest.Path path) {
     TreeMap<Integer, Double> sum = new TreeMap<>();
     for (int i = 0; i < path.edges().length; i++) {
       sum.put(path.edges()[i], path.signs()[i]);

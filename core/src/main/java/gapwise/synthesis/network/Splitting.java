@@ -1,7 +1,7 @@
 package gapwise.synthesis.network;
 
 import gapwise.budget.Work;
-import gapwise.synthesis.network.NetworkModel.NetworkFit;
+import gapwise.synthesis.network.NetworkMeans.NetworkFit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

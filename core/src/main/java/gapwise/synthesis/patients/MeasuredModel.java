@@ -1,10 +1,10 @@
 package gapwise.synthesis.patients;
 
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.multilevel.ClusteredRows;
 import gapwise.synthesis.multilevel.ThreeLevelFit;
 import gapwise.synthesis.multilevel.ThreeLevelModel;
 import gapwise.synthesis.patients.PatientsFit.NotEstimable;
-import gapwise.synthesis.pooling.EffectSample;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,6 +1,7 @@
 package gapwise.synthesis.pooling;
 
 import gapwise.problem.Problem;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import java.util.OptionalDouble;
 
 /**

@@ -1,6 +1,12 @@
 package gapwise.synthesis.pooling;
 
 import gapwise.budget.Work;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.GroupMeans;
+import gapwise.synthesis.heterogeneity.MeanModel;
+import gapwise.synthesis.heterogeneity.SumsWithout;
+import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.heterogeneity.WholeSample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,6 +2,7 @@ package gapwise.synthesis.pooling;
 
 import gapwise.effect.StudyData;
 import gapwise.effect.TwoByTwo;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import java.util.OptionalDouble;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 

@@ -2,6 +2,7 @@ package gapwise.synthesis.pooling;
 
 import gapwise.effect.StudyData;
 import gapwise.effect.TwoRates;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import java.util.OptionalDouble;
 
 /**

@@ -4,6 +4,7 @@ import gapwise.effect.ArmCounts;
 import gapwise.effect.StudyData;
 import gapwise.effect.TwoByTwo;
 import gapwise.problem.Problem;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import java.util.OptionalDouble;
 
 /**

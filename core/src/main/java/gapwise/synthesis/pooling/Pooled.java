@@ -2,6 +2,7 @@ package gapwise.synthesis.pooling;
 
 import gapwise.effect.Interval;
 import gapwise.problem.Problem;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

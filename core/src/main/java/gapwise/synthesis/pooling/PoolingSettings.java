@@ -1,5 +1,7 @@
 package gapwise.synthesis.pooling;
 
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
+import gapwise.synthesis.heterogeneity.TauSquaredInterval;
 import java.util.Optional;
 
 /**

@@ -41,12 +41,7 @@ public record Prediction(Reference reference, Error standardError) {
   /** Which standard error of the mean. */
   public enum Error {
     SUM_OF_WEIGHTS,
-    HARTUNG_KNAPP;
-
-    /** The word in a plan. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
+    HARTUNG_KNAPP
   }
 
   /** The interval; empty if no degrees of freedom are left. */

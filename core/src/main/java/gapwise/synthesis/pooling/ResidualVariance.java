@@ -2,6 +2,12 @@ package gapwise.synthesis.pooling;
 
 import gapwise.effect.Interval;
 import gapwise.problem.Problem;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.GeneralisedQ;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
+import gapwise.synthesis.heterogeneity.MeanModel;
+import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

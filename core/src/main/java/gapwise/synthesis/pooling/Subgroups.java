@@ -2,6 +2,11 @@ package gapwise.synthesis.pooling;
 
 import gapwise.effect.Interval;
 import gapwise.problem.Problem;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.GeneralisedQ;
+import gapwise.synthesis.heterogeneity.GroupMeans;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
+import gapwise.synthesis.heterogeneity.TauSquared;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

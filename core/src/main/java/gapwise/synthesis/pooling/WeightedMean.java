@@ -1,5 +1,10 @@
 package gapwise.synthesis.pooling;
 
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.GroupMeans;
+import gapwise.synthesis.heterogeneity.MeanModel;
+import gapwise.synthesis.heterogeneity.OneMeanSums;
+
 /**
  * What an interval for the mean starts from.
  *

@@ -1,10 +1,8 @@
 /**
- * Pooling of study effects: estimators of the variance between studies, mean, its interval,
- * prediction interval, heterogeneity, subgroups, pooling of counts.
+ * Pooling of study effects: mean, its interval, prediction interval, subgroups, pooling of counts.
  *
- * <p>Start at {@link gapwise.synthesis.pooling.InverseVariance}. Estimators are listed in {@link
- * gapwise.synthesis.pooling.TauSquaredEstimators}, intervals in {@link
- * gapwise.synthesis.pooling.MeanIntervals}. Everything grows linearly with the number of studies.
- * Plans, files and JSON do not belong here.
+ * <p>Start at {@link gapwise.synthesis.pooling.InverseVariance}. Intervals are listed in {@link
+ * gapwise.synthesis.pooling.MeanIntervals}; the variance between studies has a room of its own.
+ * Everything grows linearly with the number of studies. Plans, files and JSON do not belong here.
  */
 package gapwise.synthesis.pooling;

@@ -1,18 +1,18 @@
 package gapwise.synthesis.regression;
 
 import gapwise.numeric.LeastSquares;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.MeanModel;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.MeanModel;
 
 /**
  * Means that are sums of the terms of a design, as the estimators of the variance between studies
  * see them: b = (X'WX)^-1 X'Wy (Berkey et al., Stat Med 1995;14:395).
  */
 public final class LinearModel implements MeanModel {
-  private final Design design;
+  private final DesignMatrix design;
   private final double[] values;
 
-  private LinearModel(Design design) {
+  private LinearModel(DesignMatrix design) {
     this.design = design;
     this.values = design.values();
   }
@@ -22,12 +22,12 @@ public final class LinearModel implements MeanModel {
    *
    * @param design of full rank with at least as many rows as columns
    */
-  public static LinearModel of(Design design) {
+  public static LinearModel of(DesignMatrix design) {
     return new LinearModel(design);
   }
 
   /** What the means depend on. */
-  public Design design() {
+  public DesignMatrix design() {
     return design;
   }
 

@@ -2,7 +2,7 @@ package gapwise.synthesis.regression;
 
 import gapwise.numeric.LeastSquares;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,7 +11,7 @@ public final class Obstacles {
   private Obstacles() {}
 
   /** The first reason; empty if there is none. */
-  public static Optional<Problem> of(EffectSample sample, Design design) {
+  public static Optional<Problem> of(EffectSample sample, DesignMatrix design) {
     int k = design.rows();
     int p = design.columns();
     if (k <= p) {
@@ -53,7 +53,7 @@ public final class Obstacles {
   }
 
   /** Extreme weights can hide all but a few studies, whose rows alone are then collinear. */
-  private static boolean solvable(EffectSample sample, Design design) {
+  private static boolean solvable(EffectSample sample, DesignMatrix design) {
     LeastSquares squares = LeastSquares.of(design.values(), design.columns(), sample.weights(0));
     if (!squares.isFullRank() || !Double.isFinite(squares.logDeterminant())) {
       return false;

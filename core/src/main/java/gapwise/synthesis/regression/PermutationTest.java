@@ -1,7 +1,7 @@
 package gapwise.synthesis.regression;
 
 import gapwise.budget.Work;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -43,7 +43,7 @@ public record PermutationTest(
    */
   public static PermutationTest of(
       EffectSample sample,
-      Design design,
+      DesignMatrix design,
       RegressionSettings settings,
       int permutations,
       long seed) {
@@ -75,7 +75,7 @@ public record PermutationTest(
     int own = arrangements.exact() ? 0 : 1;
     Map<String, Double> terms = new LinkedHashMap<>();
     for (int j = 0; j < design.columns(); j++) {
-      if (!design.terms().get(j).equals(Design.INTERCEPT)) {
+      if (!design.terms().get(j).equals(DesignMatrix.INTERCEPT)) {
         terms.put(design.terms().get(j), (double) (asFar[j] + own) / (taken + own));
       }
     }
@@ -88,7 +88,7 @@ public record PermutationTest(
 
   /** Each coefficient over its standard error, and the statistic of all moderators. */
   private static double[] statistics(
-      EffectSample sample, Design design, RegressionSettings settings) {
+      EffectSample sample, DesignMatrix design, RegressionSettings settings) {
     Work.check();
     double[] statistics = new double[design.columns() + 1];
     Arrays.fill(statistics, Double.POSITIVE_INFINITY);
@@ -133,7 +133,7 @@ public record PermutationTest(
       this.random = new Random(seed);
     }
 
-    static Arrangements of(Design design, int permutations, long seed) {
+    static Arrangements of(DesignMatrix design, int permutations, long seed) {
       Map<List<Double>, Integer> kinds = new LinkedHashMap<>();
       int[] kindOf = new int[design.rows()];
       for (int i = 0; i < kindOf.length; i++) {

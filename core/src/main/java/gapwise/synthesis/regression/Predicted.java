@@ -2,8 +2,8 @@ package gapwise.synthesis.regression;
 
 import gapwise.effect.Interval;
 import gapwise.numeric.ReferenceDistribution;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.MeanModel;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.MeanModel;
 import gapwise.synthesis.pooling.PooledMean;
 import gapwise.synthesis.pooling.Predictive;
 import gapwise.synthesis.pooling.WeightedMean;

@@ -3,12 +3,12 @@ package gapwise.synthesis.regression;
 import gapwise.budget.Work;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.GroupMeans;
-import gapwise.synthesis.pooling.Heterogeneity;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.GroupMeans;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
+import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.ResidualVariance;
-import gapwise.synthesis.pooling.TauSquared;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,7 +46,7 @@ public record Regression(
    *     effect or where there is nothing to explain
    */
   public record Fit(
-      Design design,
+      DesignMatrix design,
       List<Coefficient> coefficients,
       List<List<Double>> covariance,
       List<List<Double>> modelCovariance,
@@ -75,7 +75,8 @@ public record Regression(
   }
 
   /** Fits; never throws for a sample and a design of as many rows. */
-  public static Regression of(EffectSample sample, Design design, RegressionSettings settings) {
+  public static Regression of(
+      EffectSample sample, DesignMatrix design, RegressionSettings settings) {
     if (design.rows() != sample.size()) {
       throw new IllegalArgumentException(
           sample.size() + " effects with a design of " + design.rows() + " rows");
@@ -119,7 +120,8 @@ public record Regression(
    *
    * @return empty if they cannot be estimated
    */
-  static Optional<Fit> estimate(EffectSample sample, Design design, RegressionSettings settings) {
+  static Optional<Fit> estimate(
+      EffectSample sample, DesignMatrix design, RegressionSettings settings) {
     LinearModel model = LinearModel.of(design);
     TauSquared found = new TauSquared.Estimate(0, true);
     if (settings.pooling().estimator().isPresent()) {
@@ -140,7 +142,7 @@ public record Regression(
       double tauSquared,
       double scale,
       OptionalDouble rSquared) {
-    Design design = model.design();
+    DesignMatrix design = model.design();
     double[] weights = sample.weights(tauSquared);
     LinearModel.LinearFit fit = model.told(sample, weights);
     double[][] modelCovariance = fit.covariance();
@@ -160,7 +162,7 @@ public record Regression(
               settings.pooling().level()));
     }
     List<String> moderators =
-        design.terms().stream().filter(term -> !term.equals(Design.INTERCEPT)).toList();
+        design.terms().stream().filter(term -> !term.equals(DesignMatrix.INTERCEPT)).toList();
     return new Fit(
         design,
         coefficients,
@@ -216,7 +218,7 @@ public record Regression(
    * @return one for each study; empty where the others do not tell the coefficients apart
    */
   public static List<Optional<Fit>> withoutEach(
-      EffectSample sample, Design design, RegressionSettings settings) {
+      EffectSample sample, DesignMatrix design, RegressionSettings settings) {
     List<Optional<Fit>> fits = new ArrayList<>();
     for (int i = 0; i < sample.size(); i++) {
       Work.check();
@@ -224,7 +226,7 @@ public record Regression(
       List<Integer> rest =
           IntStream.range(0, sample.size()).filter(j -> j != omitted).boxed().toList();
       EffectSample others = sample.at(rest);
-      Design left = design.at(rest);
+      DesignMatrix left = design.at(rest);
       fits.add(
           Obstacles.of(others, left).isPresent()
               ? Optional.empty()

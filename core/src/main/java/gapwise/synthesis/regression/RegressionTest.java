@@ -1,7 +1,5 @@
 package gapwise.synthesis.regression;
 
-import java.util.Locale;
-
 /** How coefficients are tested and their limits made. */
 public enum RegressionTest {
   /**
@@ -11,9 +9,4 @@ public enum RegressionTest {
   HARTUNG_KNAPP,
   /** Variances as they are; normal and chi-squared. */
   NORMAL;
-
-  /** The word in a plan. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 }

@@ -5,7 +5,6 @@ import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -26,11 +25,6 @@ public record RobustVariance(int clusters, List<Coefficient> coefficients, List<
     CR1,
     /** 1. */
     CR0;
-
-    /** The word in a plan. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT);
-    }
   }
 
   /** The weights of a cluster, known by what they make of its rows of the design. */
@@ -44,7 +38,7 @@ public record RobustVariance(int clusters, List<Coefficient> coefficients, List<
     double[][] timesDesign(List<Integer> places);
 
     /** Weights of rows that are thought independent. */
-    static BlockWeights diagonal(Design design, List<Double> weights) {
+    static BlockWeights diagonal(DesignMatrix design, List<Double> weights) {
       return places -> {
         double[][] product = new double[places.size()][];
         for (int i = 0; i < product.length; i++) {

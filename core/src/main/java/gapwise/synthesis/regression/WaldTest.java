@@ -2,7 +2,7 @@ package gapwise.synthesis.regression;
 
 import gapwise.numeric.LeastSquares;
 import gapwise.numeric.TermSum;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +80,7 @@ public record WaldTest(double statistic, List<Integer> degreesOfFreedom, double 
     if (tested.isEmpty()) {
       return Optional.empty();
     }
-    Design design = model.design();
+    DesignMatrix design = model.design();
     LinearModel.LinearFit without = LinearModel.of(design.without(tested)).told(sample, weights);
     double square =
         TermSum.of(

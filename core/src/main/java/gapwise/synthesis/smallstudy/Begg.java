@@ -3,8 +3,8 @@ package gapwise.synthesis.smallstudy;
 import gapwise.numeric.KendallScore;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.GroupMeans;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.GroupMeans;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,10 +24,10 @@ final class Begg implements SmallStudyTest {
   }
 
   @Override
-  public Finding find(SmallStudyData data) {
+  public AsymmetryFinding find(SmallStudyData data) {
     Optional<Problem> refusal = data.refusal();
     if (refusal.isPresent()) {
-      return new Finding.Refused(refusal.get());
+      return new AsymmetryFinding.Refused(refusal.get());
     }
     EffectSample sample = data.effects();
     int k = sample.size();
@@ -46,7 +46,7 @@ final class Begg implements SmallStudyTest {
     return found(KendallScore.of(standardised, variances), k);
   }
 
-  private static Finding found(KendallScore score, int k) {
+  private static AsymmetryFinding found(KendallScore score, int k) {
     if (score.tauB().isEmpty()) {
       return NoVariation.REFUSED;
     }
@@ -54,13 +54,13 @@ final class Begg implements SmallStudyTest {
     double statistic = score.value() / deviation;
     long drawn = Math.max(0, Math.abs(score.value()) - 1);
     boolean exact = !score.tied() && k < NOT_EXACT_FROM;
-    return new Finding.Ranks(
+    return new AsymmetryFinding.Ranks(
         score.value(),
         score.tauB().getAsDouble(),
         statistic,
         ReferenceDistribution.normal().twoSidedP(statistic),
         Long.signum(score.value()) * drawn / deviation,
         exact ? OptionalDouble.of(score.exactTwoSidedP()) : OptionalDouble.empty(),
-        Words.ranks(score.value(), score.orderedPairs()));
+        AsymmetryWords.ranks(score.value(), score.orderedPairs()));
   }
 }

@@ -1,7 +1,7 @@
 package gapwise.synthesis.smallstudy;
 
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.InverseVariance;
 import java.util.ArrayList;
 import java.util.List;

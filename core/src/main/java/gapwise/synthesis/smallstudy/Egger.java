@@ -15,10 +15,10 @@ final class Egger implements SmallStudyTest {
   }
 
   @Override
-  public Finding find(SmallStudyData data) {
+  public AsymmetryFinding find(SmallStudyData data) {
     Optional<Problem> refusal = data.refusal();
     if (refusal.isPresent()) {
-      return new Finding.Refused(refusal.get());
+      return new AsymmetryFinding.Refused(refusal.get());
     }
     int k = data.effects().size();
     double[] precision = new double[k];
@@ -39,6 +39,7 @@ final class Egger implements SmallStudyTest {
   private static String sentence(LeastSquaresLine fit, double[] precision) {
     double largest = 1 / Arrays.stream(precision).min().orElseThrow();
     double smallest = 1 / Arrays.stream(precision).max().orElseThrow();
-    return Words.line(fit.intercept() * (largest - smallest), "least precise", "most precise");
+    return AsymmetryWords.line(
+        fit.intercept() * (largest - smallest), "least precise", "most precise");
   }
 }

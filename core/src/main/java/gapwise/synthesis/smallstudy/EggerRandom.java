@@ -2,10 +2,10 @@ package gapwise.synthesis.smallstudy;
 
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.TauSquared;
-import gapwise.synthesis.pooling.TauSquaredEstimator;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -22,10 +22,10 @@ final class EggerRandom implements SmallStudyTest {
   }
 
   @Override
-  public Finding find(SmallStudyData data) {
+  public AsymmetryFinding find(SmallStudyData data) {
     Optional<Problem> refusal = data.refusal();
     if (refusal.isPresent()) {
-      return new Finding.Refused(refusal.get());
+      return new AsymmetryFinding.Refused(refusal.get());
     }
     EffectSample sample = data.effects();
     double[] errors = new double[sample.size()];
@@ -38,7 +38,7 @@ final class EggerRandom implements SmallStudyTest {
         data.settings().estimator().orElseGet(() -> TauSquaredEstimators.all().get(0));
     TauSquared tauSquared = estimator.estimate(sample, model);
     if (tauSquared instanceof TauSquared.NotEstimable not) {
-      return new Finding.Refused(new Problem("", not.code(), not.reason()));
+      return new AsymmetryFinding.Refused(new Problem("", not.code(), not.reason()));
     }
     double t = ((TauSquared.Estimate) tauSquared).value();
     double[] weights = new double[sample.size()];
@@ -50,13 +50,13 @@ final class EggerRandom implements SmallStudyTest {
     }
     double span =
         Arrays.stream(errors).max().orElseThrow() - Arrays.stream(errors).min().orElseThrow();
-    return new Finding.RandomLine(
+    return new AsymmetryFinding.RandomLine(
         fit.slope(),
         fit.slopeError(),
         statistic,
         ReferenceDistribution.normal().twoSidedP(statistic),
         fit.limit(),
         t,
-        Words.line(fit.slope() * span, "least precise", "most precise"));
+        AsymmetryWords.line(fit.slope() * span, "least precise", "most precise"));
   }
 }

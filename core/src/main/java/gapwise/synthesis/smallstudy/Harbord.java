@@ -19,16 +19,16 @@ final class Harbord implements SmallStudyTest {
   }
 
   @Override
-  public Finding find(SmallStudyData data) {
+  public AsymmetryFinding find(SmallStudyData data) {
     Optional<Problem> refusal = OddsRatioOnly.refusal(data).or(data::unusable);
     if (refusal.isPresent()) {
-      return new Finding.Refused(refusal.get());
+      return new AsymmetryFinding.Refused(refusal.get());
     }
     List<TwoByTwo> tables = data.tables().orElseThrow();
     List<Integer> used = OddsRatioOnly.informative(tables);
     Optional<Problem> tooFew = SmallStudyData.tooFew(used.size());
     if (tooFew.isPresent()) {
-      return new Finding.Refused(tooFew.get());
+      return new AsymmetryFinding.Refused(tooFew.get());
     }
     double[] roots =
         used.stream().mapToDouble(i -> Math.sqrt(tables.get(i).hypergeometricVariance())).toArray();
@@ -43,7 +43,8 @@ final class Harbord implements SmallStudyTest {
         .flatMap(
             line ->
                 line.testingIntercept(
-                    Words.line(line.intercept() * span, "least informative", "most informative")))
+                    AsymmetryWords.line(
+                        line.intercept() * span, "least informative", "most informative")))
         .orElse(NoVariation.REFUSED);
   }
 

@@ -84,24 +84,25 @@ final class LeastSquaresLine {
   }
 
   /** What is told with the intercept tested; empty if all points lie on the line. */
-  Optional<Finding> testingIntercept(String sentence) {
+  Optional<AsymmetryFinding> testingIntercept(String sentence) {
     return tested(
         intercept, Math.sqrt(scale() * (1 / weightSum + meanX * meanX / spread)), sentence);
   }
 
   /** What is told with the slope tested; empty if all points lie on the line. */
-  Optional<Finding> testingSlope(String sentence) {
+  Optional<AsymmetryFinding> testingSlope(String sentence) {
     return tested(slope, Math.sqrt(scale() / spread), sentence);
   }
 
-  private Optional<Finding> tested(double coefficient, double standardError, String sentence) {
+  private Optional<AsymmetryFinding> tested(
+      double coefficient, double standardError, String sentence) {
     double statistic = coefficient / standardError;
     if (!Double.isFinite(statistic) || !Double.isFinite(standardError)) {
       return Optional.empty();
     }
     double p = ReferenceDistribution.studentT(degreesOfFreedom()).twoSidedP(statistic);
     return Optional.of(
-        new Finding.Line(
+        new AsymmetryFinding.Line(
             intercept, slope, standardError, statistic, degreesOfFreedom(), p, sentence));
   }
 }

@@ -1,8 +1,8 @@
 package gapwise.synthesis.smallstudy;
 
 import gapwise.numeric.TermSum;
-import gapwise.synthesis.pooling.EffectSample;
-import gapwise.synthesis.pooling.MeanModel;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.MeanModel;
 import java.util.Arrays;
 
 /** Means on a straight line over a number of each study. */

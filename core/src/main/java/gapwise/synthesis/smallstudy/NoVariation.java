@@ -4,8 +4,8 @@ import gapwise.problem.Problem;
 
 /** Studies among which there is nothing to set small against large. */
 final class NoVariation {
-  static final Finding.Refused REFUSED =
-      new Finding.Refused(
+  static final AsymmetryFinding.Refused REFUSED =
+      new AsymmetryFinding.Refused(
           new Problem(
               "",
               "no-variation",

@@ -17,16 +17,16 @@ final class Peters implements SmallStudyTest {
   }
 
   @Override
-  public Finding find(SmallStudyData data) {
+  public AsymmetryFinding find(SmallStudyData data) {
     Optional<Problem> refusal = OddsRatioOnly.refusal(data).or(data::unusable);
     if (refusal.isPresent()) {
-      return new Finding.Refused(refusal.get());
+      return new AsymmetryFinding.Refused(refusal.get());
     }
     List<TwoByTwo> tables = data.tables().orElseThrow();
     List<Integer> used = OddsRatioOnly.informative(tables);
     Optional<Problem> tooFew = SmallStudyData.tooFew(used.size());
     if (tooFew.isPresent()) {
-      return new Finding.Refused(tooFew.get());
+      return new AsymmetryFinding.Refused(tooFew.get());
     }
     double[] inverse = used.stream().mapToDouble(i -> 1 / tables.get(i).total()).toArray();
     double[] effects = used.stream().mapToDouble(data.effects()::effect).toArray();
@@ -43,7 +43,9 @@ final class Peters implements SmallStudyTest {
     }
     double span = smallest - largest;
     return LeastSquaresLine.of(inverse, effects, weights)
-        .flatMap(line -> line.testingSlope(Words.line(line.slope() * span, "smallest", "largest")))
+        .flatMap(
+            line ->
+                line.testingSlope(AsymmetryWords.line(line.slope() * span, "smallest", "largest")))
         .orElse(NoVariation.REFUSED);
   }
 }

@@ -2,7 +2,7 @@ package gapwise.synthesis.smallstudy;
 
 import gapwise.effect.TwoByTwo;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.PoolingSettings;
 import java.util.List;
 import java.util.Objects;

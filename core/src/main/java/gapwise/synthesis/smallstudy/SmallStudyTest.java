@@ -8,5 +8,5 @@ public interface SmallStudyTest {
   String name();
 
   /** What it finds, or why it is refused; never throws for valid data of any size. */
-  Finding find(SmallStudyData data);
+  AsymmetryFinding find(SmallStudyData data);
 }

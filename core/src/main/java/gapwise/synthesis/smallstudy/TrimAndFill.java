@@ -2,12 +2,12 @@ package gapwise.synthesis.smallstudy;
 
 import gapwise.budget.Work;
 import gapwise.problem.Problem;
-import gapwise.synthesis.pooling.EffectSample;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
-import gapwise.synthesis.pooling.TauSquaredEstimators;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -62,16 +62,16 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
   }
 
   @Override
-  public Finding find(SmallStudyData data) {
+  public AsymmetryFinding find(SmallStudyData data) {
     Optional<Problem> unusable = data.unusable();
     if (unusable.isPresent()) {
-      return new Finding.Refused(unusable.get());
+      return new AsymmetryFinding.Refused(unusable.get());
     }
     PoolingSettings settings = settings(data.settings());
     EffectSample sample = data.effects();
     Pooled all = InverseVariance.pool(sample, settings);
     if (all.mean().isEmpty()) {
-      return new Finding.Refused(all.warnings().get(0));
+      return new AsymmetryFinding.Refused(all.warnings().get(0));
     }
     // Places from the side on which studies are missing to the full side.
     double away = side == Side.LEFT ? 1 : -1;
@@ -88,7 +88,7 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
       Pooled rest =
           InverseVariance.pool(sample.at(order.subList(0, order.size() - trimmed)), settings);
       if (rest.mean().isEmpty()) {
-        return new Finding.Refused(rest.warnings().get(0));
+        return new AsymmetryFinding.Refused(rest.warnings().get(0));
       }
       middle = rest.mean().get().estimate();
       int next = missing(sample, order, middle, away);
@@ -142,7 +142,7 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
     return run - 1;
   }
 
-  private Finding filled(
+  private AsymmetryFinding filled(
       EffectSample sample,
       List<Integer> order,
       int trimmed,
@@ -150,7 +150,7 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
       PoolingSettings settings,
       Pooled all,
       boolean settled) {
-    List<Finding.Imagined> imagined = new ArrayList<>();
+    List<AsymmetryFinding.Imagined> imagined = new ArrayList<>();
     List<Double> effects = new ArrayList<>();
     List<Double> variances = new ArrayList<>();
     for (int i = 0; i < sample.size(); i++) {
@@ -160,21 +160,21 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
     for (int j = 0; j < trimmed; j++) {
       int place = order.get(order.size() - 1 - j);
       double mirrored = middle - (sample.effect(place) - middle);
-      imagined.add(new Finding.Imagined(place, mirrored, sample.variance(place)));
+      imagined.add(new AsymmetryFinding.Imagined(place, mirrored, sample.variance(place)));
       effects.add(mirrored);
       variances.add(sample.variance(place));
     }
     Pooled pooled = InverseVariance.pool(EffectSample.of(effects, variances), settings);
     if (pooled.mean().isEmpty()) {
-      return new Finding.Refused(pooled.warnings().get(0));
+      return new AsymmetryFinding.Refused(pooled.warnings().get(0));
     }
-    return new Finding.Filled(
+    return new AsymmetryFinding.Filled(
         this,
         imagined,
         pooled.mean().get(),
         pooled.heterogeneity().tauSquared(),
         settled,
-        Words.filled(
+        AsymmetryWords.filled(
             trimmed, side.word(), all.mean().get().estimate(), pooled.mean().get().estimate()));
   }
 }

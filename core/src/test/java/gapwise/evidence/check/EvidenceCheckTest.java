@@ -7,11 +7,14 @@ import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.rule.Finding;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.Severity;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Method;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -21,7 +24,8 @@ class EvidenceCheckTest {
 
   /** Invented for this test. */
   private static Study study(String id, String doi, double meanDefectCentimetres) {
-    Summary length = Summary.with(Unit.CENTIMETRES).mean(meanDefectCentimetres).build();
+    QuantitySummary length =
+        QuantitySummary.with(Unit.CENTIMETRES).mean(meanDefectCentimetres).build();
     Arm arm =
         Arm.with("A", MethodUsed.of(Method.of("autograft")))
             .baseline(Baseline.with().defect(DefectLength.of(length)).build())
@@ -36,7 +40,7 @@ class EvidenceCheckTest {
     List<Finding> findings = EvidenceCheck.of(study("s1", "10.1000/1", 46));
     assertEquals(1, findings.size(), findings.toString());
     assertEquals(Severity.IMPOSSIBLE, findings.get(0).severity());
-    assertEquals(new Part.OfArm("s1", "A", "defect_length_mean"), findings.get(0).part());
+    assertEquals(new RecordPart.OfArm("s1", "A", "defect_length_mean"), findings.get(0).part());
     assertEquals(List.of(), EvidenceCheck.of(study("s1", "10.1000/1", 14)));
   }
 
@@ -48,7 +52,7 @@ class EvidenceCheckTest {
             List.of(study("new", "10.1000/abc", 5), study("other", "10.1000/2", 5)),
             List.of(known, study("older", "10.1000/abc", 5)));
     assertEquals(1, findings.size(), findings.toString());
-    assertEquals(new Part.OfStudy("new", "doi"), findings.get(0).part());
+    assertEquals(new RecordPart.OfStudy("new", "doi"), findings.get(0).part());
     assertTrue(findings.get(0).message().contains("'old'"));
   }
 

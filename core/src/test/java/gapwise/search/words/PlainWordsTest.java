@@ -3,8 +3,8 @@ package gapwise.search.words;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

@@ -2,8 +2,8 @@ package gapwise.synthesis.network;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gapwise.synthesis.pooling.TauSquaredEstimators;
-import gapwise.synthesis.pooling.TauSquaredInterval;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.TauSquaredInterval;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

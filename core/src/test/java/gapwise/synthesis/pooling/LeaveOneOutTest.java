@@ -3,6 +3,10 @@ package gapwise.synthesis.pooling;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimator;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
+import gapwise.synthesis.heterogeneity.TauSquaredInterval;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -27,8 +27,8 @@ class TrialSizeTest {
       double p1, double p2, double power, double significance, double n) {
     Demands demands = new Demands(significance, power);
     // R's root is found to 1e-12 of its scale, in practice to some eight digits
-    assertEquals(n, new TwoProportions(p1, p2).patientsPerArm(demands), 1e-7 * n);
-    assertEquals(n, new TwoProportions(p2, p1).patientsPerArm(demands), 1e-7 * n);
+    assertEquals(n, new TrialOfProportions(p1, p2).patientsPerArm(demands), 1e-7 * n);
+    assertEquals(n, new TrialOfProportions(p2, p1).patientsPerArm(demands), 1e-7 * n);
   }
 
   @Test
@@ -37,7 +37,7 @@ class TrialSizeTest {
     // arm, 807.067/4 (1 + root(1 + 4/80.7067))^2 = 826.95; derived by
     // core/src/test/reference/trial_sizes.py
     double n =
-        new TwoProportions(0.60, 0.70)
+        new TrialOfProportions(0.60, 0.70)
             .patientsPerArmWithContinuityCorrection(new Demands(0.01, 0.95));
     assertEquals(827, Math.ceil(n));
     assertEquals(826.95, n, 0.005);
@@ -55,7 +55,7 @@ class TrialSizeTest {
   })
   void patientsForTwoMeansAgreeWithBaseR(double difference, double sd, double power, double n) {
     double found =
-        new TwoMeans(difference, sd).patientsPerArm(new Demands(0.05, power)).orElseThrow();
+        new TrialOfMeans(difference, sd).patientsPerArm(new Demands(0.05, power)).orElseThrow();
     assertEquals(n, found, 1e-7 * n);
   }
 
@@ -63,8 +63,8 @@ class TrialSizeTest {
   void patientsForTwoMeansRoundUpToCohensTable() {
     // Cohen 1988, table 2.4.1, two-sided 5 %, power 80 %: d 0.50 needs 64, d 0.80 needs 26; derived
     // by core/src/test/reference/trial_sizes.py
-    assertEquals(64, Math.ceil(new TwoMeans(0.5, 1).patientsPerArm(USUAL).orElseThrow()));
-    assertEquals(26, Math.ceil(new TwoMeans(8, 10).patientsPerArm(USUAL).orElseThrow()));
+    assertEquals(64, Math.ceil(new TrialOfMeans(0.5, 1).patientsPerArm(USUAL).orElseThrow()));
+    assertEquals(26, Math.ceil(new TrialOfMeans(8, 10).patientsPerArm(USUAL).orElseThrow()));
   }
 
   /** Reference: base R, 1 - pt(qt(0.975, df), df, ncp). */
@@ -86,8 +86,8 @@ class TrialSizeTest {
 
   @Test
   void aLargeDifferenceNeedsTwoPatientsAndATinyOneMoreThanThereAre() {
-    assertEquals(2, new TwoMeans(100, 1).patientsPerArm(USUAL).orElseThrow());
-    assertTrue(new TwoMeans(1e-6, 1).patientsPerArm(USUAL).isEmpty());
+    assertEquals(2, new TrialOfMeans(100, 1).patientsPerArm(USUAL).orElseThrow());
+    assertTrue(new TrialOfMeans(1e-6, 1).patientsPerArm(USUAL).isEmpty());
   }
 
   @Test
@@ -109,12 +109,12 @@ class TrialSizeTest {
 
   @Test
   void whatCannotBeIsRefused() {
-    assertThrows(IllegalArgumentException.class, () -> new TwoProportions(0, 0.5));
-    assertThrows(IllegalArgumentException.class, () -> new TwoProportions(0.5, 1));
-    assertThrows(IllegalArgumentException.class, () -> new TwoProportions(0.5, 0.5));
-    assertThrows(IllegalArgumentException.class, () -> new TwoMeans(0, 1));
-    assertThrows(IllegalArgumentException.class, () -> new TwoMeans(Double.NaN, 1));
-    assertThrows(IllegalArgumentException.class, () -> new TwoMeans(1, 0));
+    assertThrows(IllegalArgumentException.class, () -> new TrialOfProportions(0, 0.5));
+    assertThrows(IllegalArgumentException.class, () -> new TrialOfProportions(0.5, 1));
+    assertThrows(IllegalArgumentException.class, () -> new TrialOfProportions(0.5, 0.5));
+    assertThrows(IllegalArgumentException.class, () -> new TrialOfMeans(0, 1));
+    assertThrows(IllegalArgumentException.class, () -> new TrialOfMeans(Double.NaN, 1));
+    assertThrows(IllegalArgumentException.class, () -> new TrialOfMeans(1, 0));
     assertThrows(IllegalArgumentException.class, () -> new Demands(0.05, 0.4));
     assertThrows(IllegalArgumentException.class, () -> new Demands(0, 0.8));
   }

@@ -1,12 +1,12 @@
 package gapwise.server.address;
 
-import gapwise.evidence.Bone;
-import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Duration;
-import gapwise.evidence.Method;
-import gapwise.evidence.Phase;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Phase;
 import gapwise.place.Course;
 import gapwise.place.Milestone;
 import gapwise.place.PatientCase;

@@ -2,10 +2,10 @@ package gapwise.server.address;
 
 import gapwise.claim.Claim;
 import gapwise.claim.Direction;
-import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.selection.Question;

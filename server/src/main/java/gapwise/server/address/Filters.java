@@ -1,12 +1,12 @@
 package gapwise.server.address;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Design;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
@@ -93,7 +93,7 @@ public final class Filters {
             codes("method", Method.vocabulary()::find, Method.vocabulary().codes()),
             chosen("bone", Bone.class),
             new HashSet<>(address.all("segment")),
-            chosen("infected", Answer.class),
+            chosen("infected", YesOrNo.class),
             chosen("design", Design.class),
             codes("outcome", Outcome.vocabulary()::find, Outcome.vocabulary().codes()),
             year("year-from"),

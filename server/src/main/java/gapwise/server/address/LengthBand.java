@@ -1,6 +1,6 @@
 package gapwise.server.address;
 
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
 import gapwise.figure.value.Shown;
 import java.util.List;
 

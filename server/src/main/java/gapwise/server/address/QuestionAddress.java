@@ -1,7 +1,7 @@
 package gapwise.server.address;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;

@@ -1,6 +1,6 @@
 package gapwise.server.address;
 
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.words.PlainWords;

@@ -1,6 +1,6 @@
 package gapwise.server.api;
 
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.answer.Answer;
 import gapwise.problem.WrongInputException;
 import gapwise.server.download.Attachment;
@@ -23,8 +23,8 @@ final class AnswerFiles {
    * @throws WrongInputException with what the analysis found wrong, where there is no result
    */
   static void result(Context context, String name, Answer answer) {
-    Outcome outcome = answer.outcome().orElseThrow(FigureApi::nothing);
-    if (outcome instanceof Outcome.Wrong wrong) {
+    PlanOutcome outcome = answer.outcome().orElseThrow(FigureApi::nothing);
+    if (outcome instanceof PlanOutcome.Wrong wrong) {
       throw new WrongInputException(wrong.problems());
     }
     Attachment.send(context, JSON, name, outcome.json().toPrettyString());

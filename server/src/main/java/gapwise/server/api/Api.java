@@ -1,6 +1,6 @@
 package gapwise.server.api;
 
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.answer.Edition;
 import gapwise.server.home.Evidence;
@@ -56,8 +56,8 @@ public final class Api {
   }
 
   private static void run(Runner runner, Context context) {
-    Outcome outcome = runner.run(context.body(), Optional.empty());
-    if (outcome instanceof Outcome.Wrong wrong) {
+    PlanOutcome outcome = runner.run(context.body(), Optional.empty());
+    if (outcome instanceof PlanOutcome.Wrong wrong) {
       ProblemDetails.answer(
           context,
           HttpStatus.UNPROCESSABLE_CONTENT,

@@ -12,7 +12,7 @@ import gapwise.claim.Settling;
 import gapwise.claim.Verdict.Examined;
 import gapwise.claim.Verdict.Offer;
 import gapwise.claim.Ways;
-import gapwise.evidence.Coded;
+import gapwise.evidence.vocabulary.Coded;
 import gapwise.selection.QuestionJson;
 import java.util.ArrayList;
 import java.util.List;

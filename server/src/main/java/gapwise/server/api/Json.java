@@ -3,7 +3,7 @@ package gapwise.server.api;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.evidence.Coded;
+import gapwise.evidence.vocabulary.Coded;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 

@@ -1,6 +1,6 @@
 package gapwise.server.api;
 
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
@@ -40,10 +40,10 @@ final class PlanFigureApi {
   private void send(Context context, FileKind kind) {
     Address address = new Address(context.queryParamMap());
     Answers.Ran ran = answers.run(context.body(), Optional.empty());
-    if (ran.outcome() instanceof Outcome.Wrong wrong) {
+    if (ran.outcome() instanceof PlanOutcome.Wrong wrong) {
       throw new WrongInputException(wrong.problems());
     }
-    Result result = ((Outcome.Done) ran.outcome()).result();
+    Result result = ((PlanOutcome.Done) ran.outcome()).result();
     Map<String, Figure> figures = ResultFigures.of(result, ran.answer(), edition);
     String name =
         Optional.of(address.first("figure"))

@@ -2,15 +2,15 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
-import gapwise.evidence.MethodPart;
-import gapwise.evidence.Outcome;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodPart;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.List;
 import java.util.Locale;
 
@@ -30,7 +30,7 @@ final class Vocabularies {
     words(json, "bones", List.of(Bone.values()));
     words(json, "designs", List.of(Design.values()));
     words(json, "clocks", List.of(Clock.values()));
-    words(json, "infected", List.of(Answer.values()));
+    words(json, "infected", List.of(YesOrNo.values()));
     return json;
   }
 

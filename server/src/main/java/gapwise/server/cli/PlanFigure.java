@@ -1,10 +1,10 @@
 package gapwise.server.cli;
 
-import gapwise.analysis.Outcome;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.ResultFigures;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.Figure;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.file.FigureFile;

@@ -1,7 +1,7 @@
 package gapwise.server.cli;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import gapwise.analysis.Outcome;
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
@@ -58,7 +58,7 @@ public final class RunCommand implements Callable<Integer> {
   private String medium = "page";
 
   @Option(
-      names = Limits.OPTION,
+      names = LimitOption.OPTION,
       paramLabel = "LIMIT",
       description = {
         "Another limit of what one plan may cost, such as seconds=600; may be given several times."
@@ -74,7 +74,7 @@ public final class RunCommand implements Callable<Integer> {
     }
     Budget budget;
     try {
-      budget = Limits.of(limits);
+      budget = LimitOption.of(limits);
     } catch (WrongInputException wrong) {
       wrong.problems().forEach(problem -> System.err.println(problem.line()));
       return Exit.WRONG;
@@ -105,7 +105,7 @@ public final class RunCommand implements Callable<Integer> {
       Answers.Ran ran = run(running, plan, budget);
       JsonNode json = ran.outcome().json();
       out.println(plans.size() == 1 ? json.toPrettyString() : json.toString());
-      if (ran.outcome() instanceof Outcome.Wrong wrong) {
+      if (ran.outcome() instanceof PlanOutcome.Wrong wrong) {
         wrong.problems().forEach(problem -> System.err.println(plan + ": " + problem.line()));
         exit = Exit.WRONG;
       } else if (figures.isPresent()) {
@@ -125,7 +125,7 @@ public final class RunCommand implements Callable<Integer> {
   }
 
   private static Answers.Ran wrong(Problem problem) {
-    return new Answers.Ran(new Outcome.Wrong(List.of(problem)), Optional.empty());
+    return new Answers.Ran(new PlanOutcome.Wrong(List.of(problem)), Optional.empty());
   }
 
   private static Answers.Ran run(Running running, Path plan) {

@@ -1,7 +1,7 @@
 package gapwise.server.page;
 
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.server.address.PagePaths;
 import gapwise.server.route.Routes;
 import java.util.LinkedHashMap;

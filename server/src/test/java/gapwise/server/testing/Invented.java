@@ -2,24 +2,24 @@ package gapwise.server.testing;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
-import gapwise.evidence.Bone;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Citation;
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Design;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Provenance;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,12 +81,12 @@ public final class Invented {
                     .segments(List.of("42"))
                     .defect(
                         DefectLength.of(
-                            Summary.with(Unit.CENTIMETRES)
+                            QuantitySummary.with(Unit.CENTIMETRES)
                                 .mean(mean)
                                 .minimum(mean - 2)
                                 .maximum(mean + 3)
                                 .build()))
-                    .followUp(Summary.with(Unit.MONTHS).mean(24 + i).build())
+                    .followUp(QuantitySummary.with(Unit.MONTHS).mean(24 + i).build())
                     .build())
             .build();
     return Study.with(
@@ -113,7 +113,7 @@ public final class Invented {
                         new Scope.OneArm("A"),
                         Outcome.of("time-to-union"),
                         new ReportedValue.Quantity(
-                            Summary.with(Unit.MONTHS)
+                            QuantitySummary.with(Unit.MONTHS)
                                 .n(united)
                                 .mean(7 + 0.3 * i)
                                 .standardDeviation(2)

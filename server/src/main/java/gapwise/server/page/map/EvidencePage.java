@@ -2,7 +2,7 @@ package gapwise.server.page.map;
 
 import gapwise.answer.EvidenceGrid;
 import gapwise.curation.StudiesAt;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;

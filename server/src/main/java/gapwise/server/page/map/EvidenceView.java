@@ -1,7 +1,7 @@
 package gapwise.server.page.map;
 
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.server.page.Site;
 import java.util.List;
 

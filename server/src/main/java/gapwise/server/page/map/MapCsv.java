@@ -2,9 +2,9 @@ package gapwise.server.page.map;
 
 import gapwise.answer.EvidenceGrid;
 import gapwise.answer.Tally;
-import gapwise.evidence.Design;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Method;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;

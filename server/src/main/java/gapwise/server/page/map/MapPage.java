@@ -5,10 +5,10 @@ import gapwise.answer.EmptyPlace;
 import gapwise.answer.EvidenceGrid;
 import gapwise.answer.HeadToHead;
 import gapwise.answer.InfectionGrids;
-import gapwise.evidence.Answer;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.network.NetworkGraph;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
@@ -158,8 +158,8 @@ public final class MapPage {
 
   private static MapWords words(Address address) {
     Optional<Outcome> outcome = Filters.outcome(address);
-    List<Answer> infected =
-        Stream.of(Answer.values()).filter(a -> address.has("infected", a.code())).toList();
+    List<YesOrNo> infected =
+        Stream.of(YesOrNo.values()).filter(a -> address.has("infected", a.code())).toList();
     return new MapWords(outcome, infected);
   }
 
@@ -207,14 +207,14 @@ public final class MapPage {
     }
     List<Method> methods = methods(address, everything);
     List<MapView.Stratum> strata = new ArrayList<>();
-    for (Answer answer : List.of(Answer.YES, Answer.NO)) {
+    for (YesOrNo answer : List.of(YesOrNo.YES, YesOrNo.NO)) {
       Address narrowed = address.with("infected", answer.code());
       List<EmptyPlace> places =
           EmptyPlace.of(grids.apart().get(answer), everything, methods).stream()
               .filter(place -> empty.stream().noneMatch(wide -> wide.covers(place)))
               .toList();
       String heading =
-          answer == Answer.YES ? "All infected at the start" : "None infected at the start";
+          answer == YesOrNo.YES ? "All infected at the start" : "None infected at the start";
       strata.add(
           new MapView.Stratum(heading, gaps(places, words(narrowed), narrowed, GAPS_OF_STRATUM)));
     }

@@ -1,9 +1,9 @@
 package gapwise.server.page.map;
 
 import gapwise.answer.EmptyPlace;
-import gapwise.evidence.Answer;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Shown;
 import gapwise.wording.Counted;
 import java.util.List;
@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param outcome the outcome looked at; empty for any
  * @param infected infected at the start, as far as the map is narrowed to it
  */
-record MapWords(Optional<Outcome> outcome, List<Answer> infected) {
+record MapWords(Optional<Outcome> outcome, List<YesOrNo> infected) {
 
   /** Such as "Printed scaffold: no study here reports union at a mean or median of ...". */
   String none(EmptyPlace place) {
@@ -64,7 +64,7 @@ record MapWords(Optional<Outcome> outcome, List<Answer> infected) {
     return words.isEmpty() ? "" : ", " + String.join(" or ", words);
   }
 
-  private static String start(Answer answer) {
+  private static String start(YesOrNo answer) {
     return switch (answer) {
       case YES -> "all infected at the start";
       case NO -> "none infected at the start";

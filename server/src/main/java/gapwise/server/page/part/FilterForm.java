@@ -1,11 +1,11 @@
 package gapwise.server.page.part;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
@@ -79,7 +79,7 @@ public record FilterForm(
         group(
             "infected",
             "Infected at the start",
-            List.of(Answer.values()),
+            List.of(YesOrNo.values()),
             counts.get("infected"),
             address));
     groups.add(group("design", "Design", List.of(Design.values()), counts.get("designs"), address));

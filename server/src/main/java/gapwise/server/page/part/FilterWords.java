@@ -1,11 +1,11 @@
 package gapwise.server.page.part;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Coded;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.wording.Segments;
 import java.util.Optional;
 
@@ -26,7 +26,8 @@ public final class FilterWords {
       case "bone" -> Coded.parse(Bone.class, code).map(Bone::label);
       case "segment" -> Optional.of(Segments.name(code));
       case "infected" ->
-          Coded.parse(Answer.class, code).map(answer -> "infected at the start: " + answer.label());
+          Coded.parse(YesOrNo.class, code)
+              .map(answer -> "infected at the start: " + answer.label());
       case "design" -> Coded.parse(Design.class, code).map(Design::label);
       default -> throw new IllegalArgumentException("no filter with codes: " + filter);
     };

@@ -1,7 +1,7 @@
 package gapwise.server.page.part;
 
 import gapwise.answer.ShortFollowUp;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Selection;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;

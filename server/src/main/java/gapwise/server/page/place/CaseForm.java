@@ -1,9 +1,9 @@
 package gapwise.server.page.place;
 
-import gapwise.evidence.Bone;
-import gapwise.evidence.Clock;
-import gapwise.evidence.Method;
-import gapwise.evidence.Phase;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Phase;
 import gapwise.place.Milestone;
 import gapwise.server.address.Address;
 import gapwise.server.address.CaseAddress;

@@ -1,7 +1,7 @@
 package gapwise.server.page.place;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.Coded;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
 import gapwise.figure.value.Shown;
 import gapwise.place.Course;
 import gapwise.place.Stay;

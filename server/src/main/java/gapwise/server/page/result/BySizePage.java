@@ -10,7 +10,7 @@ import gapwise.answer.LengthAnswer;
 import gapwise.answer.LengthShape;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.SizeBands;
-import gapwise.evidence.LengthRange;
+import gapwise.evidence.unit.LengthRange;
 import gapwise.figure.bubble.Bubble;
 import gapwise.figure.bubble.BubbleDrawing;
 import gapwise.figure.drawing.Medium;

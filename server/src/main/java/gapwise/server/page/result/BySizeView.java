@@ -2,7 +2,7 @@ package gapwise.server.page.result;
 
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Told;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.bubble.Bubble;
 import gapwise.figure.bubble.BubbleTable;
 import gapwise.problem.Problem;

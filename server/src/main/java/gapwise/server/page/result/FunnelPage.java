@@ -1,7 +1,7 @@
 package gapwise.server.page.result;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.analysis.Outcome.Wrong;
+import gapwise.analysis.PlanOutcome.Wrong;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerFunnel;
 import gapwise.answer.Answers;

@@ -1,10 +1,10 @@
 package gapwise.server.page.result;
 
-import gapwise.analysis.Outcome.Wrong;
+import gapwise.analysis.PlanOutcome.Wrong;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answer;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.problem.Problem;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Selection;

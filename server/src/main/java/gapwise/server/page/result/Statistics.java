@@ -3,7 +3,7 @@ package gapwise.server.page.result;
 import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,16 +1,16 @@
 package gapwise.server.page.studies;
 
 import gapwise.answer.StudyAddress;
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.ArmName;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.server.address.ListColumn;
 import gapwise.wording.Defects;
@@ -171,7 +171,7 @@ public record ArmRow(
         .or(() -> baseline.infectedAtStart().map(ArmRow::infected));
   }
 
-  private static String infected(Answer answer) {
+  private static String infected(YesOrNo answer) {
     return switch (answer) {
       case YES -> "infected at the start";
       case NO -> "not infected at the start";

@@ -1,7 +1,7 @@
 package gapwise.server.page.studies;
 
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Outcome;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;

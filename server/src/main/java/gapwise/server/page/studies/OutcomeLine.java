@@ -1,13 +1,13 @@
 package gapwise.server.page.studies;
 
-import gapwise.evidence.Clock;
-import gapwise.evidence.CountedUnit;
-import gapwise.evidence.Duration;
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.Phase;
 import gapwise.evidence.Scope;
-import gapwise.evidence.Standing;
 import gapwise.evidence.Study;
+import gapwise.evidence.unit.Duration;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Phase;
+import gapwise.evidence.vocabulary.Standing;
 import gapwise.figure.value.Shown;
 import gapwise.wording.Values;
 import java.util.ArrayList;

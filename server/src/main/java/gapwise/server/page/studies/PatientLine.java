@@ -1,11 +1,11 @@
 package gapwise.server.page.studies;
 
-import gapwise.evidence.Answer;
-import gapwise.evidence.Bone;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
-import gapwise.evidence.Sex;
+import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Sex;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Shown;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
@@ -60,9 +60,9 @@ public record PatientLine(
         .ifPresent(
             answer ->
                 parts.add(
-                    answer == Answer.YES
+                    answer == YesOrNo.YES
                         ? "infected"
-                        : answer == Answer.NO ? "not infected" : "infection unclear"));
+                        : answer == YesOrNo.NO ? "not infected" : "infection unclear"));
     patient
         .followUp()
         .ifPresent(

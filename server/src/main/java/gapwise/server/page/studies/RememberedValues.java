@@ -1,8 +1,8 @@
 package gapwise.server.page.studies;
 
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.Study;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.server.home.Remembered;
 import gapwise.wording.Values;

@@ -1,9 +1,9 @@
 package gapwise.server.page.studies;
 
-import gapwise.evidence.Coded;
-import gapwise.evidence.LengthRange;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.unit.LengthRange;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;

@@ -1,6 +1,6 @@
 package gapwise.server.page.studies;
 
-import gapwise.evidence.Method;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.problem.Problem;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;

@@ -128,7 +128,7 @@ class ClaimPageTest {
 
   @Test
   void theDifferenceThatWouldMatterCanBeChangedAndZeroIsRefusedWithTheReason() throws Exception {
-    assertTrue(page(DIRECT).contains("A trial of two equal arms drawn by lot would need"));
+    assertTrue(page(DIRECT).contains("A randomised trial of two equal arms would need"));
     assertTrue(
         page(DIRECT + "&differ=0").contains("no number of patients finds a difference of 0"));
     assertTrue(page(DIRECT + "&differ=5").contains("As you set it."));

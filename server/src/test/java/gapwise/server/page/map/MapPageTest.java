@@ -8,12 +8,12 @@ import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
-import gapwise.evidence.Design;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
+import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Study;
-import gapwise.evidence.Summary;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.server.testing.RunningServer;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
@@ -64,7 +64,9 @@ class MapPageTest {
   private static Arm arm(String id, String method, int patients, OptionalDouble mean) {
     Baseline.Builder baseline = Baseline.with().patients(patients);
     mean.ifPresent(
-        cm -> baseline.defect(DefectLength.of(Summary.with(Unit.CENTIMETRES).mean(cm).build())));
+        cm ->
+            baseline.defect(
+                DefectLength.of(QuantitySummary.with(Unit.CENTIMETRES).mean(cm).build())));
     return Arm.with(id, MethodUsed.of(Method.of(method))).baseline(baseline.build()).build();
   }
 

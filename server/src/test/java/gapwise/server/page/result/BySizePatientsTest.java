@@ -4,22 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.evidence.Answer;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Length;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
-import gapwise.evidence.Unit;
+import gapwise.evidence.unit.Length;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.server.testing.Invented;
 import gapwise.server.testing.RunningServer;
 import java.nio.file.Path;
@@ -50,7 +50,7 @@ class BySizePatientsTest {
     running.close();
   }
 
-  private static PatientRow patient(int number, double centimetres, Answer united) {
+  private static PatientRow patient(int number, double centimetres, YesOrNo united) {
     Map<String, PatientOutcome> outcomes =
         Map.of(
             "union",
@@ -81,13 +81,13 @@ class BySizePatientsTest {
                     .build()))
         .patients(
             List.of(
-                patient(1, 3, Answer.YES),
-                patient(2, 3, Answer.YES),
-                patient(3, 5, Answer.YES),
-                patient(4, 6, Answer.NO),
-                patient(5, 8, Answer.YES),
-                patient(6, 9, Answer.YES),
-                patient(7, 10, Answer.UNCLEAR)))
+                patient(1, 3, YesOrNo.YES),
+                patient(2, 3, YesOrNo.YES),
+                patient(3, 5, YesOrNo.YES),
+                patient(4, 6, YesOrNo.NO),
+                patient(5, 8, YesOrNo.YES),
+                patient(6, 9, YesOrNo.YES),
+                patient(7, 10, YesOrNo.UNCLEAR)))
         .build();
   }
 

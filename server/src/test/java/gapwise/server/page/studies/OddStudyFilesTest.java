@@ -7,15 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
-import gapwise.evidence.CountedUnit;
 import gapwise.evidence.EventCount;
-import gapwise.evidence.Method;
 import gapwise.evidence.MethodUsed;
-import gapwise.evidence.Outcome;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.StudyBuilder;
+import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.server.testing.RunningServer;
 import java.io.StringReader;
 import java.net.URI;
@@ -91,7 +92,7 @@ class OddStudyFilesTest {
                 new ReportedValue.Events(EventCount.of(15, 20)))
             .counted(CountedUnit.LIMBS)
             .build();
-    Study.Builder study =
+    StudyBuilder study =
         Study.with(
                 id,
                 Citation.with("Title " + number).firstAuthor(author).year(2000 + number).build())

@@ -1,0 +1,59 @@
+package gapwise.analysis.clusters;
+
+import gapwise.analysis.pooling.Model;
+import gapwise.analysis.pooling.Pooler;
+import gapwise.analysis.pooling.Studies;
+import gapwise.effect.StudyData;
+import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.multilevel.ThreeLevelPooling;
+import gapwise.synthesis.pooling.PoolingSettings;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Effects that come in clusters, with a variance between clusters and one within them.
+ *
+ * @param column of the clusters
+ * @param restricted which likelihood
+ */
+public record ClusteredEffectsModel(String column, boolean restricted, PoolingSettings settings)
+    implements Model {
+  @Override
+  public String word() {
+    return "three-level";
+  }
+
+  @Override
+  public Optional<String> cluster() {
+    return Optional.of(column);
+  }
+
+  /** Its two variances are told apart from this. */
+  @Override
+  public boolean hasSpread() {
+    return false;
+  }
+
+  @Override
+  public Deletion deletion() {
+    return Deletion.FIT;
+  }
+
+  @Override
+  public <D extends StudyData> Pooler pooler(Studies<D> studies) {
+    return clusters(studies);
+  }
+
+  /** The same, with what it says of clusters. */
+  <D extends StudyData> ClusterPooler clusters(Studies<D> studies) {
+    EffectSample sample = studies.sample();
+    List<String> clusters =
+        studies.pooled().stream().map(entry -> entry.row().text(column)).toList();
+    return new ClusterPooler(
+        sample,
+        clusters,
+        restricted,
+        settings,
+        ThreeLevelPooling.of(sample, clusters, restricted, settings));
+  }
+}

@@ -1,9 +1,0 @@
-package gapwise.evidence.check;
-
-/** How bad a finding is. */
-public enum Severity {
-  /** Cannot be; the record is refused until it is corrected. */
-  IMPOSSIBLE,
-  /** May be, but is more often a slip; a person must say that it stands in the paper. */
-  DOUBTFUL
-}

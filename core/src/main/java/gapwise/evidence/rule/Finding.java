@@ -1,0 +1,20 @@
+package gapwise.evidence.rule;
+
+import java.util.Objects;
+
+/**
+ * One thing that is impossible or doubtful in a record.
+ *
+ * @param severity how bad it is
+ * @param code kebab-case word that stays stable between versions
+ * @param part which part of the record
+ * @param message what was found, what was expected and what to do, as sentences for people
+ */
+public record Finding(Severity severity, String code, RecordPart part, String message) {
+  public Finding {
+    Objects.requireNonNull(severity, "severity");
+    Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(part, "part");
+    Objects.requireNonNull(message, "message");
+  }
+}

@@ -1,0 +1,113 @@
+package gapwise.evidence.vocabulary;
+
+import com.fasterxml.jackson.annotation.JsonCreator;
+import com.fasterxml.jackson.annotation.JsonValue;
+import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.evidence.unit.Unit;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Something that can become of a patient; the vocabulary is the resource {@code outcomes.json}.
+ *
+ * @param code stable kebab-case code
+ * @param label name in full
+ * @param family heading under which lists show it
+ * @param kind what sort of numbers it has
+ * @param better which direction is better for the patient
+ * @param unit the unit in which it is compared; empty for events and categories
+ * @param happened for events, what is counted, as in "of 100 limbs, 88 united": "limbs united"
+ * @param leastFollowUpMonths follow-up below which a result is not to be believed (common practice,
+ *     no source, unless the resource says otherwise)
+ * @param needsClock whether a time means nothing without its origin
+ * @param needsFrame whether it exists only for methods with an external frame
+ * @param meaning what it is, in one sentence
+ * @param caution what a reader must know beside a result; may be empty
+ */
+public record Outcome(
+    String code,
+    String label,
+    String family,
+    Kind kind,
+    Better better,
+    Optional<Unit> unit,
+    Optional<String> happened,
+    OptionalDouble leastFollowUpMonths,
+    boolean needsClock,
+    boolean needsFrame,
+    String meaning,
+    Optional<String> caution)
+    implements Coded {
+
+  /** What sort of numbers an outcome has. */
+  public enum Kind {
+    EVENT,
+    TIME,
+    QUANTITY,
+    COUNT,
+    SCORE,
+    CATEGORIES,
+    COST,
+    PHASE
+  }
+
+  /** Direction of benefit. */
+  public enum Better {
+    MORE,
+    LESS,
+    NEITHER
+  }
+
+  private static final Vocabulary<Outcome> VOCABULARY =
+      Vocabulary.read("outcomes.json", Outcome::read);
+
+  private static Outcome read(JsonNode node) {
+    return new Outcome(
+        node.required("code").asText(),
+        node.required("label").asText(),
+        node.required("family").asText(),
+        Kind.valueOf(node.required("kind").asText().toUpperCase(Locale.ROOT)),
+        Better.valueOf(node.required("better").asText().toUpperCase(Locale.ROOT)),
+        text(node, "unit").map(Unit::ofSymbol),
+        text(node, "happened"),
+        node.has("leastFollowUpMonths")
+            ? OptionalDouble.of(node.get("leastFollowUpMonths").asDouble())
+            : OptionalDouble.empty(),
+        node.path("needsClock").asBoolean(),
+        node.path("needsFrame").asBoolean(),
+        node.required("meaning").asText(),
+        text(node, "caution"));
+  }
+
+  private static Optional<String> text(JsonNode node, String field) {
+    return Optional.ofNullable(node.get(field)).map(JsonNode::asText);
+  }
+
+  /** All outcomes in the order in which lists show them. */
+  public static Vocabulary<Outcome> vocabulary() {
+    return VOCABULARY;
+  }
+
+  @JsonCreator
+  public static Outcome of(String code) {
+    return VOCABULARY.get(code);
+  }
+
+  @Override
+  @JsonValue
+  public String code() {
+    return code;
+  }
+
+  /** Whether it is counted as events of a total. */
+  public boolean isEvent() {
+    return kind == Kind.EVENT;
+  }
+
+  /** By the code alone, which no two entries share: entries are looked up again and again. */
+  @Override
+  public int hashCode() {
+    return code.hashCode();
+  }
+}

@@ -1,0 +1,32 @@
+package gapwise.store;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.concurrent.CopyOnWriteArrayList;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Whoever hears of writes, in the order in which they came. Safe for threads. */
+final class WriteListeners {
+  private static final Logger LOG = LoggerFactory.getLogger(WriteListeners.class);
+
+  private final List<WriteListener> listeners = new CopyOnWriteArrayList<>();
+
+  void add(WriteListener listener) {
+    listeners.add(Objects.requireNonNull(listener, "listener"));
+  }
+
+  /**
+   * Every listener hears of it. The writes stand whatever a listener does, so its failure must not
+   * reach the writer, who would take it for a failure to write.
+   */
+  void tell(WriteAnswer.Written written) {
+    for (WriteListener listener : listeners) {
+      try {
+        listener.written(written);
+      } catch (RuntimeException failure) {
+        LOG.error("what follows the store failed after change {}", written.lastChange(), failure);
+      }
+    }
+  }
+}
