@@ -71,7 +71,7 @@ class KappaTest {
   @Test
   void doesNotChangeWhenRatersChangePlaces() {
     List<Pair> turned =
-        pairs(COHEN).stream().map(p -> new Pair(p.second(), p.first(), p.count())).toList();
+        pairs(COHEN).stream().map(p -> new Pair(/* first= */ p.second(), /* second= */ p.first(), p.count())).toList();
     Kappa one = Kappa.of(3, pairs(COHEN), KappaTest::equal).orElseThrow();
     Kappa other = Kappa.of(3, turned, KappaTest::equal).orElseThrow();
     assertEquals(one.estimate(), other.estimate(), 1e-15);
