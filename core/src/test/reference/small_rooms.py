@@ -1,6 +1,7 @@
 """Values for the small tests of single classes: python3 core/src/test/reference/small_rooms.py
 
-Funnel asymmetry and influence on the log odds ratios of published/bcg-vaccine; the posterior of the eight schools of
+Standard errors of kappa on published/agreement-two-judges, by the delta method with differences for the slopes (no formula
+of Fleiss's), and limits of intraclass correlations on published/agreement-four-raters. Funnel asymmetry and influence on the log odds ratios of published/bcg-vaccine; the posterior of the eight schools of
 published/coaching-eight-schools; the network of published/smoking-cessation-network has a script of its own. Regressions
 by numpy's least squares with an intercept column, ranks by scipy's kendalltau, the posterior by scipy's quad over tau on
 its own scale: none of the ways by which the project reckons. Prints; holds nothing.
@@ -10,6 +11,54 @@ import numpy as np
 from scipy import integrate, optimize, stats
 
 import held
+
+
+def kappa_of(p, weights):
+    expected = np.sum(weights * np.outer(p.sum(1), p.sum(0)))
+    return (np.sum(weights * p) - expected) / (1 - expected)
+
+
+def delta_error(p, weights, n):
+    """Root of g'(diag p - pp')g/n, g by central differences."""
+    slopes = np.zeros(p.size)
+    for cell in range(p.size):
+        step = np.zeros(p.size)
+        step[cell] = 1e-5
+        slopes[cell] = (kappa_of(p + step.reshape(p.shape), weights) - kappa_of(p - step.reshape(p.shape), weights)) / 2e-5
+    flat = p.ravel()
+    return np.sqrt((np.sum(flat * slopes**2) - np.sum(flat * slopes) ** 2) / n)
+
+
+def agreement():
+    table = np.zeros((3, 3))
+    for row in held.rows("agreement-two-judges"):
+        table[int(row["rater_a"]) - 1, int(row["rater_b"]) - 1] = row["count"]
+    n = table.sum()
+    p = table / n
+    apart = np.abs(np.subtract.outer(np.arange(3), np.arange(3)))
+    chance = np.outer(p.sum(1), p.sum(0))
+    for label, weights in (("none", apart == 0), ("linear", 1 - apart / 2), ("quadratic", 1 - apart**2 / 4)):
+        weights = weights.astype(float)
+        print(f"kappa {label}: {kappa_of(p, weights):.9f} error {delta_error(p, weights, n):.7f}"
+              f" under 0 {delta_error(chance, weights, n):.7f}")
+    x = np.array([[row[f"rater_{j}"] for j in (1, 2, 3, 4)] for row in held.rows("agreement-four-raters")])
+    n, k = x.shape
+    between = k * np.var(x.mean(1), ddof=1)
+    rater = n * np.var(x.mean(0), ddof=1)
+    within = np.mean(np.var(x, axis=1, ddof=1))
+    residual = (np.sum((x - x.mean()) ** 2) - (n - 1) * between - (k - 1) * rater) / ((n - 1) * (k - 1))
+    for label, error, degrees in (("one-way", within, n * (k - 1)), ("fixed", residual, (n - 1) * (k - 1))):
+        # 1 + k rho/(1 - rho) is the ratio of expected mean squares, which F over its points bounds
+        ratios = [between / error / stats.f.ppf(q, n - 1, degrees) for q in (0.975, 0.025)]
+        print(f"{label}: " + " ".join(f"{(ratio - 1) / (ratio + k - 1):.9f}" for ratio in ratios))
+    rho = (between - residual) / (between + (k - 1) * residual + k * (rater - residual) / n)
+    a, b = k * rho / (n * (1 - rho)), 1 + k * rho * (n - 1) / (n * (1 - rho))
+    # Satterthwaite's degrees of freedom as McGraw and Wong, Psychol Methods 1996;1:30, write them
+    v = (a * rater + b * residual) ** 2 / ((a * rater) ** 2 / (k - 1) + (b * residual) ** 2 / ((n - 1) * (k - 1)))
+    low, high = stats.f.ppf(0.975, n - 1, v), stats.f.ppf(0.975, v, n - 1)
+    rest = k * rater + (k * n - k - n) * residual
+    print(f"random: {n * (between - low * residual) / (low * rest + n * between):.9f}"
+          f" {n * (high * between - residual) / (rest + n * high * between):.9f}")
 
 
 def log_odds():
@@ -100,6 +149,7 @@ def posterior():
 
 
 if __name__ == "__main__":
+    agreement()
     asymmetry()
     influence()
     posterior()

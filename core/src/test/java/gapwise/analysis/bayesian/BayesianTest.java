@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.bayesian;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.testing.Plans;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;

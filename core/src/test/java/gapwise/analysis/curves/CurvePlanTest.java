@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.curves;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -8,6 +8,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
+import gapwise.analysis.testing.Plans;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;

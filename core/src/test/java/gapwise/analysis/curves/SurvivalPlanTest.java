@@ -1,10 +1,13 @@
-package gapwise.analysis;
+package gapwise.analysis.curves;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.Runner;
+import gapwise.analysis.testing.Plans;
+import gapwise.analysis.testing.PublishedChecks;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.moderators;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -7,6 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
+import gapwise.analysis.testing.Plans;
 import gapwise.synthesis.pooling.TauSquaredEstimators;
 import java.util.ArrayList;
 import java.util.Collections;

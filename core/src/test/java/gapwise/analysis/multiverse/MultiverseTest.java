@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.multiverse;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -7,7 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
 import gapwise.analysis.plan.PlanText;
+import gapwise.analysis.testing.Plans;
+import gapwise.analysis.testing.RandomRows;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -339,7 +343,7 @@ class MultiverseTest {
       Random random = new Random(seed);
       ArrayNode rows = Plans.rows();
       for (int i = 0; i <= random.nextInt(5); i++) {
-        RandomPlansTest.row(random, rows.addObject().put("study", "S" + i), measure);
+        RandomRows.fill(random, rows.addObject().put("study", "S" + i), measure);
       }
       ObjectNode plan =
           plan(

@@ -1,7 +1,7 @@
-package gapwise.analysis;
+package gapwise.analysis.network;
 
-import static gapwise.analysis.Networks.contrast;
-import static gapwise.analysis.Networks.effect;
+import static gapwise.analysis.testing.Networks.contrast;
+import static gapwise.analysis.testing.Networks.effect;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -9,6 +9,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
+import gapwise.analysis.testing.Networks;
+import gapwise.analysis.testing.Plans;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;

@@ -1,14 +1,16 @@
-package gapwise.analysis;
+package gapwise.analysis.network;
 
-import static gapwise.analysis.Networks.contrast;
-import static gapwise.analysis.Networks.counts;
-import static gapwise.analysis.Networks.effect;
+import static gapwise.analysis.testing.Networks.contrast;
+import static gapwise.analysis.testing.Networks.counts;
+import static gapwise.analysis.testing.Networks.effect;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import gapwise.analysis.testing.Networks;
+import gapwise.analysis.testing.Plans;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.network;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.testing.Networks;
+import gapwise.analysis.testing.Plans;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 

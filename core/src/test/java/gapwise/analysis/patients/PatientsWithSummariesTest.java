@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.patients;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Runner;
+import gapwise.analysis.testing.Plans;
+import gapwise.analysis.testing.PublishedChecks;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.List;

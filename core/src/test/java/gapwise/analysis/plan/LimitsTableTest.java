@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

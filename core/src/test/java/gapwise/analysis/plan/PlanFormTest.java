@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.EvidenceRows;
+import gapwise.analysis.testing.Plans;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

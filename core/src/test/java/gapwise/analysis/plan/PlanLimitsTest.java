@@ -1,10 +1,13 @@
-package gapwise.analysis;
+package gapwise.analysis.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
+import gapwise.analysis.testing.Plans;
 import gapwise.budget.Budget;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;

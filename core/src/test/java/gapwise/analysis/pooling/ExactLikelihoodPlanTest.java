@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.pooling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.testing.Plans;
 import org.junit.jupiter.api.Test;
 
 /** The model exact-likelihood through the plan's door: parts of a result agree with each other. */

@@ -1,10 +1,11 @@
-package gapwise.analysis;
+package gapwise.analysis.pooling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import gapwise.analysis.testing.Plans;
 import gapwise.synthesis.pooling.TauSquaredEstimators;
 import java.util.ArrayList;
 import java.util.Collections;

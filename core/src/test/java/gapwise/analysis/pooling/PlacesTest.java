@@ -1,10 +1,11 @@
-package gapwise.analysis;
+package gapwise.analysis.pooling;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.Runner;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 

@@ -1,12 +1,12 @@
-package gapwise.analysis;
+package gapwise.analysis.rows;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.QuestionPlan;
+import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
-import gapwise.analysis.rows.EvidenceRows;
-import gapwise.analysis.rows.SelectionRows;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;

@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.testing;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
@@ -7,16 +7,18 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Short ways for tests to ask a plan and read its result. */
-final class Plans {
+public final class Plans {
   private Plans() {}
 
   /** A plan on rows, with further fields given as name and value in turn. */
-  static ObjectNode on(ArrayNode rows, String... fields) {
+  public static ObjectNode on(ArrayNode rows, String... fields) {
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
     plan.putObject("source").set("rows", rows);
     for (int i = 0; i < fields.length; i += 2) {
@@ -25,12 +27,12 @@ final class Plans {
     return plan;
   }
 
-  static ArrayNode rows() {
+  public static ArrayNode rows() {
     return JsonNodeFactory.instance.arrayNode();
   }
 
   /** Adds a row of numbers, given as role and value in turn. */
-  static void row(ArrayNode rows, Object... cells) {
+  public static void row(ArrayNode rows, Object... cells) {
     ObjectNode row = rows.addObject();
     row.put("study", "Study " + rows.size());
     for (int i = 0; i < cells.length; i += 2) {
@@ -39,7 +41,7 @@ final class Plans {
   }
 
   /** The result, which must be one and hold only finite numbers. */
-  static JsonNode result(JsonNode plan) {
+  public static JsonNode result(JsonNode plan) {
     Outcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
     JsonNode json = outcome.json();
     if (outcome instanceof Outcome.Wrong) {
@@ -50,12 +52,12 @@ final class Plans {
   }
 
   /** The problems of a plan that must be refused. */
-  static List<String> problems(JsonNode plan) {
+  public static List<String> problems(JsonNode plan) {
     return problems(Runner.withoutEvidence().run(plan, Optional.empty()));
   }
 
   /** The problems of an outcome that must be one, as "where code". */
-  static List<String> problems(Outcome outcome) {
+  public static List<String> problems(Outcome outcome) {
     assertTrue(outcome instanceof Outcome.Wrong, () -> "not refused: " + outcome.json());
     List<String> found = new ArrayList<>();
     outcome
@@ -65,7 +67,7 @@ final class Plans {
     return found;
   }
 
-  static List<String> warnings(JsonNode result) {
+  public static List<String> warnings(JsonNode result) {
     return result.get("warnings").findValuesAsText("code");
   }
 

@@ -1,4 +1,4 @@
-package gapwise.analysis;
+package gapwise.analysis.testing;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -14,22 +14,22 @@ import java.util.Map;
 import java.util.stream.Stream;
 
 /** Published data with expected values, each bound to a plan and a place in its result. */
-final class PublishedChecks {
+public final class PublishedChecks {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private PublishedChecks() {}
 
   /** A plan with the checks bound to it. */
-  record BoundPlan(Path folder, String name, JsonNode plan, List<Check> checks) {
-    String dataset() {
+  public record BoundPlan(Path folder, String name, JsonNode plan, List<Check> checks) {
+    public String dataset() {
       return folder.getFileName().toString();
     }
   }
 
   /** One expected value: a number at a path, or nothing at a path and a code among warnings. */
-  record Check(String id, JsonNode binding, JsonNode expected) {}
+  public record Check(String id, JsonNode binding, JsonNode expected) {}
 
-  static List<BoundPlan> all() {
+  public static List<BoundPlan> all() {
     List<BoundPlan> plans = new ArrayList<>();
     for (Path folder : folders()) {
       JsonNode binding = read(folder.resolve("binding.json"));
@@ -73,7 +73,7 @@ final class PublishedChecks {
     }
   }
 
-  static JsonNode read(Path file) {
+  public static JsonNode read(Path file) {
     try {
       return MAPPER.readTree(Files.readString(file));
     } catch (IOException e) {
@@ -85,7 +85,7 @@ final class PublishedChecks {
    * The place a path names: dots for fields, {@code [n]} the n-th from zero, {@code [field=value]}
    * the one entry with that value.
    */
-  static JsonNode at(JsonNode result, String path) {
+  public static JsonNode at(JsonNode result, String path) {
     JsonNode node = result;
     String rest = path;
     while (!rest.isEmpty() && !node.isMissingNode()) {

@@ -1,9 +1,12 @@
-package gapwise.analysis;
+package gapwise.analysis.trial;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.Outcome;
+import gapwise.analysis.Runner;
+import gapwise.analysis.testing.Plans;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;

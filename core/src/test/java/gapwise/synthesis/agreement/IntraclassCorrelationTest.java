@@ -47,6 +47,31 @@ class IntraclassCorrelationTest {
     assertEquals(1.02, found.residual(), 5e-3);
   }
 
+  /** By {@code small_rooms.py} of the reference scripts, points of F by SciPy. */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "one-way-single, -0.132932325, 0.722560062",
+    "two-way-fixed-single, 0.342464765, 0.945858260",
+    "two-way-random-single, 0.018786513, 0.761084370"
+  })
+  void hasTheLimitsThatFGives(String name, double lower, double upper) {
+    IntraclassCorrelation.Form found = form(IntraclassCorrelation.of(RATINGS, 0.95), name);
+    assertEquals(lower, found.limits().orElseThrow().lower(), 5e-10);
+    assertEquals(upper, found.limits().orElseThrow().upper(), 5e-10);
+  }
+
+  @Test
+  void ofMeansIsThatOfSingleRatersStretchedBySpearmanAndBrown() {
+    // k rho/(1 + (k - 1) rho), estimate and limits alike.
+    IntraclassCorrelation found = IntraclassCorrelation.of(RATINGS, 0.95);
+    for (String kind : List.of("one-way", "two-way-random", "two-way-fixed")) {
+      Interval single = form(found, kind + "-single").limits().orElseThrow();
+      Interval mean = form(found, kind + "-mean").limits().orElseThrow();
+      assertEquals(4 * single.lower() / (1 + 3 * single.lower()), mean.lower(), 1e-14, kind);
+      assertEquals(4 * single.upper() / (1 + 3 * single.upper()), mean.upper(), 1e-14, kind);
+    }
+  }
+
   @Test
   void ofFixedRatersHasLimitsThatHoldTheFOfTheTable() {
     // The limits turn rho into F by (1 + (k - 1) rho)/(1 - rho); F = BMS/EMS lies between them.

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class KappaTest {
   /** Two judges, 200 cases: Cohen, Psychol Bull 1968;70:213, the table of his example. */
@@ -47,6 +49,29 @@ class KappaTest {
     assertEquals(8.0 / 23, kappa.estimate(), 1e-14);
   }
 
+  /**
+   * By the delta method in {@code small_rooms.py} of the reference scripts, slopes by differences.
+   */
+  @ParameterizedTest(name = "{0}")
+  @CsvSource({
+    "none,      0.491525424, 0.0510018, 0.0519789",
+    "linear,    0.473684211, 0.0544323, 0.0546963",
+    "quadratic, 0.454545455, 0.0664537, 0.0673587"
+  })
+  void hasTheStandardErrorsOfTheDeltaMethod(
+      String weights, double estimate, double error, double underZero) {
+    Kappa.Weights agreement =
+        switch (weights) {
+          case "linear" -> (i, j) -> 1 - Math.abs(i - j) / 2.0;
+          case "quadratic" -> (i, j) -> 1 - (i - j) * (i - j) / 4.0;
+          default -> KappaTest::equal;
+        };
+    Kappa kappa = Kappa.of(3, pairs(COHEN), agreement).orElseThrow();
+    assertEquals(estimate, kappa.estimate(), 5e-10);
+    assertEquals(error, kappa.standardError(), 5e-8);
+    assertEquals(underZero, kappa.standardErrorUnderZero(), 5e-8);
+  }
+
   @Test
   void ofTwoByTwoHasTheStandardErrorsInClosedForm() {
     // With all margins a half and agreement p: kappa = 2p - 1. Fleiss, Cohen and Everitt 1969 come
@@ -71,7 +96,9 @@ class KappaTest {
   @Test
   void doesNotChangeWhenRatersChangePlaces() {
     List<Pair> turned =
-        pairs(COHEN).stream().map(p -> new Pair(/* first= */ p.second(), /* second= */ p.first(), p.count())).toList();
+        pairs(COHEN).stream()
+            .map(p -> new Pair(/* first= */ p.second(), /* second= */ p.first(), p.count()))
+            .toList();
     Kappa one = Kappa.of(3, pairs(COHEN), KappaTest::equal).orElseThrow();
     Kappa other = Kappa.of(3, turned, KappaTest::equal).orElseThrow();
     assertEquals(one.estimate(), other.estimate(), 1e-15);

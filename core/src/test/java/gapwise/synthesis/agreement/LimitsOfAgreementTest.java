@@ -36,6 +36,12 @@ class LimitsOfAgreementTest {
   }
 
   @Test
+  void ofTwoDifferencesAreThere() {
+    // Mean 2, squares about it 1 + 1 over one degree of freedom.
+    assertEquals(2 + 2 * Math.sqrt(2), LimitsOfAgreement.of(List.of(1.0, 3.0), 2).upper(), 1e-14);
+  }
+
+  @Test
   void needTwoDifferences() {
     assertThrows(IllegalArgumentException.class, () -> LimitsOfAgreement.of(List.of(1.0), 1.96));
   }
