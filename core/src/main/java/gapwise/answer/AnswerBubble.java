@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -169,7 +170,7 @@ public final class AnswerBubble {
             && shown.predictionLower().isPresent()
             && shown.predictionUpper().isPresent();
     return new Bubble.At(
-        point.at().get(LengthPlan.COLUMN).asDouble(),
+        Objects.requireNonNull(point.at().get(LengthPlan.COLUMN)).asDouble(),
         shown.estimate(),
         new Limits(shown.lower(), shown.upper()),
         told

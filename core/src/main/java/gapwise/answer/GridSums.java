@@ -7,6 +7,8 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -24,7 +26,7 @@ final class GridSums {
   private final double[] to;
   private final int places;
   private final TallySums sums;
-  private IndexedArm arm;
+  private Optional<IndexedArm> taken = Optional.empty();
   private String lastStudy = "";
   private int study;
   private int row;
@@ -51,7 +53,7 @@ final class GridSums {
 
   /** Finds where an arm stands. */
   void take(IndexedArm next) {
-    arm = next;
+    taken = Optional.of(next);
     if (!next.studyId().equals(lastStudy)) {
       lastStudy = next.studyId();
       study++;
@@ -81,6 +83,7 @@ final class GridSums {
 
   private void add(int grid, int toRow) {
     int start = start(grid, toRow);
+    IndexedArm arm = taken.orElseThrow();
     sums.add(start + place, study, arm);
     sums.add(start + places - 1, study, arm);
   }
@@ -92,7 +95,8 @@ final class GridSums {
   EvidenceGrid grid(int grid) {
     Map<Method, EvidenceGrid.Row> rows = new LinkedHashMap<>();
     for (Method method : Method.vocabulary().all()) {
-      int start = start(grid, ROW_OF_METHOD.get(method.code()));
+      int start =
+          start(grid, Objects.requireNonNull(ROW_OF_METHOD.get(method.code()), method.code()));
       if (!sums.isNothing(start + places - 1)) {
         rows.put(method, row(start));
       }

@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 
 /**
@@ -18,6 +19,11 @@ import java.util.function.Consumer;
 public record InfectionGrids(EvidenceGrid all, Map<YesOrNo, EvidenceGrid> apart) {
   public InfectionGrids {
     apart = Collections.unmodifiableMap(new EnumMap<>(apart));
+  }
+
+  /** Of the groups that are recorded so. */
+  public EvidenceGrid of(YesOrNo answer) {
+    return Objects.requireNonNull(apart.get(answer), answer::label);
   }
 
   /** Adds up. The arms of a study must come one after another. */

@@ -10,10 +10,12 @@ public final class WorkStoppedException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final boolean abandoned;
+  private final String words;
 
-  private WorkStoppedException(boolean abandoned, String message) {
-    super(message);
+  private WorkStoppedException(boolean abandoned, String words) {
+    super(words);
     this.abandoned = abandoned;
+    this.words = words;
   }
 
   static WorkStoppedException abandoned() {
@@ -36,6 +38,6 @@ public final class WorkStoppedException extends RuntimeException {
 
   /** The reason for the person. */
   public Problem problem() {
-    return new Problem("", abandoned ? "nobody-waits" : "takes-too-long", getMessage());
+    return new Problem("", abandoned ? "nobody-waits" : "takes-too-long", words);
   }
 }

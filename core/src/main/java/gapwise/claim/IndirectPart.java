@@ -186,7 +186,7 @@ final class IndirectPart {
     String step = before.getOrDefault(to, from);
     while (before.containsKey(to) && !step.equals(from)) {
       between.add(0, step);
-      step = before.get(step);
+      step = before.getOrDefault(step, from);
     }
     return between;
   }

@@ -109,9 +109,9 @@ public final class Measures {
 
   /** The measure of a name; empty if it is not known or has no such scale. */
   public static Optional<Measure<?>> named(String measure, MeasureOptions options) {
-    return scales(measure).contains(options.scale())
-        ? Optional.of(ALL.get(measure).maker().apply(options))
-        : Optional.empty();
+    return Optional.ofNullable(ALL.get(measure))
+        .filter(entry -> entry.scales().contains(options.scale()))
+        .map(entry -> entry.maker().apply(options));
   }
 
   /** Effects as studies report them. */

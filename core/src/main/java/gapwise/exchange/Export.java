@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -101,7 +102,7 @@ public final class Export {
   }
 
   private static Problem tooLong(RowWriter row, Sheet sheet, String field, String text) {
-    String study = row.cells().get(Keys.STUDY.name()).text();
+    String study = Objects.requireNonNull(row.cells().get(Keys.STUDY.name())).text();
     return new Problem(
         "study " + study + ", sheet " + sheet.name() + ", column " + field,
         "text-too-long",

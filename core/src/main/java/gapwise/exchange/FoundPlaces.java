@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** Says where in the sheets a finding about a record stands. */
 final class FoundPlaces {
@@ -61,7 +62,7 @@ final class FoundPlaces {
   /** Which part of a study, told by its content and not by its row, for rows move. */
   private String whose(RecordPart part) {
     if (part instanceof RecordPart.OfOutcome outcome) {
-      OutcomeReport report = studies.get(outcome.study()).outcomes().get(outcome.index());
+      OutcomeReport report = held(studies, outcome.study()).outcomes().get(outcome.index());
       return "outcome " + report.scope() + report.outcome().code() + report.value();
     }
     if (part instanceof RecordPart.OfArm arm) {
@@ -74,13 +75,13 @@ final class FoundPlaces {
   }
 
   private String where(RecordPart part) {
-    StudyDraft draft = drafts.get(part.study());
+    StudyDraft draft = held(drafts, part.study());
     if (part instanceof RecordPart.OfOutcome outcome) {
       int row = draft.outcomes().get(outcome.index()).row();
       return reading.at(OutcomeSheet.SHEET, row, part.field());
     }
     if (part instanceof RecordPart.OfArm arm) {
-      return reading.at(ArmSheet.SHEET, draft.arms().get(arm.arm()).row(), part.field());
+      return reading.at(ArmSheet.SHEET, held(draft.arms(), arm.arm()).row(), part.field());
     }
     if (part instanceof RecordPart.OfAllArms) {
       return draft
@@ -89,10 +90,15 @@ final class FoundPlaces {
           .orElseGet(() -> study(draft, ""));
     }
     if (part instanceof RecordPart.OfPatient patient) {
-      int row = draft.patients().get(patient.patient()).row();
+      int row = held(draft.patients(), patient.patient()).row();
       return reading.at(PatientSheet.FULL, row, part.field());
     }
     return study(draft, part.field());
+  }
+
+  /** What was read under a name that a finding gives. */
+  private static <V> V held(Map<String, V> read, String name) {
+    return Objects.requireNonNull(read.get(name), name);
   }
 
   private String study(StudyDraft draft, String field) {

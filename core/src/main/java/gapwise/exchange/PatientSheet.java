@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedMap;
@@ -121,7 +122,7 @@ final class PatientSheet {
     List<Field<?>> fields = new ArrayList<>(List.of(Keys.STUDY, Keys.ARM, PATIENT, AGE, SEX));
     fields.addAll(List.of(BONE, SEGMENT, INFECTED, DEFECT, DEFECT_UNIT, APPROXIMATE));
     for (String code : outcomes) {
-      OutcomeFields outcome = OUTCOMES.get(code);
+      OutcomeFields outcome = Objects.requireNonNull(OUTCOMES.get(code), code);
       fields.add(outcome.value());
       outcome.unit().ifPresent(fields::add);
     }
@@ -250,7 +251,7 @@ final class PatientSheet {
 
   @SuppressWarnings("unchecked") // The form of a field follows the kind of its outcome.
   private static void write(RowWriter row, String code, PatientOutcome outcome) {
-    OutcomeFields fields = OUTCOMES.get(code);
+    OutcomeFields fields = Objects.requireNonNull(OUTCOMES.get(code), code);
     if (outcome instanceof PatientOutcome.Happened happened) {
       row.put((Field<YesOrNo>) fields.value(), happened.answer());
     } else if (outcome instanceof PatientOutcome.Graded graded) {

@@ -14,6 +14,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -75,7 +76,7 @@ final class TemplateReading implements SheetConsumer {
   @Override
   public void begin(Header found) {
     String name = Sheet.folded(found.sheet());
-    Reader reader = readers.get(name);
+    Reader reader = Objects.requireNonNull(readers.get(name), name);
     SheetHeader matched = SheetHeader.of(found, reader.sheet(), problems);
     if (problems.size() >= MOST_PROBLEMS) {
       throw new TooMany();
@@ -201,7 +202,7 @@ final class TemplateReading implements SheetConsumer {
 
   /** A place in words. */
   String at(Sheet sheet, int row, String field) {
-    return headers.get(sheet.name()).at(row, field);
+    return Objects.requireNonNull(headers.get(sheet.name()), sheet.name()).at(row, field);
   }
 
   /** Too much is wrong to go on. */

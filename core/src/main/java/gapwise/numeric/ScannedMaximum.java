@@ -1,5 +1,6 @@
 package gapwise.numeric;
 
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 
 /**
@@ -48,19 +49,19 @@ public final class ScannedMaximum {
     }
     double from = 0;
     double slopeFrom = derivative.applyAsDouble(0);
-    Maximum best = slopeFrom <= 0 ? new Maximum(0, true) : null;
+    Optional<Maximum> best = slopeFrom <= 0 ? Optional.of(new Maximum(0, true)) : Optional.empty();
     for (int i = firstPoint(first / upper); i < POINTS; i++) {
       double to =
           i == POINTS - 1 ? upper : upper * Math.pow(SMALLEST_SHARE, 1 - i / (POINTS - 1.0));
       double slopeTo = derivative.applyAsDouble(to);
       if (slopeFrom > 0 && slopeTo <= 0) {
         BracketedRoot.Root root = BracketedRoot.find(derivative, from, to);
-        best = higher(value, best, new Maximum(root.value(), root.converged()));
+        best = Optional.of(higher(value, best, new Maximum(root.value(), root.converged())));
       }
       from = to;
       slopeFrom = slopeTo;
     }
-    return best == null ? new Maximum(upper, false) : best;
+    return best.orElseGet(() -> new Maximum(upper, false));
   }
 
   /**
@@ -71,9 +72,9 @@ public final class ScannedMaximum {
     return at > 0 ? (int) Math.min(POINTS - 1, at) : 0;
   }
 
-  private static Maximum higher(DoubleUnaryOperator value, Maximum best, Maximum other) {
-    boolean keep =
-        best != null && value.applyAsDouble(best.place()) >= value.applyAsDouble(other.place());
-    return keep ? best : other;
+  private static Maximum higher(DoubleUnaryOperator value, Optional<Maximum> best, Maximum other) {
+    return best.filter(
+            one -> value.applyAsDouble(one.place()) >= value.applyAsDouble(other.place()))
+        .orElse(other);
   }
 }

@@ -104,7 +104,7 @@ public record Course(Optional<Clock> start, List<Stay> stays) {
       frames(problems);
       Map<Clock, Double> found = found();
       start
-          .filter(clock -> found.get(clock) > 0)
+          .filter(clock -> found.getOrDefault(clock, 0.0) > 0)
           .ifPresent(
               clock ->
                   problems.add(

@@ -107,7 +107,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
     }
     for (Pass pass : passes) {
       for (FilterColumn column : pass.finished) {
-        column.addTo(counted.get(column.filter()));
+        column.addTo(counted.computeIfAbsent(column.filter(), filter -> new TreeMap<>()));
         without[column.filter().ordinal()] += column.failedAlone();
       }
     }
@@ -134,7 +134,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
     private Optional<LeafCollector> firstOfSegment = Optional.empty();
     private FilterColumn[] narrowing = {};
     private FilterColumn[] others = {};
-    private ArmColumns ofSegment;
+    private Optional<ArmColumns> ofSegment = Optional.empty();
     private int arms;
     private int studies;
     private long patients;
@@ -162,7 +162,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
       narrowing = columns.stream().filter(FilterColumn::narrows).toArray(FilterColumn[]::new);
       others = columns.stream().filter(c -> !c.narrows()).toArray(FilterColumn[]::new);
       finished.addAll(columns);
-      ofSegment = new ArmColumns(context, columns);
+      ofSegment = Optional.of(new ArmColumns(context, columns));
       if (first.isPresent()) {
         firstOfSegment = Optional.of(first.get().getLeafCollector(context));
       }
@@ -202,15 +202,16 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
         firstOfSegment.get().collect(document);
       }
       if (visitor.isPresent()) {
-        visitor.get().accept(ofSegment.arm(document));
+        visitor.get().accept(ofSegment.orElseThrow().arm(document));
       }
     }
 
     private void countArm(int document) throws IOException {
-      ofSegment.load(document);
+      ArmColumns columns = ofSegment.orElseThrow();
+      columns.load(document);
       arms++;
-      studies += ofSegment.startsStudy() ? 1 : 0;
-      patients += ofSegment.patients().orElse(0);
+      studies += columns.startsStudy() ? 1 : 0;
+      patients += columns.patients().orElse(0);
     }
 
     @Override

@@ -23,8 +23,8 @@ final class HitReader {
   private int next;
   private int base;
   private int end;
-  private SortedDocValues studies;
-  private SortedDocValues arms;
+  private SortedDocValues studies = DocValues.emptySorted();
+  private SortedDocValues arms = DocValues.emptySorted();
 
   private HitReader(IndexReader reader) {
     this.segments = reader.leaves();

@@ -77,13 +77,15 @@ final class Cohorts {
 
   private String root(String name) {
     String root = name;
-    while (!parent.get(root).equals(root)) {
-      root = parent.get(root);
+    String above = parent.getOrDefault(root, root);
+    while (!above.equals(root)) {
+      root = above;
+      above = parent.getOrDefault(root, root);
     }
     // Shortens the way for later look-ups, so that long chains cost no more than short ones.
     String step = name;
     while (!step.equals(root)) {
-      String next = parent.get(step);
+      String next = parent.getOrDefault(step, root);
       parent.put(step, root);
       step = next;
     }

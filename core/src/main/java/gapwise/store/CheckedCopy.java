@@ -61,13 +61,13 @@ final class CheckedCopy {
   }
 
   private Soundness write(Path target, Requirement requirement) throws IOException {
-    OwnerOnly.folders(target.getParent());
+    OwnerOnly.folders(OwnerOnly.folderOf(target));
     try (Unfinished unfinished = Unfinished.of(target)) {
       Examination original = copy(requirement, unfinished.file());
       Soundness copied = compared(original, unfinished.file());
       flush(unfinished.file(), StandardOpenOption.WRITE);
       Files.move(unfinished.file(), target);
-      flushFolder(target.getParent());
+      flushFolder(OwnerOnly.folderOf(target));
       return copied;
     }
   }

@@ -47,6 +47,7 @@ final class ContentChecksumMigration implements JavaMigration {
   }
 
   @Override
+  @SuppressWarnings("NullAway") // How Flyway is told that a migration in code has no checksum.
   public Integer getChecksum() {
     return null;
   }

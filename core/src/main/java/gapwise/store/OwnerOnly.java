@@ -14,6 +14,7 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermission;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.EnumSet;
+import java.util.Objects;
 import java.util.Set;
 
 /**
@@ -40,6 +41,12 @@ public final class OwnerOnly {
           PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(words))
         }
         : new FileAttribute<?>[0];
+  }
+
+  /** The folder that a file lies in, or would lie in. */
+  static Path folderOf(Path file) {
+    return Objects.requireNonNull(
+        file.toAbsolutePath().getParent(), () -> file + " can be no file");
   }
 
   /** Makes a folder and those above it where they are not there; a link to a folder is one. */

@@ -61,7 +61,7 @@ public final class Restore {
       Soundness found = new CheckedCopy(backup, backup, incoming).write(this::requireUsable);
       Optional<Path> replaced = keep(database);
       Files.move(incoming, database, StandardCopyOption.ATOMIC_MOVE);
-      CheckedCopy.flushFolder(database.toAbsolutePath().getParent());
+      CheckedCopy.flushFolder(OwnerOnly.folderOf(database));
       note(database);
       return new Done(found, replaced);
     } catch (IOException unusable) {

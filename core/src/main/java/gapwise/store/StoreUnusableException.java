@@ -14,7 +14,8 @@ public sealed class StoreUnusableException extends RuntimeException permits Reco
   }
 
   StoreUnusableException(Problem problem) {
-    this(problem, null);
+    super(problem.line());
+    this.problem = problem;
   }
 
   /**

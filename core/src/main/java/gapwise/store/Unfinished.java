@@ -30,7 +30,7 @@ final class Unfinished implements AutoCloseable {
 
   /** A new empty file beside the one that it will become. */
   static Unfinished of(Path target) throws IOException {
-    Path folder = target.toAbsolutePath().getParent();
+    Path folder = OwnerOnly.folderOf(target);
     deleteLeftOver(folder);
     Path file =
         folder.resolve(

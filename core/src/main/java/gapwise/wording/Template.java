@@ -3,6 +3,7 @@ package gapwise.wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -67,15 +68,19 @@ final class Template {
       } else if (piece instanceof Digits) {
         sentence.append(digits);
       } else if (piece instanceof Place place) {
-        Object value = values.get(place.name());
+        Object value = value(values, place.name());
         sentence.append(value instanceof Number number ? grouped(number) : value);
       } else if (piece instanceof Choice choice) {
-        Number number = (Number) values.get(choice.name());
+        Number number = (Number) value(values, choice.name());
         Template chosen = number.longValue() == 1 ? choice.one() : choice.many();
         sentence.append(chosen.filled(values, grouped(number)));
       }
     }
     return sentence.toString();
+  }
+
+  private static Object value(Map<String, ?> values, String place) {
+    return Objects.requireNonNull(values.get(place), () -> "no value for the place " + place);
   }
 
   private static String grouped(Number number) {

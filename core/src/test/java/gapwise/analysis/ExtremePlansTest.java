@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.plan.FarNumbers;
 import gapwise.analysis.rows.SourceReader;
 import gapwise.analysis.rows.Sources;
+import gapwise.analysis.testing.Plans;
 import gapwise.budget.Budget;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;

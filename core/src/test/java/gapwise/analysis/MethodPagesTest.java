@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.testing.PublishedChecks;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;

@@ -5,8 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import gapwise.analysis.PublishedChecks.BoundPlan;
-import gapwise.analysis.PublishedChecks.Check;
+import gapwise.analysis.testing.PublishedChecks;
+import gapwise.analysis.testing.PublishedChecks.BoundPlan;
+import gapwise.analysis.testing.PublishedChecks.Check;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.testing.RandomRows;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -68,7 +69,7 @@ class RandomPlansTest {
     ArrayNode rows = plan.putObject("source").putArray("rows");
     int k = random.nextInt(7);
     for (int i = 0; i <= k; i++) {
-      row(random, rows.addObject().put("study", "S" + i), measure);
+      RandomRows.fill(random, rows.addObject().put("study", "S" + i), measure);
     }
     maybe(random, plan, "scale", scales(measure));
     maybe(random, plan, "model", List.of("random-effects", "common-effect", "exact-likelihood"));
@@ -127,29 +128,6 @@ class RandomPlansTest {
       case "incidence-rate" -> List.of("log", "square-root");
       default -> List.of();
     };
-  }
-
-  static void row(Random random, ObjectNode row, String measure) {
-    row.put("group", pick(random, List.of("a", "a", "b", "")));
-    if (measure.equals("reported-effect")) {
-      // now and then as large, small or exact as no study is
-      double size = random.nextInt(6) > 0 ? 1 : Math.pow(10, random.nextInt(600) - 300);
-      row.put("effect", (0.5 + random.nextInt(3)) * size);
-      row.put("variance", random.nextInt(3) / 2.0 * (random.nextBoolean() ? size : 1));
-      return;
-    }
-    boolean one = List.of("proportion", "mean", "incidence-rate").contains(measure);
-    for (String group : one ? List.of("") : List.of("intervention.", "comparator.")) {
-      int n = 1 + random.nextInt(5);
-      double time = random.nextInt(6) > 0 ? n : Math.pow(10, random.nextInt(310) - 8);
-      row.put(group + "n", n).put(group + "total", n).put(group + "personTime", time);
-      row.put(group + "events", random.nextInt(n + 1));
-      if (random.nextInt(8) > 0) {
-        row.put(group + "mean", random.nextInt(4)).put(group + "sd", random.nextInt(3));
-      } else {
-        row.put(group + "median", 2).put(group + "q1", 1).put(group + "q3", 4);
-      }
-    }
   }
 
   private static void maybe(Random random, ObjectNode plan, String field, List<String> values) {

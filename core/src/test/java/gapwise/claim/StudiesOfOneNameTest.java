@@ -23,7 +23,7 @@ import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
-import gapwise.evidence.vocabulary.Outcome.Done;
+import gapwise.analysis.PlanOutcome.Done;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudyIndex;
 import gapwise.selection.Question;

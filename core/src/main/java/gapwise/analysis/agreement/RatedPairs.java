@@ -41,8 +41,8 @@ record RatedPairs(List<String> categories, List<Kappa.Pair> pairs) {
     if (!columns.has("rater1") || !columns.has("rater2")) {
       return new RatedPairs(List.of(), List.of());
     }
-    String first = columns.byRole().get("rater1");
-    String second = columns.byRole().get("rater2");
+    String first = columns.column("rater1");
+    String second = columns.column("rater2");
     List<String> categories = new ArrayList<>(plan.categories());
     if (categories.isEmpty()) {
       TreeSet<String> found = new TreeSet<>();

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -38,7 +39,7 @@ final class AtRiskMarks {
       plan.groups()
           .forEach(
               (group, reported) ->
-                  numbers.put(group, NumbersAtRisk.of(reported.patients(), marks.get(group))));
+                  numbers.put(group, NumbersAtRisk.of(reported.patients(), of(group, marks))));
     }
     return numbers;
   }
@@ -65,7 +66,7 @@ final class AtRiskMarks {
       if (own.isEmpty() && group.isPresent() && time.isPresent() && atRisk.isPresent()) {
         add(
             group.get(),
-            marks.get(group.get()),
+            of(group.get(), marks),
             reported,
             time.getAsDouble(),
             atRisk.getAsDouble());
@@ -75,8 +76,13 @@ final class AtRiskMarks {
     }
   }
 
+  /** What is kept of a group of the plan. */
+  private static <V> V of(String group, Map<String, V> kept) {
+    return Objects.requireNonNull(kept.get(group), group);
+  }
+
   private void add(String group, List<Mark> marks, ReportedRow row, double time, double atRisk) {
-    int all = plan.groups().get(group).patients();
+    int all = of(group, plan.groups()).patients();
     Optional<Mark> last =
         marks.isEmpty() ? Optional.empty() : Optional.of(marks.get(marks.size() - 1));
     if (atRisk < 0 || atRisk != Math.rint(atRisk)) {

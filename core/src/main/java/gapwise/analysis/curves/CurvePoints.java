@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -71,7 +72,12 @@ final class CurvePoints {
       reported.lacking().ifPresent(warnings::add);
       if (group.isPresent() && time.isPresent() && share.isPresent()) {
         double survival = plan.rising() ? 1 - share.getAsDouble() : share.getAsDouble();
-        add(traces.get(group.get()), reported, time.getAsDouble(), survival, share.getAsDouble());
+        add(
+            Objects.requireNonNull(traces.get(group.get())),
+            reported,
+            time.getAsDouble(),
+            survival,
+            share.getAsDouble());
       }
     }
     return curves();
@@ -108,14 +114,14 @@ final class CurvePoints {
   private boolean isPercent() {
     double largest = 0;
     for (DataTable.Row row : table.rows()) {
-      String text = row.text(columns.byRole().get("survival"));
+      String text = row.text(columns.column("survival"));
       largest = Math.max(largest, ReportedRow.parse(text).orElse(0));
     }
     if (largest <= PERCENT_ABOVE) {
       return false;
     }
     problems.add(
-        "column " + columns.byRole().get("survival"),
+        "column " + columns.column("survival"),
         "percent-survival",
         "found values up to "
             + largest

@@ -38,7 +38,7 @@ final class CurveRow {
     if (!columns.has("group")) {
       return Optional.of(groups.iterator().next());
     }
-    String group = row.text(columns.byRole().get("group"));
+    String group = row.text(columns.column("group"));
     if (group.isEmpty()) {
       reported.missing("group");
       return Optional.empty();
@@ -48,7 +48,7 @@ final class CurveRow {
     }
     if (told.add(group)) {
       problems.add(
-          table + row.place() + ", column " + columns.byRole().get("group"),
+          table + row.place() + ", column " + columns.column("group"),
           "unknown-group",
           "'"
               + group

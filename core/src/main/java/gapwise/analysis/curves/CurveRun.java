@@ -11,6 +11,7 @@ import gapwise.synthesis.survival.NumbersAtRisk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -47,7 +48,12 @@ final class CurveRun {
     plan.groups()
         .forEach(
             (name, reported) ->
-                groups.add(group(name, reported, curves.get(name), atRisk.get(name))));
+                groups.add(
+                    group(
+                        name,
+                        reported,
+                        Objects.requireNonNull(curves.get(name), name),
+                        Objects.requireNonNull(atRisk.get(name), name))));
     return new SurvivalAnswer(plan.questions(), groups, warnings).result(plan.head(), table);
   }
 

@@ -101,7 +101,7 @@ final class SurvivalRun {
     if (!columns.has(role)) {
       return Optional.empty();
     }
-    String text = row.text(columns.byRole().get(role));
+    String text = row.text(columns.column(role));
     if (text.isEmpty()) {
       reported.missing(role);
     }
@@ -109,7 +109,7 @@ final class SurvivalRun {
   }
 
   private static Optional<Boolean> event(DataTable.Row row, Columns columns, ReportedRow reported) {
-    String text = row.text(columns.byRole().get("event")).toLowerCase(Locale.ROOT);
+    String text = row.text(columns.column("event")).toLowerCase(Locale.ROOT);
     if (YES.contains(text)) {
       return Optional.of(true);
     }

@@ -5,6 +5,7 @@ import gapwise.synthesis.regression.RestrictedCubicSpline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * What one entry of a plan's moderators adds to the design: some terms, and their values for a row.
@@ -141,6 +142,6 @@ sealed interface Moderator {
   }
 
   private static double number(Map<String, String> cells, String column) {
-    return ReportedRow.parse(cells.get(column)).orElseThrow();
+    return ReportedRow.parse(Objects.requireNonNull(cells.get(column), column)).orElseThrow();
   }
 }

@@ -8,6 +8,7 @@ import gapwise.problem.Problems;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Values that moderators may be given for a prediction: how they lie in the data, and what is taken
@@ -120,7 +121,8 @@ final class ModeratorValues {
     return ranges.entrySet().stream()
         .anyMatch(
             one -> {
-              double value = ReportedRow.parse(cells.get(one.getKey())).orElseThrow();
+              String cell = Objects.requireNonNull(cells.get(one.getKey()), one.getKey());
+              double value = ReportedRow.parse(cell).orElseThrow();
               return value < one.getValue().least() || value > one.getValue().most();
             });
   }

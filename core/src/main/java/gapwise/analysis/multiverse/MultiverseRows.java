@@ -216,8 +216,9 @@ record MultiverseRows(
       kept.add(others);
     }
     for (int i = 0; i < labels.size(); i++) {
-      if (byStudy.containsKey(labels.get(i))) {
-        byStudy.get(labels.get(i)).clear(i);
+      BitSet others = byStudy.get(labels.get(i));
+      if (others != null) {
+        others.clear(i);
       }
     }
     return kept;

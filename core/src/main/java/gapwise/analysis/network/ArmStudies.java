@@ -87,8 +87,8 @@ final class ArmStudies<D extends StudyData> {
 
   private void readRow(Columns columns, DataTable.Row row) {
     ReportedRow reported = new ReportedRow(columns, row, problems);
-    String study = row.text(columns.byRole().get("study"));
-    String treatment = row.text(columns.byRole().get("treatment"));
+    String study = row.text(columns.column("study"));
+    String treatment = row.text(columns.column("treatment"));
     Optional<D> data = measure.read(reported);
     if (study.isEmpty()) {
       reported.missing("study");
@@ -107,7 +107,7 @@ final class ArmStudies<D extends StudyData> {
     List<Arm<D>> arms = studies.computeIfAbsent(study, s -> new ArrayList<>());
     if (arms.stream().anyMatch(arm -> arm.treatment().equals(treatment))) {
       problems.add(
-          row.place() + ", column " + columns.byRole().get("treatment"),
+          row.place() + ", column " + columns.column("treatment"),
           "treatment-twice",
           study
               + " has '"

@@ -85,7 +85,7 @@ final class ContrastStudies {
   private void readRow(Columns columns, DataTable.Row row) {
     ReportedRow reported = new ReportedRow(columns, row, problems);
     for (String role : NAMES) {
-      if (row.text(columns.byRole().get(role)).isEmpty()) {
+      if (row.text(columns.column(role)).isEmpty()) {
         reported.missing(role);
       }
     }
@@ -95,9 +95,9 @@ final class ContrastStudies {
     }
     reported.lacking().ifPresent(warnings::add);
     String label = columns.label(row);
-    String study = row.text(columns.byRole().get("study"));
-    String first = row.text(columns.byRole().get("treatment"));
-    String second = row.text(columns.byRole().get("against"));
+    String study = row.text(columns.column("study"));
+    String first = row.text(columns.column("treatment"));
+    String second = row.text(columns.column("against"));
     rows.add(entry(row, label, given));
     if (study.isEmpty() || first.isEmpty() || second.isEmpty()) {
       return;
@@ -106,7 +106,7 @@ final class ContrastStudies {
     arms.computeIfAbsent(study, s -> new LinkedHashSet<>()).addAll(List.of(first, second));
     if (first.equals(second)) {
       problems.add(
-          row.place() + ", column " + columns.byRole().get("against"),
+          row.place() + ", column " + columns.column("against"),
           "treatment-twice",
           "found '" + first + "' against itself, expected two treatments; correct one of them");
       return;

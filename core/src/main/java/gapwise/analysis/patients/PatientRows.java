@@ -94,11 +94,11 @@ final class PatientRows {
     for (DataTable.Row row : table.rows()) {
       Problems own = new Problems();
       ReportedRow reported = new ReportedRow(columns, row, own);
-      String study = row.text(columns.byRole().get("study"));
+      String study = row.text(columns.column("study"));
       if (study.isEmpty()) {
         reported.missing("study");
       }
-      Optional<A> one = reading.apply(reported, row.text(columns.byRole().get(roles.get(1))));
+      Optional<A> one = reading.apply(reported, row.text(columns.column(roles.get(1))));
       Optional<Result.Warning> lacking = reported.lacking();
       lacking.ifPresent(
           warning ->

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Which column each role is read from: the one the plan names, or the one of the role's own name.
@@ -64,13 +65,22 @@ public record Columns(Map<String, String> byRole) {
     return new Columns(byRole);
   }
 
+  /**
+   * The column of a role.
+   *
+   * @param role one that {@link #has has} a column
+   */
+  public String column(String role) {
+    return Objects.requireNonNull(byRole.get(role), role);
+  }
+
   public boolean has(String role) {
     return byRole.containsKey(role);
   }
 
   /** The label of a row: its study, or its number. */
   public String label(DataTable.Row row) {
-    String study = byRole.containsKey("study") ? row.text(byRole.get("study")) : "";
+    String study = byRole.containsKey("study") ? row.text(column("study")) : "";
     return study.isEmpty() ? row.place() : study;
   }
 }

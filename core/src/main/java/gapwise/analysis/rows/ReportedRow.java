@@ -31,7 +31,7 @@ public final class ReportedRow implements Reported {
 
   @Override
   public OptionalDouble number(String role) {
-    String text = columns.has(role) ? row.text(columns.byRole().get(role)) : "";
+    String text = columns.has(role) ? row.text(columns.column(role)) : "";
     if (text.isEmpty()) {
       return OptionalDouble.empty();
     }

@@ -32,7 +32,7 @@ final class SegmentCodes implements GroupRule {
                 + "' is no AO/OTA code of a segment of the lower limb: 31 to 34, 41 to 44 or 8 were"
                 + " expected at its start.");
       } else if (!named.isEmpty()
-          && BONES.get(segment.charAt(0)).stream().noneMatch(named::contains)) {
+          && BONES.getOrDefault(segment.charAt(0), Set.of()).stream().noneMatch(named::contains)) {
         findings.doubtful(
             group.part("segments"),
             "segment-of-another-bone",

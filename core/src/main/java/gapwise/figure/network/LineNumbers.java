@@ -6,6 +6,7 @@ import gapwise.figure.drawing.Svg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 
 /**
@@ -69,8 +70,8 @@ record LineNumbers(
 
   /** Where the number of a line stands: near its middle, off other lines if that can be. */
   private Box place(NetworkGraph.Edge edge, double wide, double tall, List<Box> taken) {
-    NetworkSpot one = spots.get(edge.one());
-    NetworkSpot other = spots.get(edge.other());
+    NetworkSpot one = spot(edge.one());
+    NetworkSpot other = spot(edge.other());
     List<Box> along =
         IntStream.rangeClosed(0, 2 * STEPS)
             .mapToDouble(i -> 0.5 + (i % 2 == 0 ? -1 : 1) * ((i + 1) / 2) * STEP)
@@ -90,10 +91,14 @@ record LineNumbers(
         .orElse(along.get(0));
   }
 
+  private NetworkSpot spot(String treatment) {
+    return Objects.requireNonNull(spots.get(treatment), treatment);
+  }
+
   /** Whether another line runs through the box, so that its number could be read as that line's. */
   private boolean onOtherLine(Box box, NetworkGraph.Edge own) {
     return edges.stream()
         .filter(edge -> !edge.equals(own))
-        .anyMatch(edge -> box.isCrossed(spots.get(edge.one()), spots.get(edge.other())));
+        .anyMatch(edge -> box.isCrossed(spot(edge.one()), spot(edge.other())));
   }
 }

@@ -9,6 +9,7 @@ import gapwise.figure.drawing.TextMeasure;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The oval of treatments with their lines and words. On a narrow screen a treatment has a letter
@@ -131,16 +132,20 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
     double thickest = style.sheet().stacked() ? THICKEST_STACKED : THICKEST;
     int most = graph.edges().stream().mapToInt(NetworkGraph.Edge::studies).max().orElse(1);
     for (NetworkGraph.Edge edge : graph.edges()) {
-      NetworkSpot one = spots.get(edge.one());
-      NetworkSpot other = spots.get(edge.other());
+      NetworkSpot one = spot(spots, edge.one());
+      NetworkSpot other = spot(spots, edge.other());
       double width =
           THINNEST + (thickest - THINNEST) * (edge.studies() - 1) / Math.max(1, most - 1);
       svg.line(one.x(), one.y(), other.x(), other.y(), Ink.BONE_GREY, width);
     }
     new LineNumbers(graph.edges(), spots, Lettering.bold(style.type().small())).draw(svg);
     for (NetworkGraph.Node node : graph.nodes()) {
-      circle(svg, node, spots.get(node.treatment()));
+      circle(svg, node, spot(spots, node.treatment()));
     }
+  }
+
+  private static NetworkSpot spot(Map<String, NetworkSpot> spots, String treatment) {
+    return Objects.requireNonNull(spots.get(treatment), treatment);
   }
 
   private void circle(Svg svg, NetworkGraph.Node node, NetworkSpot spot) {

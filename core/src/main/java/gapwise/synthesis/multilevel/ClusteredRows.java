@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * Effects with their variances, a design and the cluster of each row. Rows are kept cluster by
@@ -51,15 +52,21 @@ public final class ClusteredRows {
     List<String> names = clusters.stream().distinct().toList();
     Map<String, Integer> numbers = new HashMap<>();
     names.forEach(name -> numbers.put(name, numbers.size()));
+    int[] numberOf =
+        clusters.stream()
+            .mapToInt(name -> Objects.requireNonNull(numbers.get(name), name))
+            .toArray();
     int[] starts = new int[names.size() + 1];
-    clusters.forEach(name -> starts[numbers.get(name) + 1]++);
+    for (int number : numberOf) {
+      starts[number + 1]++;
+    }
     for (int c = 0; c < names.size(); c++) {
       starts[c + 1] += starts[c];
     }
     int[] next = Arrays.copyOf(starts, names.size());
     int[] places = new int[k];
     for (int i = 0; i < k; i++) {
-      places[next[numbers.get(clusters.get(i))]++] = i;
+      places[next[numberOf[i]]++] = i;
     }
     double[] variances = new double[k];
     double[][] columns = new double[design.size() + 1][k];

@@ -74,8 +74,11 @@ public final class GivenContrasts {
     double[][] variances = new double[size][size];
     for (int i = 0; i < size; i++) {
       for (int j = 0; j < size; j++) {
+        if (i == j) {
+          continue;
+        }
         Contrast contrast = byPair.get(List.of(treatments.get(i), treatments.get(j)));
-        if (i != j && contrast == null) {
+        if (contrast == null) {
           return new Wrong(
               "contrast-missing",
               "the study has "
@@ -88,8 +91,8 @@ public final class GivenContrasts {
                   + treatments.get(Math.max(i, j))
                   + " is not given; add it, or give arms instead");
         }
-        effects[i][j] = i == j ? 0 : contrast.effect();
-        variances[i][j] = i == j ? 0 : contrast.variance();
+        effects[i][j] = contrast.effect();
+        variances[i][j] = contrast.variance();
       }
     }
     for (int i = 0; i < size; i++) {

@@ -6,6 +6,7 @@ import gapwise.synthesis.heterogeneity.MeanModel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** The means of the rows of a network: sums of the comparisons that span it. */
 final class NetworkMeans implements MeanModel {
@@ -63,7 +64,7 @@ final class NetworkMeans implements MeanModel {
     private final NormalEquations equations;
     private final double[] estimates = new double[parameters];
     private final double[] residuals;
-    private double[] projections;
+    private Optional<double[]> projections = Optional.empty();
 
     private NetworkFit(EffectSample sample, double[] weights) {
       Work.check();
@@ -107,12 +108,13 @@ final class NetworkMeans implements MeanModel {
 
     @Override
     public double projection(int row) {
-      if (projections == null) {
+      if (projections.isEmpty()) {
         double[] variances = equations.variances(rows);
-        projections = new double[rows.size()];
-        Arrays.setAll(projections, r -> projected(r, variances[r]));
+        double[] all = new double[rows.size()];
+        Arrays.setAll(all, r -> projected(r, variances[r]));
+        projections = Optional.of(all);
       }
-      return projections[row];
+      return projections.get()[row];
     }
 
     private double projected(int r, double variance) {

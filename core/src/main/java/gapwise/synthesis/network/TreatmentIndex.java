@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeSet;
 
 /** Treatments in their order, the reference first, then by alphabet, and the place of each. */
@@ -43,6 +44,6 @@ final class TreatmentIndex {
   }
 
   int of(String name) {
-    return places.get(name);
+    return Objects.requireNonNull(places.get(name), name);
   }
 }

@@ -24,15 +24,19 @@ final class Ascent {
   EventSurface.Height height;
   boolean settled;
 
-  Ascent(EventSurface surface, boolean flat) {
+  private Ascent(EventSurface surface, boolean flat, double[] start) {
     this.surface = surface;
     this.flat = flat;
+    this.place = start.clone();
+    this.height = surface.at(place, flat);
   }
 
-  /** Climbs. */
-  Ascent from(double[] start) {
-    place = start.clone();
-    height = surface.at(place, flat);
+  /** Climbs from a place. */
+  static Ascent from(EventSurface surface, boolean flat, double[] start) {
+    return new Ascent(surface, flat, start).climbed();
+  }
+
+  private Ascent climbed() {
     for (int i = 0; i < MOST_STEPS; i++) {
       double[] step = step(height);
       double promised = 0;

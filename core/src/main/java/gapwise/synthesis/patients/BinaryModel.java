@@ -49,13 +49,13 @@ public final class BinaryModel {
     EventSurface surface = new EventSurface(rows, slopes, points);
     double[] start = new double[slopes.size()];
     start[0] = Math.log((events + 0.5) / (total - events + 0.5));
-    Ascent top = new Ascent(surface, true).from(start);
+    Ascent top = Ascent.from(surface, true, start);
     double tau = 0;
     if (studies.size() > 1) {
       for (double spread : new double[] {0.3, 1, 3}) {
         double[] from = Arrays.copyOf(top.place, slopes.size() + 1);
         from[slopes.size()] = spread;
-        Ascent other = new Ascent(surface, false).from(from);
+        Ascent other = Ascent.from(surface, false, from);
         if (other.height.value() > top.height.value() + 1e-9) {
           top = other;
           tau = other.place[slopes.size()];

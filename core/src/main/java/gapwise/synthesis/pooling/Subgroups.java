@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -128,7 +129,7 @@ public record Subgroups(
             / (sample.size() - model.parameters());
     List<Group> groups = new ArrayList<>();
     for (int g = 0; g < names.size(); g++) {
-      List<Integer> at = places.get(names.get(g));
+      List<Integer> at = Objects.requireNonNull(places.get(names.get(g)), names.get(g));
       WeightedMean mean = new WeightedMean(sample, model, fit.mean(g), fit.weightSum(g), scale);
       groups.add(new Group(names.get(g), at.size(), shared(sample.at(at), mean, shared, settings)));
     }

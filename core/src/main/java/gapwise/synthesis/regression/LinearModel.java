@@ -3,6 +3,7 @@ package gapwise.synthesis.regression;
 import gapwise.numeric.LeastSquares;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.MeanModel;
+import java.util.Optional;
 
 /**
  * Means that are sums of the terms of a design, as the estimators of the variance between studies
@@ -51,7 +52,7 @@ public final class LinearModel implements MeanModel {
     private final double[] weights;
     private final LeastSquares squares;
     private final LeastSquares.Solution solution;
-    private double[] remainders;
+    private Optional<double[]> remainders = Optional.empty();
 
     private LinearFit(EffectSample sample, double[] weights, boolean inSearch) {
       this.weights = weights;
@@ -80,10 +81,10 @@ public final class LinearModel implements MeanModel {
 
     @Override
     public double projection(int study) {
-      if (remainders == null) {
-        remainders = squares.remainders();
+      if (remainders.isEmpty()) {
+        remainders = Optional.of(squares.remainders());
       }
-      return weights[study] * remainders[study];
+      return weights[study] * remainders.get()[study];
     }
 
     @Override

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The part of an address after the question mark, so that every choice on a page can be kept as a
@@ -18,7 +19,7 @@ public final class Address {
   private final Map<String, List<String>> parameters;
 
   /** Written at the first need and kept; if two threads write it they write the same. */
-  private String written;
+  private Optional<String> written = Optional.empty();
 
   /**
    * Tidies what was asked for.
@@ -125,7 +126,7 @@ public final class Address {
   }
 
   private String written() {
-    if (written == null) {
+    if (written.isEmpty()) {
       StringBuilder all = new StringBuilder();
       for (Map.Entry<String, List<String>> one : parameters.entrySet()) {
         String name = encoded(one.getKey());
@@ -134,9 +135,9 @@ public final class Address {
           all.append(name).append('=').append(encoded(value));
         }
       }
-      written = all.toString();
+      written = Optional.of(all.toString());
     }
-    return written;
+    return written.get();
   }
 
   private static String encoded(String text) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.eclipse.jetty.server.HttpConfiguration;
 import org.eclipse.jetty.server.Server;
@@ -91,10 +92,14 @@ public final class Admission implements AutoCloseable {
         : context -> watched(lane, endpoint.handler, context);
   }
 
+  private Seats of(Lane lane) {
+    return Objects.requireNonNull(seats.get(lane), lane::name);
+  }
+
   private void watched(Lane lane, Handler handler, Context context) throws Exception {
     WatchedEndPoint end = context.attribute(BodyFirst.END_POINT);
     try (Departures.Watch watch = departures.watch(end)) {
-      Seats.Outcome outcome = seats.get(lane).take(bounds.waiting(), watch::whenGone);
+      Seats.Outcome outcome = of(lane).take(bounds.waiting(), watch::whenGone);
       if (outcome == Seats.Outcome.BUSY) {
         throw new BusyException(lane.retryAfterSeconds(), BUSY);
       }
@@ -106,7 +111,7 @@ public final class Admission implements AutoCloseable {
         watch.whenGone(work::abandon);
         within(work, handler, context);
       } finally {
-        seats.get(lane).leave();
+        of(lane).leave();
       }
     }
   }

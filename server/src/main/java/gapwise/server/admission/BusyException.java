@@ -5,6 +5,7 @@ public final class BusyException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final int seconds;
+  private final String words;
 
   /**
    * @param seconds after which it is worth asking again
@@ -13,6 +14,12 @@ public final class BusyException extends RuntimeException {
   public BusyException(int seconds, String words) {
     super(words);
     this.seconds = seconds;
+    this.words = words;
+  }
+
+  /** Why, and what to do. */
+  public String words() {
+    return words;
   }
 
   /** After how many seconds it is worth asking again. */

@@ -33,7 +33,7 @@ record Refusal(int status, String words, int retryAfterSeconds, boolean readsOn)
   }
 
   static Refusal busy(BusyException busy) {
-    return later(busy.getMessage(), busy.seconds());
+    return later(busy.words(), busy.seconds());
   }
 
   static Refusal diskFull() {

@@ -16,6 +16,7 @@ import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -51,7 +52,8 @@ final class PlanFigureApi {
             .or(() -> figures.keySet().stream().findFirst())
             .filter(figures::containsKey)
             .orElseThrow(() -> none(address.first("figure"), figures));
-    FigureDownloads.send(context, kind, name, figures.get(name), FigureAddress.wish(address));
+    Figure figure = Objects.requireNonNull(figures.get(name), name);
+    FigureDownloads.send(context, kind, name, figure, FigureAddress.wish(address));
   }
 
   private static WrongInputException none(String asked, Map<String, Figure> figures) {

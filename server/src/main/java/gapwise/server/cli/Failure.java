@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.NoSuchFileException;
+import java.util.Objects;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
@@ -33,7 +34,8 @@ public final class Failure {
       return Exit.BROKE_OFF;
     }
     if (failure instanceof UncheckedIOException unchecked) {
-      System.err.println(unchecked.getMessage() + ": " + words(unchecked.getCause()));
+      System.err.println(
+          unchecked.getMessage() + ": " + words(Objects.requireNonNull(unchecked.getCause())));
       return Exit.BROKE_OFF;
     }
     if (String.valueOf(failure.getMessage()).contains("Port already in use")) {

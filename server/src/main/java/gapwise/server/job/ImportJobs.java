@@ -188,7 +188,7 @@ public final class ImportJobs implements AutoCloseable {
       state = new ImportState.Failed(failure.problem().message() + " Nothing was stored.");
     } catch (ImportInDoubtException failure) {
       LOG.error("import of {} is in doubt", job.names(), failure);
-      state = new ImportState.Failed(failure.getMessage());
+      state = new ImportState.Failed(failure.words());
     } catch (RuntimeException failure) {
       LOG.error("import of {} failed", job.names(), failure);
       state =
@@ -224,8 +224,10 @@ public final class ImportJobs implements AutoCloseable {
       jobs.put(job.id(), job);
       Set<String> ids = new HashSet<>(jobs.keySet());
       for (String id : List.copyOf(jobs.keySet())) {
-        if (ids.size() > MOST_JOBS && jobs.get(id).state().isSettled()) {
-          forget(id, jobs.remove(id).folder());
+        ImportJob old = jobs.get(id);
+        if (old != null && ids.size() > MOST_JOBS && old.state().isSettled()) {
+          jobs.remove(id);
+          forget(id, old.folder());
           ids.remove(id);
         }
       }

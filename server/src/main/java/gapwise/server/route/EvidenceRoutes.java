@@ -10,6 +10,7 @@ import io.javalin.http.HandlerType;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.BiConsumer;
 
 /**
@@ -52,7 +53,8 @@ public final class EvidenceRoutes {
 
   private void answer(Door door, Context context) throws Exception {
     try (Hold hold = home.hold()) {
-      of(hold.evidence()).handlers().get(door).handle(context);
+      Handler handler = of(hold.evidence()).handlers().get(door);
+      Objects.requireNonNull(handler, door.path()).handle(context);
     }
   }
 

@@ -14,6 +14,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -63,7 +64,11 @@ final class Failures {
 
   private void refused(HttpResponseException refusal, Context context) {
     HttpStatus status = HttpStatus.forStatus(refusal.getStatus());
-    answer(context, status, sentence(status, refusal.getMessage()), List.of());
+    answer(
+        context,
+        status,
+        sentence(status, Objects.requireNonNullElse(refusal.getMessage(), status.getMessage())),
+        List.of());
   }
 
   private static String sentence(HttpStatus status, String message) {
@@ -93,7 +98,7 @@ final class Failures {
 
   private void busy(BusyException busy, Context context) {
     context.header("Retry-After", Integer.toString(busy.seconds()));
-    answer(context, HttpStatus.SERVICE_UNAVAILABLE, busy.getMessage(), List.of());
+    answer(context, HttpStatus.SERVICE_UNAVAILABLE, busy.words(), List.of());
   }
 
   private void unexpected(Exception failure, Context context) {

@@ -210,7 +210,7 @@ public final class MapPage {
     for (YesOrNo answer : List.of(YesOrNo.YES, YesOrNo.NO)) {
       Address narrowed = address.with("infected", answer.code());
       List<EmptyPlace> places =
-          EmptyPlace.of(grids.apart().get(answer), everything, methods).stream()
+          EmptyPlace.of(grids.of(answer), everything, methods).stream()
               .filter(place -> empty.stream().noneMatch(wide -> wide.covers(place)))
               .toList();
       String heading =

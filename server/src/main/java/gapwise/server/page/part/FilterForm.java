@@ -72,23 +72,23 @@ public record FilterForm(
     Map<String, Map<String, Integer>> counts = counts(answer);
     List<Group> groups = new ArrayList<>();
     groups.add(
-        group("method", "Method", Method.vocabulary().all(), counts.get("methods"), address));
-    groups.add(group("bone", "Bone", List.of(Bone.values()), counts.get("bones"), address));
-    groups.add(segments(counts.get("segments"), address));
+        group("method", "Method", Method.vocabulary().all(), of("methods", counts), address));
+    groups.add(group("bone", "Bone", List.of(Bone.values()), of("bones", counts), address));
+    groups.add(segments(of("segments", counts), address));
     groups.add(
         group(
             "infected",
             "Infected at the start",
             List.of(YesOrNo.values()),
-            counts.get("infected"),
+            of("infected", counts),
             address));
-    groups.add(group("design", "Design", List.of(Design.values()), counts.get("designs"), address));
+    groups.add(group("design", "Design", List.of(Design.values()), of("designs", counts), address));
     groups.removeIf(group -> group.choices().isEmpty());
     return new FilterForm(
         address,
         bands(path, address),
         groups,
-        families(counts.get("outcomes"), address),
+        families(of("outcomes", counts), address),
         Narrowing.of(path, address.without(PLACE), request),
         answer.looseWords().map(LooseWords::sentence));
   }
@@ -104,6 +104,11 @@ public record FilterForm(
       facet.counts().forEach(count -> ofFilter.put(count.code(), count.arms()));
     }
     return counts;
+  }
+
+  /** How many arms each code of a filter has; none if it was not counted. */
+  private static Map<String, Integer> of(String filter, Map<String, Map<String, Integer>> counts) {
+    return counts.getOrDefault(filter, Map.of());
   }
 
   private static Group group(

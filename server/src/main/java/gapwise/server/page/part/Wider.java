@@ -55,7 +55,7 @@ public final class Wider {
 
   private int without(Address rest) {
     for (SearchAnswer.Facet facet : nothing.facets()) {
-      String name = NAMES.get(facet.filter());
+      String name = NAMES.getOrDefault(facet.filter(), facet.filter());
       int before = address.all(name).size();
       int after = rest.all(name).size();
       if (after < before) {
