@@ -46,6 +46,6 @@ report <- function(what, run) {
   r <- timed(run)
   cat(sprintf("%s,%.15g,%.9g\n", what, r[1], r[2]))
 }
-report("exact likelihood at 25 points against glmer", exact)
-report("restricted likelihood against optim", several)
-report("restricted likelihood against optimize", single)
+report("exact likelihood at 25 points against a mixed-model library", exact)
+report("restricted likelihood against a general search", several)
+report("restricted likelihood against a search over one number", single)

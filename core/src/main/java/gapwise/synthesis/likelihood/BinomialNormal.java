@@ -19,4 +19,12 @@ public final class BinomialNormal {
     return LikelihoodSearch.fit(
         new BinomialLikelihoods(events, totals, new double[events.length]), points);
   }
+
+  /** The same from whole numbers. */
+  public static LikelihoodFit fit(int[] events, int[] totals, int points) {
+    return fit(
+        java.util.Arrays.stream(events).asDoubleStream().toArray(),
+        java.util.Arrays.stream(totals).asDoubleStream().toArray(),
+        points);
+  }
 }
