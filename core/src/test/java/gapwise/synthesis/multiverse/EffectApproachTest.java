@@ -108,7 +108,8 @@ class EffectApproachTest {
     EffectSample sharp = EffectSample.of(new double[] {1, 2}, new double[] {0, 1});
     assertEquals(
         List.of(
-            new AnalysisFinding.NotEstimated("zero-variance"), new AnalysisFinding.NotEstimated("zero-variance")),
+            new AnalysisFinding.NotEstimated("zero-variance"),
+            new AnalysisFinding.NotEstimated("zero-variance")),
         findings(
             sharp,
             new Subset(NONE, List.of(0, 1)),

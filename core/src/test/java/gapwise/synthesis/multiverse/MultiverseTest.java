@@ -129,7 +129,8 @@ class MultiverseTest {
   @Test
   void withoutAValueThereIsNoLowest() {
     Multiverse none =
-        new Multiverse(CHOICES, List.of(analysis(0, 0, new AnalysisFinding.NotEstimated("no-studies"))));
+        new Multiverse(
+            CHOICES, List.of(analysis(0, 0, new AnalysisFinding.NotEstimated("no-studies"))));
     assertThrows(IllegalStateException.class, none::lowest);
   }
 

@@ -69,7 +69,8 @@ class AsymmetryTest {
 
   @Test
   void beggIsKendallsTauWithItsExactP() {
-    AsymmetryFinding.Ranks ranks = assertInstanceOf(AsymmetryFinding.Ranks.class, new Begg().find(trials()));
+    AsymmetryFinding.Ranks ranks =
+        assertInstanceOf(AsymmetryFinding.Ranks.class, new Begg().find(trials()));
     assertEquals(0.025641026, ranks.kendallTau(), PRINTED);
     assertEquals(0.952361908, ranks.exactPValue().orElseThrow(), PRINTED);
     // Two more pairs in order than not, of 78; variance 13 x 12 x 31/18 (Kendall 1948, chapter 4).

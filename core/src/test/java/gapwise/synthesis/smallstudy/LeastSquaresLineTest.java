@@ -27,7 +27,8 @@ class LeastSquaresLineTest {
   @Test
   void ofAnscombesFirstSetIsAsHePrintsIt() {
     // His page 19: y = 3 + 0.5x, estimated standard error of the slope 0.118, 9 degrees of freedom.
-    AsymmetryFinding.Line line = tested(LeastSquaresLine.of(X, Y, ones(11)).orElseThrow().testingSlope(""));
+    AsymmetryFinding.Line line =
+        tested(LeastSquaresLine.of(X, Y, ones(11)).orElseThrow().testingSlope(""));
     assertEquals(3.00, line.intercept(), 5e-3);
     assertEquals(0.500, line.slope(), 5e-4);
     assertEquals(0.118, line.standardError(), 5e-4);

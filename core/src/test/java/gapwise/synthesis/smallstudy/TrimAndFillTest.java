@@ -74,7 +74,8 @@ class TrimAndFillTest {
                 EffectSample.of(
                     new double[] {3, 0, 1, 4, 2}, new double[] {1e6, 1e-6, 1e6, 1e6, 1e6})));
     assertEquals(3, found.filled().size());
-    assertEquals(List.of(3, 0, 4), found.filled().stream().map(AsymmetryFinding.Imagined::mirrors).toList());
+    assertEquals(
+        List.of(3, 0, 4), found.filled().stream().map(AsymmetryFinding.Imagined::mirrors).toList());
     assertEquals(-4, found.filled().get(0).effect(), 1e-9);
     assertTrue(found.settled());
   }
@@ -89,7 +90,8 @@ class TrimAndFillTest {
   @Test
   void turnsRoundWithTheSide() {
     AsymmetryFinding.Filled left = filled(Estimator.R0, Side.LEFT, -3, -2, -1, 0, 1, 2, 3, 20, 30);
-    AsymmetryFinding.Filled right = filled(Estimator.R0, Side.RIGHT, 3, 2, 1, 0, -1, -2, -3, -20, -30);
+    AsymmetryFinding.Filled right =
+        filled(Estimator.R0, Side.RIGHT, 3, 2, 1, 0, -1, -2, -3, -20, -30);
     assertEquals(left.filled().size(), right.filled().size());
     assertEquals(-left.mean().estimate(), right.mean().estimate(), 1e-13);
   }
@@ -112,6 +114,8 @@ class TrimAndFillTest {
   void needsThreeStudies() {
     assertEquals(
         "too-few-studies",
-        assertInstanceOf(AsymmetryFinding.Refused.class, find(Estimator.L0, Side.LEFT, 1, 2)).why().code());
+        assertInstanceOf(AsymmetryFinding.Refused.class, find(Estimator.L0, Side.LEFT, 1, 2))
+            .why()
+            .code());
   }
 }

@@ -1,10 +1,10 @@
 package gapwise.server.cli;
 
+import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.ResultFigures;
-import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.Figure;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.file.FigureFile;
@@ -24,7 +24,7 @@ final class PlanFigure {
 
   static void write(Path folder, Path plan, Medium medium, Answers.Ran ran, Edition edition)
       throws IOException {
-    Result result = ((Outcome.Done) ran.outcome()).result();
+    Result result = ((PlanOutcome.Done) ran.outcome()).result();
     Map<String, Figure> figures = ResultFigures.of(result, ran.answer(), edition);
     if (figures.isEmpty()) {
       System.err.println(plan + ": the result of this plan has nothing to draw.");
