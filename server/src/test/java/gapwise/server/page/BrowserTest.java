@@ -57,8 +57,10 @@ class BrowserTest {
       for (WebElement doubt : driver.findElements(By.name("seen"))) {
         doubt.click();
       }
-      if (!driver.findElements(By.cssSelector("#state form button")).isEmpty()) {
-        driver.findElement(By.cssSelector("#state form button")).click();
+      List<WebElement> confirm = driver.findElements(By.cssSelector("#state form button"));
+      if (!confirm.isEmpty()) {
+        confirm.get(0).click();
+        browser.await().until(ExpectedConditions.stalenessOf(confirm.get(0)));
         settled(driver);
       }
       assertTrue(
