@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -73,7 +74,7 @@ class SentencesTest {
     Sentences.all()
         .forEach(
             (name, template) -> {
-              Map<String, Object> values = new java.util.HashMap<>();
+              Map<String, Object> values = new HashMap<>();
               template.places().forEach(place -> values.put(place, 2));
               String text = template.filled(values);
               assertTrue(!text.contains("  ") && !text.matches(".* [.,;:].*"), name + ": " + text);

@@ -11,6 +11,7 @@ import gapwise.analysis.synthesis.SynthesisDefaults;
 import gapwise.analysis.synthesis.SynthesisTask;
 import gapwise.analysis.synthesis.UnusedSettings;
 import gapwise.effect.Measures;
+import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -100,7 +101,7 @@ public final class MultiverseTask implements Task {
   }
 
   /** Everything that is wrong with a synthesis of a plan of this task. */
-  static List<gapwise.problem.Problem> problems(ObjectNode plan, Map<String, String> fields) {
+  static List<Problem> problems(ObjectNode plan, Map<String, String> fields) {
     return SYNTHESIS.problems(synthesis(plan, fields));
   }
 }

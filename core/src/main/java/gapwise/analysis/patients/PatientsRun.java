@@ -3,6 +3,7 @@ package gapwise.analysis.patients;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.numeric.ReferenceDistribution;
+import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.patients.BinaryModel;
@@ -93,7 +94,7 @@ final class PatientsRun {
 
   private static PatientsFit nothing() {
     return new PatientsFit.NotEstimable(
-        new gapwise.problem.Problem("", "no-studies", "no row has all that is needed"));
+        new Problem("", "no-studies", "no row has all that is needed"));
   }
 
   private <A> List<StudyEvidence<A>> studies(

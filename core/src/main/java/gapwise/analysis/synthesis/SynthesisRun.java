@@ -1,5 +1,6 @@
 package gapwise.analysis.synthesis;
 
+import gapwise.analysis.clusters.RobustResult;
 import gapwise.analysis.clusters.ThreeLevelPart;
 import gapwise.analysis.moderators.FittedRows;
 import gapwise.analysis.moderators.RegressionPart;
@@ -15,6 +16,8 @@ import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
+import gapwise.analysis.smallstudy.FunnelResult;
+import gapwise.analysis.smallstudy.SmallStudyEffectsResult;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import java.util.ArrayList;
@@ -58,16 +61,17 @@ final class SynthesisRun<D extends StudyData> {
         threeLevels
             ? Optional.empty()
             : asked.moderators().map(one -> RegressionPart.of(synthesis, one, warnings));
-    var robust =
+    Optional<RobustResult> robust =
         threeLevels
-            ? Optional.<gapwise.analysis.clusters.RobustResult>empty()
+            ? Optional.empty()
             : asked.robust().flatMap(one -> one.of(synthesis, asked.moderators(), warnings));
     Optional<SubgroupsResult> groups = SubgroupPart.of(synthesis, asked.places(), warnings);
-    var smallStudies = asked.smallStudies().of(synthesis, warnings);
-    var funnel = asked.funnel().flatMap(one -> one.of(synthesis, warnings));
+    Optional<SmallStudyEffectsResult> smallStudies = asked.smallStudies().of(synthesis, warnings);
+    Optional<FunnelResult> funnel = asked.funnel().flatMap(one -> one.of(synthesis, warnings));
     Optional<InfluenceResult> influence =
         asked.influence() && !moderated ? InfluencePart.of(synthesis, warnings) : Optional.empty();
-    var cumulative = asked.cumulative().flatMap(one -> one.of(synthesis, warnings));
+    Optional<List<InfluenceResult.Cumulative>> cumulative =
+        asked.cumulative().flatMap(one -> one.of(synthesis, warnings));
     ThreeLevelPart.Told levels =
         ThreeLevelPart.of(synthesis, asked.moderators(), asked.robust(), warnings);
     Optional<RegressionResult> regression = fitted.flatMap(FittedRows::regression);
