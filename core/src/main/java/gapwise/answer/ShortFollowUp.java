@@ -3,7 +3,7 @@ package gapwise.answer;
 import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.SelectedRow;
-import gapwise.wording.Counted;
+import gapwise.sentence.Counted;
 import gapwise.wording.FollowUps;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package gapwise.answer;
 
-import static gapwise.wording.Sentences.say;
+import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
 import gapwise.evidence.unit.Unit;

@@ -5,7 +5,7 @@ import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Shown;
-import gapwise.wording.Counted;
+import gapwise.sentence.Counted;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -2,9 +2,9 @@ package gapwise.server.page.part;
 
 import gapwise.search.SearchAnswer;
 import gapwise.search.StudySearch;
+import gapwise.sentence.Counted;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
-import gapwise.wording.Counted;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;

@@ -1,4 +1,4 @@
-package gapwise.wording;
+package gapwise.sentence;
 
 /** Whole numbers in words of a page, thousands apart: "1,204 studies". */
 public final class Counted {

@@ -1,4 +1,4 @@
-package gapwise.wording;
+package gapwise.sentence;
 
 import java.util.ArrayList;
 import java.util.List;

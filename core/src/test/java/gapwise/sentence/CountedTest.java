@@ -1,4 +1,4 @@
-package gapwise.wording;
+package gapwise.sentence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

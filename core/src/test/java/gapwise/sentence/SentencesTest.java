@@ -1,4 +1,4 @@
-package gapwise.wording;
+package gapwise.sentence;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -58,15 +59,21 @@ class SentencesTest {
   @Test
   void everySentenceIsSaidSomewhereAndNothingElseIs() throws IOException {
     Set<String> said = new TreeSet<>();
-    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
-      for (Path file : files.filter(one -> one.toString().endsWith(".java")).toList()) {
-        String code = Files.readString(file);
-        if (code.contains("Sentences.say")) {
-          NAME.matcher(code).results().map((MatchResult one) -> one.group(1)).forEach(said::add);
+    for (String module : List.of("src/main", "../server/src/main")) {
+      try (Stream<Path> files = Files.walk(Path.of(module))) {
+        for (Path file : files.filter(SentencesTest::isCode).toList()) {
+          String code = Files.readString(file);
+          if (code.contains("Sentences.say")) {
+            NAME.matcher(code).results().map((MatchResult one) -> one.group(1)).forEach(said::add);
+          }
         }
       }
     }
     assertEquals(Sentences.all().keySet(), said);
+  }
+
+  private static boolean isCode(Path file) {
+    return file.toString().endsWith(".java") || file.toString().endsWith(".jte");
   }
 
   @Test

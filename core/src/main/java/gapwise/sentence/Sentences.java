@@ -1,4 +1,4 @@
-package gapwise.wording;
+package gapwise.sentence;
 
 import java.io.IOException;
 import java.io.InputStreamReader;
