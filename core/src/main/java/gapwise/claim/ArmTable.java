@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.rows.DataTable;
+import gapwise.analysis.rows.RowValue;
 import gapwise.analysis.rows.SelectionRows;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Method;
@@ -16,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Studies that hold several methods, as rows of a plan: the arms one by one, or two of them side by
@@ -30,7 +32,7 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
       Set.of("events", "total", "n", "mean", "sd", "median", "q1", "q3", "min", "max");
 
   /** The arms of one study by method, with their cells. */
-  record StudyArms(Study study, String label, Map<Method, Map<String, String>> cells) {
+  record StudyArms(Study study, String label, Map<Method, Map<String, RowValue>> cells) {
     StudyArms {
       cells = new LinkedHashMap<>(cells);
     }
@@ -38,8 +40,8 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
     /** Patients or limbs of all its arms, as far as they are counted. */
     double patients() {
       return cells.values().stream()
-          .map(arm -> arm.getOrDefault("total", arm.getOrDefault("n", "0")))
-          .mapToDouble(Double::parseDouble)
+          .map(arm -> arm.containsKey("total") ? arm.get("total") : arm.get("n"))
+          .mapToDouble(count -> count == null ? 0 : count.number().orElse(0))
           .sum();
     }
 
@@ -64,7 +66,7 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
     if (selection.rows().isEmpty()) {
       return new ArmTable(List.of(), List.of());
     }
-    List<Map<String, String>> cells =
+    List<Map<String, RowValue>> cells =
         new SelectionRows(question -> selection)
             .rows(
                 QuestionJson.write(selection.question()),
@@ -79,7 +81,7 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
     List<String> twice = new ArrayList<>();
     byStudy.forEach(
         (id, places) -> {
-          Map<Method, Map<String, String>> arms = new LinkedHashMap<>();
+          Map<Method, Map<String, RowValue>> arms = new LinkedHashMap<>();
           for (int place : places) {
             arms.put(method(selection.rows().get(place)), cells.get(place));
           }
@@ -136,10 +138,13 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
     return rows.addObject().put("study", study.label()).put(DataTable.STUDY_ID, study.study().id());
   }
 
-  private static void numbers(ObjectNode row, String before, Map<String, String> cells) {
-    cells.keySet().stream()
-        .filter(NUMBERS::contains)
-        .sorted()
-        .forEach(role -> row.put(before + role, Double.parseDouble(cells.get(role))));
+  private static void numbers(ObjectNode row, String before, Map<String, RowValue> cells) {
+    new TreeMap<>(cells)
+        .forEach(
+            (role, value) -> {
+              if (NUMBERS.contains(role)) {
+                row.put(before + role, value.number().orElseThrow());
+              }
+            });
   }
 }

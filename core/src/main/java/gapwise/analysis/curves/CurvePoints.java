@@ -114,8 +114,7 @@ final class CurvePoints {
   private boolean isPercent() {
     double largest = 0;
     for (DataTable.Row row : table.rows()) {
-      String text = row.text(columns.column("survival"));
-      largest = Math.max(largest, ReportedRow.parse(text).orElse(0));
+      largest = Math.max(largest, row.number(columns.column("survival")).orElse(0));
     }
     if (largest <= PERCENT_ABOVE) {
       return false;

@@ -1,6 +1,7 @@
 package gapwise.analysis.moderators;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.rows.RowValue;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -22,11 +23,9 @@ sealed interface AskedPrediction {
         : new At(values(one));
   }
 
-  private static Map<String, String> values(JsonNode given) {
-    Map<String, String> values = new LinkedHashMap<>();
-    given
-        .fields()
-        .forEachRemaining(one -> values.put(one.getKey(), one.getValue().asText().strip()));
+  private static Map<String, RowValue> values(JsonNode given) {
+    Map<String, RowValue> values = new LinkedHashMap<>();
+    given.fields().forEachRemaining(one -> values.put(one.getKey(), RowValue.of(one.getValue())));
     return values;
   }
 
@@ -35,7 +34,7 @@ sealed interface AskedPrediction {
    *
    * @param values by column; those left out are held at their mean, or at the reference level
    */
-  record At(Map<String, String> values) implements AskedPrediction {
+  record At(Map<String, RowValue> values) implements AskedPrediction {
     public At {
       values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     }
@@ -52,7 +51,7 @@ sealed interface AskedPrediction {
    * @param points equally apart, both ends among them, at least two
    * @param at values of the other columns
    */
-  record Along(String column, double from, double to, long points, Map<String, String> at)
+  record Along(String column, double from, double to, long points, Map<String, RowValue> at)
       implements AskedPrediction {
     public Along {
       at = Collections.unmodifiableMap(new LinkedHashMap<>(at));

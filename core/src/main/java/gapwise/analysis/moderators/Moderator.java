@@ -1,6 +1,6 @@
 package gapwise.analysis.moderators;
 
-import gapwise.analysis.rows.ReportedRow;
+import gapwise.analysis.rows.RowValue;
 import gapwise.synthesis.regression.RestrictedCubicSpline;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,9 +18,9 @@ sealed interface Moderator {
   /**
    * Their values.
    *
-   * @param cells a text for each column, none blank, numbers where numbers are expected
+   * @param cells a value for each column, none blank, numbers where numbers are expected
    */
-  double[] values(Map<String, String> cells);
+  double[] values(Map<String, RowValue> cells);
 
   /** The columns it reads. */
   List<String> columns();
@@ -37,7 +37,7 @@ sealed interface Moderator {
     }
 
     @Override
-    public double[] values(Map<String, String> cells) {
+    public double[] values(Map<String, RowValue> cells) {
       return new double[] {number(cells, column) - centre};
     }
 
@@ -68,9 +68,9 @@ sealed interface Moderator {
     }
 
     @Override
-    public double[] values(Map<String, String> cells) {
+    public double[] values(Map<String, RowValue> cells) {
       double[] values = new double[told().size()];
-      int level = told().indexOf(cells.get(column));
+      int level = told().indexOf(value(cells, column).text());
       if (level >= 0) {
         values[level] = 1;
       }
@@ -99,7 +99,7 @@ sealed interface Moderator {
     }
 
     @Override
-    public double[] values(Map<String, String> cells) {
+    public double[] values(Map<String, RowValue> cells) {
       return spline.at(number(cells, column));
     }
 
@@ -123,7 +123,7 @@ sealed interface Moderator {
     }
 
     @Override
-    public double[] values(Map<String, String> cells) {
+    public double[] values(Map<String, RowValue> cells) {
       double[] left = first.values(cells);
       double[] right = second.values(cells);
       double[] values = new double[left.length * right.length];
@@ -141,7 +141,11 @@ sealed interface Moderator {
     }
   }
 
-  private static double number(Map<String, String> cells, String column) {
-    return ReportedRow.parse(Objects.requireNonNull(cells.get(column), column)).orElseThrow();
+  private static double number(Map<String, RowValue> cells, String column) {
+    return value(cells, column).number().orElseThrow();
+  }
+
+  private static RowValue value(Map<String, RowValue> cells, String column) {
+    return Objects.requireNonNull(cells.get(column), column);
   }
 }

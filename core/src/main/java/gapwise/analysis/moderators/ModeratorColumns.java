@@ -2,7 +2,6 @@ package gapwise.analysis.moderators;
 
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
-import gapwise.analysis.rows.ReportedRow;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
 import gapwise.problem.Problems;
@@ -151,19 +150,14 @@ final class ModeratorColumns {
 
   private long count(String column, boolean numbers) {
     return table.rows().stream()
-        .map(row -> row.text(column))
-        .filter(text -> !text.isEmpty())
-        .filter(text -> isNumber(text) == numbers)
+        .filter(row -> !row.text(column).isEmpty())
+        .filter(row -> row.number(column).isPresent() == numbers)
         .count();
-  }
-
-  static boolean isNumber(String text) {
-    return ReportedRow.parse(text).isPresent();
   }
 
   private void mustBeNumbers(String where, String column, String what) {
     table.rows().stream()
-        .filter(row -> !row.text(column).isEmpty() && !isNumber(row.text(column)))
+        .filter(row -> !row.text(column).isEmpty() && row.number(column).isEmpty())
         .findFirst()
         .ifPresent(
             row ->
@@ -217,8 +211,7 @@ final class ModeratorColumns {
     mustBeNumbers(where, column, "to be a curve");
     List<Double> knots = new ArrayList<>(asked.knots());
     if (knots.isEmpty() && problems.list().size() == before && !rows.isEmpty()) {
-      List<Double> values =
-          rows.stream().map(row -> ReportedRow.parse(row.text(column)).orElseThrow()).toList();
+      List<Double> values = rows.stream().map(row -> row.number(column).orElseThrow()).toList();
       knots.addAll(RestrictedCubicSpline.usualKnots(values, asked.count()));
     }
     boolean rise = knots.size() >= 3;

@@ -3,6 +3,7 @@ package gapwise.analysis.moderators;
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
+import gapwise.analysis.rows.RowValue;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
 import gapwise.effect.StudyData;
@@ -94,13 +95,13 @@ public record ModeratorDesign(
   /**
    * The row of the design for a study that may not exist.
    *
-   * @param cells a text for each column of the moderators
+   * @param cells a value for each column of the moderators
    */
-  double[] values(Map<String, String> cells) {
+  double[] values(Map<String, RowValue> cells) {
     return values(moderators, cells);
   }
 
-  private static double[] values(List<Moderator> moderators, Map<String, String> cells) {
+  private static double[] values(List<Moderator> moderators, Map<String, RowValue> cells) {
     Work.check();
     List<Double> values = new ArrayList<>(List.of(1.0));
     for (Moderator one : moderators) {

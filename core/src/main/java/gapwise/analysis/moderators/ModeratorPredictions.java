@@ -1,6 +1,7 @@
 package gapwise.analysis.moderators;
 
 import gapwise.analysis.pooling.PlacesPart;
+import gapwise.analysis.rows.RowValue;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
@@ -25,11 +26,11 @@ import java.util.function.ToDoubleFunction;
  * @param points single values, in the order of the plan
  * @param curves values along a column, in the order of the plan
  */
-record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves) {
+record ModeratorPredictions(List<Map<String, RowValue>> points, List<Along> curves) {
   private static final String FIELD = "predictions";
 
   /** Values along one column. */
-  record Along(String column, List<Map<String, String>> points) {}
+  record Along(String column, List<Map<String, RowValue>> points) {}
 
   ModeratorPredictions {
     points = List.copyOf(points);
@@ -45,7 +46,7 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
       List<AskedPrediction> asked, ModeratorDesign design, ModeratorValues values) {
     requirePoints(asked, design.moderators().size());
     Problems problems = new Problems();
-    List<Map<String, String>> points = new ArrayList<>();
+    List<Map<String, RowValue>> points = new ArrayList<>();
     List<Along> curves = new ArrayList<>();
     for (int i = 0; i < asked.size(); i++) {
       String where = FIELD + "[" + i + "]";
@@ -84,24 +85,25 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
           "'" + column + "' is no moderator of numbers in this plan");
       return Optional.empty();
     }
-    Map<String, String> given = new LinkedHashMap<>(asked.at());
+    Map<String, RowValue> given = new LinkedHashMap<>(asked.at());
     values.complete(given, where + ".at", problems);
     if (!problems.isEmpty()) {
       return Optional.empty();
     }
     long last = asked.points() - 1;
-    List<Map<String, String>> points = new ArrayList<>();
+    List<Map<String, RowValue>> points = new ArrayList<>();
     for (int i = 0; i <= last; i++) {
       Work.check();
       double share = (double) i / last;
       double value = i == last ? asked.to() : (1 - share) * asked.from() + share * asked.to();
-      given.put(column, Double.toString(value));
+      given.put(column, new RowValue.Number(value));
       points.add(values.complete(given, where, problems));
     }
     return Optional.of(new Along(column, points));
   }
 
-  private static void finite(ModeratorDesign design, Map<String, String> cells, Problems problems) {
+  private static void finite(
+      ModeratorDesign design, Map<String, RowValue> cells, Problems problems) {
     if (!Arrays.stream(design.values(cells)).allMatch(x -> Math.abs(x) < 1e100)) {
       problems.add(
           FIELD,
@@ -149,7 +151,7 @@ record ModeratorPredictions(List<Map<String, String>> points, List<Along> curves
             .toList());
   }
 
-  private static RegressionResult.Prediction predicted(Teller teller, Map<String, String> cells) {
+  private static RegressionResult.Prediction predicted(Teller teller, Map<String, RowValue> cells) {
     ModeratorQuestion<?> question = teller.question();
     Predicted predicted =
         Predicted.at(

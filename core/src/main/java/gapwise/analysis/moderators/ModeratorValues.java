@@ -3,7 +3,7 @@ package gapwise.analysis.moderators;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import gapwise.analysis.rows.DataTable;
-import gapwise.analysis.rows.ReportedRow;
+import gapwise.analysis.rows.RowValue;
 import gapwise.problem.Problems;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -31,9 +31,7 @@ final class ModeratorValues {
     for (String column : moderators.keySet()) {
       if (isNumber(column) && !rows.isEmpty()) {
         double[] values =
-            rows.stream()
-                .mapToDouble(row -> ReportedRow.parse(row.text(column)).orElseThrow())
-                .toArray();
+            rows.stream().mapToDouble(row -> row.number(column).orElseThrow()).toArray();
         ranges.put(column, range(values));
       }
     }
@@ -66,12 +64,12 @@ final class ModeratorValues {
   }
 
   /**
-   * A text for each column, complete.
+   * A value for each column, complete.
    *
    * @param where the values stand in the plan
    * @param problems takes what does not fit
    */
-  Map<String, String> complete(Map<String, String> given, String where, Problems problems) {
+  Map<String, RowValue> complete(Map<String, RowValue> given, String where, Problems problems) {
     given
         .keySet()
         .forEach(
@@ -83,21 +81,26 @@ final class ModeratorValues {
                     "'" + column + "' is no moderator of this plan; it has " + moderators.keySet());
               }
             });
-    Map<String, String> cells = new LinkedHashMap<>();
+    Map<String, RowValue> cells = new LinkedHashMap<>();
     for (String column : moderators.keySet()) {
-      cells.put(column, given.containsKey(column) ? given.get(column) : usual(column));
-      check(column, cells.get(column), where + "." + column, problems);
+      RowValue one = given.get(column);
+      RowValue value = one == null ? usual(column) : one;
+      cells.put(column, value);
+      check(column, value, where + "." + column, problems);
     }
     return cells;
   }
 
-  private String usual(String column) {
-    return moderators.get(column) instanceof Moderator.Categories categories
-        ? categories.levels().isEmpty() ? "" : categories.levels().get(0)
-        : ranges.containsKey(column) ? Double.toString(ranges.get(column).mean()) : "0";
+  private RowValue usual(String column) {
+    if (moderators.get(column) instanceof Moderator.Categories categories) {
+      return new RowValue.Text(categories.levels().isEmpty() ? "" : categories.levels().get(0));
+    }
+    Range range = ranges.get(column);
+    return new RowValue.Number(range == null ? 0 : range.mean());
   }
 
-  private void check(String column, String text, String where, Problems problems) {
+  private void check(String column, RowValue value, String where, Problems problems) {
+    String text = value.text();
     if (moderators.get(column) instanceof Moderator.Categories categories) {
       if (!categories.levels().isEmpty() && !categories.levels().contains(text)) {
         problems.add(
@@ -110,19 +113,19 @@ final class ModeratorValues {
                 + "' among the studies that enter; it has "
                 + categories.levels());
       }
-    } else if (ReportedRow.parse(text).isEmpty()) {
+    } else if (value.number().isEmpty()) {
       problems.add(
           where, "not-a-number", "found '" + text + "', expected a number for '" + column + "'");
     }
   }
 
   /** Whether a value lies below the smallest or above the largest of the studies that enter. */
-  boolean outside(Map<String, String> cells) {
+  boolean outside(Map<String, RowValue> cells) {
     return ranges.entrySet().stream()
         .anyMatch(
             one -> {
-              String cell = Objects.requireNonNull(cells.get(one.getKey()), one.getKey());
-              double value = ReportedRow.parse(cell).orElseThrow();
+              RowValue cell = Objects.requireNonNull(cells.get(one.getKey()), one.getKey());
+              double value = cell.number().orElseThrow();
               return value < one.getValue().least() || value > one.getValue().most();
             });
   }
@@ -133,15 +136,15 @@ final class ModeratorValues {
   }
 
   /** Values as they stand in a result: numbers as numbers. */
-  Map<String, JsonNode> told(Map<String, String> cells) {
+  Map<String, JsonNode> told(Map<String, RowValue> cells) {
     Map<String, JsonNode> told = new LinkedHashMap<>();
     cells.forEach(
-        (column, text) ->
+        (column, value) ->
             told.put(
                 column,
                 isNumber(column)
-                    ? JsonNodeFactory.instance.numberNode(ReportedRow.parse(text).orElseThrow())
-                    : JsonNodeFactory.instance.textNode(text)));
+                    ? JsonNodeFactory.instance.numberNode(value.number().orElseThrow())
+                    : JsonNodeFactory.instance.textNode(value.text())));
     return told;
   }
 }

@@ -2,10 +2,9 @@ package gapwise.analysis.multiverse;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.rows.DataTable;
-import gapwise.analysis.rows.ReportedRow;
+import gapwise.analysis.rows.RowValue;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
 /**
@@ -28,20 +27,24 @@ record ColumnSubsets(String column, List<Level> levels) {
    * @param numeric whether cells must be numbers
    * @param keeps whether a row with this cell, which is not blank, stays
    */
-  record Level(String name, boolean numeric, Predicate<String> keeps) {}
+  record Level(String name, boolean numeric, Predicate<RowValue> keeps) {}
 
   static ColumnSubsets of(JsonNode json) {
     List<Level> levels = new ArrayList<>();
     levels.add(new Level(ALL, false, cell -> true));
     for (JsonNode group : json.path("only")) {
       List<String> values = texts(group);
-      levels.add(new Level("only " + String.join(" or ", values), false, values::contains));
+      levels.add(
+          new Level(
+              "only " + String.join(" or ", values), false, cell -> values.contains(cell.text())));
     }
     for (JsonNode group : json.path("without")) {
       List<String> values = texts(group);
       levels.add(
           new Level(
-              "without " + String.join(" or ", values), false, cell -> !values.contains(cell)));
+              "without " + String.join(" or ", values),
+              false,
+              cell -> !values.contains(cell.text())));
     }
     for (JsonNode limit : json.path("atLeast")) {
       double least = limit.asDouble();
@@ -60,14 +63,13 @@ record ColumnSubsets(String column, List<Level> levels) {
 
   /** Whether a row stays at a level; a blank cell stays only where nothing is narrowed. */
   boolean keeps(int level, DataTable.Row row) {
-    String cell = row.text(column);
-    return level == 0 || (!cell.isEmpty() && levels.get(level).keeps().test(cell));
+    RowValue cell = row.cells().get(column);
+    return level == 0 || (cell != null && levels.get(level).keeps().test(cell));
   }
 
   /** The number in a cell, which has been checked to be one. */
-  private static double number(String cell) {
-    OptionalDouble number = ReportedRow.parse(cell);
-    return number.orElseThrow();
+  private static double number(RowValue cell) {
+    return cell.number().orElseThrow();
   }
 
   private static List<String> texts(JsonNode list) {

@@ -3,7 +3,6 @@ package gapwise.analysis.multiverse;
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
-import gapwise.analysis.rows.ReportedRow;
 import gapwise.budget.Work;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
@@ -88,7 +87,7 @@ record MultiverseRows(
     }
     for (DataTable.Row row : table.rows()) {
       String cell = row.text(column);
-      if (subsets.numeric() && !cell.isEmpty() && ReportedRow.parse(cell).isEmpty()) {
+      if (subsets.numeric() && !cell.isEmpty() && row.number(column).isEmpty()) {
         problems.add(
             row.place() + ", column " + column,
             "not-a-number",

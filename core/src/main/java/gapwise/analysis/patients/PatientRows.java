@@ -4,6 +4,7 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.Columns;
 import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.rows.ReportedRow;
+import gapwise.analysis.rows.RowValue;
 import gapwise.effect.ArmCounts;
 import gapwise.problem.Problems;
 import gapwise.synthesis.patients.CountArm;
@@ -64,7 +65,7 @@ final class PatientRows {
   private <A> Map<String, List<A>> summaries(
       DataTable table,
       List<String> required,
-      BiFunction<ReportedRow, String, Optional<A>> reading) {
+      BiFunction<ReportedRow, RowValue, Optional<A>> reading) {
     List<String> roles = new ArrayList<>(required);
     if (plan.events()) {
       roles.add("moderatorSd");
@@ -84,7 +85,7 @@ final class PatientRows {
       List<String> roles,
       List<String> required,
       String prefix,
-      BiFunction<ReportedRow, String, Optional<A>> reading) {
+      BiFunction<ReportedRow, RowValue, Optional<A>> reading) {
     Map<String, List<A>> byStudy = new LinkedHashMap<>();
     int before = problems.size();
     Columns columns = Columns.resolve(named, table, roles, required, problems);
@@ -98,7 +99,7 @@ final class PatientRows {
       if (study.isEmpty()) {
         reported.missing("study");
       }
-      Optional<A> one = reading.apply(reported, row.text(columns.column(roles.get(1))));
+      Optional<A> one = reading.apply(reported, row.value(columns.column(roles.get(1))));
       Optional<Result.Warning> lacking = reported.lacking();
       lacking.ifPresent(
           warning ->
@@ -117,20 +118,20 @@ final class PatientRows {
     return byStudy;
   }
 
-  private Optional<Patient> patient(ReportedRow row, String text) {
+  private Optional<Patient> patient(ReportedRow row, RowValue event) {
     OptionalDouble moderator = required(row, "moderator");
-    OptionalDouble outcome = plan.events() ? event(row, text) : value(row);
+    OptionalDouble outcome = plan.events() ? event(row, event) : value(row);
     return moderator.isEmpty() || outcome.isEmpty()
         ? Optional.empty()
         : Optional.of(new Patient(outcome.getAsDouble(), moderator.getAsDouble()));
   }
 
-  private static OptionalDouble event(ReportedRow row, String text) {
-    OptionalDouble number = ReportedRow.parse(text);
+  private static OptionalDouble event(ReportedRow row, RowValue value) {
+    OptionalDouble number = value.number();
     if (number.isPresent() && (number.getAsDouble() == 0 || number.getAsDouble() == 1)) {
       return number;
     }
-    String word = text.toLowerCase(Locale.ROOT);
+    String word = value.text().toLowerCase(Locale.ROOT);
     if (YES.contains(word) || NO.contains(word)) {
       return OptionalDouble.of(YES.contains(word) ? 1 : 0);
     }
@@ -138,7 +139,9 @@ final class PatientRows {
       row.missing("event");
     } else {
       row.wrong(
-          "event", "not-an-event", "found '" + text + "', expected 1 (the event came) or 0 (not)");
+          "event",
+          "not-an-event",
+          "found '" + value.text() + "', expected 1 (the event came) or 0 (not)");
     }
     return OptionalDouble.empty();
   }
@@ -158,7 +161,7 @@ final class PatientRows {
     return value;
   }
 
-  private Optional<CountArm> count(ReportedRow row, String text) {
+  private Optional<CountArm> count(ReportedRow row, RowValue events) {
     OptionalDouble moderator = required(row, "moderator");
     OptionalDouble spread = row.optional("moderatorSd", 0);
     return ArmCounts.of(row)
@@ -168,7 +171,7 @@ final class PatientRows {
                 new CountArm(counts.events(), counts.total(), moderator.getAsDouble(), spread));
   }
 
-  private Optional<MeanArm> mean(ReportedRow row, String text) {
+  private Optional<MeanArm> mean(ReportedRow row, RowValue reported) {
     OptionalDouble moderator = required(row, "moderator");
     OptionalDouble n = row.requiredCount("n", 1);
     OptionalDouble mean = required(row, "mean");

@@ -2,7 +2,6 @@ package gapwise.analysis.plan;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.rows.DataTable;
-import gapwise.analysis.rows.ReportedRow;
 import gapwise.problem.Problem;
 import java.util.Iterator;
 import java.util.Map;
@@ -46,8 +45,8 @@ public final class FarNumbers {
     for (DataTable.Row row : table.rows()) {
       row.cells()
           .forEach(
-              (column, text) -> {
-                OptionalDouble number = ReportedRow.parse(text);
+              (column, value) -> {
+                OptionalDouble number = value.number();
                 if (number.isPresent()) {
                   take(number.getAsDouble(), which + row.place() + ", column " + column);
                 }

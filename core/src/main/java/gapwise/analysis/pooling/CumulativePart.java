@@ -1,7 +1,7 @@
 package gapwise.analysis.pooling;
 
 import gapwise.analysis.result.Result;
-import gapwise.analysis.rows.ReportedRow;
+import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Work;
 import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
@@ -78,19 +78,19 @@ public record CumulativePart(String column) {
         order.add(i);
       }
     }
-    order.sort(Comparator.comparing(i -> pooled.get(i).row().text(column), byValue(pooled)));
+    order.sort(Comparator.comparing(i -> pooled.get(i).row(), byValue(pooled)));
     return order;
   }
 
   /** By number if every value is one, else by text. */
-  private <D extends StudyData> Comparator<String> byValue(List<Studies.Entry<D>> pooled) {
+  private <D extends StudyData> Comparator<DataTable.Row> byValue(List<Studies.Entry<D>> pooled) {
     boolean numbers =
         pooled.stream()
-            .map(entry -> entry.row().text(column))
-            .filter(text -> !text.isEmpty())
-            .allMatch(text -> ReportedRow.parse(text).isPresent());
+            .map(Studies.Entry::row)
+            .filter(row -> !row.text(column).isEmpty())
+            .allMatch(row -> row.number(column).isPresent());
     return numbers
-        ? Comparator.comparingDouble(text -> ReportedRow.parse(text).orElseThrow())
-        : Comparator.naturalOrder();
+        ? Comparator.comparingDouble(row -> row.number(column).orElseThrow())
+        : Comparator.comparing(row -> row.text(column));
   }
 }

@@ -8,6 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -52,21 +53,21 @@ public record DataTable(
    * One row.
    *
    * @param number from 1
-   * @param cells text by column, without blank ones
+   * @param cells by column, without blank ones
    */
-  public record Row(int number, Map<String, String> cells) {
+  public record Row(int number, Map<String, RowValue> cells) {
     public Row {
       cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
     }
 
     /** The id of the study in the evidence base, where the row comes from there. */
     public Optional<String> studyId() {
-      return Optional.ofNullable(cells.get(STUDY_ID));
+      return Optional.ofNullable(cells.get(STUDY_ID)).map(RowValue::text);
     }
 
     /** The id of its arm, where it comes from there. */
     public Optional<String> armId() {
-      return Optional.ofNullable(cells.get(ARM_ID));
+      return Optional.ofNullable(cells.get(ARM_ID)).map(RowValue::text);
     }
 
     /** A warning about this row, which says whose it is. */
@@ -76,7 +77,17 @@ public record DataTable(
 
     /** The text in a column; empty text if it is blank. */
     public String text(String column) {
-      return cells.getOrDefault(column, "");
+      return value(column).text();
+    }
+
+    /** The number in a column; empty if it is blank or no number. */
+    public OptionalDouble number(String column) {
+      return value(column).number();
+    }
+
+    /** What stands in a column; an empty text if it is blank. */
+    public RowValue value(String column) {
+      return cells.getOrDefault(column, RowValue.BLANK);
     }
 
     /** Where it is, for people. */

@@ -25,7 +25,7 @@ public interface EvidenceRows {
    * @param warnings what was left out of the selection and why
    * @param sha256 hash of the records read, in hexadecimal
    */
-  record Selected(List<Map<String, String>> rows, List<Result.Warning> warnings, String sha256) {
+  record Selected(List<Map<String, RowValue>> rows, List<Result.Warning> warnings, String sha256) {
     public Selected {
       rows = rows.stream().map(Map::copyOf).toList();
       warnings = List.copyOf(warnings);

@@ -85,7 +85,7 @@ final class PlanTable implements SheetConsumer {
 
   @Override
   public void row(Row row) {
-    Map<String, String> cells = new LinkedHashMap<>();
+    Map<String, RowValue> cells = new LinkedHashMap<>();
     for (Cell cell : row.cells()) {
       if (!cell.isBlank()) {
         Work.require(
@@ -93,7 +93,7 @@ final class PlanTable implements SheetConsumer {
             cell.stripped().length(),
             where + ", row " + (rows.size() + 1) + ", column " + cell.column().name(),
             "Shorten the text.");
-        cells.put(cell.column().name(), cell.stripped());
+        cells.put(cell.column().name(), new RowValue.Text(cell.stripped()));
       }
     }
     values += cells.size();

@@ -5,7 +5,6 @@ import gapwise.effect.SpreadConversion;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.SelectedRow;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -18,10 +17,10 @@ import java.util.OptionalInt;
  */
 record QuantityCells(SelectedRow row, Outcome outcome, QuantitySummary reported) {
 
-  void fill(Map<String, String> cells, List<Result.Warning> warnings) {
+  void fill(Map<String, RowValue> cells, List<Result.Warning> warnings) {
     QuantitySummary summary = reported.in(outcome.unit().orElse(reported.unit()));
     OptionalInt patients = patients(summary, warnings);
-    patients.ifPresent(n -> cells.put("n", "" + n));
+    patients.ifPresent(n -> cells.put("n", new RowValue.Number(n)));
     put(cells, "mean", summary.mean());
     put(cells, "sd", deviation(summary, patients, warnings));
     if (summary.mean().isEmpty()) {
@@ -75,9 +74,9 @@ record QuantityCells(SelectedRow row, Outcome outcome, QuantitySummary reported)
         code, row.label() + ": the standard deviation is worked out from " + from, row.label());
   }
 
-  static void put(Map<String, String> cells, String role, OptionalDouble value) {
+  static void put(Map<String, RowValue> cells, String role, OptionalDouble value) {
     if (value.isPresent()) {
-      cells.put(role, new BigDecimal(Double.toString(value.getAsDouble())).toPlainString());
+      cells.put(role, new RowValue.Number(value.getAsDouble()));
     }
   }
 }

@@ -8,14 +8,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.regex.Pattern;
 
 /** A row read by role, collecting what is wrong with it and what it lacks. */
 public final class ReportedRow implements Reported {
-  /** Plain decimal notation only: Java's own reader also takes "NaN", "0x1p3" and "1d". */
-  private static final Pattern NUMBER =
-      Pattern.compile("[+-]?(\\d++\\.?\\d*+|\\.\\d++)([eE][+-]?\\d{1,4})?");
-
   private final Columns columns;
   private final DataTable.Row row;
   private final Problems problems;
@@ -31,30 +26,21 @@ public final class ReportedRow implements Reported {
 
   @Override
   public OptionalDouble number(String role) {
-    String text = columns.has(role) ? row.text(columns.column(role)) : "";
-    if (text.isEmpty()) {
+    RowValue value = columns.has(role) ? row.cells().get(columns.column(role)) : null;
+    if (value == null) {
       return OptionalDouble.empty();
     }
-    OptionalDouble number = parse(text);
+    OptionalDouble number = value.number();
     if (number.isEmpty()) {
       wrong(
           role,
           "not-a-number",
           "found '"
-              + text
+              + value.text()
               + "', expected a number with a point before the fraction, or nothing if it is not"
               + " reported");
     }
     return number;
-  }
-
-  /** A finite number in plain decimal notation; empty if the text is none. */
-  public static OptionalDouble parse(String text) {
-    if (!NUMBER.matcher(text).matches()) {
-      return OptionalDouble.empty();
-    }
-    double value = Double.parseDouble(text);
-    return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
   }
 
   @Override

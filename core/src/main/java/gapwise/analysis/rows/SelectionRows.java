@@ -54,19 +54,19 @@ public final class SelectionRows implements EvidenceRows {
    */
   static Selected of(Selection selection, String measure) {
     require(selection, measure);
-    List<Map<String, String>> rows = new ArrayList<>();
+    List<Map<String, RowValue>> rows = new ArrayList<>();
     List<Result.Warning> warnings = new ArrayList<>();
     for (SelectedRow row : selection.rows()) {
-      Map<String, String> cells = new TreeMap<>();
-      cells.put("study", row.label());
-      cells.put(DataTable.STUDY_ID, row.study().id());
-      cells.put(DataTable.ARM_ID, row.arm().id());
-      cells.put("method", row.arm().method().principal().code());
-      row.study().citation().year().ifPresent(year -> cells.put("year", "" + year));
+      Map<String, RowValue> cells = new TreeMap<>();
+      cells.put("study", new RowValue.Text(row.label()));
+      cells.put(DataTable.STUDY_ID, new RowValue.Text(row.study().id()));
+      cells.put(DataTable.ARM_ID, new RowValue.Text(row.arm().id()));
+      cells.put("method", new RowValue.Text(row.arm().method().principal().code()));
+      row.study().citation().year().ifPresent(year -> cells.put("year", new RowValue.Number(year)));
       row.defect()
           .map(defect -> defect.length().centreCentimetres())
           .ifPresent(length -> QuantityCells.put(cells, "defectLengthCentimetres", length));
-      infectedShare(row).ifPresent(share -> cells.put("infectedShare", "" + share));
+      infectedShare(row).ifPresent(share -> cells.put("infectedShare", new RowValue.Number(share)));
       fill(row, selection.question(), cells, warnings);
       rows.add(cells);
     }
@@ -129,14 +129,14 @@ public final class SelectionRows implements EvidenceRows {
   private static void fill(
       SelectedRow row,
       Question question,
-      Map<String, String> cells,
+      Map<String, RowValue> cells,
       List<Result.Warning> warnings) {
     if (row.value() instanceof ReportedValue.Events events) {
-      events.count().events().ifPresent(count -> cells.put("events", "" + count));
-      events.count().total().ifPresent(count -> cells.put("total", "" + count));
+      events.count().events().ifPresent(count -> cells.put("events", new RowValue.Number(count)));
+      events.count().total().ifPresent(count -> cells.put("total", new RowValue.Number(count)));
     } else if (row.value() instanceof ReportedValue.Categories categories) {
-      cells.put("events", "" + categories.good());
-      cells.put("total", "" + categories.sum());
+      cells.put("events", new RowValue.Number(categories.good()));
+      cells.put("total", new RowValue.Number(categories.sum()));
     } else if (row.value() instanceof ReportedValue.Quantity quantity) {
       new QuantityCells(row, question.outcome(), quantity.summary()).fill(cells, warnings);
     }

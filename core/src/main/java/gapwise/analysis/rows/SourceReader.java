@@ -73,7 +73,7 @@ public record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidenc
     for (JsonNode row : given) {
       Work.check();
       int number = rows.size() + 1;
-      Map<String, String> cells = new LinkedHashMap<>();
+      Map<String, RowValue> cells = new LinkedHashMap<>();
       row.fields()
           .forEachRemaining(
               field -> {
@@ -84,7 +84,7 @@ public record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidenc
                       "wrong-type",
                       "found a list or an object, expected a number or text");
                 } else if (!field.getValue().asText("").isBlank() && !field.getValue().isNull()) {
-                  cells.put(field.getKey(), field.getValue().asText().strip());
+                  cells.put(field.getKey(), RowValue.of(field.getValue()));
                 }
               });
       rows.add(new DataTable.Row(number, cells));
@@ -107,7 +107,7 @@ public record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidenc
     EvidenceRows.Selected selected = evidence.get().rows(selection, measure);
     Set<String> columns = new LinkedHashSet<>();
     List<DataTable.Row> rows = new ArrayList<>();
-    for (Map<String, String> cells : selected.rows()) {
+    for (Map<String, RowValue> cells : selected.rows()) {
       columns.addAll(new TreeSet<>(cells.keySet()));
       rows.add(new DataTable.Row(rows.size() + 1, cells));
     }

@@ -11,6 +11,7 @@ import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.EvidenceRows;
+import gapwise.analysis.rows.RowValue;
 import gapwise.analysis.testing.Plans;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -237,6 +238,15 @@ class PlanFormTest {
         List.of("source.table no-files-here"), problems("{'source':{'table':'secret.csv'}}"));
   }
 
+  private static Map<String, RowValue> selected(
+      String study, int events, int total, String method) {
+    return Map.of(
+        "study", new RowValue.Text(study),
+        "events", new RowValue.Number(events),
+        "total", new RowValue.Number(total),
+        "method", new RowValue.Text(method));
+  }
+
   @Test
   void evidenceComesFromTheStoreThatIsGivenAndWithoutOneIsRefused() {
     String plan =
@@ -247,9 +257,7 @@ class PlanFormTest {
     EvidenceRows store =
         (evidence, measure) ->
             new EvidenceRows.Selected(
-                List.of(
-                    Map.of("study", "A", "events", "8", "total", "9", "method", "transport"),
-                    Map.of("study", "B", "events", "7", "total", "9", "method", "membrane")),
+                List.of(selected("A", 8, 9, "transport"), selected("B", 7, 9, "membrane")),
                 List.of(Result.Warning.of("left-out-of-selection", "one arm has no length")),
                 "ab".repeat(32));
     JsonNode result = Runner.with(store).run(plan, Optional.empty()).json();

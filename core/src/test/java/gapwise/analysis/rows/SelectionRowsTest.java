@@ -125,7 +125,7 @@ class SelectionRowsTest {
     save("two", "bone-transport", 5, events(18, 20));
     EvidenceRows.Selected selected =
         new SelectionRows(selector()::select).rows(QuestionJson.write(union()), "proportion");
-    assertEquals("0.25", selected.rows().get(0).get("infectedShare"));
+    assertEquals(new RowValue.Number(0.25), selected.rows().get(0).get("infectedShare"));
     assertEquals(null, selected.rows().get(1).get("infectedShare"));
   }
 
