@@ -15,6 +15,7 @@ import java.util.TreeMap;
  * @param label what the paper calls the group
  * @param baseline who was treated
  * @param details details of the method by the code of the vocabulary of details
+ * @param keptApart why it is never pooled; empty for most
  * @param provenance where the numbers of the arm stand in the paper
  * @param missing why template columns are empty, by column
  * @param note anything that the fields cannot say
@@ -25,6 +26,7 @@ public record Arm(
     Optional<String> label,
     Baseline baseline,
     SortedMap<String, Detail> details,
+    Optional<KeptApart> keptApart,
     Provenance provenance,
     SortedMap<String, Missing> missing,
     Optional<String> note) {
@@ -35,6 +37,7 @@ public record Arm(
     Objects.requireNonNull(label, "label");
     Objects.requireNonNull(baseline, "baseline");
     details = Collections.unmodifiableSortedMap(new TreeMap<>(details));
+    Objects.requireNonNull(keptApart, "keptApart");
     Objects.requireNonNull(provenance, "provenance");
     missing = Collections.unmodifiableSortedMap(new TreeMap<>(missing));
     Objects.requireNonNull(note, "note");
@@ -52,6 +55,7 @@ public record Arm(
     builder.label = label;
     builder.baseline = baseline;
     builder.details = details;
+    builder.keptApart = keptApart;
     builder.provenance = provenance;
     builder.missing = missing;
     builder.note = note;
@@ -65,6 +69,7 @@ public record Arm(
     private Optional<String> label = Optional.empty();
     private Baseline baseline = Baseline.NOTHING;
     private SortedMap<String, Detail> details = new TreeMap<>();
+    private Optional<KeptApart> keptApart = Optional.empty();
     private Provenance provenance = Provenance.NOWHERE;
     private SortedMap<String, Missing> missing = new TreeMap<>();
     private Optional<String> note = Optional.empty();
@@ -89,6 +94,11 @@ public record Arm(
       return this;
     }
 
+    public Builder keptApart(KeptApart value) {
+      keptApart = Optional.of(value);
+      return this;
+    }
+
     public Builder provenance(Provenance value) {
       provenance = value;
       return this;
@@ -106,7 +116,7 @@ public record Arm(
 
     /** The value, checked. */
     public Arm build() {
-      return new Arm(id, method, label, baseline, details, provenance, missing, note);
+      return new Arm(id, method, label, baseline, details, keptApart, provenance, missing, note);
     }
   }
 }

@@ -54,13 +54,32 @@ public record Citation(
     }
   }
 
+  /** Letters of a title that stands for authors who are not known. */
+  private static final int SHORT_TITLE = 32;
+
   /**
-   * A short name for lists and plots: first author and year, or the title where they are unknown.
+   * A short name for lists and plots: first author and year; the first words of the title, in
+   * quotation marks, where no author is known.
    */
   @JsonIgnore
   public String label() {
-    String name = firstAuthor.orElse(title);
+    String name = firstAuthor.or(this::firstOfAuthors).orElseGet(this::shortTitle);
     return year.isPresent() ? name + " " + year.getAsInt() : name;
+  }
+
+  /** The family name that the list of authors starts with, as in "Example, A.; Other, B.". */
+  private Optional<String> firstOfAuthors() {
+    return authors
+        .map(all -> all.split("[;,]", 2)[0].strip())
+        .filter(name -> !name.isEmpty() && name.length() <= SHORT_TITLE);
+  }
+
+  private String shortTitle() {
+    if (title.length() <= SHORT_TITLE) {
+      return "\u201c" + title + "\u201d";
+    }
+    int end = title.lastIndexOf(' ', SHORT_TITLE);
+    return "\u201c" + title.substring(0, end > 0 ? end : SHORT_TITLE).strip() + "\u2026\u201d";
   }
 
   /** The citation as one line of text. */

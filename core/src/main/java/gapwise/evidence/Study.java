@@ -4,6 +4,7 @@ import gapwise.evidence.unit.PartialDate;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.ReadAs;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Collections;
@@ -35,6 +36,9 @@ import java.util.TreeMap;
  * @param infectionDefinition definition of infection for the whole study
  * @param cohort a name shared by studies that report overlapping patients
  * @param sameStudyAs ids of other records of the same study
+ * @param overlapSuspectedWith ids of studies that may tell of the same patients
+ * @param readAs what the numbers were read from
+ * @param readAt web address of the page that was read
  * @param invented true for demonstration data
  * @param status how far extraction has come
  * @param whole values that the paper gives for all arms together
@@ -66,6 +70,9 @@ public record Study(
     Optional<String> infectionDefinition,
     Optional<String> cohort,
     List<String> sameStudyAs,
+    List<String> overlapSuspectedWith,
+    Optional<ReadAs> readAs,
+    Optional<String> readAt,
     boolean invented,
     ExtractionStatus status,
     Baseline whole,
@@ -97,6 +104,9 @@ public record Study(
     Objects.requireNonNull(infectionDefinition, "infectionDefinition");
     Objects.requireNonNull(cohort, "cohort");
     sameStudyAs = List.copyOf(sameStudyAs);
+    overlapSuspectedWith = List.copyOf(overlapSuspectedWith);
+    Objects.requireNonNull(readAs, "readAs");
+    Objects.requireNonNull(readAt, "readAt");
     Objects.requireNonNull(status, "status");
     Objects.requireNonNull(whole, "whole");
     arms = List.copyOf(arms);

@@ -4,6 +4,7 @@ import gapwise.evidence.unit.PartialDate;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.ReadAs;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.List;
@@ -30,6 +31,9 @@ public final class StudyBuilder {
   private Optional<String> infectionDefinition = Optional.empty();
   private Optional<String> cohort = Optional.empty();
   private List<String> sameStudyAs = List.of();
+  private List<String> overlapSuspectedWith = List.of();
+  private Optional<ReadAs> readAs = Optional.empty();
+  private Optional<String> readAt = Optional.empty();
   private boolean invented;
   private ExtractionStatus status = ExtractionStatus.EXTRACTED;
   private Baseline whole = Baseline.NOTHING;
@@ -66,6 +70,9 @@ public final class StudyBuilder {
     infectionDefinition = study.infectionDefinition();
     cohort = study.cohort();
     sameStudyAs = study.sameStudyAs();
+    overlapSuspectedWith = study.overlapSuspectedWith();
+    readAs = study.readAs();
+    readAt = study.readAt();
     invented = study.invented();
     status = study.status();
     whole = study.whole();
@@ -155,6 +162,21 @@ public final class StudyBuilder {
     return this;
   }
 
+  public StudyBuilder overlapSuspectedWith(List<String> value) {
+    overlapSuspectedWith = value;
+    return this;
+  }
+
+  public StudyBuilder readAs(ReadAs value) {
+    readAs = Optional.of(value);
+    return this;
+  }
+
+  public StudyBuilder readAt(String value) {
+    readAt = Optional.of(value);
+    return this;
+  }
+
   public StudyBuilder invented(boolean value) {
     invented = value;
     return this;
@@ -235,6 +257,9 @@ public final class StudyBuilder {
         infectionDefinition,
         cohort,
         sameStudyAs,
+        overlapSuspectedWith,
+        readAs,
+        readAt,
         invented,
         status,
         whole,

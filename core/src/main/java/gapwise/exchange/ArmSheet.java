@@ -3,9 +3,11 @@ package gapwise.exchange;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Detail;
+import gapwise.evidence.KeptApart;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.Provenance;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.ApartReason;
 import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodPart;
@@ -37,6 +39,17 @@ final class ArmSheet {
           new ListForm<>(CodeForm.of(MethodPart.vocabulary())));
   private static final Field<String> METHOD_WORDS =
       Field.text("method_words", "Method, as printed", "The method in the words of the paper.");
+  private static final Field<ApartReason> KEPT_APART =
+      Field.of(
+          "kept_apart",
+          "Kept apart",
+          "Why the group is kept and shown, but never pooled; blank for most.",
+          CodeForm.of(ApartReason.class));
+  private static final Field<String> KEPT_APART_WORDS =
+      Field.text(
+          "kept_apart_because",
+          "Kept apart because",
+          "The reason in words, such as 'tumours' or 'only patients in whom transport had failed'.");
   private static final BaselineFields BASELINE = new BaselineFields();
   private static final DetailFields DETAILS =
       new DetailFields(DetailKind.ofMethods(), "Of the method.");
@@ -50,7 +63,7 @@ final class ArmSheet {
 
   private static List<Field<?>> fields() {
     List<Field<?>> fields = new ArrayList<>(List.of(Keys.STUDY, Keys.ARM, METHOD, PARTS));
-    fields.addAll(List.of(METHOD_WORDS, LABEL));
+    fields.addAll(List.of(METHOD_WORDS, LABEL, KEPT_APART, KEPT_APART_WORDS));
     fields.addAll(BASELINE.fields());
     fields.addAll(DETAILS.fields());
     fields.addAll(ProvenanceFields.fields());
@@ -82,6 +95,8 @@ final class ArmSheet {
     Optional<List<MethodPart>> parts = row.get(PARTS);
     Optional<String> methodWords = row.get(METHOD_WORDS);
     Optional<String> label = row.get(LABEL);
+    Optional<ApartReason> apart = row.get(KEPT_APART);
+    Optional<String> apartWords = row.get(KEPT_APART_WORDS);
     Optional<Baseline> baseline = BASELINE.read(row);
     SortedMap<String, Detail> details = DETAILS.read(row);
     Provenance provenance = ProvenanceFields.read(row);
@@ -95,6 +110,7 @@ final class ArmSheet {
               && parts.isEmpty()
               && methodWords.isEmpty()
               && label.isEmpty()
+              && apart.isEmpty()
               && details.isEmpty();
       if (!onlyBaseline) {
         row.refuse(
@@ -121,6 +137,7 @@ final class ArmSheet {
                           .provenance(provenance)
                           .missing(row.missing());
                   label.ifPresent(built::label);
+                  apart.ifPresent(why -> built.keptApart(new KeptApart(why, apartWords)));
                   note.ifPresent(built::note);
                   return built.build();
                 },
@@ -165,6 +182,8 @@ final class ArmSheet {
     }
     row.put(METHOD_WORDS, arm.method().words());
     row.put(LABEL, arm.label());
+    row.put(KEPT_APART, arm.keptApart().map(KeptApart::reason));
+    row.put(KEPT_APART_WORDS, arm.keptApart().flatMap(KeptApart::words));
     BASELINE.write(row, arm.baseline());
     DETAILS.write(row, arm.details());
     ProvenanceFields.write(row, arm.provenance(), arm.note());

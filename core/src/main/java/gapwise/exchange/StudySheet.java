@@ -6,6 +6,7 @@ import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.unit.PartialDate;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.ReadAs;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.exchange.form.CodeForm;
@@ -82,6 +83,20 @@ final class StudySheet {
       Field.text("cohort", "Cohort", "A name shared by studies that report overlapping patients.");
   private static final Field<List<String>> SAME_STUDY =
       Field.list("same_study_as", "Same study as", "Other study_id of the same study.");
+  private static final Field<List<String>> OVERLAP_SUSPECTED =
+      Field.list(
+          "overlap_suspected_with",
+          "Overlap suspected with",
+          "Other study_id whose patients may be the same, where the papers do not say.");
+  private static final Field<ReadAs> READ_AS =
+      Field.of(
+          "read_as",
+          "Read as",
+          "What the numbers were read from; blank means not said.",
+          CodeForm.of(ReadAs.class));
+  private static final Field<String> READ_AT =
+      Field.text("read_at", "Address read", "Web address of the page that was read.")
+          .like("https://example.org/paper");
   private static final Field<Boolean> INVENTED =
       Field.of("invented", "Invented", "yes for demonstration data only.", CodeForm.yesOrNo());
   private static final Field<ExtractionStatus> STATUS =
@@ -124,6 +139,9 @@ final class StudySheet {
               INFECTION,
               COHORT,
               SAME_STUDY,
+              OVERLAP_SUSPECTED,
+              READ_AS,
+              READ_AT,
               INVENTED,
               STATUS,
               ProvenanceFields.fields().get(0),
@@ -164,6 +182,9 @@ final class StudySheet {
     row.get(INFECTION).ifPresent(study::infectionDefinition);
     row.get(COHORT).ifPresent(study::cohort);
     row.get(SAME_STUDY).ifPresent(study::sameStudyAs);
+    row.get(OVERLAP_SUSPECTED).ifPresent(study::overlapSuspectedWith);
+    row.get(READ_AS).ifPresent(study::readAs);
+    row.get(READ_AT).ifPresent(study::readAt);
     row.get(INVENTED).ifPresent(study::invented);
     row.get(STATUS).ifPresent(study::status);
     study.provenance(ProvenanceFields.read(row));
@@ -205,6 +226,9 @@ final class StudySheet {
     row.put(INFECTION, study.infectionDefinition());
     row.put(COHORT, study.cohort());
     row.put(SAME_STUDY, filled(study.sameStudyAs()));
+    row.put(OVERLAP_SUSPECTED, filled(study.overlapSuspectedWith()));
+    row.put(READ_AS, study.readAs());
+    row.put(READ_AT, study.readAt());
     if (study.invented()) {
       row.put(INVENTED, true);
     }

@@ -51,7 +51,10 @@ final class OtherPlans {
         series(61, "transport by a nail inside the bone", 2016, 2022, lengtheningNail())
             .with(PRIMARY_AND_FINAL, WEIGHT_BEARING, MEDIANS),
         series(62, "amputation, when it was done not told", 2004, 2012, amputation())
-            .with(LIVING, SCORES));
+            .with(LIVING, SCORES),
+        series(63, "mesh cages filled with graft", 2008, 2015, cage()).with(PRIMARY_ONLY, RANGES),
+        series(64, "fusion of the knee across the gap", 2010, 2018, kneeFusion())
+            .with(PRIMARY_AND_FINAL, SCORES));
   }
 
   private static ArmPlan scaffold(int patients, double centimetres, LengthStyle length) {
@@ -60,6 +63,19 @@ final class OtherPlans {
         .infected(0.3)
         .femurs(0.4)
         .followed(20);
+  }
+
+  private static ArmPlan cage() {
+    return ArmPlan.of("metal-cage", 8, 6.2, LengthStyle.MEAN_AND_RANGE)
+        .parts("titanium mesh cage with graft, over a nail", "autograft", "over-nail")
+        .infected(0.2);
+  }
+
+  private static ArmPlan kneeFusion() {
+    return ArmPlan.of("arthrodesis", 10, 7.2, LengthStyle.MEAN_AND_DEVIATION)
+        .parts("fusion of the knee over a long nail", "fusion-nail")
+        .bone(Bone.KNEE)
+        .infected(0.5);
   }
 
   private static ArmPlan membraneScaffold() {

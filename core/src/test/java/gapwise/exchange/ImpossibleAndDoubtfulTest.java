@@ -27,7 +27,7 @@ class ImpossibleAndDoubtfulTest {
       value = {
         // code | sheet | row | spoilt cells | column found | sound cells
         "defect-length-impossible | arms | 0 | defect_length_mean=460;defect_length_unit=mm | defect_length_mean | defect_length_mean=61;defect_length_unit=mm",
-        "defect-length-impossible | arms | 0 | defect_length_min=0;defect_length_unit=cm | defect_length_min | defect_length_min=1;defect_length_unit=cm",
+        "defect-length-of-zero | arms | 0 | defect_length_min=0;defect_length_unit=cm | defect_length_min | defect_length_min=1;defect_length_unit=cm",
         "defect-length-unusual | arms | 0 | defect_length_max=38;defect_length_unit=cm | defect_length_max | defect_length_max=20;defect_length_unit=cm",
         "defect-length-unusual | arms | 0 | defect_length_mean=15.5;defect_length_unit=cm | defect_length_mean | defect_length_mean=15;defect_length_unit=cm",
         "defect-length-unusual | arms | 0 | defect_length_min=0.6;defect_length_unit=cm | defect_length_min | defect_length_min=6;defect_length_unit=cm",

@@ -14,7 +14,7 @@ import gapwise.evidence.unit.Unit;
 import java.util.Optional;
 
 /**
- * Lengths of missing bone that cannot be (none, or longer than an adult femur) or seldom are
+ * Lengths of missing bone that cannot be (longer than an adult femur) or seldom are, such as none
  * (common practice, no source; published series reach 26 cm, Bone Joint J 2020;102-B:1723).
  */
 final class DefectLengthLimits implements StudyRule {
@@ -68,14 +68,20 @@ final class DefectLengthLimits implements StudyRule {
       RecordPart part, double value, Unit unit, double longest, Findings findings) {
     double centimetres = unit.to(Unit.CENTIMETRES, value);
     String found = Printed.number(value) + " " + unit.symbol();
-    if (centimetres <= 0 || centimetres > LONGEST) {
+    if (centimetres > LONGEST) {
       findings.impossible(
           part,
           "defect-length-impossible",
           "A missing length of "
               + found
-              + " cannot be: more than 0 and at most 45 cm were expected. Check the number and"
+              + " cannot be: at most 45 cm were expected. Check the number and"
               + " whether it is mm or cm.");
+    } else if (centimetres == 0) {
+      findings.doubtful(
+          part,
+          "defect-length-of-zero",
+          "A missing length of 0 means that no bone is missing. Leave it if the paper counts such"
+              + " patients; leave the cell blank if the length is not known.");
     } else if (centimetres > longest || centimetres < SHORT) {
       findings.doubtful(
           part,

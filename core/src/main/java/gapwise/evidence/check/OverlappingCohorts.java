@@ -39,7 +39,8 @@ final class OverlappingCohorts implements CollectionRule {
             "overlapping-cohorts",
             "The same hospital treated patients by the same method in the same years in "
                 + String.join(", ", overlapping)
-                + ". If patients may be in both, give both studies one name in cohort.");
+                + ". If patients are in both, give both studies one name in cohort; if they may be,"
+                + " name the other study in overlap_suspected_with.");
       }
       remember(study, seen);
     }

@@ -14,7 +14,7 @@ import java.util.Map;
 
 /**
  * One paper under two ids: the same DOI or PubMed number, or the same title, year and first author
- * however spelt. Studies that say they are the same are left alone.
+ * however spelt. Studies that are linked already are left alone.
  */
 final class SamePaperTwice implements CollectionRule {
   private record Sign(String field, String value) {}
@@ -45,6 +45,8 @@ final class SamePaperTwice implements CollectionRule {
   static boolean linked(Study a, Study b) {
     return a.sameStudyAs().contains(b.id())
         || b.sameStudyAs().contains(a.id())
+        || a.overlapSuspectedWith().contains(b.id())
+        || b.overlapSuspectedWith().contains(a.id())
         || (a.cohort().isPresent() && a.cohort().equals(b.cohort()));
   }
 

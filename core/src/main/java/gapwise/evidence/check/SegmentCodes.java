@@ -16,7 +16,10 @@ import java.util.stream.Collectors;
 final class SegmentCodes implements GroupRule {
   private static final Pattern CODE = Pattern.compile("(3[1234]|4[1234F]|8\\d?).*");
   private static final Map<Character, Set<Bone>> BONES =
-      Map.of('3', Set.of(Bone.FEMUR), '4', Set.of(Bone.TIBIA, Bone.FIBULA), '8', Set.of(Bone.FOOT));
+      Map.of(
+          '3', Set.of(Bone.FEMUR, Bone.KNEE, Bone.LOWER_LIMB),
+          '4', Set.of(Bone.TIBIA, Bone.FIBULA, Bone.KNEE, Bone.ANKLE, Bone.LOWER_LIMB),
+          '8', Set.of(Bone.FOOT, Bone.ANKLE, Bone.LOWER_LIMB));
 
   @Override
   public void check(Group group, Findings findings) {

@@ -5,7 +5,7 @@ import java.util.Objects;
 /**
  * A length as printed.
  *
- * @param value more than 0
+ * @param value 0 or more; 0 where a paper counts patients without a gap
  * @param unit a unit of length
  * @param approximate true where the paper says "about"
  */
@@ -15,8 +15,8 @@ public record Length(double value, Unit unit, boolean approximate) {
     if (unit.dimension() != Unit.Dimension.LENGTH) {
       throw new IllegalArgumentException(unit.symbol() + " is not a unit of length");
     }
-    if (!(value > 0) || !Double.isFinite(value)) {
-      throw new IllegalArgumentException("a length must be more than 0, was " + value);
+    if (!(value >= 0) || !Double.isFinite(value)) {
+      throw new IllegalArgumentException("a length must be 0 or more, was " + value);
     }
   }
 

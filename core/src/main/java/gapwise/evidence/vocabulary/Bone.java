@@ -3,12 +3,15 @@ package gapwise.evidence.vocabulary;
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
 
-/** The bone that has lost length. */
+/** The bone that has lost length, or the joint where papers name no bone. */
 public enum Bone implements Coded {
   FEMUR("femur"),
   TIBIA("tibia"),
   FIBULA("fibula"),
-  FOOT("foot and ankle");
+  FOOT("foot"),
+  ANKLE("ankle"),
+  KNEE("knee"),
+  LOWER_LIMB("lower limb, bone not said");
 
   private final String label;
 

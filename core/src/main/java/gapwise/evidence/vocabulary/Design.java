@@ -13,6 +13,7 @@ public enum Design implements Coded {
   PROSPECTIVE_SERIES("prospective series"),
   RETROSPECTIVE_SERIES("retrospective series"),
   SERIES("series, direction not stated"),
+  RETROSPECTIVE("retrospective, comparison or series not said"),
   CASE_REPORT("case report");
 
   private final String label;

@@ -40,6 +40,34 @@ public final class MethodShape {
       }
       case "square", "round-square" -> filled(svg, kind, box(x, y, r * 0.8, r * 0.8));
       case "open-square" -> open(svg, kind, box(x, y, r * 0.75, r * 0.75));
+      case "barred-square" -> {
+        open(svg, kind, box(x, y, r * 0.8, r * 0.8));
+        double h = r * 0.8;
+        svg.stroke(
+            "M"
+                + at(x - h, y - h / 3)
+                + "H"
+                + n(x + h)
+                + "M"
+                + at(x - h, y + h / 3)
+                + "H"
+                + n(x + h),
+            kind.colour(),
+            Math.max(1.1, r * 0.16));
+      }
+      case "bow-tie" ->
+          filled(
+              svg,
+              kind,
+              "M"
+                  + at(x - r, y - r * 0.75)
+                  + "L"
+                  + at(x + r, y + r * 0.75)
+                  + "V"
+                  + n(y - r * 0.75)
+                  + "L"
+                  + at(x - r, y + r * 0.75)
+                  + "Z");
       case "bar" -> filled(svg, kind, box(x, y, r, r * 0.4));
       case "open-bar" -> open(svg, kind, box(x, y, r, r * 0.4));
       case "double-bar" -> {

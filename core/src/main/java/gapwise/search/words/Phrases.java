@@ -127,7 +127,9 @@ final class Phrases {
     for (String word : List.of("foot", "foot and ankle", "hindfoot", "talus", "calcaneus")) {
       put(meanings, word, Kind.BONE, Bone.FOOT.code());
     }
-    for (String word : List.of("ankle", "malleolar", "malleolus")) {
+    put(meanings, "ankle", Kind.BONE, Bone.ANKLE.code());
+    put(meanings, "knee", Kind.BONE, Bone.KNEE.code());
+    for (String word : List.of("malleolar", "malleolus")) {
       put(meanings, word, Kind.SEGMENT, "44");
     }
     put(meanings, "pilon", Kind.SEGMENT, "43");

@@ -159,7 +159,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
       case RANDOMISED -> "randomised trial";
       case QUASI_RANDOMISED -> "quasi-randomised trial";
       case PROSPECTIVE_COMPARATIVE, RETROSPECTIVE_COMPARATIVE, CASE_CONTROL -> "comparison";
-      case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, SERIES -> "series";
+      case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, RETROSPECTIVE, SERIES -> "series";
       case CASE_REPORT -> "case report";
     };
   }
