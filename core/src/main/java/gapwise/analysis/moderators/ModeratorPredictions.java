@@ -1,6 +1,9 @@
 package gapwise.analysis.moderators;
 
+import gapwise.analysis.pooling.MeanOfTrueValues;
 import gapwise.analysis.pooling.PlacesPart;
+import gapwise.analysis.pooling.PoolingPlan;
+import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.RowValue;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
@@ -159,6 +162,7 @@ record ModeratorPredictions(List<Map<String, RowValue>> points, List<Along> curv
     BackTransform back = teller.back();
     double estimate = predicted.mean().estimate();
     Interval limits = predicted.mean().interval();
+    Optional<Result.Estimate> average = average(teller, estimate, limits);
     return new RegressionResult.Prediction(
         teller.values().told(cells),
         estimate,
@@ -173,8 +177,25 @@ record ModeratorPredictions(List<Map<String, RowValue>> points, List<Along> curv
             back.apply(limits.lower()),
             back.apply(limits.upper()),
             limit(predicted.prediction(), one -> back.apply(one.lower())),
-            limit(predicted.prediction(), one -> back.apply(one.upper()))),
+            limit(predicted.prediction(), one -> back.apply(one.upper())),
+            part(average, Result.Estimate::estimate),
+            part(average, Result.Estimate::lower),
+            part(average, Result.Estimate::upper)),
         teller.places().at(predicted.distribution(), back));
+  }
+
+  private static Optional<Result.Estimate> average(
+      Teller teller, double estimate, Interval limits) {
+    PoolingPlan plan = teller.question().synthesis().plan();
+    return MeanOfTrueValues.of(plan.measure(), plan.scale())
+        .map(mean -> mean.of(estimate, limits.lower(), limits.upper(), teller.fit().tauSquared()));
+  }
+
+  private static OptionalDouble part(
+      Optional<Result.Estimate> average, ToDoubleFunction<Result.Estimate> which) {
+    return average.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(which.applyAsDouble(average.get()));
   }
 
   private static OptionalDouble limit(

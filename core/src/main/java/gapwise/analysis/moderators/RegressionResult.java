@@ -91,14 +91,22 @@ public record RegressionResult(
       Shown shown,
       Optional<List<PlaceResult>> places) {}
 
-  /** A prediction as people read it. */
+  /**
+   * A prediction as people read it.
+   *
+   * @param average mean of the distribution of true values there, where {@code estimate} is its
+   *     median; limits as in {@link Result.Shown}
+   */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Shown(
       double estimate,
       double lower,
       double upper,
       OptionalDouble predictionLower,
-      OptionalDouble predictionUpper) {}
+      OptionalDouble predictionUpper,
+      OptionalDouble average,
+      OptionalDouble averageLower,
+      OptionalDouble averageUpper) {}
 
   /** Predictions along one moderator. */
   public record Curve(String column, List<Prediction> points) {}

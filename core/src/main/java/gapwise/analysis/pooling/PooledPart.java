@@ -37,7 +37,7 @@ public final class PooledPart {
                   + " mislead (Schwarzer et al., Res Synth Methods 2019;10:476): read"
                   + " shown.exactLikelihood beside it"));
     }
-    ExactShown exact = new ExactShown(synthesis.plan());
+    ShownBeside exact = new ShownBeside(synthesis.plan());
     return new PooledResult(
         StudyTable.rows(studies, synthesis.measure(), pooled.weights(), synthesis.plan().level()),
         exact.with(Summaries.summary(pooled, back), pooled, studies.pooledData()),

@@ -53,7 +53,7 @@ public final class SubgroupPart {
 
   private static <D extends StudyData> List<SubgroupsResult.Subgroup> told(
       Synthesis<D> synthesis, PlacesPart places, Subgroups groups) {
-    ExactShown exact = new ExactShown(synthesis.plan());
+    ShownBeside exact = new ShownBeside(synthesis.plan());
     List<SubgroupsResult.Subgroup> told = new ArrayList<>();
     for (Subgroups.Group group : groups.groups()) {
       Pooled pooled = group.pooled();

@@ -48,6 +48,8 @@ public final class Summaries {
             back.n(),
             also(mean, back),
             OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
             Optional.empty()));
   }
 

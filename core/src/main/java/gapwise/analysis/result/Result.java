@@ -90,7 +90,10 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
    * A pooled value as people read it.
    *
    * @param n for the double arcsine, as {@code also}
-   * @param average mean over studies beside the median in {@code estimate}, for exact likelihood
+   * @param average mean of the distribution of the studies' true values, where {@code estimate} is
+   *     its median: shares and rates by their exact likelihood, means on the log scale
+   * @param averageLower the lower limit of {@code summary} carried to that mean, at the same spread
+   * @param averageUpper the upper limit likewise
    * @param exactLikelihood by the binomial-normal likelihood, beside a double arcsine
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -103,6 +106,8 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
       OptionalDouble n,
       Optional<List<WithN>> also,
       OptionalDouble average,
+      OptionalDouble averageLower,
+      OptionalDouble averageUpper,
       Optional<Estimate> exactLikelihood) {}
 
   /** A pooled value carried back with another number of patients. */

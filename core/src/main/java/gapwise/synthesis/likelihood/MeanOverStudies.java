@@ -8,8 +8,12 @@ public final class MeanOverStudies {
   /** The normal density is below the smallest double share beyond this. */
   private static final double REACH = 9;
 
-  /** Steps of a trapezium rule, which on the whole line errs by exp of minus 2 pi^2/(step tau). */
-  private static final int STEPS = 3600;
+  /**
+   * Step of a trapezium rule, over tau where that is above 1. On the whole line the rule errs by
+   * exp of minus 2 pi^2/step^2 for the density and 2 pi^2/(step tau) for the poles of the inverse
+   * logit, both below the last digit of a double.
+   */
+  private static final double STEP = 0.5;
 
   private MeanOverStudies() {}
 
@@ -21,8 +25,9 @@ public final class MeanOverStudies {
   public static double proportion(double mean, double tau) {
     double sum = 0;
     double weights = 0;
-    for (int i = 0; i <= STEPS; i++) {
-      double u = REACH * (2.0 * i / STEPS - 1);
+    int steps = (int) Math.ceil(2 * REACH * Math.max(1, tau) / STEP);
+    for (int i = 0; i <= steps; i++) {
+      double u = REACH * (2.0 * i / steps - 1);
       double weight = Math.exp(-u * u / 2);
       sum += weight / (1 + Math.exp(-(mean + tau * u)));
       weights += weight;

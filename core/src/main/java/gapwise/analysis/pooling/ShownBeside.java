@@ -7,23 +7,24 @@ import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodLimits;
-import gapwise.synthesis.likelihood.MeanOverStudies;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /**
- * What the exact likelihood adds to a summary: the mean over studies beside the median, the limit
- * when there is no highest point, and, beside a double arcsine, its own answer for the same counts.
+ * What stands beside the carried-back values of a summary: the mean over studies beside their
+ * median, the limit when the exact likelihood has no highest point, and, beside a double arcsine,
+ * the answer of the exact likelihood for the same counts.
  */
-final class ExactShown {
+final class ShownBeside {
   private static final int USUAL_POINTS = 25;
 
   private final PoolingPlan plan;
 
-  ExactShown(PoolingPlan plan) {
+  ShownBeside(PoolingPlan plan) {
     this.plan = plan;
   }
 
@@ -34,15 +35,12 @@ final class ExactShown {
    */
   Optional<Result.Summary> with(
       Optional<Result.Summary> summary, Pooled pooled, List<? extends StudyData> data) {
-    OptionalDouble average = average(pooled);
     Optional<Result.Estimate> exact = summary.isPresent() ? besideArcsine(data) : Optional.empty();
-    return average.isEmpty() && exact.isEmpty()
-        ? summary
-        : summary.map(one -> with(one, average, exact));
+    return summary.map(one -> with(one, average(one, pooled), exact));
   }
 
   private static Result.Summary with(
-      Result.Summary summary, OptionalDouble average, Optional<Result.Estimate> exact) {
+      Result.Summary summary, Optional<Result.Estimate> average, Optional<Result.Estimate> exact) {
     Result.Shown shown = summary.shown();
     return new Result.Summary(
         summary.estimate(),
@@ -63,22 +61,31 @@ final class ExactShown {
             shown.predictionUpper(),
             shown.n(),
             shown.also(),
-            average,
+            part(average, Result.Estimate::estimate),
+            part(average, Result.Estimate::lower),
+            part(average, Result.Estimate::upper),
             exact));
   }
 
-  /** Of single groups only: a mean of ratios would hang on which group comes first. */
-  private OptionalDouble average(Pooled pooled) {
+  private static OptionalDouble part(
+      Optional<Result.Estimate> average, ToDoubleFunction<Result.Estimate> which) {
+    return average.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(which.applyAsDouble(average.get()));
+  }
+
+  private Optional<Result.Estimate> average(Result.Summary summary, Pooled pooled) {
     OptionalDouble tauSquared = pooled.heterogeneity().tauSquared();
-    if (!ofSingleGroups() || pooled.mean().isEmpty() || tauSquared.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    double mean = pooled.mean().get().estimate();
-    double tau = Math.sqrt(tauSquared.getAsDouble());
-    return OptionalDouble.of(
-        plan.measure().equals("proportion")
-            ? MeanOverStudies.proportion(mean, tau)
-            : MeanOverStudies.rate(mean, tau));
+    return tauSquared.isEmpty()
+        ? Optional.empty()
+        : MeanOfTrueValues.of(plan.measure(), plan.scale())
+            .map(
+                mean ->
+                    mean.of(
+                        summary.estimate(),
+                        summary.lower(),
+                        summary.upper(),
+                        tauSquared.getAsDouble()));
   }
 
   private boolean ofSingleGroups() {
