@@ -4,11 +4,13 @@ import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Money;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.Missing;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.Phase;
 import gapwise.evidence.vocabulary.Standing;
 import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -22,6 +24,8 @@ import java.util.TreeMap;
  * @param outcome what is reported
  * @param value the numbers as printed
  * @param definition definition as reported
+ * @param definitionKinds the same by the vocabulary, as a person confirmed it; empty where nobody
+ *     did
  * @param counted what the counts count
  * @param clock where the time starts
  * @param timePoint when it was observed
@@ -39,6 +43,7 @@ public record OutcomeReport(
     Outcome outcome,
     ReportedValue value,
     Optional<String> definition,
+    List<DefinitionKind> definitionKinds,
     Optional<CountedUnit> counted,
     Optional<Clock> clock,
     Optional<Duration> timePoint,
@@ -56,6 +61,7 @@ public record OutcomeReport(
     Objects.requireNonNull(outcome, "outcome");
     Objects.requireNonNull(value, "value");
     Objects.requireNonNull(definition, "definition");
+    definitionKinds = List.copyOf(definitionKinds);
     Objects.requireNonNull(counted, "counted");
     Objects.requireNonNull(clock, "clock");
     Objects.requireNonNull(timePoint, "timePoint");
@@ -81,6 +87,7 @@ public record OutcomeReport(
   public Builder but() {
     Builder builder = new Builder(scope, outcome, value);
     builder.definition = definition;
+    builder.definitionKinds = definitionKinds;
     builder.counted = counted;
     builder.clock = clock;
     builder.timePoint = timePoint;
@@ -101,6 +108,7 @@ public record OutcomeReport(
     private final Outcome outcome;
     private final ReportedValue value;
     private Optional<String> definition = Optional.empty();
+    private List<DefinitionKind> definitionKinds = List.of();
     private Optional<CountedUnit> counted = Optional.empty();
     private Optional<Clock> clock = Optional.empty();
     private Optional<Duration> timePoint = Optional.empty();
@@ -121,6 +129,11 @@ public record OutcomeReport(
 
     public Builder definition(String value) {
       definition = Optional.of(value);
+      return this;
+    }
+
+    public Builder definitionKinds(List<DefinitionKind> value) {
+      definitionKinds = value;
       return this;
     }
 
@@ -186,6 +199,7 @@ public record OutcomeReport(
           outcome,
           value,
           definition,
+          definitionKinds,
           counted,
           clock,
           timePoint,

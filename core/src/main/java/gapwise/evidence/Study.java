@@ -1,6 +1,7 @@
 package gapwise.evidence;
 
 import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Missing;
@@ -34,6 +35,8 @@ import java.util.TreeMap;
  * @param funding funding and interests
  * @param unionDefinition definition of union for the whole study
  * @param infectionDefinition definition of infection for the whole study
+ * @param unionDefinitionKinds the same by the vocabulary, as a person confirmed it
+ * @param infectionDefinitionKinds the same by the vocabulary, as a person confirmed it
  * @param cohort a name shared by studies that report overlapping patients
  * @param sameStudyAs ids of other records of the same study
  * @param overlapSuspectedWith ids of studies that may tell of the same patients
@@ -68,6 +71,8 @@ public record Study(
     Optional<String> funding,
     Optional<String> unionDefinition,
     Optional<String> infectionDefinition,
+    List<DefinitionKind> unionDefinitionKinds,
+    List<DefinitionKind> infectionDefinitionKinds,
     Optional<String> cohort,
     List<String> sameStudyAs,
     List<String> overlapSuspectedWith,
@@ -102,6 +107,8 @@ public record Study(
     Objects.requireNonNull(funding, "funding");
     Objects.requireNonNull(unionDefinition, "unionDefinition");
     Objects.requireNonNull(infectionDefinition, "infectionDefinition");
+    unionDefinitionKinds = List.copyOf(unionDefinitionKinds);
+    infectionDefinitionKinds = List.copyOf(infectionDefinitionKinds);
     Objects.requireNonNull(cohort, "cohort");
     sameStudyAs = List.copyOf(sameStudyAs);
     overlapSuspectedWith = List.copyOf(overlapSuspectedWith);

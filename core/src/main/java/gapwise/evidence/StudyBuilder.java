@@ -1,6 +1,7 @@
 package gapwise.evidence;
 
 import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Missing;
@@ -29,6 +30,8 @@ public final class StudyBuilder {
   private Optional<String> funding = Optional.empty();
   private Optional<String> unionDefinition = Optional.empty();
   private Optional<String> infectionDefinition = Optional.empty();
+  private List<DefinitionKind> unionDefinitionKinds = List.of();
+  private List<DefinitionKind> infectionDefinitionKinds = List.of();
   private Optional<String> cohort = Optional.empty();
   private List<String> sameStudyAs = List.of();
   private List<String> overlapSuspectedWith = List.of();
@@ -68,6 +71,8 @@ public final class StudyBuilder {
     funding = study.funding();
     unionDefinition = study.unionDefinition();
     infectionDefinition = study.infectionDefinition();
+    unionDefinitionKinds = study.unionDefinitionKinds();
+    infectionDefinitionKinds = study.infectionDefinitionKinds();
     cohort = study.cohort();
     sameStudyAs = study.sameStudyAs();
     overlapSuspectedWith = study.overlapSuspectedWith();
@@ -149,6 +154,16 @@ public final class StudyBuilder {
 
   public StudyBuilder infectionDefinition(String value) {
     infectionDefinition = Optional.of(value);
+    return this;
+  }
+
+  public StudyBuilder unionDefinitionKinds(List<DefinitionKind> value) {
+    unionDefinitionKinds = value;
+    return this;
+  }
+
+  public StudyBuilder infectionDefinitionKinds(List<DefinitionKind> value) {
+    infectionDefinitionKinds = value;
     return this;
   }
 
@@ -255,6 +270,8 @@ public final class StudyBuilder {
         funding,
         unionDefinition,
         infectionDefinition,
+        unionDefinitionKinds,
+        infectionDefinitionKinds,
         cohort,
         sameStudyAs,
         overlapSuspectedWith,

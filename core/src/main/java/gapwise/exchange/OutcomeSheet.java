@@ -9,10 +9,12 @@ import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Money;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.Phase;
 import gapwise.evidence.vocabulary.Standing;
 import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.ListForm;
 import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
@@ -44,6 +46,13 @@ final class OutcomeSheet {
           CodeForm.of(CountedUnit.class));
   private static final Field<String> DEFINITION =
       Field.text("definition", "Definition", "Definition as reported.");
+  private static final Field<List<DefinitionKind>> DEFINITION_KINDS =
+      Field.of(
+          "definition_kinds",
+          "Definition by the vocabulary",
+          "What the definition asks for; left blank, it is read from the words and asked about."
+              + " Separate several by semicolons.",
+          new ListForm<>(CodeForm.of(DefinitionKind.vocabulary())));
   private static final Field<Clock> CLOCK =
       Field.of(
           "clock",
@@ -93,7 +102,7 @@ final class OutcomeSheet {
   private static List<Field<?>> fields() {
     List<Field<?>> fields = new ArrayList<>(List.of(Keys.STUDY, Keys.ARM, OUTCOME));
     fields.addAll(VALUE.fields().subList(0, 3));
-    fields.addAll(List.of(COUNTED, DEFINITION));
+    fields.addAll(List.of(COUNTED, DEFINITION, DEFINITION_KINDS));
     fields.addAll(VALUE.fields().subList(4, 15));
     fields.addAll(List.of(CLOCK));
     fields.addAll(TIME_POINT.fields());
@@ -144,6 +153,7 @@ final class OutcomeSheet {
   private static Optional<OutcomeReport> report(
       RowReader row, Optional<OutcomeReport.Builder> started) {
     Optional<String> definition = row.get(DEFINITION);
+    Optional<List<DefinitionKind>> kinds = row.get(DEFINITION_KINDS);
     Optional<CountedUnit> counted = row.get(COUNTED);
     Optional<Clock> clock = row.get(CLOCK);
     Optional<Duration> timePoint = TIME_POINT.read(row);
@@ -156,6 +166,7 @@ final class OutcomeSheet {
     started.ifPresent(
         report -> {
           definition.ifPresent(report::definition);
+          kinds.ifPresent(report::definitionKinds);
           counted.ifPresent(report::counted);
           clock.ifPresent(report::clock);
           timePoint.ifPresent(report::timePoint);
@@ -215,6 +226,9 @@ final class OutcomeSheet {
     VALUE.write(row, report.value());
     row.put(COUNTED, report.counted());
     row.put(DEFINITION, report.definition());
+    if (!report.definitionKinds().isEmpty()) {
+      row.put(DEFINITION_KINDS, report.definitionKinds());
+    }
     row.put(CLOCK, report.clock());
     TIME_POINT.write(row, report.timePoint());
     row.put(FOLLOWED, report.followed());

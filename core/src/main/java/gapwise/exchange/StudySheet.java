@@ -4,12 +4,14 @@ import gapwise.evidence.Citation;
 import gapwise.evidence.Study;
 import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.unit.PartialDate;
+import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.ReadAs;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.ListForm;
 import gapwise.exchange.form.MonthForm;
 import java.util.List;
 import java.util.Optional;
@@ -79,6 +81,10 @@ final class StudySheet {
       Field.text("union_definition", "Definition of union", "In the words of the paper.");
   private static final Field<String> INFECTION =
       Field.text("infection_definition", "Definition of infection", "In the words of the paper.");
+  private static final Field<List<DefinitionKind>> UNION_KINDS =
+      kinds("union_definition_kinds", "Union by the vocabulary", "union");
+  private static final Field<List<DefinitionKind>> INFECTION_KINDS =
+      kinds("infection_definition_kinds", "Infection by the vocabulary", "infection");
   private static final Field<String> COHORT =
       Field.text("cohort", "Cohort", "A name shared by studies that report overlapping patients.");
   private static final Field<List<String>> SAME_STUDY =
@@ -105,6 +111,17 @@ final class StudySheet {
           "Extraction",
           "How far extraction has come; blank means extracted.",
           CodeForm.of(ExtractionStatus.class));
+
+  private static Field<List<DefinitionKind>> kinds(String name, String title, String what) {
+    return Field.of(
+        name,
+        title,
+        "What the definition of "
+            + what
+            + " asks for; left blank, it is read from the words and asked about. Separate several"
+            + " by semicolons.",
+        new ListForm<>(CodeForm.of(DefinitionKind.vocabulary())));
+  }
 
   static final Sheet SHEET =
       new Sheet(
@@ -137,6 +154,8 @@ final class StudySheet {
               FUNDING,
               UNION,
               INFECTION,
+              UNION_KINDS,
+              INFECTION_KINDS,
               COHORT,
               SAME_STUDY,
               OVERLAP_SUSPECTED,
@@ -180,6 +199,8 @@ final class StudySheet {
     row.get(FUNDING).ifPresent(study::funding);
     row.get(UNION).ifPresent(study::unionDefinition);
     row.get(INFECTION).ifPresent(study::infectionDefinition);
+    row.get(UNION_KINDS).ifPresent(study::unionDefinitionKinds);
+    row.get(INFECTION_KINDS).ifPresent(study::infectionDefinitionKinds);
     row.get(COHORT).ifPresent(study::cohort);
     row.get(SAME_STUDY).ifPresent(study::sameStudyAs);
     row.get(OVERLAP_SUSPECTED).ifPresent(study::overlapSuspectedWith);
@@ -224,6 +245,8 @@ final class StudySheet {
     row.put(FUNDING, study.funding());
     row.put(UNION, study.unionDefinition());
     row.put(INFECTION, study.infectionDefinition());
+    row.put(UNION_KINDS, filled(study.unionDefinitionKinds()));
+    row.put(INFECTION_KINDS, filled(study.infectionDefinitionKinds()));
     row.put(COHORT, study.cohort());
     row.put(SAME_STUDY, filled(study.sameStudyAs()));
     row.put(OVERLAP_SUSPECTED, filled(study.overlapSuspectedWith()));

@@ -14,6 +14,7 @@ public final class EvidenceCheck {
           new RecruitmentDates(),
           new IdentifierForms(),
           new UnionDefined(),
+          new DefinitionRead(),
           new LimbsAgainstPatients(),
           new AgeLimits(),
           new BaselineCountsWithinArm(),

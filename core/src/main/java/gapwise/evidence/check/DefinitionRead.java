@@ -1,0 +1,63 @@
+package gapwise.evidence.check;
+
+import gapwise.evidence.Study;
+import gapwise.evidence.rule.Findings;
+import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.ReportAt;
+import gapwise.evidence.rule.StudyRule;
+import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.DefinitionKind;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * A definition of which a person has not said what it asks for, though its words seem to say it.
+ */
+final class DefinitionRead implements StudyRule {
+  @Override
+  public void check(Study study, Findings findings) {
+    check(
+        "Union",
+        study.unionDefinition(),
+        study.unionDefinitionKinds(),
+        new RecordPart.OfStudy(study.id(), "union_definition_kinds"),
+        findings);
+    check(
+        "Infection",
+        study.infectionDefinition(),
+        study.infectionDefinitionKinds(),
+        new RecordPart.OfStudy(study.id(), "infection_definition_kinds"),
+        findings);
+    for (ReportAt at : ReportAt.counting(study)) {
+      check(
+          at.report().outcome().family(),
+          at.report().definition(),
+          at.report().definitionKinds(),
+          at.part("definition_kinds"),
+          findings);
+    }
+  }
+
+  private static void check(
+      String family,
+      Optional<String> words,
+      List<DefinitionKind> chosen,
+      RecordPart part,
+      Findings findings) {
+    List<DefinitionKind> proposed =
+        words.map(text -> DefinitionKind.proposed(family, text)).orElse(List.of());
+    if (chosen.isEmpty() && !proposed.isEmpty()) {
+      findings.doubtful(
+          part,
+          "definition-read-from-words",
+          "“"
+              + words.orElseThrow()
+              + "” is read as: "
+              + proposed.stream().map(Coded::label).collect(Collectors.joining("; "))
+              + ". Let it stand if that is meant, or choose what is in "
+              + part.field()
+              + ".");
+    }
+  }
+}
