@@ -91,7 +91,7 @@ final class AdjustedPart {
     Optional<ObjectNode> plan =
         QuestionPlan.of(
             selection.question(),
-            QuestionWords.of(selection.question()) + ", set against each other",
+            say("claim.plan-adjusted", Map.of("question", QuestionWords.of(selection.question()))),
             false);
     plan.ifPresent(
         json -> {

@@ -64,7 +64,15 @@ final class DirectPart {
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
     plan.put(
         "title",
-        claim.outcome().label() + ": " + claim.a().name() + " against " + claim.b().name());
+        say(
+            "claim.plan-direct",
+            Map.of(
+                "outcome",
+                claim.outcome().label(),
+                "first",
+                claim.a().name(),
+                "second",
+                claim.b().name())));
     plan.putObject("source").set("rows", rows);
     effect.pool(plan);
     return plan;

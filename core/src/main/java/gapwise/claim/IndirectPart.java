@@ -45,7 +45,7 @@ final class IndirectPart {
       }
     }
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
-    plan.put("title", claim.outcome().label() + ": methods compared within studies");
+    plan.put("title", say("claim.plan-indirect", Map.of("outcome", claim.outcome().label())));
     plan.putObject("source").set("rows", rows);
     plan.put("measure", effect.measure());
     plan.put("model", "network");

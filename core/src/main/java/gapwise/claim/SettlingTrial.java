@@ -94,7 +94,9 @@ final class SettlingTrial {
   private ObjectNode plan(double comparator, double intervention) {
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
     plan.put("task", "trial");
-    plan.put("title", "A trial of " + claim.a().name() + " against " + claim.b().name());
+    plan.put(
+        "title",
+        say("claim.plan-trial", Map.of("first", claim.a().name(), "second", claim.b().name())));
     plan.put("measure", ofHundred ? "proportion" : "mean");
     if (!ofHundred) {
       plan.putObject("source").set("evidence", QuestionJson.write(answer.question()));
