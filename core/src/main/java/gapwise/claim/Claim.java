@@ -125,7 +125,7 @@ public record Claim(
   }
 
   /** The outcome as it stands within a sentence. */
-  static String lower(Outcome outcome) {
+  private static String lower(Outcome outcome) {
     return outcome.label().substring(0, 1).toLowerCase(Locale.ROOT) + outcome.label().substring(1);
   }
 
