@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A question in words: outcome, then among whom. */
@@ -22,6 +23,13 @@ public final class QuestionWords {
 
   /** Such as "Final union after bone transport, missing bone 5 to 8 cm, infected at the start". */
   public static String of(Question question) {
+    String after = methods(question.among());
+    String start = question.outcome().label() + (after.isEmpty() ? "" : " after " + after);
+    return among(question).map(among -> start + ": " + among).orElse(start);
+  }
+
+  /** Among whom alone, without methods; empty where nothing narrows. */
+  public static Optional<String> among(Question question) {
     SearchRequest among = question.among();
     List<String> parts = new ArrayList<>();
     among.defect().ifPresent(range -> parts.add("missing bone " + Defects.range(range)));
@@ -44,9 +52,7 @@ public final class QuestionWords {
     question.definition().ifPresent(words -> parts.add("defined as “" + words + "”"));
     among.yearFrom().ifPresent(year -> parts.add("published from " + year));
     among.yearTo().ifPresent(year -> parts.add("published up to " + year));
-    String after = methods(among);
-    String start = question.outcome().label() + (after.isEmpty() ? "" : " after " + after);
-    return parts.isEmpty() ? start : start + ": " + String.join(", ", parts);
+    return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", parts));
   }
 
   private static void add(List<String> parts, List<String> alternatives) {

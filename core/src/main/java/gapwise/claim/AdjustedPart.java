@@ -1,5 +1,7 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome;
@@ -14,13 +16,14 @@ import gapwise.evidence.EventCount;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Limits;
-import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -48,9 +51,9 @@ final class AdjustedPart {
   /** Without allowance, with length, with length and infection. */
   List<Part> all() {
     return List.of(
-        part("Without allowance for anything", List.of()),
-        part("With allowance for missing bone", List.of(LENGTH)),
-        part("With allowance for missing bone and infection", List.of(LENGTH, INFECTED)));
+        part(say("claim.adjusted-for-nothing"), List.of()),
+        part(say("claim.adjusted-for-length"), List.of(LENGTH)),
+        part(say("claim.adjusted-for-infection"), List.of(LENGTH, INFECTED)));
   }
 
   private Part part(String heading, List<String> moderators) {
@@ -65,33 +68,30 @@ final class AdjustedPart {
     }
     Optional<ObjectNode> plan = plan(moderators);
     if (plan.isEmpty()) {
-      return Part.none(heading, "This outcome is not pooled.");
+      return Part.none(heading, say("claim.not-pooled"));
     }
     PlanOutcome outcome = runner.run(plan.get(), Optional.empty());
     if (outcome instanceof PlanOutcome.Wrong wrong) {
       return Part.none(
           heading,
-          "Not worked out: "
-              + wrong.problems().stream().map(Problem::message).findFirst().orElse("")
-              + ".");
+          say(
+              "claim.not-worked-out",
+              Map.of(
+                  "problem",
+                  wrong.problems().stream().map(Problem::message).findFirst().orElse(""))));
     }
     return told(heading, plan.get(), ((PlanOutcome.Done) outcome).result(), needed);
   }
 
   private static String tooFew(long usable, int needed) {
-    return "Not worked out: "
-        + usable
-        + " series of both methods tell what is needed, and it takes "
-        + needed
-        + " (ten series for each thing allowed for, the method being one; common practice, no"
-        + " source). With fewer, one odd series makes the answer.";
+    return say("claim.too-few-series", Map.of("series", usable, "needed", needed));
   }
 
   private Optional<ObjectNode> plan(List<String> moderators) {
     Optional<ObjectNode> plan =
         QuestionPlan.of(
             selection.question(),
-            QuestionWords.of(selection.question()) + ", set against each other",
+            say("claim.plan-adjusted", Map.of("question", QuestionWords.of(selection.question()))),
             false);
     plan.ifPresent(
         json -> {
@@ -130,7 +130,7 @@ final class AdjustedPart {
     if (method.isEmpty()) {
       return new Part(
           heading,
-          List.of("Not worked out: what is allowed for cannot be told apart in these series."),
+          List.of(say("claim.not-told-apart")),
           Optional.empty(),
           Optional.of(plan),
           Optional.of(result));
@@ -146,7 +146,7 @@ final class AdjustedPart {
             effect.shown(method.get().upper()),
             Optional.empty());
     List<String> sentences = new ArrayList<>();
-    sentences.add(entered + " series: " + compared.words(claim) + ".");
+    sentences.add(say("claim.adjusted", Map.of("series", entered, "told", compared.words(claim))));
     sentences.addAll(predicted(result));
     overlap(plan).ifPresent(sentences::add);
     return new Part(
@@ -164,38 +164,31 @@ final class AdjustedPart {
     }
     boolean atLength = both.get(0).at().containsKey(LENGTH);
     boolean atInfected = both.get(0).at().containsKey(INFECTED);
-    String at =
-        atLength
-            ? "At "
-                + Shown.centimetres(middleLength())
-                + " cm"
-                + (atInfected ? " and half of the patients infected" : "")
-                + ", the line gives "
-            : "The model gives ";
+    Map<String, String> values = new HashMap<>();
+    values.put("first", claim.a().name());
+    values.put("second", claim.b().name());
+    values.put("ofFirst", average(both.get(0)));
+    values.put("ofSecond", average(both.get(1)));
+    if (atLength) {
+      values.put("length", Shown.centimetres(middleLength()));
+    }
     String words =
-        at
-            + average(both.get(0))
-            + " after "
-            + claim.a().name()
-            + " and "
-            + average(both.get(1))
-            + " after "
-            + claim.b().name()
-            + ".";
+        atLength
+            ? say(atInfected ? "claim.line-gives-at-half-infected" : "claim.line-gives", values)
+            : say("claim.model-gives", values);
     boolean outside = both.stream().anyMatch(RegressionResult.Prediction::outsideData);
-    return outside
-        ? List.of(words, "These values lie outside what the series report.")
-        : List.of(words);
+    return outside ? List.of(words, say("claim.outside-data")) : List.of(words);
   }
 
   private String average(RegressionResult.Prediction prediction) {
-    Quantity measure = Told.measure(claim.outcome());
-    String unit = measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
-    return Shown.value(measure, prediction.shown().estimate())
-        + unit.stripTrailing()
-        + " ("
-        + Shown.limits(measure, new Limits(prediction.shown().lower(), prediction.shown().upper()))
-        + ")";
+    Limits limits = new Limits(prediction.shown().lower(), prediction.shown().upper());
+    return say(
+        "claim.value-with-limits",
+        Map.of(
+            "value",
+            Amount.of(claim.outcome(), prediction.shown().estimate()),
+            "limits",
+            Shown.limits(Told.measure(claim.outcome()), limits)));
   }
 
   /** Where the lengths of one method have no counterpart in the other. */
@@ -204,16 +197,17 @@ final class AdjustedPart {
       return Optional.empty();
     }
     return Optional.of(
-        "Mean or median lengths of the series run "
-            + reach(claim.a().method())
-            + " after "
-            + claim.a().name()
-            + " and "
-            + reach(claim.b().method())
-            + " after "
-            + claim.b().name()
-            + "; beyond what both share the line leaves the data of one of them. Allowance is made"
-            + " by means of series, not patient by patient, and for nothing else.");
+        say(
+            "claim.lengths",
+            Map.of(
+                "first",
+                claim.a().name(),
+                "ofFirst",
+                reach(claim.a().method()),
+                "second",
+                claim.b().name(),
+                "ofSecond",
+                reach(claim.b().method()))));
   }
 
   private String reach(Method method) {
@@ -226,12 +220,14 @@ final class AdjustedPart {
             .sorted()
             .toList();
     return lengths.isEmpty()
-        ? "over nothing that is known"
-        : "from "
-            + Shown.centimetres(lengths.get(0))
-            + " to "
-            + Shown.centimetres(lengths.get(lengths.size() - 1))
-            + " cm";
+        ? say("claim.lengths-unknown")
+        : say(
+            "claim.lengths-from-to",
+            Map.of(
+                "from",
+                Shown.centimetres(lengths.get(0)),
+                "to",
+                Shown.centimetres(lengths.get(lengths.size() - 1))));
   }
 
   /** The middle of the lengths of all series, at which both methods are told. */

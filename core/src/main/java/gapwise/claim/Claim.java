@@ -1,13 +1,15 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.QuestionWords;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
-import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -89,34 +91,54 @@ public record Claim(
 
   /** What the claim says, as a sentence without its full stop. */
   public String words() {
+    return narrowed()
+        .map(among -> say("claim.among", Map.of("claim", comparison(), "among", among)))
+        .orElseGet(this::comparison);
+  }
+
+  private String comparison() {
     Outcome outcome = outcome();
-    String word = direction.word(outcome);
-    String first = a.method().shortLabel();
-    String claimed =
-        switch (outcome.kind()) {
-          case EVENT -> " gives " + word + " " + outcome.happened().orElse(outcome.label());
-          case CATEGORIES ->
-              " gives " + word + " good or excellent results (" + outcome.label() + ")";
-          case COUNT -> " gives " + word + " of “" + outcome.label() + "”";
-          default -> " gives a " + word + " value of “" + outcome.label() + "”";
-        };
-    if (outcome.kind() == Outcome.Kind.TIME) {
-      claimed = " gives a " + word + " " + lower(outcome);
-    }
-    return first + claimed + " than " + b.name() + scope();
+    boolean more = direction == Direction.MORE;
+    return switch (outcome.kind()) {
+      case EVENT ->
+          say(
+              more ? "claim.more-events" : "claim.fewer-events",
+              Map.of(
+                  "first",
+                  a.method().shortLabel(),
+                  "second",
+                  b.name(),
+                  "happened",
+                  outcome.happened().orElse(outcome.label())));
+      case CATEGORIES ->
+          said(more ? "claim.more-good-results" : "claim.fewer-good-results", outcome.label());
+      case COUNT -> said(more ? "claim.more-counted" : "claim.fewer-counted", outcome.label());
+      case TIME -> said(more ? "claim.longer" : "claim.shorter", lower(outcome));
+      case PHASE -> said(more ? "claim.longer-phase" : "claim.shorter-phase", outcome.label());
+      case QUANTITY, SCORE, COST -> said(more ? "claim.higher" : "claim.lower", outcome.label());
+    };
+  }
+
+  private String said(String sentence, String outcome) {
+    return say(
+        sentence, Map.of("first", a.method().shortLabel(), "second", b.name(), "outcome", outcome));
   }
 
   /** The outcome as it stands within a sentence. */
-  static String lower(Outcome outcome) {
+  private static String lower(Outcome outcome) {
     return outcome.label().substring(0, 1).toLowerCase(Locale.ROOT) + outcome.label().substring(1);
   }
 
-  /** Among whom, after a colon; empty where nothing narrows. */
-  String scope() {
-    List<String> parts =
-        List.of(
-            QuestionWords.of(new Question(outcome(), among, Optional.empty(), minimumPatients)));
-    String narrowed = parts.get(0).substring(outcome().label().length());
-    return narrowed.isEmpty() ? "" : " (" + narrowed.replaceFirst("^[:, ]+", "") + ")";
+  /** The outcome, and among whom, as it stands within a sentence. */
+  String outcomeAmong() {
+    String label = outcome().label();
+    return narrowed()
+        .map(among -> say("claim.outcome-among", Map.of("outcome", label, "among", among)))
+        .orElseGet(() -> say("claim.outcome", Map.of("outcome", label)));
+  }
+
+  /** Among whom; empty where nothing narrows. */
+  private Optional<String> narrowed() {
+    return QuestionWords.among(new Question(outcome(), among, Optional.empty(), minimumPatients));
   }
 }

@@ -1,13 +1,18 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.Answers;
 import gapwise.claim.Verdict.Offer;
 import gapwise.claim.Verdict.Refused;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Selection;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What a claim may not compare, and what it cannot for want of reports. */
 final class ClaimRules {
@@ -23,37 +28,29 @@ final class ClaimRules {
   static Optional<Refused> apart(Claim claim) {
     if (claim.a().method().equals(claim.b().method())) {
       return refused(
-          "same-method",
-          "Both sides of the claim are "
-              + claim.a().name()
-              + ". A claim sets one method against another; choose a second one.",
-          List.of());
+          "same-method", say("claim.same-method", Map.of("method", claim.a().name())), List.of());
     }
     Outcome one = claim.a().outcome();
     Outcome other = claim.b().outcome();
     if (!one.equals(other)) {
       return refused(
           "different-outcomes",
-          "“"
-              + one.label()
-              + "” and “"
-              + other.label()
-              + "” are not the same thing. "
-              + one.label()
-              + ": "
-              + one.meaning()
-              + " "
-              + other.label()
-              + ": "
-              + other.meaning()
-              + " A difference between them would say nothing of the methods.",
+          say(
+              "claim.different-outcomes",
+              Map.of(
+                  "first",
+                  one.label(),
+                  "meaning",
+                  one.meaning(),
+                  "second",
+                  other.label(),
+                  "otherMeaning",
+                  other.meaning())),
           List.of(offer(one), offer(other)));
     }
     if (one.kind() == Outcome.Kind.PHASE) {
       return refused(
-          "not-pooled",
-          one.label() + " is listed and never pooled: phases are parts of a whole, not rivals.",
-          List.of());
+          "not-pooled", say("claim.never-pooled", Map.of("outcome", one.label())), List.of());
     }
     if (claim.a().clock().isPresent()
         && claim.b().clock().isPresent()
@@ -90,13 +87,17 @@ final class ClaimRules {
               .filter(one -> b.clocks().stream().anyMatch(o -> o.code().equals(one.code())))
               .map(
                   one ->
-                      new Offer("Only series that count from " + one.label(), "clock", one.code()))
+                      new Offer(
+                          say("claim.only-clock", Map.of("clock", one.label())),
+                          "clock",
+                          one.code()))
               .toList();
-      String rest =
-          shared.isEmpty()
-              ? " No start is common to both."
-              : " Some series of both count from the same start.";
-      return new Ground.Not(new Refused("different-clocks", clocks(a, b) + rest, shared));
+      String sentences =
+          String.join(
+              " ",
+              clocks(a.clock().get(), b.clock().get()),
+              say(shared.isEmpty() ? "claim.no-clock-shared" : "claim.clock-shared"));
+      return new Ground.Not(new Refused("different-clocks", sentences, shared));
     }
     Optional<Refused> definitions = definitions(a, b);
     if (definitions.isPresent()) {
@@ -115,17 +116,19 @@ final class ClaimRules {
     }
     return refused(
         "different-definitions",
-        "No definition of “"
-            + claim.outcome().label()
-            + "” is common to both sides. After "
-            + claim.a().name()
-            + ": "
-            + quoted(a)
-            + ". After "
-            + claim.b().name()
-            + ": "
-            + quoted(b)
-            + ". What is counted differs, so a difference would say nothing of the methods.",
+        say(
+            "claim.different-definitions",
+            Map.of(
+                "outcome",
+                claim.outcome().label(),
+                "first",
+                claim.a().name(),
+                "ofFirst",
+                quoted(a),
+                "second",
+                claim.b().name(),
+                "ofSecond",
+                quoted(b))),
         List.of());
   }
 
@@ -135,58 +138,46 @@ final class ClaimRules {
 
   private static String quoted(Selection selection) {
     return selection.definitions().stream()
-        .map(one -> "“" + one.label() + "” (" + one.arms() + ")")
-        .reduce((x, y) -> x + ", " + y)
-        .orElse("");
+        .map(
+            one ->
+                say(
+                    "claim.definition-counted",
+                    Map.of("definition", one.label(), "series", one.arms())))
+        .collect(Collectors.joining(", "));
   }
 
   private Refused nothing(Claim.Side side, Selection own) {
-    String frame =
-        side.outcome().needsFrame() && !side.method().frame()
-            ? " It exists only where there is an external frame, which does not belong to this"
-                + " method."
-            : "";
-    String left =
-        own.leftOut().isEmpty()
-            ? " Nothing was left out: nothing is recorded."
-            : " "
-                + own.leftOut().size()
-                + (own.leftOut().size() == 1 ? " report was" : " reports were")
-                + " left out, the first because: "
-                + own.leftOut().get(0).message();
-    return new Refused(
-        "nothing-reported",
-        "No series of "
-            + side.name()
-            + " here can speak of “"
-            + side.outcome().label()
-            + "”"
-            + claim.scope()
-            + "."
-            + left
-            + frame
-            + " That is no finding about the method.",
-        List.of());
-  }
-
-  private static String clocks(Selection a, Selection b) {
-    return clocks(a.clock().orElseThrow(), b.clock().orElseThrow());
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        say("claim.nothing-reported", Map.of("method", side.name(), "what", claim.outcomeAmong())));
+    if (own.leftOut().isEmpty()) {
+      sentences.add(say("claim.nothing-recorded"));
+    } else {
+      sentences.add(
+          say(
+              "claim.all-left-out",
+              Map.of("reports", own.leftOut().size(), "reason", own.leftOut().get(0).message())));
+    }
+    if (side.outcome().needsFrame() && !side.method().frame()) {
+      sentences.add(say("claim.only-with-frame"));
+    }
+    sentences.add(say("claim.no-finding"));
+    return new Refused("nothing-reported", String.join(" ", sentences), List.of());
   }
 
   private static String clocks(Clock one, Clock other) {
-    return "The first side counts this time from “"
-        + one.label()
-        + "”, the second from “"
-        + other.label()
-        + "”. Times on different clocks are not compared: months may lie between the two starts.";
+    return say("claim.different-clocks", Map.of("first", one.label(), "second", other.label()));
   }
 
   private static Offer offer(Outcome outcome) {
-    return new Offer("“" + outcome.label() + "” on both sides", "outcome", outcome.code());
+    return new Offer(
+        say("claim.outcome-on-both", Map.of("outcome", outcome.label())),
+        "outcome",
+        outcome.code());
   }
 
   private static Offer offer(Clock clock) {
-    return new Offer("Both counted from " + clock.label(), "clock", clock.code());
+    return new Offer(say("claim.both-from", Map.of("clock", clock.label())), "clock", clock.code());
   }
 
   private static Optional<Refused> refused(String code, String reason, List<Offer> offers) {

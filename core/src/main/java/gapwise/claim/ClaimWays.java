@@ -1,5 +1,7 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
@@ -8,14 +10,13 @@ import gapwise.analysis.multiverse.MultiverseResult;
 import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
-import gapwise.answer.Told;
 import gapwise.claim.Verdict.Examined;
-import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -44,31 +45,25 @@ final class ClaimWays {
     Part direct = examined.direct();
     if (direct.compared().filter(told -> told.studies() > 1).isPresent()) {
       ObjectNode plan = direct.plan().orElseThrow().deepCopy();
-      run("The direct comparison", plan, true, "no difference");
-      return new Ways("the direct comparison", lines, notes);
+      String evidence = say("claim.ways-direct");
+      run(evidence, plan, true, say("claim.ways-against-none", Map.of("evidence", evidence)));
+      return new Ways(say("claim.ways-of-direct"), lines, notes);
     }
     separate(claim.a(), claim.b(), true);
     separate(claim.b(), claim.a(), false);
-    return new Ways(
-        "each method by itself against the pooled value of the other, as if that were sure, since fewer than two direct comparisons can be pooled",
-        lines,
-        notes);
+    return new Ways(say("claim.ways-of-each"), lines, notes);
   }
 
   /** The series of one method, held against the pooled value of the other as if that were sure. */
   private void separate(Claim.Side own, Claim.Side other, boolean first) {
     OptionalDouble threshold = pooled(other);
     if (group(own).map(SubgroupsResult.Subgroup::studies).orElse(0) < 2) {
-      notes.add("Series of " + own.name() + ": there is one, which every analysis tells alike.");
+      notes.add(say("claim.ways-one-series", Map.of("method", own.name())));
       return;
     }
     if (threshold.isEmpty()) {
       notes.add(
-          "Series of "
-              + own.name()
-              + " cannot be held against "
-              + other.name()
-              + ", which has no pooled value.");
+          say("claim.ways-without-other", Map.of("method", own.name(), "other", other.name())));
       return;
     }
     QuestionPlan.of(
@@ -82,17 +77,20 @@ final class ClaimWays {
         .ifPresent(
             plan -> {
               plan.put("threshold", threshold.getAsDouble());
-              Quantity measure = Told.measure(claim.outcome());
-              String unit =
-                  measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
+              String evidence = say("claim.ways-series", Map.of("method", own.name()));
               run(
-                  "Series of " + own.name(),
+                  evidence,
                   plan,
                   first,
-                  Shown.value(measure, threshold.getAsDouble())
-                      + unit.stripTrailing()
-                      + " after "
-                      + other.name());
+                  say(
+                      "claim.ways-against",
+                      Map.of(
+                          "evidence",
+                          evidence,
+                          "value",
+                          Amount.of(claim.outcome(), threshold.getAsDouble()),
+                          "other",
+                          other.name())));
             });
   }
 
@@ -110,7 +108,7 @@ final class ClaimWays {
         .orElse(OptionalDouble.empty());
   }
 
-  private void run(String what, ObjectNode plan, boolean aboveIsFirst, String against) {
+  private void run(String evidence, ObjectNode plan, boolean aboveIsFirst, String heading) {
     // The exact likelihood has one scale; it stands among the models that are varied.
     plan.put("task", "multiverse");
     plan.put("model", "random-effects");
@@ -119,16 +117,20 @@ final class ClaimWays {
     PlanOutcome outcome = runner.run(plan, Optional.empty());
     if (outcome instanceof PlanOutcome.Wrong wrong) {
       notes.add(
-          what
-              + ": not worked out. "
-              + wrong.problems().stream().map(Problem::message).findFirst().orElse(""));
+          say(
+              "claim.ways-not-worked-out",
+              Map.of(
+                  "evidence",
+                  evidence,
+                  "problem",
+                  wrong.problems().stream().map(Problem::message).findFirst().orElse(""))));
       return;
     }
     Optional<MultiverseResult> result =
         ((PlanOutcome.Done) outcome).result().part(MultiverseResult.class);
     Optional<MultiverseResult.Threshold> sides = result.flatMap(MultiverseResult::threshold);
     if (sides.isEmpty()) {
-      notes.add(what + ": no analysis gives a pooled value.");
+      notes.add(say("claim.ways-without-value", Map.of("evidence", evidence)));
       return;
     }
     MultiverseResult.Threshold told = sides.get();
@@ -136,7 +138,7 @@ final class ClaimWays {
     double below = told.intervalsBelowPercent();
     lines.add(
         new Ways.Line(
-            what + " against " + against,
+            heading,
             result.get().counted().estimated(),
             of100(aboveIsFirst ? above : below),
             of100(aboveIsFirst ? below : above),
@@ -156,24 +158,23 @@ final class ClaimWays {
         .filter(choice -> !choice.choice().equals(LEAVE_ONE_OUT))
         .filter(choice -> choice.range().orElse(0) > 0)
         .max(Comparator.comparingDouble(choice -> choice.range().getAsDouble()))
-        .ifPresent(
-            choice -> moves.add("Of the choices, " + choice(choice.choice()) + " moves it most."));
+        .ifPresent(choice -> moves.add(movesMost(choice.choice())));
     result.studies().orElse(List.of()).stream()
         .filter(study -> Math.abs(study.shift().orElse(0)) > 0)
         .max(Comparator.comparingDouble(study -> Math.abs(study.shift().getAsDouble())))
         .ifPresent(
-            study -> moves.add("Of the studies, leaving out " + study.study() + " moves it most."));
+            study -> moves.add(say("claim.study-moves-most", Map.of("study", study.study()))));
     return moves;
   }
 
-  private static String choice(String name) {
-    return switch (name) {
-      case "model" -> "the model";
-      case "scale" -> "the scale";
-      case "emptyCells" -> "what is added where nobody or everybody had the event";
-      case "betweenStudyVariance" -> "the estimate of how series differ";
-      case "interval" -> "the kind of interval";
-      default -> "“" + name + "”";
+  private static String movesMost(String choice) {
+    return switch (choice) {
+      case "model" -> say("claim.model-moves-most");
+      case "scale" -> say("claim.scale-moves-most");
+      case "emptyCells" -> say("claim.empty-cells-move-most");
+      case "betweenStudyVariance" -> say("claim.estimator-moves-most");
+      case "interval" -> say("claim.interval-moves-most");
+      default -> say("claim.choice-moves-most", Map.of("choice", choice));
     };
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.Runner;
 import gapwise.answer.Answer;
 import gapwise.answer.Answers;
@@ -16,6 +18,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -45,10 +48,7 @@ public final class Claims {
       if (rows(answer.selection(), side.method()).isEmpty()) {
         return new Refused(
             "different-clocks",
-            "Series of "
-                + side.name()
-                + " do not say from when they count this time, and the other side does. Times on"
-                + " clocks that are not known to be the same are not compared.",
+            say("claim.clock-unknown", Map.of("method", side.name())),
             List.of());
       }
     }
@@ -109,16 +109,19 @@ public final class Claims {
       long a = with(claim, selection, claim.a().method(), one.code());
       long b = with(claim, selection, claim.b().method(), one.code());
       told.add(
-          "“"
-              + one.label()
-              + "”: "
-              + a
-              + " after "
-              + claim.a().name()
-              + ", "
-              + b
-              + " after "
-              + claim.b().name());
+          say(
+              "claim.definition",
+              Map.of(
+                  "definition",
+                  one.label(),
+                  "ofFirst",
+                  a,
+                  "first",
+                  claim.a().name(),
+                  "ofSecond",
+                  b,
+                  "second",
+                  claim.b().name())));
     }
     return told;
   }
@@ -136,7 +139,10 @@ public final class Claims {
     Set<String> shared = stated(claim, selection, claim.a().method());
     shared.retainAll(stated(claim, selection, claim.b().method()));
     return shared.stream()
-        .map(words -> new Offer("Only series that say “" + words + "”", "definition", words))
+        .map(
+            words ->
+                new Offer(
+                    say("claim.only-definition", Map.of("definition", words)), "definition", words))
         .toList();
   }
 

@@ -1,5 +1,7 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Shown;
@@ -77,6 +79,8 @@ public record Compared(
 
   /** Where a further study would lie. */
   public String predicted() {
-    return prediction.map(p -> Shown.limits(effect.figure(outcome), p)).orElse("cannot be told");
+    return prediction
+        .map(p -> Shown.limits(effect.figure(outcome), p))
+        .orElseGet(() -> say("claim.prediction-unknown"));
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -14,13 +16,14 @@ import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
 /** Studies that hold both methods of a claim, pooled. */
 final class DirectPart {
-  static final String HEADING = "Direct comparisons";
+  static final String HEADING = say("claim.direct-heading");
 
   /** More studies are read in the drawing. */
   private static final int MOST_COUNTS = 12;
@@ -40,11 +43,9 @@ final class DirectPart {
     if (rows.isEmpty()) {
       return Part.none(
           HEADING,
-          "No study here treated some patients by "
-              + claim.a().name()
-              + " and others by "
-              + claim.b().name()
-              + " and reports this outcome of both. There is no direct comparison.");
+          say(
+              "claim.no-direct-comparison",
+              Map.of("first", claim.a().name(), "second", claim.b().name())));
     }
     ObjectNode plan = plan(rows);
     PlanOutcome outcome = runner.run(plan, Optional.empty());
@@ -63,7 +64,15 @@ final class DirectPart {
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
     plan.put(
         "title",
-        claim.outcome().label() + ": " + claim.a().name() + " against " + claim.b().name());
+        say(
+            "claim.plan-direct",
+            Map.of(
+                "outcome",
+                claim.outcome().label(),
+                "first",
+                claim.a().name(),
+                "second",
+                claim.b().name())));
     plan.putObject("source").set("rows", rows);
     effect.pool(plan);
     return plan;
@@ -80,36 +89,31 @@ final class DirectPart {
     if (compared.isPresent()) {
       Compared told = compared.get();
       sentences.add(
-          (told.studies() == 1 ? "One study" : told.studies() + " studies")
-              + " with "
-              + told.patients()
-              + " patients or limbs: "
-              + told.words(claim)
-              + ".");
+          say(
+              "claim.direct",
+              Map.of(
+                  "studies",
+                  told.studies(),
+                  "patients",
+                  told.patients(),
+                  "told",
+                  told.words(claim))));
       sentences.add(open(told));
       if (told.studies() == 1) {
-        sentences.add("One study says nothing of how results differ elsewhere.");
+        sentences.add(say("claim.one-study"));
       }
     } else {
-      sentences.add(
-          (found == 1 ? "One study reports" : found + " studies report")
-              + " this outcome of both methods, yet no common value can be given.");
+      sentences.add(say("claim.direct-without-value", Map.of("studies", found)));
       result.warnings().stream()
           .filter(warning -> warning.study().isEmpty())
-          .map(warning -> sentence(warning.message()))
+          .map(Result.Warning::sentence)
           .forEach(sentences::add);
     }
     if (entered.size() < found) {
       sentences.add(
-          found
-              - entered.size()
-              + " of "
-              + found
-              + " could not be pooled: "
-              + (effect == Effect.ODDS_RATIO
-                  ? "everybody or nobody had the event in both groups."
-                  : "no standard deviation is reported of both groups, nor what one could be had"
-                      + " from, or a mean is 0, of which no ratio can be taken."));
+          say(
+              effect == Effect.ODDS_RATIO ? "claim.direct-all-or-none" : "claim.direct-without-sd",
+              Map.of("out", found - entered.size(), "studies", found)));
     }
     counts(rows).ifPresent(sentences::add);
     return new Part(HEADING, sentences, compared, Optional.of(plan), Optional.of(result));
@@ -117,15 +121,10 @@ final class DirectPart {
 
   private static String open(Compared told) {
     return switch (told.lean()) {
-      case OPEN -> "The interval holds no difference, more and less alike: it is left open.";
-      case FIRST_MORE -> "The whole interval lies on the side of more after the first method.";
-      case FIRST_LESS -> "The whole interval lies on the side of less after the first method.";
+      case OPEN -> say("claim.interval-open");
+      case FIRST_MORE -> say("claim.interval-more");
+      case FIRST_LESS -> say("claim.interval-less");
     };
-  }
-
-  private static String sentence(String message) {
-    String end = message.endsWith(".") ? "" : ".";
-    return Character.toUpperCase(message.charAt(0)) + message.substring(1) + end;
   }
 
   /** What single studies counted, first method against second; empty for means and many studies. */
@@ -136,17 +135,21 @@ final class DirectPart {
     List<String> told = new ArrayList<>();
     for (JsonNode row : rows) {
       told.add(
-          row.path("study").asText()
-              + ": "
-              + count(row, "intervention.")
-              + " against "
-              + count(row, "comparator."));
+          say(
+              "claim.counts-of-study",
+              Map.of(
+                  "study",
+                  row.path("study").asText(),
+                  "events",
+                  row.at("/intervention.events").asInt(),
+                  "total",
+                  row.at("/intervention.total").asInt(),
+                  "otherEvents",
+                  row.at("/comparator.events").asInt(),
+                  "otherTotal",
+                  row.at("/comparator.total").asInt())));
     }
-    return Optional.of(String.join("; ", told) + ".");
-  }
-
-  private static String count(JsonNode row, String group) {
-    return row.path(group + "events").asInt() + " of " + row.path(group + "total").asInt();
+    return Optional.of(say("claim.counts", Map.of("studies", String.join("; ", told))));
   }
 
   /** The studies that were pooled; an exact likelihood takes empty and full groups too. */

@@ -1,6 +1,5 @@
 package gapwise.claim;
 
-import gapwise.evidence.vocabulary.Outcome;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -22,14 +21,5 @@ public enum Direction {
   /** The direction of a code; empty for another. */
   public static Optional<Direction> of(String code) {
     return Stream.of(values()).filter(one -> one.code.equals(code)).findFirst();
-  }
-
-  /** The word that fits an outcome: more or fewer, longer or shorter, higher or lower. */
-  public String word(Outcome outcome) {
-    return switch (outcome.kind()) {
-      case EVENT, CATEGORIES, COUNT -> this == MORE ? "more" : "fewer";
-      case TIME, PHASE -> this == MORE ? "longer" : "shorter";
-      case QUANTITY, SCORE, COST -> this == MORE ? "higher" : "lower";
-    };
   }
 }

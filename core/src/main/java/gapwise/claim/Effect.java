@@ -1,5 +1,7 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.rows.SelectionRows;
@@ -10,6 +12,7 @@ import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
+import java.util.Map;
 
 /** How two methods are set against each other for an outcome. */
 enum Effect {
@@ -76,24 +79,29 @@ enum Effect {
       Outcome outcome, String first, String second, double estimate, double lower, double upper) {
     Quantity measure = figure(outcome);
     String value = Shown.value(measure, estimate);
-    String said =
-        switch (this) {
-          case ODDS_RATIO ->
-              "the odds after " + first + " were " + value + " times those after " + second;
-          case RATIO_OF_MEANS ->
-              "the mean after " + first + " was " + value + " times that after " + second;
-          case MEAN_DIFFERENCE ->
-              "the mean after "
-                  + first
-                  + " differed by "
-                  + (value + " " + measure.unit()).stripTrailing()
-                  + " from that after "
-                  + second;
-        };
-    boolean endless = this != MEAN_DIFFERENCE && lower < 0.01 && upper > 100;
-    return said
-        + " (95 % interval "
-        + Shown.limits(measure, new Limits(lower, upper))
-        + (endless ? ": the number says next to nothing)" : ")");
+    String limits = Shown.limits(measure, new Limits(lower, upper));
+    boolean endless = lower < 0.01 && upper > 100;
+    return switch (this) {
+      case ODDS_RATIO ->
+          say(
+              endless ? "claim.odds-endless" : "claim.odds",
+              Map.of("first", first, "second", second, "ratio", value, "limits", limits));
+      case RATIO_OF_MEANS ->
+          say(
+              endless ? "claim.ratio-of-means-endless" : "claim.ratio-of-means",
+              Map.of("first", first, "second", second, "ratio", value, "limits", limits));
+      case MEAN_DIFFERENCE ->
+          say(
+              "claim.difference-of-means",
+              Map.of(
+                  "first",
+                  first,
+                  "second",
+                  second,
+                  "difference",
+                  (value + " " + measure.unit()).stripTrailing(),
+                  "limits",
+                  limits));
+    };
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -22,7 +24,7 @@ import java.util.stream.Collectors;
 
 /** The two methods of a claim compared through others, by a network of studies. */
 final class IndirectPart {
-  static final String HEADING = "Indirect comparison";
+  static final String HEADING = say("claim.indirect-heading");
 
   private final Runner runner;
   private final Claim claim;
@@ -39,15 +41,11 @@ final class IndirectPart {
     for (Claim.Side side : List.of(claim.a(), claim.b())) {
       boolean there = table.studies().stream().anyMatch(s -> s.cells().containsKey(side.method()));
       if (!there) {
-        return Part.none(
-            HEADING,
-            "No path: no study here holds "
-                + side.name()
-                + " beside another method and reports this outcome of both.");
+        return Part.none(HEADING, say("claim.method-stands-alone", Map.of("method", side.name())));
       }
     }
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
-    plan.put("title", claim.outcome().label() + ": methods compared within studies");
+    plan.put("title", say("claim.plan-indirect", Map.of("outcome", claim.outcome().label())));
     plan.putObject("source").set("rows", rows);
     plan.put("measure", effect.measure());
     plan.put("model", "network");
@@ -71,7 +69,7 @@ final class IndirectPart {
             () ->
                 new Part(
                     HEADING,
-                    List.of("The studies give no network: too few tell what is needed."),
+                    List.of(say("claim.no-network")),
                     Optional.empty(),
                     Optional.of(plan),
                     Optional.of(result)));
@@ -83,11 +81,9 @@ final class IndirectPart {
       return new Part(
           HEADING,
           List.of(
-              "No path: no third method joins "
-                  + claim.a().name()
-                  + " and "
-                  + claim.b().name()
-                  + " through studies that hold two methods each."),
+              say(
+                  "claim.no-third-method",
+                  Map.of("first", claim.a().name(), "second", claim.b().name()))),
           Optional.empty(),
           Optional.of(plan),
           Optional.of(result));
@@ -99,27 +95,21 @@ final class IndirectPart {
     Optional<Compared> compared = effect(network).flatMap(one -> compared(one, network, table));
     List<String> sentences = new ArrayList<>();
     if (compared.isPresent()) {
-      sentences.add("Through " + through + ": " + compared.get().words(claim) + ".");
-    } else {
       sentences.add(
-          "A path leads through "
-              + through
-              + ", but studies of more than two methods do not let it be told apart from the direct"
-              + " comparison.");
+          say("claim.through", Map.of("path", through, "told", compared.get().words(claim))));
+    } else {
+      sentences.add(say("claim.path-not-told-apart", Map.of("path", through)));
     }
-    sentences.add(
-        "This holds only if the patients of these studies are alike in what matters; nobody was"
-            + " randomised between the two methods.");
+    sentences.add(say("claim.holds-only-if-alike"));
     effect(network)
         .flatMap(NetworkResult.Effect::disagreement)
         .ifPresent(
             difference ->
                 sentences.add(
-                    "Direct and indirect evidence "
-                        + (difference.pValue() < 0.10
-                            ? "contradict each other more than chance explains."
-                            : "do not contradict each other more than chance explains, which with"
-                                + " few studies says little.")));
+                    say(
+                        difference.pValue() < 0.10
+                            ? "claim.evidence-contradicts"
+                            : "claim.evidence-agrees")));
     return new Part(HEADING, sentences, compared, Optional.of(plan), Optional.of(result));
   }
 

@@ -1,5 +1,7 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -15,6 +17,7 @@ import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -58,9 +61,9 @@ final class Lowering {
 
   private void comparison(Part direct) {
     if (direct.compared().isEmpty()) {
-      facts.add("Indirectness: no pooled direct comparison; patients of the two methods differ.");
+      facts.add(say("claim.lowers-no-direct"));
     } else if (direct.compared().get().lean() == Compared.Lean.OPEN) {
-      facts.add("Imprecision: the interval of the direct comparison holds more and less alike.");
+      facts.add(say("claim.lowers-imprecision"));
     }
   }
 
@@ -68,15 +71,17 @@ final class Lowering {
     int series = selection.rows().size();
     long randomised = count(row -> row.study().design().filter(RANDOMISED::contains).isPresent());
     facts.add(
-        "Risk of bias: not rated here. Patients were randomised in "
-            + randomised
-            + " of "
-            + series
-            + " series; said to be consecutive in "
-            + count(row -> row.study().consecutive().equals(yes()))
-            + "; outcomes read by somebody who did not operate in "
-            + count(row -> row.study().assessorIndependent().equals(yes()))
-            + ".");
+        say(
+            "claim.lowers-bias",
+            Map.of(
+                "randomised",
+                randomised,
+                "series",
+                series,
+                "consecutive",
+                count(row -> row.study().consecutive().equals(yes())),
+                "independent",
+                count(row -> row.study().assessorIndependent().equals(yes())))));
   }
 
   private static Optional<YesOrNo> yes() {
@@ -87,11 +92,7 @@ final class Lowering {
     int patients = selection.rows().stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
     if (patients < FEW_PATIENTS) {
       facts.add(
-          "Few patients: "
-              + patients
-              + " in all series of both methods; under "
-              + FEW_PATIENTS
-              + " is few (common practice, no source).");
+          say("claim.lowers-few-patients", Map.of("patients", patients, "few", FEW_PATIENTS)));
     }
   }
 
@@ -106,25 +107,21 @@ final class Lowering {
       String name =
           Method.vocabulary().find(group.level()).map(Claim::nameOf).orElse(group.level());
       if (percent > MUCH_SPREAD_PERCENT) {
-        facts.add("Heterogeneity: results after " + name + " differ more than chance explains.");
+        facts.add(say("claim.lowers-spread", Map.of("method", name)));
       } else if (tau && group.heterogeneity().iSquaredPercent().isEmpty()) {
-        facts.add(
-            "Heterogeneity: by the best estimate, results after "
-                + name
-                + " differ between series"
-                + " beyond chance.");
+        facts.add(say("claim.lowers-spread-at-best", Map.of("method", name)));
       }
     }
   }
 
   private void definitions(int definitions) {
     if (definitions > 1) {
-      facts.add("Mixed definitions: the series define the outcome in " + definitions + " ways.");
+      facts.add(say("claim.lowers-definitions", Map.of("definitions", definitions)));
     }
     long silent = count(row -> row.definition(claim.outcome()).isEmpty());
     if (silent > 0 && claim.outcome().isEvent()) {
       facts.add(
-          "Definition not stated in " + silent + " of " + selection.rows().size() + " series.");
+          say("claim.lowers-silent", Map.of("silent", silent, "series", selection.rows().size())));
     }
   }
 
@@ -132,22 +129,22 @@ final class Lowering {
   private void words() {
     selection.notes().stream()
         .filter(note -> note.code().equals("not-all-words-found"))
-        .forEach(note -> facts.add("Indirectness: " + note.message()));
+        .forEach(note -> facts.add(say("claim.lowers-words", Map.of("note", note.message()))));
   }
 
   private void followUp() {
     ShortFollowUp.of(claim.outcome(), selection.rows())
-        .ifPresent(found -> facts.add("Follow-up: " + found.words() + "."));
+        .ifPresent(
+            found -> facts.add(say("claim.lowers-follow-up", Map.of("found", found.words()))));
   }
 
   private void lengths() {
     if (selection.rowsOnlyOverlapping() > 0) {
       facts.add(
-          "Indirectness: "
-              + selection.rowsOnlyOverlapping()
-              + " of "
-              + selection.rows().size()
-              + " series only reach into the missing bone asked for, or give no middle.");
+          say(
+              "claim.lowers-lengths",
+              Map.of(
+                  "reaching", selection.rowsOnlyOverlapping(), "series", selection.rows().size())));
     }
   }
 
@@ -155,22 +152,12 @@ final class Lowering {
     long full = count(Lowering::allOrNone);
     if (full > 0) {
       facts.add(
-          "Small series: in "
-              + full
-              + " of "
-              + selection.rows().size()
-              + " everybody or nobody had the event; such series are small, and successes are"
-              + " published more readily.");
+          say("claim.lowers-all-or-none", Map.of("full", full, "series", selection.rows().size())));
     }
     for (Claim.Side side : List.of(claim.a(), claim.b())) {
       long own = count(row -> row.arm().method().principal().equals(side.method()));
       if (own < FEWEST_FOR_SMALL_STUDY_TEST) {
-        facts.add(
-            "Unpublished results: with "
-                + own
-                + " series after "
-                + side.name()
-                + " no test can tell whether small series tell another story.");
+        facts.add(say("claim.lowers-unpublished", Map.of("series", own, "method", side.name())));
       }
     }
   }
@@ -191,22 +178,10 @@ final class Lowering {
     long without = series.stream().filter(one -> one.variance().isEmpty()).count() - zeros;
     List<String> reasons = new ArrayList<>();
     if (without > 0) {
-      reasons.add(
-          "No standard deviation: "
-              + without
-              + " of "
-              + series.size()
-              + " series report none, nor what one could be had from; their means are listed and"
-              + " could not be pooled.");
+      reasons.add(say("claim.without-sd", Map.of("without", without, "series", series.size())));
     }
     if (zeros > 0) {
-      reasons.add(
-          "Means of 0: "
-              + zeros
-              + " of "
-              + series.size()
-              + " series report one, which has no place on this scale; without them values look too"
-              + " high.");
+      reasons.add(say("claim.means-of-zero", Map.of("zeros", zeros, "series", series.size())));
     }
     return Optional.of(String.join(" ", reasons)).filter(told -> !told.isEmpty());
   }

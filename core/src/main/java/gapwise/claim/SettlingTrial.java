@@ -1,5 +1,7 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome;
@@ -9,10 +11,11 @@ import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.analysis.trial.TrialResult;
 import gapwise.answer.Answer;
 import gapwise.answer.Told;
-import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.QuestionJson;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -47,9 +50,7 @@ final class SettlingTrial {
     double difference = asked.orElse(usual);
     if (comparator.isEmpty()) {
       return new Settling(
-          "Not worked out: no pooled value can be given after "
-              + claim.b().name()
-              + ", from which a trial would start.",
+          say("claim.trial-without-start", Map.of("method", claim.b().name())),
           difference,
           asked.isEmpty(),
           ofHundred,
@@ -68,10 +69,12 @@ final class SettlingTrial {
     String sentence =
         outcome instanceof PlanOutcome.Done done
             ? told(plan, done.result().part(TrialResult.class).orElseThrow())
-            : "Not worked out: "
-                + ((PlanOutcome.Wrong) outcome)
-                    .problems().stream().map(Problem::message).findFirst().orElse("")
-                + ".";
+            : say(
+                "claim.not-worked-out",
+                Map.of(
+                    "problem",
+                    ((PlanOutcome.Wrong) outcome)
+                        .problems().stream().map(Problem::message).findFirst().orElse("")));
     return new Settling(sentence, difference, asked.isEmpty(), ofHundred, Optional.of(plan));
   }
 
@@ -91,7 +94,9 @@ final class SettlingTrial {
   private ObjectNode plan(double comparator, double intervention) {
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
     plan.put("task", "trial");
-    plan.put("title", "A trial of " + claim.a().name() + " against " + claim.b().name());
+    plan.put(
+        "title",
+        say("claim.plan-trial", Map.of("first", claim.a().name(), "second", claim.b().name())));
     plan.put("measure", ofHundred ? "proportion" : "mean");
     if (!ofHundred) {
       plan.putObject("source").set("evidence", QuestionJson.write(answer.question()));
@@ -103,35 +108,21 @@ final class SettlingTrial {
   }
 
   private String told(ObjectNode plan, TrialResult trial) {
-    Quantity measure = Told.measure(claim.outcome());
-    String unit = ofHundred ? " of 100" : " " + measure.unit();
-    String text =
-        "A randomised trial of two equal arms would need "
-            + trial.patientsPerArm()
-            + " patients in each arm, "
-            + trial.patients()
-            + " in all, to find "
-            + Shown.value(measure, plan.get("intervention").asDouble())
-            + " after "
-            + claim.a().name()
-            + " against "
-            + Shown.value(measure, plan.get("comparator").asDouble())
-            + unit.stripTrailing()
-            + " after "
-            + claim.b().name()
-            + " (two-sided 5 %, power 80 %), before anyone is lost";
-    String corrected =
-        trial.patientsPerArmWithContinuityCorrection().isPresent()
-            ? "; read by an exact test, some "
-                + trial.patientsPerArmWithContinuityCorrection().getAsLong()
-                + " in each arm"
-            : "";
-    String spread =
-        trial.groupsWithSpread().isPresent()
-            ? "; how widely patients differ is taken from the "
-                + trial.groupsWithSpread().getAsInt()
-                + " series that tell it"
-            : "";
-    return text + corrected + spread + ".";
+    Map<String, Object> values = new HashMap<>();
+    values.put("perArm", trial.patientsPerArm());
+    values.put("patients", trial.patients());
+    values.put("first", claim.a().name());
+    values.put("second", claim.b().name());
+    values.put(
+        "ofFirst", Shown.value(Told.measure(claim.outcome()), plan.get("intervention").asDouble()));
+    values.put("ofSecond", Amount.of(claim.outcome(), plan.get("comparator").asDouble()));
+    trial
+        .patientsPerArmWithContinuityCorrection()
+        .ifPresent(corrected -> values.put("exact", corrected));
+    trial.groupsWithSpread().ifPresent(series -> values.put("series", series));
+    if (values.containsKey("exact")) {
+      return say("claim.trial-read-exactly", values);
+    }
+    return say(values.containsKey("series") ? "claim.trial-spread" : "claim.trial", values);
   }
 }

@@ -1,8 +1,12 @@
 package gapwise.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.Told;
 import gapwise.evidence.vocabulary.Design;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What may honestly be said of a claim today, never with more certainty than its numbers carry. */
 final class TalkSentence {
@@ -28,59 +32,67 @@ final class TalkSentence {
     if (direct.compared().isPresent()) {
       return ofDirect(direct.compared().get());
     }
-    String none =
-        direct.plan().isPresent()
-            ? held()
-                + " compared "
-                + pair()
-                + " for "
-                + what()
-                + ", yet no common value comes of it"
-            : "No study here has compared " + pair() + " directly for " + what();
-    String start = none + ". ";
-    String through = indirect.compared().map(told -> ofIndirect(told) + " ").orElse("");
-    return start + through + separately(separate, methods);
+    List<String> sentences = new ArrayList<>();
+    sentences.add(none());
+    indirect.compared().ifPresent(told -> sentences.add(ofIndirect(told)));
+    if (!separate.isEmpty()) {
+      sentences.add(separately(separate, methods));
+    }
+    return String.join(" ", sentences);
   }
 
-  /** How many studies hold both methods: "2 studies here have". */
-  private String held() {
-    int studies = direct.plan().map(plan -> plan.at("/source/rows").size()).orElse(0);
-    return studies == 1 ? "One study here has" : studies + " studies here have";
-  }
-
-  private String pair() {
-    return claim.a().name() + " with " + claim.b().name();
-  }
-
-  private String what() {
-    return "“" + claim.outcome().label() + "”" + claim.scope();
+  private String none() {
+    if (direct.plan().isEmpty()) {
+      return say(
+          "claim.none-compared",
+          Map.of(
+              "first", claim.a().name(), "second", claim.b().name(), "what", claim.outcomeAmong()));
+    }
+    return say(
+        "claim.compared-without-value",
+        Map.of(
+            "studies",
+            direct.plan().get().at("/source/rows").size(),
+            "first",
+            claim.a().name(),
+            "second",
+            claim.b().name(),
+            "what",
+            claim.outcomeAmong()));
   }
 
   private String ofDirect(Compared told) {
-    String who =
-        (told.studies() == 1 ? "One study" : told.studies() + " studies")
-            + " with "
-            + told.patients()
-            + " patients or limbs "
-            + (told.studies() == 1 ? "has" : "have")
-            + " compared "
-            + pair()
-            + " for "
-            + what()
-            + ": "
-            + told.words(claim)
-            + ". ";
-    return who + judged(told) + randomised(told);
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        say(
+            "claim.compared",
+            Map.of(
+                "studies",
+                told.studies(),
+                "patients",
+                told.patients(),
+                "first",
+                claim.a().name(),
+                "second",
+                claim.b().name(),
+                "what",
+                claim.outcomeAmong(),
+                "told",
+                told.words(claim))));
+    sentences.addAll(judged(told));
+    sentences.add(randomised(told));
+    return String.join(" ", sentences);
   }
 
-  private String judged(Compared told) {
+  private List<String> judged(Compared told) {
     if (told.lean() == Compared.Lean.OPEN) {
-      return "That leaves the direction open: the claim can neither be made nor denied today.";
+      return List.of(say("claim.direction-open"));
     }
-    String open = told.predictionOpen() ? " A further study could still find the opposite." : "";
-    return told.supports(claim.direction())
-        ? "So far the average points the way of the claim." + open
-        : "So far the average points against the claim." + open;
+    String judged =
+        say(told.supports(claim.direction()) ? "claim.average-for-it" : "claim.average-against-it");
+    return told.predictionOpen()
+        ? List.of(judged, say("claim.opposite-possible"))
+        : List.of(judged);
   }
 
   private String randomised(Compared told) {
@@ -91,40 +103,41 @@ final class TalkSentence {
             .filter(study -> study.design().filter(d -> d == Design.RANDOMISED).isPresent())
             .count();
     if (randomised >= told.studies()) {
-      return told.studies() == 1
-          ? " It randomised the patients; one small trial settles nothing alone."
-          : " All randomised the patients.";
+      return say(told.studies() == 1 ? "claim.one-randomised" : "claim.all-randomised");
     }
-    return (randomised == 0
-            ? " Patients were not randomised"
-            : " Patients were randomised in " + randomised + " of them only")
-        + ", so how they differ may explain it.";
+    return randomised == 0
+        ? say("claim.none-randomised")
+        : say("claim.some-randomised", Map.of("randomised", randomised));
   }
 
   private String ofIndirect(Compared told) {
-    String how =
-        told.lean() == Compared.Lean.OPEN
-            ? "which leaves the direction open"
-            : told.supports(claim.direction())
-                ? "which points the way of the claim if patients of those studies are alike"
-                : "which points against the claim if patients of those studies are alike";
-    return "Through studies with a third method, " + told.words(claim) + ", " + how + ".";
+    Map<String, String> values = Map.of("told", told.words(claim));
+    if (told.lean() == Compared.Lean.OPEN) {
+      return say("claim.third-method-open", values);
+    }
+    return say(
+        told.supports(claim.direction())
+            ? "claim.third-method-for-it"
+            : "claim.third-method-against-it",
+        values);
   }
 
-  private String separately(List<Told> separate, List<Claim.Side> methods) {
-    StringBuilder text = new StringBuilder("Separate series, which are no comparison, report");
+  private static String separately(List<Told> separate, List<Claim.Side> methods) {
+    List<String> series = new ArrayList<>();
     for (int i = 0; i < separate.size(); i++) {
       Told told = separate.get(i);
-      text.append(i == 0 ? " after " : "; after ")
-          .append(methods.get(i).name())
-          .append(": ")
-          .append(told.value().orElse(""))
-          .append(told.rest());
-      told.rows().ifPresent(rows -> text.append(", ").append(rows));
+      String method = methods.get(i).name();
+      String value = told.value().orElse("") + told.rest();
+      series.add(
+          told.rows()
+              .map(
+                  rows ->
+                      say(
+                          "claim.separate-method-from",
+                          Map.of("method", method, "told", value, "rows", rows)))
+              .orElseGet(
+                  () -> say("claim.separate-method", Map.of("method", method, "told", value))));
     }
-    return text.append(
-            ". How the patients differ may explain how the results do: the claim cannot be made"
-                + " from them.")
-        .toString();
+    return say("claim.separate", Map.of("series", String.join("; ", series)));
   }
 }

@@ -19,7 +19,6 @@ record ArmCase(KeptStudy kept, Arm arm) {
   }
 
   LeftOut leftOut(Reason reason) {
-    return new LeftOut(
-        study().id(), arm.id(), ArmName.of(study(), arm), reason.code(), reason.message());
+    return new LeftOut(study().id(), arm.id(), ArmName.of(study(), arm), reason);
   }
 }

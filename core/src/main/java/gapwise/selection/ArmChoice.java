@@ -8,6 +8,7 @@ import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Unit;
+import gapwise.selection.Reason.PassedOver.For;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -31,8 +32,6 @@ final class ArmChoice {
       Comparator.comparingDouble(ArmChoice::months)
           .thenComparing(candidate -> !(candidate.value() instanceof ReportedValue.Rate))
           .thenComparingInt(ArmChoice::size);
-
-  private static final String PATIENT_LIST = "The list of patients described one by one";
 
   private final Question question;
   private final Clocks clocks;
@@ -58,10 +57,7 @@ final class ArmChoice {
     List<Candidate> parts = comparable(reports.subgroupsInRange());
     Optional<PatientSum> patients = comparablePatients();
     if (patients.filter(PatientSum::better).isPresent()) {
-      leaveOut(
-          wholeArm,
-          "patients-in-range",
-          "was passed over for the patients in the range asked for, who are all described one by one.");
+      leaveOut(wholeArm, For.PATIENTS_IN_RANGE);
       leavePartsOut(parts);
       return patients.map(this::row);
     }
@@ -85,10 +81,7 @@ final class ArmChoice {
   private List<Candidate> comparable(List<Candidate> candidates) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : candidates) {
-      Optional<Reason> reason =
-          clocks
-              .against(candidate.clock(), candidate.words())
-              .or(() -> currencies.against(candidate.report().money(), candidate.words()));
+      Optional<Reason> reason = against(Optional.of(candidate.report()));
       reason.ifPresentOrElse(this::leaveOut, () -> kept.add(candidate));
     }
     return kept;
@@ -99,12 +92,13 @@ final class ArmChoice {
     if (patients.isEmpty()) {
       return patients;
     }
-    Optional<Reason> reason =
-        clocks
-            .against(Optional.empty(), PATIENT_LIST)
-            .or(() -> currencies.against(Optional.empty(), PATIENT_LIST));
+    Optional<Reason> reason = against(Optional.empty());
     reason.ifPresent(this::leaveOut);
     return reason.isPresent() ? Optional.empty() : patients;
+  }
+
+  private Optional<Reason> against(Optional<OutcomeReport> report) {
+    return clocks.against(report).or(() -> currencies.against(report));
   }
 
   private Candidate best(List<Candidate> candidates) {
@@ -114,13 +108,8 @@ final class ArmChoice {
     others.remove(best);
     for (Candidate other : others) {
       leaveOut(
-          months(other) == months(best)
-              ? new Reason(
-                  "another-report",
-                  other.words() + " was passed over for another one of the same arm.")
-              : new Reason(
-                  "another-time-point",
-                  other.words() + " was passed over for a later one of the same arm."));
+          new Reason.PassedOver(
+              other.report(), months(other) == months(best) ? For.ANOTHER : For.LATER));
     }
     return best;
   }
@@ -205,19 +194,16 @@ final class ArmChoice {
 
   private Reason nothingToTake() {
     return question.among().defect().isPresent()
-        ? new Reason(
-            "no-patients-in-range",
-            "Of the patients described one by one, none has a known result and a missing length in"
-                + " the range asked for.")
-        : new Reason("no-numbers", "Of no patient of the arm is the result known.");
+        ? Reason.Plain.NO_PATIENTS_IN_RANGE
+        : Reason.Plain.NO_PATIENT_KNOWN;
   }
 
   private void leavePartsOut(List<Candidate> parts) {
-    leaveOut(parts, "subgroup", "is of a part of the arm, which another row speaks for.");
+    leaveOut(parts, For.WHOLE_ARM);
   }
 
-  private void leaveOut(List<Candidate> candidates, String code, String why) {
-    candidates.forEach(one -> leaveOut(new Reason(code, one.words() + " " + why)));
+  private void leaveOut(List<Candidate> candidates, For better) {
+    candidates.forEach(one -> leaveOut(new Reason.PassedOver(one.report(), better)));
   }
 
   private void leaveOut(Reason reason) {

@@ -60,11 +60,7 @@ record ArmReports(
     return report
         .subgroup()
         .filter(part -> question.among().defect().filter(r -> liesIn(part, r)).isEmpty())
-        .map(
-            part ->
-                new Reason(
-                    "subgroup",
-                    "The value is of a part of the arm (" + part.words() + "), not of the whole."));
+        .map(part -> new Reason.PartOfArm(part.words()));
   }
 
   private static boolean liesIn(Subgroup part, LengthRange range) {

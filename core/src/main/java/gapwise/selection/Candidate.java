@@ -21,17 +21,4 @@ record Candidate(OutcomeReport report, ReportedValue value, boolean countedBack)
   SelectedRow.Basis basis() {
     return countedBack ? SelectedRow.Basis.COUNTED_BACK : SelectedRow.Basis.REPORTED;
   }
-
-  /** The report in words, for messages about several of one arm. */
-  String words() {
-    StringBuilder words = new StringBuilder("The value");
-    report
-        .timePoint()
-        .ifPresent(
-            time ->
-                words.append(" at ").append(time.value()).append(' ').append(time.unit().symbol()));
-    report.clock().ifPresent(clock -> words.append(" counted from ").append(clock.label()));
-    report.provenance().place().ifPresent(place -> words.append(" (").append(place).append(')'));
-    return words.toString();
-  }
 }

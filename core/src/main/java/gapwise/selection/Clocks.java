@@ -1,5 +1,6 @@
 package gapwise.selection;
 
+import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.selection.Selection.Present;
 import java.util.Collection;
@@ -49,28 +50,19 @@ record Clocks(Optional<Clock> chosen, List<Present> present, boolean required) {
     return new Clocks(chosen, present, needed && chosen.isPresent());
   }
 
-  /** Why a value with this clock, or none, cannot stand beside the others. */
-  Optional<Reason> against(Optional<Clock> clock, String what) {
+  /**
+   * Why a value cannot stand beside the others.
+   *
+   * @param report the report; empty for the list of patients
+   */
+  Optional<Reason> against(Optional<OutcomeReport> report) {
+    Optional<Clock> clock = report.flatMap(OutcomeReport::clock);
     if (chosen.isEmpty() || clock.equals(chosen) || (clock.isEmpty() && !required)) {
       return Optional.empty();
     }
-    if (clock.isEmpty()) {
-      return Optional.of(
-          new Reason(
-              "clock-not-stated",
-              what
-                  + " does not say from when it is counted; those that are taken count from "
-                  + chosen.get().label()
-                  + "."));
-    }
     return Optional.of(
-        new Reason(
-            "different-clock",
-            what
-                + " counts from "
-                + clock.get().label()
-                + "; those that are taken count from "
-                + chosen.get().label()
-                + "."));
+        clock.isEmpty()
+            ? new Reason.ClockNotStated(report, chosen.get())
+            : new Reason.OtherClock(report.get(), clock.get(), chosen.get()));
   }
 }

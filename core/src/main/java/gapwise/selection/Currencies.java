@@ -1,6 +1,6 @@
 package gapwise.selection;
 
-import gapwise.evidence.unit.Money;
+import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.vocabulary.Outcome;
 import java.util.Collection;
 import java.util.Comparator;
@@ -36,19 +36,17 @@ record Currencies(Optional<String> chosen) {
             .map(Map.Entry::getKey));
   }
 
-  /** Why a value with this currency, or none, cannot stand beside the others. */
-  Optional<Reason> against(Optional<Money> money, String what) {
-    Optional<String> letters = money.map(m -> m.currency().getCurrencyCode());
+  /**
+   * Why a value cannot stand beside the others.
+   *
+   * @param report the report; empty for the list of patients
+   */
+  Optional<Reason> against(Optional<OutcomeReport> report) {
+    Optional<String> letters =
+        report.flatMap(OutcomeReport::money).map(money -> money.currency().getCurrencyCode());
     if (chosen.isEmpty() || letters.equals(chosen)) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Reason(
-            "different-currency",
-            what
-                + letters.map(l -> " is in " + l).orElse(" does not say its currency")
-                + "; those that are taken are in "
-                + chosen.get()
-                + "."));
+    return Optional.of(new Reason.OtherCurrency(report, letters, chosen.get()));
   }
 }

@@ -8,15 +8,23 @@ import java.util.Objects;
  * @param studyId the study
  * @param armId the arm
  * @param label what lists call it
- * @param code kebab-case reason that stays stable, such as {@code different-clock}
- * @param message the reason in a sentence for people
+ * @param reason why
  */
-public record LeftOut(String studyId, String armId, String label, String code, String message) {
+public record LeftOut(String studyId, String armId, String label, Reason reason) {
   public LeftOut {
     Objects.requireNonNull(studyId, "studyId");
     Objects.requireNonNull(armId, "armId");
     Objects.requireNonNull(label, "label");
-    Objects.requireNonNull(code, "code");
-    Objects.requireNonNull(message, "message");
+    Objects.requireNonNull(reason, "reason");
+  }
+
+  /** Kebab-case reason that stays stable, such as {@code different-clock}. */
+  public String code() {
+    return reason.code();
+  }
+
+  /** The reason in a sentence for people. */
+  public String message() {
+    return reason.sentence();
   }
 }

@@ -1,11 +1,14 @@
 package gapwise.selection;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.problem.Problem;
 import gapwise.search.LooseWords;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -35,16 +38,10 @@ final class Notes {
           new Problem(
               "",
               "clock-chosen",
-              "Studies count this time from different events. Those that count from "
-                  + clocks.chosen().get().label()
-                  + ", the most, are taken; choose another start to see the others."));
+              say("selection.clock-chosen", Map.of("clock", clocks.chosen().get().label()))));
     }
     if (question.outcome().needsClock() && clocks.chosen().isEmpty() && !rows.isEmpty()) {
-      notes.add(
-          new Problem(
-              "",
-              "clock-not-stated",
-              "No study says from when it counts this time, so the rows may not be comparable."));
+      notes.add(new Problem("", "clock-not-stated", say("selection.no-clock-stated")));
     }
   }
 
@@ -59,11 +56,11 @@ final class Notes {
         new Problem(
             "",
             "definitions-mixed",
-            "The series define this outcome in "
-                + definitions.size()
-                + " ways, so that they may not count the same thing"
-                + (silent == 0 ? "" : "; " + silent + " of " + rows.size() + " do not say how")
-                + ". One definition can be taken alone."));
+            silent == 0
+                ? say("selection.definitions-mixed", Map.of("ways", definitions.size()))
+                : say(
+                    "selection.definitions-mixed-or-silent",
+                    Map.of("ways", definitions.size(), "silent", silent, "series", rows.size()))));
   }
 
   private static void unitsNote(List<SelectedRow> rows, List<Problem> notes) {
@@ -74,11 +71,9 @@ final class Notes {
           new Problem(
               "",
               "limbs-and-patients-mixed",
-              ofPatients
-                  + " rows count patients and "
-                  + ofOthers
-                  + " count limbs or defects; a patient with two injured limbs counts once in the"
-                  + " former and twice in the latter."));
+              say(
+                  "selection.limbs-and-patients",
+                  Map.of("ofPatients", ofPatients, "ofOthers", ofOthers))));
     }
   }
 
@@ -96,10 +91,7 @@ final class Notes {
           new Problem(
               "",
               "patients-described-in-part",
-              "Summed up from fewer patients than the arm has, since the result of the others is not"
-                  + " printed; those described may not be typical: "
-                  + String.join("; ", inPart)
-                  + "."));
+              say("selection.described-in-part", Map.of("arms", String.join("; ", inPart)))));
     }
   }
 

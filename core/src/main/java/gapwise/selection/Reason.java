@@ -1,9 +1,288 @@
 package gapwise.selection;
 
-/**
- * Why something does not enter.
- *
- * @param code kebab-case word that stays stable
- * @param message a sentence for people
- */
-record Reason(String code, String message) {}
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Outcome;
+import java.util.Map;
+import java.util.Optional;
+
+/** Why something does not enter, with the values that tell it; worded when somebody reads it. */
+public sealed interface Reason {
+  /** Kebab-case word that stays stable. */
+  String code();
+
+  /** The reason in a sentence for people. */
+  String sentence();
+
+  /** Reasons that are the same wherever they hold. */
+  enum Plain implements Reason {
+    RETRACTED("retracted", "selection.retracted"),
+    ALTERNATIVE("another-report", "selection.alternative"),
+    SUPERSEDED("superseded", "selection.superseded"),
+    COMPARISON("comparison-only", "selection.comparison"),
+    DIFFERENCE("comparison-only", "selection.difference"),
+    PHASE("phase-of-treatment", "selection.phase"),
+    WORDS("no-numbers", "selection.words"),
+    NO_TOTAL("no-total", "selection.no-total"),
+    PERCENTAGE_ALONE("percentage-without-count", "selection.percentage-alone"),
+    NO_CENTRE("no-centre", "selection.no-centre"),
+    SPREAD_NOT_STATED("spread-not-stated", "selection.spread-not-stated"),
+    DEFINITION_NOT_STATED("different-definition", "selection.definition-not-stated"),
+    NO_PATIENTS_IN_RANGE("no-patients-in-range", "selection.no-patients-in-range"),
+    NO_PATIENT_KNOWN("no-numbers", "selection.no-patient-known");
+
+    private final String code;
+    private final String name;
+
+    Plain(String code, String name) {
+      this.code = code;
+      this.name = name;
+    }
+
+    @Override
+    public String code() {
+      return code;
+    }
+
+    @Override
+    public String sentence() {
+      return say(name);
+    }
+  }
+
+  /** The record of the study has not come as far as is asked for. */
+  record StatusTooEarly(ExtractionStatus status, ExtractionStatus least) implements Reason {
+    @Override
+    public String code() {
+      return "status-too-early";
+    }
+
+    @Override
+    public String sentence() {
+      return say(
+          "selection.status-too-early", Map.of("status", status.label(), "least", least.label()));
+    }
+  }
+
+  /** The arm speaks of fewer patients than are asked for. */
+  record TooFewPatients(int patients, int least) implements Reason {
+    @Override
+    public String code() {
+      return "too-few-patients";
+    }
+
+    @Override
+    public String sentence() {
+      return say("selection.too-few-patients", Map.of("patients", patients, "least", least));
+    }
+  }
+
+  /** The paper defines the outcome in other words than those asked for. */
+  record OtherDefinition(String definition) implements Reason {
+    @Override
+    public String code() {
+      return "different-definition";
+    }
+
+    @Override
+    public String sentence() {
+      return say("selection.different-definition", Map.of("definition", definition));
+    }
+  }
+
+  /**
+   * Patients of another study are among these.
+   *
+   * @param stays first author and year of the study that stays
+   */
+  record OverlappingCohort(String stays) implements Reason {
+    @Override
+    public String code() {
+      return "overlapping-cohort";
+    }
+
+    @Override
+    public String sentence() {
+      return say("selection.overlapping-cohort", Map.of("study", stays));
+    }
+  }
+
+  /** One value for so many arms together. */
+  record ValueOfAllArms(int arms) implements Reason {
+    @Override
+    public String code() {
+      return "value-for-all-arms";
+    }
+
+    @Override
+    public String sentence() {
+      return say("selection.value-of-all-arms", Map.of("arms", arms));
+    }
+  }
+
+  /**
+   * The value is of some patients of the arm.
+   *
+   * @param part which, in the words of the paper
+   */
+  record PartOfArm(String part) implements Reason {
+    @Override
+    public String code() {
+      return "subgroup";
+    }
+
+    @Override
+    public String sentence() {
+      return say("selection.part-of-arm", Map.of("part", part));
+    }
+  }
+
+  /** An outcome of its kind has no numbers of this form. */
+  record FormDoesNotFit(Outcome outcome) implements Reason {
+    @Override
+    public String code() {
+      return "form-does-not-fit";
+    }
+
+    @Override
+    public String sentence() {
+      return say("selection.form-does-not-fit", Map.of("outcome", outcome.label()));
+    }
+  }
+
+  /** A printed percentage that no whole number of the total, or more than one, gives. */
+  record PercentageOf(double percent, int total) implements Reason {
+    @Override
+    public String code() {
+      return "percentage-without-count";
+    }
+
+    @Override
+    public String sentence() {
+      return say(
+          "selection.percentage-of-total",
+          Map.of("percent", String.valueOf(percent), "total", total));
+    }
+  }
+
+  /** The unit of the value measures something else than that of the outcome. */
+  record UnitDoesNotFit(Unit printed, Unit needed) implements Reason {
+    @Override
+    public String code() {
+      return "unit-does-not-fit";
+    }
+
+    @Override
+    public String sentence() {
+      return say(
+          "selection.unit-does-not-fit",
+          Map.of("printed", printed.symbol(), "needed", needed.symbol()));
+    }
+  }
+
+  /**
+   * It is not known from when a time is counted.
+   *
+   * @param report the report; empty for the list of patients
+   * @param taken the clock of those that are taken
+   */
+  record ClockNotStated(Optional<OutcomeReport> report, Clock taken) implements Reason {
+    @Override
+    public String code() {
+      return "clock-not-stated";
+    }
+
+    @Override
+    public String sentence() {
+      return say(
+          "selection.clock-not-stated",
+          Map.of("value", ReportWords.of(report), "clock", taken.label()));
+    }
+  }
+
+  /** A time is counted from another event than those that are taken. */
+  record OtherClock(OutcomeReport report, Clock own, Clock taken) implements Reason {
+    @Override
+    public String code() {
+      return "different-clock";
+    }
+
+    @Override
+    public String sentence() {
+      return say(
+          "selection.different-clock",
+          Map.of(
+              "value",
+              ReportWords.of(Optional.of(report)),
+              "own",
+              own.label(),
+              "clock",
+              taken.label()));
+    }
+  }
+
+  /**
+   * A cost is in another currency than those that are taken.
+   *
+   * @param report the report; empty for the list of patients
+   * @param own ISO 4217 letters; empty where none is stated
+   * @param taken letters of those that are taken
+   */
+  record OtherCurrency(Optional<OutcomeReport> report, Optional<String> own, String taken)
+      implements Reason {
+    @Override
+    public String code() {
+      return "different-currency";
+    }
+
+    @Override
+    public String sentence() {
+      String value = ReportWords.of(report);
+      return own.map(
+              letters ->
+                  say(
+                      "selection.different-currency",
+                      Map.of("value", value, "own", letters, "currency", taken)))
+          .orElseGet(
+              () ->
+                  say("selection.currency-not-stated", Map.of("value", value, "currency", taken)));
+    }
+  }
+
+  /** A usable report that gave way to something better. */
+  record PassedOver(OutcomeReport report, For better) implements Reason {
+    /** What it gave way to. */
+    public enum For {
+      /** Another report at the same time. */
+      ANOTHER("another-report", "selection.passed-for-another"),
+      /** A report at a later time. */
+      LATER("another-time-point", "selection.passed-for-later"),
+      /** Patients inside the range asked for, described one by one. */
+      PATIENTS_IN_RANGE("patients-in-range", "selection.passed-for-patients"),
+      /** A row that speaks for the whole arm. */
+      WHOLE_ARM("subgroup", "selection.passed-for-whole-arm");
+
+      private final String code;
+      private final String name;
+
+      For(String code, String name) {
+        this.code = code;
+        this.name = name;
+      }
+    }
+
+    @Override
+    public String code() {
+      return better.code;
+    }
+
+    @Override
+    public String sentence() {
+      return say(better.name, Map.of("value", ReportWords.of(Optional.of(report))));
+    }
+  }
+}

@@ -17,9 +17,8 @@ public enum ReportExclusion {
     Optional<Reason> against(Study study, OutcomeReport report) {
       return switch (report.standing()) {
         case COUNTS -> Optional.empty();
-        case ALTERNATIVE ->
-            because("another-report", "Another report of the same number was chosen to count.");
-        case SUPERSEDED -> because("superseded", "A later report replaced this number.");
+        case ALTERNATIVE -> Optional.of(Reason.Plain.ALTERNATIVE);
+        case SUPERSEDED -> Optional.of(Reason.Plain.SUPERSEDED);
       };
     }
   },
@@ -28,9 +27,7 @@ public enum ReportExclusion {
     @Override
     Optional<Reason> against(Study study, OutcomeReport report) {
       return report.scope() instanceof Scope.Comparison
-          ? because(
-              "comparison-only",
-              "The paper gives a comparison of two arms and no value of each arm.")
+          ? Optional.of(Reason.Plain.COMPARISON)
           : Optional.empty();
     }
   },
@@ -39,9 +36,7 @@ public enum ReportExclusion {
     @Override
     Optional<Reason> against(Study study, OutcomeReport report) {
       return report.scope() instanceof Scope.AllArms && study.arms().size() > 1
-          ? because(
-              "value-for-all-arms",
-              "The paper gives one value for all its " + study.arms().size() + " arms together.")
+          ? Optional.of(new Reason.ValueOfAllArms(study.arms().size()))
           : Optional.empty();
     }
   },
@@ -50,9 +45,7 @@ public enum ReportExclusion {
     @Override
     Optional<Reason> against(Study study, OutcomeReport report) {
       return report.outcome().kind() == Outcome.Kind.PHASE
-          ? because(
-              "phase-of-treatment",
-              "Phases of treatment are shown side by side along its course and never pooled.")
+          ? Optional.of(Reason.Plain.PHASE)
           : Optional.empty();
     }
   };
@@ -67,9 +60,5 @@ public enum ReportExclusion {
       }
     }
     return Optional.empty();
-  }
-
-  private static Optional<Reason> because(String code, String message) {
-    return Optional.of(new Reason(code, message));
   }
 }

@@ -130,20 +130,12 @@ public final class Selector {
 
   private static Optional<Reason> againstStudy(Question question, Study study) {
     if (study.reportKind() == ReportKind.RETRACTION) {
-      return Optional.of(new Reason("retracted", "The publication was retracted."));
+      return Optional.of(Reason.Plain.RETRACTED);
     }
     return question
         .leastStatus()
         .filter(least -> study.status().compareTo(least) < 0)
-        .map(
-            least ->
-                new Reason(
-                    "status-too-early",
-                    "The record is at the status \""
-                        + study.status().label()
-                        + "\"; \""
-                        + least.label()
-                        + "\" is asked for at least."));
+        .map(least -> new Reason.StatusTooEarly(study.status(), least));
   }
 
   private static List<SelectedRow> largeEnough(
@@ -154,15 +146,7 @@ public final class Selector {
       if (size >= question.minimumPatients()) {
         kept.add(row);
       } else {
-        leftOut.add(
-            leftOut(
-                row,
-                "too-few-patients",
-                "It speaks of "
-                    + size
-                    + "; at least "
-                    + question.minimumPatients()
-                    + " are asked for."));
+        leftOut.add(leftOut(row, new Reason.TooFewPatients(size, question.minimumPatients())));
       }
     }
     return kept;
@@ -182,10 +166,9 @@ public final class Selector {
         leftOut.add(
             leftOut(
                 row,
-                "different-definition",
                 stated
-                    .map(words -> "It defines the outcome as “" + words + "”.")
-                    .orElse("It does not say how it defines the outcome.")));
+                    .<Reason>map(Reason.OtherDefinition::new)
+                    .orElse(Reason.Plain.DEFINITION_NOT_STATED)));
       }
     }
     return kept;
@@ -199,20 +182,14 @@ public final class Selector {
       if (instead == null) {
         kept.add(row);
       } else {
-        leftOut.add(
-            leftOut(
-                row,
-                "overlapping-cohort",
-                "Its patients overlap with those of "
-                    + instead.citation().label()
-                    + ", which stays: it has more patients, or as many followed for longer."));
+        leftOut.add(leftOut(row, new Reason.OverlappingCohort(instead.citation().label())));
       }
     }
     return kept;
   }
 
-  private static LeftOut leftOut(SelectedRow row, String code, String message) {
-    return new LeftOut(row.study().id(), row.arm().id(), row.label(), code, message);
+  private static LeftOut leftOut(SelectedRow row, Reason reason) {
+    return new LeftOut(row.study().id(), row.arm().id(), row.label(), reason);
   }
 
   private static List<LeftOut> inOrder(List<LeftOut> leftOut, List<ArmCase> found) {

@@ -21,16 +21,13 @@ sealed interface UsableValue {
 
   static UsableValue of(Outcome outcome, ReportedValue value) {
     if (value instanceof ReportedValue.Statement) {
-      return unusable("no-numbers", "The paper gives words and no numbers.");
+      return new Unusable(Reason.Plain.WORDS);
     }
     if (value instanceof ReportedValue.Effect) {
-      return unusable(
-          "comparison-only", "The paper gives a difference between arms and no value of each arm.");
+      return new Unusable(Reason.Plain.DIFFERENCE);
     }
     if (!fits(outcome.kind(), value)) {
-      return unusable(
-          "form-does-not-fit",
-          "The numbers are of a form that " + outcome.label() + " does not have.");
+      return new Unusable(new Reason.FormDoesNotFit(outcome));
     }
     if (value instanceof ReportedValue.Events events) {
       return ofCount(events.count());
@@ -58,21 +55,16 @@ sealed interface UsableValue {
       return new Usable(new ReportedValue.Events(count), count.countedBack());
     }
     if (count.total().isEmpty()) {
-      return count.events().isPresent()
-          ? unusable("no-total", "The paper does not say of how many the events were counted.")
-          : unusable(
-              "percentage-without-count", "A percentage is printed, and not of how many it is.");
+      return new Unusable(
+          count.events().isPresent() ? Reason.Plain.NO_TOTAL : Reason.Plain.PERCENTAGE_ALONE);
     }
     return countBack(count.percentAsReported().getAsDouble(), count.total().getAsInt())
         .<UsableValue>map(value -> new Usable(value, true))
         .orElseGet(
             () ->
-                unusable(
-                    "percentage-without-count",
-                    count.percentAsReported().getAsDouble()
-                        + " % of "
-                        + count.total().getAsInt()
-                        + " is printed, which no whole number or more than one gives."));
+                new Unusable(
+                    new Reason.PercentageOf(
+                        count.percentAsReported().getAsDouble(), count.total().getAsInt())));
   }
 
   /**
@@ -111,22 +103,13 @@ sealed interface UsableValue {
   private static UsableValue ofQuantity(Outcome outcome, ReportedValue.Quantity quantity) {
     QuantitySummary summary = quantity.summary();
     if (outcome.unit().filter(unit -> unit.dimension() != summary.unit().dimension()).isPresent()) {
-      return unusable(
-          "unit-does-not-fit",
-          "The value is in "
-              + summary.unit().symbol()
-              + ", which cannot be carried into "
-              + outcome.unit().get().symbol()
-              + ".");
+      return new Unusable(new Reason.UnitDoesNotFit(summary.unit(), outcome.unit().get()));
     }
     if (summary.centre().isEmpty()) {
-      return unusable("no-centre", "Neither a mean nor a median is printed.");
+      return new Unusable(Reason.Plain.NO_CENTRE);
     }
     if (summary.unstatedSpread().isPresent() && !hasStatedSpread(summary)) {
-      return unusable(
-          "spread-not-stated",
-          "Numbers stand beside the centre, and the paper does not say whether they are a standard"
-              + " deviation, quartiles or a range.");
+      return new Unusable(Reason.Plain.SPREAD_NOT_STATED);
     }
     return new Usable(quantity, false);
   }
@@ -137,9 +120,5 @@ sealed interface UsableValue {
         || (summary.lowerLimit().isPresent() && summary.upperLimit().isPresent())
         || (summary.lowerQuartile().isPresent() && summary.upperQuartile().isPresent())
         || (summary.minimum().isPresent() && summary.maximum().isPresent());
-  }
-
-  private static UsableValue unusable(String code, String message) {
-    return new Unusable(new Reason(code, message));
   }
 }

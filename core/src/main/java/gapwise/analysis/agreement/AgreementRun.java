@@ -1,5 +1,7 @@
 package gapwise.analysis.agreement;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.effect.Interval;
@@ -60,10 +62,7 @@ final class AgreementRun {
     for (AskedWeights weights : plan.weights()) {
       Optional<Kappa> kappa = Kappa.of(categories, pairs.pairs(), weights.agreement(categories));
       if (kappa.isEmpty()) {
-        warnings.add(
-            Result.Warning.of(
-                "no-variation",
-                "both raters used one category only, or none, so agreement beyond chance is 0/0"));
+        warnings.add(Result.Warning.of("no-variation", say("analysis.one-category")));
         continue;
       }
       Kappa k = kappa.get();
@@ -86,7 +85,7 @@ final class AgreementRun {
       return Optional.empty();
     }
     if (ratings.size() < 2) {
-      tooFew("an intraclass correlation");
+      tooFew(say("analysis.correlation-needs-subjects"));
       return Optional.empty();
     }
     IntraclassCorrelation correlation = IntraclassCorrelation.of(ratings, plan.head().level());
@@ -94,10 +93,7 @@ final class AgreementRun {
         correlation.forms().size() == 6
             && correlation.forms().stream().allMatch(form -> form.limits().isPresent());
     if (!whole) {
-      warnings.add(
-          Result.Warning.of(
-              "no-variation",
-              "subjects or raters do not vary, so forms or limits that are 0/0 are left out"));
+      warnings.add(Result.Warning.of("no-variation", say("analysis.no-variation")));
     }
     return Optional.of(correlation);
   }
@@ -107,7 +103,7 @@ final class AgreementRun {
       return Optional.empty();
     }
     if (ratings.size() < 2) {
-      tooFew("limits of agreement");
+      tooFew(say("analysis.limits-need-subjects"));
       return Optional.empty();
     }
     return Optional.of(
@@ -115,9 +111,8 @@ final class AgreementRun {
             ratings.stream().map(pair -> pair.get(0) - pair.get(1)).toList(), plan.multiplier()));
   }
 
-  private void tooFew(String what) {
-    warnings.add(
-        Result.Warning.of("too-few-subjects", what + " needs two subjects; it is left out"));
+  private void tooFew(String sentence) {
+    warnings.add(Result.Warning.of("too-few-subjects", sentence));
   }
 
   private static AgreementResult.MeanSquares meanSquares(IntraclassCorrelation c) {

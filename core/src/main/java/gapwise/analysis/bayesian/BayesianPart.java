@@ -1,5 +1,7 @@
 package gapwise.analysis.bayesian;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.pooling.Studies;
@@ -18,6 +20,7 @@ import gapwise.synthesis.bayes.TrueEffect;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -87,10 +90,7 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
       warnings.add(
           Result.Warning.of(
               "prior-has-a-unit",
-              "the prior of tau, "
-                  + tau.told()
-                  + ", is read in the unit of the data; a scale that suits ratios and proportions"
-                  + " may hold studies in days, months or centimetres far too close together"));
+              say("analysis.prior-has-a-unit", Map.of("prior", tau.told().toString()))));
     }
   }
 

@@ -1,5 +1,7 @@
 package gapwise.analysis.clusters;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.moderators.AskedRegression;
 import gapwise.analysis.moderators.ModeratorDesign;
@@ -21,6 +23,7 @@ import gapwise.synthesis.regression.RobustVariance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -123,10 +126,9 @@ public record RobustPart(
         .row()
         .warning(
             "missing-value",
-            entry.row().place()
-                + " has no value in "
-                + cluster
-                + " and is left out of the robust variance",
+            say(
+                "analysis.not-in-the-robust-variance",
+                Map.of("row", entry.row().place(), "column", cluster)),
             entry.label());
   }
 }

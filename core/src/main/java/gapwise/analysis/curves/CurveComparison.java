@@ -1,5 +1,7 @@
 package gapwise.analysis.curves;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.synthesis.survival.HazardRatio;
@@ -47,11 +49,9 @@ final class CurveComparison {
       warnings.add(
           Result.Warning.of(
               "no-information",
-              "'"
-                  + asked.group()
-                  + "' and '"
-                  + asked.against()
-                  + "' were never at risk together in one study when an event came; no test"));
+              say(
+                  "analysis.never-at-risk-together",
+                  Map.of("group", asked.group(), "against", asked.against()))));
     }
     boolean byStudy = groups.stream().anyMatch(group -> group.study().isPresent());
     return whole(

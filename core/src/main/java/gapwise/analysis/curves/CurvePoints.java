@@ -1,5 +1,7 @@
 package gapwise.analysis.curves;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.Columns;
 import gapwise.analysis.rows.DataTable;
@@ -99,12 +101,15 @@ final class CurvePoints {
             warnings.add(
                 Result.Warning.of(
                     "reading-levelled",
-                    trace.levelled
-                        + " points of '"
-                        + group
-                        + "' went back or left 0 to 1 by "
-                        + SLIP
-                        + " at most, as a pointer slips, and were levelled",
+                    say(
+                        "analysis.reading-levelled",
+                        Map.of(
+                            "points",
+                            String.valueOf(trace.levelled),
+                            "curve",
+                            group,
+                            "most",
+                            String.valueOf(SLIP))),
                     group));
           }
         });

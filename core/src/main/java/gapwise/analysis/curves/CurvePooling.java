@@ -1,5 +1,7 @@
 package gapwise.analysis.curves;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.Summaries;
 import gapwise.analysis.result.Result;
 import gapwise.budget.Work;
@@ -63,20 +65,18 @@ final class CurvePooling {
       Optional<String> name, List<CurveGroup> curves, SurvivalQuestions.Pool asked) {
     Work.check();
     List<PatientTimes> studies = curves.stream().map(CurveGroup::times).toList();
-    String of = "pooled curve" + name.map(n -> " of '" + n + "'").orElse("") + ": ";
+    String told =
+        name.map(group -> say("analysis.pooled-curve-of", Map.of("group", group)))
+            .orElseGet(() -> say("analysis.pooled-curve"));
     List<Double> times = asked.times().isEmpty() ? PooledCurve.times(studies) : asked.times();
     Optional<PooledCurve> curve =
         studies.size() < 2 ? Optional.empty() : PooledCurve.of(studies, times, questions.level());
     if (studies.size() < 2) {
-      warn(
-          "single-study", of + "there is one curve only, which stands as it is; nothing is pooled");
+      warn("single-study", say("analysis.pooled-curve-alone", Map.of("curve", told)));
     } else if (curve.isEmpty()) {
-      warn("too-few-studies", of + "no event came while two studies followed patients; left out");
+      warn("too-few-studies", say("analysis.pooled-curve-without-events", Map.of("curve", told)));
     } else if (curve.get().points().size() < times.size()) {
-      warn(
-          "follow-up-too-short",
-          of
-              + "it ends where fewer than two studies follow patients, before the last time asked for");
+      warn("follow-up-too-short", say("analysis.pooled-curve-ends", Map.of("curve", told)));
     }
     return new PooledCurveResult(
         name,
@@ -87,7 +87,7 @@ final class CurvePooling {
         curve.map(PooledCurve::medianLower).orElse(OptionalDouble.empty()),
         curve.map(PooledCurve::medianUpper).orElse(OptionalDouble.empty()),
         questions.horizon().isPresent()
-            ? Optional.of(mean(of, curves, questions.horizon().getAsDouble()))
+            ? Optional.of(mean(told, curves, questions.horizon().getAsDouble()))
             : Optional.empty());
   }
 
@@ -110,7 +110,7 @@ final class CurvePooling {
         : OptionalDouble.empty();
   }
 
-  private PooledCurveResult.Mean mean(String of, List<CurveGroup> curves, double horizon) {
+  private PooledCurveResult.Mean mean(String told, List<CurveGroup> curves, double horizon) {
     List<Double> means = new ArrayList<>();
     List<Double> variances = new ArrayList<>();
     for (CurveGroup curve : curves) {
@@ -119,7 +119,7 @@ final class CurvePooling {
         warnings.add(
             Result.Warning.of(
                 "study-left-out",
-                of + curve.name() + " was not followed to the horizon, so its mean is left out",
+                say("analysis.mean-left-out", Map.of("curve", told, "study", curve.name())),
                 curve.name()));
       } else {
         means.add(mean.get().estimate());
@@ -127,7 +127,15 @@ final class CurvePooling {
       }
     }
     Pooled pooled = InverseVariance.pool(EffectSample.of(means, variances), settings());
-    pooled.warnings().forEach(w -> warn(w.code(), of + "restricted mean: " + w.message()));
+    pooled
+        .warnings()
+        .forEach(
+            one ->
+                warn(
+                    one.code(),
+                    say(
+                        "analysis.of-restricted-mean",
+                        Map.of("curve", told, "warning", one.message()))));
     return new PooledCurveResult.Mean(
         horizon,
         means.size(),

@@ -1,5 +1,7 @@
 package gapwise.analysis.curves;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.problem.Problems;
@@ -67,27 +69,29 @@ final class CurveRun {
             done.times(),
             OptionalDouble.of(done.largestDifference()));
     if (atRisk.marks().size() == 1 && reported.events().isEmpty()) {
-      warn(
-          name,
-          "censoring-assumed",
-          "neither numbers at risk nor the number of events are known, so nobody is taken to have"
-              + " been lost before the curve's end; intervals are then too narrow");
+      warn(name, "censoring-assumed", say("analysis.censoring-assumed", Map.of("curve", name)));
     }
     if (!done.unreached().isEmpty()) {
       warn(
           name,
           "numbers-at-risk-not-reproduced",
-          "the curve falls so far that fewer patients are left than the number at risk printed at "
-              + done.unreached().stream().map(m -> "" + m.time()).collect(Collectors.joining(", "))
-              + "; check curve and numbers");
+          say(
+              "analysis.at-risk-not-reproduced",
+              Map.of(
+                  "curve",
+                  name,
+                  "times",
+                  done.unreached().stream()
+                      .map(mark -> String.valueOf(mark.time()))
+                      .collect(Collectors.joining(", ")))));
     }
     if (done.largestDifference() > FAR) {
       warn(
           name,
           "curve-not-followed",
-          "whole patients bring the curve only to within "
-              + done.largestDifference()
-              + " of what was read; few were left, or curve and numbers at risk disagree");
+          say(
+              "analysis.curve-not-followed",
+              Map.of("curve", name, "difference", String.valueOf(done.largestDifference()))));
     }
     compare(name, reported, group);
     return group;
@@ -99,11 +103,15 @@ final class CurveRun {
       warn(
           name,
           "events-not-reproduced",
-          "the curve gives "
-              + events
-              + " events, "
-              + reported.events().getAsInt()
-              + " are reported");
+          say(
+              "analysis.events-not-reproduced",
+              Map.of(
+                  "curve",
+                  name,
+                  "events",
+                  String.valueOf(events),
+                  "reported",
+                  String.valueOf(reported.events().getAsInt()))));
     }
     OptionalDouble median = group.curve().median();
     if (reported.median().isPresent()
@@ -111,11 +119,20 @@ final class CurveRun {
       warn(
           name,
           "median-not-reproduced",
-          "the curve gives "
-              + (median.isPresent() ? "a median of " + median.getAsDouble() : "no median")
-              + ", "
-              + reported.median().getAsDouble()
-              + " is reported; check the reading, the units and what is counted as an event");
+          median.isPresent()
+              ? say(
+                  "analysis.median-not-reproduced",
+                  Map.of(
+                      "curve",
+                      name,
+                      "median",
+                      String.valueOf(median.getAsDouble()),
+                      "reported",
+                      String.valueOf(reported.median().getAsDouble())))
+              : say(
+                  "analysis.no-median-found",
+                  Map.of(
+                      "curve", name, "reported", String.valueOf(reported.median().getAsDouble()))));
     }
   }
 
@@ -124,6 +141,6 @@ final class CurveRun {
   }
 
   private void warn(String group, String code, String message) {
-    warnings.add(Result.Warning.of(code, "'" + group + "': " + message, group));
+    warnings.add(Result.Warning.of(code, message, group));
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.analysis.curves;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.plan.PlanHead;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
@@ -11,6 +13,7 @@ import gapwise.synthesis.survival.PatientTime;
 import gapwise.synthesis.survival.RestrictedMean;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -60,14 +63,16 @@ final class SurvivalAnswer {
     KaplanMeier curve = group.curve();
     if (curve.median().isEmpty()) {
       warn(
-          group, "median-not-reached", "more than half never had the event, so there is no median");
+          group,
+          "median-not-reached",
+          say("analysis.median-not-reached", Map.of("curve", group.name())));
     }
     Optional<RestrictedMean> mean =
         questions.horizon().isPresent()
             ? curve.restrictedMean(questions.horizon().getAsDouble())
             : Optional.empty();
     if (questions.horizon().isPresent() && mean.isEmpty()) {
-      tooShort(group, "the restricted mean to " + questions.horizon().getAsDouble());
+      tooShort(group, "analysis.mean-unknown", questions.horizon().getAsDouble());
     }
     return new CurveResult(
         group.group(),
@@ -91,7 +96,7 @@ final class SurvivalAnswer {
   private CurveResult.At at(CurveGroup group, double time) {
     KaplanMeier curve = group.curve();
     if (!curve.isKnownAt(time)) {
-      tooShort(group, "survival at " + time);
+      tooShort(group, "analysis.survival-unknown", time);
     }
     Optional<Interval> limits = curve.limitsAt(time, questions.level());
     return new CurveResult.At(
@@ -102,18 +107,22 @@ final class SurvivalAnswer {
         limits.map(l -> OptionalDouble.of(l.upper())).orElse(OptionalDouble.empty()));
   }
 
-  private void tooShort(CurveGroup group, String what) {
+  private void tooShort(CurveGroup group, String sentence, double time) {
     warn(
         group,
         "follow-up-too-short",
-        what
-            + " is not known, since nobody was followed beyond "
-            + group.curve().longest()
-            + "; it is left out (of a published curve that runs level further, give its end as a"
-            + " point)");
+        say(
+            sentence,
+            Map.of(
+                "curve",
+                group.name(),
+                "time",
+                String.valueOf(time),
+                "longest",
+                String.valueOf(group.curve().longest()))));
   }
 
   private void warn(CurveGroup group, String code, String message) {
-    warnings.add(Result.Warning.of(code, group.name() + ": " + message, group.name()));
+    warnings.add(Result.Warning.of(code, message, group.name()));
   }
 }

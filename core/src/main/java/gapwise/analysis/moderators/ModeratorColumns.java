@@ -1,5 +1,7 @@
 package gapwise.analysis.moderators;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Limit;
@@ -136,14 +138,15 @@ final class ModeratorColumns {
       warnings.add(
           Result.Warning.of(
               "numbers-as-categories",
-              "the column '"
-                  + column
-                  + "' holds "
-                  + numbers
-                  + " numbers and "
-                  + texts
-                  + " other texts and is read as categories; if a number was meant, correct the"
-                  + " texts"));
+              say(
+                  "analysis.numbers-as-categories",
+                  Map.of(
+                      "column",
+                      column,
+                      "numbers",
+                      String.valueOf(numbers),
+                      "texts",
+                      String.valueOf(texts)))));
     }
     return categories(where, column, "", rows);
   }

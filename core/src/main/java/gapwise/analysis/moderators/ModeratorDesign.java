@@ -1,5 +1,7 @@
 package gapwise.analysis.moderators;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
@@ -56,10 +58,9 @@ public record ModeratorDesign(
         warnings.add(
             row.warning(
                 "missing-value",
-                row.place()
-                    + " has no value in "
-                    + String.join(", ", blank)
-                    + " and is left out of the regression",
+                say(
+                    "analysis.not-in-the-regression",
+                    Map.of("row", row.place(), "columns", String.join(", ", blank))),
                 pooled.get(i).label()));
       }
     }

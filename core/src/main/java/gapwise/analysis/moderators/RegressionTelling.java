@@ -1,5 +1,7 @@
 package gapwise.analysis.moderators;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.Refit;
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.pooling.StudyWarnings;
@@ -12,6 +14,7 @@ import gapwise.synthesis.regression.PermutationTest;
 import gapwise.synthesis.regression.Regression;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -83,12 +86,15 @@ final class RegressionTelling<D extends StudyData> {
       warnings.add(
           Result.Warning.of(
               "too-many-studies",
-              "a permutation test is told for up to "
-                  + MOST_REARRANGED
-                  + " arrangements times studies, here are "
-                  + permutations
-                  + " times "
-                  + question.sample().size()));
+              say(
+                  "analysis.too-many-arrangements",
+                  Map.of(
+                      "most",
+                      String.valueOf(MOST_REARRANGED),
+                      "arrangements",
+                      String.valueOf(permutations),
+                      "studies",
+                      String.valueOf(question.sample().size())))));
       return Optional.empty();
     }
     PermutationTest test =
@@ -123,10 +129,7 @@ final class RegressionTelling<D extends StudyData> {
         warnings.add(
             Result.Warning.of(
                 "not-without-this-study",
-                "without "
-                    + label
-                    + " the other studies do not tell the coefficients apart, so the regression"
-                    + " rests on it",
+                say("analysis.rests-on-study", Map.of("study", label)),
                 label));
       }
       omitted.add(

@@ -1,10 +1,13 @@
 package gapwise.analysis.multiverse;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.rows.RowValue;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 
 /**
@@ -36,23 +39,33 @@ record ColumnSubsets(String column, List<Level> levels) {
       List<String> values = texts(group);
       levels.add(
           new Level(
-              "only " + String.join(" or ", values), false, cell -> values.contains(cell.text())));
+              say("analysis.rows-only", Map.of("values", String.join(" or ", values))),
+              false,
+              cell -> values.contains(cell.text())));
     }
     for (JsonNode group : json.path("without")) {
       List<String> values = texts(group);
       levels.add(
           new Level(
-              "without " + String.join(" or ", values),
+              say("analysis.rows-without", Map.of("values", String.join(" or ", values))),
               false,
               cell -> !values.contains(cell.text())));
     }
     for (JsonNode limit : json.path("atLeast")) {
       double least = limit.asDouble();
-      levels.add(new Level("at least " + limit.asText(), true, cell -> number(cell) >= least));
+      levels.add(
+          new Level(
+              say("analysis.rows-at-least", Map.of("limit", limit.asText())),
+              true,
+              cell -> number(cell) >= least));
     }
     for (JsonNode limit : json.path("atMost")) {
       double most = limit.asDouble();
-      levels.add(new Level("at most " + limit.asText(), true, cell -> number(cell) <= most));
+      levels.add(
+          new Level(
+              say("analysis.rows-at-most", Map.of("limit", limit.asText())),
+              true,
+              cell -> number(cell) <= most));
     }
     return new ColumnSubsets(json.get("column").asText(), levels);
   }

@@ -1,5 +1,7 @@
 package gapwise.analysis.multiverse;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
@@ -113,7 +115,7 @@ record MultiverseRows(
   }
 
   private static String name(ColumnSubsets column) {
-    return "rows by " + column.column();
+    return say("analysis.rows-by", Map.of("column", column.column()));
   }
 
   /**
@@ -232,12 +234,15 @@ record MultiverseRows(
         warnings.add(
             Result.Warning.of(
                 "missing-value",
-                blank
-                    + " of "
-                    + rows.size()
-                    + " rows have no value in "
-                    + column.column()
-                    + " and are left out wherever rows are narrowed by it"));
+                say(
+                    "analysis.not-among-narrowed",
+                    Map.of(
+                        "blank",
+                        String.valueOf(blank),
+                        "rows",
+                        String.valueOf(rows.size()),
+                        "column",
+                        column.column()))));
       }
     }
     return warnings;

@@ -1,16 +1,20 @@
 package gapwise.analysis.multiverse;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.synthesis.multiverse.ChoiceMove;
 import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.Sides;
 import gapwise.synthesis.multiverse.Spread;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/** A multiverse in one sentence, or a few clauses of one. */
+/** A multiverse in one sentence of a few clauses. */
 final class MultiverseSentence {
   /** Enough for a person; all digits stand in the numbers. */
   private static final MathContext DIGITS = new MathContext(3);
@@ -24,56 +28,74 @@ final class MultiverseSentence {
       List<ChoiceMove> moves,
       List<MultiverseResult.StudyMoved> studies) {
     if (shown.isEmpty()) {
-      return "None of " + multiverse.analyses().size() + " analyses gives a pooled value.";
+      return say(
+          "analysis.multiverse-without-value",
+          Map.of("analyses", String.valueOf(multiverse.analyses().size())));
     }
-    Spread spread = shown.get();
-    StringBuilder text = new StringBuilder();
-    text.append("Over ")
-        .append(spread.count())
-        .append(" analyses the pooled value goes from ")
-        .append(digits(spread.minimum()))
-        .append(" to ")
-        .append(digits(spread.maximum()))
-        .append(", with ")
-        .append(digits(spread.median()))
-        .append(" in the middle");
-    sides.ifPresent(s -> text.append(side(s)));
-    biggest(moves)
-        .ifPresent(
-            move ->
-                text.append("; of the choices ")
-                    .append(move.choice().name())
-                    .append(" moves it most"));
+    List<String> clauses = new ArrayList<>();
+    clauses.add(range(shown.get()));
+    sides.ifPresent(one -> clauses.add(side(one)));
+    Optional<ChoiceMove> choice = biggest(moves);
+    choice.ifPresent(
+        move ->
+            clauses.add(say("analysis.multiverse-choice", Map.of("choice", move.choice().name()))));
     farthest(studies)
         .ifPresent(
-            study -> text.append("; of the studies leaving out ").append(study).append(" does"));
-    return text.append('.').toString();
+            study ->
+                clauses.add(
+                    say(
+                        choice.isPresent()
+                            ? "analysis.multiverse-study-too"
+                            : "analysis.multiverse-study",
+                        Map.of("study", study))));
+    return say("analysis.multiverse", Map.of("clauses", String.join("; ", clauses)));
+  }
+
+  private static String range(Spread spread) {
+    return say(
+        "analysis.multiverse-range",
+        Map.of(
+            "analyses",
+            String.valueOf(spread.count()),
+            "least",
+            digits(spread.minimum()),
+            "most",
+            digits(spread.maximum()),
+            "middle",
+            digits(spread.median())));
   }
 
   private static String side(Sides s) {
     String value = digits(s.threshold());
-    boolean oneSide = s.below() == s.analyses() || s.above() == s.analyses();
-    String estimates =
-        oneSide
-            ? "; all lie " + (s.below() > 0 ? "below " : "above ") + value
-            : "; the side of "
-                + value
-                + " hangs on the choices ("
-                + s.below()
-                + " below, "
-                + s.above()
-                + " above)";
+    if (s.below() == s.analyses() || s.above() == s.analyses()) {
+      return say(
+          s.below() > 0 ? "analysis.multiverse-below" : "analysis.multiverse-above",
+          Map.of("value", value, "intervals", intervals(s)));
+    }
+    return say(
+        "analysis.multiverse-side-open",
+        Map.of(
+            "value",
+            value,
+            "below",
+            String.valueOf(s.below()),
+            "above",
+            String.valueOf(s.above()),
+            "intervals",
+            intervals(s)));
+  }
+
+  private static String intervals(Sides s) {
     int including = s.intervalsIncluding();
-    String intervals =
-        including == 0
-            ? ", and no interval includes it"
-            : ", and "
-                + (including == s.analyses()
-                    ? "every interval includes it"
-                    : including == 1
-                        ? "1 interval includes it"
-                        : including + " intervals include it");
-    return estimates + intervals;
+    if (including == 0) {
+      return say("analysis.no-interval-includes");
+    }
+    if (including == s.analyses()) {
+      return say("analysis.every-interval-includes");
+    }
+    return including == 1
+        ? say("analysis.one-interval-includes")
+        : say("analysis.intervals-include", Map.of("intervals", String.valueOf(including)));
   }
 
   /** The choice, other than that of a study to leave out, whose levels lie farthest apart. */

@@ -1,5 +1,7 @@
 package gapwise.analysis.network;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.StudyWarnings;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.Columns;
@@ -121,7 +123,9 @@ final class ArmStudies<D extends StudyData> {
       warnings.add(
           Result.Warning.of(
               unusable.get().code(),
-              study + ", " + treatment + ", is left out: " + unusable.get().message(),
+              say(
+                  "analysis.arm-left-out",
+                  Map.of("study", study, "treatment", treatment, "why", unusable.get().message())),
               study));
       return;
     }
@@ -131,10 +135,11 @@ final class ArmStudies<D extends StudyData> {
   private Result.Warning oneArm(String label, List<Arm<D>> arms) {
     return Result.Warning.of(
         "study-left-out",
-        label
-            + " is left out: "
-            + (arms.isEmpty() ? "no arm" : "only one arm, " + arms.get(0).treatment() + ",")
-            + " of it can be used, and a single arm compares nothing",
+        arms.isEmpty()
+            ? say("analysis.no-arm-used", Map.of("study", label))
+            : say(
+                "analysis.one-arm-used",
+                Map.of("study", label, "treatment", arms.get(0).treatment())),
         label);
   }
 

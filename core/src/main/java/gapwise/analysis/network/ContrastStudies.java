@@ -1,5 +1,7 @@
 package gapwise.analysis.network;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.StudyWarnings;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.Columns;
@@ -141,10 +143,9 @@ final class ContrastStudies {
       warnings.add(
           Result.Warning.of(
               "study-left-out",
-              label
-                  + " is left out: an effect or its standard error is missing in "
-                  + rowsWithout.get(label)
-                  + " of its rows",
+              say(
+                  "analysis.contrasts-left-out",
+                  Map.of("study", label, "rows", String.valueOf(rowsWithout.get(label)))),
               label));
       return Optional.empty();
     }

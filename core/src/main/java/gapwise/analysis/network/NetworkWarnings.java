@@ -1,9 +1,12 @@
 package gapwise.analysis.network;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.network.Network;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -20,37 +23,23 @@ final class NetworkWarnings {
                 warnings.add(
                     Result.Warning.of(
                         "reference-left-out",
-                        "no study of '"
-                            + reference
-                            + "' can enter, so '"
-                            + network.treatments().get(0)
-                            + "' stands first instead")));
+                        say(
+                            "analysis.reference-left-out",
+                            Map.of(
+                                "reference", reference, "instead", network.treatments().get(0))))));
     connection(network, warnings);
     if (data.studies().size() == 1) {
-      warnings.add(
-          Result.Warning.of(
-              "single-study",
-              "only one study: its own comparisons with normal intervals stand here, and nothing"
-                  + " can be said of differences between studies"));
+      warnings.add(Result.Warning.of("single-study", say("analysis.network-of-one-study")));
     } else if (plan.settings().estimator().isPresent()) {
       tauSquared(network, warnings);
     }
     if (network.pieces().size() == 1
         && network.treatments().size() > 2
         && network.qInconsistency().degreesOfFreedom() == 0) {
-      warnings.add(
-          Result.Warning.of(
-              "no-closed-loop",
-              "no comparison is made both directly and through other treatments, so whether direct"
-                  + " and indirect evidence agree cannot be seen; indirect comparisons rest on"
-                  + " studies being alike in all but their treatments"));
+      warnings.add(Result.Warning.of("no-closed-loop", say("analysis.no-closed-loop")));
     }
     if (network.pieces().size() == 1) {
-      warnings.add(
-          Result.Warning.of(
-              "ranks-hide-size-and-certainty",
-              "a rank says neither how large a difference is nor how sure: read the effects with"
-                  + " their intervals first, and the interval of each rank beside it"));
+      warnings.add(Result.Warning.of("ranks-hide-size-and-certainty", say("analysis.ranks-hide")));
     }
   }
 
@@ -59,36 +48,28 @@ final class NetworkWarnings {
       warnings.add(
           Result.Warning.of(
               "disconnected-network",
-              "no chain of studies joins all treatments; comparisons across these pieces and the"
-                  + " ranking are left out: "
-                  + network.pieces().stream()
-                      .map(piece -> String.join(", ", piece))
-                      .collect(Collectors.joining(" | "))));
+              say(
+                  "analysis.disconnected-network",
+                  Map.of(
+                      "pieces",
+                      network.pieces().stream()
+                          .map(piece -> String.join(", ", piece))
+                          .collect(Collectors.joining(" | "))))));
     }
   }
 
   private static void tauSquared(Network network, List<Result.Warning> warnings) {
     Optional<TauSquared.Estimate> estimate = network.heterogeneity().tauSquared();
     if (estimate.isEmpty()) {
-      warnings.add(
-          Result.Warning.of(
-              "too-few-studies",
-              "no comparison is made by two studies or two ways, so differences between studies"
-                  + " cannot be estimated and the intervals leave no room for them: they are too"
-                  + " narrow if studies differ"));
+      warnings.add(Result.Warning.of("too-few-studies", say("analysis.no-comparison-twice")));
       return;
     }
     if (estimate.get().value() == 0) {
       warnings.add(
-          Result.Warning.of(
-              "between-study-variance-at-zero",
-              "the variance between studies is estimated as 0; with few studies this does not show"
-                  + " that their true effects agree"));
+          Result.Warning.of("between-study-variance-at-zero", say("analysis.variance-at-zero")));
     }
     if (!estimate.get().converged()) {
-      warnings.add(
-          Result.Warning.of(
-              "did-not-converge", "the search for the variance between studies did not settle"));
+      warnings.add(Result.Warning.of("did-not-converge", say("analysis.variance-not-settled")));
     }
   }
 }

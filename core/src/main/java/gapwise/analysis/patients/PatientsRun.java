@@ -1,5 +1,7 @@
 package gapwise.analysis.patients;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.numeric.ReferenceDistribution;
@@ -39,10 +41,7 @@ final class PatientsRun {
 
   Result run() {
     if (!plan.events() && plan.points().isPresent()) {
-      warnings.add(
-          Result.Warning.of(
-              "setting-not-used",
-              "'quadraturePoints' has no bearing on measurements and was not used"));
+      warnings.add(Result.Warning.of("setting-not-used", say("analysis.points-not-used")));
     }
     Map<String, List<Patient>> patients = reader.patients(table);
     return plan.events() ? ofEvents(patients) : ofMeasurements(patients);
@@ -65,9 +64,7 @@ final class PatientsRun {
     if (pointlike) {
       warnings.add(
           Result.Warning.of(
-              "spread-within-arm-ignored",
-              "an arm without the standard deviation of its moderator enters as if all its patients"
-                  + " had the mean; name it as moderatorSd where it is reported"));
+              "spread-within-arm-ignored", say("analysis.spread-within-arm-ignored")));
     }
     PatientsFit fit =
         studies.isEmpty()
@@ -79,11 +76,7 @@ final class PatientsRun {
   private Result ofMeasurements(Map<String, List<Patient>> patients) {
     List<StudyEvidence<MeanArm>> studies = studies(patients, PatientRows::means);
     if (plan.logs() && studies.stream().anyMatch(study -> !study.arms().isEmpty())) {
-      warnings.add(
-          Result.Warning.of(
-              "converted-to-log-scale",
-              "means and standard deviations of arms are carried to the log scale as if values were"
-                  + " log-normal"));
+      warnings.add(Result.Warning.of("converted-to-log-scale", say("analysis.carried-to-logs")));
     }
     PatientsFit fit =
         studies.isEmpty()
@@ -94,7 +87,7 @@ final class PatientsRun {
 
   private static PatientsFit nothing() {
     return new PatientsFit.NotEstimable(
-        new Problem("", "no-studies", "no row has all that is needed"));
+        new Problem("", "no-studies", say("analysis.no-row-enters")));
   }
 
   private <A> List<StudyEvidence<A>> studies(

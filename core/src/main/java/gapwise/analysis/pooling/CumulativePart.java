@@ -1,5 +1,7 @@
 package gapwise.analysis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Work;
@@ -11,6 +13,7 @@ import gapwise.synthesis.pooling.PooledValue;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The pooled value as studies are added in the order of a column. */
@@ -69,10 +72,9 @@ public record CumulativePart(String column) {
                 .row()
                 .warning(
                     "missing-value",
-                    pooled.get(i).row().place()
-                        + " has no value in "
-                        + column
-                        + " and is left out of the cumulative order",
+                    say(
+                        "analysis.not-in-the-order",
+                        Map.of("row", pooled.get(i).row().place(), "column", column)),
                     pooled.get(i).label()));
       } else {
         order.add(i);

@@ -1,5 +1,7 @@
 package gapwise.analysis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
@@ -27,10 +29,7 @@ public final class InfluencePart {
     }
     Model model = synthesis.plan().model();
     if (model instanceof CountsModel counts) {
-      warnings.add(
-          withoutDiagnostics(
-              "counts are pooled without weights of single effects, so influence tells the result"
-                  + " without each study but no residuals and no contributions"));
+      warnings.add(withoutDiagnostics(say("analysis.influence-of-counts")));
       return Optional.of(fromCounts(synthesis, counts, labels));
     }
     if (isSlow(model) && labels.size() > Refit.MOST_STUDIES) {
@@ -45,10 +44,7 @@ public final class InfluencePart {
               model.hasSpread()));
     }
     if (model.cluster().isPresent()) {
-      warnings.add(
-          withoutDiagnostics(
-              "rows of one cluster depend on each other, so influence tells the result without"
-                  + " each row but no residuals and no contributions"));
+      warnings.add(withoutDiagnostics(say("analysis.influence-of-clusters")));
     }
     return Optional.of(
         new InfluenceResult(

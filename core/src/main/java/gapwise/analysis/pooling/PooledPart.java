@@ -1,11 +1,14 @@
 package gapwise.analysis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.effect.BackTransform;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The rows with their weights, the pooled value and how far results differ. */
@@ -31,11 +34,9 @@ public final class PooledPart {
       warnings.add(
           Result.Warning.of(
               "back-transform-depends-on-n",
-              "the way back from the double arcsine needs one number of patients, here "
-                  + back.n().getAsDouble()
-                  + "; another number gives another proportion, and where totals differ much it can"
-                  + " mislead (Schwarzer et al., Res Synth Methods 2019;10:476): read"
-                  + " shown.exactLikelihood beside it"));
+              say(
+                  "analysis.back-transform",
+                  Map.of("patients", String.valueOf(back.n().getAsDouble())))));
     }
     ShownBeside exact = new ShownBeside(synthesis.plan());
     return new PooledResult(

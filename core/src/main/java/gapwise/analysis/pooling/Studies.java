@@ -1,5 +1,7 @@
 package gapwise.analysis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.Columns;
 import gapwise.analysis.rows.DataTable;
@@ -14,6 +16,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -89,19 +92,11 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       Optional<D> data = read.filter(d -> cluster.isEmpty() || !row.text(cluster).isEmpty());
       reported.lacking().ifPresent(warnings::add);
       if (read.isPresent() && data.isEmpty()) {
-        warnings.add(
-            row.warning(
-                "missing-value",
-                row.place() + " has no value in " + cluster + " and is left out",
-                label));
+        warnings.add(row.warning("missing-value", withoutValue(row, cluster), label));
       }
       String group = grouping.map(row::text).orElse("");
       if (grouping.isPresent() && group.isEmpty() && data.isPresent()) {
-        warnings.add(
-            row.warning(
-                "missing-value",
-                row.place() + " has no value in " + grouping.get() + " and is left out",
-                label));
+        warnings.add(row.warning("missing-value", withoutValue(row, grouping.get()), label));
       }
       entries.add(new Entry<>(row, label, data, Optional.empty(), group));
     }
@@ -109,6 +104,10 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       throw new WrongInputException(problems.list());
     }
     return new Studies<>(withEffects(plan, measure, entries, warnings), warnings);
+  }
+
+  private static String withoutValue(DataTable.Row row, String column) {
+    return say("analysis.row-left-out", Map.of("row", row.place(), "column", column));
   }
 
   private static void checkSubgroup(PoolingPlan plan, DataTable table, Problems problems) {

@@ -1,10 +1,13 @@
 package gapwise.analysis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.effect.StudyData;
 import gapwise.effect.StudyEffect;
 import gapwise.problem.Problem;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -18,36 +21,27 @@ public final class StudyWarnings {
 
   public static Result.Warning leftOut(Problem why, String label) {
     String code = OF_THE_WHOLE.contains(why.code()) ? "study-left-out" : why.code();
-    return Result.Warning.of(code, label + " is left out: " + why.message(), label);
+    return Result.Warning.of(
+        code, say("analysis.study-left-out", Map.of("study", label, "why", why.message())), label);
   }
 
   public static Result.Warning tooMany(int studies) {
     return Result.Warning.of(
         "too-many-studies",
-        "the cumulative order, and influence with profile likelihood limits, are told for up to "
-            + Refit.MOST_STUDIES
-            + " studies, here are "
-            + studies);
+        say(
+            "analysis.too-many-studies",
+            Map.of(
+                "most", String.valueOf(Refit.MOST_STUDIES), "studies", String.valueOf(studies))));
   }
 
   public static Result.Warning fromMedian(String label) {
     return Result.Warning.of(
-        "converted-from-median",
-        label
-            + " reports a median; its mean (Luo 2018) and standard deviation (Wan 2014 unless"
-            + " reported) are worked out as if values were near normal, which times and lengths"
-            + " often are not",
-        label);
+        "converted-from-median", say("analysis.from-median", Map.of("study", label)), label);
   }
 
   public static Result.Warning looksSkewed(String label) {
     return Result.Warning.of(
-        "median-looks-skewed",
-        label
-            + " reports a median too far to one side of its range or quartiles for values near"
-            + " normal (Shi 2023); a mean and standard deviation worked out from it mislead, so"
-            + " see what changes without it, or compare medians",
-        label);
+        "median-looks-skewed", say("analysis.looks-skewed", Map.of("study", label)), label);
   }
 
   public static Optional<Result.Warning> cellsAdded(List<StudyEffect> effects) {
@@ -60,12 +54,9 @@ public final class StudyWarnings {
         : Optional.of(
             Result.Warning.of(
                 "zero-cells-corrected",
-                "something was added to the cells of "
-                    + added
-                    + " of "
-                    + studies
-                    + " studies because of zero cells; with many of them the pooled value hangs on"
-                    + " what is added"));
+                say(
+                    "analysis.cells-added",
+                    Map.of("added", String.valueOf(added), "studies", String.valueOf(studies)))));
   }
 
   /** Why nothing is left to pool. */
@@ -81,15 +72,11 @@ public final class StudyWarnings {
   public static Result.Warning nothingLeft(List<Problem> leftOut) {
     Set<String> reasons = leftOut.stream().map(Problem::code).collect(Collectors.toSet());
     if (reasons.equals(Set.of("no-events"))) {
-      return Result.Warning.of(
-          "no-events", "no event anywhere, so the data say nothing of a ratio; nothing is pooled");
+      return Result.Warning.of("no-events", say("analysis.no-events"));
     }
     if (reasons.equals(Set.of("all-events"))) {
-      return Result.Warning.of(
-          "all-events",
-          "every patient everywhere had the event, so the data say nothing of a ratio; nothing is"
-              + " pooled");
+      return Result.Warning.of("all-events", say("analysis.all-events"));
     }
-    return Result.Warning.of("no-studies", "no study is left to be pooled");
+    return Result.Warning.of("no-studies", say("analysis.no-studies"));
   }
 }

@@ -151,6 +151,12 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
       return new Warning(code, message, study, studyId, armId);
     }
 
+    /** The message as people read it among other sentences. */
+    public String sentence() {
+      String end = message.endsWith(".") ? "" : ".";
+      return Character.toUpperCase(message.charAt(0)) + message.substring(1) + end;
+    }
+
     /** A warning about the whole. */
     public static Warning of(String code, String message) {
       return new Warning(code, message, Optional.empty(), Optional.empty(), Optional.empty());

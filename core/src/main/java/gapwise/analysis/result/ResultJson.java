@@ -1,5 +1,7 @@
 package gapwise.analysis.result;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -57,7 +59,7 @@ public final class ResultJson {
           MAPPER.valueToTree(
               Result.Warning.of(
                   "number-out-of-range",
-                  place + " is too large for a number and was left out; check the data's units")));
+                  say("analysis.number-out-of-range", Map.of("place", place)))));
     }
     return json;
   }

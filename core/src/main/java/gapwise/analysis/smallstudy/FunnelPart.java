@@ -1,5 +1,7 @@
 package gapwise.analysis.smallstudy;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.pooling.Studies;
@@ -15,6 +17,7 @@ import gapwise.synthesis.smallstudy.SmallStudyTest;
 import gapwise.synthesis.smallstudy.TrimAndFill;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -67,10 +70,7 @@ public record FunnelPart(List<Double> contours, SmallStudyPart tests) {
     if (!noEffect && !contours.isEmpty()) {
       warnings.add(
           Result.Warning.of(
-              "setting-not-used",
-              "contours are drawn about no effect, and '"
-                  + plan.measure()
-                  + "' has no such value; the funnel has none"));
+              "setting-not-used", say("analysis.no-contours", Map.of("measure", plan.measure()))));
     }
     return Optional.of(
         new FunnelResult(

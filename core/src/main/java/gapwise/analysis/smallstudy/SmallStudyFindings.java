@@ -1,5 +1,7 @@
 package gapwise.analysis.smallstudy;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.synthesis.smallstudy.AsymmetryFinding;
 import gapwise.synthesis.smallstudy.SmallStudyTest;
@@ -82,9 +84,7 @@ final class SmallStudyFindings {
       unsettled.add(
           Result.Warning.of(
               "did-not-converge",
-              "the number of studies that trim and fill imagines on the "
-                  + one.settings().side().word()
-                  + " did not settle; what stands there is one step of it"));
+              say("analysis.fill-not-settled", Map.of("side", one.settings().side().word()))));
     }
   }
 
@@ -95,7 +95,10 @@ final class SmallStudyFindings {
         (why, tests) ->
             warnings.add(
                 Result.Warning.of(
-                    why.code(), String.join(", ", tests) + " left out: " + why.message())));
+                    why.code(),
+                    say(
+                        "analysis.tests-left-out",
+                        Map.of("tests", String.join(", ", tests), "why", why.message())))));
     warnings.addAll(unsettled);
     return warnings;
   }

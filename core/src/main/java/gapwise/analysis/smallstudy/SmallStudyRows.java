@@ -1,5 +1,7 @@
 package gapwise.analysis.smallstudy;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.pooling.Synthesis;
@@ -13,6 +15,7 @@ import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.smallstudy.SmallStudyData;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -42,11 +45,13 @@ final class SmallStudyRows {
       warnings.add(
           Result.Warning.of(
               "study-left-out",
-              (pooled.size() - used.size())
-                  + " of "
-                  + pooled.size()
-                  + " studies are pooled from counts but have no finite effect of their own, so"
-                  + " tests for small-study effects and the funnel leave them out"));
+              say(
+                  "analysis.not-in-the-funnel",
+                  Map.of(
+                      "out",
+                      String.valueOf(pooled.size() - used.size()),
+                      "studies",
+                      String.valueOf(pooled.size())))));
     }
     return new SmallStudyData(
         sample(used),

@@ -1,5 +1,7 @@
 package gapwise.analysis.synthesis;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.pooling.ExactModels;
 import gapwise.analysis.result.Result;
@@ -73,8 +75,7 @@ public final class UnusedSettings {
           if (plan.has(field) && !used.test(plan)) {
             warnings.add(
                 Result.Warning.of(
-                    "setting-not-used",
-                    "'" + field + "' has no bearing on this measure and model and was not used"));
+                    "setting-not-used", say("analysis.setting-not-used", Map.of("field", field))));
           }
         });
     return warnings;
