@@ -2,6 +2,7 @@ package gapwise.analysis.smallstudy;
 
 import gapwise.analysis.result.Result;
 import gapwise.synthesis.smallstudy.AsymmetryFinding;
+import gapwise.synthesis.smallstudy.Refusal;
 import gapwise.synthesis.smallstudy.SmallStudyTest;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,7 +19,7 @@ final class SmallStudyFindings {
   private Optional<SmallStudyEffectsResult.Ranks> begg = Optional.empty();
   private final List<SmallStudyEffectsResult.Filled> filled = new ArrayList<>();
   private final List<Result.Warning> unsettled = new ArrayList<>();
-  private final Map<Result.Warning, Set<String>> refused = new LinkedHashMap<>();
+  private final Map<Refusal, Set<String>> refused = new LinkedHashMap<>();
 
   /** Adds one. */
   void put(SmallStudyTest test, AsymmetryFinding finding) {
@@ -58,10 +59,7 @@ final class SmallStudyFindings {
     } else if (finding instanceof AsymmetryFinding.Filled one) {
       put(one);
     } else if (finding instanceof AsymmetryFinding.Refused no) {
-      refused
-          .computeIfAbsent(
-              Result.Warning.of(no.why().code(), no.why().message()), why -> new LinkedHashSet<>())
-          .add(test.name());
+      refused.computeIfAbsent(no.refusal(), why -> new LinkedHashSet<>()).add(test.name());
     }
   }
 
@@ -95,9 +93,15 @@ final class SmallStudyFindings {
         (why, tests) ->
             warnings.add(
                 Result.Warning.of(
-                    why.code(), String.join(", ", tests) + " left out: " + why.message())));
+                    why.problem().code(),
+                    String.join(", ", tests) + " left out: " + why.problem().message())));
     warnings.addAll(unsettled);
     return warnings;
+  }
+
+  /** The reasons for which tests were refused, each once. */
+  List<Refusal> reasons() {
+    return List.copyOf(refused.keySet());
   }
 
   SmallStudyEffectsResult result() {
