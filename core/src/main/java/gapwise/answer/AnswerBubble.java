@@ -212,7 +212,7 @@ public final class AnswerBubble {
     List<SelectedRow> rows = lines.stream().map(Blocks.Line::row).toList();
     return new FigureProvenance(
             rows.size(),
-            Told.people(rows),
+            People.of(rows),
             model(),
             edition.words(result.data().sha256()),
             edition.date(),

@@ -195,7 +195,7 @@ public final class AnswerCurves {
     long patients = Math.round(result.data().participants().orElse(0));
     return new FigureProvenance(
         made().curves().size(),
-        Told.patients(patients),
+        People.patients(patients),
         say(pooled ? "answer.curves-model-pooled" : "answer.curves-model"),
         edition.words(result.data().sha256()),
         edition.date(),

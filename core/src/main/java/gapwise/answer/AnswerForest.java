@@ -226,11 +226,7 @@ public final class AnswerForest {
                     shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
     return new ForestSummary.Pooled(
-        say("answer.pooled"),
-        Told.estimate(shown),
-        prediction,
-        pooled,
-        Told.people(block.pooled()));
+        say("answer.pooled"), Told.estimate(shown), prediction, pooled, People.of(block.pooled()));
   }
 
   private static String tooFew(int pooled, int series) {
@@ -262,7 +258,7 @@ public final class AnswerForest {
         blocks.stream().flatMap(block -> block.lines().stream()).map(Blocks.Line::row).toList();
     return new FigureProvenance(
             pooled.size(),
-            Told.people(pooled),
+            People.of(pooled),
             ModelWords.model(result.plan()),
             edition.words(result.data().sha256()),
             edition.date(),

@@ -57,8 +57,7 @@ public final class AnswerFunnel {
                                 Blocks.withoutZeros(answer, result).stream(),
                                 methods > 1 ? Stream.of(SEVERAL_METHODS) : Stream.empty())
                             .toList()),
-                    provenance(result, Told.people(rows), edition, invented)
-                        .citing(Cited.of(rows))));
+                    provenance(result, People.of(rows), edition, invented).citing(Cited.of(rows))));
   }
 
   /**

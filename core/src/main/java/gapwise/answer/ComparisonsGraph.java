@@ -62,7 +62,7 @@ public final class ComparisonsGraph {
             CAUTIONS,
             new FigureProvenance(
                 found.studies(),
-                Told.patients(patients),
+                People.patients(patients),
                 "",
                 edition.words(),
                 edition.date(),

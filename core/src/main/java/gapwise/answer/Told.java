@@ -3,9 +3,7 @@ package gapwise.answer;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
-import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.unit.Unit;
-import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
@@ -126,7 +124,7 @@ public record Told(
   }
 
   private static String words(List<SelectedRow> rows) {
-    return say("told.rows", Map.of("series", rows.size(), "people", people(rows)));
+    return say("told.rows", Map.of("series", rows.size(), "people", People.of(rows)));
   }
 
   private static List<String> filled(String... sentences) {
@@ -137,7 +135,7 @@ public record Told(
   private static Told atLimit(
       Outcome outcome, Method method, List<SelectedRow> rows, boolean everybody) {
     List<String> then = new ArrayList<>();
-    if (outcome.event().isPresent() && !unit(rows).equals(outcome.event().get().counted())) {
+    if (outcome.event().isPresent() && !People.unit(rows).equals(outcome.event().get().counted())) {
       then.add(from(rows));
     }
     then.add(say("told.limit"));
@@ -146,12 +144,12 @@ public record Told(
         Optional.empty(),
         outcome
             .event()
-            .map(event -> atLimit(event, speaksOf(rows), rows.size(), everybody))
+            .map(event -> atLimit(event, People.number(rows), rows.size(), everybody))
             .orElseGet(
                 () ->
                     say(
                         everybody ? "told.everybody-good" : "told.nobody-good",
-                        Map.of("people", people(rows), "series", rows.size()))),
+                        Map.of("people", People.of(rows), "series", rows.size()))),
         Optional.empty(),
         then);
   }
@@ -252,42 +250,6 @@ public record Told(
   /** A number with three digits that tell. */
   static String number(double value) {
     return BigDecimal.valueOf(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
-  }
-
-  /** How many the rows speak of, "212 limbs", in the unit that they all count. */
-  public static String people(List<SelectedRow> rows) {
-    int sum = speaksOf(rows);
-    List<CountedUnit> units = units(rows);
-    if (units.size() != 1) {
-      return say("told.patients-or-limbs", Map.of("number", sum));
-    }
-    return switch (units.get(0)) {
-      case PATIENTS -> patients(sum);
-      case LIMBS -> say("told.limbs", Map.of("number", sum));
-      case DEFECTS -> say("told.defects", Map.of("number", sum));
-    };
-  }
-
-  /** "212 patients". */
-  static String patients(long number) {
-    return say("told.patients", Map.of("number", number));
-  }
-
-  private static int speaksOf(List<SelectedRow> rows) {
-    return rows.stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
-  }
-
-  private static List<CountedUnit> units(List<SelectedRow> rows) {
-    return rows.stream()
-        .map(row -> row.report().flatMap(OutcomeReport::counted).orElse(CountedUnit.PATIENTS))
-        .distinct()
-        .toList();
-  }
-
-  /** What all rows count, as a plural; empty where they count several things. */
-  private static String unit(List<SelectedRow> rows) {
-    List<CountedUnit> units = units(rows);
-    return units.size() == 1 ? units.get(0).label() : "";
   }
 
   /** The first sentence whole. */

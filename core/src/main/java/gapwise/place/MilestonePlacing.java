@@ -12,8 +12,8 @@ import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answers;
+import gapwise.answer.People;
 import gapwise.answer.QuestionWords;
-import gapwise.answer.Told;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.place.MethodPlace.ByLength;
 import gapwise.search.SearchRequest;
@@ -109,7 +109,7 @@ final class MilestonePlacing {
             method,
             patientCase.method().equals(Optional.of(method)),
             rows.size(),
-            Told.people(rows),
+            People.of(rows),
             place.newStudiesBelow(),
             place.studiesBelow().orElse(0),
             byLength(method, rows),
