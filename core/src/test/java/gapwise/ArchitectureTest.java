@@ -335,6 +335,7 @@ class ArchitectureTest {
                       "effect",
                       "synthesis.heterogeneity",
                       "synthesis.pooling",
+                      "synthesis.smallstudy",
                       "selection",
                       "search",
                       "evidence",

@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.result.Result;
@@ -29,15 +31,10 @@ import java.util.TreeMap;
 /** The figure of an outcome over the length of missing bone. */
 public final class AnswerBubble {
   /** What must stand beside every line through means of series. */
-  public static final String ECOLOGICAL =
-      "The line runs through averages of series, not through patients: it cannot say that a"
-          + " patient with a longer defect does worse or better, for series with longer defects"
-          + " differ in other ways too.";
+  public static final String ECOLOGICAL = say("answer.line-through-averages");
 
   /** Said where the series of several methods share one line. */
-  public static final String SHARED_LINE =
-      "One line runs through all methods shown. Long defects tend to get other methods than short"
-          + " ones, so length and method are mixed in it; take one method alone to part them.";
+  public static final String SHARED_LINE = say("answer.shared-line");
 
   /** Below this many series a line is told with a warning (Cochrane Handbook, chapter 10). */
   private static final int FEWEST_TO_TRUST = 10;
@@ -81,7 +78,7 @@ public final class AnswerBubble {
             .flatMap(row -> LengthPatients.of(answer.selection(), row, kind(row)).stream())
             .toList();
     return new Bubble(
-        QuestionWords.of(answer.question()) + ", by length of missing bone",
+        LengthPlan.title(answer.question()),
         sentences,
         measure,
         AnswerForest.axis(outcome, measure),
@@ -128,17 +125,17 @@ public final class AnswerBubble {
   /** What {@link DefectLength#reportedRange()} took, in the same order. */
   private static String spreadIs(DefectLength length) {
     if (length.summary().isEmpty()) {
-      return "bands";
+      return say("answer.spread-bands");
     }
     QuantitySummary summary = length.summary().get();
     if (summary.minimum().isPresent() && summary.maximum().isPresent()) {
-      return "range";
+      return say("answer.spread-range");
     }
     if (summary.lowerQuartile().isPresent() && summary.upperQuartile().isPresent()) {
-      return "quartiles";
+      return say("answer.spread-quartiles");
     }
     boolean deviation = summary.mean().isPresent() && summary.standardDeviation().isPresent();
-    return deviation ? "mean \u00b1 SD" : "bands";
+    return say(deviation ? "answer.spread-deviation" : "answer.spread-bands");
   }
 
   /** The points of all stretches, each length once. */
@@ -190,10 +187,7 @@ public final class AnswerBubble {
     if (line) {
       cautions.add(ECOLOGICAL);
       if (entered() < FEWEST_TO_TRUST) {
-        cautions.add(
-            "Fewer than "
-                + FEWEST_TO_TRUST
-                + " series: a line through so few is easily due to chance or to one of them.");
+        cautions.add(say("answer.line-through-few", Map.of("fewest", FEWEST_TO_TRUST)));
       }
       if (methods() > 1) {
         cautions.add(SHARED_LINE);
@@ -218,7 +212,7 @@ public final class AnswerBubble {
     List<SelectedRow> rows = lines.stream().map(Blocks.Line::row).toList();
     return new FigureProvenance(
             rows.size(),
-            Told.people(rows),
+            People.of(rows),
             model(),
             edition.words(result.data().sha256()),
             edition.date(),
@@ -230,15 +224,13 @@ public final class AnswerBubble {
   private String model() {
     ObjectNode plan = result.plan();
     if (asked.drawn().isEmpty()) {
-      return "none fitted";
+      return say("answer.no-model");
     }
     plan.remove("interval");
-    String limits =
-        plan.path("moderatorTest").asText().equals("normal")
-            ? ", normal limits"
-            : ", limits by Knapp and Hartung";
-    String shape =
-        asked.drawn().get() == LengthShape.CURVE ? ", spline with 3 knots" : ", straight on it";
-    return ModelWords.model(plan) + shape + limits;
+    boolean normal = plan.path("moderatorTest").asText().equals("normal");
+    Map<String, String> model = Map.of("model", ModelWords.model(plan));
+    return asked.drawn().get() == LengthShape.CURVE
+        ? say(normal ? "answer.curve-normal" : "answer.curve-knapp-hartung", model)
+        : say(normal ? "answer.line-normal" : "answer.line-knapp-hartung", model);
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.curves.CurveResult;
 import gapwise.analysis.curves.CurvesResult;
 import gapwise.analysis.curves.PooledCurveResult;
@@ -9,7 +11,9 @@ import gapwise.figure.curve.Curve;
 import gapwise.figure.curve.CurveFigure;
 import gapwise.figure.value.Limits;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
@@ -17,14 +21,7 @@ import java.util.stream.Stream;
 /** The curves of a result about times to an event: of single studies and pooled ones. */
 public final class AnswerCurves {
   /** What must stand beside curves of groups that differ. */
-  public static final String NO_COMPARISON =
-      "Curves side by side are no comparison unless chance decided who was in which group.";
-
-  private static final String REBUILT =
-      "Times were put back together from published curves: they carry the errors of the reading,"
-          + " which no limits here know of.";
-  private static final String FEW_LEFT =
-      "Towards its end a curve rests on few patients; what lies beyond its end is not known.";
+  public static final String NO_COMPARISON = say("answer.curves-no-comparison");
 
   private final Result result;
   private final boolean rising;
@@ -63,11 +60,11 @@ public final class AnswerCurves {
             .toList();
     String title = result.plan().path("title").asText("");
     return new CurveFigure(
-        title.isBlank() ? "Time to the event" : title,
+        title.isBlank() ? say("answer.curves-title") : title,
         sentences(pooled, drawn.size(), singles.size() + together.size()),
         rising,
-        rising ? "With the event, of 100" : "Without the event, of 100",
-        "Time, in the unit of the data",
+        say(rising ? "answer.curves-with-event" : "answer.curves-without-event"),
+        say("answer.curves-time"),
         drawn,
         cautions(drawn.size()),
         provenance(edition));
@@ -96,7 +93,7 @@ public final class AnswerCurves {
   private static String name(CurveResult curve) {
     String name =
         String.join(", ", Stream.concat(curve.study().stream(), curve.group().stream()).toList());
-    return name.isBlank() ? "All patients" : name;
+    return name.isBlank() ? say("answer.curve-of-all") : name;
   }
 
   private static Curve together(
@@ -117,7 +114,12 @@ public final class AnswerCurves {
             .filter(curve -> pooled.group().isEmpty() || curve.group().equals(pooled.group()))
             .toList();
     return new Curve(
-        pooled.group().map(name -> besideOthers ? name + ", pooled" : name).orElse("Pooled"),
+        pooled
+            .group()
+            .map(
+                name ->
+                    besideOthers ? say("answer.curve-pooled-group", Map.of("group", name)) : name)
+            .orElseGet(() -> say("answer.pooled")),
         true,
         steps,
         end,
@@ -143,39 +145,43 @@ public final class AnswerCurves {
   private List<String> sentences(List<PooledCurveResult> pooled, int drawn, int curves) {
     List<String> sentences = new ArrayList<>();
     for (PooledCurveResult each : pooled) {
-      String of = each.group().map(name -> name + ": ").orElse("");
-      String size = each.studies() + " studies with " + each.patients() + " patients";
-      sentences.add(
-          each.median().isPresent()
-              ? of + "half had the event by " + median(each) + ", pooled over " + size + "."
-              : of + "fewer than half had the event by the end, pooled over " + size + ".");
+      sentences.add(sentence(each));
     }
     if (drawn < curves) {
-      sentences.add(
-          drawn
-              + " of "
-              + curves
-              + " curves are drawn, since more cannot be told apart; the result lists all.");
+      sentences.add(say("answer.curves-drawn", Map.of("drawn", drawn, "curves", curves)));
     }
     return sentences;
+  }
+
+  private static String sentence(PooledCurveResult pooled) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("studies", pooled.studies());
+    values.put("patients", pooled.patients());
+    pooled.group().ifPresent(group -> values.put("group", group));
+    boolean one = pooled.group().isPresent();
+    if (pooled.median().isEmpty()) {
+      return say(one ? "answer.curve-under-half-of-group" : "answer.curve-under-half", values);
+    }
+    values.put("median", median(pooled));
+    return say(one ? "answer.curve-half-of-group" : "answer.curve-half", values);
   }
 
   private static String median(PooledCurveResult pooled) {
     String value = Told.number(pooled.median().getAsDouble());
     return pooled.medianLower().isPresent() && pooled.medianUpper().isPresent()
-        ? value
-            + " (95 % interval "
-            + Told.number(pooled.medianLower().getAsDouble())
-            + " to "
-            + Told.number(pooled.medianUpper().getAsDouble())
-            + ")"
+        ? say(
+            "answer.curve-median",
+            Map.of(
+                "median", value,
+                "lower", Told.number(pooled.medianLower().getAsDouble()),
+                "upper", Told.number(pooled.medianUpper().getAsDouble())))
         : value;
   }
 
   private List<String> cautions(int drawn) {
-    List<String> cautions = new ArrayList<>(List.of(FEW_LEFT));
+    List<String> cautions = new ArrayList<>(List.of(say("answer.curves-few-left")));
     if (result.plan().path("task").asText().equals("reconstruct-curve")) {
-      cautions.add(REBUILT);
+      cautions.add(say("answer.curves-rebuilt"));
     }
     if (drawn > 1) {
       cautions.add(NO_COMPARISON);
@@ -189,10 +195,8 @@ public final class AnswerCurves {
     long patients = Math.round(result.data().participants().orElse(0));
     return new FigureProvenance(
         made().curves().size(),
-        patients + " patients",
-        pooled
-            ? "Kaplan-Meier curves, pooled by random effects of the shares that pass each interval"
-            : "Kaplan-Meier curves",
+        People.patients(patients),
+        say(pooled ? "answer.curves-model-pooled" : "answer.curves-model"),
         edition.words(result.data().sha256()),
         edition.date(),
         false);

@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.Outcome;
@@ -14,10 +16,12 @@ import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
 import gapwise.selection.SelectedRow;
+import gapwise.sentence.Counted;
 import gapwise.wording.Defects;
 import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -25,16 +29,10 @@ import java.util.OptionalDouble;
 public final class AnswerForest {
   /** What must stand beside every pooled result. */
   public static final List<String> CAUTIONS =
-      List.of(
-          "Information to support a discussion, not medical advice; licensed surgeons and local"
-              + " protocols decide.",
-          "Mostly series without a control group: how patients differ between groups may explain"
-              + " how results differ.");
+      List.of(say("answer.not-advice"), say("answer.mostly-uncontrolled"));
 
   /** Said where methods stand side by side. */
-  public static final String NO_COMPARISON =
-      "These are separate groups of patients, not a comparison: missing bone, infection and"
-          + " follow-up differ.";
+  public static final String NO_COMPARISON = say("answer.no-comparison");
 
   private final Answer answer;
   private final Outcome outcome;
@@ -77,26 +75,36 @@ public final class AnswerForest {
   }
 
   private String counts() {
-    return measure.kind() == Quantity.Kind.OF_100 ? "Counted" : "Patients";
+    return say(
+        measure.kind() == Quantity.Kind.OF_100
+            ? "answer.column-counted"
+            : "answer.column-patients");
   }
 
   private String values() {
-    return measure.kind() == Quantity.Kind.OF_100
-        ? "Of 100 (95 %)"
-        : (measure.unit().isEmpty() ? "Mean (95 %)" : measure.unit() + " (95 %)");
+    if (measure.kind() == Quantity.Kind.OF_100) {
+      return say("answer.column-of-hundred");
+    }
+    return measure.unit().isEmpty()
+        ? say("answer.column-mean")
+        : say("answer.column-values", Map.of("values", measure.unit()));
   }
 
   /** What the numbers of an outcome are and which way is better. */
   static AxisWords axis(Outcome outcome, Quantity measure) {
     String better =
         switch (outcome.better()) {
-          case MORE -> "better for patients";
+          case MORE -> say("answer.better-for-patients");
           case LESS, NEITHER -> "";
         };
-    String lowerBetter = outcome.better() == Outcome.Better.LESS ? "better for patients" : "";
+    String lowerBetter =
+        outcome.better() == Outcome.Better.LESS ? say("answer.better-for-patients") : "";
     String heading =
         measure.kind() == Quantity.Kind.OF_100
-            ? outcome.happened().map(words -> words + ", of 100").orElse("of 100")
+            ? outcome
+                .happened()
+                .map(what -> say("answer.axis-such-of-hundred", Map.of("what", what)))
+                .orElseGet(() -> say("answer.axis-of-hundred"))
             : outcome.unit().map(unit -> unit.symbol()).orElse(outcome.label());
     return new AxisWords(heading, lowerBetter, better, List.of());
   }
@@ -150,13 +158,15 @@ public final class AnswerForest {
    */
   private String counted(SelectedRow row) {
     if (row.value() instanceof ReportedValue.Quantity) {
-      return row.speaksOf().isPresent() ? "" + row.speaksOf().getAsInt() : "not stated";
+      return row.speaksOf().isPresent()
+          ? Counted.grouped(row.speaksOf().getAsInt())
+          : say("wording.not-stated");
     }
     if (row.value() instanceof ReportedValue.Events events && events.count().isComplete()) {
-      return events.count().events().getAsInt() + " of " + events.count().total().getAsInt();
+      return Values.ofTotal(events.count().events().getAsInt(), events.count().total().getAsInt());
     }
     if (row.value() instanceof ReportedValue.Categories grades) {
-      return grades.good() + " of " + grades.sum();
+      return Values.ofTotal(grades.good(), grades.sum());
     }
     return Values.of(outcome, row.value()).counted();
   }
@@ -167,20 +177,20 @@ public final class AnswerForest {
     row.study().design().ifPresent(design -> parts.add(design.label()));
     if (row.value() instanceof ReportedValue.Quantity quantity
         && quantity.summary().mean().isEmpty()) {
-      parts.add("a median");
+      parts.add(say("answer.row-median"));
     }
     if (line.meanOfZero()) {
-      parts.add("not in an average: mean 0");
+      parts.add(say("answer.row-mean-of-zero"));
     }
     switch (row.basis()) {
       case REPORTED -> {}
-      case COUNTED_BACK -> parts.add("counted back from a percentage");
-      case FROM_PATIENTS -> parts.add("summed up from patients");
-      case FROM_PATIENTS_IN_RANGE -> parts.add("only its patients in range");
+      case COUNTED_BACK -> parts.add(say("answer.row-counted-back"));
+      case FROM_PATIENTS -> parts.add(say("answer.row-from-patients"));
+      case FROM_PATIENTS_IN_RANGE -> parts.add(say("answer.row-patients-in-range"));
       case SUBGROUP ->
           row.report()
               .flatMap(report -> report.subgroup())
-              .ifPresent(part -> parts.add("only " + part.words()));
+              .ifPresent(part -> parts.add(say("answer.row-only", Map.of("part", part.words()))));
     }
     return String.join(", ", parts);
   }
@@ -189,20 +199,22 @@ public final class AnswerForest {
     int pooled = block.pooled().size();
     if (block.onlyLimit().isPresent() && block.lines().size() > 1) {
       return new ForestSummary.NotPooled(
-          "Not pooled",
-          block.onlyLimit().getAsDouble() > 0
-              ? "Nobody without it, so no average between centres can be given."
-              : "Nobody with it, so no average between centres can be given.");
+          say("answer.not-pooled"),
+          say(
+              block.onlyLimit().getAsDouble() > 0
+                  ? "answer.nobody-without-it"
+                  : "answer.nobody-with-it"));
     }
     if (block.meansOfZero() == block.lines().size()) {
       return new ForestSummary.NotPooled(
-          "Not pooled", "A mean of 0 in every series, so no average can be given.");
+          say("answer.not-pooled"), say("answer.zero-in-every-series"));
     }
     if (pooled < 2) {
-      return new ForestSummary.NotPooled("Not pooled", tooFew(pooled, block.lines().size()));
+      return new ForestSummary.NotPooled(
+          say("answer.not-pooled"), tooFew(pooled, block.lines().size()));
     }
     if (block.summary().isEmpty()) {
-      return new ForestSummary.NotPooled("Not pooled", "No average can be given for these series.");
+      return new ForestSummary.NotPooled(say("answer.not-pooled"), say("answer.no-average"));
     }
     Result.Shown shown = block.summary().get().shown();
     Optional<Limits> prediction =
@@ -214,14 +226,14 @@ public final class AnswerForest {
                     shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
     return new ForestSummary.Pooled(
-        "Pooled", Told.estimate(shown), prediction, pooled, Told.people(block.pooled()));
+        say("answer.pooled"), Told.estimate(shown), prediction, pooled, People.of(block.pooled()));
   }
 
   private static String tooFew(int pooled, int series) {
     if (pooled == 0) {
-      return "No series has all numbers needed.";
+      return say("answer.no-usable-series");
     }
-    return series == 1 ? "One series alone." : "Only one series has all numbers needed.";
+    return say(series == 1 ? "answer.one-series-alone" : "answer.one-usable-series");
   }
 
   private List<String> notes() {
@@ -230,14 +242,11 @@ public final class AnswerForest {
     answer
         .selection()
         .clock()
-        .ifPresent(clock -> notes.add("Times are counted from: " + clock.label() + "."));
+        .ifPresent(clock -> notes.add(say("answer.counted-from", Map.of("clock", clock.label()))));
     answer.result().flatMap(result -> Blocks.withoutZeros(answer, result)).ifPresent(notes::add);
     int leftOut = answer.selection().leftOut().size();
     if (leftOut > 0) {
-      notes.add(
-          leftOut
-              + (leftOut == 1 ? " value was" : " values were")
-              + " left out; the result lists each with its reason.");
+      notes.add(say("answer.left-out", Map.of("values", leftOut)));
     }
     return notes;
   }
@@ -249,7 +258,7 @@ public final class AnswerForest {
         blocks.stream().flatMap(block -> block.lines().stream()).map(Blocks.Line::row).toList();
     return new FigureProvenance(
             pooled.size(),
-            Told.people(pooled),
+            People.of(pooled),
             ModelWords.model(result.plan()),
             edition.words(result.data().sha256()),
             edition.date(),

@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.smallstudy.FunnelResult;
 import gapwise.analysis.smallstudy.SmallStudyEffectsResult;
@@ -13,39 +15,19 @@ import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** The funnel plot of a result whose plan asked for one. */
 public final class AnswerFunnel {
   /** What must stand beside every funnel. */
-  public static final String CAUTION =
-      "An uneven funnel has many causes: unpublished results, weaker methods or other patients in"
-          + " small series, the measure itself, chance. An even one does not show that nothing is"
-          + " missing.";
+  public static final String CAUTION = say("funnel.caution");
 
   /** Said where series of several methods stand in one funnel. */
-  public static final String SEVERAL_METHODS =
-      "Series of several methods stand in one funnel: it may be uneven because methods differ. Take"
-          + " one method alone to part them.";
+  public static final String SEVERAL_METHODS = say("funnel.several-methods");
 
   private static final int FEWEST = 10;
-
-  /** Why the analysis made no test. */
-  private static final Set<String> REFUSED =
-      Set.of(
-          "too-few-for-small-study-test",
-          "events-too-rare-for-small-study-test",
-          "small-study-test-not-for-measure",
-          "no-variation");
-
-  /** What the analysis says against a test that it made. */
-  private static final Set<String> AGAINST =
-      Set.of(
-          "standard-error-follows-effect",
-          "studies-of-similar-size",
-          "small-study-test-with-heterogeneity");
 
   private AnswerFunnel() {}
 
@@ -69,14 +51,13 @@ public final class AnswerFunnel {
                     result,
                     funnel,
                     new Words(
-                        QuestionWords.of(answer.question()) + ", small against large series",
+                        FunnelPlan.title(answer.question()),
                         AnswerForest.axis(outcome, Told.measure(outcome)),
                         Stream.concat(
                                 Blocks.withoutZeros(answer, result).stream(),
                                 methods > 1 ? Stream.of(SEVERAL_METHODS) : Stream.empty())
                             .toList()),
-                    provenance(result, Told.people(rows), edition, invented)
-                        .citing(Cited.of(rows))));
+                    provenance(result, People.of(rows), edition, invented).citing(Cited.of(rows))));
   }
 
   /**
@@ -111,7 +92,7 @@ public final class AnswerFunnel {
         centre(funnel),
         contours(funnel),
         imagined(funnel),
-        Stream.of(words.cautions(), told(result, AGAINST), cautions(funnel))
+        Stream.of(words.cautions(), FunnelWords.against(funnel.notes()), cautions(funnel))
             .flatMap(List::stream)
             .toList(),
         provenance);
@@ -164,39 +145,25 @@ public final class AnswerFunnel {
                     .map(
                         p ->
                             new Funnel.Point(
-                                "Imagined, mirror of " + p.mirrors(),
+                                say("funnel.imagined-mirror", Map.of("series", p.mirrors())),
                                 p.effect(),
                                 p.standardError()))
                     .toList())
         .orElse(List.of());
   }
 
-  private static List<String> told(Result result, Set<String> codes) {
-    return result.warnings().stream()
-        .filter(warning -> codes.contains(warning.code()))
-        .map(Result.Warning::message)
-        .map(message -> message.replaceFirst("^.* left out: ", "No test of unevenness: "))
-        .map(Told::asSentence)
-        .distinct()
-        .toList();
-  }
-
   private static List<String> sentences(Result result, FunnelResult funnel) {
     List<String> sentences = new ArrayList<>();
     if (funnel.points().size() < FEWEST) {
-      sentences.add(
-          "With fewer than "
-              + FEWEST
-              + " series chance alone makes a funnel uneven; do not read a pattern into it.");
+      sentences.add(say("funnel.few", Map.of("fewest", FEWEST)));
     }
     SynthesisResult.of(result)
         .smallStudyEffects()
         .flatMap(AnswerFunnel::told)
         .ifPresent(sentences::add);
-    told(result, REFUSED).forEach(sentences::add);
+    sentences.addAll(FunnelWords.refusals(funnel.notes()));
     if (funnel.noEffect().isEmpty()) {
-      sentences.add(
-          "No contours of p are drawn: within one group no value stands for “no effect”.");
+      sentences.add(say("funnel.no-contours"));
     }
     return sentences;
   }
@@ -216,7 +183,7 @@ public final class AnswerFunnel {
     List<String> cautions = new ArrayList<>();
     cautions.add(CAUTION);
     if (!imagined(funnel).isEmpty()) {
-      cautions.add("Imagined series are no data and their place rests on a rule.");
+      cautions.add(say("funnel.imagined"));
     }
     cautions.add(AnswerForest.CAUTIONS.get(0));
     return cautions;

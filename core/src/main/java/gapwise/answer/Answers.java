@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
@@ -12,6 +14,7 @@ import gapwise.selection.Selection;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -102,21 +105,19 @@ public final class Answers {
             ? Optional.of(asked)
             : Optional.of(LengthShape.LINE).filter(line -> LengthPlan.allows(selection, line));
     if (shape.isEmpty()) {
-      notes.add(
-          "No line is drawn: it takes at least "
-              + LengthPlan.FEWEST_FOR_LINE
-              + " series that give a mean or median length, not all alike.");
+      notes.add(say("answer.no-line-few", Map.of("fewest", LengthPlan.FEWEST_FOR_LINE)));
     } else if (shape.get() != asked) {
-      notes.add(
-          "A straight line is drawn in place of a curve, which takes at least "
-              + LengthPlan.FEWEST_FOR_CURVE
-              + " series of different lengths.");
+      notes.add(say("answer.line-for-curve", Map.of("fewest", LengthPlan.FEWEST_FOR_CURVE)));
     }
     Answer answer = run(selection, shape);
     if (shape.isPresent()
         && answer.outcome().filter(PlanOutcome.Wrong.class::isInstance).isPresent()) {
       PlanOutcome.Wrong wrong = (PlanOutcome.Wrong) answer.outcome().get();
-      wrong.problems().forEach(problem -> notes.add("No line is drawn: " + problem.message()));
+      wrong
+          .problems()
+          .forEach(
+              problem ->
+                  notes.add(say("answer.no-line-because", Map.of("problem", problem.message()))));
       shape = Optional.empty();
       answer = run(selection, shape);
     }
@@ -128,7 +129,7 @@ public final class Answers {
             .isPresent();
     if (shape.isPresent() && !fitted) {
       notes.clear();
-      notes.add("No line is drawn: too few of these series have all numbers needed.");
+      notes.add(say("answer.no-line-unusable"));
       shape = Optional.empty();
       answer = run(selection, shape);
     }
@@ -151,10 +152,7 @@ public final class Answers {
     return result.warnings().stream()
         .filter(warning -> warning.code().equals("zero-cells-corrected"))
         .findFirst()
-        .map(
-            warning ->
-                "Where everybody or nobody in a series had the event, half an event was added to"
-                    + " each side for the line, which draws it towards the middle.");
+        .map(warning -> say("answer.half-events"));
   }
 
   private Answer run(Selection selection, Optional<LengthShape> shape) {

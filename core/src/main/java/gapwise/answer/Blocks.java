@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -10,6 +12,7 @@ import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -176,17 +179,9 @@ public final class Blocks {
 
   /** What a figure must say of such series; empty where there are none. */
   static Optional<String> withoutZeros(Answer answer, Result result) {
-    return switch (meansOfZero(answer, result)) {
-      case 0 -> Optional.empty();
-      case 1 ->
-          Optional.of(
-              "1 series reports a mean of 0, which has no place on this scale; without it values"
-                  + " look too high.");
-      default ->
-          Optional.of(
-              meansOfZero(answer, result)
-                  + " series report a mean of 0, which has no place on this scale; without them"
-                  + " values look too high.");
-    };
+    int series = meansOfZero(answer, result);
+    return series == 0
+        ? Optional.empty()
+        : Optional.of(say("answer.without-zeros", Map.of("series", series)));
   }
 }

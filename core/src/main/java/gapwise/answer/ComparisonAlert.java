@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.EventCount;
@@ -8,8 +10,10 @@ import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
+import gapwise.sentence.Counted;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -84,7 +88,13 @@ public record ComparisonAlert(List<Line> lines) {
   private static String patients(List<SelectedRow> rows) {
     List<Integer> known = rows.stream().flatMap(row -> row.speaksOf().stream().boxed()).toList();
     int sum = known.stream().mapToInt(Integer::intValue).sum();
-    return known.isEmpty() ? "not given" : sum + from(known.size(), rows.size());
+    if (known.isEmpty()) {
+      return say("answer.not-given");
+    }
+    return known.size() == rows.size()
+        ? Counted.grouped(sum)
+        : say(
+            "answer.sum-of-some", Map.of("sum", sum, "known", known.size(), "series", rows.size()));
   }
 
   private static String bone(List<SelectedRow> rows) {
@@ -109,7 +119,9 @@ public record ComparisonAlert(List<Line> lines) {
     String from = Shown.centimetres(shortest);
     String to = Shown.centimetres(longest);
     // One patient, or all alike, has no spread to tell.
-    return from.equals(to) ? words : words + "; reported spread " + from + " to " + to + " cm";
+    return from.equals(to)
+        ? words
+        : say("answer.middle-and-spread", Map.of("middle", words, "from", from, "to", to));
   }
 
   private static String infected(List<SelectedRow> rows) {
@@ -120,15 +132,20 @@ public record ComparisonAlert(List<Line> lines) {
             .toList();
     int events = known.stream().mapToInt(count -> count.events().getAsInt()).sum();
     int total = known.stream().mapToInt(count -> count.total().getAsInt()).sum();
-    return total == 0
-        ? "not counted"
-        : events
-            + " of "
-            + total
-            + ", "
-            + Shown.of100((double) events / total)
-            + " of 100"
-            + from(known.size(), rows.size());
+    if (total == 0) {
+      return say("answer.not-counted");
+    }
+    String share = Shown.of100((double) events / total);
+    return known.size() == rows.size()
+        ? say("answer.share", Map.of("events", events, "total", total, "share", share))
+        : say(
+            "answer.share-of-some",
+            Map.of(
+                "events", events,
+                "total", total,
+                "share", share,
+                "known", known.size(),
+                "series", rows.size()));
   }
 
   private static String followed(List<SelectedRow> rows) {
@@ -147,33 +164,38 @@ public record ComparisonAlert(List<Line> lines) {
     rows.forEach(row -> row.study().design().ifPresent(d -> counts.merge(d, 1, Integer::sum)));
     String words =
         counts.entrySet().stream()
-            .map(entry -> entry.getKey().label() + " " + entry.getValue())
+            .map(
+                entry ->
+                    say(
+                        "answer.studies-of-design",
+                        Map.of("design", entry.getKey().label(), "studies", entry.getValue())))
             .collect(Collectors.joining(", "));
-    return words.isEmpty() ? "not given" : words;
+    return words.isEmpty() ? say("answer.not-given") : words;
   }
 
   /** The middle of some means and medians and how far they reach. */
   private static String spread(
       List<Double> values, int series, DoubleFunction<String> shown, String unit) {
     if (values.isEmpty()) {
-      return "no mean or median given";
+      return say("answer.no-middle");
     }
     List<Double> sorted = values.stream().sorted().toList();
     int half = sorted.size() / 2;
     double middle =
         sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2;
-    String reach =
-        sorted.size() == 1
-            ? ""
-            : " (series "
-                + shown.apply(sorted.get(0))
-                + " to "
-                + shown.apply(sorted.get(sorted.size() - 1))
-                + ")";
-    return shown.apply(middle) + " " + unit + reach + from(sorted.size(), series);
-  }
-
-  private static String from(int known, int series) {
-    return known == series ? "" : ", given by " + known + " of " + series + " series";
+    Map<String, Object> places = new HashMap<>();
+    places.put("middle", shown.apply(middle));
+    places.put("unit", unit);
+    boolean all = sorted.size() == series;
+    if (!all) {
+      places.put("known", sorted.size());
+      places.put("series", series);
+    }
+    if (sorted.size() == 1) {
+      return say(all ? "answer.middle-of-one" : "answer.middle-of-one-given", places);
+    }
+    places.put("least", shown.apply(sorted.get(0)));
+    places.put("most", shown.apply(sorted.get(sorted.size() - 1)));
+    return say(all ? "answer.middle" : "answer.middle-of-some", places);
   }
 }

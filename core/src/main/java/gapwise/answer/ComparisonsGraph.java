@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.network.NetworkGraph;
@@ -11,11 +13,7 @@ import java.util.OptionalDouble;
 public final class ComparisonsGraph {
   /** What must stand beside the graph and its table. */
   public static final List<String> CAUTIONS =
-      List.of(
-          "A line says that a study treated some patients one way and some the other. It does not"
-              + " say that the groups were alike, nor which method did better.",
-          "A study that holds two methods did not always mean to compare them, and what no study"
-              + " here holds may have been compared elsewhere.");
+      List.of(say("answer.line-between-methods"), say("answer.methods-side-by-side"));
 
   private ComparisonsGraph() {}
 
@@ -64,7 +62,7 @@ public final class ComparisonsGraph {
             CAUTIONS,
             new FigureProvenance(
                 found.studies(),
-                patients + " patients",
+                People.patients(patients),
                 "",
                 edition.words(),
                 edition.date(),

@@ -1,6 +1,9 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import java.time.LocalDate;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -28,13 +31,20 @@ public record Edition(String program, OptionalLong change, Optional<LocalDate> d
 
   /** Program and evidence base in words. */
   public String words() {
-    return "Gapwise "
-        + program
-        + (change.isPresent() ? ", evidence base at change " + change.getAsLong() : "");
+    return change.isPresent()
+        ? say(
+            "answer.edition-at-change",
+            Map.of("program", program, "change", String.valueOf(change.getAsLong())))
+        : say("answer.edition", Map.of("program", program));
   }
 
   /** The same with the beginning of the hash of the records that were read. */
   public String words(String sha256) {
-    return words() + ", data " + sha256.substring(0, Math.min(DIGITS_OF_HASH, sha256.length()));
+    return wordsOfData(sha256.substring(0, Math.min(DIGITS_OF_HASH, sha256.length())));
+  }
+
+  /** The same with what tells the records apart that were read. */
+  public String wordsOfData(String data) {
+    return say("answer.edition-of-data", Map.of("edition", words(), "data", data));
   }
 }

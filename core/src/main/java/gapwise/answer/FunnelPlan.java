@@ -1,9 +1,13 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.QuestionPlan;
+import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The plan behind a funnel: all series in one, each with an effect and a standard error. */
@@ -15,8 +19,8 @@ final class FunnelPlan {
     if (selection.rows().isEmpty()) {
       return Optional.empty();
     }
-    String title = QuestionWords.of(selection.question()) + ", small against large series";
-    Optional<ObjectNode> plan = QuestionPlan.of(selection.question(), title, false);
+    Optional<ObjectNode> plan =
+        QuestionPlan.of(selection.question(), title(selection.question()), false);
     plan.ifPresent(
         json -> {
           // An exact likelihood gives series no standard error of their own.
@@ -26,5 +30,10 @@ final class FunnelPlan {
           json.putObject("funnel");
         });
     return plan;
+  }
+
+  /** What plan and figure are called. */
+  static String title(Question question) {
+    return say("funnel.title", Map.of("question", QuestionWords.of(question)));
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.unit.Length;
@@ -21,9 +23,7 @@ import java.util.OptionalDouble;
  */
 final class LengthPatients {
   /** What must stand beside marks of patients. */
-  static final String CAUTION =
-      "Small marks are single patients of series that describe each one. The line does not run"
-          + " through them, and papers that describe every patient may not be like the others.";
+  static final String CAUTION = say("answer.single-patients");
 
   private final Selection selection;
   private final Outcome outcome;

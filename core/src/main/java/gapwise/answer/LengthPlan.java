@@ -1,13 +1,17 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.QuestionPlan;
+import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -42,12 +46,17 @@ final class LengthPlan {
     if (selection.rows().isEmpty()) {
       return Optional.empty();
     }
-    String title = QuestionWords.of(selection.question()) + ", by length of missing bone";
-    Optional<ObjectNode> plan = QuestionPlan.of(selection.question(), title, false);
+    Optional<ObjectNode> plan =
+        QuestionPlan.of(selection.question(), title(selection.question()), false);
     if (plan.isPresent() && shape.isPresent()) {
       along(plan.get(), lengths(selection), shape.get());
     }
     return plan;
+  }
+
+  /** What plan and figure are called. */
+  static String title(Question question) {
+    return say("answer.by-length", Map.of("question", QuestionWords.of(question)));
   }
 
   private static void along(ObjectNode plan, List<Double> lengths, LengthShape shape) {

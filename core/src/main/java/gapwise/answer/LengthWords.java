@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.moderators.RegressionResult;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.bubble.Bubble;
@@ -7,6 +9,7 @@ import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /** What a line or curve over the length of missing bone says, in sentences. */
@@ -38,9 +41,11 @@ record LengthWords(
         (last.value() - first.value()) / (last.lengthCentimetres() - first.lengthCentimetres());
     String size = size(Math.abs(change));
     if (size.isEmpty()) {
-      return label() + " hardly changes with the length of missing bone.";
+      return say("answer.length-hardly-matters", Map.of("outcome", label()));
     }
-    return label() + (change < 0 ? " falls by " : " rises by ") + size + " for each further cm.";
+    return say(
+        change < 0 ? "answer.length-falls" : "answer.length-rises",
+        Map.of("outcome", label(), "change", size));
   }
 
   /** A label with an aside of its own is closed by a comma. */
@@ -48,15 +53,21 @@ record LengthWords(
     return outcome.label() + (outcome.label().contains(", ") ? "," : "");
   }
 
+  /** The size of a change; empty where it shows as 0. */
   private String size(double change) {
     if (measure.kind() == Quantity.Kind.OF_100) {
       double of100 = change * 100;
-      return of100 < 0.5
-          ? (of100 < 0.05 ? "" : "less than 1 of 100")
-          : "about " + Math.round(of100) + " of 100";
+      if (of100 < 0.5) {
+        return of100 < 0.05 ? "" : say("answer.change-under-one");
+      }
+      return about(Told.withUnit(measure, String.valueOf(Math.round(of100))));
     }
     String shown = Shown.value(measure, change);
-    return shown.matches("[0.]+") ? "" : ("about " + shown + " " + measure.unit()).strip();
+    return shown.equals(Shown.value(measure, 0)) ? "" : about(Told.withUnit(measure, shown));
+  }
+
+  private static String about(String change) {
+    return say("answer.change-about", Map.of("change", change));
   }
 
   private String noChange(LengthShape shape) {
@@ -66,30 +77,33 @@ record LengthWords(
             .map(test -> OptionalDouble.of(test.pValue()))
             .orElse(OptionalDouble.empty());
     if (p.isEmpty()) {
-      return "Whether that is more than chance cannot be told.";
+      return say("answer.length-chance-open");
     }
-    String how = shape == LengthShape.CURVE ? "that length makes no difference" : "no change";
-    return p.getAsDouble() < RULED_OUT_BELOW
-        ? "Chance alone hardly explains it; other differences between the series may."
-        : "The data do not rule out " + how + ".";
+    if (p.getAsDouble() < RULED_OUT_BELOW) {
+      return say("answer.length-beyond-chance");
+    }
+    return say(
+        shape == LengthShape.CURVE
+            ? "answer.length-no-difference-possible"
+            : "answer.length-no-change-possible");
   }
 
   private String ends(List<Bubble.At> inside, LengthShape shape) {
-    Bubble.At first = inside.get(0);
-    Bubble.At last = inside.get(inside.size() - 1);
-    Bubble.At middle = inside.get(inside.size() / 2);
-    String between = shape == LengthShape.CURVE ? ", " + told(middle) : "";
-    return "On average " + told(first) + between + " and " + told(last) + ".";
+    String first = told(inside.get(0));
+    String last = told(inside.get(inside.size() - 1));
+    return shape == LengthShape.CURVE
+        ? say(
+            "answer.length-three-values",
+            Map.of("first", first, "middle", told(inside.get(inside.size() / 2)), "last", last))
+        : say("answer.length-two-values", Map.of("first", first, "last", last));
   }
 
   private String told(Bubble.At at) {
-    String unit = measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
-    return Shown.value(measure, at.value())
-        + unit.stripTrailing()
-        + " ("
-        + Shown.limits(measure, at.interval())
-        + ") where series have a mean of "
-        + Shown.centimetres(at.lengthCentimetres())
-        + " cm";
+    return say(
+        "answer.value-at-length",
+        Map.of(
+            "value", Told.withUnit(measure, Shown.value(measure, at.value())),
+            "limits", Shown.limits(measure, at.interval()),
+            "length", Shown.centimetres(at.lengthCentimetres())));
   }
 }

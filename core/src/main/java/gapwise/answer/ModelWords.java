@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.Measures;
 import gapwise.figure.value.Quantity;
@@ -49,11 +51,12 @@ public final class ModelWords {
     words.add(MODELS.getOrDefault(model, model));
     if (plan.has("scale")) {
       String scale = plan.get("scale").asText();
-      words.add(Measures.scaleLabel(scale).orElse(scale) + " scale");
+      words.add(
+          say("answer.model-scale", Map.of("scale", Measures.scaleLabel(scale).orElse(scale))));
     }
     String estimator = plan.path("betweenStudyVariance").asText();
     if (!estimator.isEmpty()) {
-      words.add("between-study variance by " + estimator(estimator));
+      words.add(say("answer.model-variance", Map.of("estimator", estimator(estimator))));
     }
     String interval = plan.path("interval").asText();
     if (!interval.isEmpty()) {

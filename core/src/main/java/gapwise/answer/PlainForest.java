@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.network.NetworkAnswer;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -16,6 +18,7 @@ import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The forest plot of a result whose rows came from a table: no bones are known, only effects. */
@@ -32,7 +35,11 @@ public final class PlainForest {
     String title = result.plan().path("title").asText("");
     String words = ModelWords.measureLabel(result.plan());
     return new Forest(
-        new Heading(title.isBlank() ? words : title, List.of(), "", words + " (95 %)"),
+        new Heading(
+            title.isBlank() ? words : title,
+            List.of(),
+            "",
+            say("answer.column-values", Map.of("values", words))),
         shown,
         new AxisWords(words, "", "", List.of()),
         List.of(new Block("", rows, summary(result))),
@@ -73,7 +80,7 @@ public final class PlainForest {
     Optional<Result.Summary> pooled = SynthesisResult.of(result).summary();
     if (pooled.isEmpty()) {
       return new ForestSummary.NotPooled(
-          "Not pooled", "No average can be given for these studies.");
+          say("answer.not-pooled"), say("answer.no-average-of-studies"));
     }
     Result.Shown shown = pooled.get().shown();
     Optional<Limits> prediction =
@@ -83,6 +90,10 @@ public final class PlainForest {
                     shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
     return new ForestSummary.Pooled(
-        "Pooled", Told.estimate(shown), prediction, Math.max(1, result.data().studies()), "");
+        say("answer.pooled"),
+        Told.estimate(shown),
+        prediction,
+        Math.max(1, result.data().studies()),
+        "");
   }
 }

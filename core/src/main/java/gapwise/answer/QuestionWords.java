@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
@@ -14,6 +16,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -24,20 +27,29 @@ public final class QuestionWords {
   /** Such as "Final union after bone transport, missing bone 5 to 8 cm, infected at the start". */
   public static String of(Question question) {
     String after = methods(question.among());
-    String start = question.outcome().label() + (after.isEmpty() ? "" : " after " + after);
-    return among(question).map(among -> start + ": " + among).orElse(start);
+    String outcome = question.outcome().label();
+    String start =
+        after.isEmpty()
+            ? outcome
+            : say("answer.outcome-after", Map.of("outcome", outcome, "methods", after));
+    return among(question)
+        .map(among -> say("answer.outcome-among", Map.of("outcome", start, "among", among)))
+        .orElse(start);
   }
 
   /** Among whom alone, without methods; empty where nothing narrows. */
   public static Optional<String> among(Question question) {
     SearchRequest among = question.among();
     List<String> parts = new ArrayList<>();
-    among.defect().ifPresent(range -> parts.add("missing bone " + Defects.range(range)));
+    among
+        .defect()
+        .ifPresent(
+            range -> parts.add(say("answer.among-length", Map.of("length", Defects.range(range)))));
     if (among.defect().isPresent() && among.defectMatch() == DefectMatch.CENTRE) {
-      parts.add("by mean or median");
+      parts.add(say("answer.among-centre"));
     }
     if (among.defectMatch() == DefectMatch.NO_CENTRE) {
-      parts.add("no mean or median of missing bone given");
+      parts.add(say("answer.among-no-centre"));
     }
     if (among.followUpFrom().isPresent()) {
       parts.add(FollowUps.atLeast(among.followUpFrom().getAsDouble()));
@@ -47,11 +59,19 @@ public final class QuestionWords {
     among.infected().stream().sorted().map(QuestionWords::infected).forEach(parts::add);
     add(parts, among.designs().stream().sorted().map(Design::label).toList());
     if (!among.text().isEmpty()) {
-      parts.add("“" + among.text() + "”");
+      parts.add(say("answer.among-text", Map.of("text", among.text())));
     }
-    question.definition().ifPresent(words -> parts.add("defined as “" + words + "”"));
-    among.yearFrom().ifPresent(year -> parts.add("published from " + year));
-    among.yearTo().ifPresent(year -> parts.add("published up to " + year));
+    question
+        .definition()
+        .ifPresent(words -> parts.add(say("answer.among-definition", Map.of("definition", words))));
+    among
+        .yearFrom()
+        .ifPresent(
+            year -> parts.add(say("answer.among-year-from", Map.of("year", String.valueOf(year)))));
+    among
+        .yearTo()
+        .ifPresent(
+            year -> parts.add(say("answer.among-year-to", Map.of("year", String.valueOf(year)))));
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", parts));
   }
 
@@ -72,10 +92,10 @@ public final class QuestionWords {
 
   private static String infected(YesOrNo answer) {
     return switch (answer) {
-      case YES -> "all infected at the start";
-      case NO -> "none infected at the start";
-      case MIXED -> "some infected at the start";
-      case UNCLEAR -> "infection at the start unclear";
+      case YES -> say("answer.among-infected");
+      case NO -> say("answer.among-not-infected");
+      case MIXED -> say("answer.among-some-infected");
+      case UNCLEAR -> say("answer.among-infection-unclear");
     };
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.figure.Figure;
 import gapwise.figure.drawing.AxisWords;
@@ -43,7 +45,7 @@ public final class ResultFigures {
     return AnswerFunnel.of(
         result,
         title.isBlank() ? measure : title,
-        new AxisWords(measure.isBlank() ? "effect" : measure, "", "", List.of()),
+        new AxisWords(measure.isBlank() ? say("funnel.axis") : measure, "", "", List.of()),
         edition,
         false);
   }

@@ -1,12 +1,13 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.SelectedRow;
-import gapwise.sentence.Counted;
 import gapwise.wording.FollowUps;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -47,27 +48,17 @@ public record ShortFollowUp(double leastMonths, int shorter, int unknown, int se
    * (that limit is common practice, no source)".
    */
   public String words() {
-    List<String> parts = new ArrayList<>();
-    if (shorter > 0) {
-      parts.add(
-          of(shorter)
-              + (shorter == 1 ? " was" : " were")
-              + " followed for less than "
-              + FollowUps.plain(leastMonths)
-              + " months on average");
+    String months = FollowUps.plain(leastMonths);
+    if (shorter == 0) {
+      return say(
+          "answer.follow-up-silent", Map.of("silent", unknown, "series", series, "months", months));
     }
-    if (unknown > 0) {
-      String silent = shorter > 0 ? String.valueOf(unknown) : of(unknown);
-      String how =
-          shorter > 0
-              ? " how long"
-              : " whether they followed for " + FollowUps.plain(leastMonths) + " months";
-      parts.add(silent + (unknown == 1 ? " does" : " do") + " not say" + how);
-    }
-    return String.join(", ", parts) + " (that limit is common practice, no source)";
-  }
-
-  private String of(int some) {
-    return some + " of " + Counted.of(series, "series", "series");
+    return unknown == 0
+        ? say(
+            "answer.follow-up-short",
+            Map.of("shorter", shorter, "series", series, "months", months))
+        : say(
+            "answer.follow-up-short-or-silent",
+            Map.of("shorter", shorter, "silent", unknown, "series", series, "months", months));
   }
 }

@@ -4,7 +4,6 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
 import gapwise.evidence.unit.Unit;
-import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
@@ -14,6 +13,7 @@ import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +25,8 @@ import java.util.stream.Stream;
  *
  * @param heading the method
  * @param value the pooled value, such as "90 of 100"; empty where there is none
- * @param rest what follows the value in its sentence, or stands alone; without a full stop
+ * @param rest what follows the value in its sentence, with the blank between them, or stands alone;
+ *     without a full stop
  * @param rows the series and patients that the value is from; empty where there is no value
  * @param then further sentences
  */
@@ -79,10 +80,8 @@ public record Told(
     Limits limits = new Limits(shown.lower(), shown.upper());
     return new Told(
         block.method().label(),
-        Optional.of(value(measure, outcome, shown.estimate())),
-        counted(outcome)
-            + " "
-            + say("told.on-average", Map.of("limits", Shown.limits(measure, limits))),
+        Optional.of(value(measure, shown.estimate())),
+        " " + onAverage(outcome, Shown.limits(measure, limits)),
         Optional.of(words(rows)),
         filled(
             from(rows),
@@ -97,12 +96,8 @@ public record Told(
     boolean only = block.lines().size() == 1;
     return new Told(
         block.method().label(),
-        Optional.of(value(measure, outcome, one.value())),
-        counted(outcome)
-            + " "
-            + say(
-                only ? "told.only-series" : "told.only-usable-series",
-                Map.of("limits", Shown.limits(measure, one.limits()))),
+        Optional.of(value(measure, one.value())),
+        " " + inOne(outcome, only, Shown.limits(measure, one.limits())),
         Optional.of(words(List.of(line.row()))),
         filled(from(List.of(line.row())), withoutZeros(block), say("told.one-series")));
   }
@@ -129,39 +124,94 @@ public record Told(
   }
 
   private static String words(List<SelectedRow> rows) {
-    return say("told.rows", Map.of("series", rows.size(), "people", people(rows)));
+    return say("told.rows", Map.of("series", rows.size(), "people", People.of(rows)));
   }
 
   private static List<String> filled(String... sentences) {
     return Stream.of(sentences).filter(sentence -> !sentence.isEmpty()).toList();
   }
 
+  /** Everybody or nobody: the number is of what the outcome counts, whatever the series count. */
   private static Told atLimit(
       Outcome outcome, Method method, List<SelectedRow> rows, boolean everybody) {
-    String became = counted(outcome).replaceFirst("^ (limbs|patients|implants|flaps) ", "");
+    List<String> then = new ArrayList<>();
+    if (outcome.event().isPresent() && !People.unit(rows).equals(outcome.event().get().counted())) {
+      then.add(from(rows));
+    }
+    then.add(say("told.limit"));
     return new Told(
         method.label(),
         Optional.empty(),
-        say(
-            everybody ? "told.everybody" : "told.nobody",
-            Map.of("people", people(rows), "became", became.strip(), "series", rows.size())),
+        outcome
+            .event()
+            .map(event -> atLimit(event, People.number(rows), rows.size(), everybody))
+            .orElseGet(
+                () ->
+                    say(
+                        everybody ? "told.everybody-good" : "told.nobody-good",
+                        Map.of("people", People.of(rows), "series", rows.size()))),
         Optional.empty(),
-        List.of(say("told.limit")));
+        then);
   }
 
-  private static String value(Quantity measure, Outcome outcome, double estimate) {
-    String number = Shown.value(measure, estimate);
+  /**
+   * Everybody or nobody.
+   *
+   * @param number how many are counted
+   */
+  static String atLimit(Outcome.Event event, int number, int series, boolean everybody) {
+    return say(
+        everybody ? "told.everybody" : "told.nobody",
+        Map.of(
+            "number",
+            number,
+            "counted",
+            event.counted(),
+            "became",
+            event.became(),
+            "series",
+            series));
+  }
+
+  private static String onAverage(Outcome outcome, String limits) {
+    return what(outcome)
+        .map(what -> say("told.such-on-average", Map.of("what", what, "limits", limits)))
+        .orElseGet(() -> say("told.on-average", Map.of("limits", limits)));
+  }
+
+  private static String inOne(Outcome outcome, boolean only, String limits) {
+    return what(outcome)
+        .map(
+            what ->
+                say(
+                    only ? "told.such-only-series" : "told.such-only-usable-series",
+                    Map.of("what", what, "limits", limits)))
+        .orElseGet(
+            () ->
+                say(
+                    only ? "told.only-series" : "told.only-usable-series",
+                    Map.of("limits", limits)));
+  }
+
+  private static String value(Quantity measure, double estimate) {
+    return withUnit(measure, Shown.value(measure, estimate));
+  }
+
+  /** A number, or limits, with what they are of: "90 of 100", "8.3 months". */
+  static String withUnit(Quantity measure, String number) {
     if (measure.kind() == Quantity.Kind.OF_100) {
-      return number + " of 100";
+      return say("told.of-hundred", Map.of("number", number));
     }
-    return number + (outcome.unit().isPresent() ? " " + measure.unit() : "");
+    return measure.unit().isEmpty()
+        ? number
+        : say("told.in-unit", Map.of("number", number, "unit", measure.unit()));
   }
 
-  private static String counted(Outcome outcome) {
-    if (outcome.kind() == Outcome.Kind.CATEGORIES) {
-      return " good or excellent";
-    }
-    return outcome.happened().map(words -> " " + words).orElse("");
+  /** What is counted of 100; empty for what is measured. */
+  private static Optional<String> what(Outcome outcome) {
+    return outcome.kind() == Outcome.Kind.CATEGORIES
+        ? Optional.of(say("told.good"))
+        : outcome.happened();
   }
 
   /** Whether there are series enough to say where a new centre may lie. */
@@ -177,9 +227,8 @@ public record Told(
     }
     Limits limits =
         new Limits(shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble());
-    String unit = measure.kind() == Quantity.Kind.OF_100 ? " of 100" : " " + measure.unit();
     return say(
-        "told.new-centre", Map.of("limits", Shown.limits(measure, limits) + unit.stripTrailing()));
+        "told.new-centre", Map.of("limits", withUnit(measure, Shown.limits(measure, limits))));
   }
 
   private static String spread(Result.Heterogeneity heterogeneity, int series) {
@@ -203,26 +252,10 @@ public record Told(
     return BigDecimal.valueOf(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 
-  /** A message of the analysis as a sentence: capital first, full stop last. */
-  static String asSentence(String message) {
-    String end = message.endsWith(".") ? "" : ".";
-    return Character.toUpperCase(message.charAt(0)) + message.substring(1) + end;
-  }
-
-  /** How many the rows speak of, "212 limbs", in the unit that they all count. */
-  public static String people(List<SelectedRow> rows) {
-    int sum = rows.stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
-    List<CountedUnit> units =
-        rows.stream()
-            .map(row -> row.report().flatMap(r -> r.counted()).orElse(CountedUnit.PATIENTS))
-            .distinct()
-            .toList();
-    return sum + " " + (units.size() == 1 ? units.get(0).label() : "patients or limbs");
-  }
-
   /** The first sentence whole. */
   public String sentence() {
-    return heading + ": " + value.orElse("") + rest + ".";
+    return say(
+        "told.headline", Map.of("heading", heading, "value", value.orElse(""), "rest", rest));
   }
 
   /** An estimate from what a result shows. */

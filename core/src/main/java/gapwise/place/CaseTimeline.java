@@ -1,5 +1,7 @@
 package gapwise.place;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Cited;
 import gapwise.answer.Edition;
@@ -15,7 +17,6 @@ import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -24,9 +25,6 @@ import java.util.stream.Collectors;
 
 /** The timeline of a placed case: a track for each clock that has series beside the case. */
 public final class CaseTimeline {
-  private static final String APART =
-      "Each track counts from another moment; never read one against another.";
-
   private final PlacedCase placed;
   private final Course course;
 
@@ -47,7 +45,8 @@ public final class CaseTimeline {
   private Optional<Timeline> timeline(Edition edition) {
     List<Timeline.Track> tracks = new ArrayList<>();
     if (!course.stays().isEmpty() && !course.origins().containsValue(0.0)) {
-      tracks.add(new Timeline.Track("the start of the course", stretches(0), List.of(), List.of()));
+      tracks.add(
+          new Timeline.Track(say("place.start-of-course"), stretches(0), List.of(), List.of()));
     }
     for (Clock clock : clocks()) {
       tracks.add(track(clock));
@@ -60,8 +59,8 @@ public final class CaseTimeline {
     cautions.addAll(AnswerForest.CAUTIONS);
     return Optional.of(
         new Timeline(
-            "The course of one case beside published averages",
-            tracks.size() > 1 ? List.of(APART) : List.of(),
+            say("place.course"),
+            tracks.size() > 1 ? List.of(say("place.tracks-apart")) : List.of(),
             tracks,
             cautions,
             provenance(edition)));
@@ -100,7 +99,7 @@ public final class CaseTimeline {
                 average ->
                     pooled.add(
                         new Timeline.Pooled(
-                            name(one),
+                            one.reached().milestone().within(),
                             kind(place.method()),
                             place.series(),
                             average,
@@ -110,13 +109,12 @@ public final class CaseTimeline {
     return new Timeline.Track(
         clock.label(),
         origin == null ? List.of() : stretches(origin),
-        here.stream().map(one -> new Timeline.Reached(name(one), one.reached().value())).toList(),
+        here.stream()
+            .map(
+                one ->
+                    new Timeline.Reached(one.reached().milestone().within(), one.reached().value()))
+            .toList(),
         pooled);
-  }
-
-  private static String name(PlacedMilestone one) {
-    String label = one.reached().milestone().label();
-    return label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
   }
 
   private static MethodMark kind(Method method) {
@@ -162,12 +160,12 @@ public final class CaseTimeline {
             .flatMap(one -> one.plans().stream())
             .findFirst()
             .map(ModelWords::model)
-            .orElse("none fitted");
+            .orElseGet(() -> say("place.no-model"));
     return new FigureProvenance(
             groups.size(),
             "",
             model,
-            edition.words() + (data.isEmpty() ? "" : ", data " + data),
+            data.isEmpty() ? edition.words() : edition.wordsOfData(data),
             edition.date(),
             groups.stream().anyMatch(row -> row.study().invented()))
         .citing(Cited.of(groups));

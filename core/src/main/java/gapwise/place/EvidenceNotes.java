@@ -1,12 +1,14 @@
 package gapwise.place;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientAggregation;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.unit.Unit;
-import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.place.MethodPlace.Below;
 import gapwise.selection.LeftOut;
@@ -15,11 +17,13 @@ import gapwise.selection.Selection;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What the groups behind a milestone are, in words and counts; no statistics. */
 final class EvidenceNotes {
@@ -37,11 +41,13 @@ final class EvidenceNotes {
             .collect(Collectors.toSet());
     if (reached.currency().isPresent() && !currencies.equals(Set.of(reached.currency().get()))) {
       return Optional.of(
-          "Published costs stand in "
-              + (currencies.isEmpty() ? "no stated currency" : String.join(", ", currencies))
-              + ", that of the case in "
-              + reached.currency().get()
-              + ". Costs in different currencies are not compared.");
+          currencies.isEmpty()
+              ? say("place.no-currency", Map.of("currency", reached.currency().get()))
+              : say(
+                  "place.other-currencies",
+                  Map.of(
+                      "published", String.join(", ", currencies),
+                      "currency", reached.currency().get())));
     }
     return Optional.empty();
   }
@@ -50,34 +56,18 @@ final class EvidenceNotes {
   static List<String> beside(Reached reached, Selection selection, List<MethodPlace> methods) {
     List<String> notes = new ArrayList<>();
     if (methods.isEmpty()) {
-      notes.add("Series report this, but none with all the numbers that pooling needs.");
+      notes.add(say("place.none-usable"));
     }
     CaseWords.otherClocks(reached, selection.clocks()).ifPresent(notes::add);
     long lists =
         selection.leftOut().stream().map(LeftOut::code).filter("clock-not-stated"::equals).count();
     if (lists > 0) {
-      notes.add(
-          lists
-              + (lists == 1 ? " group does" : " groups do")
-              + " not say from when this is counted, so "
-              + (lists == 1 ? "it is" : "they are")
-              + " left out.");
+      notes.add(say("place.groups-without-clock", Map.of("groups", lists)));
     }
     if (reached.currency().isPresent()) {
-      notes.add("Prices of different years and health systems stand side by side in these costs.");
+      notes.add(say("place.mixed-prices"));
     }
     return List.copyOf(notes);
-  }
-
-  /** How many the rows speak of, in the unit that they all count. */
-  static String people(List<SelectedRow> rows) {
-    int sum = rows.stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
-    List<CountedUnit> units =
-        rows.stream()
-            .map(row -> row.report().flatMap(OutcomeReport::counted).orElse(CountedUnit.PATIENTS))
-            .distinct()
-            .toList();
-    return sum + " " + (units.size() == 1 ? units.get(0).label() : "patients or limbs");
   }
 
   /**
@@ -134,40 +124,36 @@ final class EvidenceNotes {
   /** How many of the series had the bone and the infection of the case; empty where not said. */
   static String like(PatientCase patientCase, List<SelectedRow> rows) {
     List<String> parts = new ArrayList<>();
-    patientCase
-        .segment()
-        .ifPresentOrElse(
-            segment ->
-                parts.add(
-                    count(rows, row -> row.arm().baseline().segments().contains(segment))
-                        + " say that they had defects of the "
-                        + Segments.name(segment)),
-            () ->
-                patientCase
-                    .bone()
-                    .ifPresent(
-                        bone ->
-                            parts.add(
-                                count(
-                                        rows,
-                                        row ->
-                                            row.arm().baseline().bones().stream()
-                                                .map(BoneCount::bone)
-                                                .anyMatch(bone::equals))
-                                    + " say that they had defects of the "
-                                    + bone.label())));
+    if (patientCase.segment().isPresent()) {
+      String segment = patientCase.segment().get();
+      parts.add(
+          place(
+              count(rows, row -> row.arm().baseline().segments().contains(segment)),
+              Segments.name(segment)));
+    } else if (patientCase.bone().isPresent()) {
+      Bone bone = patientCase.bone().get();
+      parts.add(place(count(rows, row -> bones(row).anyMatch(bone::equals)), bone.label()));
+    }
     if (patientCase.infection() != PatientCase.Infection.UNSAID) {
       parts.add(
-          count(rows, row -> infected(row, YesOrNo.YES))
-              + " had only infected limbs, "
-              + count(rows, row -> infected(row, YesOrNo.MIXED))
-              + " some and "
-              + count(rows, row -> infected(row, YesOrNo.NO))
-              + " none at the start");
+          say(
+              "place.like-infected",
+              Map.of(
+                  "all", count(rows, row -> infected(row, YesOrNo.YES)),
+                  "some", count(rows, row -> infected(row, YesOrNo.MIXED)),
+                  "none", count(rows, row -> infected(row, YesOrNo.NO)))));
     }
     return parts.isEmpty()
         ? ""
-        : "Of these " + rows.size() + " series " + String.join("; ", parts) + ".";
+        : say("place.like", Map.of("series", rows.size(), "counts", String.join("; ", parts)));
+  }
+
+  private static String place(long series, String place) {
+    return say("place.like-place", Map.of("series", series, "place", place));
+  }
+
+  private static Stream<Bone> bones(SelectedRow row) {
+    return row.arm().baseline().bones().stream().map(BoneCount::bone);
   }
 
   private static long count(List<SelectedRow> rows, Predicate<SelectedRow> which) {

@@ -1,5 +1,7 @@
 package gapwise.place;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome;
@@ -10,6 +12,7 @@ import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answers;
+import gapwise.answer.People;
 import gapwise.answer.QuestionWords;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.place.MethodPlace.ByLength;
@@ -20,6 +23,7 @@ import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -105,7 +109,7 @@ final class MilestonePlacing {
             method,
             patientCase.method().equals(Optional.of(method)),
             rows.size(),
-            EvidenceNotes.people(rows),
+            People.of(rows),
             place.newStudiesBelow(),
             place.studiesBelow().orElse(0),
             byLength(method, rows),
@@ -130,8 +134,7 @@ final class MilestonePlacing {
   private ByLength byLength(Method method, List<SelectedRow> rows) {
     OptionalDouble length = patientCase.defectLengthCentimetres();
     if (length.isEmpty()) {
-      return new ByLength.NotAdjusted(
-          "Not adjusted for the length of missing bone: the case has none entered.");
+      return new ByLength.NotAdjusted(say("place.no-length"));
     }
     int known = (int) rows.stream().filter(row -> centre(row).isPresent()).count();
     if (known < MethodPlace.FEWEST_WITH_LENGTH) {
@@ -145,8 +148,7 @@ final class MilestonePlacing {
             .flatMap(RegressionResult::predictions)
             .map(all -> all.get(0));
     if (at.isEmpty()) {
-      return new ByLength.NotAdjusted(
-          "Not adjusted for the length of missing bone: the series do not give a line over it.");
+      return new ByLength.NotAdjusted(say("place.no-line"));
     }
     if (at.get().outsideData()) {
       return new ByLength.NotAdjusted(
@@ -160,9 +162,15 @@ final class MilestonePlacing {
 
   private ObjectNode alongLength(Method method, double centimetres) {
     SearchRequest ofMethod = SearchRequest.EVERYTHING.withMethods(Set.of(method.code()));
-    ObjectNode plan = withPlaces(question(ofMethod), false);
+    Question question = question(ofMethod);
+    ObjectNode plan = withPlaces(question, false);
     plan.put(
-        "title", plan.path("title").asText() + ", at " + CaseWords.number(centimetres) + " cm");
+        "title",
+        say(
+            "place.at-length",
+            Map.of(
+                "question", QuestionWords.of(question),
+                "length", CaseWords.number(centimetres))));
     plan.remove("interval"); // limits of an average have no bearing on a regression
     ArrayNode moderators = plan.putArray("moderators");
     moderators.add(LENGTH);

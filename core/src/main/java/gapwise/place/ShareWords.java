@@ -1,13 +1,26 @@
 package gapwise.place;
 
+import static gapwise.sentence.Sentences.say;
+
+import java.util.HashMap;
+import java.util.Map;
+
 /** A share of new series in rounded words: such numbers carry no more than a tenth. */
 final class ShareWords {
   private static final double TWENTIETH = 0.05;
 
-  private ShareWords() {}
+  private final double below;
+  private final Milestone milestone;
+  private final String of;
+
+  private ShareWords(double below, Milestone milestone, String of) {
+    this.below = below;
+    this.milestone = milestone;
+    this.of = of;
+  }
 
   /**
-   * How the value of a case stands to new series.
+   * How the value of a case stands to new series, within a sentence.
    *
    * @param below share of new series expected below it, 0 to 1
    * @param milestone what was reached
@@ -15,34 +28,81 @@ final class ShareWords {
    * @return such as "earlier than about 8 in 10 new series of X would be expected to report"
    */
   static String stands(double below, Milestone milestone, String of) {
-    double above = 1 - below;
-    String would = " new series of " + of + " would be expected to report";
-    if (Math.abs(below - 0.5) < TWENTIETH) {
-      return "about the middle of what" + would;
-    }
-    boolean smaller = above > below;
-    double passed = Math.max(above, below);
-    String word = smaller ? milestone.less() : milestone.more();
-    if (passed > 1 - TWENTIETH) {
-      return word
-          + " than nearly all"
-          + would
-          + ": fewer than 1 in 20 would report as "
-          + plain(word)
-          + (milestone.isTime() ? " a time" : " a cost");
-    }
-    return word + " than about " + Math.min(9, Math.round(10 * passed)) + " in 10" + would;
+    return new ShareWords(below, milestone, of).within();
   }
 
-  private static String plain(String comparative) {
-    return switch (comparative) {
-      case "earlier" -> "early";
-      case "later" -> "late";
-      case "shorter" -> "short";
-      case "longer" -> "long";
-      case "lower" -> "low";
-      case "higher" -> "high";
-      default -> throw new IllegalArgumentException("no plain form of " + comparative);
-    };
+  /** The same as a sentence of its own. */
+  static String sentence(double below, Milestone milestone, String of) {
+    return new ShareWords(below, milestone, of).alone();
+  }
+
+  /** The same as a sentence about series with as long a defect. */
+  static String sentenceByLength(double below, Milestone milestone, String of) {
+    return new ShareWords(below, milestone, of).ofSuchLength();
+  }
+
+  private String within() {
+    if (isMiddle()) {
+      return say("place.middle-within", Map.of("method", of));
+    }
+    Map<String, Object> values = values(than().word());
+    if (isNearlyAll()) {
+      return say(
+          milestone.isTime() ? "place.nearly-all-times-within" : "place.nearly-all-costs-within",
+          values);
+    }
+    return say("place.tenths-within", values);
+  }
+
+  private String alone() {
+    if (isMiddle()) {
+      return say("place.middle", Map.of("method", of));
+    }
+    Map<String, Object> values = values(than().first());
+    if (isNearlyAll()) {
+      return say(milestone.isTime() ? "place.nearly-all-times" : "place.nearly-all-costs", values);
+    }
+    return say("place.tenths", values);
+  }
+
+  private String ofSuchLength() {
+    if (isMiddle()) {
+      return say("place.middle-of-length", Map.of("method", of));
+    }
+    Map<String, Object> values = values(than().first());
+    if (isNearlyAll()) {
+      return say(
+          milestone.isTime()
+              ? "place.nearly-all-times-of-length"
+              : "place.nearly-all-costs-of-length",
+          values);
+    }
+    return say("place.tenths-of-length", values);
+  }
+
+  private boolean isMiddle() {
+    return Math.abs(below - 0.5) < TWENTIETH;
+  }
+
+  private boolean isNearlyAll() {
+    return passed() > 1 - TWENTIETH;
+  }
+
+  private double passed() {
+    return Math.max(1 - below, below);
+  }
+
+  private Comparative than() {
+    return 1 - below > below ? milestone.less() : milestone.more();
+  }
+
+  private Map<String, Object> values(String than) {
+    Map<String, Object> values = new HashMap<>(Map.of("method", of, "than", than));
+    if (isNearlyAll()) {
+      values.put("such", than().plain());
+    } else {
+      values.put("tenths", Math.min(9, Math.round(10 * passed())));
+    }
+    return values;
   }
 }

@@ -1,6 +1,9 @@
 package gapwise.search;
 
+import static gapwise.sentence.Sentences.say;
+
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -18,25 +21,20 @@ public record LooseWords(List<String> words, List<String> nowhere) {
   /** What a person must know before reading what was found, as one or two sentences. */
   public String sentence() {
     if (nowhere.size() == words.size()) {
-      return quoted(words) + (words.size() == 1 ? " stands" : " stand") + " nowhere here.";
+      return say(
+          "wording.words-nowhere", Map.of("number", words.size(), "words", quoted(words, " and ")));
     }
-    String start =
-        "No group here has all the words "
-            + quoted(words)
-            + " together, so groups with any of them are shown.";
+    String words = quoted(this.words, " and ");
     return nowhere.isEmpty()
-        ? start
-        : start
-            + " Found nowhere here: "
-            + nowhere.stream().map(LooseWords::quote).collect(Collectors.joining(", "))
-            + ".";
+        ? say("wording.words-apart", Map.of("words", words))
+        : say(
+            "wording.words-apart-some-nowhere",
+            Map.of("words", words, "nowhere", quoted(nowhere, ", ")));
   }
 
-  private static String quoted(List<String> words) {
-    return words.stream().map(LooseWords::quote).collect(Collectors.joining(" and "));
-  }
-
-  private static String quote(String word) {
-    return "“" + word + "”";
+  private static String quoted(List<String> words, String between) {
+    return words.stream()
+        .map(word -> say("wording.quoted", Map.of("words", word)))
+        .collect(Collectors.joining(between));
   }
 }

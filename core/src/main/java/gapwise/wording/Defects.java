@@ -1,5 +1,7 @@
 package gapwise.wording;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
 import gapwise.evidence.QuantitySummary;
@@ -9,6 +11,9 @@ import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.span.Span;
 import gapwise.figure.span.SpanRule;
 import gapwise.figure.value.Shown;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -103,44 +108,46 @@ public final class Defects {
   /** The length in words, with how it is known and what was counted as part of it. */
   public static String words(ArmDefect defect) {
     DefectLength length = defect.length();
-    String bands =
-        length.bands().stream()
-            .map(band -> range(band.range()) + ": " + band.count())
-            .collect(Collectors.joining(", "));
+    List<String> words = new ArrayList<>();
     Span span = span(Optional.of(defect));
-    boolean onlyBands = span instanceof Span.NotReported && !bands.isEmpty();
-    StringBuilder words = new StringBuilder(onlyBands ? bands : span.words());
-    append(words, onlyBands ? "" : bands);
-    if (length.summary().isPresent() && length.overCentimetres().isPresent()) {
-      append(
-          words, "only over " + Shown.centimetres(length.overCentimetres().getAsDouble()) + " cm");
+    if (length.bands().isEmpty() || !(span instanceof Span.NotReported)) {
+      words.add(span.words());
     }
-    length.stage().ifPresent(stage -> append(words, stage.label()));
+    if (!length.bands().isEmpty()) {
+      words.add(length.bands().stream().map(Defects::band).collect(Collectors.joining(", ")));
+    }
+    if (length.summary().isPresent() && length.overCentimetres().isPresent()) {
+      String over = Shown.centimetres(length.overCentimetres().getAsDouble());
+      words.add(say("wording.only-over", Map.of("length", over)));
+    }
+    length.stage().ifPresent(stage -> words.add(stage.label()));
     if (length.shorteningIncluded().filter(YesOrNo.YES::equals).isPresent()) {
-      append(words, "shortening of the limb included");
+      words.add(say("wording.shortening-included"));
     }
     if (defect.origin() == ArmDefect.Origin.REPORTED_FOR_ALL_ARMS) {
-      append(words, "one value for all groups of the paper");
+      words.add(say("wording.one-length-for-all"));
     }
-    return words.toString();
+    return String.join("; ", words);
   }
 
-  private static void append(StringBuilder words, String more) {
-    if (!more.isEmpty()) {
-      words.append("; ").append(more);
-    }
+  private static String band(DefectLength.Band band) {
+    return say("wording.band", Map.of("range", range(band.range()), "number", band.count()));
   }
 
   /** A stretch of lengths such as "5 to 8 cm", "over 5 cm" or "up to 8 cm". */
   public static String range(LengthRange range) {
     String from = Shown.centimetres(range.fromCentimetres());
     if (Double.isInfinite(range.toCentimetres())) {
-      return range.fromCentimetres() == 0 ? "any length" : from + " cm and more";
+      return range.fromCentimetres() == 0
+          ? say("wording.any-length")
+          : say("wording.length-and-more", Map.of("from", from));
     }
     String to = Shown.centimetres(range.toCentimetres());
     if (from.equals(to)) {
-      return from + " cm";
+      return say("wording.length", Map.of("length", from));
     }
-    return range.fromCentimetres() == 0 ? "up to " + to + " cm" : from + " to " + to + " cm";
+    return range.fromCentimetres() == 0
+        ? say("wording.length-up-to", Map.of("to", to))
+        : say("wording.length-from-to", Map.of("from", from, "to", to));
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.wording;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.EventCount;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
@@ -51,14 +53,18 @@ public record Fact(String name, String words) {
                 .map(e -> e.getKey().replace('_', ' '))
                 .toList();
         if (!names.isEmpty()) {
-          String label = reason.label();
-          facts.add(
-              new Fact(
-                  Character.toUpperCase(label.charAt(0)) + label.substring(1),
-                  String.join(", ", names)));
+          facts.add(new Fact(name(reason), String.join(", ", names)));
         }
       }
       return this;
+    }
+
+    private static String name(Missing reason) {
+      return switch (reason) {
+        case NOT_REPORTED -> say("wording.fact-not-reported");
+        case NOT_APPLICABLE -> say("wording.fact-not-applicable");
+        case UNCLEAR -> say("wording.fact-unclear");
+      };
     }
 
     List<Fact> list() {

@@ -1,5 +1,7 @@
 package gapwise.wording;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
@@ -24,27 +26,30 @@ public final class Facts {
   public static List<Fact> of(Study study) {
     Fact.Collector facts =
         new Fact.Collector()
-            .word("Kind of report", Optional.of(study.reportKind()))
-            .word("Design", study.design())
-            .text("Design in the paper's words", study.designWords())
-            .text("Centres", joined(study.centres()))
-            .text("Country", study.country())
-            .text("Setting", study.setting())
-            .text("Recruited", recruited(study))
-            .word("Consecutive patients", study.consecutive())
-            .word("Read by someone independent", study.assessorIndependent())
-            .text("Funding and interests", study.funding())
-            .text("Definition of union", study.unionDefinition())
-            .text("Definition of infection", study.infectionDefinition())
-            .text("Shares patients with cohort", study.cohort())
-            .text("Same study as", joined(study.sameStudyAs()))
-            .text("Trial register", study.citation().register())
-            .text("PubMed number", study.citation().pmid())
-            .text("Other spellings", joined(study.citation().otherSpellings()))
-            .word("Extraction", Optional.of(study.status()));
-    baseline(facts, study.whole(), " (all groups together)");
+            .word(say("wording.fact-kind-report"), Optional.of(study.reportKind()))
+            .word(say("wording.fact-design"), study.design())
+            .text(say("wording.fact-design-papers-words"), study.designWords())
+            .text(say("wording.fact-centres"), joined(study.centres()))
+            .text(say("wording.fact-country"), study.country())
+            .text(say("wording.fact-setting"), study.setting())
+            .text(say("wording.fact-recruited"), recruited(study))
+            .word(say("wording.fact-consecutive-patients"), study.consecutive())
+            .word(say("wording.fact-read-someone-independent"), study.assessorIndependent())
+            .text(say("wording.fact-funding-and-interests"), study.funding())
+            .text(say("wording.fact-definition-union"), study.unionDefinition())
+            .text(say("wording.fact-definition-infection"), study.infectionDefinition())
+            .text(say("wording.fact-shares-patients-with-cohort"), study.cohort())
+            .text(say("wording.fact-same-study-as"), joined(study.sameStudyAs()))
+            .text(say("wording.fact-trial-register"), study.citation().register())
+            .text(say("wording.fact-pubmed-number"), study.citation().pmid())
+            .text(say("wording.fact-other-spellings"), joined(study.citation().otherSpellings()))
+            .word(say("wording.fact-extraction"), Optional.of(study.status()));
+    baseline(facts, study.whole(), true);
     provenance(facts, study.provenance());
-    facts.text("Note", study.note()).missing(study.missing()).missing(study.wholeMissing());
+    facts
+        .text(say("wording.fact-note"), study.note())
+        .missing(study.missing())
+        .missing(study.wholeMissing());
     return facts.list();
   }
 
@@ -52,37 +57,43 @@ public final class Facts {
   public static List<Fact> of(Arm arm) {
     Fact.Collector facts =
         new Fact.Collector()
-            .text("Method", Optional.of(arm.method().principal().label()))
+            .text(say("wording.fact-method"), Optional.of(arm.method().principal().label()))
             .text(
-                "Together with",
+                say("wording.fact-together-with"),
                 joined(arm.method().parts().stream().map(MethodPart::label).toList()))
-            .text("Method in the paper's words", arm.method().words());
-    baseline(facts, arm.baseline(), "");
+            .text(say("wording.fact-method-papers-words"), arm.method().words());
+    baseline(facts, arm.baseline(), false);
     details(facts, arm.details(), DetailKind.ofMethods());
     provenance(facts, arm.provenance());
-    facts.text("Note", arm.note()).missing(arm.missing());
+    facts.text(say("wording.fact-note"), arm.note()).missing(arm.missing());
     return facts.list();
   }
 
-  private static void baseline(Fact.Collector facts, Baseline baseline, String of) {
+  private static String of(boolean all, String name) {
+    return all ? say("wording.fact-of-all-groups", Map.of("name", name)) : name;
+  }
+
+  private static void baseline(Fact.Collector facts, Baseline baseline, boolean all) {
     facts
-        .number("Patients" + of, baseline.patients())
-        .number("Limbs" + of, baseline.limbs())
-        .number("Defects" + of, baseline.defects())
-        .summary("Age" + of, baseline.age())
-        .count("Men and boys" + of, baseline.male())
-        .count("Smokers" + of, baseline.smokers())
-        .count("With diabetes" + of, baseline.diabetics())
-        .count("Infected at the start" + of, baseline.infected())
-        .word("Infected at the start, in words" + of, baseline.infectedAnswer())
-        .text("Bones" + of, bones(baseline))
-        .text("Bone in the paper's words" + of, baseline.boneWords())
+        .number(of(all, say("wording.fact-patients")), baseline.patients())
+        .number(of(all, say("wording.fact-limbs")), baseline.limbs())
+        .number(of(all, say("wording.fact-defects")), baseline.defects())
+        .summary(of(all, say("wording.fact-age")), baseline.age())
+        .count(of(all, say("wording.fact-men-and-boys")), baseline.male())
+        .count(of(all, say("wording.fact-smokers")), baseline.smokers())
+        .count(of(all, say("wording.fact-with-diabetes")), baseline.diabetics())
+        .count(of(all, say("wording.fact-infected-start")), baseline.infected())
+        .word(of(all, say("wording.fact-infected-start-words")), baseline.infectedAnswer())
+        .text(of(all, say("wording.fact-bones")), bones(baseline))
+        .text(of(all, say("wording.fact-bone-papers-words")), baseline.boneWords())
         .text(
-            "Part of the bone" + of,
+            of(all, say("wording.fact-part-bone")),
             joined(baseline.segments().stream().map(Segments::name).toList()))
-        .text("Missing bone in the paper's words" + of, baseline.defect().flatMap(d -> d.words()))
-        .summary("Followed" + of, baseline.followUp())
-        .number("Lost to follow-up" + of, baseline.lostToFollowUp());
+        .text(
+            of(all, say("wording.fact-missing-bone-papers-words")),
+            baseline.defect().flatMap(d -> d.words()))
+        .summary(of(all, say("wording.fact-followed")), baseline.followUp())
+        .number(of(all, say("wording.fact-lost-followup")), baseline.lostToFollowUp());
     details(facts, baseline.characteristics(), DetailKind.ofPatients());
   }
 
@@ -96,8 +107,8 @@ public final class Facts {
 
   private static void provenance(Fact.Collector facts, Provenance provenance) {
     facts
-        .text("Where it stands in the paper", provenance.place())
-        .text("The paper's words", provenance.words());
+        .text(say("wording.fact-where-stands-paper"), provenance.place())
+        .text(say("wording.fact-papers-words"), provenance.words());
   }
 
   private static Optional<String> joined(List<String> words) {
@@ -110,7 +121,11 @@ public final class Facts {
     if (from.isEmpty() && to.isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(from.orElse("not stated") + " to " + to.orElse("not stated"));
+    String notStated = say("wording.not-stated");
+    return Optional.of(
+        say(
+            "wording.recruited",
+            Map.of("from", from.orElse(notStated), "to", to.orElse(notStated))));
   }
 
   private static Optional<String> bones(Baseline baseline) {
@@ -122,6 +137,10 @@ public final class Facts {
   }
 
   private static String bone(BoneCount bone) {
-    return bone.bone().label() + (bone.count().isPresent() ? " " + bone.count().getAsInt() : "");
+    return bone.count().isPresent()
+        ? say(
+            "wording.category",
+            Map.of("name", bone.bone().label(), "number", bone.count().getAsInt()))
+        : bone.bone().label();
   }
 }

@@ -1,8 +1,11 @@
 package gapwise.wording;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.ArmFollowUp;
 import gapwise.figure.value.Shown;
 import java.math.BigDecimal;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -14,15 +17,16 @@ public final class FollowUps {
   public static String words(Optional<ArmFollowUp> followUp) {
     OptionalDouble least = followUp.map(ArmFollowUp::leastMonths).orElse(OptionalDouble.empty());
     if (least.isEmpty()) {
-      return "not stated";
+      return say("wording.not-stated");
     }
-    String atLeast = followUp.get().centreMonths().isPresent() ? "" : "at least ";
-    return atLeast + Shown.months(least.getAsDouble()) + " months";
+    return say(
+        followUp.get().centreMonths().isPresent() ? "wording.followed" : "wording.followed-least",
+        Map.of("months", Shown.months(least.getAsDouble())));
   }
 
   /** What a group must reach to be taken, such as "followed at least 24 months on average". */
   public static String atLeast(double months) {
-    return "followed at least " + plain(months) + " months on average";
+    return say("wording.followed-on-average", Map.of("months", plain(months)));
   }
 
   /** A number of months that somebody set, as they would write it: "24", "7.5". */

@@ -1,12 +1,17 @@
 package gapwise.wording;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Unit;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A quantity of a group of patients in words, keeping mean and median apart. */
@@ -31,51 +36,75 @@ public final class QuantityWords {
 
   private String words() {
     List<String> parts = new ArrayList<>();
-    if (summary.mean().isPresent()) {
-      parts.add("mean " + number(summary.mean()));
-    }
-    if (summary.median().isPresent()) {
-      parts.add("median " + number(summary.median()));
-    }
-    add(parts, "SD ", summary.standardDeviation());
-    add(parts, "standard error ", summary.standardError());
-    between(parts, "95 % limits ", summary.lowerLimit(), summary.upperLimit());
-    between(parts, "middle half ", summary.lowerQuartile(), summary.upperQuartile());
-    between(parts, "", summary.minimum(), summary.maximum());
+    summary.mean().ifPresent(mean -> parts.add(say("wording.mean", value(mean))));
+    summary.median().ifPresent(median -> parts.add(say("wording.median", value(median))));
+    summary.standardDeviation().ifPresent(sd -> parts.add(say("wording.deviation", value(sd))));
+    summary.standardError().ifPresent(error -> parts.add(say("wording.error", value(error))));
+    limits().ifPresent(parts::add);
+    quartiles().ifPresent(parts::add);
+    range().ifPresent(parts::add);
     summary.unstatedSpread().ifPresent(spread -> parts.add(unstated(spread)));
     if (parts.isEmpty()) {
-      return "no numbers";
+      return say("wording.no-numbers");
     }
     String joined = String.join(", ", parts);
-    return joined + (unit == Unit.POINTS || unit == Unit.CURRENCY ? "" : " " + unit.symbol());
+    return unit == Unit.POINTS || unit == Unit.CURRENCY
+        ? joined
+        : say("wording.in-unit", Map.of("numbers", joined, "unit", unit.symbol()));
+  }
+
+  private Optional<String> limits() {
+    Map<String, String> ends = ends(summary.lowerLimit(), summary.upperLimit());
+    if (ends.size() == 2) {
+      return Optional.of(say("wording.limits", ends));
+    }
+    return ends.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            say(ends.containsKey("from") ? "wording.limits-from" : "wording.limits-up-to", ends));
+  }
+
+  private Optional<String> quartiles() {
+    Map<String, String> ends = ends(summary.lowerQuartile(), summary.upperQuartile());
+    if (ends.size() == 2) {
+      return Optional.of(say("wording.quartiles", ends));
+    }
+    return ends.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            say(
+                ends.containsKey("from") ? "wording.quartiles-from" : "wording.quartiles-up-to",
+                ends));
+  }
+
+  private Optional<String> range() {
+    Map<String, String> ends = ends(summary.minimum(), summary.maximum());
+    if (ends.size() == 2) {
+      return Optional.of(say("wording.range", ends));
+    }
+    return ends.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            say(ends.containsKey("from") ? "wording.range-from" : "wording.range-up-to", ends));
   }
 
   private String unstated(UnstatedSpread spread) {
-    String numbers =
-        spread.second().isPresent()
-            ? "(" + number(spread.first()) + " to " + number(spread.second().getAsDouble()) + ")"
-            : "± " + number(spread.first());
-    return numbers + ", the paper does not say of what kind";
+    return spread.second().isPresent()
+        ? say(
+            "wording.unstated-ends",
+            Map.of("from", number(spread.first()), "to", number(spread.second().getAsDouble())))
+        : say("wording.unstated-spread", Map.of("spread", number(spread.first())));
   }
 
-  private void add(List<String> parts, String name, OptionalDouble value) {
-    if (value.isPresent()) {
-      parts.add(name + number(value));
-    }
+  private Map<String, String> value(double value) {
+    return Map.of("value", number(value));
   }
 
-  private void between(
-      List<String> parts, String name, OptionalDouble lower, OptionalDouble upper) {
-    if (lower.isPresent() && upper.isPresent()) {
-      parts.add(name + number(lower) + " to " + number(upper));
-    } else {
-      add(parts, name + "from ", lower);
-      add(parts, name + "up to ", upper);
-    }
-  }
-
-  private String number(OptionalDouble value) {
-    return number(value.orElseThrow());
+  private Map<String, String> ends(OptionalDouble lower, OptionalDouble upper) {
+    Map<String, String> ends = new HashMap<>();
+    lower.ifPresent(value -> ends.put("from", number(value)));
+    upper.ifPresent(value -> ends.put("to", number(value)));
+    return ends;
   }
 
   private String number(double value) {

@@ -1,5 +1,7 @@
 package gapwise.wording;
 
+import static gapwise.sentence.Sentences.say;
+
 import java.util.Map;
 
 /**
@@ -22,6 +24,6 @@ public final class Segments {
   /** Name and code, such as "tibia, shaft (42)"; the code alone where it has no name here. */
   public static String name(String code) {
     String name = NAMES.get(code);
-    return name == null ? code : name + " (" + code + ")";
+    return name == null ? code : say("wording.segment", Map.of("name", name, "code", code));
   }
 }

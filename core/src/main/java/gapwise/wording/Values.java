@@ -1,5 +1,7 @@
 package gapwise.wording;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.effect.ArmCounts;
 import gapwise.effect.ArmRate;
 import gapwise.effect.Interval;
@@ -12,6 +14,8 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -55,17 +59,19 @@ public record Values(String counted, String share) {
     if (value instanceof ReportedValue.Categories categories) {
       String counts =
           categories.counts().stream()
-              .map(category -> category.name() + " " + category.count())
+              .map(
+                  category ->
+                      say(
+                          "wording.category",
+                          Map.of("name", category.name(), "number", category.count())))
               .collect(Collectors.joining(", "));
       return new Values(counts, "");
     }
     if (value instanceof ReportedValue.Tally tally) {
-      String among =
-          tally.among().isPresent() ? tally.among().getAsInt() + " patients" : "an unstated number";
-      return new Values(tally.events() + " events among " + among, "");
+      return new Values(tally(tally), "");
     }
     ReportedValue.Statement statement = (ReportedValue.Statement) value;
-    return new Values("“" + statement.words() + "”", "");
+    return new Values(quoted(statement.words()), "");
   }
 
   /**
@@ -73,8 +79,14 @@ public record Values(String counted, String share) {
    * over which limits are endless, leaves the count alone.
    */
   private static Values rate(ReportedValue.Rate rate) {
-    String time = "patient-" + rate.unit().symbol();
-    String counted = rate.events() + " in " + Shown.number(rate.personTime()) + " " + time;
+    String time = say("wording.patient-time", Map.of("unit", rate.unit().symbol()));
+    String counted =
+        say(
+            "wording.rate",
+            Map.of(
+                "events", rate.events(),
+                "amount", Shown.number(rate.personTime()),
+                "time", time));
     Interval ofCount = RateInterval.EXACT_POISSON.of(new ArmRate(rate.events(), 1), LEVEL);
     double factor = PER / rate.personTime();
     if (!Double.isFinite(factor * ofCount.upper())) {
@@ -82,57 +94,91 @@ public record Values(String counted, String share) {
     }
     Estimate each =
         Estimate.of(factor * rate.events(), factor * ofCount.lower(), factor * ofCount.upper());
-    return new Values(counted, of(Quantity.mean(time), each, PER + " " + time));
+    return new Values(
+        counted,
+        say(
+            "wording.rate-with-limits",
+            Map.of(
+                "value",
+                Shown.value(Quantity.mean(time), each.value()),
+                "per",
+                PER,
+                "time",
+                time,
+                "limits",
+                Shown.limits(Quantity.mean(time), each.limits()))));
+  }
+
+  private static String tally(ReportedValue.Tally tally) {
+    return tally.among().isPresent()
+        ? say(
+            "wording.events-among",
+            Map.of("events", tally.events(), "patients", tally.among().getAsInt()))
+        : say("wording.events-among-unstated", Map.of("events", tally.events()));
+  }
+
+  /** Words as a paper prints them, in quotation marks. */
+  private static String quoted(String words) {
+    return say("wording.quoted", Map.of("words", words));
   }
 
   private static Values effect(ReportedValue.Effect effect) {
-    StringBuilder words =
-        new StringBuilder(effect.kind()).append(' ').append(Shown.number(effect.estimate()));
-    if (effect.lower().isPresent() && effect.upper().isPresent()) {
-      words
-          .append(" (")
-          .append(Shown.number(effect.lower().getAsDouble()))
-          .append(" to ")
-          .append(Shown.number(effect.upper().getAsDouble()))
-          .append(')');
+    Map<String, Object> values = new HashMap<>();
+    values.put("kind", effect.kind());
+    values.put("value", Shown.number(effect.estimate()));
+    boolean limits = effect.lower().isPresent() && effect.upper().isPresent();
+    if (limits) {
+      values.put("lower", Shown.number(effect.lower().getAsDouble()));
+      values.put("upper", Shown.number(effect.upper().getAsDouble()));
     }
-    if (effect.pValue().isPresent()) {
-      words.append(", p ").append(effect.pValue().getAsDouble());
+    boolean tested = effect.pValue().isPresent();
+    if (tested) {
+      values.put("p", String.valueOf(effect.pValue().getAsDouble()));
     }
+    String words =
+        limits
+            ? say(
+                tested ? "wording.effect-with-limits-and-p" : "wording.effect-with-limits", values)
+            : say(tested ? "wording.effect-with-p" : "wording.effect", values);
     return new Values(
-        words.toString(),
-        effect.adjustedFor().map(a -> "adjusted for " + a).orElse("not adjusted"));
+        words,
+        effect
+            .adjustedFor()
+            .map(what -> say("wording.adjusted-for", Map.of("what", what)))
+            .orElseGet(() -> say("wording.not-adjusted")));
   }
 
   private static Values events(EventCount count) {
     if (!count.isComplete()) {
-      String events =
-          count.events().isPresent() ? count.events().getAsInt() + " of an unstated number" : "";
       String percent =
           count.percentAsReported().isPresent()
-              ? Shown.number(count.percentAsReported().getAsDouble()) + " %, without counts"
+              ? say(
+                  "wording.percent",
+                  Map.of("percent", Shown.number(count.percentAsReported().getAsDouble())))
               : "";
-      return new Values(events.isEmpty() ? percent : events, events.isEmpty() ? "" : percent);
+      return count.events().isPresent()
+          ? new Values(
+              say("wording.events-of-unstated", Map.of("events", count.events().getAsInt())),
+              percent)
+          : new Values(percent, "");
     }
     int events = count.events().getAsInt();
     int total = count.total().getAsInt();
-    String back = count.countedBack() ? ", counted back from a percentage" : "";
-    return new Values(events + " of " + total, exact(events, total) + back);
+    return new Values(ofTotal(events, total), exact(events, total, count.countedBack()));
   }
 
-  private static String exact(int events, int total) {
+  /** Such as "27 of 31". */
+  public static String ofTotal(int events, int total) {
+    return say("wording.events-of", Map.of("events", events, "total", total));
+  }
+
+  private static String exact(int events, int total, boolean countedBack) {
     Interval interval = ProportionInterval.CLOPPER_PEARSON.of(new ArmCounts(events, total), LEVEL);
     Estimate estimate = Estimate.of(events / (double) total, interval.lower(), interval.upper());
-    return of(Quantity.of100(), estimate, "100");
-  }
-
-  /** An estimate of so many: "9 in 100 (3 to 18)". */
-  private static String of(Quantity quantity, Estimate estimate, String many) {
-    return Shown.value(quantity, estimate.value())
-        + " in "
-        + many
-        + " ("
-        + Shown.limits(quantity, estimate.limits())
-        + ")";
+    return say(
+        countedBack ? "wording.share-counted-back" : "wording.share",
+        Map.of(
+            "value", Shown.value(Quantity.of100(), estimate.value()),
+            "limits", Shown.limits(Quantity.of100(), estimate.limits())));
   }
 }

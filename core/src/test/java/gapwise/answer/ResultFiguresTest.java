@@ -64,6 +64,21 @@ class ResultFiguresTest {
   }
 
   @Test
+  void aPooledCurveWithoutAGroupIsToldInAWholeSentence() {
+    StringBuilder rows = new StringBuilder();
+    for (String study : List.of("A", "B")) {
+      for (int time = 1; time <= 6; time++) {
+        rows.append(rows.isEmpty() ? "" : ",")
+            .append("{'study':'" + study + "','time':" + time + ",'event':1}");
+      }
+    }
+    Result result = run("{'task':'survival','source':{'rows':[" + rows + "]},'pooledCurve':{}}");
+    String sentence = ((CurveFigure) figures(result).get("curves")).sentences().get(0);
+    assertTrue(sentence.startsWith("Half had the event by "), sentence);
+    assertTrue(sentence.endsWith(", pooled over 2 studies with 12 patients."), sentence);
+  }
+
+  @Test
   void twoPooledCurvesAreToldApartWithoutColour() {
     Figure figure = figures(times(",'pooledCurve':{}")).get("curves");
     String svg = figure.draw(Medium.COLUMN).get(0).svg();

@@ -199,4 +199,17 @@ class PlacedCasesTest {
         1,
         patientCase.reached().stream().filter(r -> r.milestone() == Milestone.FRAME_OFF).count());
   }
+
+  @Test
+  void oneSeriesIsToldInTheSingular() {
+    String one = CaseWords.tooFewLengths(1, 4);
+    assertTrue(one.contains(": 1 of 4 series gives one, and a line takes 10."), one);
+  }
+
+  @Test
+  void aMethodOfTwoSeriesIsToldInAPhrase() {
+    PlacedMilestone placed = placed(9, Clock.FRAME_ON, OptionalDouble.empty());
+    String few = CaseWords.tooFew(placed.reached(), placed.methods().get(1));
+    assertTrue(few.endsWith("of them with an earlier average"), few);
+  }
 }

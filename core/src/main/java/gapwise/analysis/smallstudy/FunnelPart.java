@@ -55,10 +55,11 @@ public record FunnelPart(List<Double> contours, SmallStudyPart tests) {
   /**
    * Works it out; empty where no study has an effect.
    *
+   * @param notes what must be known of the tests for small-study effects
    * @param warnings takes what a reader must know
    */
   public <D extends StudyData> Optional<FunnelResult> of(
-      Synthesis<D> synthesis, List<Result.Warning> warnings) {
+      Synthesis<D> synthesis, SmallStudyNotes notes, List<Result.Warning> warnings) {
     List<Studies.Entry<D>> used = SmallStudyRows.withEffect(synthesis.studies().pooled());
     if (used.isEmpty()) {
       return Optional.empty();
@@ -79,7 +80,8 @@ public record FunnelPart(List<Double> contours, SmallStudyPart tests) {
             mean.map(centre -> limits(centre.estimate(), points, plan.level())),
             noEffect ? OptionalDouble.of(0) : OptionalDouble.empty(),
             noEffect ? contours.stream().map(FunnelPart::contour).toList() : List.of(),
-            imagined(synthesis, used)));
+            imagined(synthesis, used),
+            notes));
   }
 
   private static FunnelResult.Contour contour(double level) {

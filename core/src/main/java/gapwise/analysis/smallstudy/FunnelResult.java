@@ -1,5 +1,6 @@
 package gapwise.analysis.smallstudy;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import gapwise.analysis.result.Result;
 import java.util.List;
@@ -15,6 +16,7 @@ import java.util.OptionalDouble;
  * @param noEffect where there is no effect; empty for measures without such a value
  * @param contours of the p value of a study alone, about no effect
  * @param imagined studies that trim and fill adds, for each of its settings in the plan
+ * @param notes what must be known of the tests; in the JSON the warnings say it
  */
 @JsonInclude(JsonInclude.Include.NON_EMPTY)
 public record FunnelResult(
@@ -23,7 +25,8 @@ public record FunnelResult(
     Optional<Limits> limits,
     OptionalDouble noEffect,
     List<Contour> contours,
-    List<Imagined> imagined) {
+    List<Imagined> imagined,
+    @JsonIgnore SmallStudyNotes notes) {
   public FunnelResult {
     points = List.copyOf(points);
     contours = List.copyOf(contours);

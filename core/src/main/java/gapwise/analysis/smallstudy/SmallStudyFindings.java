@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
 import gapwise.synthesis.smallstudy.AsymmetryFinding;
+import gapwise.synthesis.smallstudy.Refusal;
 import gapwise.synthesis.smallstudy.SmallStudyTest;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -20,7 +21,7 @@ final class SmallStudyFindings {
   private Optional<SmallStudyEffectsResult.Ranks> begg = Optional.empty();
   private final List<SmallStudyEffectsResult.Filled> filled = new ArrayList<>();
   private final List<Result.Warning> unsettled = new ArrayList<>();
-  private final Map<Result.Warning, Set<String>> refused = new LinkedHashMap<>();
+  private final Map<Refusal, Set<String>> refused = new LinkedHashMap<>();
 
   /** Adds one. */
   void put(SmallStudyTest test, AsymmetryFinding finding) {
@@ -60,10 +61,7 @@ final class SmallStudyFindings {
     } else if (finding instanceof AsymmetryFinding.Filled one) {
       put(one);
     } else if (finding instanceof AsymmetryFinding.Refused no) {
-      refused
-          .computeIfAbsent(
-              Result.Warning.of(no.why().code(), no.why().message()), why -> new LinkedHashSet<>())
-          .add(test.name());
+      refused.computeIfAbsent(no.refusal(), why -> new LinkedHashSet<>()).add(test.name());
     }
   }
 
@@ -95,12 +93,18 @@ final class SmallStudyFindings {
         (why, tests) ->
             warnings.add(
                 Result.Warning.of(
-                    why.code(),
+                    why.problem().code(),
                     say(
                         "analysis.tests-left-out",
-                        Map.of("tests", String.join(", ", tests), "why", why.message())))));
+                        Map.of(
+                            "tests", String.join(", ", tests), "why", why.problem().message())))));
     warnings.addAll(unsettled);
     return warnings;
+  }
+
+  /** The reasons for which tests were refused, each once. */
+  List<Refusal> reasons() {
+    return List.copyOf(refused.keySet());
   }
 
   SmallStudyEffectsResult result() {

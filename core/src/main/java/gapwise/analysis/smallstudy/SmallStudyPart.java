@@ -6,6 +6,7 @@ import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.smallstudy.AsymmetryFinding;
+import gapwise.synthesis.smallstudy.Caution;
 import gapwise.synthesis.smallstudy.Cautions;
 import gapwise.synthesis.smallstudy.SmallStudyData;
 import gapwise.synthesis.smallstudy.SmallStudyTest;
@@ -49,14 +50,21 @@ public record SmallStudyPart(List<SmallStudyTest> tests) {
   }
 
   /**
-   * Makes the tests; empty where none is asked for or all are refused.
+   * What came of the tests.
+   *
+   * @param result empty where none is asked for or all are refused
+   * @param notes why some were not made, and what speaks against the others
+   */
+  public record Made(Optional<SmallStudyEffectsResult> result, SmallStudyNotes notes) {}
+
+  /**
+   * Makes the tests.
    *
    * @param warnings takes what a reader must know
    */
-  public <D extends StudyData> Optional<SmallStudyEffectsResult> of(
-      Synthesis<D> synthesis, List<Result.Warning> warnings) {
+  public <D extends StudyData> Made of(Synthesis<D> synthesis, List<Result.Warning> warnings) {
     if (tests.isEmpty()) {
-      return Optional.empty();
+      return new Made(Optional.empty(), SmallStudyNotes.NONE);
     }
     SmallStudyData data = SmallStudyRows.of(synthesis, warnings);
     SmallStudyFindings findings = new SmallStudyFindings();
@@ -69,8 +77,11 @@ public record SmallStudyPart(List<SmallStudyTest> tests) {
       }
     }
     warnings.addAll(findings.refusals());
-    Cautions.of(data, made).forEach(one -> warnings.add(Result.Warning.of(one)));
+    List<Caution> cautions = Cautions.of(data, made);
+    cautions.forEach(one -> warnings.add(Result.Warning.of(one.problem())));
     SmallStudyEffectsResult result = findings.result();
-    return result.isEmpty() ? Optional.empty() : Optional.of(result);
+    return new Made(
+        result.isEmpty() ? Optional.empty() : Optional.of(result),
+        new SmallStudyNotes(findings.reasons(), cautions));
   }
 }

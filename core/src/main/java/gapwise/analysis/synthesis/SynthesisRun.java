@@ -17,7 +17,7 @@ import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.smallstudy.FunnelResult;
-import gapwise.analysis.smallstudy.SmallStudyEffectsResult;
+import gapwise.analysis.smallstudy.SmallStudyPart;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import java.util.ArrayList;
@@ -66,8 +66,9 @@ final class SynthesisRun<D extends StudyData> {
             ? Optional.empty()
             : asked.robust().flatMap(one -> one.of(synthesis, asked.moderators(), warnings));
     Optional<SubgroupsResult> groups = SubgroupPart.of(synthesis, asked.places(), warnings);
-    Optional<SmallStudyEffectsResult> smallStudies = asked.smallStudies().of(synthesis, warnings);
-    Optional<FunnelResult> funnel = asked.funnel().flatMap(one -> one.of(synthesis, warnings));
+    SmallStudyPart.Made smallStudies = asked.smallStudies().of(synthesis, warnings);
+    Optional<FunnelResult> funnel =
+        asked.funnel().flatMap(one -> one.of(synthesis, smallStudies.notes(), warnings));
     Optional<InfluenceResult> influence =
         asked.influence() && !moderated ? InfluencePart.of(synthesis, warnings) : Optional.empty();
     Optional<List<InfluenceResult.Cumulative>> cumulative =
@@ -85,7 +86,7 @@ final class SynthesisRun<D extends StudyData> {
         robust.or(levels::robust),
         levels.variances(),
         asked.bayesian().of(synthesis, warnings),
-        smallStudies,
+        smallStudies.result(),
         funnel);
   }
 }

@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
  * @param kind what sort of numbers it has
  * @param better which direction is better for the patient
  * @param unit the unit in which it is compared; empty for events and categories
- * @param happened for events, what is counted, as in "of 100 limbs, 88 united": "limbs united"
+ * @param event for events, who is counted and what became of them; empty for others
  * @param leastFollowUpMonths follow-up below which a result is not to be believed (common practice,
  *     no source, unless the resource says otherwise)
  * @param needsClock whether a time means nothing without its origin
@@ -32,13 +32,30 @@ public record Outcome(
     Kind kind,
     Better better,
     Optional<Unit> unit,
-    Optional<String> happened,
+    Optional<Event> event,
     OptionalDouble leastFollowUpMonths,
     boolean needsClock,
     boolean needsFrame,
     String meaning,
     Optional<String> caution)
     implements Coded {
+
+  /**
+   * Who is counted and what became of them.
+   *
+   * @param counted who, as a plural: "docking sites"
+   * @param such which of them, as in "88 of 100 docking sites not united": "not united"
+   * @param became what they did, as in "none of 20 docking sites failed to unite": "failed to
+   *     unite"
+   */
+  public record Event(String counted, String such, String became) {
+    private static Event read(JsonNode node) {
+      return new Event(
+          node.required("counted").asText(),
+          node.required("such").asText(),
+          node.required("became").asText());
+    }
+  }
 
   /** What sort of numbers an outcome has. */
   public enum Kind {
@@ -70,7 +87,7 @@ public record Outcome(
         Kind.valueOf(node.required("kind").asText().toUpperCase(Locale.ROOT)),
         Better.valueOf(node.required("better").asText().toUpperCase(Locale.ROOT)),
         text(node, "unit").map(Unit::ofSymbol),
-        text(node, "happened"),
+        Optional.ofNullable(node.get("event")).map(Event::read),
         node.has("leastFollowUpMonths")
             ? OptionalDouble.of(node.get("leastFollowUpMonths").asDouble())
             : OptionalDouble.empty(),
@@ -103,6 +120,11 @@ public record Outcome(
   /** Whether it is counted as events of a total. */
   public boolean isEvent() {
     return kind == Kind.EVENT;
+  }
+
+  /** For events, who is counted with what became of them: "limbs united"; empty for others. */
+  public Optional<String> happened() {
+    return event.map(one -> one.counted() + " " + one.such());
   }
 
   /** By the code alone, which no two entries share: entries are looked up again and again. */

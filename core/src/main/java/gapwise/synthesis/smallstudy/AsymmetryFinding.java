@@ -105,7 +105,12 @@ public sealed interface AsymmetryFinding {
   /**
    * The test is not made.
    *
-   * @param why code and reason
+   * @param refusal the reason
    */
-  record Refused(Problem why) implements AsymmetryFinding {}
+  record Refused(Refusal refusal) implements AsymmetryFinding {
+    /** Code and reason in words. */
+    public Problem why() {
+      return refusal.problem();
+    }
+  }
 }

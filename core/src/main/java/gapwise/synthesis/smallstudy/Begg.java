@@ -2,7 +2,6 @@ package gapwise.synthesis.smallstudy;
 
 import gapwise.numeric.KendallScore;
 import gapwise.numeric.ReferenceDistribution;
-import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.GroupMeans;
 import java.util.Arrays;
@@ -25,7 +24,7 @@ final class Begg implements SmallStudyTest {
 
   @Override
   public AsymmetryFinding find(SmallStudyData data) {
-    Optional<Problem> refusal = data.refusal();
+    Optional<Refusal> refusal = data.refusal();
     if (refusal.isPresent()) {
       return new AsymmetryFinding.Refused(refusal.get());
     }

@@ -1,6 +1,5 @@
 package gapwise.synthesis.smallstudy;
 
-import gapwise.problem.Problem;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -16,7 +15,7 @@ final class Egger implements SmallStudyTest {
 
   @Override
   public AsymmetryFinding find(SmallStudyData data) {
-    Optional<Problem> refusal = data.refusal();
+    Optional<Refusal> refusal = data.refusal();
     if (refusal.isPresent()) {
       return new AsymmetryFinding.Refused(refusal.get());
     }

@@ -23,7 +23,7 @@ final class EggerRandom implements SmallStudyTest {
 
   @Override
   public AsymmetryFinding find(SmallStudyData data) {
-    Optional<Problem> refusal = data.refusal();
+    Optional<Refusal> refusal = data.refusal();
     if (refusal.isPresent()) {
       return new AsymmetryFinding.Refused(refusal.get());
     }
@@ -38,7 +38,8 @@ final class EggerRandom implements SmallStudyTest {
         data.settings().estimator().orElseGet(() -> TauSquaredEstimators.all().get(0));
     TauSquared tauSquared = estimator.estimate(sample, model);
     if (tauSquared instanceof TauSquared.NotEstimable not) {
-      return new AsymmetryFinding.Refused(new Problem("", not.code(), not.reason()));
+      return new AsymmetryFinding.Refused(
+          new Refusal.NotComputable(new Problem("", not.code(), not.reason())));
     }
     double t = ((TauSquared.Estimate) tauSquared).value();
     double[] weights = new double[sample.size()];

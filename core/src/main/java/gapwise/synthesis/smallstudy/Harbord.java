@@ -1,7 +1,6 @@
 package gapwise.synthesis.smallstudy;
 
 import gapwise.effect.TwoByTwo;
-import gapwise.problem.Problem;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -20,13 +19,13 @@ final class Harbord implements SmallStudyTest {
 
   @Override
   public AsymmetryFinding find(SmallStudyData data) {
-    Optional<Problem> refusal = OddsRatioOnly.refusal(data).or(data::unusable);
+    Optional<Refusal> refusal = OddsRatioOnly.refusal(data).or(data::unusable);
     if (refusal.isPresent()) {
       return new AsymmetryFinding.Refused(refusal.get());
     }
     List<TwoByTwo> tables = data.tables().orElseThrow();
     List<Integer> used = OddsRatioOnly.informative(tables);
-    Optional<Problem> tooFew = SmallStudyData.tooFew(used.size());
+    Optional<Refusal> tooFew = SmallStudyData.tooFew(used.size());
     if (tooFew.isPresent()) {
       return new AsymmetryFinding.Refused(tooFew.get());
     }

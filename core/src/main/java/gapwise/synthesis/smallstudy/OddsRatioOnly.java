@@ -1,7 +1,6 @@
 package gapwise.synthesis.smallstudy;
 
 import gapwise.effect.TwoByTwo;
-import gapwise.problem.Problem;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -11,14 +10,8 @@ final class OddsRatioOnly {
   private OddsRatioOnly() {}
 
   /** Why the test cannot be made of this measure; empty if it can. */
-  static Optional<Problem> refusal(SmallStudyData data) {
-    return data.tables().isPresent()
-        ? Optional.empty()
-        : Optional.of(
-            new Problem(
-                "",
-                "small-study-test-not-for-measure",
-                "the test is made for odds ratios of two groups with their counts"));
+  static Optional<Refusal> refusal(SmallStudyData data) {
+    return data.tables().isPresent() ? Optional.empty() : Optional.of(new Refusal.NotForMeasure());
   }
 
   /** Places of the studies with some but not only events. */

@@ -44,72 +44,48 @@ public record SmallStudyData(
   }
 
   /** Why nothing can be computed from the effects; empty if it can. */
-  Optional<Problem> unusable() {
+  Optional<Refusal> unusable() {
     if (effects.size() == 1) {
-      return Optional.of(
-          new Problem("", "single-study", "one study cannot be set against smaller ones"));
+      return notComputable("single-study", "one study cannot be set against smaller ones");
     }
     if (effects.size() < 3) {
-      return Optional.of(
-          new Problem(
-              "",
-              "too-few-studies",
-              effects.size() + " studies leave no degrees of freedom beside two coefficients"));
+      return notComputable(
+          "too-few-studies",
+          effects.size() + " studies leave no degrees of freedom beside two coefficients");
     }
     if (effects.hasZeroVariance()) {
-      return Optional.of(
-          new Problem("", "zero-variance", "a study's estimated variance is 0, so it has no size"));
+      return notComputable("zero-variance", "a study's estimated variance is 0, so it has no size");
     }
     if (!effects.isWithinArithmetic()) {
-      return Optional.of(
-          new Problem(
-              "",
-              "number-out-of-range",
-              "effects and their variances differ by more powers of ten than can be reckoned with"));
+      return notComputable(
+          "number-out-of-range",
+          "effects and their variances differ by more powers of ten than can be reckoned with");
     }
     return Optional.empty();
   }
 
+  private static Optional<Refusal> notComputable(String code, String reason) {
+    return Optional.of(new Refusal.NotComputable(new Problem("", code, reason)));
+  }
+
   /** Why a test of asymmetry should not be made of so few studies; empty if it may. */
-  static Optional<Problem> tooFew(int studies) {
-    return studies >= FEWEST
-        ? Optional.empty()
-        : Optional.of(
-            new Problem(
-                "",
-                "too-few-for-small-study-test",
-                studies
-                    + (studies == 1 ? " study is" : " studies are")
-                    + " fewer than the "
-                    + FEWEST
-                    + " below which such tests should not be used, since they could not tell chance"
-                    + " from asymmetry (Sterne et al., BMJ 2011;343:d4002)"));
+  static Optional<Refusal> tooFew(int studies) {
+    return studies >= FEWEST ? Optional.empty() : Optional.of(new Refusal.TooFew(studies));
   }
 
   /**
    * Why a test of effects against their errors should not be made of such sparse data: Schwarzer et
    * al., Stat Med 2002;21:2465; Peters et al., JAMA 2006;295:676. Empty if it may.
    */
-  Optional<Problem> tooSparse() {
+  Optional<Refusal> tooSparse() {
     if (!errorFollowsEffect || atBound < MOST_AT_BOUND * effects.size()) {
       return Optional.empty();
     }
-    return Optional.of(
-        new Problem(
-            "",
-            "events-too-rare-for-small-study-test",
-            "in "
-                + atBound
-                + " of "
-                + effects.size()
-                + " studies a group has no event, or only events; effect and standard error then"
-                + " move together by themselves and the test finds asymmetry where there is none"
-                + " (Schwarzer et al., Stat Med 2002;21:2465)"
-                + (tables.isPresent() ? "; 'peters' and 'harbord' use the counts" : "")));
+    return Optional.of(new Refusal.TooRare(atBound, effects.size(), tables.isPresent()));
   }
 
   /** Why a test of effects against their errors is refused; empty if it may be made. */
-  Optional<Problem> refusal() {
+  Optional<Refusal> refusal() {
     return unusable().or(() -> tooFew(effects.size())).or(this::tooSparse);
   }
 

@@ -1,7 +1,6 @@
 package gapwise.synthesis.smallstudy;
 
 import gapwise.budget.Work;
-import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.pooling.InverseVariance;
@@ -63,7 +62,7 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
 
   @Override
   public AsymmetryFinding find(SmallStudyData data) {
-    Optional<Problem> unusable = data.unusable();
+    Optional<Refusal> unusable = data.unusable();
     if (unusable.isPresent()) {
       return new AsymmetryFinding.Refused(unusable.get());
     }
@@ -71,7 +70,7 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
     EffectSample sample = data.effects();
     Pooled all = InverseVariance.pool(sample, settings);
     if (all.mean().isEmpty()) {
-      return new AsymmetryFinding.Refused(all.warnings().get(0));
+      return refused(all);
     }
     // Places from the side on which studies are missing to the full side.
     double away = side == Side.LEFT ? 1 : -1;
@@ -88,7 +87,7 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
       Pooled rest =
           InverseVariance.pool(sample.at(order.subList(0, order.size() - trimmed)), settings);
       if (rest.mean().isEmpty()) {
-        return new AsymmetryFinding.Refused(rest.warnings().get(0));
+        return refused(rest);
       }
       middle = rest.mean().get().estimate();
       int next = missing(sample, order, middle, away);
@@ -96,6 +95,10 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
       trimmed = settled ? trimmed : next;
     }
     return filled(sample, order, trimmed, middle, settings, all, settled);
+  }
+
+  private static AsymmetryFinding refused(Pooled without) {
+    return new AsymmetryFinding.Refused(new Refusal.NotComputable(without.warnings().get(0)));
   }
 
   private PoolingSettings settings(PoolingSettings plan) {
@@ -166,7 +169,7 @@ public record TrimAndFill(Estimator estimator, Side side, boolean random)
     }
     Pooled pooled = InverseVariance.pool(EffectSample.of(effects, variances), settings);
     if (pooled.mean().isEmpty()) {
-      return new AsymmetryFinding.Refused(pooled.warnings().get(0));
+      return refused(pooled);
     }
     return new AsymmetryFinding.Filled(
         this,

@@ -2,7 +2,6 @@ package gapwise.synthesis.smallstudy;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.testing.BcgTrials;
 import gapwise.synthesis.testing.Pooling;
@@ -20,7 +19,7 @@ class CautionsTest {
                 effects, Optional.empty(), errorFollowsEffect, 0, Pooling.commonEffect()),
             List.of(made))
         .stream()
-        .map(Problem::code)
+        .map(caution -> caution.problem().code())
         .toList();
   }
 
