@@ -1,10 +1,13 @@
 package gapwise.synthesis.smallstudy;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.InverseVariance;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What must be known beside tests that were made though the data suit them badly. */
@@ -36,12 +39,9 @@ public final class Cautions {
           new Problem(
               "",
               "too-few-for-small-study-test",
-              "trim and fill of "
-                  + data.effects().size()
-                  + " studies: with fewer than "
-                  + SmallStudyData.FEWEST
-                  + " chance alone makes a funnel uneven, so do not read the imagined studies as"
-                  + " missing ones"));
+              say(
+                  "analysis.too-few-to-fill",
+                  Map.of("studies", data.effects().size(), "fewest", SmallStudyData.FEWEST))));
     }
     boolean tested = made.stream().anyMatch(Cautions::setsEffectsAgainstErrors);
     if (tested && data.errorFollowsEffect()) {
@@ -49,12 +49,10 @@ public final class Cautions {
           new Problem(
               "",
               "standard-error-follows-effect",
-              "the standard error of this measure is worked out from the same numbers as the effect,"
-                  + " so effects and errors hang together even without small-study effects and"
-                  + " tests by regression and rank find too many (Schwarzer et al., Stat Med"
-                  + " 2002;21:2465; for proportions Hunter et al., J Clin Epidemiol 2014;67:897; for"
-                  + " standardised means Zwetsloot et al., eLife 2017;6:e24260)"
-                  + (data.tables().isPresent() ? "; 'peters' and 'harbord' avoid this" : "")));
+              say(
+                  data.tables().isPresent()
+                      ? "analysis.error-follows-effect-unlike-counts"
+                      : "analysis.error-follows-effect")));
     }
     similarSize(data.effects()).ifPresent(cautions::add);
     heterogeneity(data, filled).ifPresent(cautions::add);
@@ -78,10 +76,7 @@ public final class Cautions {
             new Problem(
                 "",
                 "studies-of-similar-size",
-                "the largest variance is no more than "
-                    + (int) LEAST_RATIO
-                    + " times the smallest, so small studies can hardly be told from large ones"
-                    + " (Ioannidis and Trikalinos, CMAJ 2007;176:1091); do not read these tests"));
+                say("analysis.of-similar-size", Map.of("ratio", (int) LEAST_RATIO))));
   }
 
   private static Optional<Problem> heterogeneity(SmallStudyData data, boolean filled) {
@@ -96,13 +91,10 @@ public final class Cautions {
             new Problem(
                 "",
                 "small-study-test-with-heterogeneity",
-                "I squared is "
-                    + Math.round(100 * iSquared)
-                    + " %: with such differences between studies an uneven funnel says little of"
-                    + " missing results (Ioannidis and Trikalinos, CMAJ 2007;176:1091)"
-                    + (filled
-                        ? ", and trim and fill may imagine studies where none are missing (Terrin et"
-                            + " al., Stat Med 2003;22:2113; Peters et al., Stat Med 2007;26:4544)"
-                        : "")));
+                say(
+                    filled
+                        ? "analysis.funnel-of-unlike-studies-filled"
+                        : "analysis.funnel-of-unlike-studies",
+                    Map.of("percent", Math.round(100 * iSquared)))));
   }
 }

@@ -183,6 +183,11 @@ public sealed interface PooledView {
       Optional<ComparisonAlert> alert)
       implements Finding {
 
+    /** What the notes about single studies are called. */
+    public String headingOfNotes() {
+      return say("page.heading-of-notes", Map.of("notes", aboutStudies.size()));
+    }
+
     /** Said where methods stand side by side. */
     public Optional<String> noComparison() {
       return told.size() > 1 ? Optional.of(AnswerForest.NO_COMPARISON) : Optional.empty();
