@@ -59,9 +59,7 @@ final class PooledNotes {
               boolean named = warning.message().contains(label);
               return named
                   ? warning.message()
-                  : say(
-                      "page.note-on-series",
-                      Map.of("series", label, "note", warning.message()));
+                  : say("page.note-on-series", Map.of("series", label, "note", warning.message()));
             })
         .distinct()
         .toList();
