@@ -1,8 +1,11 @@
 package gapwise.figure;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What every plot is: a value that names itself, can be drawn for each medium and listed. The room
@@ -46,6 +49,8 @@ public interface Figure {
 
   /** The caption that travels with it: result, cautions, size, model, data version, date. */
   default String caption() {
-    return description() + " " + String.join(". ", source()) + ".";
+    return say(
+        "figure.caption",
+        Map.of("description", description(), "source", String.join(". ", source())));
   }
 }

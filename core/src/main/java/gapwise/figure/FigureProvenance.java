@@ -1,8 +1,11 @@
 package gapwise.figure;
 
+import static gapwise.sentence.Sentences.say;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -26,8 +29,7 @@ public record FigureProvenance(
     boolean demonstration,
     List<Reference> references) {
   /** What a figure of invented data says of itself. */
-  public static final String INVENTED =
-      "Invented demonstration data. Not about real patients or papers.";
+  public static final String INVENTED = say("figure.invented");
 
   public FigureProvenance {
     if (studies < 0) {
@@ -57,17 +59,27 @@ public record FigureProvenance(
         studies, participants, model, dataVersion, dataDate, demonstration, shown);
   }
 
+  /** The data version as a phrase; empty where it is unknown. */
+  public Optional<String> version() {
+    return dataVersion.isBlank()
+        ? Optional.empty()
+        : Optional.of(say("figure.data-version", Map.of("version", dataVersion)));
+  }
+
   /** The foot as short phrases in order; nothing is said of what is empty. */
   public List<String> phrases() {
     List<String> phrases = new ArrayList<>();
-    phrases.add(studies + " series" + (participants.isBlank() ? "" : ", " + participants));
+    phrases.add(
+        participants.isBlank()
+            ? say("figure.series", Map.of("series", Integer.toString(studies)))
+            : say(
+                "figure.series-of-people",
+                Map.of("series", Integer.toString(studies), "people", participants)));
     if (!model.isBlank()) {
-      phrases.add("Model: " + model);
+      phrases.add(say("figure.model", Map.of("model", model)));
     }
-    if (!dataVersion.isBlank()) {
-      phrases.add("Data version: " + dataVersion);
-    }
-    dataDate.ifPresent(date -> phrases.add("Data of " + date));
+    version().ifPresent(phrases::add);
+    dataDate.ifPresent(date -> phrases.add(say("figure.data-date", Map.of("date", date))));
     return List.copyOf(phrases);
   }
 }

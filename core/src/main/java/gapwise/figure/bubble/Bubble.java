@@ -1,5 +1,7 @@
 package gapwise.figure.bubble;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
@@ -12,9 +14,11 @@ import gapwise.figure.value.Quantity;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -181,22 +185,23 @@ public record Bubble(
 
   @Override
   public String description() {
-    StringBuilder words = new StringBuilder("Series by mean or median length of missing bone. ");
+    List<String> words = new ArrayList<>();
+    words.add(say("figure.bubble"));
     if (provenance.demonstration()) {
-      words.append(FigureProvenance.INVENTED).append(' ');
+      words.add(FigureProvenance.INVENTED);
     }
-    words.append(points.size()).append(" series");
-    kinds().stream()
-        .map(kind -> count(kind) + " of " + kind.label())
-        .reduce((a, b) -> a + ", " + b)
-        .ifPresent(each -> words.append(": ").append(each));
-    words.append(". ");
+    words.add(
+        points.isEmpty()
+            ? say("figure.no-bubble")
+            : say(
+                "figure.bubbles",
+                Map.of("series", Integer.toString(points.size()), "methods", methods())));
     if (!patients.isEmpty()) {
-      words.append(patients.size()).append(" single patients are marked. ");
+      words.add(say("figure.marked-patients", Map.of("patients", patients.size())));
     }
-    sentences.forEach(sentence -> words.append(sentence).append(' '));
-    cautions.forEach(caution -> words.append(caution).append(' '));
-    return words.toString().strip();
+    words.addAll(sentences);
+    words.addAll(cautions);
+    return String.join(" ", words);
   }
 
   @Override
@@ -207,6 +212,16 @@ public record Bubble(
   @Override
   public String csv() {
     return new BubbleTable(this).csv();
+  }
+
+  private String methods() {
+    return kinds().stream()
+        .map(
+            kind ->
+                say(
+                    "figure.of-method",
+                    Map.of("series", Long.toString(count(kind)), "method", kind.label())))
+        .collect(Collectors.joining(", "));
   }
 
   private long count(MethodMark kind) {

@@ -1,5 +1,7 @@
 package gapwise.figure.bubble;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
@@ -76,7 +78,7 @@ record BubbleCurve(Bubble bubble, Style style, BubbleField field) {
   private void wall(Svg svg, double x, boolean leftwards) {
     svg.dashed(x, field.top(), x, field.bottom(), Ink.SOFT, 1.1, "1.2 3");
     double room = leftwards ? x - field.left() : field.right() - x;
-    String words = "beyond the data";
+    String words = say("figure.beyond-data");
     double gap = style.small().size() * 0.4;
     double width = style.small().width(words) + 2 * gap;
     if (width > room) {

@@ -1,5 +1,7 @@
 package gapwise.figure.bubble;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Legend;
 import gapwise.figure.drawing.Legend.Entry;
@@ -29,7 +31,7 @@ final class BubbleKey {
                       "M" + Svg.at(x, middle - 3) + "v6M" + Svg.at(x, middle) + "h28m0 -3v6",
                       Ink.BONE_GREY,
                       1.1),
-              "lengths within one series"));
+              say("figure.key-lengths")));
     }
     if (!bubble.patients().isEmpty()) {
       entries.add(BubblePatients.key(bubble.isOf100()));
@@ -47,18 +49,18 @@ final class BubbleKey {
               patch(svg, x, middle, Ink.BONE, "");
               svg.line(x, middle, x + 28, middle, Ink.ACCENT, 2.2);
             },
-            "average of series, 95 % band"));
+            say("figure.key-average-band")));
     if (bubble.curve().stream().anyMatch(at -> at.prediction().isPresent())) {
       entries.add(
           new Entry(
               (svg, x, middle) -> patch(svg, x, middle, "none", "2 3"),
-              "where a new series may lie, 95 %"));
+              say("figure.key-new-series-band")));
     }
     if (bubble.leavesData()) {
       entries.add(
           new Entry(
               (svg, x, middle) -> svg.dashed(x, middle, x + 28, middle, Ink.ACCENT, 1.8, "5 4"),
-              "beyond the data: a guess"));
+              say("figure.key-beyond-data")));
     }
   }
 

@@ -1,5 +1,7 @@
 package gapwise.figure.bubble;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Legend;
 import gapwise.figure.drawing.Svg;
@@ -61,13 +63,13 @@ record BubblePatients(Bubble bubble, BubbleField field) {
         ? new Legend.Entry(
             (svg, x, middle) ->
                 svg.stroke("M" + Svg.at(x + 10, middle - TICK / 2) + "v5m8 -5v5", Ink.SOFT, STROKE),
-            "one patient: at the top with it, at the foot without")
+            say("figure.key-patient-with-or-without"))
         : new Legend.Entry(
             (svg, x, middle) -> {
               StringBuilder path = new StringBuilder();
               cross(path, x + 14, middle);
               svg.stroke(path.toString(), Ink.SOFT, STROKE);
             },
-            "one patient");
+            say("figure.key-patient"));
   }
 }

@@ -1,5 +1,8 @@
 package gapwise.figure.bubble;
 
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.MethodShape;
@@ -12,6 +15,7 @@ import gapwise.figure.value.Limits;
 import gapwise.figure.value.Shown;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The field of an outcome over the length of missing bone with its two axes.
@@ -173,15 +177,19 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Pag
   private String title(Bubble.Point point) {
     BubbleTable table = new BubbleTable(bubble);
     String spread = table.spread(point);
-    return point.label()
-        + ", "
-        + point.kind().label()
-        + ": "
-        + table.value(point)
-        + ", missing bone "
-        + Shown.centimetres(point.lengthCentimetres())
-        + " cm"
-        + (spread.isEmpty() ? "" : ", " + spread);
+    String series = point.label();
+    String method = point.kind().label();
+    String value = table.value(point);
+    String length = Shown.centimetres(point.lengthCentimetres());
+    return spread.isEmpty()
+        ? say(
+            "figure.one-bubble",
+            Map.of("series", series, "method", method, "value", value, "length", length))
+        : say(
+            "figure.one-bubble-and-spread",
+            Map.of(
+                "series", series, "method", method, "value", value, "length", length, "spread",
+                spread));
   }
 
   private void words(Svg svg, BubbleField field, double top) {
@@ -202,9 +210,9 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Pag
       svg.text(field.left() - 7, at + down, Svg.Anchor.END, small(), plain(tick));
     }
     double centre = (field.left() + field.right()) / 2;
-    String whole = "missing bone, cm (mean or median of the series)";
+    String whole = say("figure.axis-of-bone");
     boolean fits = bold().width(whole) <= field.right() - field.left();
-    String words = fits ? whole : "missing bone, cm";
+    String words = fits ? whole : say("figure.axis-of-bone-in-short");
     svg.text(centre, middle + line() * 1.1 + down, Svg.Anchor.MIDDLE, bold(), words);
     svg.close("g");
   }
@@ -218,12 +226,13 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Pag
   }
 
   private List<String> headingLines() {
-    StringBuilder words = new StringBuilder(bubble.axis().heading());
-    if (!bubble.axis().higher().isBlank()) {
-      words.append(" (\u2191\u00a0").append(bubble.axis().higher()).append(')');
-    } else if (!bubble.axis().lower().isBlank()) {
-      words.append(" (\u2193\u00a0").append(bubble.axis().lower()).append(')');
+    AxisWords axis = bubble.axis();
+    String words = axis.heading();
+    if (!axis.higher().isBlank()) {
+      words = say("figure.upwards", Map.of("axis", axis.heading(), "way", axis.higher()));
+    } else if (!axis.lower().isBlank()) {
+      words = say("figure.downwards", Map.of("axis", axis.heading(), "way", axis.lower()));
     }
-    return TextMeasure.wrap(words.toString(), bold(), style.sheet().room());
+    return TextMeasure.wrap(words, bold(), style.sheet().room());
   }
 }

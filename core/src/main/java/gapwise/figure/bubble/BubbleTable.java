@@ -1,5 +1,7 @@
 package gapwise.figure.bubble;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.file.CsvCell;
 import gapwise.figure.file.CsvOrigin;
 import gapwise.figure.value.Limits;
@@ -8,6 +10,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -42,12 +45,15 @@ public record BubbleTable(Bubble bubble) {
         .spread()
         .map(
             s ->
-                Shown.centimetres(s.lower())
-                    + " to "
-                    + Shown.centimetres(s.upper())
-                    + " ("
-                    + point.spreadIs()
-                    + ")")
+                say(
+                    "figure.lengths",
+                    Map.of(
+                        "from",
+                        Shown.centimetres(s.lower()),
+                        "to",
+                        Shown.centimetres(s.upper()),
+                        "what",
+                        point.spreadIs())))
         .orElse("");
   }
 

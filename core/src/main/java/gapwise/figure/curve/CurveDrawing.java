@@ -1,5 +1,7 @@
 package gapwise.figure.curve;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Gap;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
@@ -35,9 +37,10 @@ final class CurveDrawing {
       Style.Sheet sheet = style.sheet();
       List<PagePart> parts = new ArrayList<>();
       parts.add(new Gap(style.type().small() * 0.7));
-      String words = words(figure);
+      List<String> words = words(figure);
       if (!words.isEmpty()) {
-        parts.add(Paragraph.of(words, sheet.margin(), sheet.room(), style.small(), 0));
+        String told = String.join(" ", words);
+        parts.add(Paragraph.of(told, sheet.margin(), sheet.room(), style.small(), 0));
       }
       return parts;
     }
@@ -56,13 +59,15 @@ final class CurveDrawing {
   }
 
   /** What marks other than the lines mean, as far as there are any. */
-  private static String words(CurveFigure figure) {
-    boolean lost = figure.curves().stream().anyMatch(curve -> !curve.lastSeen().isEmpty());
+  private static List<String> words(CurveFigure figure) {
+    List<String> words = new ArrayList<>();
+    if (figure.curves().stream().anyMatch(curve -> !curve.lastSeen().isEmpty())) {
+      words.add(say("figure.key-last-seen"));
+    }
     int limits = figure.withLimits().size();
-    String within =
-        limits > 1
-            ? "Shaded, or within a dotted edge: within the limits of the curve."
-            : limits == 1 ? "Shaded: within the limits of the curve." : "";
-    return ((lost ? "Small strokes: patients last seen without the event. " : "") + within).strip();
+    if (limits > 0) {
+      words.add(say(limits > 1 ? "figure.key-shaded-or-dotted" : "figure.key-shaded"));
+    }
+    return words;
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.figure.curve;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Medium;
@@ -8,7 +10,9 @@ import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.Ticks;
 import gapwise.figure.value.Check;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -80,22 +84,21 @@ public record CurveFigure(
 
   @Override
   public String description() {
-    StringBuilder words = new StringBuilder(value + " by " + time + ". ");
+    List<String> words = new ArrayList<>();
+    words.add(say("figure.curves", Map.of("value", value, "time", time)));
     if (provenance.demonstration()) {
-      words.append(FigureProvenance.INVENTED).append(' ');
+      words.add(FigureProvenance.INVENTED);
     }
-    sentences.forEach(sentence -> words.append(sentence).append(' '));
+    words.addAll(sentences);
     for (Curve curve : curves) {
-      words
-          .append(curve.name())
-          .append(": ")
-          .append(Math.round(100 * height(curve.shareAt(curve.end()))))
-          .append(" of 100 at ")
-          .append(Svg.n(curve.end()))
-          .append(", where it ends. ");
+      long share = Math.round(100 * height(curve.shareAt(curve.end())));
+      words.add(
+          say(
+              "figure.end-of-curve",
+              Map.of("curve", curve.name(), "share", share, "time", Svg.n(curve.end()))));
     }
-    cautions.forEach(caution -> words.append(caution).append(' '));
-    return words.toString().strip();
+    words.addAll(cautions);
+    return String.join(" ", words);
   }
 
   @Override

@@ -1,5 +1,7 @@
 package gapwise.figure.curve;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.PagePart;
@@ -213,7 +215,7 @@ final class CurvePlot implements PagePart {
   private void atRisk(Svg svg, double top) {
     Lettering soft = style.small();
     double margin = style.sheet().margin();
-    String words = hasAtRisk() ? "Still followed" : "Lines";
+    String words = say(hasAtRisk() ? "figure.still-followed" : "figure.lines");
     svg.text(margin, top + soft.size(), Svg.Anchor.START, soft, words);
     double row = top + soft.size() * 2;
     for (Curve curve : figure.curves()) {

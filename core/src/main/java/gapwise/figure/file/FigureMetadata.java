@@ -1,11 +1,14 @@
 package gapwise.figure.file;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.drawing.Svg;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What a figure keeps about itself inside the file: Dublin Core terms (DCMI, elements 1.1) in
@@ -31,9 +34,7 @@ public final class FigureMetadata {
     svg.element("dc:description", figure.caption());
     svg.element("dc:type", "StillImage");
     svg.element("dc:format", "image/svg+xml");
-    if (!provenance.dataVersion().isBlank()) {
-      svg.element("dc:source", "Data version: " + provenance.dataVersion());
-    }
+    provenance.version().ifPresent(version -> svg.element("dc:source", version));
     citations(figure).forEach(citation -> svg.element("dc:source", citation));
     provenance.dataDate().ifPresent(date -> svg.element("dc:date", date.toString()));
     svg.close("rdf:Description").close("rdf:RDF").close("metadata");
@@ -44,7 +45,8 @@ public final class FigureMetadata {
     List<String> all = figure.references().stream().map(Reference::line).distinct().toList();
     List<String> cited = new ArrayList<>(all.subList(0, Math.min(MOST_CITED, all.size())));
     if (all.size() > MOST_CITED) {
-      cited.add("and " + (all.size() - MOST_CITED) + " more in the list of references");
+      cited.add(
+          say("figure.more-references", Map.of("more", Integer.toString(all.size() - MOST_CITED))));
     }
     return List.copyOf(cited);
   }

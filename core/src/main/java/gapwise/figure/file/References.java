@@ -1,5 +1,7 @@
 package gapwise.figure.file;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -9,6 +11,7 @@ import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -22,7 +25,7 @@ record References(List<Reference> list) {
   private static final Pattern PAGES = Pattern.compile("\\s*(\\S+?)\\s*[-\u2013]\\s*(\\S+)\\s*");
 
   /** Said of a record of an invented study. */
-  private static final String INVENTED = "Invented for demonstration; there is no such paper.";
+  private static final String INVENTED = say("figure.invented-paper");
 
   References {
     list = List.copyOf(list);
@@ -31,8 +34,9 @@ record References(List<Reference> list) {
   /** One citation a line, numbered in the order of the figure. */
   String text(Figure figure) {
     StringBuilder text = new StringBuilder();
-    text.append("Studies shown in: ").append(figure.title()).append('\n');
-    text.append(String.join(". ", figure.source())).append(".\n");
+    String source = String.join(". ", figure.source());
+    text.append(say("figure.studies-shown", Map.of("figure", figure.title(), "source", source)));
+    text.append('\n');
     if (figure.provenance().demonstration()) {
       text.append(FigureProvenance.INVENTED).append('\n');
     }

@@ -1,11 +1,14 @@
 package gapwise.figure.forest;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import gapwise.figure.value.Shown;
 import java.util.List;
+import java.util.Map;
 
 /** The numbers under the axis, which way is which, and the names of thresholds. */
 record AxisFoot(Board board) implements PagePart {
@@ -76,10 +79,13 @@ record AxisFoot(Board board) implements PagePart {
         .flatMap(
             line ->
                 TextMeasure.wrap(
-                    "Dashed line at "
-                        + Shown.value(board.forest().measure(), line.value())
-                        + ": "
-                        + line.words(),
+                    say(
+                        "figure.dashed-line",
+                        Map.of(
+                            "value",
+                            Shown.value(board.forest().measure(), line.value()),
+                            "name",
+                            line.words())),
                     small(),
                     board.axis().right() - board.axis().left())
                     .stream())

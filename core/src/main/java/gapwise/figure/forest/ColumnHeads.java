@@ -1,5 +1,7 @@
 package gapwise.figure.forest;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.PagePart;
@@ -9,7 +11,7 @@ import java.util.List;
 
 /** The line of column headings with the rule under it; on a phone only the axis is named. */
 record ColumnHeads(Board board) implements PagePart {
-  private static final String SPAN = "Missing bone, cm";
+  private static final String SPAN = say("figure.head-of-bone");
 
   private Lettering small() {
     return board.style().small();
@@ -51,7 +53,8 @@ record ColumnHeads(Board board) implements PagePart {
     if (board.style().sheet().stacked()) {
       column(svg, columns.blockLeft(), Svg.Anchor.START, axisLines(), foot);
     } else {
-      column(svg, columns.blockLeft(), Svg.Anchor.START, List.of("Series"), foot);
+      column(
+          svg, columns.blockLeft(), Svg.Anchor.START, List.of(say("figure.head-of-series")), foot);
       column(svg, columns.spanLeft(), Svg.Anchor.START, spanLines(), foot);
       column(svg, columns.countsRight(), Svg.Anchor.END, List.of(heading.counts()), foot);
       double centre = (board.axis().left() + board.axis().right()) / 2;

@@ -1,5 +1,7 @@
 package gapwise.figure.forest;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Gap;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
@@ -8,6 +10,7 @@ import gapwise.figure.drawing.Paragraph;
 import gapwise.figure.drawing.Style;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** The words above, after and below the plot as parts: title, sentences, notes, cautions, foot. */
 final class FigureWords {
@@ -34,8 +37,13 @@ final class FigureWords {
   }
 
   static List<PagePart> titleAgain(Board board) {
-    String title = board.forest().heading().title() + ", continued";
+    String title = continued(board.forest().heading().title());
     return List.of(line(board, title, Lettering.bold(board.style().type().sentence()), 0));
+  }
+
+  /** A title or name where it stands again on a further page. */
+  static String continued(String name) {
+    return say("figure.continued", Map.of("name", name));
   }
 
   static List<PagePart> tail(Board board) {
@@ -43,7 +51,8 @@ final class FigureWords {
     List<PagePart> tail = new ArrayList<>();
     double small = board.style().type().small();
     if (!forest.leftOut().isEmpty()) {
-      String words = "Left out (" + forest.leftOut().size() + ")";
+      String words =
+          say("figure.left-out", Map.of("series", Integer.toString(forest.leftOut().size())));
       Lettering bold = board.style().bold().in(Ink.SOFT);
       tail.add(line(board, words, bold, small));
       forest.leftOut().forEach(row -> tail.add(new LeftOutLine(board, row)));

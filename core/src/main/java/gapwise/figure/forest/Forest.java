@@ -1,5 +1,7 @@
 package gapwise.figure.forest;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
@@ -8,7 +10,9 @@ import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -97,31 +101,40 @@ public record Forest(
 
   @Override
   public String description() {
-    StringBuilder words = new StringBuilder("Forest plot, " + axis.heading() + ". ");
+    List<String> words = new ArrayList<>();
+    words.add(say("figure.forest", Map.of("axis", axis.heading())));
     if (provenance.demonstration()) {
-      words.append(FigureProvenance.INVENTED).append(' ');
+      words.add(FigureProvenance.INVENTED);
     }
-    heading.sentences().forEach(sentence -> words.append(sentence).append(' '));
+    words.addAll(heading.sentences());
     for (Block block : blocks) {
-      words.append(block.name().isBlank() ? "" : block.name() + ": ");
-      words.append(block.rows().size()).append(" series. ").append(said(block.summary()));
+      String series = Integer.toString(block.rows().size());
+      words.add(
+          block.name().isBlank()
+              ? say("figure.only-block", Map.of("series", series))
+              : say("figure.block", Map.of("block", block.name(), "series", series)));
+      words.add(said(block.summary()));
     }
-    overall.ifPresent(summary -> words.append(said(summary)));
-    cautions.forEach(caution -> words.append(caution).append(' '));
-    return words.toString().strip();
+    overall.ifPresent(summary -> words.add(said(summary)));
+    words.addAll(cautions);
+    return String.join(" ", words);
   }
 
   private String said(ForestSummary summary) {
     if (summary instanceof ForestSummary.NotPooled none) {
-      return none.label() + ": " + none.reason() + " ";
+      return say("figure.not-pooled", Map.of("name", none.label(), "reason", none.reason()));
     }
     ForestSummary.Pooled pooled = (ForestSummary.Pooled) summary;
-    String prediction =
-        pooled
-            .prediction()
-            .map(limits -> "; a new centre " + Shown.limits(measure, limits))
-            .orElse("");
-    return pooled.label() + ": " + Shown.estimate(measure, pooled.estimate()) + prediction + ". ";
+    String value = Shown.estimate(measure, pooled.estimate());
+    return pooled
+        .prediction()
+        .map(limits -> Shown.limits(measure, limits))
+        .map(
+            limits ->
+                say(
+                    "figure.pooled-and-new-centre",
+                    Map.of("name", pooled.label(), "value", value, "limits", limits)))
+        .orElseGet(() -> say("figure.pooled", Map.of("name", pooled.label(), "value", value)));
   }
 
   @Override

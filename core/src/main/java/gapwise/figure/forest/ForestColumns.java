@@ -1,8 +1,12 @@
 package gapwise.figure.forest;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Style;
+import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
+import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
@@ -37,8 +41,6 @@ record ForestColumns(
 
   /** Counts get no more than this share; they are a few figures, and longer words are shortened. */
   private static final double MOST_FOR_COUNTS = 0.16;
-
-  static final String NEW_CENTRE = "new centre ";
 
   static ForestColumns of(Forest forest, Style style) {
     Style.Sheet sheet = style.sheet();
@@ -78,6 +80,11 @@ record ForestColumns(
         countsRight + gap + lens,
         sheet.right() - values - gap - lens,
         sheet.right());
+  }
+
+  /** Where a new centre is likely to lie, as it stands under a pooled value. */
+  static String newCentre(Forest forest, Limits limits) {
+    return say("figure.new-centre", Map.of("limits", Shown.limits(forest.measure(), limits)));
   }
 
   /** Series stand in from the names of their blocks, where blocks have names. */
@@ -133,7 +140,7 @@ record ForestColumns(
                     Math.max(
                         style.bold().width(Shown.estimate(measure, each.estimate())),
                         each.prediction()
-                            .map(p -> style.small().width(NEW_CENTRE + Shown.limits(measure, p)))
+                            .map(p -> style.small().width(newCentre(forest, p)))
                             .orElse(0.0)));
     double heading = style.small().width(forest.heading().values());
     return DoubleStream.concat(rows, pooled).reduce(heading, Math::max);

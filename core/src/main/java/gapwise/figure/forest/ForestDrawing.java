@@ -6,8 +6,10 @@ import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.file.FigureMetadata;
+import gapwise.figure.page.PageNumber;
 import java.util.AbstractList;
 import java.util.List;
+import java.util.Optional;
 
 /** Draws forest plots: the same value gives the same bytes on every machine. */
 public final class ForestDrawing {
@@ -36,7 +38,7 @@ public final class ForestDrawing {
 
     @Override
     public Picture get(int index) {
-      return picture(board, pages.get(index), index + 1, pages.size());
+      return picture(board, pages.get(index), new PageNumber(index + 1, pages.size()));
     }
 
     @Override
@@ -50,11 +52,11 @@ public final class ForestDrawing {
     return new Paginator(Board.of(forest, medium)).pages().size();
   }
 
-  private static Picture picture(Board board, PageOfParts page, int number, int of) {
+  private static Picture picture(Board board, PageOfParts page, PageNumber number) {
     Style.Sheet sheet = board.style().sheet();
     Forest forest = board.forest();
     double height = sheet.fixedHeight().orElse(page.height());
-    String title = forest.heading().title() + (of > 1 ? ", page " + number + " of " + of : "");
+    String title = number.title(forest.heading().title());
     boolean links =
         forest.rows().stream().anyMatch(row -> row.href().isPresent())
             || forest.leftOut().stream().anyMatch(row -> row.href().isPresent());
@@ -64,15 +66,14 @@ public final class ForestDrawing {
     svg.element("desc", forest.description());
     FigureMetadata.write(svg, forest);
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
-    page.draw(svg, board, height, of > 1 ? pageWords(board, number, of) : "");
+    page.draw(svg, board, height, pageWords(board, number).orElse(""));
     return new Picture(svg.end(), sheet.width(), height);
   }
 
   /** Printed pages lie together; a sheet on a screen stands alone, and must tell of the others. */
-  private static String pageWords(Board board, int number, int of) {
-    String page = "Page " + number + " of " + of;
+  private static Optional<String> pageWords(Board board, PageNumber number) {
     return board.style().sheet().onScreen()
-        ? page + "; the table (CSV) holds all " + board.forest().rows().size() + " series"
-        : page;
+        ? number.wordsAmong(board.forest().rows().size())
+        : number.words();
   }
 }

@@ -1,8 +1,12 @@
 package gapwise.figure.forest;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -38,9 +42,14 @@ public sealed interface ForestSummary {
       }
     }
 
-    /** "4 series". The word series is the same for one and many. */
+    /** Number of series, and the people where they are told, as phrases. */
+    List<String> size() {
+      return participants.isBlank() ? List.of(seriesWords()) : List.of(seriesWords(), participants);
+    }
+
+    /** Number of series as a phrase. */
     String seriesWords() {
-      return studies + " series";
+      return say("figure.pooled-series", Map.of("series", Integer.toString(studies)));
     }
   }
 

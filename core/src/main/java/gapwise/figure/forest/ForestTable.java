@@ -108,14 +108,13 @@ public record ForestTable(Forest forest, List<Line> lines) {
     }
     ForestSummary.Pooled pooled = (ForestSummary.Pooled) summary;
     Quantity measure = forest.measure();
-    String people = pooled.participants().isBlank() ? "" : ", " + pooled.participants();
     return new Line(
         kind,
         block,
         pooled.label(),
         "",
         "",
-        pooled.seriesWords() + people,
+        String.join(", ", pooled.size()),
         Optional.of(pooled.estimate()),
         pooled.prediction(),
         OptionalDouble.empty(),

@@ -1,5 +1,7 @@
 package gapwise.figure.forest;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Legend;
 import gapwise.figure.drawing.Legend.Entry;
@@ -8,6 +10,7 @@ import gapwise.figure.drawing.Svg;
 import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** How to read the marks that occur in the figure, each drawn beside its words. */
 final class Key {
@@ -18,23 +21,24 @@ final class Key {
     List<Entry> entries = new ArrayList<>();
     if (forest.rows().stream().anyMatch(row -> row.estimate().intervalKnown())) {
       boolean weighted = board.greatestWeight() > 0;
-      String area = weighted ? "; its area is the share of information" : "";
-      entries.add(new Entry(Key::series, "one series with its interval" + area));
+      entries.add(
+          new Entry(
+              Key::series, say(weighted ? "figure.key-weighted-series" : "figure.key-series")));
     }
     if (forest.rows().stream().anyMatch(row -> !row.estimate().intervalKnown())) {
       entries.add(
           new Entry(
               (svg, x, middle) -> Marks.ring(svg, x + 14, middle, 4),
-              "no standard deviation reported, so not pooled"));
+              say("figure.key-without-deviation")));
     }
     if (!forest.pooled().isEmpty()) {
-      entries.add(new Entry(Key::pooled, "pooled value with its interval"));
+      entries.add(new Entry(Key::pooled, say("figure.key-pooled")));
     }
     if (forest.pooled().stream().anyMatch(pooled -> pooled.prediction().isPresent())) {
       entries.add(
           new Entry(
               (svg, x, middle) -> Marks.hatched(svg, x, middle - 3.5, 28, 7),
-              "where a new centre is likely to lie"));
+              say("figure.key-new-centre")));
     }
     if (forest.rows().stream().anyMatch(row -> row.openEnd() != ForestRow.OpenEnd.NONE)) {
       entries.add(
@@ -43,14 +47,14 @@ final class Key {
                 svg.rect(x, middle - 2, 20, 4, Ink.BONE_GREY);
                 Marks.lensAtBound(svg, x + 20, middle, 4);
               },
-              "all or none of a series: the end is the bound of the scale, not a limit"));
+              say("figure.key-bound")));
     }
     if (forest.measure().noEffect().isPresent()) {
       entries.add(
           new Entry(
               (svg, x, middle) ->
                   svg.dashed(x + 14, middle - 8, x + 14, middle + 8, Ink.INK, 1.1, "1.2 3"),
-              "no effect"));
+              say("figure.key-no-effect")));
     }
     if (leaves(board)) {
       entries.add(
@@ -67,7 +71,7 @@ final class Key {
                         + "Z",
                     Ink.BONE_GREY);
               },
-              "interval goes on beyond the axis"));
+              say("figure.key-beyond-axis")));
     }
     double scale = board.spans().unitsPerCentimetre();
     double bar = board.spans().scaleBarCentimetres(60);
@@ -91,7 +95,7 @@ final class Key {
                   Ink.SOFT,
                   1);
             },
-            Shown.centimetres(bar) + " cm of bone",
+            say("figure.key-bone", Map.of("length", Shown.centimetres(bar))),
             bar * scale + 6));
     return new Legend(board.style(), entries);
   }

@@ -1,5 +1,7 @@
 package gapwise.figure.forest;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.PagePart;
@@ -7,6 +9,7 @@ import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import java.util.List;
+import java.util.Map;
 
 /** A series that could not enter: greyed, with its reason where the plot would be. */
 record LeftOutLine(Board board, ForestLeftOut row) implements PagePart {
@@ -47,8 +50,9 @@ record LeftOutLine(Board board, ForestLeftOut row) implements PagePart {
   @Override
   public void draw(Svg svg, double top) {
     ForestColumns columns = board.columns();
-    svg.open("g", "data-part", "left-out")
-        .element("title", row.study() + "; left out: " + row.reason());
+    String title =
+        say("figure.left-out-because", Map.of("series", row.study(), "reason", row.reason()));
+    svg.open("g", "data-part", "left-out").element("title", title);
     double middle = top + (stacked() ? line() * 0.8 : board.style().rhythm().pitch() / 2);
     row.href().ifPresent(href -> svg.open("a", "href", href));
     double y = lines(svg, nameLines(), columns.labelLeft(), soft(), middle);

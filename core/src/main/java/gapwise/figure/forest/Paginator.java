@@ -58,7 +58,7 @@ final class Paginator {
       if (!plotted.isEmpty() && left() < needed) {
         turn();
         if (!chunk.startsBlock() && !chunk.block().isBlank()) {
-          plot(new BlockHead(board, chunk.block() + ", continued", true));
+          plot(new BlockHead(board, FigureWords.continued(chunk.block()), true));
         }
       }
       chunk.parts().forEach(this::plot);

@@ -1,10 +1,13 @@
 package gapwise.figure.forest;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.span.Span;
 import gapwise.figure.span.SpanRule;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -29,25 +32,26 @@ final class SpanKey {
       }
     }
     if (kinds.contains(SpanRule.Kind.SHORTEST_TO_LONGEST)) {
-      below.add("ruled shortest to longest");
+      below.add(say("figure.ruled-range"));
     }
     if (kinds.contains(SpanRule.Kind.QUARTILES)) {
-      below.add("thick the middle half");
+      below.add(say("figure.ruled-half"));
     }
     if (kinds.contains(SpanRule.Kind.STANDARD_DEVIATION)) {
-      below.add("dashed one SD to either side");
+      below.add(say("figure.ruled-deviation"));
     }
     if (patients) {
-      below.add("a tick for each patient");
+      below.add(say("figure.ruled-patients"));
     }
-    String words =
-        "Bone ends are drawn with the missing length between them (cm: mean, or median"
-            + " where that was reported or patients are listed).";
+    List<String> words = new ArrayList<>(List.of(say("figure.bone-ends")));
     if (!below.isEmpty()) {
-      words += " Below: " + String.join(", ", below) + ".";
+      words.add(say("figure.below-bone", Map.of("rules", String.join(", ", below))));
     }
     boolean open =
         spans.stream().anyMatch(s -> s instanceof Span.Threshold || s instanceof Span.RangeOnly);
-    return words + (open ? " A dashed or missing far end: no average was reported." : "");
+    if (open) {
+      words.add(say("figure.open-end"));
+    }
+    return String.join(" ", words);
   }
 }

@@ -8,7 +8,6 @@ import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.TextMeasure;
 import gapwise.figure.value.Shown;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -87,10 +86,7 @@ record SummaryLine(Board board, ForestSummary.Pooled pooled, boolean overall) im
   private void evidence(Svg svg, double middle, double underLabel) {
     Lettering small = board.style().small();
     ForestColumns columns = board.columns();
-    List<String> size = new ArrayList<>(List.of(pooled.seriesWords()));
-    if (!pooled.participants().isBlank()) {
-      size.add(pooled.participants());
-    }
+    List<String> size = pooled.size();
     double second = stacked() ? underLabel : middle + line();
     if (stacked()) {
       svg.text(
@@ -114,7 +110,7 @@ record SummaryLine(Board board, ForestSummary.Pooled pooled, boolean overall) im
                     second + small.middleToBaseline(),
                     Svg.Anchor.END,
                     small,
-                    ForestColumns.NEW_CENTRE + Shown.limits(board.forest().measure(), limits)));
+                    ForestColumns.newCentre(board.forest(), limits)));
   }
 
   private void marks(Svg svg, double middle) {

@@ -1,5 +1,7 @@
 package gapwise.figure.funnel;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
@@ -7,11 +9,12 @@ import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Limits;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
 /**
@@ -145,32 +148,40 @@ public record Funnel(
 
   @Override
   public String description() {
-    StringBuilder words = new StringBuilder("Funnel plot, " + axis.heading() + ". ");
+    List<String> words = new ArrayList<>();
+    words.add(say("figure.funnel", Map.of("axis", axis.heading())));
     if (provenance.demonstration()) {
-      words.append(FigureProvenance.INVENTED).append(' ');
+      words.add(FigureProvenance.INVENTED);
     }
-    words.append(points.size()).append(" series by effect and standard error");
-    centre.ifPresent(c -> words.append("; pooled value ").append(scale.shown(c.effect())));
-    OptionalDouble left =
-        centre.isEmpty()
-            ? OptionalDouble.empty()
-            : OptionalDouble.of(
-                points.stream().filter(p -> p.effect() < centre.get().effect()).count());
-    left.ifPresent(
-        count ->
-            words
-                .append(", ")
-                .append((long) count)
-                .append(" series lie to its left, ")
-                .append(points.size() - (long) count)
-                .append(" to its right or on it"));
-    words.append(". ");
+    words.add(
+        centre
+            .map(this::sides)
+            .orElseGet(
+                () ->
+                    say(
+                        "figure.funnel-series",
+                        Map.of("series", Integer.toString(points.size())))));
     if (!imagined.isEmpty()) {
-      words.append(imagined.size()).append(" imagined series are no data. ");
+      words.add(say("figure.imagined-series", Map.of("series", imagined.size())));
     }
-    sentences.forEach(sentence -> words.append(sentence).append(' '));
-    cautions.forEach(caution -> words.append(caution).append(' '));
-    return words.toString().strip();
+    words.addAll(sentences);
+    words.addAll(cautions);
+    return String.join(" ", words);
+  }
+
+  private String sides(Centre middle) {
+    long left = points.stream().filter(p -> p.effect() < middle.effect()).count();
+    return say(
+        "figure.funnel-sides",
+        Map.of(
+            "series",
+            Integer.toString(points.size()),
+            "pooled",
+            scale.shown(middle.effect()),
+            "left",
+            left,
+            "right",
+            Long.toString(points.size() - left)));
   }
 
   @Override

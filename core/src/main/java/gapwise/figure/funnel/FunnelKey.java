@@ -1,5 +1,7 @@
 package gapwise.figure.funnel;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Legend;
 import gapwise.figure.drawing.Legend.Entry;
@@ -9,6 +11,7 @@ import gapwise.figure.drawing.Svg;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** How to read the marks that occur in a funnel plot. */
 final class FunnelKey {
@@ -17,12 +20,13 @@ final class FunnelKey {
   static Legend of(Funnel funnel, Style style) {
     List<Entry> entries = new ArrayList<>();
     entries.add(
-        new Entry((svg, x, middle) -> FunnelPlot.disc(svg, x + 14, middle, 4.4), "one series"));
+        new Entry(
+            (svg, x, middle) -> FunnelPlot.disc(svg, x + 14, middle, 4.4), say("figure.key-dot")));
     if (!funnel.imagined().isEmpty()) {
       entries.add(
           new Entry(
               (svg, x, middle) -> Marks.ring(svg, x + 14, middle, 4.4),
-              "imagined by trim and fill, no data"));
+              say("figure.key-imagined")));
     }
     funnel
         .centre()
@@ -32,14 +36,12 @@ final class FunnelKey {
                   new Entry(
                       (svg, x, middle) ->
                           svg.line(x + 14, middle - 8, x + 14, middle + 8, Ink.ACCENT, 1.6),
-                      "pooled value"));
+                      say("figure.key-centre")));
               entries.add(
                   new Entry(
                       (svg, x, middle) ->
                           svg.dashed(x, middle, x + 28, middle, Ink.ACCENT, 1.4, "7 3"),
-                      "if only chance told series apart, "
-                          + percent(centre.level())
-                          + " of 100 would lie between these lines"));
+                      say("figure.key-chance", Map.of("share", percent(centre.level())))));
             });
     funnel.contours().ifPresent(contours -> contours(contours, entries));
     return new Legend(style, entries);
@@ -50,15 +52,16 @@ final class FunnelKey {
         new Entry(
             (svg, x, middle) ->
                 svg.dashed(x + 14, middle - 8, x + 14, middle + 8, Ink.INK, 1.1, "1.2 3"),
-            "no effect"));
+            say("figure.key-contour-centre")));
     String above = "";
     for (int i = 0; i < contours.lines().size(); i++) {
       String p = contours.lines().get(i).pValue();
       int contour = i;
-      entries.add(
-          new Entry(
-              (svg, x, middle) -> patch(svg, x, middle, contour),
-              i == 0 ? "p of a series alone above " + p : "p from " + p + " to " + above));
+      String words =
+          i == 0
+              ? say("figure.key-outermost", Map.of("p", p))
+              : say("figure.key-contour", Map.of("from", p, "to", above));
+      entries.add(new Entry((svg, x, middle) -> patch(svg, x, middle, contour), words));
       above = p;
     }
   }

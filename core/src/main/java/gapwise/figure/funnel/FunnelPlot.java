@@ -1,5 +1,7 @@
 package gapwise.figure.funnel;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.Marks;
@@ -11,6 +13,7 @@ import gapwise.figure.drawing.Ticks;
 import gapwise.figure.value.Limits;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * The field of a funnel plot with its two axes: precise series at the top.
@@ -143,11 +146,16 @@ record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements Pag
   }
 
   private String title(Funnel.Point point) {
-    return point.label()
-        + ": "
-        + funnel.scale().shown(point.effect())
-        + ", standard error "
-        + String.format(Locale.ROOT, "%.3g", point.standardError());
+    String error = String.format(Locale.ROOT, "%.3g", point.standardError());
+    return say(
+        "figure.one-dot",
+        Map.of(
+            "series",
+            point.label(),
+            "value",
+            funnel.scale().shown(point.effect()),
+            "error",
+            error));
   }
 
   private void words(Svg svg, FunnelField field, double top) {
@@ -158,7 +166,7 @@ record FunnelPlot(Funnel funnel, Style style, double fieldHeight) implements Pag
         top + line() * 0.7 + down,
         Svg.Anchor.START,
         small(),
-        "Standard error; precise series stand at the top");
+        say("figure.axis-of-error"));
     double free = Double.NEGATIVE_INFINITY;
     double middle = field.bottom() + line() * 0.85;
     for (FunnelScale.Tick tick : field.x().ticks()) {

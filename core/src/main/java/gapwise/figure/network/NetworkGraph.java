@@ -1,14 +1,16 @@
 package gapwise.figure.network;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
-import gapwise.figure.drawing.Svg;
 import gapwise.figure.value.Check;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -68,12 +70,18 @@ public record NetworkGraph(
       }
     }
 
+    /** Its name with what it rests on. */
+    String title() {
+      return say("figure.treatment-title", Map.of("treatment", treatment, "size", words()));
+    }
+
     /** What it rests on, in words. */
     String words() {
-      String held = studies == 1 ? "1 study" : studies + " studies";
       return patients.isEmpty()
-          ? held
-          : Svg.n(Math.rint(patients.getAsDouble())) + " patients, " + held;
+          ? say("figure.studies-of-treatment", Map.of("studies", studies))
+          : say(
+              "figure.patients-of-treatment",
+              Map.of("patients", Math.round(patients.getAsDouble()), "studies", studies));
     }
   }
 
@@ -100,19 +108,24 @@ public record NetworkGraph(
   /** The graph in a few sentences, for those who cannot see it. */
   @Override
   public String description() {
-    StringBuilder words = new StringBuilder("Network of treatments. ");
+    List<String> words = new ArrayList<>();
+    words.add(say("figure.network"));
     if (provenance.demonstration()) {
-      words.append(FigureProvenance.INVENTED).append(' ');
+      words.add(FigureProvenance.INVENTED);
     }
-    sentences.forEach(sentence -> words.append(sentence).append(' '));
-    nodes.forEach(
-        node -> words.append(node.treatment()).append(": ").append(node.words()).append(". "));
+    words.addAll(sentences);
+    for (Node node : nodes) {
+      words.add(
+          say("figure.treatment", Map.of("treatment", node.treatment(), "size", node.words())));
+    }
     for (Edge edge : edges) {
-      words.append(edge.one()).append(" against ").append(edge.other()).append(": ");
-      words.append(edge.studies()).append(edge.studies() == 1 ? " study. " : " studies. ");
+      words.add(
+          say(
+              "figure.compared",
+              Map.of("one", edge.one(), "other", edge.other(), "studies", edge.studies())));
     }
-    cautions.forEach(caution -> words.append(caution).append(' '));
-    return words.toString().strip();
+    words.addAll(cautions);
+    return String.join(" ", words);
   }
 
   /** Studies are counted here, not series. */
@@ -122,9 +135,11 @@ public record NetworkGraph(
     String people = provenance.participants();
     phrases.set(
         0,
-        provenance.studies()
-            + (provenance.studies() == 1 ? " study" : " studies")
-            + (people.isBlank() ? "" : ", " + people));
+        people.isBlank()
+            ? say("figure.studies", Map.of("studies", provenance.studies()))
+            : say(
+                "figure.studies-of-people",
+                Map.of("studies", provenance.studies(), "people", people)));
     return List.copyOf(phrases);
   }
 

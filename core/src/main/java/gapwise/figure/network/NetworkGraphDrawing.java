@@ -1,5 +1,7 @@
 package gapwise.figure.network;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
@@ -33,7 +35,7 @@ public final class NetworkGraphDrawing {
       if (style.sheet().stacked()) {
         for (int i = 0; i < graph.nodes().size(); i++) {
           NetworkGraph.Node node = graph.nodes().get(i);
-          String words = NetworkOval.letter(i) + "  " + node.treatment() + ": " + node.words();
+          String words = NetworkOval.letter(i) + "  " + node.title();
           parts.add(line(style, words, style.text(), small * 0.2));
         }
       }
@@ -58,9 +60,6 @@ public final class NetworkGraphDrawing {
   }
 
   private static String words(NetworkGraph graph) {
-    return "The area of a circle grows with its "
-        + (graph.knowsPatients() ? "patients" : "studies")
-        + ". A line joins two treatments that studies compare; the number on it says how many"
-        + " studies, and it is thicker for more. No line: no study compares the two.";
+    return say(graph.knowsPatients() ? "figure.circles-of-patients" : "figure.circles-of-studies");
   }
 }

@@ -151,7 +151,7 @@ record NetworkOval(NetworkGraph graph, Style style, double labelRoom, double acr
   private void circle(Svg svg, NetworkGraph.Node node, NetworkSpot spot) {
     double r = spot.radius();
     svg.open("g", "data-part", "treatment");
-    svg.element("title", node.treatment() + ": " + node.words());
+    svg.element("title", node.title());
     String arc = "a" + Svg.n(r) + " " + Svg.n(r) + " 0 1 0 ";
     svg.shape(
         "M"

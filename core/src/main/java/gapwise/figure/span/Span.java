@@ -1,8 +1,11 @@
 package gapwise.figure.span;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Shown;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -58,7 +61,11 @@ public sealed interface Span {
 
     @Override
     public String words() {
-      return middleWords("mean", centimetres, rule);
+      String mean = Shown.centimetres(centimetres);
+      return rule.map(
+              spread ->
+                  say("figure.mean-and-spread", Map.of("mean", mean, "spread", spread.words())))
+          .orElseGet(() -> say("figure.mean", Map.of("mean", mean)));
     }
   }
 
@@ -71,7 +78,13 @@ public sealed interface Span {
 
     @Override
     public String words() {
-      return middleWords("median", centimetres, rule);
+      String median = Shown.centimetres(centimetres);
+      return rule.map(
+              spread ->
+                  say(
+                      "figure.median-and-spread",
+                      Map.of("median", median, "spread", spread.words())))
+          .orElseGet(() -> say("figure.median", Map.of("median", median)));
     }
   }
 
@@ -101,8 +114,13 @@ public sealed interface Span {
 
     @Override
     public String words() {
-      String patients = lengthsCentimetres.size() == 1 ? "1 patient" : "each patient";
-      return patients + ", " + SpanRule.range(shortest(), longest()).words();
+      return say(
+          "figure.span-of-patients",
+          Map.of(
+              "patients",
+              lengthsCentimetres.size(),
+              "span",
+              SpanRule.range(shortest(), longest()).words()));
     }
 
     @Override
@@ -134,7 +152,9 @@ public sealed interface Span {
 
     @Override
     public String words() {
-      return "only the range, " + SpanRule.range(shortestCentimetres, longestCentimetres).words();
+      return say(
+          "figure.only-range",
+          Map.of("span", SpanRule.range(shortestCentimetres, longestCentimetres).words()));
     }
 
     @Override
@@ -168,12 +188,12 @@ public sealed interface Span {
 
     @Override
     public String words() {
-      return label() + " cm, no average";
+      return say("figure.no-average", Map.of("length", Shown.centimetres(overCentimetres)));
     }
 
     @Override
     public String label() {
-      return "over " + Shown.centimetres(overCentimetres);
+      return say("figure.over", Map.of("length", Shown.centimetres(overCentimetres)));
     }
 
     @Override
@@ -196,12 +216,12 @@ public sealed interface Span {
   record NotReported() implements Span {
     @Override
     public String words() {
-      return "not reported";
+      return say("figure.not-reported");
     }
 
     @Override
     public String label() {
-      return "not reported";
+      return words();
     }
 
     @Override
@@ -218,14 +238,6 @@ public sealed interface Span {
     public Optional<SpanRule> rule() {
       return Optional.empty();
     }
-  }
-
-  private static String middleWords(String name, double centimetres, Optional<SpanRule> rule) {
-    return name
-        + " "
-        + Shown.centimetres(centimetres)
-        + " cm"
-        + rule.map(r -> ", " + r.words()).orElse("");
   }
 
   private static OptionalDouble reach(double middle, Optional<SpanRule> rule) {

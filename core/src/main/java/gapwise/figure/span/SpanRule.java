@@ -1,7 +1,10 @@
 package gapwise.figure.span;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Shown;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -51,11 +54,14 @@ public record SpanRule(Kind kind, double fromCentimetres, double toCentimetres) 
   String words() {
     String from = Shown.centimetres(fromCentimetres);
     String to = Shown.centimetres(toCentimetres);
-    String ends = (from.equals(to) ? from : from + " to " + to) + " cm";
+    String ends =
+        from.equals(to)
+            ? say("figure.span-of-one-length", Map.of("length", from))
+            : say("figure.span", Map.of("from", from, "to", to));
     return switch (kind) {
       case SHORTEST_TO_LONGEST -> ends;
-      case STANDARD_DEVIATION -> ends + " within one SD";
-      case QUARTILES -> "middle half " + ends;
+      case STANDARD_DEVIATION -> say("figure.span-within-deviation", Map.of("span", ends));
+      case QUARTILES -> say("figure.span-of-middle-half", Map.of("span", ends));
     };
   }
 }

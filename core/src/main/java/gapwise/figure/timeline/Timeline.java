@@ -1,5 +1,7 @@
 package gapwise.figure.timeline;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Medium;
@@ -10,6 +12,7 @@ import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -59,6 +62,11 @@ public record Timeline(
       if (!(Check.finite(toMonths, "toMonths") > fromMonths)) {
         throw new IllegalArgumentException(phase + " ends before it starts");
       }
+    }
+
+    /** Its number and name. */
+    String title() {
+      return say("figure.phase-title", Map.of("number", number, "phase", phase));
     }
   }
 
@@ -162,10 +170,10 @@ public record Timeline(
     }
     words.addAll(sentences);
     for (Track track : tracks) {
-      words.add("Months from " + track.origin() + ":");
-      track.course().forEach(stretch -> words.add(TimelineTable.words(stretch) + "."));
-      track.reached().forEach(one -> words.add("The case, " + TimelineTable.words(one) + "."));
-      track.pooled().forEach(one -> words.add(TimelineTable.words(one) + "."));
+      words.add(say("figure.months-told-from", Map.of("origin", track.origin())));
+      track.course().forEach(stretch -> words.add(TimelineTable.told(stretch)));
+      track.reached().forEach(one -> words.add(TimelineTable.told(one)));
+      track.pooled().forEach(one -> words.add(TimelineTable.told(one)));
     }
     words.addAll(cautions);
     return String.join(" ", words);

@@ -11,6 +11,7 @@ import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.Ticks;
 import gapwise.figure.file.FigureMetadata;
+import gapwise.figure.page.PageNumber;
 import gapwise.figure.page.Strip;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,8 +32,7 @@ public final class TimelineDrawing {
     List<List<PagePart>> pages = pages(timeline, style);
     List<Picture> pictures = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
-      String page = pages.size() == 1 ? "" : "page " + (i + 1) + " of " + pages.size();
-      pictures.add(picture(timeline, style, pages.get(i), page));
+      pictures.add(picture(timeline, style, pages.get(i), new PageNumber(i + 1, pages.size())));
     }
     return List.copyOf(pictures);
   }
@@ -58,7 +58,8 @@ public final class TimelineDrawing {
   /** Room for tracks on one page. */
   private static double room(Timeline timeline, Style style) {
     double words =
-        Stack.height(head(timeline, style)) + Stack.height(foot(timeline, style, "page 1 of 2"));
+        Stack.height(head(timeline, style))
+            + Stack.height(foot(timeline, style, new PageNumber(1, 2)));
     return style.sheet().pageHeight().orElse(Double.POSITIVE_INFINITY)
         - words
         - style.sheet().margin();
@@ -81,13 +82,13 @@ public final class TimelineDrawing {
   }
 
   private static Picture picture(
-      Timeline timeline, Style style, List<PagePart> tracks, String page) {
+      Timeline timeline, Style style, List<PagePart> tracks, PageNumber page) {
     Style.Sheet sheet = style.sheet();
     List<PagePart> parts = new ArrayList<>(head(timeline, style));
     parts.addAll(tracks);
     parts.addAll(foot(timeline, style, page));
     double height = Math.max(Stack.height(parts) + sheet.margin(), sheet.fixedHeight().orElse(0));
-    String title = timeline.title() + (page.isEmpty() ? "" : ", " + page);
+    String title = page.title(timeline.title());
     Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), "img", title);
     svg.element("desc", timeline.description());
     FigureMetadata.write(svg, timeline);
@@ -116,7 +117,7 @@ public final class TimelineDrawing {
         .toList();
   }
 
-  private static List<PagePart> foot(Timeline timeline, Style style, String page) {
+  private static List<PagePart> foot(Timeline timeline, Style style, PageNumber page) {
     List<PagePart> parts = new ArrayList<>();
     parts.add(TimelineKey.of(timeline, style));
     timeline
@@ -127,9 +128,7 @@ public final class TimelineDrawing {
                     Paragraph.caution(
                         words, style.sheet().margin(), style.sheet().room(), style.caution())));
     List<String> source = new ArrayList<>(timeline.source());
-    if (!page.isEmpty()) {
-      source.add(Character.toUpperCase(page.charAt(0)) + page.substring(1));
-    }
+    page.words().ifPresent(source::add);
     String provenance = String.join(" \u00b7 ", source);
     parts.add(line(style, provenance, style.source(), style.type().foot() * 0.6));
     return parts;

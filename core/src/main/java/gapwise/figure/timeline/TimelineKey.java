@@ -1,5 +1,7 @@
 package gapwise.figure.timeline;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Legend;
 import gapwise.figure.drawing.Legend.Entry;
@@ -26,21 +28,20 @@ final class TimelineKey {
     for (Timeline.Stretch one : phases.values()) {
       entries.add(
           new Entry(
-              (svg, x, middle) -> phase(svg, one.load(), x, middle - 6, 26, 12),
-              one.number() + " " + one.phase()));
+              (svg, x, middle) -> phase(svg, one.load(), x, middle - 6, 26, 12), one.title()));
     }
     entries.add(
         new Entry(
             (svg, x, middle) ->
                 svg.dashed(x + 13, middle - 8, x + 13, middle + 8, Ink.INK, 1.6, "3 2"),
-            "the case"));
+            say("figure.key-case")));
     boolean pooled = timeline.tracks().stream().anyMatch(track -> !track.pooled().isEmpty());
     if (pooled) {
       entries.add(
           new Entry(
               (svg, x, middle) ->
                   svg.path("M" + Svg.at(x, middle) + "l13 -5l13 5l-13 5Z", Ink.ACCENT),
-              "average of series, 95 %"));
+              say("figure.key-average")));
     }
     if (timeline.tracks().stream()
         .flatMap(track -> track.pooled().stream())
@@ -48,7 +49,7 @@ final class TimelineKey {
       entries.add(
           new Entry(
               (svg, x, middle) -> Marks.hatched(svg, x, middle - 4, 26, 8),
-              "where a new series may lie, 95 %"));
+              say("figure.key-new-series")));
     }
     return new Legend(style, entries);
   }

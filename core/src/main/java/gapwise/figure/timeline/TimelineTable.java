@@ -1,5 +1,7 @@
 package gapwise.figure.timeline;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.file.CsvCell;
 import gapwise.figure.file.CsvOrigin;
 import gapwise.figure.value.Limits;
@@ -7,7 +9,9 @@ import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -16,36 +20,54 @@ import org.apache.commons.csv.CSVPrinter;
 public record TimelineTable(Timeline timeline) {
   private static final Quantity MONTHS = Quantity.mean("months");
 
-  /** A phase: "2 in the frame, month 1.8 to 11.8". */
-  static String words(Timeline.Stretch stretch) {
-    return stretch.number()
-        + " "
-        + stretch.phase()
-        + ", month "
-        + Shown.months(stretch.fromMonths())
-        + " to "
-        + Shown.months(stretch.toMonths());
+  /** A phase as a sentence. */
+  static String told(Timeline.Stretch stretch) {
+    return say(
+        "figure.phase",
+        Map.of(
+            "number",
+            stretch.number(),
+            "phase",
+            stretch.phase(),
+            "from",
+            Shown.months(stretch.fromMonths()),
+            "to",
+            Shown.months(stretch.toMonths())));
   }
 
-  /** A milestone of the case: "union at 9.0 months". */
-  static String words(Timeline.Reached reached) {
-    return reached.milestone() + " at " + Shown.months(reached.months()) + " months";
+  /** A milestone of the case as a sentence. */
+  static String told(Timeline.Reached reached) {
+    return say(
+        "figure.reached",
+        Map.of("milestone", reached.milestone(), "months", Shown.months(reached.months())));
+  }
+
+  /** A pooled time as a sentence. */
+  static String told(Timeline.Pooled pooled) {
+    return say(
+        pooled.prediction().isPresent()
+            ? "figure.pooled-time-and-new-series"
+            : "figure.pooled-time",
+        values(pooled));
   }
 
   /** A pooled time in one phrase. */
   static String words(Timeline.Pooled pooled) {
-    return pooled.method().label()
-        + ", "
-        + pooled.milestone()
-        + ": "
-        + value(pooled)
-        + " months, "
-        + pooled.series()
-        + " series"
-        + pooled
-            .prediction()
-            .map(limits -> ", a new series " + Shown.limits(MONTHS, limits))
-            .orElse("");
+    return say(
+        pooled.prediction().isPresent()
+            ? "figure.pooled-time-and-new-series-title"
+            : "figure.pooled-time-title",
+        values(pooled));
+  }
+
+  private static Map<String, Object> values(Timeline.Pooled pooled) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("method", pooled.method().label());
+    values.put("milestone", pooled.milestone());
+    values.put("value", value(pooled));
+    values.put("series", Integer.toString(pooled.series()));
+    pooled.prediction().ifPresent(limits -> values.put("limits", Shown.limits(MONTHS, limits)));
+    return values;
   }
 
   /** An average with its limits. */

@@ -1,5 +1,7 @@
 package gapwise.figure.timeline;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.drawing.Axis;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
@@ -86,7 +88,7 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
     svg.open("g", "data-part", "track");
     double y = top + line() * 1.5;
     Lettering bold = style.bold();
-    String heading = "Months from: " + track.origin();
+    String heading = say("figure.months-from", Map.of("origin", track.origin()));
     svg.text(style.sheet().margin(), y, Svg.Anchor.START, bold, heading);
     double barTop = y + line() * (labelLines() + 0.8);
     double bottom = barTop + bar() * 1.8 + rows();
@@ -131,7 +133,8 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
   private void course(Svg svg, double top) {
     if (!stacked()) {
       double baseline = top + bar() / 2 + style.bold().middleToBaseline();
-      svg.text(style.sheet().margin(), baseline, Svg.Anchor.START, style.bold(), "The case");
+      svg.text(
+          style.sheet().margin(), baseline, Svg.Anchor.START, style.bold(), say("figure.the-case"));
     }
     List<Timeline.Stretch> after =
         track.course().stream().filter(one -> one.toMonths() > 0).toList();
@@ -143,7 +146,7 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
       double from = axis().x(Math.max(0, one.fromMonths()));
       double to = axis().x(one.toMonths());
       svg.open("g", "data-part", "phase");
-      svg.element("title", one.number() + " " + one.phase());
+      svg.element("title", one.title());
       TimelineKey.phase(svg, one.load(), from, top, to - from, bar());
       Lettering number = number(one.load());
       String words = Integer.toString(one.number());
@@ -185,7 +188,10 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
     List<double[]> taken = new ArrayList<>();
     double start = stacked() ? style.sheet().margin() : left();
     for (Timeline.Reached one : track.reached()) {
-      String full = one.milestone() + ", " + Shown.months(one.months());
+      String full =
+          say(
+              "figure.milestone",
+              Map.of("milestone", one.milestone(), "months", Shown.months(one.months())));
       String words = TextMeasure.shorten(full, style.small(), right() - start);
       double width = style.small().width(words);
       double x = axis().x(one.months());
@@ -216,7 +222,10 @@ record TimelineTrack(Timeline.Track track, Style style, Ticks ticks) implements 
     Lettering text = style.small().in(Ink.INK);
     double radius = style.type().small() * 0.5;
     MethodShape.draw(svg, pooled.method(), sheet.margin() + radius, names, radius);
-    String name = pooled.method().label() + ", " + pooled.series() + " series";
+    String name =
+        say(
+            "figure.method-of-series",
+            Map.of("method", pooled.method().label(), "series", Integer.toString(pooled.series())));
     double room = stacked() ? sheet.room() * 0.66 : left() - sheet.margin() - radius * 4 - 6;
     svg.text(
         sheet.margin() + radius * 3.2,

@@ -1,5 +1,7 @@
 package gapwise.synthesis.bayes;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.budget.Work;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
@@ -116,24 +118,15 @@ public final class Proper implements Posterior {
   public List<Problem> warnings() {
     List<Problem> warnings = new ArrayList<>();
     if (isPrior()) {
-      warnings.add(
-          new Problem(
-              "",
-              "posterior-is-prior",
-              "with one study and a flat mean the data say nothing of tau: its posterior is the"
-                  + " prior, so tau and a further study are not told, and the mean rests on the"
-                  + " prior of tau"));
+      warnings.add(new Problem("", "posterior-is-prior", say("analysis.posterior-is-prior")));
     }
     int moments = priors().highestMoment(density.size());
     if (moments < 2) {
-      String which = moments == 0 ? "means and standard deviations" : "standard deviations";
       warnings.add(
           new Problem(
               "",
               "infinite-moment",
-              "with so few studies the posterior of tau has so heavy a tail that "
-                  + which
-                  + " of what is left out are infinite; medians and limits stand"));
+              say(moments == 0 ? "analysis.no-means" : "analysis.no-deviations")));
     }
     return warnings;
   }

@@ -1,5 +1,7 @@
 package gapwise.synthesis.likelihood;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.effect.ArmCounts;
 import gapwise.effect.ArmRate;
 import gapwise.effect.StudyData;
@@ -120,16 +122,10 @@ public final class ExactLikelihood {
     Problems warnings = new Problems();
     if (top.tau() == 0) {
       warnings.add(
-          "",
-          "between-study-variance-at-zero",
-          "the variance between studies is estimated as 0; with few studies this does not show that"
-              + " their true effects agree");
+          "", "between-study-variance-at-zero", say("analysis.likelihood-variance-at-zero"));
     }
     if (!top.converged()) {
-      warnings.add(
-          "",
-          "did-not-converge",
-          "the search for the top of the likelihood did not settle; do not rely on these numbers");
+      warnings.add("", "did-not-converge", say("analysis.likelihood-did-not-settle"));
     }
     return new Pooled(
         Optional.of(limits.mean(top, studies)),
@@ -195,12 +191,7 @@ public final class ExactLikelihood {
         OptionalDouble.of(error),
         Optional.empty(),
         Optional.empty(),
-        List.of(
-            new Problem(
-                "",
-                "single-study",
-                "only one study says anything: its own result stands here, and nothing can be said"
-                    + " of differences between studies")));
+        List.of(new Problem("", "single-study", say("analysis.one-study-says-anything"))));
   }
 
   private Problem why(LikelihoodFit.Reason reason, List<? extends StudyData> studies) {

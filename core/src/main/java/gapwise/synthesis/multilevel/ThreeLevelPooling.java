@@ -1,5 +1,7 @@
 package gapwise.synthesis.multilevel;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
@@ -57,42 +59,31 @@ public record ThreeLevelPooling(Pooled pooled, Optional<ThreeLevelFit> fit) {
   public static List<Problem> warnings(ThreeLevelFit fit) {
     Problems warnings = new Problems();
     if (fit.told() == Told.ONLY_SUM) {
-      warnings.add(
-          "",
-          "variances-not-apart",
-          "no cluster has two rows, so the variance between clusters and that within cannot be told"
-              + " apart; their sum is the tau squared of the two-level model and stands there");
+      warnings.add("", "variances-not-apart", say("analysis.variances-not-apart"));
     }
     if (fit.told() == Told.ONLY_WITHIN) {
       warnings.add(
           "",
           "too-few-clusters",
-          fit.clusters() == 1
-              ? "all rows are of one cluster, so nothing can be said of the variance between"
-                  + " clusters; the standard error is that within this cluster and says nothing of"
-                  + " others"
-              : "the moderators take up every cluster's mean, so nothing can be said of the"
-                  + " variance between clusters, and standard errors leave it out");
+          say(
+              fit.clusters() == 1
+                  ? "analysis.one-cluster"
+                  : "analysis.moderators-take-up-clusters"));
     }
     if (fit.betweenVariance().orElse(1) == 0) {
-      warnings.add("", "between-study-variance-at-zero", zero("between clusters"));
+      warnings.add(
+          "", "between-study-variance-at-zero", say("analysis.variance-between-clusters-at-zero"));
     }
     if (fit.withinVariance().orElse(1) == 0) {
-      warnings.add("", "within-cluster-variance-at-zero", zero("within clusters"));
+      warnings.add(
+          "", "within-cluster-variance-at-zero", say("analysis.variance-within-clusters-at-zero"));
     }
     if (fit.told() == Told.ONLY_SUM && fit.totalVariance().orElse(1) == 0) {
-      warnings.add("", "between-study-variance-at-zero", zero("between clusters and within"));
+      warnings.add("", "between-study-variance-at-zero", say("analysis.both-variances-at-zero"));
     }
     if (!fit.converged()) {
-      warnings.add(
-          "", "did-not-converge", "the search for the two variances did not settle at a top");
+      warnings.add("", "did-not-converge", say("analysis.two-variances-did-not-settle"));
     }
     return warnings.list();
-  }
-
-  private static String zero(String which) {
-    return "the variance "
-        + which
-        + " is estimated as 0; with few rows this does not show that true effects agree";
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.synthesis.patients;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.problem.Problem;
 import gapwise.synthesis.patients.PatientsFit.NotEstimable;
 import java.util.ArrayList;
@@ -126,23 +128,14 @@ public final class BinaryModel {
   static List<Problem> warnings(Slopes slopes, double tau, int studies, boolean settled) {
     List<Problem> warnings = new ArrayList<>(slopes.warnings());
     if (studies == 1) {
-      warnings.add(
-          new Problem(
-              "",
-              "single-study",
-              "only one study: nothing can be said of the spread between studies"));
+      warnings.add(new Problem("", "single-study", say("analysis.one-study-of-patients")));
     } else if (tau == 0) {
       warnings.add(
           new Problem(
-              "",
-              "between-study-variance-at-zero",
-              "the variance between studies is estimated as 0; with few studies this does not show"
-                  + " that they agree"));
+              "", "between-study-variance-at-zero", say("analysis.variance-of-patients-at-zero")));
     }
     if (!settled) {
-      warnings.add(
-          new Problem(
-              "", "did-not-converge", "the search for the top of the likelihood did not settle"));
+      warnings.add(new Problem("", "did-not-converge", say("analysis.patients-did-not-settle")));
     }
     return warnings;
   }

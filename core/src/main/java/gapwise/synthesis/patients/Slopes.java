@@ -1,5 +1,7 @@
 package gapwise.synthesis.patients;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.problem.Problem;
 import gapwise.synthesis.patients.PatientsFit.Coefficient;
 import java.util.ArrayList;
@@ -28,11 +30,10 @@ record Slopes(boolean within, boolean across, double middle, List<Problem> warni
           new Problem(
               "",
               patients ? "no-variation" : "no-patients",
-              patients
-                  ? "the moderator is the same for all patients of each study, so there is no slope"
-                      + " within studies; the slope across studies alone may be ecological bias"
-                  : "no study gives its patients one by one, so there is no slope within studies;"
-                      + " the slope across studies alone may be ecological bias"));
+              say(
+                  patients
+                      ? "analysis.no-slope-as-patients-alike"
+                      : "analysis.no-slope-without-patients")));
     }
     List<Double> means = new ArrayList<>();
     for (StudyEvidence<A> study : studies) {
@@ -45,12 +46,7 @@ record Slopes(boolean within, boolean across, double middle, List<Problem> warni
         studies.size() >= FEWEST_STUDIES
             && StudyEvidence.differ(means.stream().mapToDouble(Double::doubleValue).toArray());
     if (!across) {
-      warnings.add(
-          new Problem(
-              "",
-              "too-few-studies",
-              "a slope across studies needs three studies whose mean moderators differ; it is left"
-                  + " out"));
+      warnings.add(new Problem("", "too-few-studies", say("analysis.no-slope-across")));
     }
     double middle = means.stream().mapToDouble(mean -> mean / means.size()).sum();
     return new Slopes(within, across, middle, warnings);

@@ -1,5 +1,7 @@
 package gapwise.synthesis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.effect.Interval;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
@@ -84,12 +86,7 @@ public final class InverseVariance {
         List.of(1.0),
         OptionalDouble.of(standardError),
         Optional.empty(),
-        List.of(
-            new Problem(
-                "",
-                "single-study",
-                "only one study: its own result with a normal interval stands here, and nothing can"
-                    + " be said of differences between studies")));
+        List.of(new Problem("", "single-study", say("analysis.one-study-with-normal-interval"))));
   }
 
   /** Q and what follows from it alone. */
@@ -114,11 +111,7 @@ public final class InverseVariance {
     PooledMean pooled = settings.interval().around(mean, settings.level());
     Problems warnings = new Problems();
     if (pooled.standardError() == 0) {
-      warnings.add(
-          "",
-          "zero-width-interval",
-          "all effects are equal, so the Hartung-Knapp factor is 0 and the interval has no width;"
-              + " do not read it as certainty, use the interval that is never narrower");
+      warnings.add("", "zero-width-interval", say("analysis.all-effects-equal"));
     }
     List<Double> shares = new ArrayList<>();
     for (double weight : sample.weights(tauSquared.value())) {
@@ -153,21 +146,13 @@ public final class InverseVariance {
   private static void warnOfRandomEffects(
       TauSquared.Estimate tauSquared, Optional<Interval> prediction, Problems warnings) {
     if (tauSquared.value() == 0) {
-      warnings.add(
-          "",
-          "between-study-variance-at-zero",
-          "the variance between studies is estimated as 0; with few studies this does not show that"
-              + " their true effects agree");
+      warnings.add("", "between-study-variance-at-zero", say("analysis.variance-at-zero"));
     }
     if (!tauSquared.converged()) {
-      warnings.add(
-          "", "did-not-converge", "the search for the variance between studies did not settle");
+      warnings.add("", "did-not-converge", say("analysis.variance-did-not-settle"));
     }
     if (prediction.isEmpty()) {
-      warnings.add(
-          "",
-          "too-few-studies",
-          "a prediction interval on k - 2 degrees of freedom needs three studies; it is left out");
+      warnings.add("", "too-few-studies", say("analysis.no-prediction"));
     }
   }
 

@@ -1,5 +1,7 @@
 package gapwise.synthesis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.effect.StudyData;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
@@ -72,20 +74,10 @@ abstract class MantelHaenszel implements CountPooling {
 
   private static List<Problem> warnings(int studies, double standardError) {
     if (standardError == 0) {
-      return List.of(
-          new Problem(
-              "",
-              "zero-width-interval",
-              "every study's variance is 0, so the interval has no width; do not read it as"
-                  + " certainty"));
+      return List.of(new Problem("", "zero-width-interval", say("analysis.every-variance-zero")));
     }
     return studies > 1
         ? List.of()
-        : List.of(
-            new Problem(
-                "",
-                "single-study",
-                "only one study: its own result stands here, and nothing can be said of differences"
-                    + " between studies"));
+        : List.of(new Problem("", "single-study", say("analysis.one-study")));
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.synthesis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.effect.Interval;
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
@@ -83,17 +85,11 @@ public record ResidualVariance(
     if (estimate.value() == 0) {
       warnings.add(
           new Problem(
-              "",
-              "between-study-variance-at-zero",
-              "the variance between studies that the moderators leave is estimated as 0; with few"
-                  + " studies this does not show that nothing else differs"));
+              "", "between-study-variance-at-zero", say("analysis.residual-variance-at-zero")));
     }
     if (!estimate.converged()) {
       warnings.add(
-          new Problem(
-              "",
-              "did-not-converge",
-              "the search for the variance between studies did not settle"));
+          new Problem("", "did-not-converge", say("analysis.residual-variance-did-not-settle")));
     }
     return warnings;
   }

@@ -1,5 +1,7 @@
 package gapwise.synthesis.regression;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.budget.Work;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
@@ -104,12 +106,7 @@ public record Regression(
     if (fit.isPresent()
         && settings.test() == RegressionTest.HARTUNG_KNAPP
         && variance.scale() == 0) {
-      warnings.add(
-          new Problem(
-              "",
-              "zero-width-interval",
-              "the moderators fit every effect exactly, so the Knapp-Hartung factor is 0 and"
-                  + " intervals have no width; do not read it as certainty"));
+      warnings.add(new Problem("", "zero-width-interval", say("analysis.moderators-fit-exactly")));
     }
     return new Regression(fit, variance.heterogeneity(), variance.likelihood(), warnings);
   }

@@ -1,5 +1,7 @@
 package gapwise.synthesis.regression;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
@@ -137,13 +139,9 @@ public record RobustVariance(int clusters, List<Coefficient> coefficients, List<
     return new Problem(
         "",
         "too-few-studies",
-        "robust variances of "
-            + coefficients
-            + " coefficients need more than "
-            + coefficients
-            + " clusters and have "
-            + clusters
-            + "; they are left out");
+        say(
+            "analysis.robust-left-out",
+            Map.of("coefficients", coefficients, "clusters", clusters)));
   }
 
   private static List<Problem> warnings(List<Coefficient> coefficients, int degrees) {
@@ -153,19 +151,10 @@ public record RobustVariance(int clusters, List<Coefficient> coefficients, List<
     if (degrees < 4) {
       warnings.add(
           new Problem(
-              "",
-              "few-clusters",
-              "robust variances rest on "
-                  + degrees
-                  + " degrees of freedom; with so few clusters they tend to be too small"));
+              "", "few-clusters", say("analysis.few-clusters", Map.of("degrees", degrees))));
     }
     if (coefficients.stream().anyMatch(one -> one.value().standardError() == 0)) {
-      warnings.add(
-          new Problem(
-              "",
-              "zero-width-interval",
-              "residuals within clusters cancel, so a robust variance is 0 and its interval has no"
-                  + " width; do not read it as certainty"));
+      warnings.add(new Problem("", "zero-width-interval", say("analysis.robust-variance-zero")));
     }
     return warnings;
   }

@@ -1,6 +1,9 @@
 package gapwise.synthesis.smallstudy;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.problem.Problem;
+import java.util.Map;
 
 /** What speaks against a test for small-study effects that was made. */
 public sealed interface Caution {
@@ -18,12 +21,9 @@ public sealed interface Caution {
       return new Problem(
           "",
           "too-few-for-small-study-test",
-          "trim and fill of "
-              + studies
-              + " studies: with fewer than "
-              + SmallStudyData.FEWEST
-              + " chance alone makes a funnel uneven, so do not read the imagined studies as"
-              + " missing ones");
+          say(
+              "analysis.too-few-to-fill",
+              Map.of("studies", studies, "fewest", SmallStudyData.FEWEST)));
     }
   }
 
@@ -38,12 +38,10 @@ public sealed interface Caution {
       return new Problem(
           "",
           "standard-error-follows-effect",
-          "the standard error of this measure is worked out from the same numbers as the effect,"
-              + " so effects and errors hang together even without small-study effects and"
-              + " tests by regression and rank find too many (Schwarzer et al., Stat Med"
-              + " 2002;21:2465; for proportions Hunter et al., J Clin Epidemiol 2014;67:897; for"
-              + " standardised means Zwetsloot et al., eLife 2017;6:e24260)"
-              + (counted ? "; 'peters' and 'harbord' avoid this" : ""));
+          say(
+              counted
+                  ? "analysis.error-follows-effect-unlike-counts"
+                  : "analysis.error-follows-effect"));
     }
   }
 
@@ -60,10 +58,7 @@ public sealed interface Caution {
       return new Problem(
           "",
           "studies-of-similar-size",
-          "the largest variance is no more than "
-              + LEAST_RATIO
-              + " times the smallest, so small studies can hardly be told from large ones"
-              + " (Ioannidis and Trikalinos, CMAJ 2007;176:1091); do not read these tests");
+          say("analysis.of-similar-size", Map.of("ratio", LEAST_RATIO)));
     }
   }
 
@@ -79,14 +74,11 @@ public sealed interface Caution {
       return new Problem(
           "",
           "small-study-test-with-heterogeneity",
-          "I squared is "
-              + iSquaredPercent
-              + " %: with such differences between studies an uneven funnel says little of"
-              + " missing results (Ioannidis and Trikalinos, CMAJ 2007;176:1091)"
-              + (filled
-                  ? ", and trim and fill may imagine studies where none are missing (Terrin et"
-                      + " al., Stat Med 2003;22:2113; Peters et al., Stat Med 2007;26:4544)"
-                  : ""));
+          say(
+              filled
+                  ? "analysis.funnel-of-unlike-studies-filled"
+                  : "analysis.funnel-of-unlike-studies",
+              Map.of("percent", iSquaredPercent)));
     }
   }
 }

@@ -39,6 +39,6 @@ final class Egger implements SmallStudyTest {
     double largest = 1 / Arrays.stream(precision).min().orElseThrow();
     double smallest = 1 / Arrays.stream(precision).max().orElseThrow();
     return AsymmetryWords.line(
-        fit.intercept() * (largest - smallest), "least precise", "most precise");
+        fit.intercept() * (largest - smallest), AsymmetryWords.Line.PRECISION);
   }
 }

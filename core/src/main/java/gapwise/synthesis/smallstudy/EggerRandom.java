@@ -58,6 +58,6 @@ final class EggerRandom implements SmallStudyTest {
         ReferenceDistribution.normal().twoSidedP(statistic),
         fit.limit(),
         t,
-        AsymmetryWords.line(fit.slope() * span, "least precise", "most precise"));
+        AsymmetryWords.line(fit.slope() * span, AsymmetryWords.Line.PRECISION));
   }
 }

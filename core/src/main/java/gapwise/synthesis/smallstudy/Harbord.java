@@ -42,8 +42,7 @@ final class Harbord implements SmallStudyTest {
         .flatMap(
             line ->
                 line.testingIntercept(
-                    AsymmetryWords.line(
-                        line.intercept() * span, "least informative", "most informative")))
+                    AsymmetryWords.line(line.intercept() * span, AsymmetryWords.Line.INFORMATION)))
         .orElse(NoVariation.REFUSED);
   }
 

@@ -44,7 +44,8 @@ final class Peters implements SmallStudyTest {
     return LeastSquaresLine.of(inverse, effects, weights)
         .flatMap(
             line ->
-                line.testingSlope(AsymmetryWords.line(line.slope() * span, "smallest", "largest")))
+                line.testingSlope(
+                    AsymmetryWords.line(line.slope() * span, AsymmetryWords.Line.SIZE)))
         .orElse(NoVariation.REFUSED);
   }
 }

@@ -1,8 +1,11 @@
 package gapwise.server.address;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.unit.LengthRange;
 import gapwise.figure.value.Shown;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A band of missing length; its upper end belongs to the next band.
@@ -30,9 +33,11 @@ public record LengthBand(LengthRange lengths) {
   /** In few words: "under 2", "2 to 4", "12 and more". */
   public String label() {
     if (isHighest()) {
-      return from() + " and more";
+      return say("studies.band-from", Map.of("from", from()));
     }
-    return isLowest() ? "under " + to() : from() + " to " + to();
+    return isLowest()
+        ? say("studies.band-under", Map.of("to", to()))
+        : say("studies.band-between", Map.of("from", from(), "to", to()));
   }
 
   private boolean isLowest() {

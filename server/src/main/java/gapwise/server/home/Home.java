@@ -1,5 +1,7 @@
 package gapwise.server.home;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.StudiesAt;
 import gapwise.search.IndexTrace;
@@ -11,6 +13,7 @@ import gapwise.store.Soundness;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
@@ -107,7 +110,7 @@ public final class Home implements AutoCloseable {
   /** What every page says first: that what is shown is not the newest, that records are damaged. */
   public List<Notice> notices() {
     return Stream.concat(
-            notice().map(words -> new Notice("Not the newest state.", words)).stream(),
+            notice().map(words -> new Notice(say("page.heading-not-newest"), words)).stream(),
             soundness.found().flatMap(Notice::ofDamage).stream())
         .toList();
   }
@@ -121,12 +124,7 @@ public final class Home implements AutoCloseable {
         .behind()
         .flatMap(why -> shown)
         .map(
-            evidence ->
-                "Searches and results show the evidence base as it was at change "
-                    + evidence.change()
-                    + ". Later changes are saved, but the search index cannot follow them now; it"
-                    + " is tried again by itself. Make room on the disk, or see the log of the"
-                    + " server.");
+            evidence -> say("page.not-newest", Map.of("change", Long.toString(evidence.change()))));
   }
 
   /**

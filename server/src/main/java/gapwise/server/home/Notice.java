@@ -1,6 +1,9 @@
 package gapwise.server.home;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.store.Soundness;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -11,8 +14,6 @@ import java.util.Optional;
  * @param words what follows from it, and what to do
  */
 public record Notice(String heading, String words) {
-  private static final String FOUND = "At the last start this was found: ";
-
   public Notice {
     Objects.requireNonNull(heading, "heading");
     Objects.requireNonNull(words, "words");
@@ -29,21 +30,13 @@ public record Notice(String heading, String words) {
   private static Notice ofRecords(Soundness found) {
     boolean one = found.records().size() == 1;
     return new Notice(
-        one ? "A record is damaged." : "Records are damaged.",
-        FOUND
-            + found.told()
-            + (one ? " What needs it is refused" : " What needs one of them is refused")
-            + "; all other records are sound. Put the last sound backup back; a study can also be"
-            + " imported again (docs/guide/backup.md says how). All records are looked at again at"
-            + " the next start.");
+        say(one ? "page.heading-damaged-record" : "page.heading-damaged-records"),
+        say(one ? "page.damaged-record" : "page.damaged-records", Map.of("found", found.told())));
   }
 
   private static Notice ofFile(Soundness found) {
     return new Notice(
-        "The database is damaged.",
-        FOUND
-            + found.told()
-            + " Import nothing now. Stop the server, copy its folder as it is, check the disk, and"
-            + " put the last sound backup back: docs/guide/backup.md says how.");
+        say("page.heading-damaged-database"),
+        say("page.damaged-database", Map.of("found", found.told())));
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.server.job;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ImportInDoubtException;
 import gapwise.curation.ImportRecord;
@@ -185,16 +187,15 @@ public final class ImportJobs implements AutoCloseable {
       state = stored(job, read);
     } catch (StoreUnusableException failure) {
       LOG.error("import of {} failed: {}", job.names(), failure.getMessage());
-      state = new ImportState.Failed(failure.problem().message() + " Nothing was stored.");
+      state =
+          new ImportState.Failed(
+              say("import.nothing-stored-because", Map.of("reason", failure.problem().message())));
     } catch (ImportInDoubtException failure) {
       LOG.error("import of {} is in doubt", job.names(), failure);
       state = new ImportState.Failed(failure.words());
     } catch (RuntimeException failure) {
       LOG.error("import of {} failed", job.names(), failure);
-      state =
-          new ImportState.Failed(
-              "The import broke off on our side and nothing was stored. The log of the server says"
-                  + " more.");
+      state = new ImportState.Failed(say("import.broke-off"));
     }
     set(job.in(state));
     if (!(state instanceof ImportState.Doubtful)) {
@@ -214,7 +215,7 @@ public final class ImportJobs implements AutoCloseable {
         base.saveAll(
             ready.studies().iterator(),
             job.who(),
-            "import of " + job.names(),
+            say("import.why", Map.of("files", job.names())),
             ready.warnings().stream().map(Warning::problem).toList());
     return new ImportState.Done(record, ready.studies().stream().map(Study::id).toList());
   }

@@ -1,5 +1,7 @@
 package gapwise.server.page.claim;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.AnswerForest;
 import gapwise.claim.Claim;
 import gapwise.claim.Settling;
@@ -18,6 +20,7 @@ import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TwoWidths;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What the page of a claim shows: a claim examined or refused, or the choice of its parts. */
@@ -56,7 +59,7 @@ public sealed interface ClaimView {
               clock ->
                   on.add(
                       new FilterForm.On(
-                          "counted from " + clock.label(),
+                          say("page.counted-from", Map.of("clock", clock.label())),
                           PagePaths.CLAIM,
                           address.without(List.of("clock", "clock-b")))));
       Definitions.taken(PagePaths.CLAIM, address).ifPresent(on::add);

@@ -1,5 +1,7 @@
 package gapwise.server.page.map;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.Cited;
 import gapwise.answer.ComparisonsGraph;
 import gapwise.answer.Edition;
@@ -21,6 +23,7 @@ import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -120,7 +123,7 @@ public record ComparisonsView(
         HeadToHead found, boolean invented, List<Reference> references) {
       return ComparisonsGraph.of(
           found,
-          "Methods that stand side by side within a study",
+          say("page.title-of-comparisons"),
           sentence(found, methods()),
           edition,
           invented,
@@ -137,22 +140,24 @@ public record ComparisonsView(
 
     private static String sentence(HeadToHead found, List<Method> methods) {
       if (found.pairs().isEmpty()) {
-        return "No study here treats groups of patients by two methods.";
+        return say("page.no-comparison");
       }
       int possible = methods.size() * (methods.size() - 1) / 2;
       long stand =
           found.pairs().stream()
               .filter(pair -> methods.contains(pair.one()) && methods.contains(pair.other()))
               .count();
-      return Counted.of(found.studies(), "study holds", "studies hold")
-          + " groups treated by different methods. Of the "
-          + possible
-          + " pairs of methods that are told apart here, "
-          + stand
-          + (stand == 1 ? " stands" : " stand")
-          + " side by side in a study; "
-          + (possible - stand)
-          + " in none.";
+      return say(
+          "page.comparisons",
+          Map.of(
+              "studies",
+              found.studies(),
+              "pairs",
+              possible,
+              "stand",
+              stand,
+              "missing",
+              possible - stand));
     }
 
     private PairLine line(HeadToHead.Pair pair, Address address) {

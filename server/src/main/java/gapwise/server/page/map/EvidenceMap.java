@@ -1,5 +1,7 @@
 package gapwise.server.page.map;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.EvidenceGrid;
 import gapwise.answer.Tally;
 import gapwise.evidence.unit.LengthRange;
@@ -83,7 +85,7 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
     /** Such as "61 patients". */
     public String patients() {
       return tally.patients() == 0
-          ? "number of patients not given"
+          ? say("page.patients-not-given")
           : Counted.of(tally.patients(), "patient", "patients");
     }
 
@@ -145,26 +147,26 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
   /** Designs by the kinds that matter at a glance, such as "1 comparison", "2 series". */
   static List<String> kinds(Tally tally) {
     Map<String, Integer> counts = new LinkedHashMap<>();
-    tally.designs().forEach((design, studies) -> counts.merge(kind(design), studies, Integer::sum));
+    tally
+        .designs()
+        .forEach((design, studies) -> counts.merge(sentence(design), studies, Integer::sum));
     List<String> kinds = new ArrayList<>();
-    counts.forEach((kind, studies) -> kinds.add(Counted.of(studies, kind, plural(kind))));
+    counts.forEach((sentence, studies) -> kinds.add(say(sentence, Map.of("studies", studies))));
     if (tally.designNotGiven() > 0) {
-      kinds.add(tally.designNotGiven() + " of no stated design");
+      kinds.add(say("page.of-no-stated-design", Map.of("studies", tally.designNotGiven())));
     }
     return List.copyOf(kinds);
   }
 
-  private static String kind(Design design) {
+  /** Name of the sentence that counts designs of the same kind. */
+  private static String sentence(Design design) {
     return switch (design) {
-      case RANDOMISED -> "randomised trial";
-      case QUASI_RANDOMISED -> "quasi-randomised trial";
-      case PROSPECTIVE_COMPARATIVE, RETROSPECTIVE_COMPARATIVE, CASE_CONTROL -> "comparison";
-      case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, RETROSPECTIVE, SERIES -> "series";
-      case CASE_REPORT -> "case report";
+      case RANDOMISED -> "page.randomised-trials";
+      case QUASI_RANDOMISED -> "page.quasi-randomised-trials";
+      case PROSPECTIVE_COMPARATIVE, RETROSPECTIVE_COMPARATIVE, CASE_CONTROL ->
+          "page.comparative-studies";
+      case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, RETROSPECTIVE, SERIES -> "page.series";
+      case CASE_REPORT -> "page.case-reports";
     };
-  }
-
-  private static String plural(String kind) {
-    return kind.equals("series") ? kind : kind + "s";
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.server.page.map;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.EvidenceGrid;
 import gapwise.curation.StudiesAt;
 import gapwise.evidence.vocabulary.Outcome;
@@ -107,10 +109,9 @@ public final class EvidencePage {
                 new EvidenceView.Added(
                     DAY.format(kept.stamp().when()),
                     kept.stamp().who(),
-                    kept.record().saved()
-                        + (kept.record().saved() == 1 ? " study" : " studies")
-                        + " added or changed: "
-                        + kept.stamp().why()))
+                    say(
+                        "page.newest-import",
+                        Map.of("studies", kept.record().saved(), "why", kept.stamp().why()))))
         .toList();
   }
 

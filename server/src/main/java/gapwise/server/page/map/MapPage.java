@@ -1,5 +1,7 @@
 package gapwise.server.page.map;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.Edition;
 import gapwise.answer.EmptyPlace;
 import gapwise.answer.EvidenceGrid;
@@ -14,7 +16,6 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
-import gapwise.sentence.Counted;
 import gapwise.server.address.Address;
 import gapwise.server.address.FigureAddress;
 import gapwise.server.address.Filters;
@@ -29,6 +30,7 @@ import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -174,14 +176,17 @@ public final class MapPage {
             .filter(tally -> tally.isNothing())
             .count();
     sentences.add(
-        none
-            + " of the "
-            + places
-            + " places of this map are empty; the rest hold "
-            + Counted.of(grid.all().all().studies(), "study", "studies")
-            + " with "
-            + Counted.of(grid.all().all().patients(), "patient", "patients")
-            + ".");
+        say(
+            "page.empty-places",
+            Map.of(
+                "empty",
+                none,
+                "places",
+                places,
+                "studies",
+                grid.all().all().studies(),
+                "patients",
+                grid.all().all().patients())));
     return sentences;
   }
 
@@ -214,7 +219,7 @@ public final class MapPage {
               .filter(place -> empty.stream().noneMatch(wide -> wide.covers(place)))
               .toList();
       String heading =
-          answer == YesOrNo.YES ? "All infected at the start" : "None infected at the start";
+          say(answer == YesOrNo.YES ? "page.heading-all-infected" : "page.heading-none-infected");
       strata.add(
           new MapView.Stratum(heading, gaps(places, words(narrowed), narrowed, GAPS_OF_STRATUM)));
     }

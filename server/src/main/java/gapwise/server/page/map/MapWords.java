@@ -1,14 +1,18 @@
 package gapwise.server.page.map;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.EmptyPlace;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Shown;
-import gapwise.sentence.Counted;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * What the map says in sentences. Empty means not recorded here; nothing is said of the world.
@@ -20,35 +24,34 @@ record MapWords(Optional<Outcome> outcome, List<YesOrNo> infected) {
 
   /** Such as "Printed scaffold: no study here reports union at a mean or median of ...". */
   String none(EmptyPlace place) {
-    return place.method().shortLabel()
-        + ": no study here"
-        + outcome.map(asked -> " reports " + apart(lower(asked.label()))).orElse("")
-        + sizes(place.range())
-        + start()
-        + ".";
+    Map<String, Object> values = new HashMap<>();
+    values.put("method", place.method().shortLabel());
+    values.put("sizes", sizes(place.range()));
+    outcome.ifPresent(asked -> values.put("outcome", apart(lower(asked.label()))));
+    if (infected.isEmpty()) {
+      return say(outcome.isEmpty() ? "page.no-study" : "page.no-study-reports", values);
+    }
+    values.put("start", infected.stream().map(MapWords::start).collect(Collectors.joining(" or ")));
+    return say(
+        outcome.isEmpty() ? "page.no-study-so-infected" : "page.no-study-so-infected-reports",
+        values);
   }
 
   /** Why one would expect something there, in numbers. */
   static String ground(EmptyPlace place) {
-    String method =
-        Counted.of(place.ofMethod().patients(), "patient", "patients")
-            + " recorded after this method in all";
-    String sizes =
-        Counted.of(place.ofSizes(), "patient", "patients") + " of this size after any method";
-    return method + ", " + sizes + unsized(place.unsized().studies());
+    long ofMethod = place.ofMethod().patients();
+    long ofSizes = place.ofSizes();
+    int unsized = place.unsized().studies();
+    return unsized == 0
+        ? say("page.ground-of-gap", Map.of("ofMethod", ofMethod, "ofSizes", ofSizes))
+        : say(
+            "page.ground-of-gap-but-unsized",
+            Map.of("ofMethod", ofMethod, "ofSizes", ofSizes, "unsized", unsized));
   }
 
   /** Closes a label that holds a comma by another. */
   private static String apart(String label) {
     return label.contains(",") ? label + "," : label;
-  }
-
-  private static String unsized(int studies) {
-    if (studies == 0) {
-      return "";
-    }
-    String give = studies == 1 ? " gives" : " give";
-    return "; " + Counted.of(studies, "study", "studies") + give + " no middle length";
   }
 
   /** Abbreviations keep their letters. */
@@ -59,17 +62,12 @@ record MapWords(Optional<Outcome> outcome, List<YesOrNo> infected) {
         : label.substring(0, 1).toLowerCase(Locale.ROOT) + label.substring(1);
   }
 
-  private String start() {
-    List<String> words = infected.stream().map(MapWords::start).toList();
-    return words.isEmpty() ? "" : ", " + String.join(" or ", words);
-  }
-
   private static String start(YesOrNo answer) {
     return switch (answer) {
-      case YES -> "all infected at the start";
-      case NO -> "none infected at the start";
-      case MIXED -> "some infected at the start";
-      case UNCLEAR -> "infection at the start unclear";
+      case YES -> say("page.all-infected");
+      case NO -> say("page.none-infected");
+      case MIXED -> say("page.some-infected");
+      case UNCLEAR -> say("page.infection-unclear");
     };
   }
 
@@ -77,12 +75,12 @@ record MapWords(Optional<Outcome> outcome, List<YesOrNo> infected) {
     String from = Shown.centimetres(range.fromCentimetres());
     if (Double.isInfinite(range.toCentimetres())) {
       return range.fromCentimetres() == 0
-          ? " with a known mean or median of missing bone"
-          : " at a mean or median of " + from + " cm and more";
+          ? say("page.at-any-middle")
+          : say("page.at-middle-from", Map.of("from", from));
     }
     String to = Shown.centimetres(range.toCentimetres());
     return range.fromCentimetres() == 0
-        ? " at a mean or median below " + to + " cm"
-        : " at a mean or median of " + from + " to " + to + " cm";
+        ? say("page.at-middle-below", Map.of("to", to))
+        : say("page.at-middle-between", Map.of("from", from, "to", to));
   }
 }

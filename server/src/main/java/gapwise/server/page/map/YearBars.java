@@ -1,8 +1,11 @@
 package gapwise.server.page.map;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
@@ -34,6 +37,19 @@ public record YearBars(List<Bar> bars, int most) {
   private static int arms(StudySearch search, int year) {
     SearchRequest ofYear = SearchRequest.EVERYTHING.ofYear(year);
     return search.search(ofYear, StudySearch.Order.YEAR_DESCENDING, 0, 0).arms();
+  }
+
+  /** What it shows, for those who cannot see it; there is at least one year. */
+  public String title() {
+    return say(
+        "page.groups-by-year",
+        Map.of(
+            "first",
+            Integer.toString(bars.get(0).year()),
+            "last",
+            Integer.toString(bars.get(bars.size() - 1).year()),
+            "most",
+            Integer.toString(most)));
   }
 
   /** Left edge of a bar in a drawing 1000 wide. */

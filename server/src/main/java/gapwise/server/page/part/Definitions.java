@@ -1,11 +1,14 @@
 package gapwise.server.page.part;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.Answers;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import gapwise.server.address.Address;
 import gapwise.server.address.QuestionAddress;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -51,7 +54,7 @@ public record Definitions(List<Choice> choices, int silent, Optional<FilterForm.
         .map(
             words ->
                 new FilterForm.On(
-                    "defined as “" + words + "”",
+                    say("page.defined-as", Map.of("definition", words)),
                     path,
                     address.without(List.of(QuestionAddress.DEFINITION))));
   }
@@ -64,10 +67,8 @@ public record Definitions(List<Choice> choices, int silent, Optional<FilterForm.
   /** What the list of choices is called. */
   public String heading() {
     if (taken.isPresent()) {
-      return "Take another definition, or all";
+      return say("page.another-definition");
     }
-    return choices.size() == 1
-        ? "One definition is stated among these series: take it alone"
-        : choices.size() + " definitions of the outcome among these series: take one alone";
+    return say("page.definitions", Map.of("definitions", choices.size()));
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.server.page.part;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
@@ -185,15 +187,17 @@ public record FilterForm(
     String value = asked.isEmpty() || asked.equals("overlap") ? "centre" : asked;
     String label =
         switch (value) {
-          case Filters.BAND -> "Only where the mean or median lies in it, below its upper end";
-          case Filters.UNSIZED -> "Only where the paper gives no mean or median";
-          default -> "Only where the mean or median lies in it";
+          case Filters.BAND -> say("page.only-middle-in-band");
+          case Filters.UNSIZED -> say("page.only-without-middle");
+          default -> say("page.only-middle-inside");
         };
     return new Choice(value, label, 0, value.equals(asked));
   }
 
   /** What is on, as one line. */
   public String summary() {
-    return on.isEmpty() ? "none on" : on.stream().map(On::label).collect(Collectors.joining(", "));
+    return on.isEmpty()
+        ? say("page.no-filter-on")
+        : on.stream().map(On::label).collect(Collectors.joining(", "));
   }
 }

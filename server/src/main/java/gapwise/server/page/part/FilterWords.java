@@ -1,5 +1,7 @@
 package gapwise.server.page.part;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
@@ -7,6 +9,7 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.wording.Segments;
+import java.util.Map;
 import java.util.Optional;
 
 /** How a value of a filter reads on its own, beside values of other filters. */
@@ -27,7 +30,7 @@ public final class FilterWords {
       case "segment" -> Optional.of(Segments.name(code));
       case "infected" ->
           Coded.parse(YesOrNo.class, code)
-              .map(answer -> "infected at the start: " + answer.label());
+              .map(answer -> say("page.infected-at-start", Map.of("answer", answer.label())));
       case "design" -> Coded.parse(Design.class, code).map(Design::label);
       default -> throw new IllegalArgumentException("no filter with codes: " + filter);
     };

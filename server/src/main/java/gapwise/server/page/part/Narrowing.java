@@ -1,5 +1,7 @@
 package gapwise.server.page.part;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.server.address.Address;
@@ -9,6 +11,8 @@ import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.function.UnaryOperator;
 
 /** What narrows a list now, each with the address without it. */
 final class Narrowing {
@@ -36,7 +40,7 @@ final class Narrowing {
 
   private void add(SearchRequest request) {
     if (!request.text().isEmpty()) {
-      add("“" + request.text() + "”", address.without(List.of("q")));
+      add(say("page.searched-for", Map.of("words", request.text())), address.without(List.of("q")));
     }
     addEach("outcome");
     request
@@ -44,23 +48,23 @@ final class Narrowing {
         .ifPresent(
             range ->
                 add(
-                    "missing bone " + Defects.range(range) + matched(request),
+                    say(
+                        request.defectMatch() == DefectMatch.CENTRE
+                            ? "page.bone-by-middle"
+                            : "page.bone",
+                        Map.of("range", Defects.range(range))),
                     address.without(List.of("from", "to", "match"))));
     if (request.defectMatch() == DefectMatch.NO_CENTRE) {
-      add("no mean or median of missing bone", address.without("match", Filters.UNSIZED));
+      add(say("page.no-middle-of-bone"), address.without("match", Filters.UNSIZED));
     }
     List.of("method", "bone", "segment", "infected", "design").forEach(this::addEach);
-    addYears("year-from", "from ");
-    addYears("year-to", "up to ");
+    addYears("year-from", year -> say("page.years-from", Map.of("year", year)));
+    addYears("year-to", year -> say("page.years-to", Map.of("year", year)));
     request
         .followUpFrom()
         .ifPresent(
             months ->
                 add(FollowUps.atLeast(months), address.without(List.of(Filters.FOLLOW_UP_FROM))));
-  }
-
-  private static String matched(SearchRequest request) {
-    return request.defectMatch() == DefectMatch.CENTRE ? " by mean or median" : "";
   }
 
   private void addEach(String filter) {
@@ -69,8 +73,8 @@ final class Narrowing {
     }
   }
 
-  private void addYears(String filter, String words) {
-    address.all(filter).forEach(year -> add(words + year, address.without(filter, year)));
+  private void addYears(String filter, UnaryOperator<String> words) {
+    address.all(filter).forEach(year -> add(words.apply(year), address.without(filter, year)));
   }
 
   private void add(String words, Address without) {

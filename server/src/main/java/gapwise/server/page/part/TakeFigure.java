@@ -1,5 +1,7 @@
 package gapwise.server.page.part;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.Figure;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.file.FileKind;
@@ -81,7 +83,7 @@ public record TakeFigure(
         links(path, drawn, FileKind.PNG, sheets),
         sheets <= MOST_LINKED
             ? ""
-            : "and so on to sheet " + sheets + ", named in the address by sheet=" + sheets);
+            : say("page.further-sheets", Map.of("last", Integer.toString(sheets))));
   }
 
   private static List<Link> links(String path, Address drawn, FileKind kind, int sheets) {
@@ -97,15 +99,18 @@ public record TakeFigure(
 
   private static String size(Medium medium) {
     PngSize usual = PngSize.usual(medium);
-    String pixels = usual.pixelWidth() + " pixels";
+    String pixels = Integer.toString(usual.pixelWidth());
     return medium.printed()
-        ? String.format(
-            Locale.ROOT,
-            "%.0f mm, %s at %d per inch",
-            medium.widthMillimetres(),
-            pixels,
-            medium.usualDotsPerInch())
-        : pixels;
+        ? say(
+            "page.size-in-print",
+            Map.of(
+                "millimetres",
+                String.format(Locale.ROOT, "%.0f", medium.widthMillimetres()),
+                "pixels",
+                pixels,
+                "dots",
+                medium.usualDotsPerInch()))
+        : say("page.size-on-screen", Map.of("pixels", pixels));
   }
 
   /** Names and values that the form sends along unseen. */

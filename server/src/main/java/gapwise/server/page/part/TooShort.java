@@ -1,11 +1,14 @@
 package gapwise.server.page.part;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.ShortFollowUp;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Selection;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.wording.FollowUps;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -24,8 +27,8 @@ public record TooShort(String words, String link, String href) {
             found -> {
               String months = FollowUps.plain(found.leastMonths());
               return new TooShort(
-                  found.words() + ": what comes later is missed.",
-                  "Take only those followed at least " + months + " months",
+                  say("page.too-short", Map.of("series", found.words())),
+                  say("page.only-followed-long", Map.of("months", months)),
                   address.with(Filters.FOLLOW_UP_FROM, months).at(path));
             });
   }

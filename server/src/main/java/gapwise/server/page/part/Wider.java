@@ -1,8 +1,9 @@
 package gapwise.server.page.part;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.search.SearchAnswer;
 import gapwise.search.StudySearch;
-import gapwise.sentence.Counted;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import java.util.Comparator;
@@ -33,7 +34,7 @@ public final class Wider {
 
   private record Left(FilterForm.On one, int arms) {
     FilterForm.On told() {
-      String words = "without " + one.label() + ": " + Counted.of(arms, "group", "groups");
+      String words = say("page.without-filter", Map.of("filter", one.label(), "groups", arms));
       return new FilterForm.On(words, one.path(), one.rest());
     }
   }

@@ -1,5 +1,7 @@
 package gapwise.server.page.place;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.figure.value.Shown;
@@ -46,7 +48,9 @@ public record CourseLines(List<Line> lines, String total, List<String> clocks) {
     }
     double months = course.totalMonths();
     String total =
-        Shown.months(months) + " months (" + Math.round(months * WEEKS_IN_MONTH) + " weeks)";
+        say(
+            "page.length-of-course",
+            Map.of("months", Shown.months(months), "weeks", Math.round(months * WEEKS_IN_MONTH)));
     return Optional.of(new CourseLines(lines, total, clocks(course)));
   }
 
@@ -64,9 +68,10 @@ public record CourseLines(List<Line> lines, String total, List<String> clocks) {
   }
 
   private static String told(Map.Entry<? extends Coded, Double> origin) {
-    return origin.getKey().label()
-        + (origin.getValue() == 0
-            ? ": at the start of the course"
-            : ": " + Shown.months(origin.getValue()) + " months into the course");
+    String clock = origin.getKey().label();
+    return origin.getValue() == 0
+        ? say("page.clock-at-start", Map.of("clock", clock))
+        : say(
+            "page.clock-later", Map.of("clock", clock, "months", Shown.months(origin.getValue())));
   }
 }

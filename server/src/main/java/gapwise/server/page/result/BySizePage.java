@@ -1,5 +1,7 @@
 package gapwise.server.page.result;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
@@ -36,6 +38,7 @@ import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -83,7 +86,7 @@ public final class BySizePage {
     Answer answer = told.answer();
     String words = QuestionWords.of(answer.question());
     return new BySizeView.Asked(
-        sites.of(words + ", by size", Site.Section.BY_SIZE),
+        sites.of(say("page.by-size", Map.of("question", words)), Site.Section.BY_SIZE),
         form,
         words,
         told.figure(edition).map(bubble -> drawn(form.address(), bubble)),
@@ -135,9 +138,11 @@ public final class BySizePage {
   private static String label(LengthRange lengths) {
     String from = Shown.centimetres(lengths.fromCentimetres());
     if (Double.isInfinite(lengths.toCentimetres())) {
-      return from + " and more";
+      return say("page.lengths-from", Map.of("from", from));
     }
     String to = Shown.centimetres(lengths.toCentimetres());
-    return lengths.fromCentimetres() == 0 ? "under " + to : from + " to under " + to;
+    return lengths.fromCentimetres() == 0
+        ? say("page.lengths-under", Map.of("to", to))
+        : say("page.lengths-between", Map.of("from", from, "to", to));
   }
 }

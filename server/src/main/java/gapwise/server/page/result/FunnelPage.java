@@ -1,5 +1,7 @@
 package gapwise.server.page.result;
 
+import static gapwise.sentence.Sentences.say;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome.Wrong;
 import gapwise.answer.Answer;
@@ -25,6 +27,7 @@ import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Whether small series of a question tell another story than large ones. */
@@ -60,7 +63,7 @@ public final class FunnelPage {
   private FunnelView view(Address address, Answer answer) {
     String words = QuestionWords.of(answer.question());
     return new FunnelView(
-        sites.of(words + ", small against large series", Site.Section.POOLED),
+        sites.of(say("page.small-against-large", Map.of("question", words)), Site.Section.POOLED),
         words,
         answer
             .result()

@@ -1,5 +1,7 @@
 package gapwise.server.page.result;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.PlanOutcome.Wrong;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -55,7 +57,9 @@ final class PooledNotes {
             warning -> {
               String label = warning.study().orElseThrow();
               boolean named = warning.message().contains(label);
-              return named ? warning.message() : label + ": " + warning.message();
+              return named
+                  ? warning.message()
+                  : say("page.note-on-series", Map.of("series", label, "note", warning.message()));
             })
         .distinct()
         .toList();

@@ -1,5 +1,7 @@
 package gapwise.server.page.result;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.AnswerForest;
 import gapwise.answer.ComparisonAlert;
 import gapwise.answer.Told;
@@ -17,6 +19,7 @@ import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -98,7 +101,13 @@ public sealed interface PooledView {
           .map(
               choice ->
                   new FilterForm.On(
-                      choice.label() + " (" + choice.count() + ")",
+                      say(
+                          "page.other-outcome",
+                          Map.of(
+                              "outcome",
+                              choice.label(),
+                              "groups",
+                              Integer.toString(choice.count()))),
                       PagePaths.POOLED,
                       form.address().with("outcome", choice.value())))
           .toList();
@@ -115,13 +124,15 @@ public sealed interface PooledView {
           .filter(rows -> rows.rowsOnlyOverlapping() > 0)
           .map(
               rows ->
-                  "Of "
-                      + rows.rows().size()
-                      + (rows.rows().size() == 1 ? " group, " : " groups, ")
-                      + rows.rowsWithCentreInside()
-                      + " have their mean or median in the length asked for; "
-                      + rows.rowsOnlyOverlapping()
-                      + " only reach into it or give no middle.");
+                  say(
+                      "page.reaching-in",
+                      Map.of(
+                          "groups",
+                          rows.rows().size(),
+                          "inside",
+                          rows.rowsWithCentreInside(),
+                          "reaching",
+                          rows.rowsOnlyOverlapping())));
     }
 
     /** Address of the same question among groups whose mean or median lies in the lengths. */
@@ -171,6 +182,11 @@ public sealed interface PooledView {
       List<String> aboutStudies,
       Optional<ComparisonAlert> alert)
       implements Finding {
+
+    /** What the notes about single studies are called. */
+    public String headingOfNotes() {
+      return say("page.heading-of-notes", Map.of("notes", aboutStudies.size()));
+    }
 
     /** Said where methods stand side by side. */
     public Optional<String> noComparison() {

@@ -1,5 +1,7 @@
 package gapwise.server.page.result;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -8,7 +10,7 @@ import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.OptionalDouble;
+import java.util.Map;
 
 /** The statistics under a result, for those who look for them. */
 public final class Statistics {
@@ -24,7 +26,7 @@ public final class Statistics {
       for (SubgroupsResult.Subgroup group : synthesis.listOfGroups()) {
         String name =
             Method.vocabulary().find(group.level()).map(Method::shortLabel).orElse(group.level());
-        heterogeneity(lines, name + ": ", group.heterogeneity());
+        heterogeneity(lines, name, group.heterogeneity());
       }
     } else {
       synthesis.heterogeneity().ifPresent(all -> heterogeneity(lines, "", all));
@@ -36,51 +38,55 @@ public final class Statistics {
     if (h.pValue().isEmpty() && h.tauSquared().isEmpty()) {
       return; // one series: nothing differs
     }
-    add(
-        lines,
-        of + "tau",
-        h.tau(),
-        "",
-        "standard deviation of true results between centres, on the scale of the analysis");
-    if (h.tauSquared().isPresent()) {
-      String interval =
-          h.tauSquaredLower().isPresent() && h.tauSquaredUpper().isPresent()
-              ? " ("
-                  + number(h.tauSquaredLower().getAsDouble())
-                  + " to "
-                  + number(h.tauSquaredUpper().getAsDouble())
-                  + ")"
-              : "";
-      lines.add(
-          new Line(
-              of + "tau squared",
-              number(h.tauSquared().getAsDouble()) + interval,
-              interval.isEmpty() ? "its square" : "its square, with 95 % interval by Q profile"));
+    if (h.tau().isPresent()) {
+      lines.add(line(of, "tau", number(h.tau().getAsDouble()), say("page.meaning-of-tau")));
     }
-    add(
-        lines,
-        of + "I squared",
-        h.iSquaredPercent(),
-        " %",
-        "share of the spread that is not chance; says nothing of how large the spread is");
+    if (h.tauSquared().isPresent()) {
+      lines.add(tauSquared(of, h, number(h.tauSquared().getAsDouble())));
+    }
+    if (h.iSquaredPercent().isPresent()) {
+      String percent =
+          say("page.percent", Map.of("share", number(h.iSquaredPercent().getAsDouble())));
+      lines.add(line(of, "I squared", percent, say("page.meaning-of-i-squared")));
+    }
     if (h.q().isPresent() && h.pValue().isPresent() && h.degreesOfFreedom().isPresent()) {
       lines.add(
-          new Line(
-              of + "Q",
-              number(h.q().getAsDouble())
-                  + " on "
-                  + h.degreesOfFreedom().getAsInt()
-                  + " degrees of freedom, p "
-                  + p(h.pValue().getAsDouble()),
-              "Cochran's test of whether chance alone explains the spread"));
+          line(
+              of,
+              "Q",
+              say(
+                  "page.q-and-p",
+                  Map.of(
+                      "q",
+                      number(h.q().getAsDouble()),
+                      "degrees",
+                      h.degreesOfFreedom().getAsInt(),
+                      "p",
+                      p(h.pValue().getAsDouble()))),
+              say("page.meaning-of-q")));
     }
   }
 
-  private static void add(
-      List<Line> lines, String name, OptionalDouble value, String unit, String meaning) {
-    if (value.isPresent()) {
-      lines.add(new Line(name, number(value.getAsDouble()) + unit, meaning));
+  private static Line tauSquared(String of, Result.Heterogeneity h, String value) {
+    if (h.tauSquaredLower().isEmpty() || h.tauSquaredUpper().isEmpty()) {
+      return line(of, "tau squared", value, say("page.meaning-of-square"));
     }
+    String lower = number(h.tauSquaredLower().getAsDouble());
+    String upper = number(h.tauSquaredUpper().getAsDouble());
+    return line(
+        of,
+        "tau squared",
+        say("page.value-and-limits", Map.of("value", value, "lower", lower, "upper", upper)),
+        say("page.meaning-of-square-and-limits"));
+  }
+
+  /** A line whose name says of which method it is, where there are several. */
+  private static Line line(String of, String statistic, String value, String meaning) {
+    String name =
+        of.isEmpty()
+            ? statistic
+            : say("page.statistic-of-method", Map.of("method", of, "statistic", statistic));
+    return new Line(name, value, meaning);
   }
 
   private static String number(double value) {
@@ -88,6 +94,6 @@ public final class Statistics {
   }
 
   private static String p(double value) {
-    return value < 0.001 ? "below 0.001" : String.format(Locale.ROOT, "%.3f", value);
+    return value < 0.001 ? say("page.smallest-p") : String.format(Locale.ROOT, "%.3f", value);
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.server.page.studies;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.StudyAddress;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
@@ -20,6 +22,7 @@ import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -113,7 +116,7 @@ public record ArmRow(
         head,
         false,
         Optional.of(Pictures.span(defect, Pictures.ROW_REACH_CENTIMETRES)),
-        defect.map(Defects::words).orElse("not reported"),
+        defect.map(Defects::words).orElseGet(() -> say("studies.bone-not-reported")),
         "",
         false);
   }
@@ -164,19 +167,18 @@ public record ArmRow(
         .filter(count -> count.isComplete())
         .map(
             count ->
-                "infected at the start "
-                    + count.events().getAsInt()
-                    + " of "
-                    + count.total().getAsInt())
+                say(
+                    "studies.infected-of",
+                    Map.of("infected", count.events().getAsInt(), "all", count.total().getAsInt())))
         .or(() -> baseline.infectedAtStart().map(ArmRow::infected));
   }
 
   private static String infected(YesOrNo answer) {
     return switch (answer) {
-      case YES -> "infected at the start";
-      case NO -> "not infected at the start";
-      case MIXED -> "some infected at the start";
-      case UNCLEAR -> "infection at the start unclear";
+      case YES -> say("studies.infected");
+      case NO -> say("studies.not-infected");
+      case MIXED -> say("studies.some-infected");
+      case UNCLEAR -> say("studies.infection-unclear");
     };
   }
 
@@ -185,15 +187,15 @@ public record ArmRow(
     int described = study.patientsOf(arm.id()).size();
     if (baseline.patients().isPresent()) {
       int patients = baseline.patients().getAsInt();
-      String limbs =
-          baseline.limbs().isPresent() && baseline.limbs().getAsInt() != patients
-              ? ", " + baseline.limbs().getAsInt() + " limbs"
-              : "";
-      return patients + limbs;
+      return baseline.limbs().isPresent() && baseline.limbs().getAsInt() != patients
+          ? say(
+              "studies.patients-and-limbs",
+              Map.of("patients", patients, "limbs", baseline.limbs().getAsInt()))
+          : String.valueOf(patients);
     }
     if (baseline.limbs().isPresent()) {
-      return baseline.limbs().getAsInt() + " limbs";
+      return say("studies.limbs", Map.of("limbs", baseline.limbs().getAsInt()));
     }
-    return described > 0 ? String.valueOf(described) : "not stated";
+    return described > 0 ? String.valueOf(described) : say("studies.patients-not-stated");
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.server.page.studies;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
@@ -12,6 +14,7 @@ import gapwise.figure.value.Shown;
 import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -42,9 +45,11 @@ public record OutcomeLine(
       return arm(study, one.arm());
     }
     if (scope instanceof Scope.Comparison pair) {
-      return arm(study, pair.arm()) + " against " + arm(study, pair.against());
+      return say(
+          "studies.one-against-other",
+          Map.of("one", arm(study, pair.arm()), "other", arm(study, pair.against())));
     }
-    return "all groups together";
+    return say("studies.all-groups");
   }
 
   private static String arm(Study study, String id) {
@@ -56,28 +61,47 @@ public record OutcomeLine(
 
   private static List<String> notes(OutcomeReport report) {
     List<String> notes = new ArrayList<>();
-    report.subgroup().ifPresent(part -> notes.add("only " + part.words()));
+    report
+        .subgroup()
+        .ifPresent(part -> notes.add(say("studies.only-part", Map.of("part", part.words()))));
     report.phase().map(Phase::label).ifPresent(notes::add);
-    report.clock().map(Clock::label).ifPresent(clock -> notes.add("counted from " + clock));
-    report.timePoint().ifPresent(time -> notes.add("at " + months(time)));
-    report.counted().map(CountedUnit::label).ifPresent(unit -> notes.add("counts " + unit));
+    report
+        .clock()
+        .map(Clock::label)
+        .ifPresent(clock -> notes.add(say("studies.counted-from", Map.of("clock", clock))));
+    report
+        .timePoint()
+        .ifPresent(time -> notes.add(say("studies.at-time", Map.of("time", months(time)))));
+    report
+        .counted()
+        .map(CountedUnit::label)
+        .ifPresent(unit -> notes.add(say("studies.counts-of", Map.of("unit", unit))));
     if (report.followed().isPresent()) {
-      notes.add(report.followed().getAsInt() + " followed");
+      notes.add(say("studies.followed", Map.of("people", report.followed().getAsInt())));
     }
     report
         .money()
         .ifPresent(
             money ->
                 notes.add(
-                    money.currency().getCurrencyCode()
-                        + (money.priceYear().isPresent()
-                            ? ", prices of " + money.priceYear().getAsInt()
-                            : ", price year not stated")));
+                    money.priceYear().isPresent()
+                        ? say(
+                            "studies.prices-of-year",
+                            Map.of(
+                                "currency",
+                                money.currency().getCurrencyCode(),
+                                "year",
+                                Integer.toString(money.priceYear().getAsInt())))
+                        : say(
+                            "studies.prices-of-unknown-year",
+                            Map.of("currency", money.currency().getCurrencyCode()))));
     Optional.of(report.standing())
         .filter(standing -> standing != Standing.COUNTS)
         .map(Standing::label)
         .ifPresent(notes::add);
-    report.definition().ifPresent(text -> notes.add("defined as “" + text + "”"));
+    report
+        .definition()
+        .ifPresent(text -> notes.add(say("studies.defined-as", Map.of("definition", text))));
     report.note().ifPresent(notes::add);
     return notes;
   }

@@ -1,5 +1,7 @@
 package gapwise.server.page.studies;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.vocabulary.Bone;
@@ -10,6 +12,7 @@ import gapwise.figure.value.Shown;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -34,10 +37,12 @@ public record PatientLine(
             .defect()
             .map(
                 length ->
-                    (length.approximate() ? "about " : "")
-                        + Shown.centimetres(length.centimetres())
-                        + " cm")
-            .orElse("not stated"),
+                    say(
+                        length.approximate()
+                            ? "studies.about-length-of-patient"
+                            : "studies.length-of-patient",
+                        Map.of("length", Shown.centimetres(length.centimetres()))))
+            .orElseGet(() -> say("studies.length-not-stated")),
         patient.outcomes().entrySet().stream()
             .map(e -> label(e.getKey()) + ": " + words(e.getValue()))
             .collect(Collectors.joining("; ")),
@@ -47,7 +52,8 @@ public record PatientLine(
   private static String who(PatientRow patient) {
     List<String> parts = new ArrayList<>();
     if (patient.ageYears().isPresent()) {
-      parts.add(Shown.centimetres(patient.ageYears().getAsDouble()) + " years");
+      parts.add(
+          say("studies.age", Map.of("years", Shown.centimetres(patient.ageYears().getAsDouble()))));
     }
     patient.sex().map(Sex::label).ifPresent(parts::add);
     patient
@@ -60,14 +66,20 @@ public record PatientLine(
         .ifPresent(
             answer ->
                 parts.add(
-                    answer == YesOrNo.YES
-                        ? "infected"
-                        : answer == YesOrNo.NO ? "not infected" : "infection unclear"));
+                    say(
+                        answer == YesOrNo.YES
+                            ? "studies.patient-infected"
+                            : answer == YesOrNo.NO
+                                ? "studies.patient-not-infected"
+                                : "studies.patient-infection-unclear")));
     patient
         .followUp()
         .ifPresent(
             time ->
-                parts.add("followed " + Shown.number(time.value()) + " " + time.unit().symbol()));
+                parts.add(
+                    say(
+                        "studies.patient-followed",
+                        Map.of("time", Shown.number(time.value()) + " " + time.unit().symbol()))));
     return String.join(", ", parts);
   }
 

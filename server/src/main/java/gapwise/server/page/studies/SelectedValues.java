@@ -1,5 +1,7 @@
 package gapwise.server.page.studies;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Coded;
@@ -54,7 +56,7 @@ public final class SelectedValues implements ArmValues {
     row.report()
         .flatMap(OutcomeReport::clock)
         .map(Coded::label)
-        .ifPresent(clock -> share.add("from " + clock));
+        .ifPresent(clock -> share.add(say("studies.from-clock", Map.of("clock", clock))));
     return new Values(values.counted(), String.join(", ", share));
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.server.page.studies;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.figure.file.CsvCell;
@@ -26,6 +28,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -140,9 +143,11 @@ final class StudiesExport {
 
   private static List<String> notes(Origin origin) {
     return List.of(
-        "Selection: " + origin.selection(),
-        "Exported on " + origin.date() + " from evidence version " + origin.version() + ".",
-        "Each study stands here whole, with groups that the selection leaves out.");
+        say("studies.selection", Map.of("selection", origin.selection())),
+        say(
+            "studies.exported",
+            Map.of("date", origin.date(), "version", Long.toString(origin.version()))),
+        say("studies.exported-whole"));
   }
 
   private List<Study> records(List<ArmHit> hits) {

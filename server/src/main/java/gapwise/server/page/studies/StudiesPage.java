@@ -1,10 +1,11 @@
 package gapwise.server.page.studies;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
-import gapwise.sentence.Counted;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;
@@ -132,13 +133,12 @@ public final class StudiesPage {
 
   private static String found(SearchAnswer answer) {
     if (answer.arms() == 0) {
-      return "No group of patients fits";
+      return say("studies.found-none");
     }
-    return Counted.of(answer.arms(), "group of patients", "groups of patients")
-        + " in "
-        + Counted.of(answer.studies(), "study", "studies")
-        + ", "
-        + Counted.of(answer.patients(), "patient", "patients");
+    return say(
+        "studies.found",
+        Map.of(
+            "groups", answer.arms(), "studies", answer.studies(), "patients", answer.patients()));
   }
 
   private static List<StudiesView.Choice> offered(List<ListColumn> chosen) {

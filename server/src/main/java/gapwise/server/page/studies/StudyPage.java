@@ -1,5 +1,7 @@
 package gapwise.server.page.studies;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -28,6 +30,7 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Everything recorded of one study, with where each number stands in the paper. */
@@ -122,7 +125,7 @@ public final class StudyPage {
 
   private static Optional<String> alert(Study study) {
     return study.reportKind() == ReportKind.RETRACTION
-        ? Optional.of("This publication was retracted. It enters no pooled result.")
+        ? Optional.of(say("studies.retracted"))
         : Optional.empty();
   }
 
@@ -130,11 +133,11 @@ public final class StudyPage {
     Optional<ArmDefect> defect = ArmDefect.of(study, arm);
     return new Group(
         arm.label()
-            .map(label -> arm.id() + ": " + label)
-            .orElse(study.arms().size() == 1 ? "The group of patients" : arm.id()),
+            .map(label -> say("studies.group", Map.of("id", arm.id(), "label", label)))
+            .orElse(study.arms().size() == 1 ? say("studies.only-group") : arm.id()),
         arm.method().principal(),
         Pictures.span(defect, REACH_CENTIMETRES),
-        defect.map(Defects::words).orElse("not reported"),
+        defect.map(Defects::words).orElseGet(() -> say("studies.bone-of-group-not-reported")),
         Facts.of(arm));
   }
 
@@ -142,14 +145,14 @@ public final class StudyPage {
     List<Version> versions = new ArrayList<>();
     for (StudyVersion version : studies.history(id)) {
       VersionStamp stamp = version.stamp();
-      String removed = version.study().isEmpty() ? ", removed" : "";
+      String sentence = version.study().isEmpty() ? "studies.version-removed" : "studies.version";
       versions.add(
           0,
           new Version(
               MINUTE.format(stamp.when()),
               stamp.who(),
               stamp.why(),
-              "version " + stamp.version() + removed));
+              say(sentence, Map.of("number", Long.toString(stamp.version())))));
     }
     return versions;
   }

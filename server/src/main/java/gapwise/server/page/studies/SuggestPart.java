@@ -1,5 +1,7 @@
 package gapwise.server.page.studies;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.vocabulary.Method;
 import gapwise.problem.Problem;
 import gapwise.search.SearchRequest;
@@ -7,7 +9,6 @@ import gapwise.search.StudySearch;
 import gapwise.search.words.PlainWords;
 import gapwise.search.words.Reading;
 import gapwise.search.words.Understood;
-import gapwise.sentence.Counted;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;
@@ -20,10 +21,10 @@ import gapwise.server.route.Routes;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
 import io.javalin.http.Context;
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /** What the search box has understood while someone types, as a part of the page of studies. */
@@ -68,8 +69,8 @@ public final class SuggestPart {
         words.rest(),
         String.join(" ", words.aside()),
         arms == 0
-            ? "no group of patients fits"
-            : Counted.of(arms, "group of patients", "groups of patients"),
+            ? say("studies.would-find-none")
+            : say("studies.would-find", Map.of("groups", arms)),
         address.at(PagePaths.STUDIES),
         spelling.map(
             text ->
@@ -87,22 +88,22 @@ public final class SuggestPart {
           .collect(Collectors.joining(" or "));
     }
     if (reading instanceof Reading.Size size) {
-      return "missing bone " + Defects.range(size.range());
+      return say("studies.understood-bone", Map.of("range", Defects.range(size.range())));
     }
     if (reading instanceof Reading.FollowUp followUp) {
       return FollowUps.atLeast(followUp.months());
     }
-    Reading.Years years = (Reading.Years) reading;
-    List<String> ends = new ArrayList<>();
-    end(ends, "from ", years.from());
-    end(ends, "up to ", years.to());
-    return "published " + String.join(" ", ends);
+    return published((Reading.Years) reading);
   }
 
-  private static void end(List<String> ends, String word, OptionalInt year) {
-    if (year.isPresent()) {
-      ends.add(word + year.getAsInt());
+  private static String published(Reading.Years years) {
+    Map<String, String> ends = new HashMap<>();
+    years.from().ifPresent(year -> ends.put("from", Integer.toString(year)));
+    years.to().ifPresent(year -> ends.put("to", Integer.toString(year)));
+    if (ends.size() == 2) {
+      return say("studies.published-between", ends);
     }
+    return say(ends.containsKey("from") ? "studies.published-from" : "studies.published-to", ends);
   }
 
   private static String label(Reading.Kind kind, String code) {
