@@ -48,6 +48,12 @@ public final class SubgroupPart {
         "Every group is told with each of them; give fewer.");
     Subgroups pooled = synthesis.pooler().subgroups(levels, commonVariance);
     pooled.warnings().forEach(one -> warnings.add(Result.Warning.of(one)));
+    for (Subgroups.Group group : pooled.groups()) {
+      group
+          .pooled()
+          .warnings()
+          .forEach(one -> warnings.add(Result.Warning.ofGroup(group.level(), one)));
+    }
     return new SubgroupsResult(told(synthesis, places, pooled), Summaries.between(pooled));
   }
 

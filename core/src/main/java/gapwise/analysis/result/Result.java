@@ -1,12 +1,17 @@
 package gapwise.analysis.result;
 
+import static gapwise.sentence.Sentences.say;
+
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.problem.Problem;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.UnaryOperator;
 
 /**
  * What a plan gave, as docs/plan.md tells it: the plan, what went in, the part its task makes, and
@@ -138,6 +143,7 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
    * @param study label of the row it is about, if one
    * @param studyId of the study in the evidence base, if that row comes from there
    * @param armId of its arm
+   * @param group the group of studies it is about, if one, whose level its message names
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Warning(
@@ -145,13 +151,47 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
       String message,
       Optional<String> study,
       Optional<String> studyId,
-      Optional<String> armId) {
+      Optional<String> armId,
+      @JsonIgnore Optional<OfGroup> group) {
+    /**
+     * A group of studies and what is said of it.
+     *
+     * @param level as the column names it
+     * @param words the message without the level
+     */
+    public record OfGroup(String level, String words) {}
+
+    /** A warning that is about no group. */
+    public Warning(
+        String code,
+        String message,
+        Optional<String> study,
+        Optional<String> studyId,
+        Optional<String> armId) {
+      this(code, message, study, studyId, armId, Optional.empty());
+    }
+
     /** The same about a row that comes from the evidence base. */
     public Warning about(Optional<String> studyId, Optional<String> armId) {
       return new Warning(code, message, study, studyId, armId);
     }
 
-    /** The message as people read it among other sentences. */
+    /**
+     * The message as people read it among other sentences.
+     *
+     * @param named the name of a group by its level
+     */
+    public String sentence(UnaryOperator<String> named) {
+      return group
+          .map(
+              one ->
+                  say(
+                      "analysis.of-group-named",
+                      Map.of("group", named.apply(one.level()), "what", one.words())))
+          .orElseGet(this::sentence);
+    }
+
+    /** The message as people read it among other sentences, groups by their levels. */
     public String sentence() {
       String end = message.endsWith(".") ? "" : ".";
       return Character.toUpperCase(message.charAt(0)) + message.substring(1) + end;
@@ -160,6 +200,17 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
     /** A warning about the whole. */
     public static Warning of(String code, String message) {
       return new Warning(code, message, Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    /** What a room of the number wing found, as a warning about one group of studies. */
+    public static Warning ofGroup(String level, Problem problem) {
+      return new Warning(
+          problem.code(),
+          say("analysis.of-group", Map.of("level", level, "what", problem.message())),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.of(new OfGroup(level, problem.message())));
     }
 
     /** What a room of the number wing found, as a warning about the whole. */

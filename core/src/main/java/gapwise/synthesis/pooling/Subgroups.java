@@ -26,7 +26,7 @@ import java.util.function.Function;
  * @param degreesOfFreedom groups less one
  * @param pValue of q; empty without degrees of freedom
  * @param tauSquared the variance all groups share, if they do
- * @param warnings what a reader must know
+ * @param warnings what a reader must know of all groups; each group has its own besides
  */
 public record Subgroups(
     List<Group> groups,
@@ -159,17 +159,9 @@ public record Subgroups(
   }
 
   private static Subgroups compared(List<Group> groups, OptionalDouble shared, List<Problem> more) {
-    List<Problem> warnings = new ArrayList<>(more);
     List<Double> means = new ArrayList<>();
     List<Double> variances = new ArrayList<>();
     for (Group group : groups) {
-      for (Problem problem : group.pooled().warnings()) {
-        warnings.add(
-            new Problem(
-                problem.where(),
-                problem.code(),
-                "group '" + group.level() + "': " + problem.message()));
-      }
       group.pooled().mean().ifPresent(mean -> means.add(mean.estimate()));
       group.pooled().modelStandardError().ifPresent(error -> variances.add(error * error));
     }
@@ -180,17 +172,19 @@ public record Subgroups(
           OptionalInt.empty(),
           OptionalDouble.empty(),
           shared,
-          warnings);
+          more);
     }
     EffectSample between = EffectSample.of(means, variances);
     Heterogeneity test = InverseVariance.fromQ(between, GroupMeans.one(between));
-    if (groups.size() == 1) {
-      warnings.add(
-          new Problem(
-              "", "too-few-studies", "there is only one group, so groups cannot be compared"));
-    }
+    Problem alone =
+        new Problem("", "too-few-studies", "there is only one group, so groups cannot be compared");
     return new Subgroups(
-        groups, test.q(), test.degreesOfFreedom(), test.pValue(), shared, warnings);
+        groups,
+        test.q(),
+        test.degreesOfFreedom(),
+        test.pValue(),
+        shared,
+        groups.size() == 1 ? plus(more, alone) : more);
   }
 
   private static Map<String, List<Integer>> places(List<String> levels) {

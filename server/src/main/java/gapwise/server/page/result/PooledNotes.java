@@ -32,19 +32,14 @@ final class PooledNotes {
   static List<String> aboutNumbers(Result result) {
     return result.warnings().stream()
         .filter(warning -> warning.study().isEmpty())
-        .map(warning -> sentence(warning.message()))
+        .map(warning -> warning.sentence(PooledNotes::methodName))
         .distinct()
         .toList();
   }
 
-  /** A warning as a sentence, methods by name in place of their codes. */
-  private static String sentence(String message) {
-    String named = message;
-    for (Method method : Method.vocabulary().all()) {
-      named = named.replace("group '" + method.code() + "'", method.shortLabel());
-    }
-    String end = named.endsWith(".") ? "" : ".";
-    return Character.toUpperCase(named.charAt(0)) + named.substring(1) + end;
+  /** Groups of a pooled page are methods. */
+  private static String methodName(String level) {
+    return Method.vocabulary().find(level).map(Method::shortLabel).orElse(level);
   }
 
   /** Notes about single studies. */
