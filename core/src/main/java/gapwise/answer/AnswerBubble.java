@@ -141,7 +141,6 @@ public final class AnswerBubble {
   /** The points of all stretches, each length once. */
   private List<Bubble.At> curve() {
     Map<Double, Bubble.At> byLength = new TreeMap<>();
-    boolean tellsNewCentre = Told.tellsNewCentre((int) entered());
     SynthesisResult.of(result)
         .regression()
         .flatMap(RegressionResult::curves)
@@ -152,7 +151,7 @@ public final class AnswerBubble {
                     .points()
                     .forEach(
                         point -> {
-                          Bubble.At at = at(point, tellsNewCentre);
+                          Bubble.At at = at(point, (int) entered());
                           byLength.putIfAbsent(at.lengthCentimetres(), at);
                         }));
     return byLength.values().stream()
@@ -160,21 +159,13 @@ public final class AnswerBubble {
         .toList();
   }
 
-  private static Bubble.At at(RegressionResult.Prediction point, boolean tellsNewCentre) {
-    RegressionResult.Shown shown = point.shown();
-    boolean told =
-        tellsNewCentre
-            && shown.predictionLower().isPresent()
-            && shown.predictionUpper().isPresent();
+  private static Bubble.At at(RegressionResult.Prediction point, int groups) {
+    Estimate average = PooledValue.average(point.shown());
     return new Bubble.At(
         Objects.requireNonNull(point.at().get(LengthPlan.COLUMN)).asDouble(),
-        shown.estimate(),
-        new Limits(shown.lower(), shown.upper()),
-        told
-            ? Optional.of(
-                new Limits(
-                    shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
-            : Optional.empty(),
+        average.value(),
+        average.limits(),
+        PooledValue.newCentre(point.shown(), groups),
         point.outsideData());
   }
 
@@ -211,7 +202,7 @@ public final class AnswerBubble {
   private FigureProvenance provenance(Edition edition) {
     List<SelectedRow> rows = lines.stream().map(Blocks.Line::row).toList();
     return new FigureProvenance(
-            rows.size(),
+            People.series(rows),
             People.of(rows),
             model(),
             edition.words(result.data().sha256()),

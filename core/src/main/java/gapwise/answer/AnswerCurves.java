@@ -10,6 +10,7 @@ import gapwise.figure.FigureProvenance;
 import gapwise.figure.curve.Curve;
 import gapwise.figure.curve.CurveFigure;
 import gapwise.figure.value.Limits;
+import gapwise.figure.value.SeriesCount;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -194,7 +195,7 @@ public final class AnswerCurves {
     boolean pooled = made().pooledCurves().isPresent();
     long patients = Math.round(result.data().participants().orElse(0));
     return new FigureProvenance(
-        made().curves().size(),
+        SeriesCount.of(made().curves().size()),
         People.patients(patients),
         say(pooled ? "answer.curves-model-pooled" : "answer.curves-model"),
         edition.words(result.data().sha256()),

@@ -13,7 +13,6 @@ import gapwise.figure.forest.ForestRow;
 import gapwise.figure.forest.ForestSummary;
 import gapwise.figure.forest.Heading;
 import gapwise.figure.value.Estimate;
-import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
 import gapwise.selection.SelectedRow;
 import gapwise.sentence.Counted;
@@ -217,16 +216,12 @@ public final class AnswerForest {
       return new ForestSummary.NotPooled(say("answer.not-pooled"), say("answer.no-average"));
     }
     Result.Shown shown = block.summary().get().shown();
-    Optional<Limits> prediction =
-        Told.tellsNewCentre(pooled)
-                && shown.predictionLower().isPresent()
-                && shown.predictionUpper().isPresent()
-            ? Optional.of(
-                new Limits(
-                    shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
-            : Optional.empty();
     return new ForestSummary.Pooled(
-        say("answer.pooled"), Told.estimate(shown), prediction, pooled, People.of(block.pooled()));
+        say("answer.pooled"),
+        PooledValue.average(shown),
+        PooledValue.newCentre(shown, pooled),
+        People.series(block.pooled()),
+        People.of(block.pooled()));
   }
 
   private static String tooFew(int pooled, int series) {
@@ -257,7 +252,7 @@ public final class AnswerForest {
     List<SelectedRow> shown =
         blocks.stream().flatMap(block -> block.lines().stream()).map(Blocks.Line::row).toList();
     return new FigureProvenance(
-            pooled.size(),
+            People.series(pooled),
             People.of(pooled),
             ModelWords.model(result.plan()),
             edition.words(result.data().sha256()),

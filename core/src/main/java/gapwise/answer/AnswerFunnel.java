@@ -11,6 +11,7 @@ import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.funnel.Funnel;
 import gapwise.figure.funnel.FunnelScale;
+import gapwise.figure.value.SeriesCount;
 import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
@@ -57,7 +58,8 @@ public final class AnswerFunnel {
                                 Blocks.withoutZeros(answer, result).stream(),
                                 methods > 1 ? Stream.of(SEVERAL_METHODS) : Stream.empty())
                             .toList()),
-                    provenance(result, People.of(rows), edition, invented).citing(Cited.of(rows))));
+                    provenance(result, People.series(rows), People.of(rows), edition, invented)
+                        .citing(Cited.of(rows))));
   }
 
   /**
@@ -73,7 +75,13 @@ public final class AnswerFunnel {
     Words words = new Words(title, axis, List.of());
     return SynthesisResult.of(result)
         .funnel()
-        .map(funnel -> figure(result, funnel, words, provenance(result, "", edition, invented)));
+        .map(
+            funnel ->
+                figure(
+                    result,
+                    funnel,
+                    words,
+                    provenance(result, points(result), "", edition, invented)));
   }
 
   /** What a figure is called, and what it must say beyond what every funnel says. */
@@ -189,10 +197,13 @@ public final class AnswerFunnel {
     return cautions;
   }
 
+  private static SeriesCount points(Result result) {
+    return SeriesCount.of(
+        SynthesisResult.of(result).funnel().map(funnel -> funnel.points().size()).orElse(0));
+  }
+
   private static FigureProvenance provenance(
-      Result result, String people, Edition edition, boolean invented) {
-    int series =
-        SynthesisResult.of(result).funnel().map(funnel -> funnel.points().size()).orElse(0);
+      Result result, SeriesCount series, String people, Edition edition, boolean invented) {
     return new FigureProvenance(
         series,
         people,

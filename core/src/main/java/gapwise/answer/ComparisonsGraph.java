@@ -5,6 +5,7 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.network.NetworkGraph;
+import gapwise.figure.value.SeriesCount;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -61,7 +62,7 @@ public final class ComparisonsGraph {
             edges,
             CAUTIONS,
             new FigureProvenance(
-                found.studies(),
+                SeriesCount.of(found.studies()),
                 People.patients(patients),
                 "",
                 edition.words(),

@@ -3,10 +3,13 @@ package gapwise.answer;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.figure.value.SeriesCount;
 import gapwise.selection.SelectedRow;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /** How many patients, limbs or defects the numbers of some rows speak of. */
 public final class People {
@@ -26,6 +29,12 @@ public final class People {
     };
   }
 
+  /** How many groups the rows are, and of how many studies. */
+  public static SeriesCount series(List<SelectedRow> rows) {
+    long studies = rows.stream().map(row -> row.study().id()).distinct().count();
+    return new SeriesCount(rows.size(), (int) studies);
+  }
+
   /** "212 patients". */
   static String patients(long number) {
     return say("told.patients", Map.of("number", number));
@@ -34,6 +43,21 @@ public final class People {
   /** How many the rows speak of. */
   static int number(List<SelectedRow> rows) {
     return rows.stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
+  }
+
+  /** How many of them had the event, all rows together; empty where one counts no events. */
+  static OptionalInt events(List<SelectedRow> rows) {
+    int sum = 0;
+    for (SelectedRow row : rows) {
+      if (row.value() instanceof ReportedValue.Events events && events.count().isComplete()) {
+        sum += events.count().events().orElseThrow();
+      } else if (row.value() instanceof ReportedValue.Categories grades) {
+        sum += grades.good();
+      } else {
+        return OptionalInt.empty();
+      }
+    }
+    return OptionalInt.of(sum);
   }
 
   private static List<CountedUnit> units(List<SelectedRow> rows) {

@@ -16,6 +16,7 @@ import gapwise.figure.span.Span;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
+import gapwise.figure.value.SeriesCount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +49,7 @@ public final class PlainForest {
         List.of(),
         AnswerForest.CAUTIONS,
         new FigureProvenance(
-            result.data().studies(),
+            series(result),
             "",
             ModelWords.model(result.plan()),
             edition.words(result.data().sha256()),
@@ -76,6 +77,14 @@ public final class PlainForest {
         Optional.empty());
   }
 
+  private static SeriesCount series(Result result) {
+    int rows = studies(result).map(List::size).orElse(0);
+    int different = Math.min(rows, result.data().studies());
+    return rows == 0
+        ? SeriesCount.of(Math.max(1, result.data().studies()))
+        : new SeriesCount(rows, different);
+  }
+
   private static ForestSummary summary(Result result) {
     Optional<Result.Summary> pooled = SynthesisResult.of(result).summary();
     if (pooled.isEmpty()) {
@@ -90,10 +99,6 @@ public final class PlainForest {
                     shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble()))
             : Optional.empty();
     return new ForestSummary.Pooled(
-        say("answer.pooled"),
-        Told.estimate(shown),
-        prediction,
-        Math.max(1, result.data().studies()),
-        "");
+        say("answer.pooled"), PooledValue.average(shown), prediction, series(result), "");
   }
 }

@@ -7,8 +7,8 @@ import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
-import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
+import gapwise.figure.value.SeriesCount;
 import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
 import java.math.BigDecimal;
@@ -17,13 +17,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
- * A pooled value in sentences, in whole numbers of 100 or in the unit of the outcome, the average
- * first, then how sure it is, then what another centre may see.
+ * A pooled value in sentences: of shares the plain count first; then the average over centres, in
+ * whole numbers of 100 or in the unit of the outcome, with how sure it is; then what another centre
+ * may see.
  *
  * @param heading the method
+ * @param lead what stands before the value in its sentence, with the blank between them; may be
+ *     empty
  * @param value the pooled value, such as "90 of 100"; empty where there is none
  * @param rest what follows the value in its sentence, with the blank between them, or stands alone;
  *     without a full stop
@@ -31,12 +35,14 @@ import java.util.stream.Stream;
  * @param then further sentences
  */
 public record Told(
-    String heading, Optional<String> value, String rest, Optional<String> rows, List<String> then) {
+    String heading,
+    String lead,
+    Optional<String> value,
+    String rest,
+    Optional<String> rows,
+    List<String> then) {
   /** Below this p value of Cochran's Q, results are said to differ (common practice, no source). */
   private static final double DIFFERS_BELOW = 0.10;
-
-  /** Fewer series than this give no range for another centre (common practice, no source). */
-  private static final int FEWEST_FOR_NEW_CENTRE = 5;
 
   public Told {
     then = List.copyOf(then);
@@ -67,6 +73,7 @@ public record Told(
             () ->
                 new Told(
                     block.method().label(),
+                    "",
                     Optional.empty(),
                     say("told.no-average"),
                     Optional.empty(),
@@ -76,36 +83,84 @@ public record Told(
   private static Told pooled(Outcome outcome, Blocks.Block block, Result.Summary summary) {
     List<SelectedRow> rows = block.pooled();
     Quantity measure = measure(outcome);
-    Result.Shown shown = summary.shown();
-    Limits limits = new Limits(shown.lower(), shown.upper());
+    Estimate average = PooledValue.average(summary.shown());
+    String limits = Shown.limits(measure, average.limits());
+    Optional<String> count = count(outcome, rows);
     return new Told(
         block.method().label(),
-        Optional.of(value(measure, shown.estimate())),
-        " " + onAverage(outcome, Shown.limits(measure, limits)),
+        count
+            .map(
+                counted ->
+                    say(
+                        "told.lead-average",
+                        Map.of("count", counted, "series", People.series(rows).words())))
+            .orElse(""),
+        Optional.of(value(measure, average.value())),
+        say(
+            count.isPresent() ? "told.rest-interval" : "told.rest-average",
+            Map.of("limits", limits)),
         Optional.of(words(rows)),
         filled(
-            from(rows),
+            count.isPresent() ? "" : from(rows),
             withoutZeros(block),
-            newCentre(measure, shown, rows.size()),
+            newCentre(measure, summary.shown(), rows.size()),
             spread(block.heterogeneity(), rows.size())));
   }
 
   private static Told alone(Outcome outcome, Blocks.Block block, Blocks.Line line) {
     Quantity measure = measure(outcome);
     Estimate one = line.estimate().orElseThrow();
+    List<SelectedRow> rows = List.of(line.row());
     boolean only = block.lines().size() == 1;
+    String limits = Shown.limits(measure, one.limits());
+    Optional<String> count = count(outcome, rows);
     return new Told(
         block.method().label(),
+        count
+            .map(
+                counted ->
+                    say(
+                        only ? "told.lead-only-series" : "told.lead-only-usable-series",
+                        Map.of("count", counted)))
+            .orElse(""),
         Optional.of(value(measure, one.value())),
-        " " + inOne(outcome, only, Shown.limits(measure, one.limits())),
-        Optional.of(words(List.of(line.row()))),
-        filled(from(List.of(line.row())), withoutZeros(block), say("told.one-series")));
+        say(
+            count.isPresent()
+                ? "told.rest-interval"
+                : only ? "told.rest-only-series" : "told.rest-only-usable-series",
+            Map.of("limits", limits)),
+        Optional.of(words(rows)),
+        filled(count.isPresent() ? "" : from(rows), withoutZeros(block), say("told.one-series")));
+  }
+
+  /** "20 of 542 limbs were removed later", all rows together; empty for what is measured. */
+  private static Optional<String> count(Outcome outcome, List<SelectedRow> rows) {
+    OptionalInt events = People.events(rows);
+    if (events.isEmpty()) {
+      return Optional.empty();
+    }
+    String people = People.of(rows);
+    return Optional.of(
+        outcome
+            .event()
+            .map(
+                event ->
+                    say(
+                        "told.count",
+                        Map.of(
+                            "events", events.getAsInt(),
+                            "people", people,
+                            "became", event.became())))
+            .orElseGet(
+                () ->
+                    say("told.count-good", Map.of("events", events.getAsInt(), "people", people))));
   }
 
   private static Told allZero(Blocks.Block block) {
     int series = block.lines().size();
     return new Told(
         block.method().label(),
+        "",
         Optional.empty(),
         say("told.mean-of-zero", Map.of("series", series)),
         Optional.empty(),
@@ -124,7 +179,8 @@ public record Told(
   }
 
   private static String words(List<SelectedRow> rows) {
-    return say("told.rows", Map.of("series", rows.size(), "people", People.of(rows)));
+    return say(
+        "told.rows", Map.of("series", People.series(rows).words(), "people", People.of(rows)));
   }
 
   private static List<String> filled(String... sentences) {
@@ -141,15 +197,16 @@ public record Told(
     then.add(say("told.limit"));
     return new Told(
         method.label(),
+        "",
         Optional.empty(),
         outcome
             .event()
-            .map(event -> atLimit(event, People.number(rows), rows.size(), everybody))
+            .map(event -> atLimit(event, People.number(rows), People.series(rows), everybody))
             .orElseGet(
                 () ->
                     say(
                         everybody ? "told.everybody-good" : "told.nobody-good",
-                        Map.of("people", People.of(rows), "series", rows.size()))),
+                        Map.of("people", People.of(rows), "series", People.series(rows).words()))),
         Optional.empty(),
         then);
   }
@@ -159,7 +216,7 @@ public record Told(
    *
    * @param number how many are counted
    */
-  static String atLimit(Outcome.Event event, int number, int series, boolean everybody) {
+  static String atLimit(Outcome.Event event, int number, SeriesCount series, boolean everybody) {
     return say(
         everybody ? "told.everybody" : "told.nobody",
         Map.of(
@@ -170,27 +227,7 @@ public record Told(
             "became",
             event.became(),
             "series",
-            series));
-  }
-
-  private static String onAverage(Outcome outcome, String limits) {
-    return what(outcome)
-        .map(what -> say("told.such-on-average", Map.of("what", what, "limits", limits)))
-        .orElseGet(() -> say("told.on-average", Map.of("limits", limits)));
-  }
-
-  private static String inOne(Outcome outcome, boolean only, String limits) {
-    return what(outcome)
-        .map(
-            what ->
-                say(
-                    only ? "told.such-only-series" : "told.such-only-usable-series",
-                    Map.of("what", what, "limits", limits)))
-        .orElseGet(
-            () ->
-                say(
-                    only ? "told.only-series" : "told.only-usable-series",
-                    Map.of("limits", limits)));
+            series.words()));
   }
 
   private static String value(Quantity measure, double estimate) {
@@ -207,32 +244,18 @@ public record Told(
         : say("told.in-unit", Map.of("number", number, "unit", measure.unit()));
   }
 
-  /** What is counted of 100; empty for what is measured. */
-  private static Optional<String> what(Outcome outcome) {
-    return outcome.kind() == Outcome.Kind.CATEGORIES
-        ? Optional.of(say("told.good"))
-        : outcome.happened();
-  }
-
-  /** Whether there are series enough to say where a new centre may lie. */
-  static boolean tellsNewCentre(int series) {
-    return series >= FEWEST_FOR_NEW_CENTRE;
-  }
-
-  private static String newCentre(Quantity measure, Result.Shown shown, int series) {
-    if (!tellsNewCentre(series)
-        || shown.predictionLower().isEmpty()
-        || shown.predictionUpper().isEmpty()) {
-      return say("told.no-new-centre");
-    }
-    Limits limits =
-        new Limits(shown.predictionLower().getAsDouble(), shown.predictionUpper().getAsDouble());
-    return say(
-        "told.new-centre", Map.of("limits", withUnit(measure, Shown.limits(measure, limits))));
+  private static String newCentre(Quantity measure, Result.Shown shown, int groups) {
+    return PooledValue.newCentre(shown, groups)
+        .map(
+            limits ->
+                say(
+                    "told.new-centre",
+                    Map.of("limits", withUnit(measure, Shown.limits(measure, limits)))))
+        .orElseGet(() -> say("told.no-new-centre"));
   }
 
   private static String spread(Result.Heterogeneity heterogeneity, int series) {
-    if (!tellsNewCentre(series) || heterogeneity.tauSquared().isEmpty()) {
+    if (series < PooledValue.FEWEST_FOR_NEW_CENTRE || heterogeneity.tauSquared().isEmpty()) {
       return "";
     }
     if (heterogeneity.pValue().isEmpty()) {
@@ -255,11 +278,7 @@ public record Told(
   /** The first sentence whole. */
   public String sentence() {
     return say(
-        "told.headline", Map.of("heading", heading, "value", value.orElse(""), "rest", rest));
-  }
-
-  /** An estimate from what a result shows. */
-  static Estimate estimate(Result.Shown shown) {
-    return Estimate.of(shown.estimate(), shown.lower(), shown.upper());
+        "told.headline",
+        Map.of("heading", heading, "lead", lead, "value", value.orElse(""), "rest", rest));
   }
 }

@@ -127,9 +127,10 @@ final class TalkSentence {
     for (int i = 0; i < separate.size(); i++) {
       Told told = separate.get(i);
       String method = methods.get(i).name();
-      String value = told.value().orElse("") + told.rest();
+      String value = told.lead() + told.value().orElse("") + told.rest();
       series.add(
           told.rows()
+              .filter(rows -> told.lead().isEmpty())
               .map(
                   rows ->
                       say(

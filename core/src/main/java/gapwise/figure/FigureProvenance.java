@@ -2,6 +2,7 @@ package gapwise.figure;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.figure.value.SeriesCount;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.Optional;
 /**
  * Where the numbers of a figure come from; printed at its foot and kept in its metadata.
  *
- * @param studies number of series that entered
+ * @param series how many groups entered, and of how many studies
  * @param participants the people or limbs in words, such as "187 limbs"
  * @param model model and interval in words
  * @param dataVersion version of program and data, such as a change number or hash
@@ -21,7 +22,7 @@ import java.util.Optional;
  * @param references the studies that are shown; none where rows of a table were
  */
 public record FigureProvenance(
-    int studies,
+    SeriesCount series,
     String participants,
     String model,
     String dataVersion,
@@ -32,9 +33,7 @@ public record FigureProvenance(
   public static final String INVENTED = say("figure.invented");
 
   public FigureProvenance {
-    if (studies < 0) {
-      throw new IllegalArgumentException("studies must be 0 or more, was " + studies);
-    }
+    Objects.requireNonNull(series, "series");
     Objects.requireNonNull(participants, "participants");
     Objects.requireNonNull(model, "model");
     Objects.requireNonNull(dataVersion, "dataVersion");
@@ -44,19 +43,19 @@ public record FigureProvenance(
 
   /** Numbers whose studies have no reference. */
   public FigureProvenance(
-      int studies,
+      SeriesCount series,
       String participants,
       String model,
       String dataVersion,
       Optional<LocalDate> dataDate,
       boolean demonstration) {
-    this(studies, participants, model, dataVersion, dataDate, demonstration, List.of());
+    this(series, participants, model, dataVersion, dataDate, demonstration, List.of());
   }
 
   /** The same with the studies that are shown. */
   public FigureProvenance citing(List<Reference> shown) {
     return new FigureProvenance(
-        studies, participants, model, dataVersion, dataDate, demonstration, shown);
+        series, participants, model, dataVersion, dataDate, demonstration, shown);
   }
 
   /** The data version as a phrase; empty where it is unknown. */
@@ -71,10 +70,10 @@ public record FigureProvenance(
     List<String> phrases = new ArrayList<>();
     phrases.add(
         participants.isBlank()
-            ? say("figure.series", Map.of("series", Integer.toString(studies)))
+            ? series.words()
             : say(
                 "figure.series-of-people",
-                Map.of("series", Integer.toString(studies), "people", participants)));
+                Map.of("series", series.words(), "people", participants)));
     if (!model.isBlank()) {
       phrases.add(say("figure.model", Map.of("model", model)));
     }

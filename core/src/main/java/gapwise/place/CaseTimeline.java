@@ -6,6 +6,7 @@ import gapwise.answer.AnswerForest;
 import gapwise.answer.Cited;
 import gapwise.answer.Edition;
 import gapwise.answer.ModelWords;
+import gapwise.answer.People;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Phase;
@@ -162,7 +163,7 @@ public final class CaseTimeline {
             .map(ModelWords::model)
             .orElseGet(() -> say("place.no-model"));
     return new FigureProvenance(
-            groups.size(),
+            People.series(groups),
             "",
             model,
             data.isEmpty() ? edition.words() : edition.wordsOfData(data),

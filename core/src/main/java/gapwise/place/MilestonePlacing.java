@@ -13,8 +13,10 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answers;
 import gapwise.answer.People;
+import gapwise.answer.PooledValue;
 import gapwise.answer.QuestionWords;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.figure.value.Estimate;
 import gapwise.place.MethodPlace.ByLength;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
@@ -115,8 +117,8 @@ final class MilestonePlacing {
             byLength(method, rows),
             EvidenceNotes.patients(reached, rows),
             EvidenceNotes.unpooled(reached, rows(method, selection, result, false)),
-            group.get().summary().flatMap(PooledValues::average),
-            group.get().summary().flatMap(one -> PooledValues.prediction(one, rows.size())),
+            group.get().summary().flatMap(MilestonePlacing::average),
+            group.get().summary().flatMap(one -> PooledValue.newCentre(one.shown(), rows.size())),
             EvidenceNotes.like(patientCase, rows)));
   }
 
@@ -129,6 +131,14 @@ final class MilestonePlacing {
         .flatMap(study -> selected.row(study.studyId(), study.armId()).stream())
         .filter(row -> row.arm().method().principal().equals(method))
         .toList();
+  }
+
+  /** Empty where limits are too far apart for a number, as two series can have them. */
+  private static Optional<Estimate> average(Result.Summary summary) {
+    Result.Shown shown = summary.shown();
+    return Double.isFinite(shown.lower()) && Double.isFinite(shown.upper())
+        ? Optional.of(PooledValue.average(shown))
+        : Optional.empty();
   }
 
   private ByLength byLength(Method method, List<SelectedRow> rows) {

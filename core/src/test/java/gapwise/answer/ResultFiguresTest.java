@@ -117,6 +117,6 @@ class ResultFiguresTest {
         List.copyOf(figures(run("{'measure':'proportion'," + rows + "}")).keySet()));
     Map<String, Figure> both = figures(run("{'measure':'proportion','funnel':{}," + rows + "}"));
     assertEquals(List.of("forest", "funnel"), List.copyOf(both.keySet()));
-    assertEquals(3, both.get("funnel").provenance().studies());
+    assertEquals(3, both.get("funnel").provenance().series().groups());
   }
 }

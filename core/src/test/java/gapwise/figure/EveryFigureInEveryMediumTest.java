@@ -117,7 +117,7 @@ class EveryFigureInEveryMediumTest {
   void captionAndNumbersSayHowManyStudiesAndPeople(String name) {
     Figure figure = FIGURES.get(name);
     FigureProvenance from = figure.provenance();
-    assertTrue(figure.caption().contains(from.studies() + " "), figure.caption());
+    assertTrue(figure.caption().contains(from.series().groups() + " "), figure.caption());
     assertTrue(figure.caption().contains(from.participants()), figure.caption());
     List<String> lines = figure.csv().lines().toList();
     assertTrue(lines.get(0).contains("model") && lines.get(0).contains("data-date"));

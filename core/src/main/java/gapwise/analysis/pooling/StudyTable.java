@@ -23,14 +23,14 @@ public final class StudyTable {
 
   /** What went in, all rows together. */
   public static <D extends StudyData> Result.Data data(Studies<D> studies, DataTable table) {
-    Set<String> labels = new LinkedHashSet<>();
+    Set<String> different = new LinkedHashSet<>();
     int arms = 0;
     for (Studies.Entry<D> entry : studies.all()) {
-      labels.add(entry.label());
+      different.add(entry.row().studyId().orElseGet(entry::label));
       arms += entry.data().map(StudyData::arms).orElse(0);
     }
     return new Result.Data(
-        labels.size(),
+        different.size(),
         arms,
         total(studies, StudyData::participants),
         total(studies, StudyData::allEvents),

@@ -12,7 +12,8 @@ public final class CsvOrigin {
   public static final List<String> NAMES =
       List.of(
           "figure",
-          "series-or-studies",
+          "groups",
+          "studies",
           "participants",
           "model",
           "data-version",
@@ -26,7 +27,8 @@ public final class CsvOrigin {
     FigureProvenance from = figure.provenance();
     return List.of(
         CsvCell.text(figure.title()),
-        Integer.toString(from.studies()),
+        Integer.toString(from.series().groups()),
+        Integer.toString(from.series().studies()),
         CsvCell.text(from.participants()),
         CsvCell.text(from.model()),
         CsvCell.text(from.dataVersion()),

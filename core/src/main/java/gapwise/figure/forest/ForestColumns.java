@@ -122,7 +122,7 @@ record ForestColumns(
                 each ->
                     Math.max(
                         style.small().width(each.participants()),
-                        style.small().width(each.seriesWords())))
+                        style.small().width(each.series().words())))
             .map(width -> width - style.rhythm().span());
     double heading = style.small().width(forest.heading().counts());
     return DoubleStream.concat(rows, pooled).reduce(heading, Math::max);

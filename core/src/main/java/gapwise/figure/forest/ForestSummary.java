@@ -1,12 +1,10 @@
 package gapwise.figure.forest;
 
-import static gapwise.sentence.Sentences.say;
-
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
+import gapwise.figure.value.SeriesCount;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -22,14 +20,14 @@ public sealed interface ForestSummary {
    * @param label name of the line, such as "Pooled, random effects"
    * @param estimate pooled value with its interval
    * @param prediction where a new centre is likely to lie; empty where it cannot be given
-   * @param studies number of series, at least 1
+   * @param series how many groups, at least 1, and of how many studies
    * @param participants the people or limbs in words, such as "115 limbs"; empty for none
    */
   record Pooled(
       String label,
       Estimate estimate,
       Optional<Limits> prediction,
-      int studies,
+      SeriesCount series,
       String participants)
       implements ForestSummary {
     public Pooled {
@@ -37,19 +35,16 @@ public sealed interface ForestSummary {
       Objects.requireNonNull(estimate, "estimate");
       Objects.requireNonNull(prediction, "prediction");
       Objects.requireNonNull(participants, "participants");
-      if (studies < 1) {
-        throw new IllegalArgumentException("a pooled value needs a study, was " + studies);
+      if (series.groups() < 1) {
+        throw new IllegalArgumentException("a pooled value needs a study");
       }
     }
 
     /** Number of series, and the people where they are told, as phrases. */
     List<String> size() {
-      return participants.isBlank() ? List.of(seriesWords()) : List.of(seriesWords(), participants);
-    }
-
-    /** Number of series as a phrase. */
-    String seriesWords() {
-      return say("figure.pooled-series", Map.of("series", Integer.toString(studies)));
+      return participants.isBlank()
+          ? List.of(series.words())
+          : List.of(series.words(), participants);
     }
   }
 

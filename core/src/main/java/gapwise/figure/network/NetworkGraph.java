@@ -136,10 +136,10 @@ public record NetworkGraph(
     phrases.set(
         0,
         people.isBlank()
-            ? say("figure.studies", Map.of("studies", provenance.studies()))
+            ? say("figure.studies", Map.of("studies", provenance.series().studies()))
             : say(
                 "figure.studies-of-people",
-                Map.of("studies", provenance.studies(), "people", people)));
+                Map.of("studies", provenance.series().studies(), "people", people)));
     return List.copyOf(phrases);
   }
 

@@ -10,6 +10,7 @@ import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
+import gapwise.figure.value.SeriesCount;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,7 +52,8 @@ class BubbleDrawingTest {
         points,
         curve,
         List.of("Invented."),
-        new FigureProvenance(2, "40 limbs", "line", "test", Optional.empty(), true));
+        new FigureProvenance(
+            SeriesCount.of(2), "40 limbs", "line", "test", Optional.empty(), true));
   }
 
   @Test

@@ -6,6 +6,7 @@ import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
+import gapwise.figure.value.SeriesCount;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -56,7 +57,8 @@ public final class InventedBubbles {
         points,
         curve,
         List.of(caution, "One: " + caution, "Two: " + caution, "Three: " + caution),
-        new FigureProvenance(9, "144 limbs", "random effects", "test", Optional.empty(), true)
+        new FigureProvenance(
+                SeriesCount.of(9), "144 limbs", "random effects", "test", Optional.empty(), true)
             .citing(references));
   }
 }

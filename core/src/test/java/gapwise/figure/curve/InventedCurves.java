@@ -2,6 +2,7 @@ package gapwise.figure.curve;
 
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.value.Limits;
+import gapwise.figure.value.SeriesCount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,6 +46,11 @@ public final class InventedCurves {
             curve("All series", true, 0.085, 109)),
         List.of("Groups differ in more than the method: compare within studies only."),
         new FigureProvenance(
-            3, "109 limbs", "random effects by interval", "demo", Optional.empty(), true));
+            SeriesCount.of(3),
+            "109 limbs",
+            "random effects by interval",
+            "demo",
+            Optional.empty(),
+            true));
   }
 }

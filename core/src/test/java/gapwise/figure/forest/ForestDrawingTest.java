@@ -354,7 +354,7 @@ class ForestDrawingTest {
     FigureProvenance from = invented.provenance();
     FigureProvenance real =
         new FigureProvenance(
-            from.studies(),
+            from.series(),
             from.participants(),
             from.model(),
             from.dataVersion(),

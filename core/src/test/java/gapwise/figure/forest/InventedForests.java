@@ -7,6 +7,7 @@ import gapwise.figure.span.SpanRule;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
+import gapwise.figure.value.SeriesCount;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,7 +52,7 @@ public final class InventedForests {
 
   static FigureProvenance provenance(int studies, String participants) {
     return new FigureProvenance(
-        studies,
+        SeriesCount.of(studies),
         participants,
         "random effects on the logit scale, Hartung-Knapp interval",
         "change 412",
@@ -110,7 +111,7 @@ public final class InventedForests {
                 "Pooled, random effects",
                 Estimate.of(.902, .831, .949),
                 Optional.of(new Limits(.74, .97)),
-                4,
+                SeriesCount.of(4),
                 "115 limbs"));
     Block membrane =
         new Block(
@@ -138,7 +139,7 @@ public final class InventedForests {
                 "Pooled, random effects",
                 Estimate.of(.808, .71, .88),
                 Optional.of(new Limits(.58, .93)),
-                4,
+                SeriesCount.of(4),
                 "72 limbs"));
     return new Forest(
         new Heading(
@@ -198,7 +199,7 @@ public final class InventedForests {
                   "Pooled, random effects",
                   Estimate.of(p, p - .06, p + .05),
                   Optional.of(new Limits(p - .2, Math.min(.99, p + .14))),
-                  Math.max(1, size),
+                  SeriesCount.of(Math.max(1, size)),
                   size * 23 + " limbs")));
     }
     return new Forest(
@@ -215,7 +216,7 @@ public final class InventedForests {
                 "All methods together",
                 Estimate.of(.82, .79, .85),
                 Optional.of(new Limits(.55, .95)),
-                Math.max(1, rows),
+                SeriesCount.of(Math.max(1, rows)),
                 rows * 23 + " limbs")),
         List.of(),
         List.of("The summary over all methods mixes different treatments and patients."),
@@ -306,7 +307,7 @@ public final class InventedForests {
                     "Pooled, random effects",
                     Estimate.of(.52, .23, 1.18),
                     Optional.of(new Limits(.08, 3.4)),
-                    4,
+                    SeriesCount.of(4),
                     "332 patients"))),
         Optional.empty(),
         List.of(),
@@ -358,7 +359,7 @@ public final class InventedForests {
                     "Pooled, random effects",
                     Estimate.of(12.1, 9.0, 15.4),
                     Optional.empty(),
-                    2,
+                    SeriesCount.of(2),
                     "40 limbs"))),
         Optional.empty(),
         List.of(),
@@ -443,7 +444,11 @@ public final class InventedForests {
                 endless,
                 rows,
                 new ForestSummary.Pooled(
-                    endless, Estimate.of(.5, .01, .99), Optional.empty(), 3, "27 limbs"))),
+                    endless,
+                    Estimate.of(.5, .01, .99),
+                    Optional.empty(),
+                    SeriesCount.of(3),
+                    "27 limbs"))),
         Optional.of(new ForestSummary.NotPooled("Not pooled <all>", endless)),
         List.of(
             new ForestLeftOut(endless, new Span.Threshold(4), "", endless, Optional.empty()),

@@ -2,6 +2,7 @@ package gapwise.figure.funnel;
 
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
+import gapwise.figure.value.SeriesCount;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +20,7 @@ public final class InventedFunnels {
 
   private static FigureProvenance provenance(int series) {
     return new FigureProvenance(
-        series,
+        SeriesCount.of(series),
         "",
         "random effects on the log scale, Hartung-Knapp interval",
         "change 412",

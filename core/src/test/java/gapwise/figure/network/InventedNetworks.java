@@ -1,6 +1,7 @@
 package gapwise.figure.network;
 
 import gapwise.figure.FigureProvenance;
+import gapwise.figure.value.SeriesCount;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,6 +38,6 @@ public final class InventedNetworks {
         nodes,
         edges,
         List.of("Surgeons choose a method by defect and patient; a line is no proof of likeness."),
-        new FigureProvenance(9, "402 patients", "", "", Optional.empty(), true));
+        new FigureProvenance(SeriesCount.of(9), "402 patients", "", "", Optional.empty(), true));
   }
 }

@@ -4,6 +4,7 @@ import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
+import gapwise.figure.value.SeriesCount;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,6 +44,7 @@ public final class InventedTimelines {
             new Timeline.Track("frame put on", course, reached, pooled),
             new Timeline.Track("frame taken off", later, List.of(), List.of())),
         List.of("Invented, proves nothing."),
-        new FigureProvenance(6, "", "random effects", "test", Optional.empty(), true));
+        new FigureProvenance(
+            SeriesCount.of(6), "", "random effects", "test", Optional.empty(), true));
   }
 }
