@@ -66,12 +66,13 @@ public final class AnswerBubble {
 
   private Bubble bubble(Edition edition) {
     List<Bubble.At> curve = curve();
-    List<String> sentences =
-        curve.isEmpty()
-            ? List.of()
-            : new LengthWords(
-                    outcome, measure, curve, SynthesisResult.of(result).regression().orElseThrow())
-                .sentences(asked.drawn().orElse(LengthShape.LINE));
+    List<String> sentences = new ArrayList<>(Headlines.forFigure(answer.selection()));
+    if (!curve.isEmpty()) {
+      sentences.addAll(
+          new LengthWords(
+                  outcome, measure, curve, SynthesisResult.of(result).regression().orElseThrow())
+              .sentences(asked.drawn().orElse(LengthShape.LINE)));
+    }
     List<BubblePatient> patients =
         lines.stream()
             .map(Blocks.Line::row)

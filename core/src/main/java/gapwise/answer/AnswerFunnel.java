@@ -54,6 +54,7 @@ public final class AnswerFunnel {
                     new Words(
                         FunnelPlan.title(answer.question()),
                         AnswerForest.axis(outcome, Told.measure(outcome)),
+                        Headlines.forFigure(answer.selection()),
                         Stream.concat(
                                 Blocks.withoutZeros(answer, result).stream(),
                                 methods > 1 ? Stream.of(SEVERAL_METHODS) : Stream.empty())
@@ -72,7 +73,7 @@ public final class AnswerFunnel {
    */
   public static Optional<Funnel> of(
       Result result, String title, AxisWords axis, Edition edition, boolean invented) {
-    Words words = new Words(title, axis, List.of());
+    Words words = new Words(title, axis, List.of(), List.of());
     return SynthesisResult.of(result)
         .funnel()
         .map(
@@ -85,13 +86,14 @@ public final class AnswerFunnel {
   }
 
   /** What a figure is called, and what it must say beyond what every funnel says. */
-  private record Words(String title, AxisWords axis, List<String> cautions) {}
+  private record Words(
+      String title, AxisWords axis, List<String> headlines, List<String> cautions) {}
 
   private static Funnel figure(
       Result result, FunnelResult funnel, Words words, FigureProvenance provenance) {
     return new Funnel(
         words.title(),
-        sentences(result, funnel),
+        Stream.concat(words.headlines().stream(), sentences(result, funnel).stream()).toList(),
         words.axis(),
         scale(result),
         funnel.points().stream()

@@ -83,7 +83,12 @@ public final class Answers {
 
   /** The answer to a question: pooled by itself for each method where there are several. */
   public Answer ask(Question question) {
-    Selection selection = selections.apply(question);
+    return pooled(selections.apply(question));
+  }
+
+  /** The same from rows that were selected already. */
+  static Answer pooled(Selection selection) {
+    Question question = selection.question();
     boolean byMethod = severalMethods(selection);
     Optional<ObjectNode> plan =
         selection.rows().isEmpty()

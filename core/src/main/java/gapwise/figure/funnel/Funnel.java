@@ -176,8 +176,6 @@ public record Funnel(
         Map.of(
             "series",
             Integer.toString(points.size()),
-            "pooled",
-            scale.shown(middle.effect()),
             "left",
             left,
             "right",

@@ -26,8 +26,10 @@ class FunnelDescriptionTest {
 
   @Test
   void oneSeriesLiesAndSeveralLieToTheLeft() {
-    assertTrue(told(-1.4).contains(", 1 series lies to its left, 15 to its right or on it. "));
-    assertTrue(told(-1.3).contains(", 2 series lie to its left, 14 to its right or on it. "));
+    assertTrue(
+        told(-1.4).contains("; 1 series lies left of the middle line, 15 right of it or on it. "));
+    assertTrue(
+        told(-1.3).contains("; 2 series lie left of the middle line, 14 right of it or on it. "));
   }
 
   @Test
