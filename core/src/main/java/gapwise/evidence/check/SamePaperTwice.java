@@ -57,11 +57,17 @@ final class SamePaperTwice implements CollectionRule {
   }
 
   private static String words(Twin twin) {
-    String field = twin.sign().field();
+    Sign sign = twin.sign();
+    String shared =
+        switch (sign.field()) {
+          case "doi" -> "DOI (" + sign.value() + ")";
+          case "pmid" -> "PubMed number (" + sign.value() + ")";
+          default -> "title, year and first author";
+        };
     return "Study '"
         + twin.study().id()
         + "' has the same "
-        + (field.equals("title") ? "title, year and first author" : field)
+        + shared
         + ". If it is the same paper, keep one; if both report the same patients, name the other in"
         + " same_study_as.";
   }

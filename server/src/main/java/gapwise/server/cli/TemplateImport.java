@@ -37,11 +37,13 @@ final class TemplateImport {
     ImportRecord record = ((Taken.Stored) taken).record();
     System.err.println(
         record.saved()
-            + " studies added or changed, "
+            + (record.saved() == 1 ? " study" : " studies")
+            + " added or changed, "
             + record.unchanged()
             + " stood there already, "
             + record.acknowledged().size()
-            + " doubts acknowledged.");
+            + (record.acknowledged().size() == 1 ? " doubt" : " doubts")
+            + " acknowledged.");
     home.notice().ifPresent(System.err::println);
     return true;
   }
