@@ -36,15 +36,13 @@ final class FoundPlaces {
   }
 
   Warning warning(Finding finding) {
-    String what =
-        String.join(
-            "|",
-            finding.code(),
-            finding.part().study(),
-            whose(finding.part()),
-            finding.part().field(),
-            finding.message());
-    return new Warning(key(what), problem(finding));
+    String which = finding.same().orElseGet(() -> which(finding));
+    return new Warning(key(finding.code() + "|" + which), problem(finding));
+  }
+
+  private String which(Finding finding) {
+    RecordPart part = finding.part();
+    return String.join("|", part.study(), whose(part), part.field(), finding.message());
   }
 
   /**

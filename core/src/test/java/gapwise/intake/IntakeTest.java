@@ -120,6 +120,18 @@ class IntakeTest {
   }
 
   @Test
+  void aPairAcknowledgedAtOneStudyIsNotAskedAgainAtTheOtherUntilItSharesSomethingElse() {
+    stored(study("first", "10.1000/abc"));
+    List<Warning> open = asked(study("second", "10.1000/abc"));
+    stored(study("second", "10.1000/abc"), open.get(0).key());
+    assertEquals(
+        1, stored(study("first", "Corrected", "10.1000/abc", "40")).record().saved(), "same pair");
+    stored(study("first", "Corrected", "10.1000/def", "40"));
+    assertEquals(
+        List.of("same-paper-twice"), codes(asked(study("second", "10.1000/def"))), "another DOI");
+  }
+
+  @Test
   void bothOfTwoStudiesThatChangePlacesAreComparedAsTheyWillStand() {
     stored(study("first", "10.1000/abc"));
     stored(study("second", "10.1000/def"));

@@ -30,10 +30,12 @@ final class SamePaperTwice implements CollectionRule {
     Map<Sign, List<Study>> seen = new HashMap<>();
     known.forEach(study -> remember(study, seen));
     for (Study study : fresh) {
-      signs(study).stream()
-          .flatMap(sign -> twin(study, sign, seen).stream())
-          .findFirst()
-          .ifPresent(twin -> findings.doubtful(part(study, twin), "same-paper-twice", words(twin)));
+      Set<String> told = new HashSet<>();
+      for (Sign sign : signs(study)) {
+        twin(study, sign, seen)
+            .filter(twin -> told.add(twin.id()))
+            .ifPresent(twin -> doubt(study, sign, twin, findings));
+      }
       remember(study, seen);
     }
   }
@@ -42,34 +44,31 @@ final class SamePaperTwice implements CollectionRule {
     signs(study).forEach(sign -> seen.computeIfAbsent(sign, key -> new ArrayList<>()).add(study));
   }
 
-  private record Twin(Sign sign, Study study) {}
-
-  private static Optional<Twin> twin(Study study, Sign sign, Map<Sign, List<Study>> seen) {
+  private static Optional<Study> twin(Study study, Sign sign, Map<Sign, List<Study>> seen) {
     return seen.getOrDefault(sign, List.of()).stream()
         .filter(other -> !other.id().equals(study.id()))
         .filter(other -> !linked(other, study))
-        .findFirst()
-        .map(other -> new Twin(sign, other));
+        .findFirst();
   }
 
-  private static RecordPart part(Study study, Twin twin) {
-    return new RecordPart.OfStudy(study.id(), twin.sign().field());
-  }
-
-  private static String words(Twin twin) {
-    Sign sign = twin.sign();
+  private static void doubt(Study study, Sign sign, Study twin, Findings findings) {
     String shared =
         switch (sign.field()) {
           case "doi" -> "DOI (" + sign.value() + ")";
           case "pmid" -> "PubMed number (" + sign.value() + ")";
           default -> "title, year and first author";
         };
-    return "Study '"
-        + twin.study().id()
-        + "' has the same "
-        + shared
-        + ". If it is the same paper, keep one; if both report the same patients, name the other in"
-        + " same_study_as.";
+    findings.doubtfulPair(
+        new RecordPart.OfStudy(study.id(), sign.field()),
+        "same-paper-twice",
+        "Study '"
+            + twin.id()
+            + "' has the same "
+            + shared
+            + ". If it is the same paper, keep one; if both report the same patients, name the"
+            + " other in same_study_as.",
+        twin.id(),
+        sign.field() + "|" + sign.value());
   }
 
   @Override
