@@ -54,10 +54,8 @@ public record Columns(Map<String, String> byRole) {
         problems.add(
             named.where() + "." + role,
             "missing-column",
-            RoleWords.missing(role)
-                + " ("
-                + named.what()
-                + "). Name the column that holds it in columns, as \""
+            RoleWords.missing(role, named.what())
+                + " Name the column that holds it in columns, as \""
                 + role
                 + "\", or call it so in the data."
                 + " The data have "

@@ -64,15 +64,17 @@ final class RoleWords {
    * What is missing where no column has a role, and what it is needed for.
    *
    * @param role such as {@code sd}, or {@code intervention.sd} of one group
+   * @param needing what needs it, as the plan calls it
    */
-  static String missing(String role) {
+  static String missing(String role, String needing) {
     int point = role.indexOf('.');
     String group = point < 0 ? "" : " of the group '" + role.substring(0, point) + "'";
     String name = role.substring(point + 1);
     Words words = ALL.get(name);
+    String need = group + ", which '" + needing + "' needs";
     return words == null
-        ? "No column gives '" + name + "'" + group
-        : "No column gives " + words.what() + group + ", which " + words.purpose();
+        ? "No column gives '" + name + "'" + need + "."
+        : "No column gives " + words.what() + need + ": it " + words.purpose() + ".";
   }
 
   /**

@@ -166,10 +166,10 @@ class PlanFormTest {
       delimiter = '|',
       quoteCharacter = '~',
       value = {
-        "'measure':'mean' | {'mean':9} | columns.n | number of patients (n), which gives the study its weight | a standard deviation (SD) (sd), or a median with both quartiles (median, q1, q3)",
+        "'measure':'mean' | {'mean':9} | columns.n | number of patients (n), which 'mean' needs: it gives the study its weight. | a standard deviation (SD) (sd), or a median with both quartiles (median, q1, q3)",
         "'measure':'mean' | {'mean':9,'sd':2} | columns.n | number of patients (n) | have [mean, sd].",
         "'measure':'mean-difference' | {'intervention.mean':9} | columns.intervention.n | of the group 'intervention' | a standard deviation (SD) (intervention.sd)",
-        "'measure':'proportion' | {'events':9} | columns.total | number of patients or limbs counted | Name the column that holds it in columns",
+        "'measure':'proportion' | {'events':9} | columns.total | number of patients or limbs counted, which 'proportion' needs | Name the column that holds it in columns",
       })
   void aTableThatLacksAColumnIsToldWhatAndWhyInTheWordsOfTheTrade(
       String measure, String row, String place, String what, String more) {
