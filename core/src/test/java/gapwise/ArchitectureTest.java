@@ -69,6 +69,16 @@ class ArchitectureTest {
               Map.entry("store", Set.of("problem")),
               Map.entry("curation", Set.of("evidence", "store", "problem")),
               Map.entry(
+                  "intake",
+                  Set.of(
+                      "exchange",
+                      "curation",
+                      "evidence",
+                      "evidence.rule",
+                      "evidence.check",
+                      "table",
+                      "problem")),
+              Map.entry(
                   "search",
                   Set.of("evidence", "evidence.unit", "evidence.vocabulary", "store", "problem")),
               Map.entry("search.words", Set.of("evidence.unit", "evidence.vocabulary")),

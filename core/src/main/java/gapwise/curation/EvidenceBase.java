@@ -61,13 +61,18 @@ public final class EvidenceBase {
    * held in memory one at a time.
    *
    * @param acknowledged doubts that a person has seen and accepted
+   * @param acknowledgedKeys their keys, by which later imports do not ask them again
    * @throws ImportInDoubtException when the store failed so that it cannot be told whether the
    *     import stands
    * @throws RuntimeException any other: nothing was stored
    */
   public ImportRecord saveAll(
-      Iterator<Study> studies, String who, String why, List<Problem> acknowledged) {
-    ImportedStudies writes = new ImportedStudies(studies, store, acknowledged);
+      Iterator<Study> studies,
+      String who,
+      String why,
+      List<Problem> acknowledged,
+      List<String> acknowledgedKeys) {
+    ImportedStudies writes = new ImportedStudies(studies, store, acknowledged, acknowledgedKeys);
     try {
       WriteAnswer answer = store.writeAll(writes, who, why);
       if (answer.written().isEmpty()) {
@@ -79,6 +84,15 @@ public final class EvidenceBase {
       }
     }
     return writes.record();
+  }
+
+  /**
+   * The same without keys: later imports ask these doubts again; see {@link #saveAll(Iterator,
+   * String, String, List, List)}.
+   */
+  public ImportRecord saveAll(
+      Iterator<Study> studies, String who, String why, List<Problem> acknowledged) {
+    return saveAll(studies, who, why, acknowledged, List.of());
   }
 
   /** The store decides: the record of an import is its last write, so it is there or nothing is. */

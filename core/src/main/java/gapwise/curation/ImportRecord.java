@@ -13,13 +13,17 @@ import java.util.List;
  *     of this record
  * @param unchanged number of studies that stood in the evidence base with the same content already
  * @param acknowledged doubts that a person was shown and imported the studies with all the same
+ * @param acknowledgedKeys the keys of these doubts, by which they are not asked again; none in
+ *     records that were stored before keys were kept
  */
-public record ImportRecord(int saved, int unchanged, List<Problem> acknowledged) {
+public record ImportRecord(
+    int saved, int unchanged, List<Problem> acknowledged, List<String> acknowledgedKeys) {
   private static final JsonMapper MAPPER =
       JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
 
   public ImportRecord {
     acknowledged = List.copyOf(acknowledged);
+    acknowledgedKeys = acknowledgedKeys == null ? List.of() : List.copyOf(acknowledgedKeys);
     if (saved < 0 || unchanged < 0) {
       throw new IllegalArgumentException(
           "counts must not be negative, were " + saved + " and " + unchanged);

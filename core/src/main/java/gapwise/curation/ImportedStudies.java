@@ -20,16 +20,22 @@ final class ImportedStudies implements Iterator<Write> {
   private final Iterator<Study> studies;
   private final DocumentStore store;
   private final List<Problem> acknowledged;
+  private final List<String> acknowledgedKeys;
   private final String key = UUID.randomUUID().toString();
   private Optional<Write> next = Optional.empty();
   private boolean recorded;
   private int saved;
   private int unchanged;
 
-  ImportedStudies(Iterator<Study> studies, DocumentStore store, List<Problem> acknowledged) {
+  ImportedStudies(
+      Iterator<Study> studies,
+      DocumentStore store,
+      List<Problem> acknowledged,
+      List<String> acknowledgedKeys) {
     this.studies = studies;
     this.store = store;
     this.acknowledged = List.copyOf(acknowledged);
+    this.acknowledgedKeys = List.copyOf(acknowledgedKeys);
   }
 
   @Override
@@ -76,6 +82,6 @@ final class ImportedStudies implements Iterator<Write> {
   }
 
   ImportRecord record() {
-    return new ImportRecord(saved, unchanged, acknowledged);
+    return new ImportRecord(saved, unchanged, acknowledged, acknowledgedKeys);
   }
 }

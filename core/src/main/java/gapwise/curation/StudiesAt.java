@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -138,6 +139,35 @@ public final class StudiesAt {
   /** Passes on every study as it stood, by id, one at a time in memory. */
   public void forEach(Consumer<KeptStudy> consumer) {
     store.forEachAt(change, EvidenceBase.STUDY, document -> consumer.accept(kept(document)));
+  }
+
+  /**
+   * The same without studies whose record is damaged, for work that must go on beside them, such as
+   * the import that mends them.
+   */
+  public void forEachSound(Consumer<KeptStudy> consumer) {
+    store.forEachAt(
+        change,
+        EvidenceBase.STUDY,
+        document -> {
+          if (!document.damaged()) {
+            consumer.accept(kept(document));
+          }
+        });
+  }
+
+  /** The keys of all doubts that were acknowledged with imports whose record is sound. */
+  public Set<String> acknowledgedKeys() {
+    Set<String> keys = new HashSet<>();
+    store.forEachAt(
+        change,
+        EvidenceBase.IMPORT,
+        document -> {
+          if (!document.damaged()) {
+            keys.addAll(ImportRecord.ofJson(document.json().orElseThrow()).acknowledgedKeys());
+          }
+        });
+    return keys;
   }
 
   /** What is remembered of an import, with its stamp. */

@@ -99,20 +99,8 @@ final class Assembly {
     for (StudyDraft.Placed<?> placed : draft.patients().values()) {
       requireArms(draft, PatientSheet.FULL, placed);
     }
-    if (problems.size() > before || !draft.isSound()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(draft.build());
-    } catch (IllegalArgumentException refused) {
-      add(
-          StudySheet.SHEET,
-          row,
-          Keys.STUDY,
-          "impossible",
-          "The study cannot be: " + refused.getMessage() + ". Correct the row.");
-      return Optional.empty();
-    }
+    boolean whole = problems.size() == before && draft.isSound() && !draft.arms().isEmpty();
+    return whole ? Optional.of(draft.build()) : Optional.empty();
   }
 
   private void requireArms(StudyDraft draft, Sheet sheet, StudyDraft.Placed<?> placed) {

@@ -15,9 +15,9 @@ import java.util.Optional;
 /** The columns that say who was treated. */
 final class BaselineFields {
   private final Field<Integer> patients =
-      Field.count("patients", "Patients", "Patients treated.").like("26");
-  private final Field<Integer> limbs = Field.count("limbs", "Limbs", "Limbs treated.");
-  private final Field<Integer> defects = Field.count("defects", "Defects", "Defects treated.");
+      Field.several("patients", "Patients", "Patients treated.").like("26");
+  private final Field<Integer> limbs = Field.several("limbs", "Limbs", "Limbs treated.");
+  private final Field<Integer> defects = Field.several("defects", "Defects", "Defects treated.");
   private final SummaryFields age =
       new SummaryFields(
           "age_", "Age", CodeForm.units(Unit.Dimension.TIME), Optional.of(Unit.YEARS));

@@ -2,6 +2,7 @@ package gapwise.exchange;
 
 import gapwise.evidence.EventCount;
 import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.LimitedForm;
 import gapwise.exchange.form.NumberForm;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +31,7 @@ final class CountFields {
   static CountFields of(String name, String what) {
     return new CountFields(
         Field.count(name, what, "How many."),
-        Field.count(
+        Field.several(
             name + "_of", what + ": of how many", "Only where the paper prints a denominator."),
         percent(name + "_percent", what + ", %"),
         back(name + "_counted_back", what + ": counted back"));
@@ -40,7 +41,7 @@ final class CountFields {
   static CountFields ofOutcome() {
     return new CountFields(
         Field.count("events", "Events", "How many had the outcome.").like("25"),
-        Field.count("total", "Of how many", "The denominator that the paper uses.").like("26"),
+        Field.several("total", "Of how many", "The denominator that the paper uses.").like("26"),
         percent("percent", "Percent").like("96.2"),
         back("events_counted_back", "Events counted back"));
   }
@@ -50,7 +51,8 @@ final class CountFields {
             name,
             title,
             "The percentage as printed, even where it contradicts the counts.",
-            NumberForm.share())
+            LimitedForm.between(
+                NumberForm.share(), 0, 100, "a percentage from 0 to 100 was expected"))
         .in("%");
   }
 
@@ -95,12 +97,38 @@ final class CountFields {
     if (counted.isEmpty() && of.isEmpty() && printed.isEmpty()) {
       return Optional.empty();
     }
+    if (!agree(row, counted, of, printed)) {
+      return Optional.empty();
+    }
     return row.built(
         () -> new EventCount(counted, of, printed, back.orElse(false)),
         events,
         total,
         percent,
         countedBack);
+  }
+
+  private boolean agree(
+      RowReader row, OptionalInt counted, OptionalInt of, OptionalDouble printed) {
+    if (counted.isPresent() && of.isPresent() && counted.getAsInt() > of.getAsInt()) {
+      row.refuse(
+          events,
+          "impossible",
+          "In this row %s %d exceed %s %d. Check both against the paper and correct the row."
+              .formatted(events.name(), counted.getAsInt(), total.name(), of.getAsInt()));
+      return false;
+    }
+    if (counted.isEmpty() && printed.isEmpty()) {
+      if (!row.hasRefused(fields())) {
+        row.refuse(
+            total,
+            "incomplete-count",
+            "Found %s of how many, but neither how many (%s) nor a percentage (%s). Fill one in, or clear the cell."
+                .formatted(row.shown(total), events.name(), percent.name()));
+      }
+      return false;
+    }
+    return true;
   }
 
   void write(RowWriter row, Optional<EventCount> count) {

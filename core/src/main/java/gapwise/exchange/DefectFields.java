@@ -7,7 +7,9 @@ import gapwise.evidence.vocabulary.DefectStage;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.exchange.form.BandForm;
 import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.LimitedForm;
 import gapwise.exchange.form.ListForm;
+import gapwise.exchange.form.NumberForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,10 +24,11 @@ final class DefectFields {
           CodeForm.units(Unit.Dimension.LENGTH),
           Optional.empty());
   private final Field<Double> over =
-      Field.number(
+      Field.of(
               "defect_length_over_cm",
               "Missing length: over",
-              "A threshold by which patients were chosen, such as 4 for 'over 4 cm'. Never a mean.")
+              "A threshold by which patients were chosen, such as 4 for 'over 4 cm'. Never a mean.",
+              LimitedForm.positive(NumberForm.plain()))
           .in("cm");
   private final Field<List<DefectLength.Band>> bands =
       Field.of(
@@ -77,10 +80,28 @@ final class DefectFields {
       return Optional.empty();
     }
     Field<?>[] from = fields().toArray(Field<?>[]::new);
+    if (numbers.isEmpty() && threshold.isEmpty() && counted.isEmpty() && said.isEmpty()) {
+      requireLength(row, measured.isPresent() ? stage : shortening);
+      return Optional.empty();
+    }
     return row.built(
         () ->
             new DefectLength(numbers, threshold, counted.orElse(List.of()), said, measured, added),
         from);
+  }
+
+  /** How the length was measured says nothing where no length is given. */
+  private void requireLength(RowReader row, Field<?> filled) {
+    if (!row.hasRefused(fields())) {
+      row.refuse(
+          filled,
+          "length-missing",
+          "Found '"
+              + row.shown(filled)
+              + "', which tells how the missing length was measured, but the row gives no length."
+              + " Fill in a number, or what the paper says into defect_length_words; else clear"
+              + " the cell.");
+    }
   }
 
   void write(RowWriter row, Optional<DefectLength> defect) {

@@ -13,7 +13,7 @@ final class DurationFields {
   private final Field<Unit> unit;
 
   DurationFields(String name, String title, String description) {
-    value = Field.number(name, title, description).in("as in " + name + "_unit");
+    value = Field.amount(name, title, description).in("as in " + name + "_unit");
     unit =
         Field.of(
             name + "_unit",

@@ -1,6 +1,8 @@
 package gapwise.exchange;
 
 import gapwise.evidence.ReportedValue;
+import gapwise.exchange.form.LimitedForm;
+import gapwise.exchange.form.NumberForm;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,7 +22,11 @@ final class EffectFields {
   private final Field<Double> upper =
       Field.number("effect_upper", "Effect: upper 95 % limit", "As printed.");
   private final Field<Double> p =
-      Field.number("effect_p", "Effect: p value", "As printed, 0 to 1.");
+      Field.of(
+          "effect_p",
+          "Effect: p value",
+          "As printed, 0 to 1.",
+          LimitedForm.between(NumberForm.plain(), 0, 1, "a p value from 0 to 1 was expected"));
   private final Field<String> adjusted =
       Field.text(
           "effect_adjusted_for",
@@ -50,6 +56,7 @@ final class EffectFields {
               + " its sentence into statement.");
       return Optional.empty();
     }
+    row.requireOrder(lower, upper);
     return row.built(
         () ->
             new ReportedValue.Effect(

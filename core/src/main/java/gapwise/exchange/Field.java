@@ -1,7 +1,8 @@
 package gapwise.exchange;
 
 import gapwise.exchange.form.CellForm;
-import gapwise.exchange.form.CountForm;
+import gapwise.exchange.form.IdForm;
+import gapwise.exchange.form.LimitedForm;
 import gapwise.exchange.form.ListForm;
 import gapwise.exchange.form.NumberForm;
 import gapwise.exchange.form.TextForm;
@@ -41,7 +42,25 @@ record Field<T>(
   }
 
   static Field<Integer> count(String name, String title, String description) {
-    return of(name, title, description, new CountForm());
+    return of(name, title, description, LimitedForm.count());
+  }
+
+  /** A number of people and the like that cannot be 0. */
+  static Field<Integer> several(String name, String title, String description) {
+    return of(name, title, description, LimitedForm.several());
+  }
+
+  static Field<Integer> year(String name, String title, String description) {
+    return of(name, title, description, LimitedForm.year());
+  }
+
+  static Field<String> id(String name, String title, String description) {
+    return of(name, title, description, new IdForm());
+  }
+
+  /** A number that cannot be negative. */
+  static Field<Double> amount(String name, String title, String description) {
+    return of(name, title, description, LimitedForm.notNegative(NumberForm.plain()));
   }
 
   static Field<Double> number(String name, String title, String description) {

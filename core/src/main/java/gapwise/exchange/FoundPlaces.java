@@ -13,6 +13,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeSet;
 
 /** Says where in the sheets a finding about a record stands. */
 final class FoundPlaces {
@@ -30,23 +31,27 @@ final class FoundPlaces {
   }
 
   Problem problem(Finding finding) {
-    return new Problem(where(finding.part()), finding.code(), finding.message());
+    return new Problem(
+        where(finding.part()), finding.code(), finding.message(), finding.part().study());
   }
 
   Warning warning(Finding finding) {
-    String what =
-        String.join(
-            "|",
-            finding.code(),
-            finding.part().study(),
-            whose(finding.part()),
-            finding.part().field(),
-            finding.message());
-    return new Warning(key(what), problem(finding));
+    String which = finding.same().orElseGet(() -> which(finding));
+    return new Warning(key(finding.code() + "|" + which), problem(finding));
   }
 
-  static Warning warning(Problem problem) {
-    return new Warning(key(problem.code() + "|" + problem.line()), problem);
+  private String which(Finding finding) {
+    RecordPart part = finding.part();
+    return String.join("|", part.study(), whose(part), part.field(), finding.message());
+  }
+
+  /**
+   * A doubt about the file and no study of it. It is another doubt with other studies, for a sheet
+   * of the same name can hold anything there.
+   */
+  Warning warning(Problem problem) {
+    String ids = String.join("|", new TreeSet<>(drafts.keySet()));
+    return new Warning(key(String.join("|", problem.code(), problem.line(), ids)), problem);
   }
 
   private static String key(String what) {

@@ -1,7 +1,6 @@
 package gapwise.exchange;
 
 import gapwise.evidence.Study;
-import gapwise.evidence.check.EvidenceCheck;
 import gapwise.evidence.rule.Finding;
 import gapwise.evidence.rule.Severity;
 import gapwise.problem.Problems;
@@ -13,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.LongConsumer;
+import java.util.function.Predicate;
 
 /**
  * Reads a filled template, a workbook or its sheets as CSV files, and checks what it holds. Nothing
@@ -27,30 +27,36 @@ public final class Import {
   }
 
   /**
-   * Reads one file by itself and tells no progress; see {@link #read(List, List, Set,
-   * LongConsumer)}.
+   * Reads one file by itself and tells no progress; see {@link #read(List, KnownEvidence,
+   * Predicate, LongConsumer)}.
    */
   public static Imported read(TableFile file, Set<String> acknowledged) {
     return read(List.of(file), acknowledged, rows -> {});
   }
 
-  /** Reads a template by itself; see {@link #read(List, List, Set, LongConsumer)}. */
+  /**
+   * Reads a template by itself; see {@link #read(List, KnownEvidence, Predicate, LongConsumer)}.
+   */
   public static Imported read(
       List<TableFile> files, Set<String> acknowledged, LongConsumer progress) {
-    return read(files, List.of(), acknowledged, progress);
+    return read(files, KnownEvidence.NONE, acknowledged::contains, progress);
   }
 
   /**
    * Reads a template.
    *
    * @param files one workbook, or CSV files named studies.csv, arms.csv, outcomes.csv, patients.csv
-   * @param known studies of the evidence base, to tell one paper under two ids and overlapping
-   *     cohorts; a study read under the id of a known one is taken for its new version
-   * @param acknowledged keys of the doubts that a reviewer has looked up and lets stand
+   * @param known the evidence base, to tell one paper under two ids and overlapping cohorts; a
+   *     study read under the id of a known one is taken for its new version, and one that stands
+   *     there with the same content raises no doubt
+   * @param acknowledged whether a reviewer has looked up the doubt of this key and lets it stand
    * @param progress told the number of rows read so far, now and then
    */
   public static Imported read(
-      List<TableFile> files, List<Study> known, Set<String> acknowledged, LongConsumer progress) {
+      List<TableFile> files,
+      KnownEvidence known,
+      Predicate<String> acknowledged,
+      LongConsumer progress) {
     return read(
         (reader, problems, consumer) -> reader.read(files, problems, consumer),
         known,
@@ -61,11 +67,11 @@ public final class Import {
   /**
    * Reads a workbook, or the CSV files of a folder.
    *
-   * @param path file or folder; the other parameters as in {@link #read(List, List, Set,
-   *     LongConsumer)}
+   * @param path file or folder; the other parameters as in {@link #read(List, KnownEvidence,
+   *     Predicate, LongConsumer)}
    */
   public static Imported read(
-      Path path, List<Study> known, Set<String> acknowledged, LongConsumer progress) {
+      Path path, KnownEvidence known, Predicate<String> acknowledged, LongConsumer progress) {
     return read(
         (reader, problems, consumer) -> reader.read(path, problems, consumer),
         known,
@@ -74,7 +80,7 @@ public final class Import {
   }
 
   private static Imported read(
-      Source source, List<Study> known, Set<String> acknowledged, LongConsumer progress) {
+      Source source, KnownEvidence known, Predicate<String> acknowledged, LongConsumer progress) {
     Problems problems = new Problems();
     TemplateReading reading = new TemplateReading(problems);
     try {
@@ -89,28 +95,36 @@ public final class Import {
       return new Imported.Wrong(problems.list(), List.of());
     }
     List<Study> studies = new Assembly(reading, problems).studies();
+    List<Warning> warnings = warnings(reading, studies, known, problems);
+    return answer(studies, problems, warnings, acknowledged);
+  }
+
+  /** What is doubtful and has not been acknowledged before; what is impossible is a problem. */
+  private static List<Warning> warnings(
+      TemplateReading reading, List<Study> studies, KnownEvidence known, Problems problems) {
     List<Warning> warnings = new ArrayList<>();
-    reading.otherSheets().forEach(other -> warnings.add(FoundPlaces.warning(other)));
     FoundPlaces places = new FoundPlaces(reading, studies);
-    for (Finding finding : findings(studies, known)) {
+    FreshStudies fresh = new FreshStudies(studies, known);
+    boolean nothingNew = problems.isEmpty() && fresh.allStandThere();
+    if (!nothingNew) {
+      reading.otherSheets().forEach(other -> warnings.add(places.warning(other)));
+    }
+    for (Finding finding : fresh.findings()) {
       if (finding.severity() == Severity.IMPOSSIBLE) {
         problems.add(places.problem(finding));
       } else {
         warnings.add(places.warning(finding));
       }
     }
-    return answer(studies, problems, warnings, acknowledged);
-  }
-
-  private static List<Finding> findings(List<Study> studies, List<Study> known) {
-    List<Finding> findings = new ArrayList<>();
-    studies.forEach(study -> findings.addAll(EvidenceCheck.of(study)));
-    findings.addAll(EvidenceCheck.among(studies, known));
-    return findings;
+    Set<String> before = warnings.isEmpty() ? Set.of() : known.acknowledged();
+    return warnings.stream().filter(warning -> !before.contains(warning.key())).toList();
   }
 
   private static Imported answer(
-      List<Study> studies, Problems problems, List<Warning> warnings, Set<String> acknowledged) {
+      List<Study> studies,
+      Problems problems,
+      List<Warning> warnings,
+      Predicate<String> acknowledged) {
     if (problems.isEmpty() && studies.isEmpty()) {
       problems.add(
           "",
@@ -122,7 +136,7 @@ public final class Import {
       return new Imported.Wrong(problems.list(), warnings);
     }
     List<Warning> open =
-        warnings.stream().filter(warning -> !acknowledged.contains(warning.key())).toList();
+        warnings.stream().filter(warning -> !acknowledged.test(warning.key())).toList();
     return open.isEmpty()
         ? new Imported.Ready(studies, warnings)
         : new Imported.NeedsAcknowledgement(studies.size(), warnings, open);

@@ -6,7 +6,10 @@ import java.util.List;
 
 /** What came of reading a filled template. Only {@link Ready} holds anything to store. */
 public sealed interface Imported {
-  /** Everything doubtful in it, acknowledged or not. */
+  /**
+   * Everything doubtful in it, acknowledged now or not; without what earlier imports acknowledged
+   * and what stands in the evidence base with the same content.
+   */
   List<Warning> warnings();
 
   /**

@@ -25,7 +25,7 @@ import java.util.OptionalInt;
 /** The sheet of outcomes: one row for each number, or group of numbers, that a paper reports. */
 final class OutcomeSheet {
   static final Field<String> AGAINST =
-      Field.text(
+      Field.id(
           "against_arm",
           "Against arm",
           "The other arm, where the paper reports only a comparison of two.");
@@ -70,10 +70,10 @@ final class OutcomeSheet {
               "Which part of the arm; blank for the whole arm. Never counted together with it.")
           .like("defect over 60 mm");
   private static final Field<Double> DEFECT_FROM =
-      Field.number("defect_from_cm", "Subgroup: missing length from", "Where it is a band.")
+      Field.amount("defect_from_cm", "Subgroup: missing length from", "Where it is a band.")
           .in("cm");
   private static final Field<Double> DEFECT_TO =
-      Field.number("defect_to_cm", "Subgroup: missing length to", "Where it is a band.").in("cm");
+      Field.amount("defect_to_cm", "Subgroup: missing length to", "Where it is a band.").in("cm");
   private static final Field<Phase> PHASE =
       Field.of(
           "phase",
@@ -84,7 +84,7 @@ final class OutcomeSheet {
       Field.of("currency", "Currency", "Of a cost, three letters.", CodeForm.currency())
           .like("EUR");
   private static final Field<Integer> PRICE_YEAR =
-      Field.count("price_year", "Price year", "Year of the prices.");
+      Field.year("price_year", "Price year", "Year of the prices.");
   private static final Field<Standing> STANDING =
       Field.of(
           "standing",
@@ -138,6 +138,13 @@ final class OutcomeSheet {
   }
 
   private static Optional<Scope> scope(RowReader row, String arm, Optional<String> against) {
+    if (against.filter(arm::equals).isPresent()) {
+      row.refuse(
+          AGAINST,
+          "impossible",
+          "Found '" + row.shown(AGAINST) + "', the same as in arm_id. Name the other arm.");
+      return Optional.empty();
+    }
     if (against.isPresent()) {
       return row.built(() -> new Scope.Comparison(arm, against.get()), AGAINST, Keys.ARM);
     }
@@ -196,6 +203,7 @@ final class OutcomeSheet {
           "The row has a band of length but no subgroup. Write what the paper calls it.");
       return Optional.empty();
     }
+    row.requireOrder(DEFECT_FROM, DEFECT_TO);
     return row.built(() -> new Subgroup(words.get(), from, to), DEFECT_FROM, DEFECT_TO, SUBGROUP);
   }
 

@@ -11,6 +11,8 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.Sex;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.LimitedForm;
+import gapwise.exchange.form.NumberForm;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,13 +31,20 @@ import java.util.stream.Collectors;
  */
 final class PatientSheet {
   static final Field<String> PATIENT =
-      Field.text(
+      Field.id(
               "patient",
               "Patient",
               "What the paper calls the patient. Never a name or anything that identifies a person.")
           .asRequired()
           .like("case 1");
-  private static final Field<Double> AGE = Field.number("age", "Age", "Age.").in("years");
+  private static final Field<Double> AGE =
+      Field.of(
+              "age",
+              "Age",
+              "Age.",
+              LimitedForm.between(
+                  NumberForm.plain(), 0, 110, "an age from 0 to 110 years was expected"))
+          .in("years");
   private static final Field<Sex> SEX =
       Field.of("sex", "Sex", "As reported.", CodeForm.of(Sex.class));
   private static final Field<Bone> BONE =
@@ -45,7 +54,7 @@ final class PatientSheet {
   private static final Field<YesOrNo> INFECTED =
       Field.of("infected", "Infected", "Infected at the start.", CodeForm.of(YesOrNo.class));
   private static final Field<Double> DEFECT =
-      Field.number("defect_length", "Missing length", "Length of the missing bone.")
+      Field.amount("defect_length", "Missing length", "Length of the missing bone.")
           .in("as in defect_length_unit");
   private static final Field<Unit> DEFECT_UNIT =
       Field.of(

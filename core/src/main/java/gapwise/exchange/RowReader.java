@@ -6,6 +6,7 @@ import gapwise.exchange.form.Guard;
 import gapwise.exchange.form.MissingWords;
 import gapwise.exchange.form.UnreadableException;
 import gapwise.exchange.form.WorkbookText;
+import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.table.Cell;
 import gapwise.table.Row;
@@ -45,6 +46,9 @@ final class RowReader {
 
   /** The value of a column; empty when blank, marked as missing, or not readable. */
   <T> Optional<T> get(Field<T> field) {
+    if (unread.contains(field.name())) {
+      return Optional.empty();
+    }
     Optional<Cell> cell =
         header
             .column(field.name())
@@ -147,24 +151,64 @@ final class RowReader {
   void refuse(Field<?> field, String code, String message) {
     sound = false;
     unread.add(field.name());
-    problems.add(header.at(row.number(), field.name()), code, message);
+    problems.add(new Problem(header.at(row.number(), field.name()), code, message, study()));
+  }
+
+  /** The study that the row is of, as it stands there. */
+  private String study() {
+    return shown(Keys.STUDY);
   }
 
   /**
-   * Builds a value out of cells; a value that refuses them is a problem at the first. Nothing is
-   * said where one of the cells has been found wrong already.
+   * Refuses two numbers that stand the wrong way round, at both columns. Nothing is said where one
+   * of them is not there or has been found wrong already.
+   */
+  void requireOrder(Field<Double> low, Field<Double> high) {
+    OptionalDouble lower = number(low);
+    OptionalDouble upper = number(high);
+    if (lower.isPresent() && upper.isPresent() && lower.getAsDouble() > upper.getAsDouble()) {
+      sound = false;
+      unread.add(low.name());
+      unread.add(high.name());
+      problems.add(
+          new Problem(
+              header.at(row.number(), low.name(), high.name()),
+              "impossible",
+              "Found "
+                  + low.name()
+                  + " "
+                  + shown(low)
+                  + ", which is larger than "
+                  + high.name()
+                  + " "
+                  + shown(high)
+                  + ". Check both against the paper and correct the row.",
+              study()));
+    }
+  }
+
+  /** Whether one of these columns has been found wrong in this row. */
+  boolean hasRefused(List<Field<?>> fields) {
+    return fields.stream().anyMatch(field -> unread.contains(field.name()));
+  }
+
+  /**
+   * Builds a value out of cells. Each cell has been checked by itself before, so that a value
+   * hardly ever refuses them; when it does, the columns that are filled are named together. Nothing
+   * is said where one of them has been found wrong already.
    */
   <T> Optional<T> built(Supplier<T> value, Field<?>... from) {
     try {
       return Optional.of(value.get());
     } catch (IllegalArgumentException refused) {
-      if (Arrays.stream(from).noneMatch(field -> unread.contains(field.name()))) {
+      List<Field<?>> filled = Arrays.stream(from).filter(field -> !shown(field).isEmpty()).toList();
+      if (!hasRefused(List.of(from))) {
         refuse(
-            from[0],
+            filled.isEmpty() ? from[0] : filled.get(0),
             "impossible",
-            "Found "
-                + refused.getMessage()
-                + ", which cannot be. Check the numbers against the paper and correct the row.");
+            "What stands in "
+                + String.join(", ", filled.stream().map(Field::name).toList())
+                + " does not go together. Check it against the paper and correct the row.");
       }
       sound = false;
       return Optional.empty();

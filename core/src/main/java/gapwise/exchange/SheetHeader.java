@@ -82,6 +82,22 @@ final class SheetHeader {
         .orElse(name.isEmpty() ? place : place + " (no column " + name + ")");
   }
 
+  /** The place of two fields in a row, in words. */
+  String at(int row, String one, String other) {
+    return "sheet "
+        + header.sheet()
+        + ", row "
+        + row
+        + ", columns "
+        + named(one)
+        + " and "
+        + named(other);
+  }
+
+  private String named(String name) {
+    return column(name).map(column -> column.letter() + " (" + name + ")").orElse(name);
+  }
+
   private String at(int row, Column column) {
     return new Cell(header.sheet(), row, column, "", Stored.TEXT).where();
   }

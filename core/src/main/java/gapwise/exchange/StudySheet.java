@@ -11,6 +11,7 @@ import gapwise.evidence.vocabulary.ReadAs;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.DoiForm;
 import gapwise.exchange.form.ListForm;
 import gapwise.exchange.form.MonthForm;
 import java.util.List;
@@ -26,13 +27,14 @@ final class StudySheet {
       Field.text("first_author", "First author", "Family name of the first author.")
           .like("Example");
   private static final Field<Integer> YEAR =
-      Field.count("year", "Year", "Year of publication.").like("2015");
+      Field.year("year", "Year", "Year of publication.").like("2015");
   private static final Field<String> JOURNAL = Field.text("journal", "Journal", "Name in full.");
   private static final Field<String> VOLUME = Field.text("volume", "Volume", "As printed.");
   private static final Field<String> ISSUE = Field.text("issue", "Issue", "As printed.");
   private static final Field<String> PAGES = Field.text("pages", "Pages", "As printed.");
   private static final Field<String> DOI =
-      Field.text("doi", "DOI", "Digital object identifier, from 10. on.").like("10.1000/182");
+      Field.of("doi", "DOI", "Digital object identifier, from 10. on.", new DoiForm())
+          .like("10.1000/182");
   private static final Field<String> PMID = Field.text("pmid", "PMID", "Number in PubMed.");
   private static final Field<String> REGISTER =
       Field.text("register", "Register number", "Number in a register of trials or reviews.");

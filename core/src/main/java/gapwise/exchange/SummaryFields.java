@@ -5,7 +5,7 @@ import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Unit;
 import gapwise.exchange.form.CellForm;
-import gapwise.exchange.form.CountForm;
+import gapwise.exchange.form.LimitedForm;
 import gapwise.exchange.form.NumberForm;
 import gapwise.exchange.form.SpreadForm;
 import java.util.List;
@@ -39,6 +39,7 @@ final class SummaryFields {
     this.usualUnit = usualUnit;
     String inUnit = usualUnit.map(Unit::symbol).orElse("as in " + prefix + "unit");
     NumberForm number = new NumberForm(Optional.of(prefix), false);
+    CellForm<Double> spreadNumber = LimitedForm.notNegative(number);
     unit =
         Field.of(
             prefix + "unit",
@@ -54,9 +55,9 @@ final class SummaryFields {
             prefix + "sd",
             what + ": SD",
             "Standard deviation; only where the paper says that it is one.",
-            number,
+            spreadNumber,
             inUnit);
-    se = number(prefix + "se", what + ": SE", "Standard error of the mean.", number, inUnit);
+    se = number(prefix + "se", what + ": SE", "Standard error of the mean.", spreadNumber, inUnit);
     ciLower =
         number(prefix + "ci_lower", what + ": lower 95 % limit", "Of the mean.", number, inUnit);
     ciUpper =
@@ -71,7 +72,7 @@ final class SummaryFields {
             prefix + "n",
             what + ": n",
             "How many the numbers describe, where it differs from the arm or is printed beside them.",
-            new CountForm());
+            LimitedForm.several());
     spread =
         Field.of(
             prefix + "spread_unstated",
@@ -84,7 +85,7 @@ final class SummaryFields {
   }
 
   private static Field<Double> number(
-      String name, String title, String description, NumberForm form, String inUnit) {
+      String name, String title, String description, CellForm<Double> form, String inUnit) {
     return Field.of(name, title, description, form).in(inUnit);
   }
 
@@ -97,6 +98,7 @@ final class SummaryFields {
     Optional<Unit> given = row.get(unit);
     QuantitySummaryBuilder unitless =
         fill(row, QuantitySummary.with(given.or(() -> usualUnit).orElse(Unit.POINTS)));
+    requireOrder(row);
     Field<?>[] from = fields().toArray(Field<?>[]::new);
     Optional<QuantitySummary> summary = row.built(unitless::build, from);
     boolean nothing =
@@ -116,6 +118,26 @@ final class SummaryFields {
       return Optional.empty();
     }
     return summary;
+  }
+
+  /** The widest pairs first, so that one slip is told once. */
+  private void requireOrder(RowReader row) {
+    row.requireOrder(ciLower, ciUpper);
+    row.requireOrder(min, max);
+    row.requireOrder(q1, q3);
+    row.requireOrder(min, q1);
+    row.requireOrder(q3, max);
+    row.requireOrder(min, median);
+    row.requireOrder(median, max);
+    row.requireOrder(q1, median);
+    row.requireOrder(median, q3);
+    row.requireOrder(min, mean);
+    row.requireOrder(mean, max);
+  }
+
+  /** Columns that tell of numbers and hold none. */
+  List<Field<?>> withoutNumbers() {
+    return List.of(n, words);
   }
 
   private QuantitySummaryBuilder fill(RowReader row, QuantitySummaryBuilder summary) {

@@ -7,7 +7,9 @@ import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.exchange.form.CategoryForm;
 import gapwise.exchange.form.CodeForm;
+import gapwise.exchange.form.LimitedForm;
 import gapwise.exchange.form.ListForm;
+import gapwise.exchange.form.NumberForm;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,10 +24,11 @@ final class ValueFields {
   private final SummaryFields summary =
       new SummaryFields("", "Value", CodeForm.units(Unit.Dimension.values()), Optional.empty());
   private final Field<Double> personTime =
-      Field.number(
+      Field.of(
               "person_time",
               "Time at risk",
-              "Time at risk of all together, where events are counted over time.")
+              "Time at risk of all together, where events are counted over time.",
+              LimitedForm.positive(NumberForm.plain()))
           .in("as in person_time_unit");
   private final Field<Unit> personTimeUnit =
       Field.of(
@@ -76,7 +79,7 @@ final class ValueFields {
     }
     if (counted.isPresent()) {
       forms.add("categories");
-      values.add(row.built(() -> new ReportedValue.Categories(counted.get()), categories));
+      values.add(categories(row, counted.get()));
     }
     if (said.isPresent()) {
       forms.add("a statement");
@@ -101,8 +104,42 @@ final class ValueFields {
   }
 
   private Optional<ReportedValue> quantity(RowReader row, QuantitySummary numbers) {
+    if (numbers.isEmpty()) {
+      requireNumber(row);
+      return Optional.empty();
+    }
     return row.built(
         () -> new ReportedValue.Quantity(numbers), summary.fields().toArray(Field<?>[]::new));
+  }
+
+  private void requireNumber(RowReader row) {
+    if (!row.hasRefused(summary.fields())) {
+      Field<?> filled =
+          summary.withoutNumbers().stream()
+              .filter(field -> !row.shown(field).isEmpty())
+              .findFirst()
+              .orElseThrow();
+      row.refuse(
+          filled,
+          "no-value",
+          "Found '"
+              + row.shown(filled)
+              + "', but the row holds no mean, median or other number. Fill one in, or write what"
+              + " the paper says into statement and clear the cell.");
+    }
+  }
+
+  private Optional<ReportedValue> categories(RowReader row, List<ReportedValue.Category> counted) {
+    if (counted.isEmpty()) {
+      row.refuse(
+          categories,
+          "not-a-category",
+          "Found '"
+              + row.shown(categories)
+              + "'; categories with counts such as 'excellent 12; good 5' were expected.");
+      return Optional.empty();
+    }
+    return row.built(() -> new ReportedValue.Categories(counted), categories);
   }
 
   private Optional<ReportedValue> counted(RowReader row, Optional<Outcome> outcome) {

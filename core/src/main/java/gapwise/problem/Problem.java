@@ -1,5 +1,6 @@
 package gapwise.problem;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.Objects;
 import java.util.regex.Pattern;
 
@@ -11,8 +12,13 @@ import java.util.regex.Pattern;
  *     empty when the whole is meant
  * @param code kebab-case word that stays stable between versions
  * @param message what is wrong, what was found, what was expected and what to do, as a sentence
+ * @param about the record that it is about, such as the id of a study; empty when it is about none
  */
-public record Problem(String where, String code, String message) {
+public record Problem(
+    String where,
+    String code,
+    String message,
+    @JsonInclude(JsonInclude.Include.NON_EMPTY) String about) {
   private static final Pattern CODE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   /** Letters of a place; the longest of ours have some hundred. */
@@ -32,7 +38,14 @@ public record Problem(String where, String code, String message) {
       throw new IllegalArgumentException("message must say something, code " + code);
     }
     where = shortened(where, LONGEST_PLACE);
+    // Text that was stored before this field existed has none.
+    about = shortened(Objects.requireNonNullElse(about, ""), LONGEST_PLACE);
     message = shortened(message, LONGEST_MESSAGE);
+  }
+
+  /** A problem that is about no record. */
+  public Problem(String where, String code, String message) {
+    this(where, code, message, "");
   }
 
   /** Keeps both ends, since what to do stands last. */

@@ -7,6 +7,7 @@ import gapwise.curation.EvidenceBase;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
+import gapwise.exchange.KnownEvidence;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestDrawing;
@@ -48,10 +49,10 @@ class LiteratureForestTest {
   @BeforeAll
   static void importTheSample() {
     Set<String> doubts =
-        Import.read(TEMPLATE, List.of(), Set.of(), rows -> {}).warnings().stream()
+        Import.read(TEMPLATE, KnownEvidence.NONE, key -> false, rows -> {}).warnings().stream()
             .map(warning -> warning.key())
             .collect(Collectors.toSet());
-    Imported read = Import.read(TEMPLATE, List.of(), doubts, rows -> {});
+    Imported read = Import.read(TEMPLATE, KnownEvidence.NONE, doubts::contains, rows -> {});
     Imported.Ready ready = (Imported.Ready) read;
     store = DocumentStore.open(home, Clock.systemUTC());
     search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});

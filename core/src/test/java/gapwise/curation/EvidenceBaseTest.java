@@ -106,7 +106,7 @@ class EvidenceBaseTest {
     Iterator<Study> studies =
         IntStream.range(0, 50).mapToObj(EvidenceBaseTest::numbered).iterator();
     ImportRecord record = base.saveAll(studies, "reviewer", "first search", List.of(DOUBT));
-    assertEquals(new ImportRecord(50, 0, List.of(DOUBT)), record);
+    assertEquals(new ImportRecord(50, 0, List.of(DOUBT), List.of()), record);
     StudiesAt.KeptImport kept = base.latest().imports().get(0);
     assertEquals(record, kept.record());
     assertEquals(new VersionStamp(1, 51, NOW, "reviewer", "first search"), kept.stamp());
@@ -122,7 +122,7 @@ class EvidenceBaseTest {
     ImportRecord again =
         base.saveAll(
             Stream.of(study("a", "A"), study("b", "New")).iterator(), "r", "2nd", List.of());
-    assertEquals(new ImportRecord(1, 1, List.of()), again);
+    assertEquals(new ImportRecord(1, 1, List.of(), List.of()), again);
     assertEquals(1, base.latest().study("a").orElseThrow().version());
     assertEquals(2, base.latest().study("b").orElseThrow().version());
     assertEquals(

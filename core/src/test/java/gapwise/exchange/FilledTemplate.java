@@ -75,6 +75,12 @@ final class FilledTemplate {
     return this;
   }
 
+  /** Without outcomes of the second arm, so that it may go. */
+  FilledTemplate withoutB() {
+    sheets.get("outcomes").removeIf(row -> "B".equals(row.get("arm_id")));
+    return this;
+  }
+
   FilledTemplate withoutRows(String sheet) {
     sheets.get(sheet).clear();
     add(sheet, "study_id=# no rows", "arm_id=");

@@ -190,10 +190,10 @@ class ImportTest {
         Files.copy(bytes, folder.resolve(file.name()));
       }
     }
-    Imported again = Import.read(folder, List.of(known), Set.of(), rows -> {});
+    Imported again = Import.read(folder, List.of(known)::forEach, key -> false, rows -> {});
     assertEquals(new Imported.Ready(List.of(known), List.of()), again, "a new version of itself");
     Study elsewhere = Study.with("s9", known.citation()).arms(known.arms()).build();
-    Imported doubted = Import.read(folder, List.of(elsewhere), Set.of(), rows -> {});
+    Imported doubted = Import.read(folder, List.of(elsewhere)::forEach, key -> false, rows -> {});
     assertEquals("same-paper-twice", doubted.warnings().get(0).problem().code());
     assertEquals(
         "sheet studies, row 2, column B (title)", doubted.warnings().get(0).problem().where());

@@ -102,7 +102,6 @@ class LiteratureSampleTest {
         Map.of(
             "clock-missing", 12,
             "interval-lopsided", 1,
-            "percent-contradicts-count", 1,
             "skewed", 4),
         doubts);
   }

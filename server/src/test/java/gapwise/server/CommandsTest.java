@@ -219,6 +219,53 @@ class CommandsTest {
   }
 
   @Test
+  void onePaperUnderTwoIdsIsAskedAboutByTheCommandToo() throws Exception {
+    String home = folder.resolve("two").toString();
+    String arms = file("arms.csv", "study_id,arm_id,method\nfirst,A,autograft\n");
+    String header = "study_id,title,doi\n";
+    String one = file("studies.csv", header + "first,Invented,10.1000/abc\n");
+    assertEquals(0, call("import", one, arms, "--home", home).exit());
+    assertEquals(0, call("import", one, arms, "--home", home).exit(), "the same file asks nothing");
+    file("studies.csv", header + "second,Another title,https://doi.org/10.1000/ABC\n");
+    file("arms.csv", "study_id,arm_id,method\nsecond,A,autograft\n");
+    Called asked = call("import", one, arms, "--home", home);
+    assertEquals(2, asked.exit());
+    assertTrue(asked.err().contains("'first' has the same DOI (10.1000/abc)"), asked.err());
+    assertTrue(asked.err().contains("1 doubtful; nothing was stored"), asked.err());
+    assertEquals(0, call("import", one, arms, "--home", home, "--acknowledge").exit());
+    file("studies.csv", header + "second,Corrected title,10.1000/ABC\n");
+    Called corrected = call("import", one, arms, "--home", home);
+    assertEquals(0, corrected.exit(), "acknowledged once is enough: " + corrected.err());
+    assertTrue(corrected.err().contains("1 study added or changed"), corrected.err());
+  }
+
+  @Test
+  void whatAnImportFindsIsPrintedByKindTheWrongFirstWithTheStudyOfEachPlace() throws Exception {
+    String studies =
+        file("studies.csv", "study_id,title\nfirst,Invented\nsecond,Invented too\nthird,More\n");
+    String arms =
+        file(
+            "arms.csv",
+            "study_id,arm_id,method,age_mean,lost_to_follow_up\n"
+                + "first,A,autograft,12,\nsecond,A,autograft,40,-3\nthird,A,autograft,11,\n");
+    Called called = call("import", studies, arms, "--home", folder.resolve("kinds").toString());
+    assertEquals(2, called.exit());
+    List<String> lines = called.err().lines().toList();
+    int wrong =
+        lines.indexOf("Wrong: A number cannot be, by itself or beside another of its row. (1)");
+    int doubtful = lines.indexOf("Doubtful: An age is unusual in such studies. (2)");
+    assertTrue(wrong >= 0 && doubtful == wrong + 2, called.err());
+    assertTrue(
+        lines
+            .get(wrong + 1)
+            .startsWith("  second, sheet arms, row 3, column E (lost_to_follow_up)"),
+        called.err());
+    assertTrue(lines.get(doubtful + 1).startsWith("  first, sheet arms, row 2"), called.err());
+    assertTrue(lines.get(doubtful + 2).startsWith("  third, sheet arms, row 4"), called.err());
+    assertTrue(lines.contains("1 wrong; nothing was stored."), called.err());
+  }
+
+  @Test
   void anIndexIsBuiltAnewAndABackupIsNeverOverwritten() throws Exception {
     String home = home();
     assertEquals(0, call("reindex", "--home", home).exit());

@@ -54,12 +54,17 @@ public record Columns(Map<String, String> byRole) {
         problems.add(
             named.where() + "." + role,
             "missing-column",
-            "'"
-                + named.what()
-                + "' needs a column for the role '"
+            RoleWords.missing(role, named.what())
+                + " Name the column that holds it in columns, as \""
                 + role
-                + "' and none is named so; name it in columns; the data have "
-                + table.columns());
+                + "\", or call it so in the data."
+                + " The data have "
+                + table.columns()
+                + "."
+                + RoleWords.spreadToo(
+                    role,
+                    roles,
+                    one -> table.columns().contains(named.byRole().getOrDefault(one, one))));
       }
     }
     return new Columns(byRole);

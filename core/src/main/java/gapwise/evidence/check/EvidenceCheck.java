@@ -6,6 +6,7 @@ import gapwise.evidence.rule.Finding;
 import gapwise.evidence.rule.Findings;
 import gapwise.evidence.rule.StudyRule;
 import java.util.List;
+import java.util.function.Predicate;
 
 /** The door of this room: every rule, and what they find. */
 public final class EvidenceCheck {
@@ -61,6 +62,13 @@ public final class EvidenceCheck {
     Findings findings = new Findings();
     OF_ONE_STUDY.forEach(rule -> rule.check(study, findings));
     return findings.list();
+  }
+
+  /** Which known studies can matter beside new ones; see {@link #among}. */
+  public static Predicate<Study> near(List<Study> fresh) {
+    return AMONG_STUDIES.stream()
+        .map(rule -> rule.near(fresh))
+        .reduce(study -> false, Predicate::or);
   }
 
   /**

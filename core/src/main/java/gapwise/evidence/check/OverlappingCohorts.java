@@ -7,11 +7,14 @@ import gapwise.evidence.rule.FoldedText;
 import gapwise.evidence.rule.RecordPart;
 import gapwise.evidence.unit.PartialDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * Studies of one hospital and one method whose recruitment overlaps, so that patients may be
@@ -44,6 +47,13 @@ final class OverlappingCohorts implements CollectionRule {
       }
       remember(study, seen);
     }
+  }
+
+  @Override
+  public Predicate<Study> near(List<Study> fresh) {
+    Set<Place> sought = new HashSet<>();
+    fresh.forEach(study -> sought.addAll(places(study)));
+    return known -> !Collections.disjoint(places(known), sought);
   }
 
   private static void remember(Study study, Map<Place, List<Study>> seen) {

@@ -9,8 +9,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /**
- * A printed percentage and the counts beside it: they should agree within rounding, and a
- * percentage of a known total should come from some whole number.
+ * A printed percentage and the counts beside it: they should agree to the last digit printed, and a
+ * percentage of a known total should come from some whole number. Papers cut off digits as well as
+ * round them, so that up to one unit of the last digit is no contradiction (common practice, no
+ * source).
  */
 final class PercentAgainstCount implements CountRule {
   @Override
@@ -55,15 +57,15 @@ final class PercentAgainstCount implements CountRule {
     }
   }
 
-  /** Within half a unit of the last digit printed; a trailing zero cannot be seen. */
+  /** Less than one unit of the last digit printed away; a trailing zero cannot be seen. */
   private static boolean agrees(double share, double percent) {
     int decimals = Math.max(0, BigDecimal.valueOf(percent).stripTrailingZeros().scale());
-    BigDecimal half = BigDecimal.valueOf(5, decimals + 1);
+    BigDecimal unit = BigDecimal.valueOf(1, decimals);
     return BigDecimal.valueOf(share)
             .subtract(BigDecimal.valueOf(percent))
             .abs()
             .setScale(decimals + 6, RoundingMode.HALF_UP)
-            .compareTo(half)
-        <= 0;
+            .compareTo(unit)
+        < 0;
   }
 }

@@ -11,7 +11,7 @@ public record CategoryForm() implements CellForm<ReportedValue.Category> {
   @Override
   public ReportedValue.Category read(String text) throws UnreadableException {
     Matcher form = FORM.matcher(text);
-    if (!form.matches()) {
+    if (!form.matches() || form.group(1).isBlank()) {
       throw new UnreadableException(
           "not-a-category", "categories with counts such as 'excellent 12; good 5' were expected.");
     }

@@ -13,6 +13,7 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.EvidenceRows;
 import gapwise.analysis.rows.RowValue;
 import gapwise.analysis.testing.Plans;
+import gapwise.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -158,6 +159,29 @@ class PlanFormTest {
     assertEquals(
         List.of("columns.events unknown-column", "columns.total missing-column"),
         problems("{'source':{'rows':[{'a':1}]},'columns':{'events':'evnts'}}"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '~',
+      value = {
+        "'measure':'mean' | {'mean':9} | columns.n | number of patients (n), which 'mean' needs: it gives the study its weight. | a standard deviation (SD) (sd), or a median with both quartiles (median, q1, q3)",
+        "'measure':'mean' | {'mean':9,'sd':2} | columns.n | number of patients (n) | have [mean, sd].",
+        "'measure':'mean-difference' | {'intervention.mean':9} | columns.intervention.n | of the group 'intervention' | a standard deviation (SD) (intervention.sd)",
+        "'measure':'proportion' | {'events':9} | columns.total | number of patients or limbs counted, which 'proportion' needs | Name the column that holds it in columns",
+      })
+  void aTableThatLacksAColumnIsToldWhatAndWhyInTheWordsOfTheTrade(
+      String measure, String row, String place, String what, String more) {
+    String plan = "{'source':{'rows':[" + row + "]}," + measure + "}";
+    PlanOutcome outcome = runner.run(plan.replace('\'', '"'), Optional.empty());
+    Problem problem =
+        ((PlanOutcome.Wrong) outcome)
+            .problems().stream().filter(one -> one.where().equals(place)).findFirst().orElseThrow();
+    assertEquals("missing-column", problem.code());
+    assertTrue(problem.message().contains(what), problem.message());
+    assertTrue(problem.message().contains(more), problem.message());
+    assertFalse(problem.message().contains("role"), problem.message());
   }
 
   @Test

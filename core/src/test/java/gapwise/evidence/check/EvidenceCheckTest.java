@@ -1,6 +1,7 @@
 package gapwise.evidence.check;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.Arm;
@@ -13,6 +14,7 @@ import gapwise.evidence.Study;
 import gapwise.evidence.rule.Finding;
 import gapwise.evidence.rule.RecordPart;
 import gapwise.evidence.rule.Severity;
+import gapwise.evidence.unit.PartialDate;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Method;
 import java.util.List;
@@ -68,5 +70,40 @@ class EvidenceCheckTest {
         IntStream.range(0, 50).mapToObj(n -> study("s" + n, "10.1000/" + n % 7, 5)).toList();
     assertEquals(EvidenceCheck.among(studies, List.of()), EvidenceCheck.among(studies, List.of()));
     assertEquals(43, EvidenceCheck.among(studies, List.of()).size());
+  }
+
+  @Test
+  void onlyStudiesThatARuleCanWantAreNearAndTheOthersChangeNoFinding() {
+    List<Study> fresh = List.of(study("new", "10.1000/abc", 5), atHospital("h1", "2010", "2012"));
+    Study sameDoi = study("old", "https://doi.org/10.1000/ABC", 5);
+    Study sameHospital = atHospital("h2", "2012", "2015");
+    Study far = study("far", "10.1000/2", 5);
+    assertTrue(EvidenceCheck.near(fresh).test(sameDoi));
+    assertTrue(EvidenceCheck.near(fresh).test(sameHospital));
+    assertFalse(EvidenceCheck.near(fresh).test(far));
+    List<Finding> all = EvidenceCheck.among(fresh, List.of(sameDoi, far, sameHospital));
+    assertEquals(all, EvidenceCheck.among(fresh, List.of(sameDoi, sameHospital)));
+    assertEquals(
+        List.of("same-paper-twice", "overlapping-cohorts"),
+        all.stream().map(Finding::code).toList());
+  }
+
+  private static Study atHospital(String id, String from, String to) {
+    return study(id, "10.1000/" + id, 5)
+        .but()
+        .centres(List.of("Invented Hospital"))
+        .recruitmentFrom(PartialDate.parse(from).orElseThrow())
+        .recruitmentTo(PartialDate.parse(to).orElseThrow())
+        .build();
+  }
+
+  @Test
+  void aLinkedTwinDoesNotHideAnotherThatIsNot() {
+    Study linked = study("linked", "10.1000/abc", 5).but().sameStudyAs(List.of("new")).build();
+    Study other = study("other", "10.1000/abc", 5);
+    List<Finding> findings =
+        EvidenceCheck.among(List.of(study("new", "10.1000/abc", 5)), List.of(linked, other));
+    assertEquals(1, findings.size(), findings.toString());
+    assertTrue(findings.get(0).message().contains("'other'"), findings.toString());
   }
 }

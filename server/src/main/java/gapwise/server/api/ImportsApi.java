@@ -86,6 +86,7 @@ final class ImportsApi {
     return Json.object()
         .put("where", problem.where())
         .put("code", problem.code())
+        .put("study", problem.about())
         .put("message", problem.message());
   }
 }

@@ -1,6 +1,6 @@
 package gapwise.server.cli;
 
-import gapwise.exchange.Imported;
+import gapwise.intake.Intake;
 import gapwise.server.home.Home;
 import gapwise.table.TableFile;
 import java.nio.file.Files;
@@ -54,8 +54,11 @@ public final class DemoCommand implements Callable<Integer> {
       return false;
     }
     // Its doubts are part of the demonstration and known, so they are let stand.
-    Imported read = TemplateImport.read(List.of(TableFile.of(workbook)), true);
-    return TemplateImport.store(home, read, "gapwise demo", "demonstration, invented");
+    return TemplateImport.store(
+        home,
+        List.of(TableFile.of(workbook)),
+        true,
+        new Intake.As("gapwise demo", "demonstration, invented"));
   }
 
   /** The project's folder, seen from server/target/gapwise.jar. */

@@ -1,5 +1,6 @@
 package gapwise.server.cli;
 
+import gapwise.intake.Intake;
 import gapwise.server.home.Home;
 import gapwise.table.TableFile;
 import java.nio.file.Files;
@@ -43,8 +44,7 @@ public final class ImportCommand implements Callable<Integer> {
     List<TableFile> tables = files.stream().map(TableFile::of).toList();
     try (Home open = home.open()) {
       boolean stored =
-          TemplateImport.store(
-              open, TemplateImport.read(tables, acknowledge), who, "import of " + names);
+          TemplateImport.store(open, tables, acknowledge, new Intake.As(who, "import of " + names));
       return stored ? Exit.DONE : Exit.WRONG;
     }
   }

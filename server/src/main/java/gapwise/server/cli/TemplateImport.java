@@ -1,60 +1,63 @@
 package gapwise.server.cli;
 
 import gapwise.curation.ImportRecord;
-import gapwise.exchange.Import;
-import gapwise.exchange.Imported;
-import gapwise.exchange.Warning;
-import gapwise.problem.Problem;
+import gapwise.evidence.rule.Severity;
+import gapwise.intake.Intake;
+import gapwise.intake.NotedKind;
+import gapwise.intake.Taken;
 import gapwise.server.home.Home;
 import gapwise.table.TableFile;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
-/** Reads a filled template and stores it, telling everything on standard error. */
+/** Takes a filled template in, telling everything on standard error. */
 final class TemplateImport {
   private TemplateImport() {}
 
   /**
-   * Reads and checks.
+   * Stores what is right; tells what is wrong or doubtful and stores nothing otherwise.
    *
    * @param acknowledge whether every doubt is let stand
+   * @return whether it was stored
    */
-  static Imported read(List<TableFile> files, boolean acknowledge) {
-    Imported read = Import.read(files, Set.of(), rows -> {});
-    if (acknowledge && read instanceof Imported.NeedsAcknowledgement doubtful) {
-      Set<String> keys = doubtful.open().stream().map(Warning::key).collect(Collectors.toSet());
-      return Import.read(files, keys, rows -> {});
-    }
-    return read;
-  }
-
-  /** Stores what is ready; tells what is wrong or doubtful and stores nothing otherwise. */
-  static boolean store(Home home, Imported read, String who, String why) {
-    if (read instanceof Imported.Wrong wrong) {
-      wrong.problems().forEach(problem -> System.err.println(problem.line()));
+  static boolean store(Home home, List<TableFile> files, boolean acknowledge, Intake.As as) {
+    Taken taken = new Intake(home.base()).take(files, key -> acknowledge, as, rows -> {});
+    if (taken instanceof Taken.Wrong wrong) {
+      tell(wrong.kinds());
       System.err.println(wrong.problems().size() + " wrong; nothing was stored.");
       return false;
     }
-    if (read instanceof Imported.NeedsAcknowledgement doubtful) {
-      doubtful.open().forEach(warning -> System.err.println(warning.problem().line()));
+    if (taken instanceof Taken.Doubtful doubtful) {
+      tell(doubtful.kinds());
       System.err.println(
           doubtful.open().size()
               + " doubtful; nothing was stored. If the papers really say so, import again with"
               + " --acknowledge.");
       return false;
     }
-    Imported.Ready ready = (Imported.Ready) read;
-    List<Problem> acknowledged = ready.warnings().stream().map(Warning::problem).toList();
-    ImportRecord record = home.base().saveAll(ready.studies().iterator(), who, why, acknowledged);
+    ImportRecord record = ((Taken.Stored) taken).record();
     System.err.println(
         record.saved()
-            + " studies added or changed, "
+            + (record.saved() == 1 ? " study" : " studies")
+            + " added or changed, "
             + record.unchanged()
             + " stood there already, "
-            + acknowledged.size()
-            + " doubts acknowledged.");
+            + record.acknowledged().size()
+            + (record.acknowledged().size() == 1 ? " doubt" : " doubts")
+            + " acknowledged.");
     home.notice().ifPresent(System.err::println);
     return true;
+  }
+
+  /** One kind under the other, each with its places, so that a person looks up one question. */
+  private static void tell(List<NotedKind> kinds) {
+    for (NotedKind kind : kinds) {
+      System.err.println(
+          (kind.severity() == Severity.IMPOSSIBLE ? "Wrong: " : "Doubtful: ")
+              + kind.sentence()
+              + " ("
+              + kind.all().size()
+              + ")");
+      kind.all().forEach(noted -> System.err.println("  " + noted.line()));
+    }
   }
 }

@@ -4,11 +4,8 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ImportInDoubtException;
-import gapwise.curation.ImportRecord;
-import gapwise.evidence.Study;
-import gapwise.exchange.Import;
-import gapwise.exchange.Imported;
-import gapwise.exchange.Warning;
+import gapwise.intake.Intake;
+import gapwise.intake.Taken;
 import gapwise.server.admission.BusyException;
 import gapwise.server.admission.FullDisk;
 import gapwise.store.OwnerOnly;
@@ -50,7 +47,7 @@ public final class ImportJobs implements AutoCloseable {
 
   private static final int SECONDS_UNTIL_ROOM = 60;
 
-  private final EvidenceBase base;
+  private final Intake intake;
   private final Path folder;
   private final long mostBytes;
   private final Map<String, ImportJob> jobs = new LinkedHashMap<>();
@@ -78,7 +75,7 @@ public final class ImportJobs implements AutoCloseable {
    * @param mostBytes of all uploads that lie there; the oldest that waits for a person goes first
    */
   ImportJobs(EvidenceBase base, Path folder, long mostBytes) {
-    this.base = base;
+    this.intake = new Intake(base);
     this.folder = folder;
     this.mostBytes = mostBytes;
   }
@@ -181,10 +178,13 @@ public final class ImportJobs implements AutoCloseable {
   private void run(ImportJob job, Set<String> acknowledged) {
     ImportState state;
     try {
-      Imported read =
-          Import.read(
-              job.files(), acknowledged, rows -> set(job.in(new ImportState.Reading(rows))));
-      state = stored(job, read);
+      state =
+          state(
+              intake.take(
+                  job.files(),
+                  acknowledged::contains,
+                  new Intake.As(job.who(), say("import.why", Map.of("files", job.names()))),
+                  rows -> set(job.in(new ImportState.Reading(rows)))));
     } catch (StoreUnusableException failure) {
       LOG.error("import of {} failed: {}", job.names(), failure.getMessage());
       state =
@@ -203,21 +203,15 @@ public final class ImportJobs implements AutoCloseable {
     }
   }
 
-  private ImportState stored(ImportJob job, Imported read) {
-    if (read instanceof Imported.Wrong wrong) {
-      return new ImportState.Wrong(wrong.problems());
+  private static ImportState state(Taken taken) {
+    if (taken instanceof Taken.Wrong wrong) {
+      return new ImportState.Wrong(wrong.problems(), wrong.doubts());
     }
-    if (read instanceof Imported.NeedsAcknowledgement doubtful) {
+    if (taken instanceof Taken.Doubtful doubtful) {
       return new ImportState.Doubtful(doubtful.studies(), doubtful.open());
     }
-    Imported.Ready ready = (Imported.Ready) read;
-    ImportRecord record =
-        base.saveAll(
-            ready.studies().iterator(),
-            job.who(),
-            say("import.why", Map.of("files", job.names())),
-            ready.warnings().stream().map(Warning::problem).toList());
-    return new ImportState.Done(record, ready.studies().stream().map(Study::id).toList());
+    Taken.Stored stored = (Taken.Stored) taken;
+    return new ImportState.Done(stored.record(), stored.studies());
   }
 
   private void remember(ImportJob job) {

@@ -2,6 +2,7 @@ package gapwise.server.job;
 
 import gapwise.curation.ImportRecord;
 import gapwise.exchange.Warning;
+import gapwise.intake.NotedKind;
 import gapwise.problem.Problem;
 import java.util.List;
 
@@ -28,10 +29,20 @@ public sealed interface ImportState {
     }
   }
 
-  /** Something is wrong; nothing was stored. */
-  record Wrong(List<Problem> problems) implements ImportState {
+  /**
+   * Something is wrong; nothing was stored.
+   *
+   * @param doubts what is doubtful besides, to be looked up in the same go
+   */
+  record Wrong(List<Problem> problems, List<Warning> doubts) implements ImportState {
     public Wrong {
       problems = List.copyOf(problems);
+      doubts = List.copyOf(doubts);
+    }
+
+    /** All of it by kind, what is wrong first. */
+    public List<NotedKind> kinds() {
+      return NotedKind.of(problems, doubts);
     }
 
     @Override
@@ -44,6 +55,11 @@ public sealed interface ImportState {
   record Doubtful(int studies, List<Warning> open) implements ImportState {
     public Doubtful {
       open = List.copyOf(open);
+    }
+
+    /** The doubts by kind. */
+    public List<NotedKind> kinds() {
+      return NotedKind.of(List.of(), open);
     }
 
     @Override

@@ -3,7 +3,7 @@ package gapwise.server.testing;
 import gapwise.evidence.Study;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
-import gapwise.exchange.Warning;
+import gapwise.exchange.KnownEvidence;
 import gapwise.server.admission.Bounds;
 import gapwise.server.home.Home;
 import gapwise.server.web.WebServer;
@@ -15,8 +15,6 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** A real server on a free port over a home of its own. */
 public final class RunningServer implements AutoCloseable {
@@ -60,9 +58,8 @@ public final class RunningServer implements AutoCloseable {
   }
 
   private static List<Study> demonstration() {
-    Imported first = Import.read(DEMONSTRATION, List.of(), Set.of(), rows -> {});
-    Set<String> doubts = first.warnings().stream().map(Warning::key).collect(Collectors.toSet());
-    return ((Imported.Ready) Import.read(DEMONSTRATION, List.of(), doubts, rows -> {})).studies();
+    Imported read = Import.read(DEMONSTRATION, KnownEvidence.NONE, key -> true, rows -> {});
+    return ((Imported.Ready) read).studies();
   }
 
   public WebServer server() {

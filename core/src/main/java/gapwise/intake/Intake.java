@@ -1,0 +1,97 @@
+package gapwise.intake;
+
+import gapwise.curation.EvidenceBase;
+import gapwise.curation.ImportInDoubtException;
+import gapwise.curation.ImportRecord;
+import gapwise.curation.StudiesAt;
+import gapwise.evidence.Study;
+import gapwise.exchange.Import;
+import gapwise.exchange.Imported;
+import gapwise.exchange.KnownEvidence;
+import gapwise.exchange.Warning;
+import gapwise.table.TableFile;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.LongConsumer;
+import java.util.function.Predicate;
+
+/**
+ * Takes filled templates into one evidence base. Every door goes through here, so that page,
+ * command and API check the same and ask the same. Safe for use by many threads: one template is
+ * compared with the base and stored before the next one is read.
+ */
+public final class Intake {
+  private final EvidenceBase base;
+
+  public Intake(EvidenceBase base) {
+    this.base = Objects.requireNonNull(base, "base");
+  }
+
+  /**
+   * Reads a template, compares it with the whole evidence base, and stores all of it when nothing
+   * in it is wrong and every doubt is acknowledged, now or with an earlier import. Otherwise
+   * nothing is stored.
+   *
+   * @param files one workbook, or the CSV files of one template
+   * @param acknowledged whether a person lets the doubt of this key stand
+   * @param as who brings it and why
+   * @param progress told the number of rows read so far, now and then
+   * @throws ImportInDoubtException when the store failed so that it cannot be told whether the
+   *     import stands
+   * @throws RuntimeException any other: nothing was stored
+   */
+  public Taken take(
+      List<TableFile> files, Predicate<String> acknowledged, As as, LongConsumer progress) {
+    synchronized (base) {
+      Imported read = Import.read(files, known(base.latest()), acknowledged, progress);
+      if (read instanceof Imported.Wrong wrong) {
+        return new Taken.Wrong(wrong.problems(), wrong.warnings());
+      }
+      if (read instanceof Imported.NeedsAcknowledgement doubtful) {
+        return new Taken.Doubtful(doubtful.studies(), doubtful.open());
+      }
+      return stored((Imported.Ready) read, as);
+    }
+  }
+
+  /**
+   * Who brings a template, and why, for the history.
+   *
+   * @param who name or initials
+   * @param why reason in words
+   */
+  public record As(String who, String why) {
+    public As {
+      Objects.requireNonNull(who, "who");
+      Objects.requireNonNull(why, "why");
+    }
+  }
+
+  private Taken.Stored stored(Imported.Ready ready, As as) {
+    ImportRecord record =
+        base.saveAll(
+            ready.studies().iterator(),
+            as.who(),
+            as.why(),
+            ready.warnings().stream().map(Warning::problem).toList(),
+            ready.warnings().stream().map(Warning::key).toList());
+    return new Taken.Stored(record, ready.studies().stream().map(Study::id).toList());
+  }
+
+  /** One state of the base. A damaged record is passed over: importing it again mends it. */
+  private static KnownEvidence known(StudiesAt studies) {
+    return new KnownEvidence() {
+      @Override
+      public void forEach(Consumer<? super Study> consumer) {
+        studies.forEachSound(kept -> consumer.accept(kept.study()));
+      }
+
+      @Override
+      public Set<String> acknowledged() {
+        return studies.acknowledgedKeys();
+      }
+    };
+  }
+}
