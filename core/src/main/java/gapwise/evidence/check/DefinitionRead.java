@@ -7,27 +7,35 @@ import gapwise.evidence.rule.ReportAt;
 import gapwise.evidence.rule.StudyRule;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.DefinitionKind;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
  * A definition of which a person has not said what it asks for, though its words seem to say it.
  */
 final class DefinitionRead implements StudyRule {
+  /** A definition that a paper gives for several outcomes of one family is asked about once. */
+  private record Wording(String family, String words) {}
+
   @Override
   public void check(Study study, Findings findings) {
+    Set<Wording> asked = new HashSet<>();
     check(
         "Union",
         study.unionDefinition(),
         study.unionDefinitionKinds(),
         new RecordPart.OfStudy(study.id(), "union_definition_kinds"),
+        asked,
         findings);
     check(
         "Infection",
         study.infectionDefinition(),
         study.infectionDefinitionKinds(),
         new RecordPart.OfStudy(study.id(), "infection_definition_kinds"),
+        asked,
         findings);
     for (ReportAt at : ReportAt.counting(study)) {
       check(
@@ -35,6 +43,7 @@ final class DefinitionRead implements StudyRule {
           at.report().definition(),
           at.report().definitionKinds(),
           at.part("definition_kinds"),
+          asked,
           findings);
     }
   }
@@ -44,10 +53,13 @@ final class DefinitionRead implements StudyRule {
       Optional<String> words,
       List<DefinitionKind> chosen,
       RecordPart part,
+      Set<Wording> asked,
       Findings findings) {
     List<DefinitionKind> proposed =
         words.map(text -> DefinitionKind.proposed(family, text)).orElse(List.of());
-    if (chosen.isEmpty() && !proposed.isEmpty()) {
+    if (chosen.isEmpty()
+        && !proposed.isEmpty()
+        && asked.add(new Wording(family, words.orElseThrow()))) {
       findings.doubtful(
           part,
           "definition-read-from-words",

@@ -102,7 +102,16 @@ public final class ImportPage {
 
   private void acknowledge(Context context) {
     ImportJob job = job(context);
-    jobs.acknowledge(job.id(), new HashSet<>(new PostedForm(context).values("seen")));
+    PostedForm form = new PostedForm(context);
+    Set<String> seen = new HashSet<>(form.values("seen"));
+    if (job.state() instanceof ImportState.Doubtful doubtful) {
+      List<String> kinds = form.values("kind");
+      doubtful.kinds().stream()
+          .filter(kind -> kinds.contains(kind.code()))
+          .flatMap(kind -> kind.all().stream())
+          .forEach(noted -> noted.key().ifPresent(seen::add));
+    }
+    jobs.acknowledge(job.id(), seen);
     context.redirect(address(job), HttpStatus.SEE_OTHER);
   }
 
