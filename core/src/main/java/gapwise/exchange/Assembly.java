@@ -1,7 +1,7 @@
 package gapwise.exchange;
 
 import gapwise.evidence.Study;
-import gapwise.exchange.form.Nearest;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.problem.Problems;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,6 +1,6 @@
 package gapwise.exchange;
 
-import gapwise.exchange.form.Nearest;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.problem.Problems;
 import gapwise.table.Cell;
 import gapwise.table.Column;

@@ -2,7 +2,7 @@ package gapwise.exchange;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.PatientRow;
-import gapwise.exchange.form.Nearest;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.table.Header;

@@ -2,6 +2,7 @@ package gapwise.selection;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Vocabulary;
 import gapwise.problem.Problems;
 import java.util.ArrayList;
@@ -201,7 +202,10 @@ final class PlanFields {
     problems.add(
         place,
         "unknown-value",
-        "'" + shortened(found) + "' is not known here; expected one of " + expected);
+        "'"
+            + shortened(found)
+            + "' is not known here; "
+            + Nearest.expected(shortened(found), List.of(expected.split(", "))));
   }
 
   /** Enough of what was found to know it again; a plan may hold anything of any length. */

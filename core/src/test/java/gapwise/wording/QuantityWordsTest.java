@@ -29,7 +29,7 @@ class QuantityWordsTest {
   @Test
   void oneEndAloneSaysWhichItIs() {
     assertEquals(
-        "95 % limits from 7.1, middle half up to 9.0, from 4.0 months",
+        "95 % limits from 7.1, middle half up to 9, from 4 months",
         QuantityWords.asReported(
             QuantitySummary.with(Unit.MONTHS).lowerLimit(7.1).upperQuartile(9).minimum(4).build()));
   }

@@ -2,6 +2,7 @@ package gapwise.exchange.form;
 
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Vocabulary;
 import java.util.Arrays;
 import java.util.Currency;

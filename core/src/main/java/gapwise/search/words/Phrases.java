@@ -3,10 +3,13 @@ package gapwise.search.words;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.words.Reading.Kind;
 import java.text.Normalizer;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -14,6 +17,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * Phrases with what they mean: the spellings of the vocabularies and the usual words beside them.
@@ -31,9 +35,58 @@ final class Phrases {
 
   /** Words that join others; with a meaning of their own they stand in a longer phrase. */
   private static final Set<String> ASIDE =
-      Set.of("a", "an", "and", "at", "by", "for", "in", "of", "on", "or", "the", "to", "with");
+      Set.of(
+          "a",
+          "after",
+          "against",
+          "an",
+          "and",
+          "are",
+          "at",
+          "between",
+          "by",
+          "compared",
+          "do",
+          "does",
+          "find",
+          "following",
+          "for",
+          "from",
+          "how",
+          "in",
+          "into",
+          "is",
+          "many",
+          "of",
+          "on",
+          "or",
+          "show",
+          "the",
+          "to",
+          "using",
+          "v",
+          "versus",
+          "vs",
+          "was",
+          "were",
+          "what",
+          "when",
+          "which",
+          "with");
+
+  /** A shorter word is too easily another one. */
+  private static final int SHORTEST_MENDED = 5;
+
+  /** From so many letters on, two may be wrong. */
+  private static final int LONG_WORD = 9;
 
   private static final Map<String, Meaning> MEANINGS = meanings();
+
+  /** Every word of the phrases. */
+  private static final Set<String> WORDS =
+      MEANINGS.keySet().stream()
+          .flatMap(phrase -> WORD.matcher(phrase).results().map(MatchResult::group))
+          .collect(Collectors.toUnmodifiableSet());
 
   /** Most words of the phrases that begin with a word. */
   private static final Map<String, Integer> LONGEST = longest();
@@ -68,6 +121,30 @@ final class Phrases {
     return Optional.ofNullable(exact);
   }
 
+  /**
+   * The one word of the phrases that a mistyped word most likely is: it begins with the same letter
+   * and differs in one letter, or in two where it is long. Empty where it is a word of a phrase
+   * itself, or where none or several are as near.
+   */
+  static Optional<String> mended(String word) {
+    String sought = folded(word);
+    if (sought.length() < SHORTEST_MENDED || WORDS.contains(sought) || isPlural(sought)) {
+      return Optional.empty();
+    }
+    int most = sought.length() >= LONG_WORD ? 2 : 1;
+    List<String> near =
+        WORDS.stream()
+            .filter(one -> one.length() >= SHORTEST_MENDED && one.charAt(0) == sought.charAt(0))
+            .filter(one -> Math.abs(one.length() - sought.length()) <= most)
+            .filter(one -> Nearest.distance(one, sought) <= most)
+            .toList();
+    return near.size() == 1 ? Optional.of(near.get(0)) : Optional.empty();
+  }
+
+  private static boolean isPlural(String word) {
+    return word.endsWith("s") && WORDS.contains(word.substring(0, word.length() - 1));
+  }
+
   static boolean isAside(String word) {
     return ASIDE.contains(folded(word));
   }
@@ -83,6 +160,7 @@ final class Phrases {
     Outcome.vocabulary()
         .spellings()
         .forEach((phrase, one) -> put(meanings, phrase, Kind.OUTCOME, one.code()));
+    families(meanings);
     Method.vocabulary()
         .spellings()
         .forEach((phrase, one) -> put(meanings, phrase, Kind.METHOD, one.code()));
@@ -105,6 +183,16 @@ final class Phrases {
       put(meanings, phrase, Kind.INFECTED, "no");
     }
     return Map.copyOf(meanings);
+  }
+
+  /** The name of a family of outcomes means any of them, where no outcome has that name itself. */
+  private static void families(Map<String, Meaning> meanings) {
+    Map<String, List<String>> codes = new LinkedHashMap<>();
+    for (Outcome one : Outcome.vocabulary().all()) {
+      codes.computeIfAbsent(folded(one.family()), family -> new ArrayList<>()).add(one.code());
+    }
+    codes.forEach(
+        (family, all) -> meanings.putIfAbsent(family, new Meaning(Kind.OUTCOME, List.copyOf(all))));
   }
 
   private static String[] comparisons() {

@@ -40,7 +40,12 @@ public final class PlainWords {
 
   private record Placed(Reading reading, int from) {}
 
-  private record Word(int from, int to) {}
+  /**
+   * A word and its place.
+   *
+   * @param meant itself, or the word that it most likely is where it is mistyped
+   */
+  private record Word(int from, int to, String meant) {}
 
   private PlainWords(String typed) {
     text = new StringBuilder(typed);
@@ -84,7 +89,8 @@ public final class PlainWords {
     List<Word> words = new ArrayList<>();
     Matcher word = Phrases.WORD.matcher(text.toString());
     while (word.find()) {
-      words.add(new Word(word.start(), word.end()));
+      words.add(
+          new Word(word.start(), word.end(), Phrases.mended(word.group()).orElse(word.group())));
     }
     int at = 0;
     while (at < words.size()) {
@@ -95,11 +101,11 @@ public final class PlainWords {
   /** Number of words taken, 0 if the word at a place begins nothing. */
   private int takePhrase(List<Word> words, int at) {
     int from = words.get(at).from();
-    int most = Phrases.longestFrom(text.substring(from, words.get(at).to()));
+    int most = Phrases.longestFrom(words.get(at).meant());
     for (int count = Math.min(most, words.size() - at); count > 0; count--) {
       int to = words.get(at + count - 1).to();
       String phrase = text.substring(from, to);
-      Optional<Phrases.Meaning> meaning = Phrases.meaning(phrase);
+      Optional<Phrases.Meaning> meaning = Phrases.meaning(meant(words.subList(at, at + count)));
       if (meaning.isPresent()) {
         Phrases.Meaning meant = meaning.get();
         placed.add(new Placed(new Reading.Coded(meant.kind(), meant.codes(), phrase), from));
@@ -114,6 +120,17 @@ public final class PlainWords {
       blank(word.from(), word.to(), ' ');
     }
     return 0;
+  }
+
+  /** Words as they are meant, with what stands between them. */
+  private String meant(List<Word> words) {
+    StringBuilder phrase = new StringBuilder();
+    int end = words.get(0).from();
+    for (Word word : words) {
+      phrase.append(text, end, word.from()).append(word.meant());
+      end = word.to();
+    }
+    return phrase.toString();
   }
 
   private void blank(int from, int to, char with) {

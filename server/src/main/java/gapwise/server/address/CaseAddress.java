@@ -6,6 +6,7 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Phase;
 import gapwise.place.Course;
 import gapwise.place.Milestone;
@@ -115,7 +116,10 @@ public final class CaseAddress {
   }
 
   private void unknown(String name, String found, String expected) {
-    problems.add(name, "unknown-code", "'" + found + "' is unknown; expected " + expected);
+    problems.add(
+        name,
+        "unknown-code",
+        "'" + found + "' is unknown; " + Nearest.expected(found, List.of(expected.split(", "))));
   }
 
   /** A number above 0 and up to the largest; empty where the name is not there. */

@@ -5,6 +5,7 @@ import gapwise.claim.Direction;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
@@ -112,7 +113,10 @@ public final class ClaimAddress {
     }
     Optional<T> found = find.apply(code);
     if (found.isEmpty()) {
-      problems.add(name, "unknown-code", "'" + code + "' is unknown; expected one of " + known);
+      problems.add(
+          name,
+          "unknown-code",
+          "'" + code + "' is unknown; " + Nearest.expected(code, List.of(known.split(", "))));
     }
     return found;
   }

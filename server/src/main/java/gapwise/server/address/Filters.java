@@ -5,6 +5,7 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problems;
@@ -144,7 +145,10 @@ public final class Filters {
   }
 
   private void unknown(String name, String found, String expected) {
-    problems.add(name, "unknown-code", "'" + found + "' is unknown; expected one of " + expected);
+    problems.add(
+        name,
+        "unknown-code",
+        "'" + found + "' is unknown; " + Nearest.expected(found, List.of(expected.split(", "))));
   }
 
   private OptionalInt year(String name) {

@@ -62,7 +62,8 @@ public final class TypedWords {
               throw new WrongInputException(List.of(tooMany));
             });
     Understood words = PlainWords.read(typed.first(BOX));
-    if (words.readings().isEmpty()) {
+    boolean nothingTaken = words.readings().isEmpty();
+    if (nothingTaken && (words.aside().isEmpty() || words.rest().isEmpty())) {
       return typed;
     }
     TypedWords taken = new TypedWords(typed.without(List.of(BOX, ASIDE, "page")));

@@ -1,4 +1,4 @@
-package gapwise.exchange.form;
+package gapwise.evidence.vocabulary;
 
 import java.util.Collection;
 import java.util.Comparator;
@@ -22,11 +22,33 @@ public final class Nearest {
         .map(Candidate::word);
   }
 
+  /** A list up to this long is told whole. */
+  private static final int SHORT_LIST = 12;
+
+  /**
+   * What was expected in place of a word that is not known: the nearest one; else the whole list
+   * where it is short, else where to find it.
+   *
+   * @param known codes
+   */
+  public static String expected(String typed, Collection<String> known) {
+    return to(typed, known)
+        .map(near -> "the nearest there is: '" + near + "'")
+        .orElseGet(
+            () ->
+                known.size() <= SHORT_LIST
+                    ? "expected one of " + String.join(", ", known)
+                    : "nothing here is like it; /api/v1/vocabularies lists all "
+                        + known.size()
+                        + " words");
+  }
+
   private static String folded(String text) {
     return text.strip().toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
   }
 
-  private static int distance(String a, String b) {
+  /** How many letters must be put in, taken out or changed to make one word of another. */
+  public static int distance(String a, String b) {
     int[] before = new int[b.length() + 1];
     for (int j = 0; j <= b.length(); j++) {
       before[j] = j;
