@@ -2,10 +2,12 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
 import gapwise.wording.Defects;
@@ -72,7 +74,7 @@ public final class QuestionWords {
   public static Optional<String> length(SearchRequest among) {
     Optional<String> range = among.defect().map(Defects::range);
     return switch (among.defectMatch()) {
-      case OVERLAP -> range.map(r -> say("answer.among-reaching", Map.of("length", r)));
+      case OVERLAP -> among.defect().map(QuestionWords::reaching);
       case CENTRE -> range.map(r -> say("answer.among-middle", Map.of("length", r)));
       case NO_CENTRE -> Optional.of(say("answer.among-no-centre"));
       case ONE_SIDED ->
@@ -82,6 +84,20 @@ public final class QuestionWords {
                   .orElseGet(() -> say("answer.among-one-end")));
       case UNKNOWN -> Optional.of(say("answer.among-unknown"));
     };
+  }
+
+  private static String reaching(LengthRange range) {
+    boolean fromNothing = range.fromCentimetres() == 0;
+    boolean withoutEnd = Double.isInfinite(range.toCentimetres());
+    if (withoutEnd && !fromNothing) {
+      String from = Shown.centimetres(range.fromCentimetres());
+      return say("answer.among-reaching-from", Map.of("from", from));
+    }
+    if (fromNothing && !withoutEnd && range.toCentimetres() > 0) {
+      String to = Shown.centimetres(range.toCentimetres());
+      return say("answer.among-reaching-to", Map.of("to", to));
+    }
+    return say("answer.among-reaching", Map.of("length", Defects.range(range)));
   }
 
   private static void add(List<String> parts, List<String> alternatives) {

@@ -150,7 +150,8 @@ public record DefectLength(
       return Optional.empty();
     }
     if (overCentimetres.isPresent()) {
-      return Optional.of(LengthRange.from(overCentimetres.getAsDouble()));
+      // "over 4 cm" has nobody at 4 cm, so that it does not touch 3 to 4 cm.
+      return Optional.of(LengthRange.from(Math.nextUp(overCentimetres.getAsDouble())));
     }
     if (shortest.isPresent()) {
       return Optional.of(LengthRange.from(shortest.getAsDouble()));

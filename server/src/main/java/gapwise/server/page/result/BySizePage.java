@@ -132,7 +132,22 @@ public final class BySizePage {
     return new BySizeView.Band(
         label(lengths),
         result.map(each -> Blocks.told(band.answer(), each)).orElse(List.of()),
-        new LengthBand(lengths).in(open).with("match", "centre").at(PagePaths.POOLED));
+        new LengthBand(lengths)
+            .in(open)
+            .with("match", match(address, lengths))
+            .at(PagePaths.POOLED));
+  }
+
+  /** The end of a band belongs to the next, but for the end of the lengths asked for. */
+  private static String match(Address address, LengthRange lengths) {
+    boolean endsWithQuestion =
+        Filters.read(address)
+            .defect()
+            .filter(asked -> Math.nextUp(asked.toCentimetres()) == lengths.toCentimetres())
+            .isPresent();
+    return endsWithQuestion && !address.first("match").equals(Filters.BAND)
+        ? "centre"
+        : Filters.BAND;
   }
 
   private static String label(LengthRange lengths) {
