@@ -62,7 +62,7 @@ final class LengthEvidence {
   private static Optional<Reason> notSaid(ArmDefect defect, LengthRange range) {
     Optional<LengthRange> oneSided = defect.length().oneSidedRange();
     if (oneSided.isPresent()) {
-      return oneSided.filter(range::overlaps).map(Reason.LengthOneSided::new);
+      return oneSided.filter(range::overlaps).map(says -> Reason.Plain.LENGTH_ONE_SIDED);
     }
     return defect.length().closedRange().isEmpty()
         ? Optional.of(Reason.Plain.LENGTH_UNKNOWN)

@@ -34,7 +34,7 @@ public final class LengthNotes {
                   "selection.only-in-range",
                   Map.of("series", inRange.size(), "arms", String.join("; ", inRange)))));
     }
-    long oneEnd = count(leftOut, Reason.LengthOneSided.CODE);
+    long oneEnd = count(leftOut, Reason.Plain.LENGTH_ONE_SIDED.code());
     long unknown = count(leftOut, Reason.Plain.LENGTH_UNKNOWN.code());
     if (oneEnd + unknown > 0) {
       notes.add(new Problem("", NOT_SAID, notSaid(oneEnd, unknown)));

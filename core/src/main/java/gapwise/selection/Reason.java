@@ -3,13 +3,10 @@ package gapwise.selection;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Outcome;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Map;
 import java.util.Optional;
 
@@ -35,6 +32,7 @@ public sealed interface Reason {
     NO_CENTRE("no-centre", "selection.no-centre"),
     SPREAD_NOT_STATED("spread-not-stated", "selection.spread-not-stated"),
     DEFINITION_NOT_STATED("different-definition", "selection.definition-not-stated"),
+    LENGTH_ONE_SIDED("length-one-sided", "selection.length-one-sided"),
     LENGTH_UNKNOWN("length-unknown", "selection.length-unknown"),
     LENGTH_WITHOUT_MIDDLE("length-without-middle", "selection.length-without-middle"),
     NO_PATIENTS_IN_RANGE("no-patients-in-range", "selection.no-patients-in-range"),
@@ -143,34 +141,6 @@ public sealed interface Reason {
     @Override
     public String sentence() {
       return say("selection.part-of-arm", Map.of("part", part));
-    }
-  }
-
-  /**
-   * The missing length of the arm has an end left open, and reaches beyond the lengths asked for.
-   *
-   * @param says what is given of it
-   */
-  record LengthOneSided(LengthRange says) implements Reason {
-    static final String CODE = "length-one-sided";
-
-    @Override
-    public String code() {
-      return CODE;
-    }
-
-    @Override
-    public String sentence() {
-      return Double.isInfinite(says.toCentimetres())
-          ? say("selection.length-over", Map.of("length", plain(says.fromCentimetres())))
-          : say("selection.length-up-to", Map.of("length", plain(says.toCentimetres())));
-    }
-
-    private static String plain(double centimetres) {
-      return BigDecimal.valueOf(centimetres)
-          .setScale(2, RoundingMode.HALF_UP)
-          .stripTrailingZeros()
-          .toPlainString();
     }
   }
 

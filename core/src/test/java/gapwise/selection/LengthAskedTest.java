@@ -134,8 +134,8 @@ class LengthAskedTest {
     assertEquals(List.of("b"), ids(selection));
     assertEquals(List.of("a length-one-sided"), leftOut(selection));
     assertEquals(
-        "It says of the missing bone only that it was over 4 cm, which is no evidence for the"
-            + " lengths asked for.",
+        "It gives only one end of its missing bone, such as “over 4 cm”, which is no evidence for"
+            + " the lengths asked for.",
         selection.leftOut().get(0).message());
   }
 
