@@ -17,9 +17,11 @@ import gapwise.figure.bubble.Bubble;
 import gapwise.figure.bubble.BubbleDrawing;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.value.Shown;
+import gapwise.problem.Problem;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.selection.LengthNotes;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import gapwise.server.address.Address;
@@ -135,7 +137,11 @@ public final class BySizePage {
         new LengthBand(lengths)
             .in(open)
             .with("match", match(address, lengths))
-            .at(PagePaths.POOLED));
+            .at(PagePaths.POOLED),
+        band.answer().selection().notes().stream()
+            .filter(note -> note.code().equals(LengthNotes.ONLY_IN_RANGE))
+            .map(Problem::message)
+            .toList());
   }
 
   /** The end of a band belongs to the next, but for the end of the lengths asked for. */

@@ -214,10 +214,16 @@ class LengthAskedPagesTest {
   void bandsBySizeAndLinesCountNobodyWhoGivesOneEndOrNothing() throws Exception {
     String bands = page("/by-size?outcome=union&cuts=6");
     assertFalse(bands.contains("Mere over 2020"), bands);
+    String band = page("/by-size?outcome=union&cuts=25");
+    assertTrue(
+        band.contains(
+            "1 series is not counted whole, but only its patients with the missing bone asked for:"
+                + " Mere described 2020."),
+        band);
     String csv = page("/api/v1/by-size.csv?outcome=union");
     assertFalse(csv.contains("Mere over") || csv.contains("Mere silent"), csv);
-    JsonNode band = json("/api/v1/result.json?outcome=union&from=6&match=band");
-    assertFalse(band.get("studies").toString().contains("Mere over"), band::toString);
+    JsonNode pooled = json("/api/v1/result.json?outcome=union&from=6&match=band");
+    assertFalse(pooled.get("studies").toString().contains("Mere over"), pooled::toString);
   }
 
   @Test
