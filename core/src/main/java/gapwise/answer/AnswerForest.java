@@ -14,6 +14,7 @@ import gapwise.figure.forest.ForestSummary;
 import gapwise.figure.forest.Heading;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
+import gapwise.selection.LengthNotes;
 import gapwise.selection.SelectedRow;
 import gapwise.sentence.Counted;
 import gapwise.wording.Defects;
@@ -185,11 +186,7 @@ public final class AnswerForest {
       case REPORTED -> {}
       case COUNTED_BACK -> parts.add(say("answer.row-counted-back"));
       case FROM_PATIENTS -> parts.add(say("answer.row-from-patients"));
-      case FROM_PATIENTS_IN_RANGE -> parts.add(say("answer.row-patients-in-range"));
-      case SUBGROUP ->
-          row.report()
-              .flatMap(report -> report.subgroup())
-              .ifPresent(part -> parts.add(say("answer.row-only", Map.of("part", part.words()))));
+      case FROM_PATIENTS_IN_RANGE, SUBGROUP -> PatientsMeant.words(row).ifPresent(parts::add);
     }
     return String.join(", ", parts);
   }
@@ -239,6 +236,9 @@ public final class AnswerForest {
         .clock()
         .ifPresent(clock -> notes.add(say("answer.counted-from", Map.of("clock", clock.label()))));
     answer.result().flatMap(result -> Blocks.withoutZeros(answer, result)).ifPresent(notes::add);
+    answer.selection().notes().stream()
+        .filter(note -> note.code().equals(LengthNotes.NOT_SAID))
+        .forEach(note -> notes.add(note.message()));
     int leftOut = answer.selection().leftOut().size();
     if (leftOut > 0) {
       notes.add(say("answer.left-out", Map.of("values", leftOut)));

@@ -127,6 +127,7 @@ public record ComparisonAlert(List<Line> lines) {
   private static String infected(List<SelectedRow> rows) {
     List<EventCount> known =
         rows.stream()
+            .filter(row -> !row.isOfPart()) // printed of the whole group, not of these patients
             .flatMap(row -> row.arm().baseline().infected().stream())
             .filter(EventCount::isComplete)
             .toList();

@@ -2,12 +2,13 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
-import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.selection.Question;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
@@ -41,16 +42,7 @@ public final class QuestionWords {
   public static Optional<String> among(Question question) {
     SearchRequest among = question.among();
     List<String> parts = new ArrayList<>();
-    among
-        .defect()
-        .ifPresent(
-            range -> parts.add(say("answer.among-length", Map.of("length", Defects.range(range)))));
-    if (among.defect().isPresent() && among.defectMatch() == DefectMatch.CENTRE) {
-      parts.add(say("answer.among-centre"));
-    }
-    if (among.defectMatch() == DefectMatch.NO_CENTRE) {
-      parts.add(say("answer.among-no-centre"));
-    }
+    length(among).ifPresent(parts::add);
     if (among.followUpFrom().isPresent()) {
       parts.add(FollowUps.atLeast(among.followUpFrom().getAsDouble()));
     }
@@ -73,6 +65,39 @@ public final class QuestionWords {
         .ifPresent(
             year -> parts.add(say("answer.among-year-to", Map.of("year", String.valueOf(year)))));
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", parts));
+  }
+
+  /**
+   * The missing length asked for, with whether groups reach into it or have their middle in it, so
+   * that neither is taken for the other; empty where none is asked for.
+   */
+  public static Optional<String> length(SearchRequest among) {
+    Optional<String> range = among.defect().map(Defects::range);
+    return switch (among.defectMatch()) {
+      case OVERLAP -> among.defect().map(QuestionWords::reaching);
+      case CENTRE -> range.map(r -> say("answer.among-middle", Map.of("length", r)));
+      case NO_CENTRE -> Optional.of(say("answer.among-no-centre"));
+      case ONE_SIDED ->
+          Optional.of(
+              range
+                  .map(r -> say("answer.among-one-end-perhaps", Map.of("length", r)))
+                  .orElseGet(() -> say("answer.among-one-end")));
+      case UNKNOWN -> Optional.of(say("answer.among-unknown"));
+    };
+  }
+
+  private static String reaching(LengthRange range) {
+    boolean fromNothing = range.fromCentimetres() == 0;
+    boolean withoutEnd = Double.isInfinite(range.toCentimetres());
+    if (withoutEnd && !fromNothing) {
+      String from = Shown.centimetres(range.fromCentimetres());
+      return say("answer.among-reaching-from", Map.of("from", from));
+    }
+    if (fromNothing && !withoutEnd && range.toCentimetres() > 0) {
+      String to = Shown.centimetres(range.toCentimetres());
+      return say("answer.among-reaching-to", Map.of("to", to));
+    }
+    return say("answer.among-reaching", Map.of("length", Defects.range(range)));
   }
 
   private static void add(List<String> parts, List<String> alternatives) {

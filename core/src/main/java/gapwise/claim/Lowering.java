@@ -13,6 +13,7 @@ import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.selection.LengthNotes;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
@@ -139,6 +140,12 @@ final class Lowering {
   }
 
   private void lengths() {
+    selection.notes().stream()
+        .filter(
+            note ->
+                note.code().equals(LengthNotes.NOT_SAID)
+                    || note.code().equals(LengthNotes.ONLY_IN_RANGE))
+        .forEach(note -> facts.add(note.message()));
     if (selection.rowsOnlyOverlapping() > 0) {
       facts.add(
           say(

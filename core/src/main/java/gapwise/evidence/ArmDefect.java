@@ -6,6 +6,7 @@ import gapwise.evidence.unit.Unit;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * The missing length that speaks for an arm, and how it is known.
@@ -55,14 +56,58 @@ public record ArmDefect(DefectLength length, Origin origin, List<Double> patient
   }
 
   /**
-   * Whether some of the arm may lie in a range: by each patient where all that is known is about
-   * patients, else by the range that the report speaks of.
+   * Whether some of the arm lies in a range by what is reported: by each patient where nothing with
+   * both ends is known but of patients; else by the stretch that has both ends. A stretch with one
+   * end alone counts only where the range holds all of it: "over 4 cm" says nothing of 30 to 40 cm.
    */
   public boolean overlaps(LengthRange range) {
     if (origin == Origin.FROM_PATIENTS) {
-      return patientsCentimetres.stream().anyMatch(range::contains);
+      return anyPatientIn(range);
     }
-    return length.reportedRange().filter(range::overlaps).isPresent();
+    return length.closedRange().filter(range::overlaps).isPresent()
+        || oneSidedWithin(range)
+        || (length.closedRange().isEmpty() && anyPatientIn(range));
+  }
+
+  /**
+   * Whether it is not said if any of the arm lies in a range: no number tells, or only one that
+   * leaves an end open and reaches into the range. Never where {@link #overlaps} holds.
+   */
+  public boolean leavesOpen(LengthRange range) {
+    if (origin == Origin.FROM_PATIENTS || overlaps(range)) {
+      return false;
+    }
+    Optional<LengthRange> oneSided = length.oneSidedRange();
+    return oneSided.isPresent() ? range.overlaps(oneSided.get()) : length.closedRange().isEmpty();
+  }
+
+  /** Whether what is reported of the whole arm, apart from single patients, lies in a range. */
+  public boolean wholeOverlaps(LengthRange range) {
+    return origin == Origin.FROM_PATIENTS
+        || length.closedRange().filter(range::overlaps).isPresent()
+        || oneSidedWithin(range);
+  }
+
+  /**
+   * The missing length of each patient, where the arm is counted by them when lengths are asked
+   * for: nothing else with both ends is known of it, or each of its patients is described with a
+   * length. None where the arm counts as a whole.
+   *
+   * @param treated patients of the arm as printed
+   */
+  public List<Double> countedByPatients(OptionalInt treated) {
+    boolean each = treated.isPresent() && patientsCentimetres.size() >= treated.getAsInt();
+    return origin == Origin.FROM_PATIENTS || length.closedRange().isEmpty() || each
+        ? patientsCentimetres
+        : List.of();
+  }
+
+  private boolean oneSidedWithin(LengthRange range) {
+    return length.oneSidedRange().filter(range::holds).isPresent();
+  }
+
+  private boolean anyPatientIn(LengthRange range) {
+    return patientsCentimetres.stream().anyMatch(range::contains);
   }
 
   /** Whether the mean or median lies in a range. */

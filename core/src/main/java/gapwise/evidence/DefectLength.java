@@ -5,10 +5,12 @@ import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.DefectStage;
 import gapwise.evidence.vocabulary.YesOrNo;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * The missing length of bone in a group of patients, exactly as reported.
@@ -106,6 +108,59 @@ public record DefectLength(
                     : Optional.empty());
   }
 
+  /**
+   * The stretch that has both ends: shortest to longest; else the quartiles; else one standard
+   * deviation around the mean; else the bands that have both ends, with the centre; else the centre
+   * alone. Empty when the numbers leave an end open, or there are none.
+   */
+  @JsonIgnore
+  public Optional<LengthRange> closedRange() {
+    Optional<QuantitySummary> numbers = centimetres();
+    return numbers
+        .flatMap(s -> between(s.minimum(), s.maximum()))
+        .or(() -> numbers.flatMap(s -> between(s.lowerQuartile(), s.upperQuartile())))
+        .or(() -> numbers.flatMap(DefectLength::aroundMean))
+        .or(this::acrossClosedBands)
+        .or(() -> numbers.flatMap(s -> between(s.centre(), s.centre())));
+  }
+
+  /**
+   * The stretch of which the numbers give one end alone: from a threshold, a shortest length or a
+   * band upwards, or up to a longest length. Empty where shortest and longest are given; where
+   * another stretch with both ends is, only a band counts that is open above and has patients in
+   * it.
+   */
+  @JsonIgnore
+  public Optional<LengthRange> oneSidedRange() {
+    Optional<QuantitySummary> numbers = centimetres();
+    OptionalDouble shortest = numbers.map(QuantitySummary::minimum).orElse(OptionalDouble.empty());
+    OptionalDouble longest = numbers.map(QuantitySummary::maximum).orElse(OptionalDouble.empty());
+    if (shortest.isPresent() && longest.isPresent()) {
+      return Optional.empty();
+    }
+    OptionalDouble openBand =
+        filled()
+            .filter(range -> Double.isInfinite(range.toCentimetres()))
+            .mapToDouble(LengthRange::fromCentimetres)
+            .min();
+    if (openBand.isPresent()) {
+      return Optional.of(LengthRange.from(openBand.getAsDouble()));
+    }
+    if (closedRange().isPresent()) {
+      return Optional.empty();
+    }
+    if (overCentimetres.isPresent()) {
+      // "over 4 cm" has nobody at 4 cm, so that it does not touch 3 to 4 cm.
+      return Optional.of(LengthRange.from(Math.nextUp(overCentimetres.getAsDouble())));
+    }
+    if (shortest.isPresent()) {
+      return Optional.of(LengthRange.from(shortest.getAsDouble()));
+    }
+    return longest.isPresent()
+        ? Optional.of(new LengthRange(0, longest.getAsDouble()))
+        : Optional.empty();
+  }
+
   private static Optional<LengthRange> between(OptionalDouble low, OptionalDouble high) {
     return low.isPresent() && high.isPresent()
         ? Optional.of(new LengthRange(low.getAsDouble(), high.getAsDouble()))
@@ -122,13 +177,29 @@ public record DefectLength(
   }
 
   private Optional<LengthRange> acrossBands() {
-    List<LengthRange> filled =
-        bands.stream().filter(band -> band.count() > 0).map(Band::range).toList();
-    if (filled.isEmpty()) {
+    return across(filled().toList());
+  }
+
+  private Optional<LengthRange> acrossClosedBands() {
+    List<LengthRange> closed = new ArrayList<>();
+    filled().filter(range -> Double.isFinite(range.toCentimetres())).forEach(closed::add);
+    if (!closed.isEmpty() && centreCentimetres().isPresent()) {
+      double centre = centreCentimetres().getAsDouble();
+      closed.add(new LengthRange(centre, centre));
+    }
+    return across(closed);
+  }
+
+  private Stream<LengthRange> filled() {
+    return bands.stream().filter(band -> band.count() > 0).map(Band::range);
+  }
+
+  private static Optional<LengthRange> across(List<LengthRange> ranges) {
+    if (ranges.isEmpty()) {
       return Optional.empty();
     }
-    double from = filled.stream().mapToDouble(LengthRange::fromCentimetres).min().orElseThrow();
-    double to = filled.stream().mapToDouble(LengthRange::toCentimetres).max().orElseThrow();
+    double from = ranges.stream().mapToDouble(LengthRange::fromCentimetres).min().orElseThrow();
+    double to = ranges.stream().mapToDouble(LengthRange::toCentimetres).max().orElseThrow();
     return Optional.of(new LengthRange(from, to));
   }
 }

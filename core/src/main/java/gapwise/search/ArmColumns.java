@@ -1,5 +1,6 @@
 package gapwise.search;
 
+import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.YesOrNo;
@@ -12,6 +13,8 @@ import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.index.NumericDocValues;
 import org.apache.lucene.index.SortedDocValues;
+import org.apache.lucene.index.SortedNumericDocValues;
+import org.apache.lucene.util.NumericUtils;
 
 /**
  * The arms of one segment as they are counted and as a visitor is told of them, from columns of the
@@ -21,6 +24,8 @@ final class ArmColumns {
   private final SortedDocValues studies;
   private final NumericDocValues centres;
   private final NumericDocValues patients;
+  private final SortedNumericDocValues lengths;
+  private final Optional<LengthRange> asked;
   private final FilterColumn methods;
   private final FilterColumn designs;
   private final FilterColumn infected;
@@ -35,11 +40,15 @@ final class ArmColumns {
 
   /**
    * @param columns of the filters, by the places of the filters
+   * @param asked missing length of the patients who are meant; empty where all are
    */
-  ArmColumns(LeafReaderContext context, List<FilterColumn> columns) throws IOException {
+  ArmColumns(LeafReaderContext context, List<FilterColumn> columns, Optional<LengthRange> asked)
+      throws IOException {
     studies = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
     centres = DocValues.getNumeric(context.reader(), ArmDocuments.DEFECT_CENTRE_ORDER);
     patients = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
+    lengths = DocValues.getSortedNumeric(context.reader(), ArmDocuments.PATIENT_LENGTHS);
+    this.asked = asked;
     methods = columns.get(Filter.METHODS.ordinal());
     designs = columns.get(Filter.DESIGNS.ordinal());
     infected = columns.get(Filter.INFECTED.ordinal());
@@ -55,10 +64,24 @@ final class ArmColumns {
     }
     newStudy = studies.ordValue() != study;
     study = studies.ordValue();
-    patientsOfArm =
-        patients.advanceExact(document)
-            ? OptionalInt.of(Math.toIntExact(patients.longValue()))
-            : OptionalInt.empty();
+    patientsOfArm = patientsMeant(document);
+  }
+
+  /**
+   * Those of the arm; of an arm that is counted by its patients, those with the length asked for.
+   */
+  private OptionalInt patientsMeant(int document) throws IOException {
+    if (asked.isPresent() && lengths.advanceExact(document)) {
+      int inside = 0;
+      for (int i = 0; i < lengths.docValueCount(); i++) {
+        double length = NumericUtils.sortableLongToDouble(lengths.nextValue());
+        inside += asked.get().contains(length) ? 1 : 0;
+      }
+      return OptionalInt.of(inside);
+    }
+    return patients.advanceExact(document)
+        ? OptionalInt.of(Math.toIntExact(patients.longValue()))
+        : OptionalInt.empty();
   }
 
   /** Whether the arm last read is of another study than the one before. */
@@ -66,7 +89,7 @@ final class ArmColumns {
     return newStudy;
   }
 
-  /** Patients of the arm last read. */
+  /** Patients of the arm last read who are meant. */
   OptionalInt patients() {
     return patientsOfArm;
   }

@@ -3,6 +3,7 @@ package gapwise.search;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.Citation;
+import gapwise.evidence.DefectLength;
 import gapwise.evidence.Detail;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
@@ -25,10 +26,12 @@ import org.apache.lucene.document.Field;
 import org.apache.lucene.document.IntPoint;
 import org.apache.lucene.document.NumericDocValuesField;
 import org.apache.lucene.document.SortedDocValuesField;
+import org.apache.lucene.document.SortedNumericDocValuesField;
 import org.apache.lucene.document.SortedSetDocValuesField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
 import org.apache.lucene.util.BytesRef;
+import org.apache.lucene.util.NumericUtils;
 
 /** Turns a study into the documents of its arms. */
 final class ArmDocuments {
@@ -43,7 +46,10 @@ final class ArmDocuments {
   static final String DEFECT_CENTRE = "defectCentre";
   static final String DEFECT_CENTRE_ORDER = "defectCentreOrder";
   static final String DEFECT_RANGE = "defectRange";
+  static final String DEFECT_ONE_SIDED = "defectOneSided";
   static final String DEFECT_OF_PATIENTS = "defectOfPatients";
+  static final String DEFECT_KNOWN = "defectKnown";
+  static final String PATIENT_LENGTHS = "patientLengths";
   static final String FOLLOW_UP = "followUp";
 
   /** Titles are told apart by their first letters; a sort key of the index has an upper size. */
@@ -88,7 +94,13 @@ final class ArmDocuments {
       }
       study.citation().year().ifPresent(year -> addYear(document, year));
       facts.patients().ifPresent(count -> document.add(new NumericDocValuesField(PATIENTS, count)));
-      facts.defect().ifPresent(defect -> addDefect(document, defect));
+      facts
+          .defect()
+          .ifPresent(
+              defect -> {
+                addDefect(document, defect);
+                addLengthsOfPatients(document, defect.countedByPatients(arm.baseline().patients()));
+              });
       facts
           .followUpMonths()
           .ifPresent(months -> document.add(new DoublePoint(FOLLOW_UP, unsignedZero(months))));
@@ -127,23 +139,42 @@ final class ArmDocuments {
 
   /**
    * An arm known by its patients alone lies in a range when any of them does, so their lengths are
-   * points of their own; the stretch from the shortest to the longest would also catch the gaps.
+   * points of their own; the stretch from the shortest to the longest would also catch the gaps. A
+   * stretch with an end left open is kept apart, since it is no evidence for lengths inside it.
    */
   private static void addDefect(Document document, ArmDefect defect) {
-    if (defect.origin() == ArmDefect.Origin.FROM_PATIENTS) {
+    DefectLength length = defect.length();
+    if (defect.origin() == ArmDefect.Origin.FROM_PATIENTS || length.closedRange().isEmpty()) {
       defect
           .patientsCentimetres()
-          .forEach(length -> document.add(new DoublePoint(DEFECT_OF_PATIENTS, length)));
-    } else {
-      defect
-          .length()
-          .reportedRange()
-          .ifPresent(range -> document.add(new DoubleRange(DEFECT_RANGE, low(range), high(range))));
+          .forEach(one -> document.add(new DoublePoint(DEFECT_OF_PATIENTS, one)));
     }
-    OptionalDouble centre = defect.length().centreCentimetres();
+    if (defect.origin() != ArmDefect.Origin.FROM_PATIENTS) {
+      length.closedRange().ifPresent(range -> addRange(document, DEFECT_RANGE, range));
+      length.oneSidedRange().ifPresent(range -> addRange(document, DEFECT_ONE_SIDED, range));
+    }
+    if (defect.origin() == ArmDefect.Origin.FROM_PATIENTS
+        || length.closedRange().isPresent()
+        || length.oneSidedRange().isPresent()) {
+      document.add(new StringField(DEFECT_KNOWN, "yes", Field.Store.NO));
+    }
+    OptionalDouble centre = length.centreCentimetres();
     if (centre.isPresent()) {
       document.add(new DoublePoint(DEFECT_CENTRE, unsignedZero(centre.getAsDouble())));
       document.add(new DoubleDocValuesField(DEFECT_CENTRE_ORDER, centre.getAsDouble()));
+    }
+  }
+
+  private static void addRange(Document document, String field, LengthRange range) {
+    document.add(new DoubleRange(field, low(range), high(range)));
+  }
+
+  /** Lengths of the patients of an arm that is counted by them. */
+  private static void addLengthsOfPatients(Document document, List<Double> lengths) {
+    for (double length : lengths) {
+      document.add(
+          new SortedNumericDocValuesField(
+              PATIENT_LENGTHS, NumericUtils.doubleToSortableLong(length)));
     }
   }
 

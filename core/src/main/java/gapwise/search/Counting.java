@@ -162,7 +162,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
       narrowing = columns.stream().filter(FilterColumn::narrows).toArray(FilterColumn[]::new);
       others = columns.stream().filter(c -> !c.narrows()).toArray(FilterColumn[]::new);
       finished.addAll(columns);
-      ofSegment = Optional.of(new ArmColumns(context, columns));
+      ofSegment = Optional.of(new ArmColumns(context, columns, request.lengthsOfPatients()));
       if (first.isPresent()) {
         firstOfSegment = Optional.of(first.get().getLeafCollector(context));
       }

@@ -60,7 +60,15 @@ final class Finder {
 
   /** Every arm found, in order of study and arm. */
   List<ArmHit> everyArm(SearchRequest request) throws IOException {
-    Query narrowed = RequestQueries.narrowed(request, words(request));
+    return inOrder(RequestQueries.narrowed(request, words(request)));
+  }
+
+  /** The same, with those of which it is not said whether they have the length asked for. */
+  List<ArmHit> everyArmOrNotSaid(SearchRequest request) throws IOException {
+    return inOrder(RequestQueries.narrowedOrNotSaid(request, words(request)));
+  }
+
+  private List<ArmHit> inOrder(Query narrowed) throws IOException {
     int most = Math.max(1, searcher.getIndexReader().maxDoc());
     return hits(List.of(searcher.search(narrowed, most, HitOrder.BY_STUDY).scoreDocs), 0);
   }

@@ -1,13 +1,10 @@
 package gapwise.search;
 
-import gapwise.evidence.unit.LengthRange;
 import java.util.Set;
 import org.apache.lucene.document.DoublePoint;
-import org.apache.lucene.document.DoubleRange;
 import org.apache.lucene.document.IntPoint;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
-import org.apache.lucene.search.FieldExistsQuery;
 import org.apache.lucene.search.MatchNoDocsQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermInSetQuery;
@@ -21,6 +18,12 @@ final class RequestQueries {
    * Text, years, follow-up and missing length: all but the filters that have counts beside them.
    */
   static Query base(SearchRequest request, Query text) {
+    BooleanQuery.Builder query = besideLength(request, text);
+    DefectQueries.of(request).ifPresent(lengths -> query.add(lengths, Occur.FILTER));
+    return query.build();
+  }
+
+  private static BooleanQuery.Builder besideLength(SearchRequest request, Query text) {
     BooleanQuery.Builder query = new BooleanQuery.Builder().add(text, Occur.MUST);
     if (request.yearFrom().isPresent() || request.yearTo().isPresent()) {
       query.add(
@@ -35,20 +38,27 @@ final class RequestQueries {
           DoublePoint.newRangeQuery(ArmDocuments.FOLLOW_UP, least, Double.POSITIVE_INFINITY),
           Occur.FILTER);
     }
-    if (request.defectMatch() == SearchRequest.DefectMatch.NO_CENTRE) {
-      query.add(new FieldExistsQuery(ArmDocuments.DEFECT_CENTRE_ORDER), Occur.MUST_NOT);
-      return query.build();
-    }
-    request
-        .defect()
-        .ifPresent(range -> query.add(defect(range, request.defectMatch()), Occur.FILTER));
-    return query.build();
+    return query;
   }
 
   /** The same, narrowed by every filter. */
   static Query narrowed(SearchRequest request, Query text) {
+    return filtered(request, base(request, text));
+  }
+
+  /**
+   * The same, with the arms of which it is not said whether they have the missing length asked for,
+   * and with those that reach into it and give no centre, where the centre is asked for.
+   */
+  static Query narrowedOrNotSaid(SearchRequest request, Query text) {
+    BooleanQuery.Builder query = besideLength(request, text);
+    DefectQueries.orNotSaid(request).ifPresent(lengths -> query.add(lengths, Occur.FILTER));
+    return filtered(request, query.build());
+  }
+
+  private static Query filtered(SearchRequest request, Query all) {
     BooleanQuery.Builder query = new BooleanQuery.Builder();
-    query.add(base(request, text), Occur.MUST);
+    query.add(all, Occur.MUST);
     for (Filter filter : Filter.values()) {
       Set<String> codes = filter.asked(request);
       if (!codes.isEmpty()) {
@@ -67,17 +77,5 @@ final class RequestQueries {
     return from > to
         ? new MatchNoDocsQuery("the first year lies after the last")
         : IntPoint.newRangeQuery(ArmDocuments.YEAR, from, to);
-  }
-
-  private static Query defect(LengthRange range, SearchRequest.DefectMatch match) {
-    double[] low = ArmDocuments.low(range);
-    double[] high = ArmDocuments.high(range);
-    if (match == SearchRequest.DefectMatch.CENTRE) {
-      return DoublePoint.newRangeQuery(ArmDocuments.DEFECT_CENTRE, low, high);
-    }
-    return new BooleanQuery.Builder()
-        .add(DoublePoint.newRangeQuery(ArmDocuments.DEFECT_OF_PATIENTS, low, high), Occur.SHOULD)
-        .add(DoubleRange.newIntersectsQuery(ArmDocuments.DEFECT_RANGE, low, high), Occur.SHOULD)
-        .build();
   }
 }

@@ -45,12 +45,22 @@ public record SearchRequest(
 
   /** How the missing length of an arm is held against the range asked for. */
   public enum DefectMatch {
-    /** Some of the arm may lie in the range, by what is reported of its spread. */
+    /**
+     * The arm reaches into the range, by what is reported of its spread; "over 4 cm" alone reaches
+     * only into a range that holds all of it.
+     */
     OVERLAP,
     /** The mean or median of the arm lies in the range. */
     CENTRE,
     /** No mean or median is known of the arm; the range says nothing then. */
-    NO_CENTRE
+    NO_CENTRE,
+    /**
+     * Of the length only one end is known, such as "over 4 cm", so that it is not said whether the
+     * arm reaches into the range; without a range, every such arm.
+     */
+    ONE_SIDED,
+    /** Nothing in numbers is known of the length that could lie in the range. */
+    UNKNOWN
   }
 
   /** Everything there is. */
@@ -85,6 +95,16 @@ public record SearchRequest(
       throw new IllegalArgumentException(
           "follow-up must be 0 months or more, was " + followUpFrom.getAsDouble());
     }
+  }
+
+  /**
+   * The missing length that patients described one by one are counted by: the range, where it is
+   * asked of arms whether they reach into it or have their centre in it.
+   */
+  public Optional<LengthRange> lengthsOfPatients() {
+    return defectMatch == DefectMatch.OVERLAP || defectMatch == DefectMatch.CENTRE
+        ? defect
+        : Optional.empty();
   }
 
   /** The same request with other free words. */

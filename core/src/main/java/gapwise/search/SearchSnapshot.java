@@ -79,6 +79,11 @@ public final class SearchSnapshot implements StudySearch {
   }
 
   @Override
+  public List<ArmHit> everyArmOrNotSaid(SearchRequest request) {
+    return ask(finder -> finder.everyArmOrNotSaid(request));
+  }
+
+  @Override
   public SearchAnswer eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
     return ask(finder -> finder.eachArm(request, visitor));
   }

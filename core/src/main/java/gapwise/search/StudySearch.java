@@ -37,6 +37,14 @@ public interface StudySearch {
   List<SearchAnswer.ArmHit> everyArm(SearchRequest request);
 
   /**
+   * As {@link #everyArm}, and among them the arms of which it is not said whether they have the
+   * missing length that the request asks for; all other filters hold for them too.
+   *
+   * @throws java.io.UncheckedIOException as {@link #search}, when the index cannot be read
+   */
+  List<SearchAnswer.ArmHit> everyArmOrNotSaid(SearchRequest request);
+
+  /**
    * Hands every arm that a request asks for to a visitor, in one pass over the index and without
    * reading a record. The arms of a study come one after another; studies come in no promised
    * order.

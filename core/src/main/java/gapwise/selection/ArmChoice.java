@@ -72,8 +72,9 @@ final class ArmChoice {
     if (!parts.isEmpty()) {
       return Optional.of(part(best(parts)));
     }
+    reports.ofNoSuchLength().ifPresent(this::leaveOut);
     if (leftOut.isEmpty() && isDescribed()) {
-      leaveOut(nothingToTake());
+      leaveOut(LengthEvidence.against(question, arm).orElseGet(this::nothingToTake));
     }
     return Optional.empty();
   }

@@ -11,13 +11,19 @@ import java.util.Optional;
 /**
  * What the paper reports of the outcome for one arm, sorted.
  *
- * @param wholeArm usable values of the whole arm
+ * @param wholeArm usable values of the whole arm, if the whole arm is evidence for the missing
+ *     length asked for
  * @param subgroupsInRange usable values of parts of the arm whose band of missing length lies
  *     inside the range asked for
  * @param leftOut all other reports, with the reason
+ * @param ofNoSuchLength why there are usable values of the whole arm that are no such evidence;
+ *     empty where there are none
  */
 record ArmReports(
-    List<Candidate> wholeArm, List<Candidate> subgroupsInRange, List<LeftOut> leftOut) {
+    List<Candidate> wholeArm,
+    List<Candidate> subgroupsInRange,
+    List<LeftOut> leftOut,
+    Optional<Reason> ofNoSuchLength) {
 
   ArmReports {
     wholeArm = List.copyOf(wholeArm);
@@ -29,6 +35,8 @@ record ArmReports(
     List<Candidate> wholeArm = new ArrayList<>();
     List<Candidate> subgroups = new ArrayList<>();
     List<LeftOut> leftOut = new ArrayList<>();
+    Optional<Reason> noSuchLength = LengthEvidence.against(question, arm);
+    boolean passedOver = false;
     for (OutcomeReport report : arm.study().outcomes()) {
       if (!report.outcome().equals(question.outcome()) || !concerns(report.scope(), arm)) {
         continue;
@@ -43,12 +51,15 @@ record ArmReports(
       UsableValue value = UsableValue.of(question.outcome(), report.value());
       if (value instanceof UsableValue.Unusable unusable) {
         leftOut.add(arm.leftOut(unusable.reason()));
+      } else if (noSuchLength.isPresent() && report.subgroup().isEmpty()) {
+        passedOver = true;
       } else if (value instanceof UsableValue.Usable usable) {
         (report.subgroup().isPresent() ? subgroups : wholeArm)
             .add(new Candidate(report, usable.value(), usable.countedBack()));
       }
     }
-    return new ArmReports(wholeArm, subgroups, leftOut);
+    return new ArmReports(
+        wholeArm, subgroups, leftOut, passedOver ? noSuchLength : Optional.empty());
   }
 
   private static boolean concerns(Scope scope, ArmCase arm) {

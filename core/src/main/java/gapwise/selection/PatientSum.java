@@ -35,6 +35,9 @@ record PatientSum(ReportedValue value, Basis basis, Optional<ArmDefect> defect, 
     if (range.isPresent() && lengthsKnown) {
       return inRange(question, arm, patients, range.get());
     }
+    if (LengthEvidence.against(question, arm).isPresent()) {
+      return Optional.empty();
+    }
     return PatientAggregation.of(question.outcome(), patients)
         .map(
             value ->

@@ -32,6 +32,9 @@ public sealed interface Reason {
     NO_CENTRE("no-centre", "selection.no-centre"),
     SPREAD_NOT_STATED("spread-not-stated", "selection.spread-not-stated"),
     DEFINITION_NOT_STATED("different-definition", "selection.definition-not-stated"),
+    LENGTH_ONE_SIDED("length-one-sided", "selection.length-one-sided"),
+    LENGTH_UNKNOWN("length-unknown", "selection.length-unknown"),
+    LENGTH_WITHOUT_MIDDLE("length-without-middle", "selection.length-without-middle"),
     NO_PATIENTS_IN_RANGE("no-patients-in-range", "selection.no-patients-in-range"),
     NO_PATIENT_KNOWN("no-numbers", "selection.no-patient-known");
 

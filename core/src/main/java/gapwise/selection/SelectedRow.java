@@ -74,12 +74,17 @@ public record SelectedRow(
    */
   public OptionalInt speaksOf() {
     OptionalInt own = ownTotal();
-    if (own.isPresent() || basis == Basis.SUBGROUP) {
+    if (own.isPresent() || isOfPart()) {
       return own;
     }
     return arm.baseline().patients().isEmpty() && study.arms().size() == 1
         ? study.whole().patients()
         : arm.baseline().patients();
+  }
+
+  /** Whether only some patients of the arm are meant: those with the missing length asked for. */
+  public boolean isOfPart() {
+    return basis == Basis.SUBGROUP || basis == Basis.FROM_PATIENTS_IN_RANGE;
   }
 
   private OptionalInt ownTotal() {

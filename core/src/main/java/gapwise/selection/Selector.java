@@ -4,6 +4,7 @@ import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.problem.Problem;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -45,7 +46,7 @@ public final class Selector {
   /** Selects the rows that answer a question; the same records give the same selection. */
   public Selection select(Question question) {
     DataHash hash = new DataHash();
-    List<ArmCase> found = arms(search.everyArm(reporting(question)), hash::add);
+    List<ArmCase> found = arms(search.everyArmOrNotSaid(reporting(question)), hash::add);
     List<LeftOut> leftOut = new ArrayList<>();
     List<Sorted> sorted = new ArrayList<>();
     for (ArmCase arm : found) {
@@ -69,11 +70,14 @@ public final class Selector {
         StudyNames.toldApart(
             withoutOverlap(
                 asDefined(question, largeEnough(question, rows, leftOut), leftOut), leftOut));
+    List<Problem> notes =
+        Notes.on(question, search.looseWords(question.among().text()), clocks, kept);
+    notes.addAll(LengthNotes.on(kept, leftOut));
     return new Selection(
         question,
         kept,
         inOrder(leftOut, found),
-        Notes.on(question, search.looseWords(question.among().text()), clocks, kept),
+        notes,
         clocks.chosen(),
         clocks.present(),
         hash.hexadecimal(),

@@ -72,6 +72,11 @@ class EvidenceGridTest {
       }
 
       @Override
+      public List<SearchAnswer.ArmHit> everyArmOrNotSaid(SearchRequest request) {
+        throw new UnsupportedOperationException("counts need no list");
+      }
+
+      @Override
       public SearchAnswer eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
         List.of(arms).forEach(visitor);
         return new SearchAnswer(

@@ -53,10 +53,10 @@ class ClaimWordsTest {
             .withText("child");
     Claim claim = claim("union", Direction.MORE, narrow);
     assertEquals(
-        "Bone transport gives more limbs united than autograft (missing bone 6 cm and more, “child”)",
+        "Bone transport gives more limbs united than autograft (missing bone reaching 6 cm or more, “child”)",
         claim.words());
     assertEquals(
-        "“Union, as the paper counts it” (missing bone 6 cm and more, “child”)",
+        "“Union, as the paper counts it” (missing bone reaching 6 cm or more, “child”)",
         claim.outcomeAmong());
     assertEquals(
         "“Union, as the paper counts it”",

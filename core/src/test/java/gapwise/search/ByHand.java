@@ -2,9 +2,11 @@ package gapwise.search;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.DefectLength;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.YesOrNo;
@@ -78,9 +80,30 @@ final class ByHand {
     each(
         (study, arm) -> found.contains(study.id() + " " + arm.id()),
         (study, arm) -> {
-          sum[0] += patients(study, arm).orElse(0);
+          sum[0] += patients(request, study, arm).orElse(0);
         });
     return sum[0];
+  }
+
+  /** Only those in the range of an arm that its patients tell of, one by one. */
+  private static OptionalInt patients(SearchRequest request, Study study, Arm arm) {
+    boolean ranged =
+        request.defect().isPresent()
+            && (request.defectMatch() == SearchRequest.DefectMatch.OVERLAP
+                || request.defectMatch() == SearchRequest.DefectMatch.CENTRE);
+    List<Double> lengths =
+        study.patientsOf(arm.id()).stream()
+            .flatMap(p -> p.defect().stream())
+            .map(length -> length.centimetres())
+            .toList();
+    Optional<DefectLength> own = arm.baseline().defect();
+    boolean noStretch = own.isEmpty() || own.get().closedRange().isEmpty();
+    boolean each = lengths.size() >= arm.baseline().patients().orElse(Integer.MAX_VALUE);
+    if (ranged && !lengths.isEmpty() && (noStretch || each)) {
+      LengthRange range = request.defect().get();
+      return OptionalInt.of((int) lengths.stream().filter(range::contains).count());
+    }
+    return patients(study, arm);
   }
 
   private static OptionalInt patients(Study study, Arm arm) {
@@ -108,7 +131,7 @@ final class ByHand {
                         study.design(),
                         infected(study, arm).stream().map(ByHand::answer).findFirst(),
                         centre(study, arm),
-                        patients(study, arm))
+                        patients(request, study, arm))
                     .toString()));
     return glances.stream().sorted().toList();
   }
@@ -167,6 +190,17 @@ final class ByHand {
     if (request.defectMatch() == SearchRequest.DefectMatch.NO_CENTRE) {
       return centre(study, arm).isEmpty();
     }
+    if (request.defectMatch() == SearchRequest.DefectMatch.ONE_SIDED
+        || request.defectMatch() == SearchRequest.DefectMatch.UNKNOWN) {
+      boolean oneSided = request.defectMatch() == SearchRequest.DefectMatch.ONE_SIDED;
+      Optional<ArmDefect> defect = ArmDefect.of(study, arm);
+      boolean hasOneEnd =
+          defect
+              .filter(d -> d.origin() != ArmDefect.Origin.FROM_PATIENTS)
+              .flatMap(d -> d.length().oneSidedRange())
+              .isPresent();
+      return oneSided == hasOneEnd && notSaid(request, defect);
+    }
     if (request.defect().isEmpty()) {
       return true;
     }
@@ -177,6 +211,18 @@ final class ByHand {
                     ? defect.centreLiesIn(request.defect().get())
                     : defect.overlaps(request.defect().get()))
         .isPresent();
+  }
+
+  private static boolean notSaid(SearchRequest request, Optional<ArmDefect> defect) {
+    if (defect.isEmpty()) {
+      return true;
+    }
+    if (request.defect().isPresent()) {
+      return defect.get().leavesOpen(request.defect().get());
+    }
+    boolean patients = defect.get().origin() == ArmDefect.Origin.FROM_PATIENTS;
+    boolean closed = defect.get().length().closedRange().isPresent();
+    return !patients && (!closed || defect.get().length().oneSidedRange().isPresent());
   }
 
   private Set<String> failed(SearchRequest request, Study study, Arm arm) {

@@ -10,8 +10,7 @@ class QuantityWordsTest {
   @Test
   void whatIsKnownStandsInOneOrderWithItsUnitLast() {
     assertEquals(
-        "mean 8.0, median 7.0, SD 2.0, 95 % limits 7.1 to 8.9, middle half 6.0 to 9.0, 4.0 to 14.0"
-            + " months",
+        "mean 8, median 7, SD 2, 95 % limits 7.1 to 8.9, middle half 6 to 9, 4 to 14 months",
         QuantityWords.asReported(
             QuantitySummary.with(Unit.MONTHS)
                 .mean(8)

@@ -40,6 +40,11 @@ public record LengthRange(double fromCentimetres, double toCentimetres) {
     return fromCentimetres <= other.toCentimetres && other.fromCentimetres <= toCentimetres;
   }
 
+  /** Whether every length of another range is in this one. */
+  public boolean holds(LengthRange other) {
+    return fromCentimetres <= other.fromCentimetres && other.toCentimetres <= toCentimetres;
+  }
+
   public boolean contains(double centimetres) {
     return centimetres >= fromCentimetres && centimetres <= toCentimetres;
   }

@@ -54,6 +54,12 @@ public final class Filters {
   /** Only groups whose paper gives no mean or median, whatever the lengths. */
   public static final String UNSIZED = "unsized";
 
+  /** Only groups of whose length one end alone is given, so that it may or may not be in range. */
+  public static final String ONE_SIDED = "one-sided";
+
+  /** Only groups that give nothing in numbers of the length asked for. */
+  public static final String UNKNOWN = "unknown";
+
   /** More than any filter has words; each is a link of the page that takes it off. */
   private static final int MOST_VALUES = 100;
 
@@ -219,8 +225,10 @@ public final class Filters {
       case "", "overlap" -> DefectMatch.OVERLAP;
       case "centre", BAND -> DefectMatch.CENTRE;
       case UNSIZED -> DefectMatch.NO_CENTRE;
+      case ONE_SIDED -> DefectMatch.ONE_SIDED;
+      case UNKNOWN -> DefectMatch.UNKNOWN;
       default -> {
-        unknown("match", text, "overlap, centre, band, unsized");
+        unknown("match", text, "overlap, centre, band, unsized, one-sided, unknown");
         yield DefectMatch.OVERLAP;
       }
     };

@@ -7,9 +7,13 @@ import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
 import gapwise.curation.StudyVersion;
 import gapwise.evidence.Arm;
+import gapwise.evidence.ArmDefect;
 import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Study;
+import gapwise.evidence.unit.LengthRange;
 import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudySearch;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
@@ -19,6 +23,7 @@ import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
+import java.util.Optional;
 
 /** Groups found by the same filters as on the page, and single studies with their history. */
 final class StudiesApi {
@@ -39,17 +44,18 @@ final class StudiesApi {
   private void found(Context context) {
     Address address = new Address(context.queryParamMap());
     int page = Paging.read(address);
+    SearchRequest request = Filters.read(address);
     SearchAnswer answer =
-        search.search(
-            Filters.read(address), Orders.read(address), (page - 1) * Paging.LINES, Paging.LINES);
+        search.search(request, Orders.read(address), (page - 1) * Paging.LINES, Paging.LINES);
     ObjectNode json = Json.object();
     json.put("groups", answer.arms());
     json.put("studies", answer.studies());
     json.put("patients", answer.patients());
+    request.lengthsOfPatients().ifPresent(range -> notSaid(json, request, range));
     json.put("page", page);
     json.put("perPage", Paging.LINES);
     ArrayNode hits = json.putArray("found");
-    answer.hits().forEach(hit -> add(hits, hit));
+    answer.hits().forEach(hit -> add(hits, hit, request.lengthsOfPatients()));
     ObjectNode counts = json.putObject("counts");
     for (SearchAnswer.Facet facet : answer.facets()) {
       ObjectNode ofFilter = counts.putObject(facet.filter());
@@ -59,14 +65,22 @@ final class StudiesApi {
     Json.answer(context, json);
   }
 
-  private void add(ArrayNode hits, SearchAnswer.ArmHit hit) {
+  /** Groups that are not among those found, since they do not say whether they have the length. */
+  private void notSaid(ObjectNode json, SearchRequest request, LengthRange range) {
+    json.putObject("notCounted")
+        .put("oneEndOfLength", search.count(request.withDefect(range, DefectMatch.ONE_SIDED)))
+        .put("lengthNotGiven", search.count(request.withDefect(range, DefectMatch.UNKNOWN)));
+  }
+
+  private void add(ArrayNode hits, SearchAnswer.ArmHit hit, Optional<LengthRange> lengths) {
     studies
         .study(hit.studyId())
         .map(KeptStudy::study)
-        .ifPresent(study -> study.arm(hit.armId()).ifPresent(arm -> hits.add(line(study, arm))));
+        .ifPresent(
+            study -> study.arm(hit.armId()).ifPresent(arm -> hits.add(line(study, arm, lengths))));
   }
 
-  private static ObjectNode line(Study study, Arm arm) {
+  private static ObjectNode line(Study study, Arm arm, Optional<LengthRange> lengths) {
     ObjectNode line = Json.object();
     line.put("study", study.id());
     line.put("arm", arm.id());
@@ -74,8 +88,19 @@ final class StudiesApi {
     line.put("method", arm.method().principal().code());
     study.citation().year().ifPresent(year -> line.put("year", year));
     arm.baseline().patients().ifPresent(patients -> line.put("patients", patients));
+    lengths
+        .flatMap(range -> patientsInRange(study, arm, range))
+        .ifPresent(inside -> line.put("patientsInRange", inside));
     line.put("invented", study.invented());
     return line;
+  }
+
+  /** Empty where the group counts as a whole. */
+  private static Optional<Long> patientsInRange(Study study, Arm arm, LengthRange range) {
+    return ArmDefect.of(study, arm)
+        .map(defect -> defect.countedByPatients(arm.baseline().patients()))
+        .filter(lengths -> !lengths.isEmpty())
+        .map(lengths -> lengths.stream().filter(range::contains).count());
   }
 
   private void study(Context context) {

@@ -46,6 +46,11 @@ final class RememberedSearches implements StudySearch {
   }
 
   @Override
+  public List<SearchAnswer.ArmHit> everyArmOrNotSaid(SearchRequest request) {
+    return search.everyArmOrNotSaid(request);
+  }
+
+  @Override
   public SearchAnswer eachArm(SearchRequest request, Consumer<IndexedArm> visitor) {
     return search.eachArm(request, visitor);
   }

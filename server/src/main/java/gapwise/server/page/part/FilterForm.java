@@ -189,6 +189,8 @@ public record FilterForm(
         switch (value) {
           case Filters.BAND -> say("page.only-middle-in-band");
           case Filters.UNSIZED -> say("page.only-without-middle");
+          case Filters.ONE_SIDED -> say("page.only-one-end");
+          case Filters.UNKNOWN -> say("page.only-unknown");
           default -> say("page.only-middle-inside");
         };
     return new Choice(value, label, 0, value.equals(asked));

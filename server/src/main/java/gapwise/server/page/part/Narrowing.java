@@ -54,8 +54,11 @@ final class Narrowing {
                             : "page.bone",
                         Map.of("range", Defects.range(range))),
                     address.without(List.of("from", "to", "match"))));
-    if (request.defectMatch() == DefectMatch.NO_CENTRE) {
-      add(say("page.no-middle-of-bone"), address.without("match", Filters.UNSIZED));
+    switch (request.defectMatch()) {
+      case OVERLAP, CENTRE -> {}
+      case NO_CENTRE -> addMatch("page.no-middle-of-bone", Filters.UNSIZED);
+      case ONE_SIDED -> addMatch("page.one-end-of-bone", Filters.ONE_SIDED);
+      case UNKNOWN -> addMatch("page.unknown-bone", Filters.UNKNOWN);
     }
     List.of("method", "bone", "segment", "infected", "design").forEach(this::addEach);
     addYears("year-from", year -> say("page.years-from", Map.of("year", year)));
@@ -65,6 +68,10 @@ final class Narrowing {
         .ifPresent(
             months ->
                 add(FollowUps.atLeast(months), address.without(List.of(Filters.FOLLOW_UP_FROM))));
+  }
+
+  private void addMatch(String words, String match) {
+    add(say(words), address.without("match", match));
   }
 
   private void addEach(String filter) {

@@ -17,9 +17,11 @@ import gapwise.figure.bubble.Bubble;
 import gapwise.figure.bubble.BubbleDrawing;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.value.Shown;
+import gapwise.problem.Problem;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.selection.LengthNotes;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import gapwise.server.address.Address;
@@ -132,7 +134,26 @@ public final class BySizePage {
     return new BySizeView.Band(
         label(lengths),
         result.map(each -> Blocks.told(band.answer(), each)).orElse(List.of()),
-        new LengthBand(lengths).in(open).with("match", "centre").at(PagePaths.POOLED));
+        new LengthBand(lengths)
+            .in(open)
+            .with("match", match(address, lengths))
+            .at(PagePaths.POOLED),
+        band.answer().selection().notes().stream()
+            .filter(note -> note.code().equals(LengthNotes.ONLY_IN_RANGE))
+            .map(Problem::message)
+            .toList());
+  }
+
+  /** The end of a band belongs to the next, but for the end of the lengths asked for. */
+  private static String match(Address address, LengthRange lengths) {
+    boolean endsWithQuestion =
+        Filters.read(address)
+            .defect()
+            .filter(asked -> Math.nextUp(asked.toCentimetres()) == lengths.toCentimetres())
+            .isPresent();
+    return endsWithQuestion && !address.first("match").equals(Filters.BAND)
+        ? "centre"
+        : Filters.BAND;
   }
 
   private static String label(LengthRange lengths) {

@@ -121,8 +121,9 @@ public sealed interface BySizeView {
    * @param label such as "2 to under 4"
    * @param told one entry a method; none where no series lies in the band
    * @param pooled address of its pooled result
+   * @param partly says of which series only the patients in the band are counted; mostly empty
    */
-  record Band(String label, List<Told> told, String pooled) {}
+  record Band(String label, List<Told> told, String pooled, List<String> partly) {}
 
   /** The figure, its numbers, and its files. */
   record Drawn(Bubble bubble, TwoWidths drawing, TakeFigure take) {

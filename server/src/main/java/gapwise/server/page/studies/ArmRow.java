@@ -10,6 +10,7 @@ import gapwise.evidence.ArmName;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Study;
+import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.YesOrNo;
@@ -35,11 +36,20 @@ import java.util.stream.Collectors;
  * @param method what was done
  * @param detail design and infection in words
  * @param cells what else is shown, in order
+ * @param lengths missing bone of each patient in centimetres, where the group is counted by them
+ *     when a length is asked for
  */
 public record ArmRow(
-    String study, String armId, String label, Method method, String detail, List<Cell> cells) {
+    String study,
+    String armId,
+    String label,
+    Method method,
+    String detail,
+    List<Cell> cells,
+    List<Double> lengths) {
   public ArmRow {
     cells = List.copyOf(cells);
+    lengths = List.copyOf(lengths);
   }
 
   /**
@@ -86,7 +96,37 @@ public record ArmRow(
         ArmName.of(study, arm),
         arm.method().principal(),
         detail(study, arm),
-        cells);
+        cells,
+        lengths(study, arm));
+  }
+
+  private static List<Double> lengths(Study study, Arm arm) {
+    return ArmDefect.of(study, arm)
+        .map(defect -> defect.countedByPatients(arm.baseline().patients()))
+        .orElse(List.of());
+  }
+
+  /** The line as it counts where a missing length is asked for: perhaps only some patients. */
+  ArmRow among(LengthRange asked) {
+    if (lengths.isEmpty()) {
+      return this;
+    }
+    long inside = lengths.stream().filter(asked::contains).count();
+    List<Cell> counted =
+        cells.stream()
+            .map(
+                cell ->
+                    cell.head().equals(ListColumn.PATIENTS.label())
+                        ? plain(ListColumn.PATIENTS, inside(inside, cell.words()))
+                        : cell)
+            .toList();
+    return new ArmRow(study, armId, label, method, detail, counted, lengths);
+  }
+
+  private static String inside(long inside, String all) {
+    return all.equals(String.valueOf(inside))
+        ? all
+        : say("studies.patients-in-range", Map.of("inside", inside, "all", all));
   }
 
   /**
@@ -107,7 +147,7 @@ public record ArmRow(
             value.map(Values::counted).orElse(""),
             value.map(Values::share).orElse(""),
             true));
-    return new ArmRow(study, armId, label, method, detail, with);
+    return new ArmRow(study, armId, label, method, detail, with, lengths);
   }
 
   private static Cell span(Study study, Arm arm, String head) {

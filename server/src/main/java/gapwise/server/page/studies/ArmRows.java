@@ -29,7 +29,7 @@ final class ArmRows {
   record Question(Optional<Outcome> outcome, Optional<LengthRange> lengths) {
     /** What the filters of an address ask. */
     static Question of(Address address) {
-      return new Question(Filters.outcome(address), Filters.read(address).defect());
+      return new Question(Filters.outcome(address), Filters.read(address).lengthsOfPatients());
     }
   }
 
@@ -39,7 +39,7 @@ final class ArmRows {
    * @param asked what is asked of each
    */
   List<ArmRow> of(List<ArmHit> hits, List<ListColumn> columns, Question asked) {
-    List<ArmRow> rows = plain.apply(hits, columns);
+    List<ArmRow> rows = counted(plain.apply(hits, columns), asked);
     int place = columns.indexOf(ListColumn.VALUE);
     if (asked.outcome().isEmpty() || place < 0) {
       return rows;
@@ -50,5 +50,12 @@ final class ArmRows {
         .map(
             row -> row.withValue(place, outcome.label(), Optional.ofNullable(known.get(row.hit()))))
         .toList();
+  }
+
+  private static List<ArmRow> counted(List<ArmRow> rows, Question asked) {
+    return asked
+        .lengths()
+        .map(lengths -> rows.stream().map(row -> row.among(lengths)).toList())
+        .orElse(rows);
   }
 }

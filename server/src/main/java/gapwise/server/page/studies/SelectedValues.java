@@ -2,6 +2,7 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.answer.PatientsMeant;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Coded;
@@ -50,6 +51,7 @@ public final class SelectedValues implements ArmValues {
     if (!values.share().isEmpty()) {
       share.add(values.share());
     }
+    PatientsMeant.words(row).ifPresent(share::add);
     row.report()
         .flatMap(OutcomeReport::money)
         .ifPresent(money -> share.add(money.currency().getCurrencyCode()));

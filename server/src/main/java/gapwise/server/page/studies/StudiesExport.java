@@ -2,6 +2,7 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.answer.QuestionWords;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.figure.file.CsvCell;
@@ -68,7 +69,11 @@ final class StudiesExport {
   }
 
   private Origin origin(Address address, SearchAnswer found) {
-    String selection = address.without(List.of("page")).at(PagePaths.STUDIES);
+    String filters = address.without(List.of("page")).at(PagePaths.STUDIES);
+    String selection =
+        QuestionWords.length(Filters.read(address))
+            .map(length -> filters + " (" + length + ")")
+            .orElse(filters);
     return new Origin(
         found.looseWords().map(loose -> selection + " " + loose.sentence()).orElse(selection),
         LocalDate.now(clock).toString(),

@@ -94,11 +94,7 @@ public final class StudiesPage {
     }
     FilterForm form = FilterForm.of(PagePaths.STUDIES, address, request, answer);
     List<ListColumn> columns = ListColumn.read(address);
-    List<ArmRow> lines =
-        rows.of(
-            answer.hits(),
-            columns,
-            new ArmRows.Question(Filters.outcome(address), request.defect()));
+    List<ArmRow> lines = rows.of(answer.hits(), columns, ArmRows.Question.of(address));
     return new StudiesView(
         sites.of("Studies", Site.Section.STUDIES),
         form,
@@ -106,6 +102,7 @@ public final class StudiesPage {
         offered(columns),
         new Address(Map.of(ListColumn.NAME, address.all(ListColumn.NAME))).at(PagePaths.STUDIES),
         address.first(TypedWords.ASIDE),
+        NotSaid.of(search, request, address),
         answer
             .didYouMean()
             .map(text -> new FilterForm.On(text, PagePaths.STUDIES, address.with("q", text))),

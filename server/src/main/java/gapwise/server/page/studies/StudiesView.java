@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param columns columns to choose from
  * @param plain address of the page with nothing narrowed
  * @param aside joining words that were typed and say nothing alone; may be empty
+ * @param notSaid further groups of which it is not said whether they have the length asked for,
+ *     counted apart, with the addresses that list them
  * @param didYouMean another spelling with its address
  * @param list what was found
  */
@@ -25,8 +27,12 @@ public record StudiesView(
     List<Choice> columns,
     String plain,
     String aside,
+    List<FilterForm.On> notSaid,
     Optional<FilterForm.On> didYouMean,
     Found list) {
+  public StudiesView {
+    notSaid = List.copyOf(notSaid);
+  }
 
   /** An order of lines, or a column, as the page offers it. */
   public record Choice(String code, String label, boolean chosen) {}
