@@ -8,6 +8,7 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
+import gapwise.selection.Conversions;
 import gapwise.selection.Question;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
@@ -64,6 +65,9 @@ public final class QuestionWords {
     question
         .definition()
         .ifPresent(words -> parts.add(say("answer.among-definition", Map.of("definition", words))));
+    if (question.conversions() == Conversions.NONE) {
+      parts.add(say("answer.among-as-printed"));
+    }
     among
         .yearFrom()
         .ifPresent(

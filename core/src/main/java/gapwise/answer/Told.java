@@ -54,6 +54,9 @@ public record Told(
       return alone(outcome, block, block.alone().get());
     }
     if (block.onlyLimit().isPresent()) {
+      if (block.countsEvents()) {
+        return withoutEvents(block);
+      }
       boolean everybody = block.onlyLimit().getAsDouble() > 0;
       return atLimit(outcome, block.method(), block.rows(), everybody);
     }
@@ -70,7 +73,7 @@ public record Told(
                     Optional.empty(),
                     say("told.no-average"),
                     Optional.empty(),
-                    List.of(from(block.rows()))));
+                    filled(from(block.rows()), allReport(outcome, block))));
   }
 
   private static Told pooled(Outcome outcome, Blocks.Block block, Result.Summary summary) {
@@ -86,6 +89,7 @@ public record Told(
         filled(
             from(rows),
             withoutZeros(block),
+            allReport(outcome, block),
             newCentre(measure, shown, rows.size()),
             spread(block.heterogeneity(), rows.size())));
   }
@@ -99,7 +103,28 @@ public record Told(
         Optional.of(value(measure, one.value())),
         " " + inOne(outcome, only, Shown.limits(measure, one.limits())),
         Optional.of(words(List.of(line.row()))),
-        filled(from(List.of(line.row())), withoutZeros(block), say("told.one-series")));
+        filled(
+            from(List.of(line.row())),
+            withoutZeros(block),
+            allReport(outcome, block),
+            say("told.one-series")));
+  }
+
+  /** What all series report, those too that no average can take; else an empty text. */
+  private static String allReport(Outcome outcome, Blocks.Block block) {
+    return CentresTold.of(outcome, block).orElse("");
+  }
+
+  /** Events of which one patient can have several, and none came. */
+  private static Told withoutEvents(Blocks.Block block) {
+    return new Told(
+        block.method().label(),
+        Optional.empty(),
+        say(
+            "told.without-events",
+            Map.of("people", People.of(block.rows()), "series", block.lines().size())),
+        Optional.empty(),
+        List.of(say("told.limit")));
   }
 
   private static Told allZero(Blocks.Block block) {

@@ -59,9 +59,10 @@ public final class Selector {
     List<ArmReports> reports = sorted.stream().map(Sorted::reports).toList();
     Clocks clocks = Clocks.settle(question, reports);
     Currencies currencies = Currencies.settle(question, reports);
+    CountForms forms = CountForms.settle(question, reports);
     List<SelectedRow> rows = new ArrayList<>();
     for (Sorted one : sorted) {
-      ArmChoice choice = new ArmChoice(question, clocks, currencies, one.arm());
+      ArmChoice choice = new ArmChoice(question, clocks, currencies, forms, one.arm());
       choice.choose(one.reports()).ifPresent(rows::add);
       leftOut.addAll(choice.leftOut());
     }
@@ -73,7 +74,7 @@ public final class Selector {
         question,
         kept,
         inOrder(leftOut, found),
-        Notes.on(question, search.looseWords(question.among().text()), clocks, kept),
+        Notes.on(question, search.looseWords(question.among().text()), clocks, forms, kept),
         clocks.chosen(),
         clocks.present(),
         hash.hexadecimal(),
@@ -94,7 +95,10 @@ public final class Selector {
         ArmReports reports = ArmReports.of(question, arm);
         Clocks clocks = Clocks.settle(question, List.of(reports));
         Currencies currencies = Currencies.settle(question, List.of(reports));
-        new ArmChoice(question, clocks, currencies, arm).choose(reports).ifPresent(rows::add);
+        CountForms forms = CountForms.settle(question, List.of(reports));
+        new ArmChoice(question, clocks, currencies, forms, arm)
+            .choose(reports)
+            .ifPresent(rows::add);
       }
     }
     return StudyNames.toldApart(rows);
