@@ -33,18 +33,24 @@ final class CentresTold {
   }
 
   private static String told(Quantity measure, CentresReported reported, long notPooled) {
+    String extremes = extremes(measure, reported.centres());
+    String least = Shown.value(measure, reported.centres().minimum().orElseThrow());
     String all =
-        say(
-            "told.all-report",
-            Map.of(
-                "what",
-                what(reported),
-                "values",
-                Told.withUnit(measure, extremes(measure, reported.centres())),
-                "half",
-                half(measure, reported),
-                "weighted",
-                weighted(measure, reported)));
+        least.equals(Shown.value(measure, reported.centres().maximum().orElseThrow()))
+            ? say(
+                "told.all-report-alike",
+                Map.of("what", what(reported), "value", Told.withUnit(measure, least)))
+            : say(
+                "told.all-report",
+                Map.of(
+                    "what",
+                    what(reported),
+                    "values",
+                    Told.withUnit(measure, extremes),
+                    "half",
+                    half(measure, reported),
+                    "weighted",
+                    weighted(measure, reported)));
     return notPooled == 0
         ? all
         : all + " " + say("told.not-in-average", Map.of("series", notPooled));

@@ -65,7 +65,7 @@ public final class QuestionWords {
     question
         .definition()
         .ifPresent(words -> parts.add(say("answer.among-definition", Map.of("definition", words))));
-    if (question.conversions() == Conversions.NONE) {
+    if (question.conversions() == Conversions.NONE && question.outcome().isMeasured()) {
       parts.add(say("answer.among-as-printed"));
     }
     among

@@ -168,6 +168,12 @@ class AllSeriesReportTest {
   }
 
   @Test
+  void aMedianThatIsNotConvertedIsNamedWithItsReason() {
+    assertTrue(codes(ask(Conversions.NONE), "e").contains("median-not-converted"));
+    assertTrue(codes(ask(Conversions.ALL), "e").contains("converted-from-median"));
+  }
+
+  @Test
   void aSpreadOfUnknownKindIsNotUsedAndItsMeanStays() {
     Answer answer = ask(Conversions.ALL);
     assertTrue(row(answer, "g").variance().isEmpty());

@@ -67,6 +67,9 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
     if (basis == SpreadBasis.NONE && summary.unstatedSpread().isPresent()) {
       warnings.add(told("spread-not-stated", "analysis.spread-not-stated"));
     }
+    if (summary.mean().isEmpty()) {
+      medianWarning(summary).ifPresent(warnings::add);
+    }
     if (summary.mean().isEmpty() || !basis.isWorkedOut() || patients.isEmpty()) {
       return summary.standardDeviation();
     }
@@ -79,6 +82,18 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
       warnings.add(told("mean-looks-skewed", "analysis.mean-looks-skewed"));
     }
     return deviation;
+  }
+
+  /** Why a median cannot enter: nothing is to be worked out, or nothing stands beside it. */
+  private Optional<Result.Warning> medianWarning(QuantitySummary summary) {
+    if (question.conversions() == Conversions.NONE) {
+      return Optional.of(told("median-not-converted", "analysis.median-not-converted"));
+    }
+    boolean quartiles = summary.lowerQuartile().isPresent() && summary.upperQuartile().isPresent();
+    boolean range = summary.minimum().isPresent() && summary.maximum().isPresent();
+    return quartiles || range
+        ? Optional.empty()
+        : Optional.of(told("median-alone", "analysis.median-alone"));
   }
 
   private static OptionalDouble workedOut(SpreadBasis basis, QuantitySummary s, int n) {

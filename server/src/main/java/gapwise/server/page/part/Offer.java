@@ -54,8 +54,13 @@ public record Offer(String words, String link, String href) {
   }
 
   private static boolean isWorkedOut(SelectedRow row, Conversions conversions) {
-    return row.value() instanceof ReportedValue.Quantity quantity
-        && SpreadBasis.of(quantity.summary(), conversions).isWorkedOut();
+    if (!(row.value() instanceof ReportedValue.Quantity quantity)
+        || conversions == Conversions.NONE) {
+      return false;
+    }
+    SpreadBasis basis = SpreadBasis.of(quantity.summary(), conversions);
+    boolean median = quantity.summary().mean().isEmpty() && basis != SpreadBasis.NONE;
+    return median || basis.isWorkedOut();
   }
 
   /** The form that some series report and none is taken in; empty where all report one. */

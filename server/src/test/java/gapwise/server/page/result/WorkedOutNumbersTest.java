@@ -106,7 +106,7 @@ class WorkedOutNumbersTest {
   @Test
   void oneClickTakesOnlyPrintedDeviationsAndOneTakesThatBack() throws Exception {
     String page = get("/pooled" + FRAME);
-    assertTrue(page.contains("1 series prints no standard deviation"), page);
+    assertTrue(page.contains("1 series prints a mean without a standard deviation"), page);
     assertTrue(page.contains("conversions=none"), page);
     assertTrue(page.contains("SD from the range"), page);
     String printed = get("/pooled" + FRAME + "&conversions=none");
