@@ -7,6 +7,7 @@ import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
+import gapwise.selection.Selection;
 import java.util.Optional;
 import java.util.Set;
 
@@ -25,6 +26,20 @@ public final class QuestionPlan {
    * random effects; blocks by method. Empty for phases, which are listed and not pooled.
    */
   public static Optional<ObjectNode> of(Question question, String title, boolean byMethod) {
+    return of(question, SelectionRows.measure(question), title, byMethod);
+  }
+
+  /**
+   * The plan for a question whose rows are known. Of what one patient can have several it is for a
+   * mean or for a rate for each patient, as most rows can be pooled: rates by their exact
+   * likelihood, events over patients, with the same limits as proportions.
+   */
+  public static Optional<ObjectNode> of(Selection selection, String title, boolean byMethod) {
+    return of(selection.settled(), title, byMethod);
+  }
+
+  private static Optional<ObjectNode> of(
+      Question question, String measure, String title, boolean byMethod) {
     Outcome outcome = question.outcome();
     if (outcome.kind() == Outcome.Kind.PHASE) {
       return Optional.empty();
@@ -32,10 +47,9 @@ public final class QuestionPlan {
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
     plan.put("title", title);
     plan.putObject("source").set("evidence", QuestionJson.write(question));
-    String measure = SelectionRows.measure(outcome);
     plan.put("measure", measure);
-    if (measure.equals("proportion")) {
-      plan.put("scale", "logit");
+    if (!measure.equals("mean")) {
+      plan.put("scale", measure.equals("proportion") ? "logit" : "log");
       plan.put("model", "exact-likelihood");
       plan.put("interval", "t-k-minus-1");
       plan.put("predictionInterval", "t-k-minus-2");

@@ -3,7 +3,6 @@ package gapwise.answer;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
-import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
@@ -14,11 +13,10 @@ import gapwise.figure.forest.ForestSummary;
 import gapwise.figure.forest.Heading;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
+import gapwise.selection.CentresReported;
 import gapwise.selection.LengthNotes;
 import gapwise.selection.SelectedRow;
-import gapwise.sentence.Counted;
 import gapwise.wording.Defects;
-import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +35,7 @@ public final class AnswerForest {
   private final Answer answer;
   private final Outcome outcome;
   private final Quantity measure;
+  private final RowWords words;
   private final List<Blocks.Block> blocks;
   private final Edition edition;
 
@@ -44,6 +43,7 @@ public final class AnswerForest {
     this.answer = answer;
     this.outcome = answer.question().outcome();
     this.measure = Told.measure(outcome);
+    this.words = new RowWords(outcome, answer.question().conversions());
     this.blocks = Blocks.of(answer, result);
     this.edition = edition;
   }
@@ -75,6 +75,9 @@ public final class AnswerForest {
   }
 
   private String counts() {
+    if (blocks.stream().anyMatch(Blocks.Block::countsEvents)) {
+      return say("answer.column-events");
+    }
     return say(
         measure.kind() == Quantity.Kind.OF_100
             ? "answer.column-counted"
@@ -124,16 +127,13 @@ public final class AnswerForest {
   }
 
   static Optional<Estimate> shown(Outcome outcome, Blocks.Line line) {
-    return line.estimate().or(() -> centre(outcome, line.row()).map(Estimate::alone));
-  }
-
-  private static Optional<Double> centre(Outcome outcome, SelectedRow row) {
-    if (row.value() instanceof ReportedValue.Quantity quantity) {
-      OptionalDouble centre =
-          quantity.summary().in(outcome.unit().orElse(quantity.summary().unit())).centre();
-      return centre.isPresent() ? Optional.of(centre.getAsDouble()) : Optional.empty();
-    }
-    return Optional.empty();
+    OptionalDouble centre = CentresReported.centre(outcome, line.row());
+    return line.estimate()
+        .or(
+            () ->
+                centre.isPresent()
+                    ? Optional.of(Estimate.alone(centre.getAsDouble()))
+                    : Optional.empty());
   }
 
   private ForestRow row(Blocks.Line line, Estimate estimate) {
@@ -142,53 +142,14 @@ public final class AnswerForest {
     boolean high = measure.kind() == Quantity.Kind.OF_100 && estimate.value() == 1;
     return new ForestRow(
         row.label(),
-        detail(line),
+        words.detail(line),
         Defects.span(row.defect()),
-        counted(row),
+        words.counted(row),
         estimate,
         line.study().weightPercent(),
         low ? ForestRow.OpenEnd.LOW : high ? ForestRow.OpenEnd.HIGH : ForestRow.OpenEnd.NONE,
         Optional.of(StudyAddress.of(row.study().id())),
         row.study().citation().line());
-  }
-
-  /**
-   * "27 of 31" for events, excellent and good of all for grades; how many patients or limbs a mean
-   * speaks of.
-   */
-  private String counted(SelectedRow row) {
-    if (row.value() instanceof ReportedValue.Quantity) {
-      return row.speaksOf().isPresent()
-          ? Counted.grouped(row.speaksOf().getAsInt())
-          : say("wording.not-stated");
-    }
-    if (row.value() instanceof ReportedValue.Events events && events.count().isComplete()) {
-      return Values.ofTotal(events.count().events().getAsInt(), events.count().total().getAsInt());
-    }
-    if (row.value() instanceof ReportedValue.Categories grades) {
-      return Values.ofTotal(grades.good(), grades.sum());
-    }
-    return Values.of(outcome, row.value()).counted();
-  }
-
-  private static String detail(Blocks.Line line) {
-    SelectedRow row = line.row();
-    List<String> parts = new ArrayList<>();
-    row.study().design().ifPresent(design -> parts.add(design.label()));
-    if (row.value() instanceof ReportedValue.Quantity quantity
-        && quantity.summary().mean().isEmpty()) {
-      parts.add(say("answer.row-median"));
-    }
-    if (line.meanOfZero()) {
-      parts.add(say("answer.row-mean-of-zero"));
-    }
-    switch (row.basis()) {
-      case REPORTED -> {}
-      case COUNTED_BACK -> parts.add(say("answer.row-counted-back"));
-      case FROM_PATIENTS -> parts.add(say("answer.row-from-patients"));
-      case FROM_PATIENTS_IN_RANGE, SUBGROUP -> PatientsMeant.words(row).ifPresent(parts::add);
-    }
-    return String.join(", ", parts);
   }
 
   private ForestSummary summary(Blocks.Block block) {
@@ -197,9 +158,11 @@ public final class AnswerForest {
       return new ForestSummary.NotPooled(
           say("answer.not-pooled"),
           say(
-              block.onlyLimit().getAsDouble() > 0
-                  ? "answer.nobody-without-it"
-                  : "answer.nobody-with-it"));
+              block.countsEvents()
+                  ? "answer.no-event-in-any-series"
+                  : block.onlyLimit().getAsDouble() > 0
+                      ? "answer.nobody-without-it"
+                      : "answer.nobody-with-it"));
     }
     if (block.meansOfZero() == block.lines().size()) {
       return new ForestSummary.NotPooled(
@@ -231,6 +194,7 @@ public final class AnswerForest {
   private List<String> notes() {
     List<String> notes = new ArrayList<>();
     outcome.caution().ifPresent(notes::add);
+    allReport(notes);
     answer
         .selection()
         .clock()
@@ -244,6 +208,21 @@ public final class AnswerForest {
       notes.add(say("answer.left-out", Map.of("values", leftOut)));
     }
     return notes;
+  }
+
+  /** What all series of each method report, those too that no average can take. */
+  private void allReport(List<String> notes) {
+    for (Blocks.Block block : blocks) {
+      CentresTold.of(outcome, block)
+          .map(
+              told ->
+                  blocks.size() == 1
+                      ? told
+                      : say(
+                          "answer.of-method",
+                          Map.of("method", block.method().shortLabel(), "told", told)))
+          .ifPresent(notes::add);
+    }
   }
 
   private FigureProvenance provenance(Result result) {

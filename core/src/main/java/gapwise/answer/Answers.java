@@ -93,7 +93,7 @@ public final class Answers {
     Optional<ObjectNode> plan =
         selection.rows().isEmpty()
             ? Optional.empty()
-            : QuestionPlan.of(question, QuestionWords.of(question), byMethod);
+            : QuestionPlan.of(selection, QuestionWords.of(question), byMethod);
     return new Answer(selection, plan, plan.map(json -> run(selection, json)));
   }
 
@@ -157,7 +157,12 @@ public final class Answers {
     return result.warnings().stream()
         .filter(warning -> warning.code().equals("zero-cells-corrected"))
         .findFirst()
-        .map(warning -> say("answer.half-events"));
+        .map(
+            warning ->
+                say(
+                    result.plan().path("measure").asText().equals("proportion")
+                        ? "answer.half-events"
+                        : "answer.half-events-of-rates"));
   }
 
   private Answer run(Selection selection, Optional<LengthShape> shape) {

@@ -5,6 +5,7 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
+import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.selection.RowsByArm;
@@ -75,6 +76,11 @@ public final class Blocks {
           .filter(line -> line.study().weightPercent().isPresent())
           .map(Line::row)
           .toList();
+    }
+
+    /** Whether its rows are events among patients, of which one patient can have several. */
+    boolean countsEvents() {
+      return lines.stream().anyMatch(line -> line.row().value() instanceof ReportedValue.Tally);
     }
 
     /** How many rows a mean of 0 keeps out of the pooled value. */

@@ -19,8 +19,7 @@ final class FunnelPlan {
     if (selection.rows().isEmpty()) {
       return Optional.empty();
     }
-    Optional<ObjectNode> plan =
-        QuestionPlan.of(selection.question(), title(selection.question()), false);
+    Optional<ObjectNode> plan = QuestionPlan.of(selection, title(selection.question()), false);
     plan.ifPresent(
         json -> {
           // An exact likelihood gives series no standard error of their own.

@@ -46,8 +46,7 @@ final class LengthPlan {
     if (selection.rows().isEmpty()) {
       return Optional.empty();
     }
-    Optional<ObjectNode> plan =
-        QuestionPlan.of(selection.question(), title(selection.question()), false);
+    Optional<ObjectNode> plan = QuestionPlan.of(selection, title(selection.question()), false);
     if (plan.isPresent() && shape.isPresent()) {
       along(plan.get(), lengths(selection), shape.get());
     }

@@ -45,7 +45,7 @@ public final class People {
     return rows.stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
   }
 
-  /** How many of them had the event, all rows together; empty where one counts no events. */
+  /** How many events the rows count together; empty where one counts none. */
   static OptionalInt events(List<SelectedRow> rows) {
     int sum = 0;
     for (SelectedRow row : rows) {
@@ -53,6 +53,8 @@ public final class People {
         sum += events.count().events().orElseThrow();
       } else if (row.value() instanceof ReportedValue.Categories grades) {
         sum += grades.good();
+      } else if (row.value() instanceof ReportedValue.Tally tally) {
+        sum += tally.events();
       } else {
         return OptionalInt.empty();
       }

@@ -9,6 +9,7 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
+import gapwise.selection.Conversions;
 import gapwise.selection.Question;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
@@ -56,6 +57,9 @@ public final class QuestionWords {
     question
         .definition()
         .ifPresent(words -> parts.add(say("answer.among-definition", Map.of("definition", words))));
+    if (question.conversions() == Conversions.NONE && question.outcome().isMeasured()) {
+      parts.add(say("answer.among-as-printed"));
+    }
     among
         .yearFrom()
         .ifPresent(

@@ -60,6 +60,9 @@ public record Told(
       return alone(outcome, block, block.alone().get());
     }
     if (block.onlyLimit().isPresent()) {
+      if (block.countsEvents()) {
+        return withoutEvents(block);
+      }
       boolean everybody = block.onlyLimit().getAsDouble() > 0;
       return atLimit(outcome, block.method(), block.rows(), everybody);
     }
@@ -77,7 +80,7 @@ public record Told(
                     Optional.empty(),
                     say("told.no-average"),
                     Optional.empty(),
-                    List.of(from(block.rows()))));
+                    filled(from(block.rows()), allReport(outcome, block))));
   }
 
   private static Told pooled(Outcome outcome, Blocks.Block block, Result.Summary summary) {
@@ -103,6 +106,7 @@ public record Told(
         filled(
             count.isPresent() ? "" : from(rows),
             withoutZeros(block),
+            allReport(outcome, block),
             newCentre(measure, summary.shown(), rows.size()),
             spread(block.heterogeneity(), rows.size())));
   }
@@ -130,7 +134,11 @@ public record Told(
                 : only ? "told.rest-only-series" : "told.rest-only-usable-series",
             Map.of("limits", limits)),
         Optional.of(words(rows)),
-        filled(count.isPresent() ? "" : from(rows), withoutZeros(block), say("told.one-series")));
+        filled(
+            count.isPresent() ? "" : from(rows),
+            withoutZeros(block),
+            allReport(outcome, block),
+            say("told.one-series")));
   }
 
   /** "20 of 542 limbs were removed later", all rows together; empty for what is measured. */
@@ -153,7 +161,30 @@ public record Told(
                             "became", event.became())))
             .orElseGet(
                 () ->
-                    say("told.count-good", Map.of("events", events.getAsInt(), "people", people))));
+                    say(
+                        outcome.kind() == Outcome.Kind.CATEGORIES
+                            ? "told.count-good"
+                            : "told.count-of-events",
+                        Map.of("events", events.getAsInt(), "people", people))));
+  }
+
+  /** What all series report, those too that no average can take; else an empty text. */
+  private static String allReport(Outcome outcome, Blocks.Block block) {
+    return CentresTold.of(outcome, block).orElse("");
+  }
+
+  /** Events of which one patient can have several, and none came. */
+  private static Told withoutEvents(Blocks.Block block) {
+    return new Told(
+        block.method().label(),
+        "",
+        Optional.empty(),
+        say(
+            "told.without-events",
+            Map.of(
+                "people", People.of(block.rows()), "series", People.series(block.rows()).words())),
+        Optional.empty(),
+        List.of(say("told.limit")));
   }
 
   private static Told allZero(Blocks.Block block) {

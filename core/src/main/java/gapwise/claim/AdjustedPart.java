@@ -45,7 +45,7 @@ final class AdjustedPart {
     this.runner = runner;
     this.claim = claim;
     this.selection = selection;
-    this.effect = Effect.of(claim.outcome());
+    this.effect = Effect.of(selection.settled());
   }
 
   /** Without allowance, with length, with length and infection. */
@@ -90,7 +90,7 @@ final class AdjustedPart {
   private Optional<ObjectNode> plan(List<String> moderators) {
     Optional<ObjectNode> plan =
         QuestionPlan.of(
-            selection.question(),
+            selection,
             say("claim.plan-adjusted", Map.of("question", QuestionWords.of(selection.question()))),
             false);
     plan.ifPresent(
@@ -140,7 +140,7 @@ final class AdjustedPart {
             effect,
             claim.outcome(),
             (int) entered,
-            Math.round(result.data().participants().orElse(0)),
+            Math.round(result.data().participants().orElseGet(this::patients)),
             effect.shown(method.get().estimate()),
             effect.shown(method.get().lower()),
             effect.shown(method.get().upper()),
@@ -151,6 +151,11 @@ final class AdjustedPart {
     overlap(plan).ifPresent(sentences::add);
     return new Part(
         heading, sentences, Optional.of(compared), Optional.of(plan), Optional.of(result));
+  }
+
+  /** Of all series; rates are pooled over patients as a time at risk and not as participants. */
+  private double patients() {
+    return selection.rows().stream().mapToInt(row -> row.speaksOf().orElse(0)).sum();
   }
 
   private List<String> predicted(Result result) {

@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Studies that hold several methods, as rows of a plan: the arms one by one, or two of them side by
@@ -29,7 +30,8 @@ import java.util.TreeMap;
 record ArmTable(List<StudyArms> studies, List<String> twice) {
   /** Cells that are numbers of an arm. */
   private static final Set<String> NUMBERS =
-      Set.of("events", "total", "n", "mean", "sd", "median", "q1", "q3", "min", "max");
+      Set.of(
+          "events", "total", "n", "mean", "sd", "median", "q1", "q3", "min", "max", "personTime");
 
   /** The arms of one study by method, with their cells. */
   record StudyArms(Study study, String label, Map<Method, Map<String, RowValue>> cells) {
@@ -40,8 +42,14 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
     /** Patients or limbs of all its arms, as far as they are counted. */
     double patients() {
       return cells.values().stream()
-          .map(arm -> arm.containsKey("total") ? arm.get("total") : arm.get("n"))
-          .mapToDouble(count -> count == null ? 0 : count.number().orElse(0))
+          .mapToDouble(
+              arm ->
+                  Stream.of("total", "n", "personTime")
+                      .filter(arm::containsKey)
+                      .map(arm::get)
+                      .mapToDouble(count -> count.number().orElse(0))
+                      .findFirst()
+                      .orElse(0))
           .sum();
     }
 
@@ -70,7 +78,7 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
         new SelectionRows(question -> selection)
             .rows(
                 QuestionJson.write(selection.question()),
-                SelectionRows.measure(selection.question().outcome()))
+                SelectionRows.measure(selection.settled()))
             .rows();
     Map<String, List<Integer>> byStudy = new LinkedHashMap<>();
     for (int i = 0; i < cells.size(); i++) {

@@ -69,7 +69,8 @@ final class ClaimWays {
     QuestionPlan.of(
             examined
                 .rows()
-                .question()
+                .selection()
+                .settled()
                 .withAmong(
                     examined.rows().question().among().withMethods(Set.of(own.method().code()))),
             QuestionWords.of(examined.rows().question()),
@@ -174,6 +175,7 @@ final class ClaimWays {
       case "emptyCells" -> say("claim.empty-cells-move-most");
       case "betweenStudyVariance" -> say("claim.estimator-moves-most");
       case "interval" -> say("claim.interval-moves-most");
+      case "missingSpread" -> say("claim.missing-spread-moves-most");
       default -> say("claim.choice-moves-most", Map.of("choice", choice));
     };
   }

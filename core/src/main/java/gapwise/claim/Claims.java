@@ -58,15 +58,19 @@ public final class Claims {
   private Examined examined(Claim claim, Answer answer) {
     Runner runner = answers.runner();
     Selection selection = answer.selection();
-    ArmTable table = ArmTable.of(answers.select(claim.every(answer.question().clock())));
-    Part direct = new DirectPart(runner, claim).of(table);
-    Part indirect = new IndirectPart(runner, claim).of(table);
+    Effect effect = Effect.of(selection.settled());
+    ArmTable table =
+        ArmTable.of(
+            answers.select(
+                claim.every(answer.question().clock()).withCountedAs(selection.countedAs())));
+    Part direct = new DirectPart(runner, claim, effect).of(table);
+    Part indirect = new IndirectPart(runner, claim, effect).of(table);
     List<Told> separate =
         answer.result().map(result -> Blocks.told(answer, result)).orElse(List.of());
     List<String> definitions = definitions(claim, selection);
     return new Examined(
         claim,
-        new TalkSentence(claim, direct, indirect, table).of(separate, inOrder(claim)),
+        new TalkSentence(claim, effect, direct, indirect, table).of(separate, inOrder(claim)),
         direct,
         indirect,
         separate,

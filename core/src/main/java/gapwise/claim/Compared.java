@@ -62,6 +62,7 @@ public record Compared(
   public String kind() {
     return switch (effect) {
       case ODDS_RATIO -> "odds ratio";
+      case RATE_RATIO -> "rate ratio";
       case RATIO_OF_MEANS -> "ratio of means";
       case MEAN_DIFFERENCE -> "difference of means";
     };

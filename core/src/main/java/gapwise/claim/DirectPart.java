@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Studies that hold both methods of a claim, pooled. */
 final class DirectPart {
@@ -32,10 +33,10 @@ final class DirectPart {
   private final Claim claim;
   private final Effect effect;
 
-  DirectPart(Runner runner, Claim claim) {
+  DirectPart(Runner runner, Claim claim, Effect effect) {
     this.runner = runner;
     this.claim = claim;
-    this.effect = Effect.of(claim.outcome());
+    this.effect = effect;
   }
 
   Part of(ArmTable table) {
@@ -110,13 +111,18 @@ final class DirectPart {
           .forEach(sentences::add);
     }
     if (entered.size() < found) {
-      sentences.add(
-          say(
-              effect == Effect.ODDS_RATIO ? "claim.direct-all-or-none" : "claim.direct-without-sd",
-              Map.of("out", found - entered.size(), "studies", found)));
+      sentences.add(say(notEntered(), Map.of("out", found - entered.size(), "studies", found)));
     }
     counts(rows).ifPresent(sentences::add);
     return new Part(HEADING, sentences, compared, Optional.of(plan), Optional.of(result));
+  }
+
+  private String notEntered() {
+    return switch (effect) {
+      case ODDS_RATIO -> "claim.direct-all-or-none";
+      case RATE_RATIO -> "claim.direct-without-events";
+      case RATIO_OF_MEANS, MEAN_DIFFERENCE -> "claim.direct-without-sd";
+    };
   }
 
   private static String open(Compared told) {
@@ -160,10 +166,19 @@ final class DirectPart {
             .flatMap(warning -> warning.studyId().stream())
             .collect(Collectors.toSet());
     return SynthesisResult.of(result).studies().stream()
-        .filter(study -> effect == Effect.ODDS_RATIO || study.variance().isPresent())
+        .filter(study -> effect.isFromCounts() || study.variance().isPresent())
         .flatMap(study -> study.studyId().stream())
         .filter(id -> !leftOut.contains(id))
         .collect(Collectors.toCollection(LinkedHashSet::new));
+  }
+
+  private static double patients(JsonNode row, String group) {
+    return Stream.of("total", "n", "personTime")
+        .map(role -> row.path(group + role))
+        .filter(JsonNode::isNumber)
+        .mapToDouble(JsonNode::asDouble)
+        .findFirst()
+        .orElse(0);
   }
 
   private Compared compared(Result.Shown shown, Set<String> entered, ArrayNode rows) {
@@ -171,7 +186,7 @@ final class DirectPart {
     for (JsonNode row : rows) {
       if (entered.contains(row.path(DataTable.STUDY_ID).asText())) {
         for (String group : List.of("intervention.", "comparator.")) {
-          patients += row.path(group + "total").asDouble(row.path(group + "n").asDouble());
+          patients += patients(row, group);
         }
       }
     }

@@ -10,13 +10,13 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
-import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
 import java.util.Map;
 
 /** How two methods are set against each other for an outcome. */
 enum Effect {
   ODDS_RATIO("odds-ratio"),
+  RATE_RATIO("incidence-rate-ratio"),
   RATIO_OF_MEANS("ratio-of-means"),
   MEAN_DIFFERENCE("mean-difference");
 
@@ -31,16 +31,25 @@ enum Effect {
     return measure;
   }
 
-  /** Shares of patients by odds, what the usual plan takes on the log scale by ratios. */
-  static Effect of(Outcome outcome) {
-    if (SelectionRows.measure(outcome).equals("proportion")) {
-      return ODDS_RATIO;
+  /**
+   * Shares of patients by odds, events of which a patient can have several by rates, what the usual
+   * plan takes on the log scale by ratios.
+   *
+   * @param question with the form of counting that its rows are in
+   */
+  static Effect of(Question question) {
+    String measure = SelectionRows.measure(question);
+    if (!measure.equals("mean")) {
+      return measure.equals("proportion") ? ODDS_RATIO : RATE_RATIO;
     }
     String scale =
-        QuestionPlan.of(Question.about(outcome, SearchRequest.EVERYTHING), "", false)
-            .map(plan -> plan.path("scale").asText())
-            .orElse("raw");
+        QuestionPlan.of(question, "", false).map(plan -> plan.path("scale").asText()).orElse("raw");
     return scale.equals("log") ? RATIO_OF_MEANS : MEAN_DIFFERENCE;
+  }
+
+  /** Whether studies are pooled from their counts, which needs no variance of each. */
+  boolean isFromCounts() {
+    return this == ODDS_RATIO || this == RATE_RATIO;
   }
 
   /** The value that says no difference, as people read it. */
@@ -62,7 +71,7 @@ enum Effect {
   /** Adds how such effects are pooled over studies. */
   void pool(ObjectNode plan) {
     plan.put("measure", measure);
-    if (this == ODDS_RATIO) {
+    if (isFromCounts()) {
       plan.put("model", "exact-likelihood");
       plan.put("interval", "t-k-minus-1");
       plan.put("predictionInterval", "t-k-minus-2");
@@ -85,6 +94,10 @@ enum Effect {
       case ODDS_RATIO ->
           say(
               endless ? "claim.odds-endless" : "claim.odds",
+              Map.of("first", first, "second", second, "ratio", value, "limits", limits));
+      case RATE_RATIO ->
+          say(
+              endless ? "claim.rate-ratio-endless" : "claim.rate-ratio",
               Map.of("first", first, "second", second, "ratio", value, "limits", limits));
       case RATIO_OF_MEANS ->
           say(

@@ -30,10 +30,10 @@ final class IndirectPart {
   private final Claim claim;
   private final Effect effect;
 
-  IndirectPart(Runner runner, Claim claim) {
+  IndirectPart(Runner runner, Claim claim, Effect effect) {
     this.runner = runner;
     this.claim = claim;
-    this.effect = Effect.of(claim.outcome());
+    this.effect = effect;
   }
 
   Part of(ArmTable table) {

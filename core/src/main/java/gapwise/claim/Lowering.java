@@ -11,7 +11,6 @@ import gapwise.answer.ShortFollowUp;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
-import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.selection.LengthNotes;
 import gapwise.selection.SelectedRow;
@@ -176,7 +175,7 @@ final class Lowering {
 
   /** How many series of means could not be pooled, and why; empty where all could. */
   static Optional<String> notPooled(Claim claim, Answer answer) {
-    if (claim.outcome().isEvent() || claim.outcome().kind() == Outcome.Kind.CATEGORIES) {
+    if (Effect.of(answer.selection().settled()).isFromCounts()) {
       return Optional.empty();
     }
     List<Result.Study> series =

@@ -30,13 +30,15 @@ final class SettlingTrial {
   private final Runner runner;
   private final Claim claim;
   private final Answer answer;
+  private final Effect effect;
   private final boolean ofHundred;
 
   SettlingTrial(Runner runner, Claim claim, Answer answer) {
     this.runner = runner;
     this.claim = claim;
     this.answer = answer;
-    this.ofHundred = Effect.of(claim.outcome()) == Effect.ODDS_RATIO;
+    this.effect = Effect.of(answer.selection().settled());
+    this.ofHundred = effect == Effect.ODDS_RATIO;
   }
 
   /**
@@ -48,6 +50,14 @@ final class SettlingTrial {
     OptionalDouble comparator = pooled();
     double usual = ofHundred ? USUAL_OF_100 : USUAL_PERCENT;
     double difference = asked.orElse(usual);
+    if (effect == Effect.RATE_RATIO) {
+      return new Settling(
+          say("claim.trial-not-of-rates"),
+          difference,
+          asked.isEmpty(),
+          ofHundred,
+          Optional.empty());
+    }
     if (comparator.isEmpty()) {
       return new Settling(
           say("claim.trial-without-start", Map.of("method", claim.b().name())),
@@ -99,8 +109,8 @@ final class SettlingTrial {
         say("claim.plan-trial", Map.of("first", claim.a().name(), "second", claim.b().name())));
     plan.put("measure", ofHundred ? "proportion" : "mean");
     if (!ofHundred) {
-      plan.putObject("source").set("evidence", QuestionJson.write(answer.question()));
-      boolean logs = Effect.of(claim.outcome()) == Effect.RATIO_OF_MEANS;
+      plan.putObject("source").set("evidence", QuestionJson.write(answer.selection().settled()));
+      boolean logs = effect == Effect.RATIO_OF_MEANS;
       plan.put("scale", logs ? "log" : "raw");
     }
     plan.put("comparator", comparator);

@@ -11,12 +11,14 @@ import java.util.Map;
 /** What may honestly be said of a claim today, never with more certainty than its numbers carry. */
 final class TalkSentence {
   private final Claim claim;
+  private final Effect effect;
   private final Part direct;
   private final Part indirect;
   private final ArmTable table;
 
-  TalkSentence(Claim claim, Part direct, Part indirect, ArmTable table) {
+  TalkSentence(Claim claim, Effect effect, Part direct, Part indirect, ArmTable table) {
     this.claim = claim;
+    this.effect = effect;
     this.direct = direct;
     this.indirect = indirect;
     this.table = table;
@@ -98,7 +100,7 @@ final class TalkSentence {
   private String randomised(Compared told) {
     long randomised =
         direct.result().stream()
-            .flatMap(result -> DirectPart.entered(result, Effect.of(claim.outcome())).stream())
+            .flatMap(result -> DirectPart.entered(result, effect).stream())
             .flatMap(id -> table.study(id).stream())
             .filter(study -> study.design().filter(d -> d == Design.RANDOMISED).isPresent())
             .count();

@@ -8,9 +8,15 @@ import java.util.OptionalDouble;
  * Mean of single groups: raw, variance s^2/n; or its log, variance s^2/(n m^2) (Hedges, Gurevitch
  * and Curtis, Ecology 1999;80:1150).
  *
+ * <p>A group without a standard deviation may borrow that of the others (Furukawa, Barbui,
+ * Cipriani, Brambilla and Watanabe, J Clin Epidemiol 2006;59:7): the root of the mean of their
+ * variances weighted by n - 1; on the log scale of their squared coefficients of variation, which
+ * are the variances of a patient's value over the mean.
+ *
  * @param log whether the log of the mean is pooled; means must then be above 0
+ * @param borrowing whether groups without a standard deviation borrow one
  */
-record Mean(boolean log) implements Measure<ArmMean> {
+record Mean(boolean log, boolean borrowing) implements Measure<ArmMean> {
   @Override
   public List<Role> roles() {
     return Measures.meanRoles("");
@@ -23,7 +29,38 @@ record Mean(boolean log) implements Measure<ArmMean> {
 
   @Override
   public List<StudyEffect> effects(List<ArmMean> studies) {
-    return studies.stream().map(this::effect).toList();
+    OptionalDouble spread = borrowing ? pooledSpread(studies) : OptionalDouble.empty();
+    return studies.stream().map(arm -> effect(spread.isEmpty() ? arm : lent(arm, spread))).toList();
+  }
+
+  /** On the raw scale a standard deviation, on the log scale a coefficient of variation. */
+  private OptionalDouble pooledSpread(List<ArmMean> studies) {
+    double squares = 0;
+    double freedom = 0;
+    for (ArmMean arm : studies) {
+      double mean = arm.mean().getAsDouble();
+      if (arm.sd().isPresent() && arm.n() > 1 && (!log || mean > 0)) {
+        double spread = log ? arm.sd().getAsDouble() / mean : arm.sd().getAsDouble();
+        squares += (arm.n() - 1) * spread * spread;
+        freedom += arm.n() - 1;
+      }
+    }
+    return freedom == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / freedom));
+  }
+
+  private ArmMean lent(ArmMean arm, OptionalDouble spread) {
+    double mean = arm.mean().getAsDouble();
+    if (arm.sd().isPresent() || (log && mean <= 0)) {
+      return arm;
+    }
+    double sd = log ? spread.getAsDouble() * mean : spread.getAsDouble();
+    return new ArmMean(
+        arm.n(), arm.mean(), OptionalDouble.of(sd), arm.fromMedian(), arm.looksSkewed());
+  }
+
+  @Override
+  public Optional<Measure<ArmMean>> withBorrowedSpread() {
+    return Optional.of(new Mean(log, true));
   }
 
   private StudyEffect effect(ArmMean arm) {

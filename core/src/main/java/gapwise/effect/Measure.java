@@ -34,6 +34,14 @@ public interface Measure<D extends StudyData> {
     return Optional.empty();
   }
 
+  /**
+   * The same measure with a spread lent to studies that report none; empty for a measure that has
+   * none to lend.
+   */
+  default Optional<Measure<D>> withBorrowedSpread() {
+    return Optional.empty();
+  }
+
   /** Whether the numbers of the study were worked out from a median. */
   default boolean fromMedian(D study) {
     return false;

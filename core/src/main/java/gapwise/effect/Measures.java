@@ -49,7 +49,7 @@ public final class Measures {
         List.of("log"),
         o -> new RiskRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
     add("risk-difference", "risk difference", List.of("raw"), o -> new RiskDifference());
-    add("mean", "mean", List.of("raw", "log"), o -> new Mean(o.scale().equals("log")));
+    add("mean", "mean", List.of("raw", "log"), o -> new Mean(o.scale().equals("log"), false));
     add("mean-difference", "mean difference", List.of("raw"), o -> new MeanDifference());
     add(
         "standardised-mean-difference",

@@ -3,7 +3,6 @@ package gapwise.effect;
 import gapwise.effect.FiveNumbers.Beside;
 import java.util.Locale;
 import java.util.OptionalDouble;
-import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /**
  * Ways of guessing mean and standard deviation from a median and what stands beside it. All assume
@@ -151,14 +150,10 @@ public enum MedianConversion {
   }
 
   private static double fromRange(FiveNumbers x) {
-    return (x.max() - x.min()) / (2 * quantile((x.n() - 0.375) / (x.n() + 0.25)));
+    return SpreadConversion.range(x.min(), x.max(), x.n());
   }
 
   private static double fromQuartiles(FiveNumbers x) {
-    return (x.q3() - x.q1()) / (2 * quantile((0.75 * x.n() - 0.125) / (x.n() + 0.25)));
-  }
-
-  private static double quantile(double probability) {
-    return NormalDistribution.of(0, 1).inverseCumulativeProbability(probability);
+    return SpreadConversion.quartiles(x.q1(), x.q3(), x.n());
   }
 }

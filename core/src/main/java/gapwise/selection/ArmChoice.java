@@ -25,24 +25,28 @@ import java.util.OptionalDouble;
 final class ArmChoice {
   /**
    * The last look at patients counts; a report without a time point speaks of the end of follow-up.
-   * Of two at the same time, counts of events go before rates, and the larger group before the
-   * smaller.
+   * Of two at the same time, counts of events go before rates, a value with a spread before one
+   * without, and the larger group before the smaller.
    */
   private static final Comparator<Candidate> BEST_LAST =
       Comparator.comparingDouble(ArmChoice::months)
           .thenComparing(candidate -> !(candidate.value() instanceof ReportedValue.Rate))
+          .thenComparing(ArmChoice::hasSpread)
           .thenComparingInt(ArmChoice::size);
 
   private final Question question;
   private final Clocks clocks;
   private final Currencies currencies;
+  private final CountForms forms;
   private final ArmCase arm;
   private final List<LeftOut> leftOut = new ArrayList<>();
 
-  ArmChoice(Question question, Clocks clocks, Currencies currencies, ArmCase arm) {
+  ArmChoice(
+      Question question, Clocks clocks, Currencies currencies, CountForms forms, ArmCase arm) {
     this.question = question;
     this.clocks = clocks;
     this.currencies = currencies;
+    this.forms = forms;
     this.arm = arm;
   }
 
@@ -82,14 +86,15 @@ final class ArmChoice {
   private List<Candidate> comparable(List<Candidate> candidates) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : candidates) {
-      Optional<Reason> reason = against(Optional.of(candidate.report()));
+      Optional<Reason> reason =
+          against(Optional.of(candidate.report())).or(() -> forms.against(candidate));
       reason.ifPresentOrElse(this::leaveOut, () -> kept.add(candidate));
     }
     return kept;
   }
 
   private Optional<PatientSum> comparablePatients() {
-    Optional<PatientSum> patients = PatientSum.of(question, arm);
+    Optional<PatientSum> patients = PatientSum.of(question, arm).map(forms::inForm);
     if (patients.isEmpty()) {
       return patients;
     }
@@ -119,12 +124,20 @@ final class ArmChoice {
     return candidate.report().timePoint().map(Duration::months).orElse(Double.POSITIVE_INFINITY);
   }
 
+  private static boolean hasSpread(Candidate candidate) {
+    return !(candidate.value() instanceof ReportedValue.Quantity quantity)
+        || SpreadBasis.of(quantity.summary(), Conversions.ALL) != SpreadBasis.NONE;
+  }
+
   private static int size(Candidate candidate) {
     if (candidate.value() instanceof ReportedValue.Events events) {
       return events.count().total().orElse(0);
     }
     if (candidate.value() instanceof ReportedValue.Quantity quantity) {
       return quantity.summary().n().orElse(0);
+    }
+    if (candidate.value() instanceof ReportedValue.Tally tally) {
+      return tally.among().orElse(0);
     }
     return candidate.value() instanceof ReportedValue.Categories categories ? categories.sum() : 0;
   }

@@ -20,10 +20,15 @@ final class Notes {
   private static final String LOOSE_WORDS = "not-all-words-found";
 
   static List<Problem> on(
-      Question question, Optional<LooseWords> loose, Clocks clocks, List<SelectedRow> rows) {
+      Question question,
+      Optional<LooseWords> loose,
+      Clocks clocks,
+      CountForms forms,
+      List<SelectedRow> rows) {
     List<Problem> notes = new ArrayList<>();
     loose.ifPresent(words -> notes.add(new Problem("", LOOSE_WORDS, words.sentence())));
     clocksNote(question, clocks, rows, notes);
+    countFormsNote(forms, notes);
     definitionsNote(question, rows, notes);
     unitsNote(rows, notes);
     patientsNote(rows, notes);
@@ -42,6 +47,27 @@ final class Notes {
     }
     if (question.outcome().needsClock() && clocks.chosen().isEmpty() && !rows.isEmpty()) {
       notes.add(new Problem("", "clock-not-stated", say("selection.no-clock-stated")));
+    }
+  }
+
+  private static void countFormsNote(CountForms forms, List<Problem> notes) {
+    if (forms.arms().size() > 1) {
+      notes.add(
+          new Problem(
+              "",
+              "counted-two-ways",
+              say(
+                  forms.chosen().equals(Optional.of(CountedAs.EVENTS))
+                      ? "selection.two-ways-events-taken"
+                      : "selection.two-ways-means-taken",
+                  Map.of(
+                      "events",
+                      forms.arms(CountedAs.EVENTS),
+                      "means",
+                      forms.arms(CountedAs.MEANS)))));
+    }
+    if (forms.chosen().equals(Optional.of(CountedAs.EVENTS))) {
+      notes.add(new Problem("", "rate-for-each-patient", say("selection.rate-for-each-patient")));
     }
   }
 

@@ -28,6 +28,9 @@ import java.util.OptionalInt;
  */
 record PatientSum(ReportedValue value, Basis basis, Optional<ArmDefect> defect, boolean better) {
 
+  /** A mean of whole numbers times their number misses a whole number by rounding alone. */
+  private static final double WHOLE_WITHIN = 1e-6;
+
   static Optional<PatientSum> of(Question question, ArmCase arm) {
     List<PatientRow> patients = arm.patients();
     Optional<LengthRange> range = question.among().defect();
@@ -63,6 +66,24 @@ record PatientSum(ReportedValue value, Basis basis, Optional<ArmDefect> defect, 
     return Optional.of(
         new PatientSum(
             value.get(), Basis.FROM_PATIENTS_IN_RANGE, Optional.of(defectOf(inside)), better));
+  }
+
+  /** The same as a sum of events among its patients, where it is a mean of whole numbers. */
+  PatientSum asEvents() {
+    if (value instanceof ReportedValue.Quantity quantity
+        && quantity.summary().mean().isPresent()
+        && quantity.summary().n().isPresent()) {
+      int patients = quantity.summary().n().getAsInt();
+      double sum = quantity.summary().mean().getAsDouble() * patients;
+      if (sum >= 0 && Math.abs(sum - Math.rint(sum)) < WHOLE_WITHIN) {
+        return new PatientSum(
+            new ReportedValue.Tally((int) Math.rint(sum), OptionalInt.of(patients)),
+            basis,
+            defect,
+            better);
+      }
+    }
+    return this;
   }
 
   /** Some papers describe only the cases that they find worth describing. */

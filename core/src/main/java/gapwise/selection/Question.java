@@ -22,6 +22,9 @@ import java.util.Set;
  *     too
  * @param definition the paper's own words for the outcome, letter for letter; empty takes every
  *     definition
+ * @param conversions whether means and standard deviations that are not printed are worked out
+ * @param countedAs of what one patient can have several, the form to take; empty takes the one in
+ *     which more series can be pooled
  */
 public record Question(
     Outcome outcome,
@@ -29,7 +32,9 @@ public record Question(
     Optional<Clock> clock,
     int minimumPatients,
     Optional<ExtractionStatus> leastStatus,
-    Optional<String> definition) {
+    Optional<String> definition,
+    Conversions conversions,
+    Optional<CountedAs> countedAs) {
 
   /** The least number of patients unless a person says otherwise (common practice, no source). */
   public static final int USUAL_MINIMUM_PATIENTS = 5;
@@ -40,10 +45,31 @@ public record Question(
     Objects.requireNonNull(clock, "clock");
     Objects.requireNonNull(leastStatus, "leastStatus");
     Objects.requireNonNull(definition, "definition");
+    Objects.requireNonNull(conversions, "conversions");
+    Objects.requireNonNull(countedAs, "countedAs");
     if (minimumPatients < 1) {
       throw new IllegalArgumentException(
           "minimum of patients must be at least 1, was " + minimumPatients);
     }
+  }
+
+  /** A question whose numbers are worked out where they can be. */
+  public Question(
+      Outcome outcome,
+      SearchRequest among,
+      Optional<Clock> clock,
+      int minimumPatients,
+      Optional<ExtractionStatus> leastStatus,
+      Optional<String> definition) {
+    this(
+        outcome,
+        among,
+        clock,
+        minimumPatients,
+        leastStatus,
+        definition,
+        Conversions.ALL,
+        Optional.empty());
   }
 
   /** A question to studies of any definition. */
@@ -64,17 +90,32 @@ public record Question(
 
   /** The same question on a clock. */
   public Question withClock(Optional<Clock> other) {
-    return new Question(outcome, among, other, minimumPatients, leastStatus, definition);
+    return new Question(
+        outcome, among, other, minimumPatients, leastStatus, definition, conversions, countedAs);
   }
 
   /** The same question of another definition, or of every one. */
   public Question withDefinition(Optional<String> other) {
-    return new Question(outcome, among, clock, minimumPatients, leastStatus, other);
+    return new Question(
+        outcome, among, clock, minimumPatients, leastStatus, other, conversions, countedAs);
   }
 
   /** The same question among other arms. */
   public Question withAmong(SearchRequest other) {
-    return new Question(outcome, other, clock, minimumPatients, leastStatus, definition);
+    return new Question(
+        outcome, other, clock, minimumPatients, leastStatus, definition, conversions, countedAs);
+  }
+
+  /** The same question with other conversions. */
+  public Question withConversions(Conversions other) {
+    return new Question(
+        outcome, among, clock, minimumPatients, leastStatus, definition, other, countedAs);
+  }
+
+  /** The same question in a form of counting, or in that of more series. */
+  public Question withCountedAs(Optional<CountedAs> other) {
+    return new Question(
+        outcome, among, clock, minimumPatients, leastStatus, definition, conversions, other);
   }
 
   /** An outcome among arms, with the usual minimum of patients. */

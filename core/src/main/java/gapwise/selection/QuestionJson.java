@@ -49,6 +49,8 @@ public final class QuestionJson {
   private static final String TEXT = "text";
   private static final String CLOCK = "clock";
   private static final String DEFINITION = "definition";
+  private static final String CONVERSIONS = "conversions";
+  private static final String COUNTED_AS = "countedAs";
   private static final String MINIMUM_PATIENTS = "minimumPatients";
   private static final List<String> FIELDS =
       List.of(
@@ -68,6 +70,8 @@ public final class QuestionJson {
           TEXT,
           CLOCK,
           DEFINITION,
+          CONVERSIONS,
+          COUNTED_AS,
           MINIMUM_PATIENTS);
 
   private QuestionJson() {}
@@ -93,6 +97,10 @@ public final class QuestionJson {
     }
     question.clock().ifPresent(clock -> node.put(CLOCK, clock.code()));
     question.definition().ifPresent(words -> node.put(DEFINITION, words));
+    if (question.outcome().isMeasured() || question.conversions() != Conversions.ALL) {
+      node.put(CONVERSIONS, question.conversions().code());
+    }
+    question.countedAs().ifPresent(form -> node.put(COUNTED_AS, form.code()));
     return node.put(MINIMUM_PATIENTS, question.minimumPatients());
   }
 
@@ -147,6 +155,8 @@ public final class QuestionJson {
     checkYears(among, found);
     Optional<Clock> clock = fields.word(CLOCK, Clock.class);
     Optional<ExtractionStatus> status = fields.word(STATUS, ExtractionStatus.class);
+    Optional<Conversions> conversions = fields.word(CONVERSIONS, Conversions.class);
+    Optional<CountedAs> countedAs = fields.word(COUNTED_AS, CountedAs.class);
     OptionalInt minimum = fields.integer(MINIMUM_PATIENTS, 1);
     problems.addAll(found.list());
     if (!found.isEmpty() || outcome.isEmpty()) {
@@ -159,7 +169,9 @@ public final class QuestionJson {
             clock,
             minimum.orElse(Question.USUAL_MINIMUM_PATIENTS),
             status,
-            Optional.of(fields.text(DEFINITION)).filter(words -> !words.isBlank())));
+            Optional.of(fields.text(DEFINITION)).filter(words -> !words.isBlank()),
+            conversions.orElse(Conversions.ALL),
+            countedAs));
   }
 
   private static DefectMatch match(PlanFields fields) {

@@ -30,7 +30,7 @@ public sealed interface Reason {
     NO_TOTAL("no-total", "selection.no-total"),
     PERCENTAGE_ALONE("percentage-without-count", "selection.percentage-alone"),
     NO_CENTRE("no-centre", "selection.no-centre"),
-    SPREAD_NOT_STATED("spread-not-stated", "selection.spread-not-stated"),
+    OVER_TIME("events-over-time", "selection.over-time"),
     DEFINITION_NOT_STATED("different-definition", "selection.definition-not-stated"),
     LENGTH_ONE_SIDED("length-one-sided", "selection.length-one-sided"),
     LENGTH_UNKNOWN("length-unknown", "selection.length-unknown"),
@@ -267,7 +267,11 @@ public sealed interface Reason {
       /** Patients inside the range asked for, described one by one. */
       PATIENTS_IN_RANGE("patients-in-range", "selection.passed-for-patients"),
       /** A row that speaks for the whole arm. */
-      WHOLE_ARM("subgroup", "selection.passed-for-whole-arm");
+      WHOLE_ARM("subgroup", "selection.passed-for-whole-arm"),
+      /** Sums of events among patients; it is a mean for each patient. */
+      EVENTS_TAKEN("counted-otherwise", "selection.counted-as-mean"),
+      /** Means for each patient; it is a sum of events among patients. */
+      MEANS_TAKEN("counted-otherwise", "selection.counted-as-events");
 
       private final String code;
       private final String name;

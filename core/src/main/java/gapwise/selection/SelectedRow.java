@@ -95,6 +95,8 @@ public record SelectedRow(
       printed = quantity.summary().n();
     } else if (value instanceof ReportedValue.Categories categories) {
       printed = OptionalInt.of(categories.sum());
+    } else if (value instanceof ReportedValue.Tally tally) {
+      printed = tally.among();
     }
     if (printed.isPresent() || report.isEmpty()) {
       return printed;

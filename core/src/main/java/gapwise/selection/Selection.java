@@ -2,6 +2,7 @@ package gapwise.selection;
 
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.problem.Problem;
 import java.util.Comparator;
 import java.util.List;
@@ -74,6 +75,20 @@ public record Selection(
       row.definition(question.outcome()).ifPresent(words -> counts.merge(words, 1, Integer::sum));
     }
     return Present.mostFirst(counts);
+  }
+
+  /** The form in which a count for each patient stands in the rows; empty for other outcomes. */
+  public Optional<CountedAs> countedAs() {
+    return question.outcome().kind() == Outcome.Kind.COUNT
+        ? rows.stream().findFirst().flatMap(row -> CountedAs.of(row.value()))
+        : Optional.empty();
+  }
+
+  /**
+   * The question with the form of counting that the rows are in, so that it is asked alike again.
+   */
+  public Question settled() {
+    return question.withCountedAs(countedAs());
   }
 
   /** Rows whose mean or median missing length lies in the range asked for; 0 when none was. */

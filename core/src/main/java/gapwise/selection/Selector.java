@@ -60,9 +60,10 @@ public final class Selector {
     List<ArmReports> reports = sorted.stream().map(Sorted::reports).toList();
     Clocks clocks = Clocks.settle(question, reports);
     Currencies currencies = Currencies.settle(question, reports);
+    CountForms forms = CountForms.settle(question, reports);
     List<SelectedRow> rows = new ArrayList<>();
     for (Sorted one : sorted) {
-      ArmChoice choice = new ArmChoice(question, clocks, currencies, one.arm());
+      ArmChoice choice = new ArmChoice(question, clocks, currencies, forms, one.arm());
       choice.choose(one.reports()).ifPresent(rows::add);
       leftOut.addAll(choice.leftOut());
     }
@@ -71,7 +72,7 @@ public final class Selector {
             withoutOverlap(
                 asDefined(question, largeEnough(question, rows, leftOut), leftOut), leftOut));
     List<Problem> notes =
-        Notes.on(question, search.looseWords(question.among().text()), clocks, kept);
+        Notes.on(question, search.looseWords(question.among().text()), clocks, forms, kept);
     notes.addAll(LengthNotes.on(kept, leftOut));
     return new Selection(
         question,
@@ -98,7 +99,10 @@ public final class Selector {
         ArmReports reports = ArmReports.of(question, arm);
         Clocks clocks = Clocks.settle(question, List.of(reports));
         Currencies currencies = Currencies.settle(question, List.of(reports));
-        new ArmChoice(question, clocks, currencies, arm).choose(reports).ifPresent(rows::add);
+        CountForms forms = CountForms.settle(question, List.of(reports));
+        new ArmChoice(question, clocks, currencies, forms, arm)
+            .choose(reports)
+            .ifPresent(rows::add);
       }
     }
     return StudyNames.toldApart(rows);

@@ -26,6 +26,9 @@ sealed interface UsableValue {
     if (value instanceof ReportedValue.Effect) {
       return new Unusable(Reason.Plain.DIFFERENCE);
     }
+    if (outcome.kind() == Outcome.Kind.COUNT) {
+      return ofCountForEachPatient(outcome, value);
+    }
     if (!fits(outcome.kind(), value)) {
       return new Unusable(new Reason.FormDoesNotFit(outcome));
     }
@@ -44,10 +47,33 @@ sealed interface UsableValue {
     boolean quantity = value instanceof ReportedValue.Quantity;
     return switch (kind) {
       case EVENT -> events || rate;
-      case COUNT -> quantity || rate || events;
       case CATEGORIES -> events || value instanceof ReportedValue.Categories;
       default -> quantity;
     };
+  }
+
+  /**
+   * A mean, or a sum of events among patients. A percentage is a share of patients, which is
+   * another outcome; events over time at risk are not for each patient.
+   */
+  private static UsableValue ofCountForEachPatient(Outcome outcome, ReportedValue value) {
+    if (value instanceof ReportedValue.Tally) {
+      return new Usable(value, false);
+    }
+    if (value instanceof ReportedValue.Quantity quantity) {
+      return ofQuantity(outcome, quantity);
+    }
+    if (value instanceof ReportedValue.Rate) {
+      return new Unusable(Reason.Plain.OVER_TIME);
+    }
+    if (value instanceof ReportedValue.Events events
+        && events.count().events().isPresent()
+        && !events.count().countedBack()) {
+      return new Usable(
+          new ReportedValue.Tally(events.count().events().getAsInt(), events.count().total()),
+          false);
+    }
+    return new Unusable(new Reason.FormDoesNotFit(outcome));
   }
 
   private static UsableValue ofCount(EventCount count) {
@@ -108,17 +134,6 @@ sealed interface UsableValue {
     if (summary.centre().isEmpty()) {
       return new Unusable(Reason.Plain.NO_CENTRE);
     }
-    if (summary.unstatedSpread().isPresent() && !hasStatedSpread(summary)) {
-      return new Unusable(Reason.Plain.SPREAD_NOT_STATED);
-    }
     return new Usable(quantity, false);
-  }
-
-  private static boolean hasStatedSpread(QuantitySummary summary) {
-    return summary.standardDeviation().isPresent()
-        || summary.standardError().isPresent()
-        || (summary.lowerLimit().isPresent() && summary.upperLimit().isPresent())
-        || (summary.lowerQuartile().isPresent() && summary.upperQuartile().isPresent())
-        || (summary.minimum().isPresent() && summary.maximum().isPresent());
   }
 }

@@ -95,6 +95,8 @@ class QuestionJsonTest {
         "{'outcome':'union','status':null}; source.evidence.status; unknown-value",
         "{'outcome':'union','text':['a']}; source.evidence.text; wrong-type",
         "{'outcome':'union','clock':'noon'}; source.evidence.clock; unknown-value",
+        "{'outcome':'cost','conversions':'some'}; source.evidence.conversions; unknown-value",
+        "{'outcome':'complications','countedAs':'rates'}; source.evidence.countedAs; unknown-value",
         "{'outcome':'union','minimumPatients':0}; source.evidence.minimumPatients; wrong-type",
         "{'outcome':'union','minimumPatients':99999999999}; source.evidence.minimumPatients; wrong-type"
       })
@@ -141,7 +143,9 @@ class QuestionJsonTest {
         random.nextBoolean() ? Optional.of(Clock.DOCKING) : Optional.empty(),
         1 + random.nextInt(20),
         random.nextBoolean() ? Optional.of(ExtractionStatus.VERIFIED) : Optional.empty(),
-        random.nextBoolean() ? Optional.of("three of four \"cortices\"") : Optional.empty());
+        random.nextBoolean() ? Optional.of("three of four \"cortices\"") : Optional.empty(),
+        random.nextBoolean() ? Conversions.NONE : Conversions.ALL,
+        random.nextBoolean() ? Optional.of(CountedAs.EVENTS) : Optional.empty());
   }
 
   private static Question read(String text) {

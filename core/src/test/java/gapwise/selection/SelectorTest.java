@@ -235,7 +235,7 @@ class SelectorTest {
   }
 
   @Test
-  void quantitiesNeedACentreAndASpreadThatSaysWhatItIs() {
+  void quantitiesNeedACentreAndAUnitThatFitsAndNoSpreadThatSaysWhatItIs() {
     home.keep(
         study("a", time(QuantitySummary.with(Unit.WEEKS).n(12).mean(30).standardDeviation(5))),
         study("b", time(QuantitySummary.with(Unit.MONTHS).n(12).minimum(4).maximum(12))),
@@ -250,10 +250,8 @@ class SelectorTest {
         study("e", time(QuantitySummary.with(Unit.CENTIMETRES).n(12).mean(8))),
         study("f", report(TIME, value(3, 12)).build()));
     Selection selection = home.selector().select(about(TIME));
-    assertEquals(List.of("a", "d"), studies(selection));
-    assertEquals(
-        List.of("no-centre", "spread-not-stated", "unit-does-not-fit", "form-does-not-fit"),
-        codes(selection));
+    assertEquals(List.of("a", "c", "d"), studies(selection));
+    assertEquals(List.of("no-centre", "unit-does-not-fit", "form-does-not-fit"), codes(selection));
   }
 
   @Test

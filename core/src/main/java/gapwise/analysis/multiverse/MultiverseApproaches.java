@@ -40,16 +40,20 @@ record MultiverseApproaches<D extends StudyData>(
     if (plan.vary().models().contains("random-effects") || plan.commonByEffects()) {
       List<String> scales = plan.vary().scales();
       for (String scale : scales.isEmpty() ? List.of(plan.base().scale()) : scales) {
-        ofScale(scale, approaches, listed);
+        Settings onScale = choices.with(choices.none(), MultiverseChoices.SCALE, scale);
+        for (String spread : choices.levels(MultiverseChoices.MISSING_SPREAD)) {
+          Settings settings = choices.with(onScale, MultiverseChoices.MISSING_SPREAD, spread);
+          ofScale(scale, settings, approaches, listed);
+        }
       }
     }
     plan.fromCounts().forEach((model, variant) -> approaches.add(fromCounts(model, variant)));
     return approaches;
   }
 
-  private void ofScale(String scale, List<Approach> approaches, IntConsumer listed) {
+  private void ofScale(
+      String scale, Settings onScale, List<Approach> approaches, IntConsumer listed) {
     List<AskedCells> rules = plan.vary().emptyCells();
-    Settings onScale = choices.with(choices.none(), MultiverseChoices.SCALE, scale);
     if (rules.isEmpty() || !plan.usesEmptyCells().getOrDefault(scale, false)) {
       approaches.add(byEffects(plan.reading(scale, plan.base().options().emptyCells()), onScale));
       return;
@@ -65,7 +69,13 @@ record MultiverseApproaches<D extends StudyData>(
   }
 
   private Approach byEffects(PoolingPlan reading, Settings settings) {
-    Measure<D> measure = same(reading.how());
+    Measure<D> asReported = same(reading.how());
+    boolean borrows =
+        choices
+            .told(settings)
+            .getOrDefault(MultiverseChoices.MISSING_SPREAD, "")
+            .equals(MultiverseChoices.BORROW);
+    Measure<D> measure = borrows ? asReported.withBorrowedSpread().orElse(asReported) : asReported;
     return new EffectApproach(reading.scale(), ways(settings), rows -> body(measure, rows));
   }
 

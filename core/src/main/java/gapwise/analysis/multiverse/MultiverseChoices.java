@@ -16,9 +16,16 @@ record MultiverseChoices(List<Choice> all) {
   static final String MODEL = "model";
   static final String SCALE = "scale";
   static final String EMPTY_CELLS = "emptyCells";
+  static final String MISSING_SPREAD = "missingSpread";
   static final String ESTIMATOR = "betweenStudyVariance";
   static final String INTERVAL = "interval";
   static final String LEAVE_ONE_OUT = "leaveOneOut";
+
+  /** The level of leaving means without a standard deviation out, as every other task does. */
+  static final String LEAVE_OUT = "leave-out";
+
+  /** The level of lending them that of the others. */
+  static final String BORROW = "borrow";
 
   /** The level of leaving out no study. */
   static final String NOBODY = "none";
@@ -27,11 +34,18 @@ record MultiverseChoices(List<Choice> all) {
     all = List.copyOf(all);
   }
 
-  static MultiverseChoices of(Vary vary, List<Choice> ofRows) {
+  /**
+   * The choices.
+   *
+   * @param lacksSpread whether a row with a mean has no standard deviation; where none lacks one,
+   *     nothing can be chosen about it
+   */
+  static MultiverseChoices of(Vary vary, boolean lacksSpread, List<Choice> ofRows) {
     List<Choice> all = new ArrayList<>();
     add(all, MODEL, vary.models());
     add(all, SCALE, vary.scales());
     add(all, EMPTY_CELLS, vary.emptyCells().stream().map(AskedCells::words).toList());
+    add(all, MISSING_SPREAD, lacksSpread ? vary.missingSpread() : List.of());
     add(all, ESTIMATOR, vary.estimators());
     add(all, INTERVAL, vary.intervals());
     all.addAll(ofRows);
@@ -58,6 +72,12 @@ record MultiverseChoices(List<Choice> all) {
       }
     }
     return settings;
+  }
+
+  /** The levels of a choice; an empty text alone where there is no such choice. */
+  List<String> levels(String choice) {
+    int place = place(choice);
+    return place < 0 ? List.of("") : all.get(place).levels();
   }
 
   /** The place of a choice, or -1. */

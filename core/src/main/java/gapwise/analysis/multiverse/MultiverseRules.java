@@ -39,6 +39,7 @@ final class MultiverseRules {
     MultiverseRules rules = new MultiverseRules(plan);
     rules.base();
     rules.columns();
+    rules.missingSpread();
     if (rules.problems.isEmpty()) {
       rules.variants();
     }
@@ -66,6 +67,16 @@ final class MultiverseRules {
                 + field
                 + "', or narrow the rows by vary.subsets");
       }
+    }
+  }
+
+  private void missingSpread() {
+    if (plan.get("vary").has("missingSpread") && !plan.path("measure").asText().equals("mean")) {
+      problems.add(
+          "vary.missingSpread",
+          "field-not-for-measure",
+          "a standard deviation is borrowed for means of single groups alone; remove"
+              + " 'missingSpread', or ask it of 'mean'");
     }
   }
 

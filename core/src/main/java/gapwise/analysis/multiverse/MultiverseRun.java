@@ -1,5 +1,7 @@
 package gapwise.analysis.multiverse;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.pooling.StudyTable;
 import gapwise.analysis.result.Result;
@@ -11,6 +13,7 @@ import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.Subset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /**
  * The task {@code multiverse}: rows to subsets, choices to approaches, all of them to one result.
@@ -21,7 +24,8 @@ final class MultiverseRun {
   static <D extends StudyData> Result of(MultiversePlan plan, Measure<D> measure, DataTable table) {
     Studies<D> studies = Studies.read(plan.base(), measure, table);
     MultiverseRows rows = MultiverseRows.of(plan.vary(), studies, table);
-    MultiverseChoices choices = MultiverseChoices.of(plan.vary(), rows.choices());
+    boolean lacksSpread = lacksSpread(studies);
+    MultiverseChoices choices = MultiverseChoices.of(plan.vary(), lacksSpread, rows.choices());
     List<Approach> approaches =
         new MultiverseApproaches<>(plan, choices, studies, table).all(rows::refuseTooManyWays);
     rows.refuseTooMany(approaches.stream().mapToInt(approach -> approach.ways().size()).sum());
@@ -31,10 +35,23 @@ final class MultiverseRun {
     warnings.addAll(plan.unused());
     warnings.addAll(studies.warnings());
     warnings.addAll(rows.warnings());
+    if (!lacksSpread && plan.vary().missingSpread().equals(List.of(MultiverseChoices.BORROW))) {
+      warnings.add(
+          Result.Warning.of(
+              "setting-not-used",
+              say("analysis.setting-not-used", Map.of("field", "vary.missingSpread"))));
+    }
     return new Result(
         plan.head().json(),
         StudyTable.data(studies, table),
         MultiverseSummary.of(multiverse, choices, plan),
         warnings);
+  }
+
+  private static <D extends StudyData> boolean lacksSpread(Studies<D> studies) {
+    return studies.all().stream()
+        .flatMap(entry -> entry.effect().stream())
+        .flatMap(effect -> effect.leftOut().stream())
+        .anyMatch(why -> why.code().equals("missing-standard-deviation"));
   }
 }

@@ -43,6 +43,7 @@ record OwnSettings(
       case MultiverseChoices.EMPTY_CELLS -> emptyCells;
       case MultiverseChoices.ESTIMATOR -> estimator;
       case MultiverseChoices.INTERVAL -> interval;
+      case MultiverseChoices.MISSING_SPREAD -> MultiverseChoices.LEAVE_OUT;
       default -> choice.levels().get(0);
     };
   }

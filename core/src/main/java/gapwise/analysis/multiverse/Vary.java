@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
  * @param models words of models
  * @param scales words of scales; empty where the measure has one
  * @param emptyCells what is done about empty cells; empty where nothing is
+ * @param missingSpread what is done about means without a standard deviation; empty for other
+ *     measures
  * @param estimators of tau squared, for random effects
  * @param intervals for random effects
  * @param subsets one for each column that narrows the rows
@@ -25,6 +27,7 @@ record Vary(
     List<String> models,
     List<String> scales,
     List<AskedCells> emptyCells,
+    List<String> missingSpread,
     List<String> estimators,
     List<String> intervals,
     List<ColumnSubsets> subsets,
@@ -35,6 +38,7 @@ record Vary(
     models = List.copyOf(models);
     scales = List.copyOf(scales);
     emptyCells = List.copyOf(emptyCells);
+    missingSpread = List.copyOf(missingSpread);
     estimators = List.copyOf(estimators);
     intervals = List.copyOf(intervals);
     subsets = List.copyOf(subsets);
@@ -51,6 +55,7 @@ record Vary(
         PlanHead.texts(vary.path("model")),
         PlanHead.texts(vary.path("scale")),
         emptyCells,
+        PlanHead.texts(vary.path("missingSpread")),
         PlanHead.texts(vary.path("betweenStudyVariance")),
         PlanHead.texts(vary.path("interval")),
         subsets,

@@ -74,6 +74,7 @@ final class VaryDefaults {
       words(vary, "scale", SCALES.getOrDefault(measure, List.of()));
     }
     emptyCells(vary);
+    missingSpread(vary);
     if (has(vary, "model", "random-effects")) {
       words(vary, "betweenStudyVariance", ESTIMATORS);
       words(vary, "interval", INTERVALS);
@@ -133,6 +134,15 @@ final class VaryDefaults {
     rules.add(filled(full));
     ArrayNode list = vary.putArray("emptyCells");
     rules.forEach(list::add);
+  }
+
+  /** What is done about means without a standard deviation has a bearing on single means alone. */
+  private void missingSpread(ObjectNode vary) {
+    if (!asked.has("missingSpread") && everything && text("measure").equals("mean")) {
+      vary.putArray("missingSpread").add(MultiverseChoices.LEAVE_OUT).add(MultiverseChoices.BORROW);
+    } else if (asked.has("missingSpread")) {
+      vary.set("missingSpread", asked.get("missingSpread"));
+    }
   }
 
   private boolean uses(String scale) {

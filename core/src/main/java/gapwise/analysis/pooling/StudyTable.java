@@ -34,7 +34,8 @@ public final class StudyTable {
         arms,
         total(studies, StudyData::participants),
         total(studies, StudyData::allEvents),
-        table.sha256());
+        table.sha256(),
+        table.reported());
   }
 
   private static <D extends StudyData> OptionalDouble total(

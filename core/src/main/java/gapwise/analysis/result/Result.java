@@ -43,10 +43,27 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
    * @param studies rows of different studies
    * @param arms groups of patients in all rows
    * @param sha256 of the data
+   * @param reported what rows of the evidence base report as means and medians, by method and over
+   *     all; empty for other data
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Data(
-      int studies, int arms, OptionalDouble participants, OptionalDouble events, String sha256) {}
+      int studies,
+      int arms,
+      OptionalDouble participants,
+      OptionalDouble events,
+      String sha256,
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<ReportedCentres> reported) {
+    public Data {
+      reported = List.copyOf(reported);
+    }
+
+    /** Data of which no means and medians are told apart from the result. */
+    public Data(
+        int studies, int arms, OptionalDouble participants, OptionalDouble events, String sha256) {
+      this(studies, arms, participants, events, sha256, List.of());
+    }
+  }
 
   /**
    * One data row; without weight if it was left out.

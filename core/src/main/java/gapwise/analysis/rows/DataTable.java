@@ -1,5 +1,6 @@
 package gapwise.analysis.rows;
 
+import gapwise.analysis.result.ReportedCentres;
 import gapwise.analysis.result.Result;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
@@ -17,6 +18,7 @@ import java.util.Set;
  * @param columns names in their order
  * @param rows at least one, unless the plan needs none
  * @param warnings from making the rows
+ * @param reported what rows of the evidence base report as means and medians
  * @param sha256 hash of the data, in hexadecimal
  * @param beside a second table that the plan names, such as numbers at risk
  */
@@ -24,6 +26,7 @@ public record DataTable(
     Set<String> columns,
     List<Row> rows,
     List<Result.Warning> warnings,
+    List<ReportedCentres> reported,
     String sha256,
     Optional<DataTable> beside) {
   /** The column of the study's id in rows out of the evidence base. */
@@ -36,17 +39,18 @@ public record DataTable(
     columns = Collections.unmodifiableSet(new LinkedHashSet<>(columns));
     rows = List.copyOf(rows);
     warnings = List.copyOf(warnings);
+    reported = List.copyOf(reported);
   }
 
   /** One table alone. */
   DataTable(Set<String> columns, List<Row> rows, List<Result.Warning> warnings, String sha256) {
-    this(columns, rows, warnings, sha256, Optional.empty());
+    this(columns, rows, warnings, List.of(), sha256, Optional.empty());
   }
 
   /** The same with a second table; the hash is of both hashes. */
   DataTable with(DataTable other) {
     String both = Hash.sha256((sha256 + other.sha256).getBytes(StandardCharsets.US_ASCII));
-    return new DataTable(columns, rows, warnings, both, Optional.of(other));
+    return new DataTable(columns, rows, warnings, reported, both, Optional.of(other));
   }
 
   /**

@@ -1,6 +1,7 @@
 package gapwise.analysis.rows;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.result.ReportedCentres;
 import gapwise.analysis.result.Result;
 import java.util.List;
 import java.util.Map;
@@ -23,12 +24,18 @@ public interface EvidenceRows {
    * @param rows by role name ({@code study}, {@code events}, {@code intervention.total}, ...), and
    *     {@code method}; a value left out is missing
    * @param warnings what was left out of the selection and why
+   * @param reported what they report as means and medians, with or without a spread
    * @param sha256 hash of the records read, in hexadecimal
    */
-  record Selected(List<Map<String, RowValue>> rows, List<Result.Warning> warnings, String sha256) {
+  record Selected(
+      List<Map<String, RowValue>> rows,
+      List<Result.Warning> warnings,
+      List<ReportedCentres> reported,
+      String sha256) {
     public Selected {
       rows = rows.stream().map(Map::copyOf).toList();
       warnings = List.copyOf(warnings);
+      reported = List.copyOf(reported);
     }
   }
 }

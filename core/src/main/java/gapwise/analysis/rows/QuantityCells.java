@@ -1,29 +1,36 @@
 package gapwise.analysis.rows;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
+import gapwise.effect.FiveNumbers;
 import gapwise.effect.SpreadConversion;
 import gapwise.evidence.QuantitySummary;
-import gapwise.evidence.vocabulary.Outcome;
+import gapwise.selection.Conversions;
+import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
+import gapwise.selection.SpreadBasis;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * The cells of a quantity by role, in the unit in which its outcome is compared. A standard error
- * or an interval of the mean is carried into a standard deviation, and a number of patients that
- * the value itself lacks is taken from its arm, each with a warning.
+ * The cells of a quantity by role, in the unit in which its outcome is compared. Where the question
+ * allows it, a mean without a standard deviation gets one from what stands beside it, and a median
+ * travels with what stands beside it to be carried into a mean; a number of patients that the value
+ * itself lacks is taken from its arm. Each comes with a warning.
  */
-record QuantityCells(SelectedRow row, Outcome outcome, QuantitySummary reported) {
+record QuantityCells(SelectedRow row, Question question, QuantitySummary reported) {
 
   void fill(Map<String, RowValue> cells, List<Result.Warning> warnings) {
-    QuantitySummary summary = reported.in(outcome.unit().orElse(reported.unit()));
+    QuantitySummary summary = reported.in(question.outcome().unit().orElse(reported.unit()));
     OptionalInt patients = patients(summary, warnings);
     patients.ifPresent(n -> cells.put("n", new RowValue.Number(n)));
     put(cells, "mean", summary.mean());
     put(cells, "sd", deviation(summary, patients, warnings));
-    if (summary.mean().isEmpty()) {
+    if (summary.mean().isEmpty() && question.conversions() == Conversions.ALL) {
       put(cells, "median", summary.median());
       put(cells, "q1", summary.lowerQuartile());
       put(cells, "q3", summary.upperQuartile());
@@ -38,40 +45,129 @@ record QuantityCells(SelectedRow row, Outcome outcome, QuantitySummary reported)
     }
     OptionalInt speaksOf = row.speaksOf();
     if (speaksOf.isPresent()) {
-      warnings.add(
-          Result.Warning.of(
-              "patients-of-the-arm-taken",
-              row.label()
-                  + " does not say of how many patients the value is; the "
-                  + speaksOf.getAsInt()
-                  + " of the arm are taken, though some may not have been measured",
-              row.label()));
+      warnings.add(ofTheArm(row, speaksOf.getAsInt()));
     }
     return speaksOf;
   }
 
+  /** Said where patients that a value does not name are taken from its arm. */
+  static Result.Warning ofTheArm(SelectedRow row, int patients) {
+    return about(
+        row,
+        "patients-of-the-arm-taken",
+        row.label()
+            + " does not say of how many patients the value is; the "
+            + patients
+            + " of the arm are taken, though some may not have been measured");
+  }
+
   private OptionalDouble deviation(
       QuantitySummary summary, OptionalInt patients, List<Result.Warning> warnings) {
-    if (summary.standardDeviation().isPresent() || patients.isEmpty()) {
+    SpreadBasis basis = SpreadBasis.of(summary, question.conversions());
+    if (basis == SpreadBasis.NONE && summary.unstatedSpread().isPresent()) {
+      warnings.add(told("spread-not-stated", "analysis.spread-not-stated"));
+    }
+    if (summary.mean().isEmpty()) {
+      medianWarning(summary).ifPresent(warnings::add);
+    }
+    if (summary.mean().isEmpty() || !basis.isWorkedOut() || patients.isEmpty()) {
       return summary.standardDeviation();
     }
     int n = patients.getAsInt();
-    if (summary.standardError().isPresent()) {
-      warnings.add(converted("converted-from-standard-error", "the standard error of the mean"));
-      return OptionalDouble.of(
-          SpreadConversion.fromStandardError(summary.standardError().getAsDouble(), n));
+    OptionalDouble deviation = workedOut(basis, summary, n);
+    if (deviation.isPresent()) {
+      warnings.add(told(basis));
     }
-    if (summary.lowerLimit().isPresent() && summary.upperLimit().isPresent()) {
-      warnings.add(converted("converted-from-limits", "the interval of the mean"));
-      return SpreadConversion.fromLimits(
-          summary.lowerLimit().getAsDouble(), summary.upperLimit().getAsDouble(), n);
+    if (deviation.isPresent() && looksSkewed(basis, summary, n)) {
+      warnings.add(told("mean-looks-skewed", "analysis.mean-looks-skewed"));
     }
-    return OptionalDouble.empty();
+    return deviation;
   }
 
-  private Result.Warning converted(String code, String from) {
-    return Result.Warning.of(
-        code, row.label() + ": the standard deviation is worked out from " + from, row.label());
+  /** Why a median cannot enter: nothing is to be worked out, or nothing stands beside it. */
+  private Optional<Result.Warning> medianWarning(QuantitySummary summary) {
+    if (question.conversions() == Conversions.NONE) {
+      return Optional.of(told("median-not-converted", "analysis.median-not-converted"));
+    }
+    boolean quartiles = summary.lowerQuartile().isPresent() && summary.upperQuartile().isPresent();
+    boolean range = summary.minimum().isPresent() && summary.maximum().isPresent();
+    return quartiles || range
+        ? Optional.empty()
+        : Optional.of(told("median-alone", "analysis.median-alone"));
+  }
+
+  private static OptionalDouble workedOut(SpreadBasis basis, QuantitySummary s, int n) {
+    return switch (basis) {
+      case STANDARD_ERROR ->
+          OptionalDouble.of(SpreadConversion.fromStandardError(s.standardError().getAsDouble(), n));
+      case LIMITS ->
+          SpreadConversion.fromLimits(
+              s.lowerLimit().getAsDouble(), s.upperLimit().getAsDouble(), n);
+      case QUARTILES ->
+          SpreadConversion.fromQuartiles(
+              s.lowerQuartile().getAsDouble(), s.upperQuartile().getAsDouble(), n);
+      case RANGE ->
+          SpreadConversion.fromRange(s.minimum().getAsDouble(), s.maximum().getAsDouble(), n);
+      case QUARTILES_AND_RANGE -> {
+        OptionalDouble one = workedOut(SpreadBasis.QUARTILES, s, n);
+        OptionalDouble other = workedOut(SpreadBasis.RANGE, s, n);
+        yield one.isPresent() && other.isPresent()
+            ? OptionalDouble.of((one.getAsDouble() + other.getAsDouble()) / 2)
+            : OptionalDouble.empty();
+      }
+      case PRINTED, NONE -> OptionalDouble.empty();
+    };
+  }
+
+  /**
+   * By the median where it is printed too, for which the sharper test was made; else by the mean.
+   */
+  private static boolean looksSkewed(SpreadBasis basis, QuantitySummary s, int n) {
+    boolean both = basis == SpreadBasis.QUARTILES_AND_RANGE;
+    boolean range = both || basis == SpreadBasis.RANGE;
+    boolean quartiles = both || basis == SpreadBasis.QUARTILES;
+    if (!range && !quartiles) {
+      return false;
+    }
+    OptionalDouble none = OptionalDouble.empty();
+    if (s.median().isPresent()) {
+      return new FiveNumbers(
+              n,
+              range ? s.minimum() : none,
+              quartiles ? s.lowerQuartile() : none,
+              s.median().getAsDouble(),
+              quartiles ? s.upperQuartile() : none,
+              range ? s.maximum() : none)
+          .looksSkewed();
+    }
+    double mean = s.mean().getAsDouble();
+    return range
+        ? SpreadConversion.rangeLooksSkewed(
+            s.minimum().getAsDouble(), mean, s.maximum().getAsDouble(), n)
+        : SpreadConversion.quartilesLookSkewed(
+            s.lowerQuartile().getAsDouble(), mean, s.upperQuartile().getAsDouble(), n);
+  }
+
+  private Result.Warning told(SpreadBasis basis) {
+    return switch (basis) {
+      case STANDARD_ERROR ->
+          told("converted-from-standard-error", "analysis.spread-from-standard-error");
+      case LIMITS -> told("converted-from-limits", "analysis.spread-from-limits");
+      case QUARTILES -> told("converted-from-quartiles", "analysis.spread-from-quartiles");
+      case RANGE -> told("converted-from-range", "analysis.spread-from-range");
+      case QUARTILES_AND_RANGE ->
+          told("converted-from-range", "analysis.spread-from-quartiles-and-range");
+      case PRINTED, NONE -> throw new IllegalArgumentException("nothing is worked out: " + basis);
+    };
+  }
+
+  private Result.Warning told(String code, String sentence) {
+    return about(row, code, say(sentence, Map.of("study", row.label())));
+  }
+
+  private static Result.Warning about(SelectedRow row, String code, String message) {
+    return Result.Warning.of(code, message, row.label())
+        .about(Optional.of(row.study().id()), Optional.of(row.arm().id()));
   }
 
   static void put(Map<String, RowValue> cells, String role, OptionalDouble value) {

@@ -1,6 +1,7 @@
 package gapwise.analysis.rows;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.result.ReportedCentres;
 import gapwise.analysis.result.Result;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.EventCount;
@@ -10,6 +11,8 @@ import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.selection.CentresReported;
+import gapwise.selection.CountedAs;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
@@ -19,14 +22,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Rows of a plan out of the curated evidence base: the bridge between the record wing and the
  * number wing. A row of the plan stands for a row of the selection, in the same order.
  */
 public final class SelectionRows implements EvidenceRows {
+  private static final String MEAN = "mean";
+  private static final String RATE = "incidence-rate";
+
   private final Function<Question, Selection> selections;
 
   /**
@@ -43,13 +51,25 @@ public final class SelectionRows implements EvidenceRows {
     if (question.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
-    return of(selections.apply(question.get()), measure);
+    return of(selections.apply(counted(question.get(), measure)), measure);
+  }
+
+  /** Of what one patient can have several, the measure says which form of counting is meant. */
+  private static Question counted(Question question, String measure) {
+    if (question.outcome().kind() != Outcome.Kind.COUNT || question.countedAs().isPresent()) {
+      return question;
+    }
+    return switch (measure) {
+      case RATE -> question.withCountedAs(Optional.of(CountedAs.EVENTS));
+      case MEAN -> question.withCountedAs(Optional.of(CountedAs.MEANS));
+      default -> question;
+    };
   }
 
   /**
    * The rows of a selection that was made already.
    *
-   * @param measure of one group: {@code proportion} or {@code mean}
+   * @param measure of one group: {@code proportion}, {@code mean} or {@code incidence-rate}
    * @throws WrongInputException when the measure cannot be had from arms, or no row was selected
    */
   static Selected of(Selection selection, String measure) {
@@ -72,7 +92,48 @@ public final class SelectionRows implements EvidenceRows {
     }
     selection.leftOut().forEach(left -> warnings.add(warning(left)));
     selection.notes().forEach(note -> warnings.add(Result.Warning.of(note.code(), note.message())));
-    return new Selected(rows, warnings, selection.dataSha256());
+    return new Selected(rows, warnings, reported(selection), selection.dataSha256());
+  }
+
+  /**
+   * What each method's rows report as means and medians, and all of them where they are several.
+   */
+  private static List<ReportedCentres> reported(Selection selection) {
+    Outcome outcome = selection.question().outcome();
+    Map<String, List<SelectedRow>> byMethod =
+        selection.rows().stream()
+            .collect(
+                Collectors.groupingBy(
+                    row -> row.arm().method().principal().code(),
+                    TreeMap::new,
+                    Collectors.toList()));
+    List<ReportedCentres> reported = new ArrayList<>();
+    byMethod.forEach(
+        (method, rows) ->
+            CentresReported.of(outcome, rows)
+                .map(centres -> told(Optional.of(method), centres))
+                .ifPresent(reported::add));
+    if (reported.size() > 1) {
+      CentresReported.of(outcome, selection.rows())
+          .map(centres -> told(Optional.empty(), centres))
+          .ifPresent(reported::add);
+    }
+    return reported;
+  }
+
+  private static ReportedCentres told(Optional<String> method, CentresReported of) {
+    return new ReportedCentres(
+        method,
+        of.series(),
+        of.means(),
+        of.medians(),
+        of.unit(),
+        of.centres().minimum().orElseThrow(),
+        of.centres().lowerQuartile().orElseThrow(),
+        of.centres().upperQuartile().orElseThrow(),
+        of.centres().maximum().orElseThrow(),
+        of.weighted(),
+        of.patients());
   }
 
   /** Infected at the start, 0 to 1; empty where a paper does not say how many of how many. */
@@ -90,7 +151,7 @@ public final class SelectionRows implements EvidenceRows {
   }
 
   private static void require(Selection selection, String measure) {
-    String fitting = measure(selection.question().outcome());
+    String fitting = measure(selection.settled());
     if (!measure.equals(fitting)) {
       throw wrong(
           "measure",
@@ -117,9 +178,19 @@ public final class SelectionRows implements EvidenceRows {
     }
   }
 
-  /** The measure that arms give for an outcome. */
-  public static String measure(Outcome outcome) {
-    return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES ? "proportion" : "mean";
+  /**
+   * The measure that arms give for a question. Of what one patient can have several it is a rate
+   * for each patient where events among patients are asked for, else a mean.
+   */
+  public static String measure(Question question) {
+    Outcome outcome = question.outcome();
+    if (outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES) {
+      return "proportion";
+    }
+    boolean rate =
+        outcome.kind() == Outcome.Kind.COUNT
+            && question.countedAs().equals(Optional.of(CountedAs.EVENTS));
+    return rate ? RATE : MEAN;
   }
 
   private static WrongInputException wrong(String where, String code, String message) {
@@ -138,7 +209,14 @@ public final class SelectionRows implements EvidenceRows {
       cells.put("events", new RowValue.Number(categories.good()));
       cells.put("total", new RowValue.Number(categories.sum()));
     } else if (row.value() instanceof ReportedValue.Quantity quantity) {
-      new QuantityCells(row, question.outcome(), quantity.summary()).fill(cells, warnings);
+      new QuantityCells(row, question, quantity.summary()).fill(cells, warnings);
+    } else if (row.value() instanceof ReportedValue.Tally tally) {
+      cells.put("events", new RowValue.Number(tally.events()));
+      OptionalInt patients = row.speaksOf();
+      patients.ifPresent(count -> cells.put("personTime", new RowValue.Number(count)));
+      if (tally.among().isEmpty() && patients.isPresent()) {
+        warnings.add(QuantityCells.ofTheArm(row, patients.getAsInt()));
+      }
     }
   }
 

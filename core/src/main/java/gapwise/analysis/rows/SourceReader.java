@@ -122,7 +122,13 @@ public record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidenc
         rows.size(),
         "source.evidence",
         "Narrow the selection, for one outcome at a time.");
-    return new DataTable(columns, rows, selected.warnings(), selected.sha256());
+    return new DataTable(
+        columns,
+        rows,
+        selected.warnings(),
+        selected.reported(),
+        selected.sha256(),
+        Optional.empty());
   }
 
   private static WrongInputException wrong(String where, String code, String message) {

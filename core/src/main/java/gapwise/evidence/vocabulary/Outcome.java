@@ -122,6 +122,11 @@ public record Outcome(
     return kind == Kind.EVENT;
   }
 
+  /** Whether it is given as a mean or median of patients: neither counted of all nor in grades. */
+  public boolean isMeasured() {
+    return kind != Kind.EVENT && kind != Kind.CATEGORIES && kind != Kind.PHASE;
+  }
+
   /** For events, who is counted with what became of them: "limbs united"; empty for others. */
   public Optional<String> happened() {
     return event.map(one -> one.counted() + " " + one.such());

@@ -34,7 +34,8 @@ enum CsvColumns {
   DATA_VERSION((forest, line) -> CsvCell.text(forest.provenance().dataVersion())),
   DATA_DATE((forest, line) -> forest.provenance().dataDate().map(d -> d.toString()).orElse("")),
   INVENTED((forest, line) -> forest.provenance().demonstration() ? "yes" : "no"),
-  CAUTIONS((forest, line) -> CsvCell.text(String.join(" ", forest.cautions())));
+  CAUTIONS((forest, line) -> CsvCell.text(String.join(" ", forest.cautions()))),
+  NOTES((forest, line) -> CsvCell.text(String.join(" ", forest.notes())));
 
   private final BiFunction<Forest, ForestTable.Line, String> cell;
 

@@ -283,6 +283,7 @@ class PlanFormTest {
             new EvidenceRows.Selected(
                 List.of(selected("A", 8, 9, "transport"), selected("B", 7, 9, "membrane")),
                 List.of(Result.Warning.of("left-out-of-selection", "one arm has no length")),
+                List.of(),
                 "ab".repeat(32));
     JsonNode result = Runner.with(store).run(plan, Optional.empty()).json();
     assertEquals("ab".repeat(32), result.at("/data/sha256").asText());

@@ -5,6 +5,8 @@ import gapwise.evidence.vocabulary.Coded;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
+import gapwise.selection.Conversions;
+import gapwise.selection.CountedAs;
 import gapwise.selection.Question;
 import java.util.List;
 import java.util.Optional;
@@ -12,11 +14,22 @@ import java.util.Set;
 
 /**
  * Reads a question to the evidence, for pages, plots and the API, from an address: {@code outcome},
- * {@code clock}, {@code least} (patients of a series), {@code definition}, and the filters.
+ * {@code clock}, {@code least} (patients of a series), {@code definition}, {@code conversions},
+ * {@code counted}, and the filters.
  */
 public final class QuestionAddress {
   /** The name of a definition. */
   public static final String DEFINITION = "definition";
+
+  /** The name of whether numbers are worked out that are not printed. */
+  public static final String CONVERSIONS = "conversions";
+
+  /** The name of the form in which what a patient can have several of is counted. */
+  public static final String COUNTED = "counted";
+
+  /** Names that belong to a question and to no list of groups. */
+  public static final List<String> OWN_NAMES =
+      List.of("clock", "least", DEFINITION, CONVERSIONS, COUNTED);
 
   private QuestionAddress() {}
 
@@ -27,20 +40,28 @@ public final class QuestionAddress {
    */
   public static Optional<Question> question(Address address) {
     SearchRequest among = Filters.read(address).withOutcomes(Set.of());
-    Optional<Clock> clock = clock(address);
+    Optional<Clock> clock = word(address, "clock", Clock.class);
     int minimum = minimumPatients(address);
     Optional<String> definition = definition(address);
+    Conversions conversions = word(address, CONVERSIONS, Conversions.class).orElse(Conversions.ALL);
+    Optional<CountedAs> counted = word(address, COUNTED, CountedAs.class);
     return Filters.outcome(address)
-        .map(asked -> new Question(asked, among, clock, minimum).withDefinition(definition));
+        .map(
+            asked ->
+                new Question(asked, among, clock, minimum)
+                    .withDefinition(definition)
+                    .withConversions(conversions)
+                    .withCountedAs(counted));
   }
 
-  private static Optional<Clock> clock(Address address) {
-    String code = address.first("clock");
-    Optional<Clock> clock = Coded.parse(Clock.class, code);
-    if (!code.isEmpty() && clock.isEmpty()) {
-      throw wrong("clock", code, Coded.codes(Clock.class));
+  private static <E extends Enum<E> & Coded> Optional<E> word(
+      Address address, String name, Class<E> vocabulary) {
+    String code = address.first(name);
+    Optional<E> found = Coded.parse(vocabulary, code);
+    if (!code.isEmpty() && found.isEmpty()) {
+      throw wrong(name, code, Coded.codes(vocabulary));
     }
-    return clock;
+    return found;
   }
 
   private static int minimumPatients(Address address) {

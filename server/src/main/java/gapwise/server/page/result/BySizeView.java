@@ -12,6 +12,7 @@ import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.Offer;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
@@ -29,8 +30,11 @@ public sealed interface BySizeView {
 
   /** What narrows the result, each with the address without it. */
   default List<FilterForm.On> on() {
-    return Stream.concat(
-            form().on().stream(), Definitions.taken(PagePaths.BY_SIZE, form().address()).stream())
+    return Stream.of(
+            form().on(),
+            Definitions.taken(PagePaths.BY_SIZE, form().address()).stream().toList(),
+            Offer.taken(PagePaths.BY_SIZE, form().address()))
+        .flatMap(List::stream)
         .toList();
   }
 
@@ -43,7 +47,8 @@ public sealed interface BySizeView {
   default String studies() {
     return form()
         .address()
-        .without(List.of("shape", "cuts", "clock", "least", QuestionAddress.DEFINITION))
+        .without(List.of("shape", "cuts"))
+        .without(QuestionAddress.OWN_NAMES)
         .at(PagePaths.STUDIES);
   }
 
@@ -78,6 +83,11 @@ public sealed interface BySizeView {
     /** The outcome. */
     public Outcome outcome() {
       return selection.question().outcome();
+    }
+
+    /** The same question with other numbers of the same series. */
+    public List<Offer> offers() {
+      return Offer.all(PagePaths.BY_SIZE, form.address(), selection);
     }
 
     /** Series followed too shortly for the outcome, if there are any. */

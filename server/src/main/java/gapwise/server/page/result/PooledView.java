@@ -15,6 +15,7 @@ import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.Offer;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
@@ -33,17 +34,17 @@ public sealed interface PooledView {
 
   /** What narrows the result, each with the address without it. */
   default List<FilterForm.On> on() {
-    return Stream.concat(
-            form().on().stream(), Definitions.taken(PagePaths.POOLED, form().address()).stream())
+    return Stream.of(
+            form().on(),
+            Definitions.taken(PagePaths.POOLED, form().address()).stream().toList(),
+            Offer.taken(PagePaths.POOLED, form().address()))
+        .flatMap(List::stream)
         .toList();
   }
 
   /** Address of the studies with the same filters. */
   default String studies() {
-    return form()
-        .address()
-        .without(List.of("clock", "least", QuestionAddress.DEFINITION))
-        .at(PagePaths.STUDIES);
+    return form().address().without(QuestionAddress.OWN_NAMES).at(PagePaths.STUDIES);
   }
 
   /** No outcome is named, so one must be chosen first. */
@@ -138,6 +139,11 @@ public sealed interface PooledView {
     /** Address of the same question among groups whose mean or median lies in the lengths. */
     public String centreOnly() {
       return form.address().with("match", "centre").at(PagePaths.POOLED);
+    }
+
+    /** The same question with other numbers of the same series. */
+    public List<Offer> offers() {
+      return Offer.all(PagePaths.POOLED, form.address(), selection);
     }
 
     /** Series followed too shortly for the outcome, if there are any. */

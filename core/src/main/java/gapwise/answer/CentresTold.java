@@ -1,0 +1,101 @@
+package gapwise.answer;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
+import gapwise.selection.CentresReported;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What all series of one method report as means and medians, in a sentence: those without a spread
+ * too, which no average can take.
+ */
+final class CentresTold {
+  /** Fewer series have no middle half worth a sentence (our choice). */
+  private static final int FEWEST_FOR_MIDDLE_HALF = 4;
+
+  private CentresTold() {}
+
+  /**
+   * Such as "59 series report means from 4.1 to 19.6 months, half of them between 7.0 and 12.0;
+   * weighted by patients 9.3. 23 of them are not in the average."; empty where fewer than two
+   * series give a mean or median.
+   */
+  static Optional<String> of(Outcome outcome, Blocks.Block block) {
+    return CentresReported.of(outcome, block.rows())
+        .filter(reported -> reported.series() > 1)
+        .map(reported -> told(Told.measure(outcome), reported, notPooled(outcome, block)));
+  }
+
+  private static String told(Quantity measure, CentresReported reported, long notPooled) {
+    String extremes = extremes(measure, reported.centres());
+    String least = Shown.value(measure, reported.centres().minimum().orElseThrow());
+    String all =
+        least.equals(Shown.value(measure, reported.centres().maximum().orElseThrow()))
+            ? say(
+                "told.all-report-alike",
+                Map.of("what", what(reported), "value", Told.withUnit(measure, least)))
+            : say(
+                "told.all-report",
+                Map.of(
+                    "what",
+                    what(reported),
+                    "values",
+                    Told.withUnit(measure, extremes),
+                    "half",
+                    half(measure, reported),
+                    "weighted",
+                    weighted(measure, reported)));
+    return notPooled == 0
+        ? all
+        : all + " " + say("told.not-in-average", Map.of("series", notPooled));
+  }
+
+  private static String what(CentresReported reported) {
+    if (reported.medians() == 0) {
+      return say("told.report-means", Map.of("series", reported.series()));
+    }
+    return reported.means() == 0
+        ? say("told.report-medians", Map.of("series", reported.series()))
+        : say(
+            "told.report-means-and-medians",
+            Map.of("means", reported.means(), "medians", reported.medians()));
+  }
+
+  private static String extremes(Quantity measure, QuantitySummary centres) {
+    return Shown.limits(
+        measure, new Limits(centres.minimum().orElseThrow(), centres.maximum().orElseThrow()));
+  }
+
+  private static String half(Quantity measure, CentresReported reported) {
+    return reported.series() < FEWEST_FOR_MIDDLE_HALF
+        ? ""
+        : say(
+            "told.half-between",
+            Map.of(
+                "from",
+                Shown.value(measure, reported.centres().lowerQuartile().orElseThrow()),
+                "to",
+                Shown.value(measure, reported.centres().upperQuartile().orElseThrow())));
+  }
+
+  private static String weighted(Quantity measure, CentresReported reported) {
+    return reported.weighted().isEmpty()
+        ? ""
+        : say(
+            "told.weighted-by-patients",
+            Map.of("value", Shown.value(measure, reported.weighted().getAsDouble())));
+  }
+
+  private static long notPooled(Outcome outcome, Blocks.Block block) {
+    return block.lines().stream()
+        .filter(line -> CentresReported.centre(outcome, line.row()).isPresent())
+        .filter(line -> line.study().weightPercent().isEmpty())
+        .count();
+  }
+}
