@@ -163,7 +163,7 @@ class RatesForEachPatientTest {
         1e-9);
     Told told = Blocks.told(answer, answer.result().orElseThrow()).get(0);
     assertTrue(told.value().orElseThrow().endsWith(" per patient"), told::toString);
-    assertEquals("From 5 series with 101 patients.", told.then().get(0));
+    assertEquals("99 events in 101 patients, in 5 series; on average over centres ", told.lead());
   }
 
   /** 15 over 28 is 0.5357. */

@@ -42,7 +42,7 @@ class ToldAtLimitsTest {
   /** Who, and what they did, for every outcome that is counted as events. */
   private static final Map<String, String> BECAME =
       Map.ofEntries(
-          Map.entry("primary-union", "limbs united at first"),
+          Map.entry("primary-union", "limbs reached primary union"),
           Map.entry("union-without-further-grafting", "limbs united without more grafting"),
           Map.entry("union", "limbs united"),
           Map.entry("final-union", "limbs united in the end"),
