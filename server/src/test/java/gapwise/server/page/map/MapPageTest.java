@@ -102,9 +102,9 @@ class MapPageTest {
   @Test
   void aGroupOfExactlySixCentimetresStandsInOneBandOnly() throws Exception {
     String csv = page("/map.csv?method=bone-transport");
-    assertTrue(csv.contains("bone-transport,band,4,6,1,1,7,0,0,0,0,0,0,1,0,0,0\r\n"), csv);
-    assertTrue(csv.contains("bone-transport,band,6,8,2,2,30,1,0,0,0,0,0,1,0,0,0\r\n"), csv);
-    assertTrue(csv.contains("bone-transport,band,8,12,0,0,0,0,0,0,0,0,0,0,0,0,0\r\n"), csv);
+    assertTrue(csv.contains("bone-transport,band,4,6,1,1,7,0,0,0,0,0,0,1,0,0,0,0\r\n"), csv);
+    assertTrue(csv.contains("bone-transport,band,6,8,2,2,30,1,0,0,0,0,0,1,0,0,0,0\r\n"), csv);
+    assertTrue(csv.contains("bone-transport,band,8,12,0,0,0,0,0,0,0,0,0,0,0,0,0,0\r\n"), csv);
   }
 
   @Test
