@@ -192,6 +192,7 @@ public final class AnswerForest {
               .flatMap(report -> report.subgroup())
               .ifPresent(part -> parts.add(say("answer.row-only", Map.of("part", part.words()))));
     }
+    row.otherSideWords().ifPresent(parts::add);
     return String.join(", ", parts);
   }
 

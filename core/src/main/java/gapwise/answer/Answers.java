@@ -83,7 +83,7 @@ public final class Answers {
 
   /** The answer to a question: pooled by itself for each method where there are several. */
   public Answer ask(Question question) {
-    Selection selection = selections.apply(question);
+    Selection selection = selections.apply(question).byMethod();
     boolean byMethod = severalMethods(selection);
     Optional<ObjectNode> plan =
         selection.rows().isEmpty()

@@ -9,6 +9,7 @@ import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.selection.Question;
+import gapwise.selection.UnstatedClock;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
 import gapwise.wording.Segments;
@@ -63,7 +64,13 @@ public final class QuestionWords {
     }
     question
         .definition()
-        .ifPresent(words -> parts.add(say("answer.among-definition", Map.of("definition", words))));
+        .ifPresent(
+            asked ->
+                parts.add(say("answer.among-definition", Map.of("definition", asked.label()))));
+    if (question.unstatedClock().equals(Optional.of(UnstatedClock.LEAVE_OUT))
+        && question.outcome().needsClock()) {
+      parts.add(say("answer.among-clock-stated"));
+    }
     among
         .yearFrom()
         .ifPresent(

@@ -69,9 +69,17 @@ final class ClaimWays {
     QuestionPlan.of(
             examined
                 .rows()
-                .question()
-                .withAmong(
-                    examined.rows().question().among().withMethods(Set.of(own.method().code()))),
+                .selection()
+                .fixed(
+                    examined
+                        .rows()
+                        .question()
+                        .withAmong(
+                            examined
+                                .rows()
+                                .question()
+                                .among()
+                                .withMethods(Set.of(own.method().code())))),
             QuestionWords.of(examined.rows().question()),
             false)
         .ifPresent(

@@ -8,6 +8,8 @@ import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Reason.PassedOver.For;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.ArrayList;
@@ -24,12 +26,13 @@ import java.util.OptionalDouble;
  */
 final class ArmChoice {
   /**
-   * The last look at patients counts; a report without a time point speaks of the end of follow-up.
-   * Of two at the same time, counts of events go before rates, and the larger group before the
-   * smaller.
+   * A value that says from when it counts goes before one that does not. The last look at patients
+   * counts; a report without a time point speaks of the end of follow-up. Of two at the same time,
+   * counts of events go before rates, and the larger group before the smaller.
    */
   private static final Comparator<Candidate> BEST_LAST =
-      Comparator.comparingDouble(ArmChoice::months)
+      Comparator.<Candidate, Boolean>comparing(ArmChoice::clockKnown)
+          .thenComparingDouble(ArmChoice::months)
           .thenComparing(candidate -> !(candidate.value() instanceof ReportedValue.Rate))
           .thenComparingInt(ArmChoice::size);
 
@@ -55,11 +58,12 @@ final class ArmChoice {
     leftOut.addAll(reports.leftOut());
     List<Candidate> wholeArm = comparable(reports.wholeArm());
     List<Candidate> parts = comparable(reports.subgroupsInRange());
-    Optional<PatientSum> patients = comparablePatients();
+    Optional<Clock> ofPatients = Clocks.ofPatients(reports);
+    Optional<PatientSum> patients = comparablePatients(reports.outcome(), ofPatients);
     if (patients.filter(PatientSum::better).isPresent()) {
       leaveOut(wholeArm, For.PATIENTS_IN_RANGE);
       leavePartsOut(parts);
-      return patients.map(this::row);
+      return patients.map(sum -> row(sum, reports.outcome(), ofPatients));
     }
     if (!wholeArm.isEmpty()) {
       leavePartsOut(parts);
@@ -67,12 +71,12 @@ final class ArmChoice {
     }
     if (patients.isPresent()) {
       leavePartsOut(parts);
-      return patients.map(this::row);
+      return patients.map(sum -> row(sum, reports.outcome(), ofPatients));
     }
     if (!parts.isEmpty()) {
       return Optional.of(part(best(parts)));
     }
-    if (leftOut.isEmpty() && isDescribed()) {
+    if (leftOut.isEmpty() && isDescribed(reports.outcome())) {
       leaveOut(nothingToTake());
     }
     return Optional.empty();
@@ -81,24 +85,24 @@ final class ArmChoice {
   private List<Candidate> comparable(List<Candidate> candidates) {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : candidates) {
-      Optional<Reason> reason = against(Optional.of(candidate.report()));
+      Optional<Reason> reason = against(Optional.of(candidate.report()), candidate.clock());
       reason.ifPresentOrElse(this::leaveOut, () -> kept.add(candidate));
     }
     return kept;
   }
 
-  private Optional<PatientSum> comparablePatients() {
-    Optional<PatientSum> patients = PatientSum.of(question, arm);
+  private Optional<PatientSum> comparablePatients(Outcome outcome, Optional<Clock> clock) {
+    Optional<PatientSum> patients = PatientSum.of(question, outcome, arm);
     if (patients.isEmpty()) {
       return patients;
     }
-    Optional<Reason> reason = against(Optional.empty());
+    Optional<Reason> reason = against(Optional.empty(), clock);
     reason.ifPresent(this::leaveOut);
     return reason.isPresent() ? Optional.empty() : patients;
   }
 
-  private Optional<Reason> against(Optional<OutcomeReport> report) {
-    return clocks.against(report).or(() -> currencies.against(report));
+  private Optional<Reason> against(Optional<OutcomeReport> report, Optional<Clock> clock) {
+    return clocks.against(report, clock).or(() -> currencies.against(report));
   }
 
   private Candidate best(List<Candidate> candidates) {
@@ -109,9 +113,13 @@ final class ArmChoice {
     for (Candidate other : others) {
       leaveOut(
           new Reason.PassedOver(
-              other.report(), months(other) == months(best) ? For.ANOTHER : For.LATER));
+              other.report(), months(other) < months(best) ? For.LATER : For.ANOTHER));
     }
     return best;
+  }
+
+  private static boolean clockKnown(Candidate candidate) {
+    return !candidate.report().outcome().needsClock() || candidate.clock().isPresent();
   }
 
   private static double months(Candidate candidate) {
@@ -132,7 +140,9 @@ final class ArmChoice {
     return row(
         taken.value(),
         taken.basis(),
+        taken.report().outcome(),
         Optional.of(taken.report()),
+        taken.clock(),
         ArmDefect.of(arm.study(), arm.arm()));
   }
 
@@ -140,18 +150,23 @@ final class ArmChoice {
     return row(
         taken.value(),
         Basis.SUBGROUP,
+        taken.report().outcome(),
         Optional.of(taken.report()),
+        taken.clock(),
         Optional.of(bandOf(taken.report().subgroup().orElseThrow())));
   }
 
-  private SelectedRow row(PatientSum patients) {
-    return row(patients.value(), patients.basis(), Optional.empty(), patients.defect());
+  private SelectedRow row(PatientSum patients, Outcome outcome, Optional<Clock> clock) {
+    return row(
+        patients.value(), patients.basis(), outcome, Optional.empty(), clock, patients.defect());
   }
 
   private SelectedRow row(
       ReportedValue value,
       Basis basis,
+      Outcome counted,
       Optional<OutcomeReport> report,
+      Optional<Clock> clock,
       Optional<ArmDefect> defect) {
     return new SelectedRow(
         arm.study(),
@@ -159,7 +174,9 @@ final class ArmChoice {
         arm.study().citation().label(),
         value,
         basis,
+        Optional.of(counted).filter(other -> !other.equals(question.outcome())),
         report,
+        clock,
         defect,
         arm.kept().version());
   }
@@ -187,9 +204,9 @@ final class ArmChoice {
     return new ArmDefect(length, ArmDefect.Origin.REPORTED_FOR_ARM, List.of());
   }
 
-  private boolean isDescribed() {
+  private boolean isDescribed(Outcome outcome) {
     return arm.patients().stream()
-        .anyMatch(patient -> patient.outcomes().containsKey(question.outcome().code()));
+        .anyMatch(patient -> patient.outcomes().containsKey(outcome.code()));
   }
 
   private Reason nothingToTake() {

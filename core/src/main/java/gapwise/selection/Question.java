@@ -14,22 +14,24 @@ import java.util.Set;
  * @param outcome the outcome; every definition is asked for apart
  * @param among which arms; outcomes that it asks for are dropped, since only those arms enter that
  *     report the outcome of the question
- * @param clock where times start; empty takes the origin that most rows share and leaves the others
- *     out, since times on different clocks are never pooled
+ * @param clock where times start; empty takes the origin that most arms state and leaves out those
+ *     that state another, since times on different clocks are never pooled
+ * @param unstatedClock what becomes of values that do not say where they start; empty takes them
+ *     with the origin that most arms state, and with no other
  * @param minimumPatients least number of patients or limbs a row must speak of, at least 1; 5 is
  *     common practice (no source) and keeps single cases out of pooled series
  * @param leastStatus how far the extraction of a study must have come at least; empty takes drafts
  *     too
- * @param definition the paper's own words for the outcome, letter for letter; empty takes every
- *     definition
+ * @param definition how the outcome must be defined; empty takes every definition
  */
 public record Question(
     Outcome outcome,
     SearchRequest among,
     Optional<Clock> clock,
+    Optional<UnstatedClock> unstatedClock,
     int minimumPatients,
     Optional<ExtractionStatus> leastStatus,
-    Optional<String> definition) {
+    Optional<DefinitionAsked> definition) {
 
   /** The least number of patients unless a person says otherwise (common practice, no source). */
   public static final int USUAL_MINIMUM_PATIENTS = 5;
@@ -38,6 +40,7 @@ public record Question(
     Objects.requireNonNull(outcome, "outcome");
     among = among.withOutcomes(Set.of());
     Objects.requireNonNull(clock, "clock");
+    Objects.requireNonNull(unstatedClock, "unstatedClock");
     Objects.requireNonNull(leastStatus, "leastStatus");
     Objects.requireNonNull(definition, "definition");
     if (minimumPatients < 1) {
@@ -53,7 +56,7 @@ public record Question(
       Optional<Clock> clock,
       int minimumPatients,
       Optional<ExtractionStatus> leastStatus) {
-    this(outcome, among, clock, minimumPatients, leastStatus, Optional.empty());
+    this(outcome, among, clock, Optional.empty(), minimumPatients, leastStatus, Optional.empty());
   }
 
   /** A question to studies of any status. */
@@ -62,19 +65,32 @@ public record Question(
     this(outcome, among, clock, minimumPatients, Optional.empty());
   }
 
+  /** The same question about another outcome. */
+  Question withOutcome(Outcome other) {
+    return new Question(
+        other, among, clock, unstatedClock, minimumPatients, leastStatus, definition);
+  }
+
   /** The same question on a clock. */
   public Question withClock(Optional<Clock> other) {
-    return new Question(outcome, among, other, minimumPatients, leastStatus, definition);
+    return new Question(
+        outcome, among, other, unstatedClock, minimumPatients, leastStatus, definition);
+  }
+
+  /** The same question with another rule for values that do not say where they start. */
+  public Question withUnstatedClock(Optional<UnstatedClock> other) {
+    return new Question(outcome, among, clock, other, minimumPatients, leastStatus, definition);
   }
 
   /** The same question of another definition, or of every one. */
-  public Question withDefinition(Optional<String> other) {
-    return new Question(outcome, among, clock, minimumPatients, leastStatus, other);
+  public Question withDefinition(Optional<DefinitionAsked> other) {
+    return new Question(outcome, among, clock, unstatedClock, minimumPatients, leastStatus, other);
   }
 
   /** The same question among other arms. */
   public Question withAmong(SearchRequest other) {
-    return new Question(outcome, other, clock, minimumPatients, leastStatus, definition);
+    return new Question(
+        outcome, other, clock, unstatedClock, minimumPatients, leastStatus, definition);
   }
 
   /** An outcome among arms, with the usual minimum of patients. */

@@ -48,6 +48,7 @@ public final class QuestionJson {
   private static final String STATUS = "status";
   private static final String TEXT = "text";
   private static final String CLOCK = "clock";
+  private static final String UNSTATED_CLOCK = "unstatedClock";
   private static final String DEFINITION = "definition";
   private static final String MINIMUM_PATIENTS = "minimumPatients";
   private static final List<String> FIELDS =
@@ -67,6 +68,7 @@ public final class QuestionJson {
           STATUS,
           TEXT,
           CLOCK,
+          UNSTATED_CLOCK,
           DEFINITION,
           MINIMUM_PATIENTS);
 
@@ -92,7 +94,8 @@ public final class QuestionJson {
       node.put(TEXT, among.text());
     }
     question.clock().ifPresent(clock -> node.put(CLOCK, clock.code()));
-    question.definition().ifPresent(words -> node.put(DEFINITION, words));
+    question.unstatedClock().ifPresent(rule -> node.put(UNSTATED_CLOCK, rule.code()));
+    question.definition().ifPresent(asked -> node.put(DEFINITION, asked.code()));
     return node.put(MINIMUM_PATIENTS, question.minimumPatients());
   }
 
@@ -146,6 +149,11 @@ public final class QuestionJson {
             fields.notNegative(FOLLOW_UP_FROM, "a number of months"));
     checkYears(among, found);
     Optional<Clock> clock = fields.word(CLOCK, Clock.class);
+    Optional<UnstatedClock> unstated = fields.word(UNSTATED_CLOCK, UnstatedClock.class);
+    Optional<DefinitionAsked> definition =
+        fields
+            .oneOf(DEFINITION, DefinitionAsked.all().stream().map(Coded::code).toList())
+            .flatMap(DefinitionAsked::find);
     Optional<ExtractionStatus> status = fields.word(STATUS, ExtractionStatus.class);
     OptionalInt minimum = fields.integer(MINIMUM_PATIENTS, 1);
     problems.addAll(found.list());
@@ -157,9 +165,10 @@ public final class QuestionJson {
             outcome.get(),
             among,
             clock,
+            unstated,
             minimum.orElse(Question.USUAL_MINIMUM_PATIENTS),
             status,
-            Optional.of(fields.text(DEFINITION)).filter(words -> !words.isBlank())));
+            definition));
   }
 
   private static DefectMatch match(PlanFields fields) {

@@ -5,18 +5,24 @@ import gapwise.evidence.vocabulary.Coded;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
+import gapwise.selection.DefinitionAsked;
 import gapwise.selection.Question;
+import gapwise.selection.UnstatedClock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
 /**
  * Reads a question to the evidence, for pages, plots and the API, from an address: {@code outcome},
- * {@code clock}, {@code least} (patients of a series), {@code definition}, and the filters.
+ * {@code clock}, {@code unstated-clock} (keep, leave-out), {@code least} (patients of a series),
+ * {@code definition}, and the filters.
  */
 public final class QuestionAddress {
   /** The name of a definition. */
   public static final String DEFINITION = "definition";
+
+  /** The name of the rule for values that do not say from when they count. */
+  public static final String UNSTATED_CLOCK = "unstated-clock";
 
   private QuestionAddress() {}
 
@@ -29,9 +35,14 @@ public final class QuestionAddress {
     SearchRequest among = Filters.read(address).withOutcomes(Set.of());
     Optional<Clock> clock = clock(address);
     int minimum = minimumPatients(address);
-    Optional<String> definition = definition(address);
+    Optional<UnstatedClock> unstated = unstatedClock(address);
+    Optional<DefinitionAsked> definition = definition(address);
     return Filters.outcome(address)
-        .map(asked -> new Question(asked, among, clock, minimum).withDefinition(definition));
+        .map(
+            asked ->
+                new Question(asked, among, clock, minimum)
+                    .withUnstatedClock(unstated)
+                    .withDefinition(definition));
   }
 
   private static Optional<Clock> clock(Address address) {
@@ -41,6 +52,15 @@ public final class QuestionAddress {
       throw wrong("clock", code, Coded.codes(Clock.class));
     }
     return clock;
+  }
+
+  private static Optional<UnstatedClock> unstatedClock(Address address) {
+    String code = address.first(UNSTATED_CLOCK);
+    Optional<UnstatedClock> rule = Coded.parse(UnstatedClock.class, code);
+    if (!code.isEmpty() && rule.isEmpty()) {
+      throw wrong(UNSTATED_CLOCK, code, Coded.codes(UnstatedClock.class));
+    }
+    return rule;
   }
 
   private static int minimumPatients(Address address) {
@@ -54,12 +74,17 @@ public final class QuestionAddress {
     return Integer.parseInt(least);
   }
 
-  private static Optional<String> definition(Address address) {
+  private static Optional<DefinitionAsked> definition(Address address) {
     List<String> asked = address.all(DEFINITION);
     if (asked.size() > 1) {
       throw wrong(DEFINITION, String.join("', '", asked), "one definition at a time");
     }
-    return asked.stream().findFirst();
+    Optional<DefinitionAsked> definition =
+        asked.stream().findFirst().flatMap(DefinitionAsked::find);
+    if (definition.isEmpty() && !address.first(DEFINITION).isEmpty()) {
+      throw wrong(DEFINITION, address.first(DEFINITION), DefinitionAsked.codes());
+    }
+    return definition;
   }
 
   private static WrongInputException wrong(String name, String found, String expected) {

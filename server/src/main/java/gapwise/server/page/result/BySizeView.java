@@ -15,6 +15,7 @@ import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
+import gapwise.server.page.part.UnstatedClocks;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -29,8 +30,11 @@ public sealed interface BySizeView {
 
   /** What narrows the result, each with the address without it. */
   default List<FilterForm.On> on() {
-    return Stream.concat(
-            form().on().stream(), Definitions.taken(PagePaths.BY_SIZE, form().address()).stream())
+    return Stream.of(
+            form().on().stream(),
+            Definitions.taken(PagePaths.BY_SIZE, form().address()).stream(),
+            UnstatedClocks.taken(PagePaths.BY_SIZE, form().address()).stream())
+        .flatMap(each -> each)
         .toList();
   }
 
@@ -43,7 +47,14 @@ public sealed interface BySizeView {
   default String studies() {
     return form()
         .address()
-        .without(List.of("shape", "cuts", "clock", "least", QuestionAddress.DEFINITION))
+        .without(
+            List.of(
+                "shape",
+                "cuts",
+                "clock",
+                "least",
+                QuestionAddress.DEFINITION,
+                QuestionAddress.UNSTATED_CLOCK))
         .at(PagePaths.STUDIES);
   }
 
@@ -74,6 +85,11 @@ public sealed interface BySizeView {
       Optional<String> plan,
       Definitions definitions)
       implements BySizeView {
+
+    /** Groups that do not say from when they count, if there are any. */
+    public Optional<UnstatedClocks> unstatedClocks() {
+      return UnstatedClocks.of(PagePaths.BY_SIZE, form.address(), selection);
+    }
 
     /** The outcome. */
     public Outcome outcome() {

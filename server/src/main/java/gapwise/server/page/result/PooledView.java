@@ -18,6 +18,7 @@ import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
+import gapwise.server.page.part.UnstatedClocks;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,8 +34,11 @@ public sealed interface PooledView {
 
   /** What narrows the result, each with the address without it. */
   default List<FilterForm.On> on() {
-    return Stream.concat(
-            form().on().stream(), Definitions.taken(PagePaths.POOLED, form().address()).stream())
+    return Stream.of(
+            form().on().stream(),
+            Definitions.taken(PagePaths.POOLED, form().address()).stream(),
+            UnstatedClocks.taken(PagePaths.POOLED, form().address()).stream())
+        .flatMap(each -> each)
         .toList();
   }
 
@@ -42,7 +46,8 @@ public sealed interface PooledView {
   default String studies() {
     return form()
         .address()
-        .without(List.of("clock", "least", QuestionAddress.DEFINITION))
+        .without(
+            List.of("clock", "least", QuestionAddress.DEFINITION, QuestionAddress.UNSTATED_CLOCK))
         .at(PagePaths.STUDIES);
   }
 
@@ -143,6 +148,11 @@ public sealed interface PooledView {
     /** Series followed too shortly for the outcome, if there are any. */
     public Optional<TooShort> tooShort() {
       return TooShort.of(PagePaths.POOLED, form.address(), outcome(), selection);
+    }
+
+    /** Groups that do not say from when they count, if there are any. */
+    public Optional<UnstatedClocks> unstatedClocks() {
+      return UnstatedClocks.of(PagePaths.POOLED, form.address(), selection);
     }
 
     /** Clocks to choose from, where there are several. */
