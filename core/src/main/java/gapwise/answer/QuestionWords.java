@@ -62,11 +62,7 @@ public final class QuestionWords {
     if (!among.text().isEmpty()) {
       parts.add(say("answer.among-text", Map.of("text", among.text())));
     }
-    question
-        .definition()
-        .ifPresent(
-            asked ->
-                parts.add(say("answer.among-definition", Map.of("definition", asked.label()))));
+    question.definition().ifPresent(asked -> parts.add(asked.phrase()));
     if (question.unstatedClock().equals(Optional.of(UnstatedClock.LEAVE_OUT))
         && question.outcome().needsClock()) {
       parts.add(say("answer.among-clock-stated"));

@@ -6,6 +6,7 @@ import gapwise.evidence.Definition;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.DefinitionKind;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,6 +15,9 @@ import java.util.stream.Stream;
 public sealed interface DefinitionAsked extends Coded {
   /** Whether a study that defines the outcome so is taken. */
   boolean fits(Definition definition);
+
+  /** Within a title: "defined by frame off". */
+  String phrase();
 
   /**
    * Those whose definition asks for something, be it for other things too.
@@ -36,6 +40,11 @@ public sealed interface DefinitionAsked extends Coded {
     }
 
     @Override
+    public String phrase() {
+      return say("selection.defined-by", Map.of("definition", kind.label()));
+    }
+
+    @Override
     public boolean fits(Definition definition) {
       return definition.kinds().contains(kind);
     }
@@ -44,14 +53,16 @@ public sealed interface DefinitionAsked extends Coded {
   /** Those of which no kind is known. */
   enum Unsorted implements DefinitionAsked {
     /** The paper defines it in words that the vocabulary does not know. */
-    OTHER_WORDS("selection.definition-other-words"),
+    OTHER_WORDS("selection.definition-other-words", "selection.defined-otherwise"),
     /** The paper does not say. */
-    NOT_SAID("selection.definition-not-said");
+    NOT_SAID("selection.definition-not-said", "selection.defined-nowhere");
 
     private final String name;
+    private final String phrase;
 
-    Unsorted(String name) {
+    Unsorted(String name, String phrase) {
       this.name = name;
+      this.phrase = phrase;
     }
 
     @Override
@@ -62,6 +73,11 @@ public sealed interface DefinitionAsked extends Coded {
     @Override
     public String label() {
       return say(name);
+    }
+
+    @Override
+    public String phrase() {
+      return say(phrase);
     }
 
     @Override

@@ -101,6 +101,7 @@ class LiteratureSampleTest {
     assertEquals(
         Map.of(
             "clock-missing", 12,
+            "definition-read-from-words", 12,
             "interval-lopsided", 1,
             "percent-contradicts-count", 1,
             "skewed", 4),

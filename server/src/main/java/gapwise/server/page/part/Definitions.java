@@ -9,7 +9,6 @@ import gapwise.selection.Selection;
 import gapwise.server.address.Address;
 import gapwise.server.address.QuestionAddress;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -80,9 +79,7 @@ public record Definitions(
         .map(
             asked ->
                 new FilterForm.On(
-                    say("page.defined-as", Map.of("definition", asked.label())),
-                    path,
-                    address.without(List.of(QuestionAddress.DEFINITION))));
+                    asked.phrase(), path, address.without(List.of(QuestionAddress.DEFINITION))));
   }
 
   /** Whether there is anything to choose. */
