@@ -125,9 +125,7 @@ public final class Claims {
 
   private static long with(Claim claim, Selection selection, Method method, String code) {
     DefinitionAsked asked = DefinitionAsked.find(code).orElseThrow();
-    return rows(selection, method).stream()
-        .filter(row -> asked.fits(row.definition(claim.outcome())))
-        .count();
+    return rows(selection, method).stream().filter(row -> asked.fits(row.definition())).count();
   }
 
   /** Known definitions that series of both sides ask for. */

@@ -128,7 +128,7 @@ final class Lowering {
     if (!selection.alikeDefined()) {
       facts.add(say(shared ? "claim.lowers-definitions" : "claim.lowers-definitions-apart"));
     }
-    long silent = count(row -> !row.definition(claim.outcome()).isStated());
+    long silent = count(row -> !row.definition().isStated());
     if (silent > 0 && claim.outcome().isEvent()) {
       facts.add(
           say("claim.lowers-silent", Map.of("silent", silent, "series", selection.rows().size())));

@@ -87,16 +87,17 @@ final class EvidenceNotes {
 
   /**
    * The patients of these groups who are described one by one. Lists of patients do not say from
-   * when they count, so they are taken for times in a frame only, which have one origin, and for
-   * nothing in money.
+   * when they count, so they are taken for times in a frame, which have one origin, and where the
+   * list is itself what is pooled of its group.
    */
   static Optional<Below> patients(Reached reached, List<SelectedRow> rows) {
-    if (reached.milestone().onlyClock().isEmpty()) {
-      return Optional.empty();
-    }
+    boolean oneOrigin = reached.milestone().onlyClock().isPresent();
     int below = 0;
     int all = 0;
     for (SelectedRow row : rows) {
+      if (!oneOrigin && row.report().isPresent()) {
+        continue;
+      }
       for (PatientRow patient : row.study().patientsOf(row.arm().id())) {
         OptionalDouble months = months(reached, patient);
         if (months.isPresent()) {

@@ -2,6 +2,7 @@ package gapwise.selection;
 
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
+import gapwise.evidence.Definition;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
@@ -176,6 +177,7 @@ final class ArmChoice {
         basis,
         Optional.of(counted).filter(other -> !other.equals(question.outcome())),
         report,
+        Definition.of(arm.study(), report, question.outcome()),
         clock,
         defect,
         arm.kept().version());

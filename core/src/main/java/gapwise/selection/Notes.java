@@ -14,7 +14,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Finds what a reader of the rows must know before the numbers are put together. */
 final class Notes {
@@ -32,6 +34,7 @@ final class Notes {
     unitsNote(rows, notes);
     patientsNote(rows, notes);
     otherSideNote(question, rows, notes);
+    Set<String> here = rows.stream().map(row -> row.study().id()).collect(Collectors.toSet());
     recordsNote(
         "read-second-hand",
         "selection.second-hand",
@@ -42,7 +45,7 @@ final class Notes {
         "overlap-suspected",
         "selection.overlap-suspected",
         rows,
-        study -> !study.overlapSuspectedWith().isEmpty(),
+        study -> study.overlapSuspectedWith().stream().anyMatch(here::contains),
         notes);
     return notes;
   }

@@ -29,6 +29,7 @@ import java.util.OptionalInt;
  * @param otherSide the outcome that the paper counts, where the value was had from those who did
  *     not have it; empty for most
  * @param report the report that was taken; empty when patients were summed up
+ * @param definition how the outcome is defined: by the report itself, else by its study
  * @param clock where its times start, as far as the paper says
  * @param defect the missing length that speaks for those whom the row is about
  * @param studyVersion version of the study's record that was read
@@ -41,6 +42,7 @@ public record SelectedRow(
     Basis basis,
     Optional<Outcome> otherSide,
     Optional<OutcomeReport> report,
+    Definition definition,
     Optional<Clock> clock,
     Optional<ArmDefect> defect,
     int studyVersion) {
@@ -67,6 +69,7 @@ public record SelectedRow(
     Objects.requireNonNull(basis, "basis");
     Objects.requireNonNull(otherSide, "otherSide");
     Objects.requireNonNull(report, "report");
+    Objects.requireNonNull(definition, "definition");
     Objects.requireNonNull(clock, "clock");
     Objects.requireNonNull(defect, "defect");
   }
@@ -79,7 +82,7 @@ public record SelectedRow(
   /** The same row under another name of its study. */
   SelectedRow named(String name) {
     return new SelectedRow(
-        study, arm, name, value, basis, otherSide, report, clock, defect, studyVersion);
+        study, arm, name, value, basis, otherSide, report, definition, clock, defect, studyVersion);
   }
 
   /**
@@ -135,10 +138,5 @@ public record SelectedRow(
                 total,
                 "such",
                 otherSide.get().event().orElseThrow().such())));
-  }
-
-  /** How the outcome is defined: by the report itself, else by its study. */
-  public Definition definition(Outcome outcome) {
-    return Definition.of(study, report, outcome);
   }
 }

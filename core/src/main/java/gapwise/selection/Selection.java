@@ -70,8 +70,7 @@ public record Selection(
     List<Present> kinds = new ArrayList<>();
     List<Present> unsorted = new ArrayList<>();
     for (DefinitionAsked asked : DefinitionAsked.all()) {
-      int fitting =
-          (int) rows.stream().filter(row -> asked.fits(row.definition(question.outcome()))).count();
+      int fitting = (int) rows.stream().filter(row -> asked.fits(row.definition())).count();
       if (fitting > 0) {
         (asked instanceof DefinitionAsked.OfKind ? kinds : unsorted)
             .add(Present.of(asked, fitting));
@@ -133,7 +132,7 @@ public record Selection(
 
   static boolean alikeDefined(Question question, List<SelectedRow> rows) {
     return rows.stream()
-            .map(row -> row.definition(question.outcome()))
+            .map(row -> row.definition())
             .map(one -> one.kinds().isEmpty() ? one.words() : Set.copyOf(one.kinds()))
             .distinct()
             .count()

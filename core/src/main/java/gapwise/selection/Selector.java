@@ -186,7 +186,7 @@ public final class Selector {
     }
     List<SelectedRow> kept = new ArrayList<>();
     for (SelectedRow row : rows) {
-      Definition definition = row.definition(question.outcome());
+      Definition definition = row.definition();
       if (question.definition().get().fits(definition)) {
         kept.add(row);
       } else {

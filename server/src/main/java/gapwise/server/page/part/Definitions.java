@@ -58,7 +58,7 @@ public record Definitions(
     DefinitionAsked asked = DefinitionAsked.find(one.code()).orElseThrow();
     List<String> words =
         every.rows().stream()
-            .map(row -> row.definition(every.question().outcome()))
+            .map(row -> row.definition())
             .filter(asked::fits)
             .flatMap(definition -> definition.words().stream())
             .distinct()
