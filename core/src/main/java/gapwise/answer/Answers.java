@@ -83,7 +83,7 @@ public final class Answers {
 
   /** The answer to a question: pooled by itself for each method where there are several. */
   public Answer ask(Question question) {
-    return pooled(selections.apply(question));
+    return pooled(selections.apply(question).byMethod());
   }
 
   /** The same from rows that were selected already. */

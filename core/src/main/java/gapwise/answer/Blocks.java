@@ -12,6 +12,7 @@ import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,6 +20,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** An answer by method, each with its rows in order of missing bone, shortest first. */
 public final class Blocks {
@@ -90,19 +92,28 @@ public final class Blocks {
   }
 
   static List<Block> of(Answer answer, Result result) {
+    Map<Method, List<Line>> byMethod = new LinkedHashMap<>();
     List<Line> lines = lines(answer, result);
-    List<Block> blocks = new ArrayList<>();
-    for (Method method : Method.vocabulary().all()) {
-      List<Line> own =
-          lines.stream()
-              .filter(line -> line.row().arm().method().principal().equals(method))
-              .sorted(Comparator.comparingDouble(Blocks::length))
-              .toList();
-      if (!own.isEmpty()) {
-        blocks.add(block(method, own, result));
-      }
+    Stream.concat(Method.vocabulary().all().stream(), Stream.of(Method.SEVERAL))
+        .forEach(
+            method -> {
+              List<Line> own =
+                  lines.stream()
+                      .filter(line -> line.row().arm().method().principal().equals(method))
+                      .sorted(Comparator.comparingDouble(Blocks::length))
+                      .toList();
+              if (!own.isEmpty()) {
+                byMethod.put(method, own);
+              }
+            });
+    if (byMethod.size() > 1 && SynthesisResult.of(result).groups().isEmpty()) {
+      // What is pooled over methods is the value of none of them.
+      List<Line> together = byMethod.values().stream().flatMap(List::stream).toList();
+      return List.of(block(Method.SEVERAL, together, result));
     }
-    return blocks;
+    return byMethod.entrySet().stream()
+        .map(entry -> block(entry.getKey(), entry.getValue(), result))
+        .toList();
   }
 
   private static Block block(Method method, List<Line> lines, Result result) {

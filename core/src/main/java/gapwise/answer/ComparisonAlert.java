@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
+import gapwise.evidence.ArmInfection;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Design;
@@ -61,6 +62,7 @@ public record ComparisonAlert(List<Line> lines) {
     List<Method> order = Method.vocabulary().all();
     Map<Integer, List<SelectedRow>> byMethod =
         rows.stream()
+            .filter(row -> !row.isOfSeveralMethods())
             .collect(
                 Collectors.groupingBy(
                     row -> order.indexOf(row.arm().method().principal()),
@@ -128,8 +130,7 @@ public record ComparisonAlert(List<Line> lines) {
     List<EventCount> known =
         rows.stream()
             .filter(row -> !row.isOfPart()) // printed of the whole group, not of these patients
-            .flatMap(row -> row.arm().baseline().infected().stream())
-            .filter(EventCount::isComplete)
+            .flatMap(row -> ArmInfection.of(row.study(), row.arm()).count().stream())
             .toList();
     int events = known.stream().mapToInt(count -> count.events().getAsInt()).sum();
     int total = known.stream().mapToInt(count -> count.total().getAsInt()).sum();

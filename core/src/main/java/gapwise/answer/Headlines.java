@@ -15,7 +15,7 @@ public final class Headlines {
 
   /** One for each method; none where nothing can be pooled. */
   public static List<Told> of(Selection selection) {
-    Answer pooled = Answers.pooled(selection);
+    Answer pooled = Answers.pooled(selection.byMethod());
     return pooled.result().map(result -> Blocks.told(pooled, result)).orElse(List.of());
   }
 

@@ -40,7 +40,8 @@ final class LengthPatients {
 
   private List<BubblePatient> points(SelectedRow row, MethodMark kind) {
     List<BubblePatient> points = new ArrayList<>();
-    if (outcome.needsClock() && selection.clock().isPresent()) {
+    // A list has no clock of its own; where the row is the list, it was held to the clock already.
+    if (outcome.needsClock() && selection.clock().isPresent() && row.report().isPresent()) {
       return points;
     }
     for (PatientRow patient : row.study().patientsOf(row.arm().id())) {

@@ -11,6 +11,7 @@ import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Conversions;
 import gapwise.selection.Question;
+import gapwise.selection.UnstatedClock;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
 import gapwise.wording.Segments;
@@ -54,9 +55,11 @@ public final class QuestionWords {
     if (!among.text().isEmpty()) {
       parts.add(say("answer.among-text", Map.of("text", among.text())));
     }
-    question
-        .definition()
-        .ifPresent(words -> parts.add(say("answer.among-definition", Map.of("definition", words))));
+    question.definition().ifPresent(asked -> parts.add(asked.phrase()));
+    if (question.unstatedClock().equals(Optional.of(UnstatedClock.LEAVE_OUT))
+        && question.outcome().needsClock()) {
+      parts.add(say("answer.among-clock-stated"));
+    }
     if (question.conversions() == Conversions.NONE && question.outcome().isMeasured()) {
       parts.add(say("answer.among-as-printed"));
     }

@@ -60,6 +60,7 @@ record RowWords(Outcome outcome, Conversions conversions) {
       case FROM_PATIENTS -> parts.add(say("answer.row-from-patients"));
       case FROM_PATIENTS_IN_RANGE, SUBGROUP -> PatientsMeant.words(row).ifPresent(parts::add);
     }
+    row.otherSideWords().ifPresent(parts::add);
     return String.join(", ", parts);
   }
 

@@ -12,9 +12,8 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
-import gapwise.evidence.EventCount;
+import gapwise.evidence.ArmInfection;
 import gapwise.evidence.vocabulary.Method;
-import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
@@ -254,11 +253,6 @@ final class AdjustedPart {
   }
 
   private static boolean infected(SelectedRow row) {
-    return row.arm().baseline().infected().flatMap(EventCount::share).isPresent()
-        || row.arm()
-            .baseline()
-            .infectedAnswer()
-            .filter(answer -> answer == YesOrNo.YES || answer == YesOrNo.NO)
-            .isPresent();
+    return ArmInfection.of(row.study(), row.arm()).share().isPresent();
   }
 }

@@ -7,7 +7,10 @@ import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
+import gapwise.selection.DefinitionAsked;
 import gapwise.selection.Question;
+import gapwise.selection.Selection;
+import gapwise.selection.UnstatedClock;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -22,7 +25,9 @@ import java.util.Set;
  * @param b the method it is set against; with its own outcome and clock, which a claim that can be
  *     examined has in common with the first
  * @param among which arms; methods that it names are dropped
- * @param definition the outcome in a paper's own words; empty takes every definition
+ * @param definition how the outcome must be defined; empty takes every definition
+ * @param unstatedClock what becomes of series that do not say where their times start, as for a
+ *     {@link Question}
  * @param minimumPatients least number of patients or limbs of a series
  */
 public record Claim(
@@ -30,7 +35,8 @@ public record Claim(
     Direction direction,
     Side b,
     SearchRequest among,
-    Optional<String> definition,
+    Optional<DefinitionAsked> definition,
+    Optional<UnstatedClock> unstatedClock,
     int minimumPatients) {
 
   /** One side of a claim. */
@@ -53,6 +59,7 @@ public record Claim(
     Objects.requireNonNull(b, "b");
     among = among.withMethods(Set.of()).withOutcomes(Set.of());
     Objects.requireNonNull(definition, "definition");
+    Objects.requireNonNull(unstatedClock, "unstatedClock");
   }
 
   static String nameOf(Method method) {
@@ -74,9 +81,13 @@ public record Claim(
     return question(a, Set.of(a.method().code(), b.method().code())).withClock(clock);
   }
 
-  /** The question of every method, through which both may be compared. */
-  Question every(Optional<Clock> clock) {
-    return question(a, Set.of()).withClock(clock);
+  /**
+   * The question of every method, through which both may be compared.
+   *
+   * @param rows those of both methods; the same values are taken of them
+   */
+  Question every(Selection rows) {
+    return rows.fixed(question(a, Set.of()));
   }
 
   private Question question(Side side, Set<String> methods) {
@@ -84,6 +95,7 @@ public record Claim(
         side.outcome(),
         among.withMethods(methods),
         side.clock(),
+        unstatedClock,
         minimumPatients,
         Optional.empty(),
         definition);

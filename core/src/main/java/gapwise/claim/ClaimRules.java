@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** What a claim may not compare, and what it cannot for want of reports. */
 final class ClaimRules {
@@ -99,51 +98,7 @@ final class ClaimRules {
               say(shared.isEmpty() ? "claim.no-clock-shared" : "claim.clock-shared"));
       return new Ground.Not(new Refused("different-clocks", sentences, shared));
     }
-    Optional<Refused> definitions = definitions(a, b);
-    if (definitions.isPresent()) {
-      return new Ground.Not(definitions.get());
-    }
     return new Ground.Shared(a.clock().or(b::clock));
-  }
-
-  private Optional<Refused> definitions(Selection a, Selection b) {
-    boolean allStated = stated(a) == a.rows().size() && stated(b) == b.rows().size();
-    boolean shared =
-        a.definitions().stream()
-            .anyMatch(one -> b.definitions().stream().anyMatch(o -> o.code().equals(one.code())));
-    if (!allStated || shared) {
-      return Optional.empty();
-    }
-    return refused(
-        "different-definitions",
-        say(
-            "claim.different-definitions",
-            Map.of(
-                "outcome",
-                claim.outcome().label(),
-                "first",
-                claim.a().name(),
-                "ofFirst",
-                quoted(a),
-                "second",
-                claim.b().name(),
-                "ofSecond",
-                quoted(b))),
-        List.of());
-  }
-
-  private static int stated(Selection selection) {
-    return selection.definitions().stream().mapToInt(Selection.Present::arms).sum();
-  }
-
-  private static String quoted(Selection selection) {
-    return selection.definitions().stream()
-        .map(
-            one ->
-                say(
-                    "claim.definition-counted",
-                    Map.of("definition", one.label(), "series", one.arms())))
-        .collect(Collectors.joining(", "));
   }
 
   private Refused nothing(Claim.Side side, Selection own) {

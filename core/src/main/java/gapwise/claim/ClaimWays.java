@@ -70,9 +70,16 @@ final class ClaimWays {
             examined
                 .rows()
                 .selection()
-                .settled()
-                .withAmong(
-                    examined.rows().question().among().withMethods(Set.of(own.method().code()))),
+                .fixed(
+                    examined
+                        .rows()
+                        .question()
+                        .withAmong(
+                            examined
+                                .rows()
+                                .question()
+                                .among()
+                                .withMethods(Set.of(own.method().code())))),
             QuestionWords.of(examined.rows().question()),
             false)
         .ifPresent(

@@ -11,17 +11,18 @@ import gapwise.answer.Told;
 import gapwise.claim.Verdict.Examined;
 import gapwise.claim.Verdict.Offer;
 import gapwise.claim.Verdict.Refused;
+import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.selection.DefinitionAsked;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
+import gapwise.selection.UnstatedClock;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** Examines claims, each number through a plan that anyone can run again. Safe for threads. */
@@ -59,10 +60,7 @@ public final class Claims {
     Runner runner = answers.runner();
     Selection selection = answer.selection();
     Effect effect = Effect.of(selection.settled());
-    ArmTable table =
-        ArmTable.of(
-            answers.select(
-                claim.every(answer.question().clock()).withCountedAs(selection.countedAs())));
+    ArmTable table = ArmTable.of(answers.select(claim.every(selection)).byMethod());
     Part direct = new DirectPart(runner, claim, effect).of(table);
     Part indirect = new IndirectPart(runner, claim, effect).of(table);
     List<Told> separate =
@@ -80,7 +78,7 @@ public final class Claims {
         new AdjustedPart(runner, claim, selection).all(),
         definitions,
         offers(claim, selection),
-        Lowering.of(claim, answer, direct, selection.definitions().size()));
+        Lowering.of(claim, answer, direct, !shared(claim, selection).isEmpty()));
   }
 
   /** The sides in the order of the vocabulary, in which results by method stand. */
@@ -97,21 +95,13 @@ public final class Claims {
         .toList();
   }
 
-  private static Set<String> stated(Claim claim, Selection selection, Method method) {
-    Set<String> words = new LinkedHashSet<>();
-    rows(selection, method).forEach(row -> row.definition(claim.outcome()).ifPresent(words::add));
-    return words;
-  }
-
+  /** How many series of each side define the outcome in each way; empty where all do alike. */
   private static List<String> definitions(Claim claim, Selection selection) {
-    List<Selection.Present> all = selection.definitions();
-    if (all.size() < 2) {
+    if (selection.alikeDefined()) {
       return List.of();
     }
     List<String> told = new ArrayList<>();
-    for (Selection.Present one : all) {
-      long a = with(claim, selection, claim.a().method(), one.code());
-      long b = with(claim, selection, claim.b().method(), one.code());
+    for (Selection.Present one : selection.definitions()) {
       told.add(
           say(
               "claim.definition",
@@ -119,35 +109,53 @@ public final class Claims {
                   "definition",
                   one.label(),
                   "ofFirst",
-                  a,
+                  with(claim, selection, claim.a().method(), one.code()),
+                  "allOfFirst",
+                  rows(selection, claim.a().method()).size(),
                   "first",
                   claim.a().name(),
                   "ofSecond",
-                  b,
+                  with(claim, selection, claim.b().method(), one.code()),
+                  "allOfSecond",
+                  rows(selection, claim.b().method()).size(),
                   "second",
                   claim.b().name())));
     }
     return told;
   }
 
-  private static long with(Claim claim, Selection selection, Method method, String words) {
-    return rows(selection, method).stream()
-        .filter(row -> row.definition(claim.outcome()).equals(Optional.of(words)))
-        .count();
+  private static long with(Claim claim, Selection selection, Method method, String code) {
+    DefinitionAsked asked = DefinitionAsked.find(code).orElseThrow();
+    return rows(selection, method).stream().filter(row -> asked.fits(row.definition())).count();
+  }
+
+  /** Known definitions that series of both sides ask for. */
+  private static List<Selection.Present> shared(Claim claim, Selection selection) {
+    return selection.definitions().stream()
+        .filter(one -> DefinitionKind.vocabulary().find(one.code()).isPresent())
+        .filter(one -> with(claim, selection, claim.a().method(), one.code()) > 0)
+        .filter(one -> with(claim, selection, claim.b().method(), one.code()) > 0)
+        .toList();
   }
 
   private static List<Offer> offers(Claim claim, Selection selection) {
-    if (selection.definitions().size() < 2) {
-      return List.of();
+    List<Offer> offers = new ArrayList<>();
+    if (!selection.alikeDefined() && claim.definition().isEmpty()) {
+      for (Selection.Present one : shared(claim, selection)) {
+        offers.add(
+            new Offer(
+                say("claim.only-definition", Map.of("definition", one.label())),
+                "definition",
+                one.code()));
+      }
     }
-    Set<String> shared = stated(claim, selection, claim.a().method());
-    shared.retainAll(stated(claim, selection, claim.b().method()));
-    return shared.stream()
-        .map(
-            words ->
-                new Offer(
-                    say("claim.only-definition", Map.of("definition", words)), "definition", words))
-        .toList();
+    int silent = selection.rowsWithoutClock();
+    if (silent > 0 && silent < selection.rows().size()) {
+      offers.add(
+          new Offer(
+              say("claim.only-clock-stated"), "unstated-clock", UnstatedClock.LEAVE_OUT.code()));
+    }
+    return offers;
   }
 
   /**

@@ -35,6 +35,16 @@ final class Lowering {
 
   private static final Set<Design> RANDOMISED = Set.of(Design.RANDOMISED);
 
+  /** Notes of a selection that make it speak less directly of the claim. */
+  private static final Set<String> INDIRECT =
+      Set.of(
+          "not-all-words-found",
+          "clock-not-stated",
+          "clock-not-stated-by-all",
+          "read-second-hand",
+          "overlap-suspected",
+          "from-other-side");
+
   private final Claim claim;
   private final Selection selection;
   private final List<String> facts = new ArrayList<>();
@@ -44,14 +54,14 @@ final class Lowering {
     this.selection = selection;
   }
 
-  static List<String> of(Claim claim, Answer answer, Part direct, int definitions) {
+  static List<String> of(Claim claim, Answer answer, Part direct, boolean definitionShared) {
     Lowering lowering = new Lowering(claim, answer.selection());
     lowering.comparison(direct);
     lowering.bias();
     lowering.patients();
     answer.result().ifPresent(lowering::spread);
-    lowering.definitions(definitions);
-    lowering.words();
+    lowering.definitions(definitionShared);
+    lowering.notes();
     lowering.followUp();
     lowering.lengths();
     lowering.smallStudies();
@@ -114,22 +124,22 @@ final class Lowering {
     }
   }
 
-  private void definitions(int definitions) {
-    if (definitions > 1) {
-      facts.add(say("claim.lowers-definitions", Map.of("definitions", definitions)));
+  private void definitions(boolean shared) {
+    if (!selection.alikeDefined()) {
+      facts.add(say(shared ? "claim.lowers-definitions" : "claim.lowers-definitions-apart"));
     }
-    long silent = count(row -> row.definition(claim.outcome()).isEmpty());
+    long silent = count(row -> !row.definition().isStated());
     if (silent > 0 && claim.outcome().isEvent()) {
       facts.add(
           say("claim.lowers-silent", Map.of("silent", silent, "series", selection.rows().size())));
     }
   }
 
-  /** Words of the search that not all of the series have. */
-  private void words() {
+  /** What is said of the series together: words not found in all, clocks that some do not state. */
+  private void notes() {
     selection.notes().stream()
-        .filter(note -> note.code().equals("not-all-words-found"))
-        .forEach(note -> facts.add(say("claim.lowers-words", Map.of("note", note.message()))));
+        .filter(note -> INDIRECT.contains(note.code()))
+        .forEach(note -> facts.add(say("claim.lowers-note", Map.of("note", note.message()))));
   }
 
   private void followUp() {

@@ -25,6 +25,7 @@ public final class ArmName {
       return arm.id();
     }
     long alike = study.arms().stream().filter(one -> one.label().equals(arm.label())).count();
-    return alike == 1 ? arm.label().get() : arm.label().get() + " (" + arm.id() + ")";
+    // All groups together carry a name that is none of theirs.
+    return alike <= 1 ? arm.label().get() : arm.label().get() + " (" + arm.id() + ")";
   }
 }

@@ -83,17 +83,58 @@ public record Baseline(
   }
 
   /**
+   * How many were infected at the start, both numbers known: as printed; else a number, a
+   * percentage (to the nearest patient), "all infected" or "none infected" of the patients treated.
+   */
+  @JsonIgnore
+  public Optional<EventCount> infectedCount() {
+    if (infected.filter(EventCount::isComplete).isPresent()) {
+      return infected;
+    }
+    OptionalInt treated = patients.isPresent() ? patients : limbs;
+    if (treated.isEmpty()) {
+      return Optional.empty();
+    }
+    int total = treated.getAsInt();
+    if (infected.isPresent() && infected.get().events().isPresent()) {
+      int events = infected.get().events().getAsInt();
+      return events <= total ? Optional.of(EventCount.of(events, total)) : Optional.empty();
+    }
+    return infectedShareAsPrinted()
+        .map(share -> EventCount.of((int) Math.round(share * total), total));
+  }
+
+  /**
+   * The share infected at the start, 0 to 1, from whatever the paper gives of it: counts, a
+   * percentage, or that all or none were.
+   */
+  @JsonIgnore
+  public Optional<Double> infectedShare() {
+    return infected
+        .flatMap(EventCount::share)
+        .or(() -> infectedCount().flatMap(EventCount::share))
+        .or(this::infectedShareAsPrinted);
+  }
+
+  private Optional<Double> infectedShareAsPrinted() {
+    return infected
+        .flatMap(EventCount::share)
+        .or(
+            () ->
+                infectedAnswer
+                    .filter(answer -> answer == YesOrNo.YES || answer == YesOrNo.NO)
+                    .map(answer -> answer == YesOrNo.YES ? 1.0 : 0.0));
+  }
+
+  /**
    * Whether the patients were infected at the start: yes when all were, no when none was, mixed
-   * when some were; empty when the paper does not say.
+   * when some were; empty when the paper does not say. Counts go before words.
    */
   @JsonIgnore
   public Optional<YesOrNo> infectedAtStart() {
-    if (infectedAnswer.isPresent()) {
-      return infectedAnswer;
-    }
-    return infected
-        .flatMap(EventCount::share)
-        .map(share -> share == 0 ? YesOrNo.NO : share == 1 ? YesOrNo.YES : YesOrNo.MIXED);
+    return infectedShare()
+        .map(share -> share == 0 ? YesOrNo.NO : share == 1 ? YesOrNo.YES : YesOrNo.MIXED)
+        .or(() -> infectedAnswer);
   }
 
   /** Starts a value of which only the given parts are known. */

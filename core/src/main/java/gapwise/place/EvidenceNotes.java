@@ -2,6 +2,7 @@ package gapwise.place;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.ArmInfection;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientAggregation;
@@ -52,36 +53,51 @@ final class EvidenceNotes {
     return Optional.empty();
   }
 
-  /** What must be known beside the methods: other clocks, lists that state none. */
+  /** What must be known beside the methods: other clocks, groups that state none. */
   static List<String> beside(Reached reached, Selection selection, List<MethodPlace> methods) {
     List<String> notes = new ArrayList<>();
     if (methods.isEmpty()) {
       notes.add(say("place.none-usable"));
     }
     CaseWords.otherClocks(reached, selection.clocks()).ifPresent(notes::add);
-    long lists =
-        selection.leftOut().stream().map(LeftOut::code).filter("clock-not-stated"::equals).count();
-    if (lists > 0) {
-      notes.add(say("place.groups-without-clock", Map.of("groups", lists)));
-    }
+    silent(selection).ifPresent(notes::add);
     if (reached.currency().isPresent()) {
       notes.add(say("place.mixed-prices"));
     }
     return List.copyOf(notes);
   }
 
+  /** Of groups that do not say from when they count; empty where all say, or it does not matter. */
+  private static Optional<String> silent(Selection selection) {
+    int taken = selection.rowsWithoutClock();
+    if (taken > 0) {
+      return Optional.of(
+          selection.clocks().isEmpty()
+              ? say("place.no-series-says-clock")
+              : say(
+                  "place.series-without-clock",
+                  Map.of("silent", taken, "series", selection.rows().size())));
+    }
+    long leftOut =
+        selection.leftOut().stream().map(LeftOut::code).filter("clock-not-stated"::equals).count();
+    return leftOut == 0
+        ? Optional.empty()
+        : Optional.of(say("place.groups-without-clock", Map.of("groups", leftOut)));
+  }
+
   /**
    * The patients of these groups who are described one by one. Lists of patients do not say from
-   * when they count, so they are taken for times in a frame only, which have one origin, and for
-   * nothing in money.
+   * when they count, so they are taken for times in a frame, which have one origin, and where the
+   * list is itself what is pooled of its group.
    */
   static Optional<Below> patients(Reached reached, List<SelectedRow> rows) {
-    if (reached.milestone().onlyClock().isEmpty()) {
-      return Optional.empty();
-    }
+    boolean oneOrigin = reached.milestone().onlyClock().isPresent();
     int below = 0;
     int all = 0;
     for (SelectedRow row : rows) {
+      if (!oneOrigin && row.report().isPresent()) {
+        continue;
+      }
       for (PatientRow patient : row.study().patientsOf(row.arm().id())) {
         OptionalDouble months = months(reached, patient);
         if (months.isPresent()) {
@@ -161,6 +177,6 @@ final class EvidenceNotes {
   }
 
   private static boolean infected(SelectedRow row, YesOrNo answer) {
-    return row.arm().baseline().infectedAtStart().equals(Optional.of(answer));
+    return ArmInfection.of(row.study(), row.arm()).atStart().equals(Optional.of(answer));
   }
 }

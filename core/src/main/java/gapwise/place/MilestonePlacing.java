@@ -48,7 +48,7 @@ final class MilestonePlacing {
 
   PlacedMilestone placed() {
     Question question = question(SearchRequest.EVERYTHING);
-    Selection selection = answers.select(question);
+    Selection selection = answers.select(question).byMethod();
     Optional<String> barred = EvidenceNotes.barred(reached, selection);
     if (barred.isPresent()) {
       return new PlacedMilestone(

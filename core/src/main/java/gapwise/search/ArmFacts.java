@@ -3,11 +3,13 @@ package gapwise.search;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
+import gapwise.evidence.ArmInfection;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.EnumSet;
 import java.util.List;
@@ -16,7 +18,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 
 /**
  * What filters hold against an arm. A fact that the paper does not give for the arm is taken from
@@ -25,7 +26,8 @@ import java.util.stream.Collectors;
  * @param bones bones among the defects
  * @param segments AO/OTA codes of bone segments
  * @param infected infected at the start
- * @param outcomes codes of outcomes reported for the arm in any form, or of any of its patients
+ * @param outcomes codes of outcomes reported for the arm in any form, or of any of its patients,
+ *     each with its other side
  * @param defect the missing length that speaks for it
  * @param patients patients treated
  * @param followUpMonths months of follow-up by mean or median, else by the shortest
@@ -50,7 +52,7 @@ record ArmFacts(
     return new ArmFacts(
         bones(study, arm, patients),
         segments(study, arm, patients),
-        infected(study, arm, patients),
+        ArmInfection.of(study, arm).atStart(),
         outcomes(study, arm, patients),
         ArmDefect.of(study, arm),
         patientCount(study, arm, patients),
@@ -79,33 +81,20 @@ record ArmFacts(
     return segments.isEmpty() ? Set.copyOf(study.whole().segments()) : segments;
   }
 
-  private static Optional<YesOrNo> infected(Study study, Arm arm, List<PatientRow> patients) {
-    return arm.baseline()
-        .infectedAtStart()
-        .or(() -> among(patients))
-        .or(() -> study.whole().infectedAtStart());
-  }
-
-  /** Yes or no only when all patients of whom it is said agree; unclear where one is unclear. */
-  private static Optional<YesOrNo> among(List<PatientRow> patients) {
-    Set<YesOrNo> answers =
-        patients.stream().flatMap(p -> p.infected().stream()).collect(Collectors.toSet());
-    if (answers.isEmpty()) {
-      return Optional.empty();
-    }
-    if (answers.size() == 1) {
-      return Optional.of(answers.iterator().next());
-    }
-    boolean both = answers.contains(YesOrNo.YES) && answers.contains(YesOrNo.NO);
-    return Optional.of(both || answers.contains(YesOrNo.MIXED) ? YesOrNo.MIXED : YesOrNo.UNCLEAR);
-  }
-
   private static Set<String> outcomes(Study study, Arm arm, List<PatientRow> patients) {
     Set<String> outcomes = new TreeSet<>();
     study.outcomes().stream()
         .filter(r -> r.scope().armIds().isEmpty() || r.scope().armIds().contains(arm.id()))
         .forEach(report -> outcomes.add(report.outcome().code()));
     patients.forEach(patient -> outcomes.addAll(patient.outcomes().keySet()));
+    // Who counts those not united has counted those united, too.
+    List.copyOf(outcomes)
+        .forEach(
+            code ->
+                Outcome.vocabulary()
+                    .find(code)
+                    .flatMap(Outcome::complement)
+                    .ifPresent(outcomes::add));
     return outcomes;
   }
 

@@ -2,12 +2,15 @@ package gapwise.selection;
 
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
+import gapwise.evidence.Definition;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Reason.PassedOver.For;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.ArrayList;
@@ -24,12 +27,14 @@ import java.util.OptionalDouble;
  */
 final class ArmChoice {
   /**
-   * The last look at patients counts; a report without a time point speaks of the end of follow-up.
-   * Of two at the same time, counts of events go before rates, a value with a spread before one
-   * without, and the larger group before the smaller.
+   * A value that says from when it counts goes before one that does not. The last look at patients
+   * counts; a report without a time point speaks of the end of follow-up. Of two at the same time,
+   * counts of events go before rates, a value with a spread before one without, and the larger
+   * group before the smaller.
    */
   private static final Comparator<Candidate> BEST_LAST =
-      Comparator.comparingDouble(ArmChoice::months)
+      Comparator.<Candidate, Boolean>comparing(ArmChoice::clockKnown)
+          .thenComparingDouble(ArmChoice::months)
           .thenComparing(candidate -> !(candidate.value() instanceof ReportedValue.Rate))
           .thenComparing(ArmChoice::hasSpread)
           .thenComparingInt(ArmChoice::size);
@@ -59,11 +64,12 @@ final class ArmChoice {
     leftOut.addAll(reports.leftOut());
     List<Candidate> wholeArm = comparable(reports.wholeArm());
     List<Candidate> parts = comparable(reports.subgroupsInRange());
-    Optional<PatientSum> patients = comparablePatients();
+    Optional<Clock> ofPatients = Clocks.ofPatients(reports);
+    Optional<PatientSum> patients = comparablePatients(reports.outcome(), ofPatients);
     if (patients.filter(PatientSum::better).isPresent()) {
       leaveOut(wholeArm, For.PATIENTS_IN_RANGE);
       leavePartsOut(parts);
-      return patients.map(this::row);
+      return patients.map(sum -> row(sum, reports.outcome(), ofPatients));
     }
     if (!wholeArm.isEmpty()) {
       leavePartsOut(parts);
@@ -71,13 +77,13 @@ final class ArmChoice {
     }
     if (patients.isPresent()) {
       leavePartsOut(parts);
-      return patients.map(this::row);
+      return patients.map(sum -> row(sum, reports.outcome(), ofPatients));
     }
     if (!parts.isEmpty()) {
       return Optional.of(part(best(parts)));
     }
     reports.ofNoSuchLength().ifPresent(this::leaveOut);
-    if (leftOut.isEmpty() && isDescribed()) {
+    if (leftOut.isEmpty() && isDescribed(reports.outcome())) {
       leaveOut(LengthEvidence.against(question, arm).orElseGet(this::nothingToTake));
     }
     return Optional.empty();
@@ -87,24 +93,25 @@ final class ArmChoice {
     List<Candidate> kept = new ArrayList<>();
     for (Candidate candidate : candidates) {
       Optional<Reason> reason =
-          against(Optional.of(candidate.report())).or(() -> forms.against(candidate));
+          against(Optional.of(candidate.report()), candidate.clock())
+              .or(() -> forms.against(candidate));
       reason.ifPresentOrElse(this::leaveOut, () -> kept.add(candidate));
     }
     return kept;
   }
 
-  private Optional<PatientSum> comparablePatients() {
-    Optional<PatientSum> patients = PatientSum.of(question, arm).map(forms::inForm);
+  private Optional<PatientSum> comparablePatients(Outcome outcome, Optional<Clock> clock) {
+    Optional<PatientSum> patients = PatientSum.of(question, outcome, arm).map(forms::inForm);
     if (patients.isEmpty()) {
       return patients;
     }
-    Optional<Reason> reason = against(Optional.empty());
+    Optional<Reason> reason = against(Optional.empty(), clock);
     reason.ifPresent(this::leaveOut);
     return reason.isPresent() ? Optional.empty() : patients;
   }
 
-  private Optional<Reason> against(Optional<OutcomeReport> report) {
-    return clocks.against(report).or(() -> currencies.against(report));
+  private Optional<Reason> against(Optional<OutcomeReport> report, Optional<Clock> clock) {
+    return clocks.against(report, clock).or(() -> currencies.against(report));
   }
 
   private Candidate best(List<Candidate> candidates) {
@@ -115,9 +122,13 @@ final class ArmChoice {
     for (Candidate other : others) {
       leaveOut(
           new Reason.PassedOver(
-              other.report(), months(other) == months(best) ? For.ANOTHER : For.LATER));
+              other.report(), months(other) < months(best) ? For.LATER : For.ANOTHER));
     }
     return best;
+  }
+
+  private static boolean clockKnown(Candidate candidate) {
+    return !candidate.report().outcome().needsClock() || candidate.clock().isPresent();
   }
 
   private static double months(Candidate candidate) {
@@ -146,7 +157,9 @@ final class ArmChoice {
     return row(
         taken.value(),
         taken.basis(),
+        taken.report().outcome(),
         Optional.of(taken.report()),
+        taken.clock(),
         ArmDefect.of(arm.study(), arm.arm()));
   }
 
@@ -154,18 +167,23 @@ final class ArmChoice {
     return row(
         taken.value(),
         Basis.SUBGROUP,
+        taken.report().outcome(),
         Optional.of(taken.report()),
+        taken.clock(),
         Optional.of(bandOf(taken.report().subgroup().orElseThrow())));
   }
 
-  private SelectedRow row(PatientSum patients) {
-    return row(patients.value(), patients.basis(), Optional.empty(), patients.defect());
+  private SelectedRow row(PatientSum patients, Outcome outcome, Optional<Clock> clock) {
+    return row(
+        patients.value(), patients.basis(), outcome, Optional.empty(), clock, patients.defect());
   }
 
   private SelectedRow row(
       ReportedValue value,
       Basis basis,
+      Outcome counted,
       Optional<OutcomeReport> report,
+      Optional<Clock> clock,
       Optional<ArmDefect> defect) {
     return new SelectedRow(
         arm.study(),
@@ -173,7 +191,10 @@ final class ArmChoice {
         arm.study().citation().label(),
         value,
         basis,
+        Optional.of(counted).filter(other -> !other.equals(question.outcome())),
         report,
+        Definition.of(arm.study(), report, question.outcome()),
+        clock,
         defect,
         arm.kept().version());
   }
@@ -201,9 +222,9 @@ final class ArmChoice {
     return new ArmDefect(length, ArmDefect.Origin.REPORTED_FOR_ARM, List.of());
   }
 
-  private boolean isDescribed() {
+  private boolean isDescribed(Outcome outcome) {
     return arm.patients().stream()
-        .anyMatch(patient -> patient.outcomes().containsKey(question.outcome().code()));
+        .anyMatch(patient -> patient.outcomes().containsKey(outcome.code()));
   }
 
   private Reason nothingToTake() {

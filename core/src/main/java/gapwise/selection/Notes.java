@@ -2,15 +2,21 @@ package gapwise.selection;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.ReadAs;
 import gapwise.problem.Problem;
 import gapwise.search.LooseWords;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /** Finds what a reader of the rows must know before the numbers are put together. */
 final class Notes {
@@ -32,7 +38,57 @@ final class Notes {
     definitionsNote(question, rows, notes);
     unitsNote(rows, notes);
     patientsNote(rows, notes);
+    otherSideNote(question, rows, notes);
+    Set<String> here = rows.stream().map(row -> row.study().id()).collect(Collectors.toSet());
+    recordsNote(
+        "read-second-hand",
+        "selection.second-hand",
+        rows,
+        study -> study.readAs().equals(Optional.of(ReadAs.SECOND_HAND)),
+        notes);
+    recordsNote(
+        "overlap-suspected",
+        "selection.overlap-suspected",
+        rows,
+        study -> study.overlapSuspectedWith().stream().anyMatch(here::contains),
+        notes);
     return notes;
+  }
+
+  private static void otherSideNote(
+      Question question, List<SelectedRow> rows, List<Problem> notes) {
+    long turned = rows.stream().filter(row -> row.otherSide().isPresent()).count();
+    if (turned > 0) {
+      notes.add(
+          new Problem(
+              "",
+              "from-other-side",
+              say(
+                  "selection.other-side",
+                  Map.of(
+                      "turned",
+                      turned,
+                      "groups",
+                      rows.size(),
+                      "other",
+                      question.outcome().otherSide().orElseThrow().label(),
+                      "such",
+                      question.outcome().event().orElseThrow().such()))));
+    }
+  }
+
+  /** How many groups are of studies of which something must be known. */
+  private static void recordsNote(
+      String code,
+      String sentence,
+      List<SelectedRow> rows,
+      Predicate<Study> which,
+      List<Problem> notes) {
+    long groups = rows.stream().filter(row -> which.test(row.study())).count();
+    if (groups > 0) {
+      notes.add(
+          new Problem("", code, say(sentence, Map.of("found", groups, "groups", rows.size()))));
+    }
   }
 
   private static void clocksNote(
@@ -45,9 +101,17 @@ final class Notes {
               "clock-chosen",
               say("selection.clock-chosen", Map.of("clock", clocks.chosen().get().label()))));
     }
-    if (question.outcome().needsClock() && clocks.chosen().isEmpty() && !rows.isEmpty()) {
-      notes.add(new Problem("", "clock-not-stated", say("selection.no-clock-stated")));
+    int silent = Clocks.silent(question, rows);
+    if (silent == 0) {
+      return;
     }
+    Map<String, Object> values = new HashMap<>(Map.of("silent", silent, "groups", rows.size()));
+    if (clocks.present().isEmpty()) {
+      notes.add(new Problem("", "clock-not-stated", say("selection.no-clock-stated")));
+      return;
+    }
+    values.put("clock", clocks.chosen().orElseThrow().label());
+    notes.add(new Problem("", "clock-not-stated-by-all", say("selection.clock-silent", values)));
   }
 
   private static void countFormsNote(CountForms forms, List<Problem> notes) {
@@ -73,20 +137,24 @@ final class Notes {
 
   private static void definitionsNote(
       Question question, List<SelectedRow> rows, List<Problem> notes) {
-    List<Selection.Present> definitions = Selection.definitions(question, rows);
-    if (definitions.size() < 2) {
+    if (question.definition().isPresent() || Selection.alikeDefined(question, rows)) {
       return;
     }
-    int silent = rows.size() - definitions.stream().mapToInt(Selection.Present::arms).sum();
+    List<String> counts =
+        Selection.definitions(question, rows).stream()
+            .map(
+                one ->
+                    say(
+                        "selection.definition-counted",
+                        Map.of("definition", one.label(), "series", one.arms())))
+            .toList();
     notes.add(
         new Problem(
             "",
             "definitions-mixed",
-            silent == 0
-                ? say("selection.definitions-mixed", Map.of("ways", definitions.size()))
-                : say(
-                    "selection.definitions-mixed-or-silent",
-                    Map.of("ways", definitions.size(), "silent", silent, "series", rows.size()))));
+            say(
+                "selection.definitions-mixed",
+                Map.of("series", rows.size(), "counts", String.join("; ", counts)))));
   }
 
   private static void unitsNote(List<SelectedRow> rows, List<Problem> notes) {

@@ -9,6 +9,7 @@ import gapwise.evidence.ReportedValue;
 import gapwise.evidence.unit.Length;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.SelectedRow.Basis;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +32,21 @@ record PatientSum(ReportedValue value, Basis basis, Optional<ArmDefect> defect, 
   /** A mean of whole numbers times their number misses a whole number by rounding alone. */
   private static final double WHOLE_WITHIN = 1e-6;
 
-  static Optional<PatientSum> of(Question question, ArmCase arm) {
+  /**
+   * @param outcome the outcome asked for, or its other side, which is turned round
+   */
+  static Optional<PatientSum> of(Question question, Outcome outcome, ArmCase arm) {
+    if (outcome.equals(question.outcome())) {
+      return of(question, arm);
+    }
+    return of(question.withOutcome(outcome), arm)
+        .flatMap(
+            sum ->
+                OtherSide.of(sum.value())
+                    .map(value -> new PatientSum(value, sum.basis(), sum.defect(), sum.better())));
+  }
+
+  private static Optional<PatientSum> of(Question question, ArmCase arm) {
     List<PatientRow> patients = arm.patients();
     Optional<LengthRange> range = question.among().defect();
     boolean lengthsKnown = patients.stream().anyMatch(patient -> patient.defect().isPresent());

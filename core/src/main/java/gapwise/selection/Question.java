@@ -14,14 +14,15 @@ import java.util.Set;
  * @param outcome the outcome; every definition is asked for apart
  * @param among which arms; outcomes that it asks for are dropped, since only those arms enter that
  *     report the outcome of the question
- * @param clock where times start; empty takes the origin that most rows share and leaves the others
- *     out, since times on different clocks are never pooled
+ * @param clock where times start; empty takes the origin that most arms state and leaves out those
+ *     that state another, since times on different clocks are never pooled
+ * @param unstatedClock what becomes of values that do not say where they start; empty takes them
+ *     with the origin that most arms state, and with no other
  * @param minimumPatients least number of patients or limbs a row must speak of, at least 1; 5 is
  *     common practice (no source) and keeps single cases out of pooled series
  * @param leastStatus how far the extraction of a study must have come at least; empty takes drafts
  *     too
- * @param definition the paper's own words for the outcome, letter for letter; empty takes every
- *     definition
+ * @param definition how the outcome must be defined; empty takes every definition
  * @param conversions whether means and standard deviations that are not printed are worked out
  * @param countedAs of what one patient can have several, the form to take; empty takes the one in
  *     which more series can be pooled
@@ -30,9 +31,10 @@ public record Question(
     Outcome outcome,
     SearchRequest among,
     Optional<Clock> clock,
+    Optional<UnstatedClock> unstatedClock,
     int minimumPatients,
     Optional<ExtractionStatus> leastStatus,
-    Optional<String> definition,
+    Optional<DefinitionAsked> definition,
     Conversions conversions,
     Optional<CountedAs> countedAs) {
 
@@ -43,6 +45,7 @@ public record Question(
     Objects.requireNonNull(outcome, "outcome");
     among = among.withOutcomes(Set.of());
     Objects.requireNonNull(clock, "clock");
+    Objects.requireNonNull(unstatedClock, "unstatedClock");
     Objects.requireNonNull(leastStatus, "leastStatus");
     Objects.requireNonNull(definition, "definition");
     Objects.requireNonNull(conversions, "conversions");
@@ -58,13 +61,15 @@ public record Question(
       Outcome outcome,
       SearchRequest among,
       Optional<Clock> clock,
+      Optional<UnstatedClock> unstatedClock,
       int minimumPatients,
       Optional<ExtractionStatus> leastStatus,
-      Optional<String> definition) {
+      Optional<DefinitionAsked> definition) {
     this(
         outcome,
         among,
         clock,
+        unstatedClock,
         minimumPatients,
         leastStatus,
         definition,
@@ -79,7 +84,7 @@ public record Question(
       Optional<Clock> clock,
       int minimumPatients,
       Optional<ExtractionStatus> leastStatus) {
-    this(outcome, among, clock, minimumPatients, leastStatus, Optional.empty());
+    this(outcome, among, clock, Optional.empty(), minimumPatients, leastStatus, Optional.empty());
   }
 
   /** A question to studies of any status. */
@@ -88,34 +93,102 @@ public record Question(
     this(outcome, among, clock, minimumPatients, Optional.empty());
   }
 
+  /** The same question about another outcome. */
+  Question withOutcome(Outcome other) {
+    return new Question(
+        other,
+        among,
+        clock,
+        unstatedClock,
+        minimumPatients,
+        leastStatus,
+        definition,
+        conversions,
+        countedAs);
+  }
+
   /** The same question on a clock. */
   public Question withClock(Optional<Clock> other) {
     return new Question(
-        outcome, among, other, minimumPatients, leastStatus, definition, conversions, countedAs);
+        outcome,
+        among,
+        other,
+        unstatedClock,
+        minimumPatients,
+        leastStatus,
+        definition,
+        conversions,
+        countedAs);
+  }
+
+  /** The same question with another rule for values that do not say where they start. */
+  public Question withUnstatedClock(Optional<UnstatedClock> other) {
+    return new Question(
+        outcome,
+        among,
+        clock,
+        other,
+        minimumPatients,
+        leastStatus,
+        definition,
+        conversions,
+        countedAs);
   }
 
   /** The same question of another definition, or of every one. */
-  public Question withDefinition(Optional<String> other) {
+  public Question withDefinition(Optional<DefinitionAsked> other) {
     return new Question(
-        outcome, among, clock, minimumPatients, leastStatus, other, conversions, countedAs);
+        outcome,
+        among,
+        clock,
+        unstatedClock,
+        minimumPatients,
+        leastStatus,
+        other,
+        conversions,
+        countedAs);
   }
 
   /** The same question among other arms. */
   public Question withAmong(SearchRequest other) {
     return new Question(
-        outcome, other, clock, minimumPatients, leastStatus, definition, conversions, countedAs);
+        outcome,
+        other,
+        clock,
+        unstatedClock,
+        minimumPatients,
+        leastStatus,
+        definition,
+        conversions,
+        countedAs);
   }
 
   /** The same question with other conversions. */
   public Question withConversions(Conversions other) {
     return new Question(
-        outcome, among, clock, minimumPatients, leastStatus, definition, other, countedAs);
+        outcome,
+        among,
+        clock,
+        unstatedClock,
+        minimumPatients,
+        leastStatus,
+        definition,
+        other,
+        countedAs);
   }
 
   /** The same question in a form of counting, or in that of more series. */
   public Question withCountedAs(Optional<CountedAs> other) {
     return new Question(
-        outcome, among, clock, minimumPatients, leastStatus, definition, conversions, other);
+        outcome,
+        among,
+        clock,
+        unstatedClock,
+        minimumPatients,
+        leastStatus,
+        definition,
+        conversions,
+        other);
   }
 
   /** An outcome among arms, with the usual minimum of patients. */

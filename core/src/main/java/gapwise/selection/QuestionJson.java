@@ -48,6 +48,7 @@ public final class QuestionJson {
   private static final String STATUS = "status";
   private static final String TEXT = "text";
   private static final String CLOCK = "clock";
+  private static final String UNSTATED_CLOCK = "unstatedClock";
   private static final String DEFINITION = "definition";
   private static final String CONVERSIONS = "conversions";
   private static final String COUNTED_AS = "countedAs";
@@ -69,6 +70,7 @@ public final class QuestionJson {
           STATUS,
           TEXT,
           CLOCK,
+          UNSTATED_CLOCK,
           DEFINITION,
           CONVERSIONS,
           COUNTED_AS,
@@ -96,7 +98,8 @@ public final class QuestionJson {
       node.put(TEXT, among.text());
     }
     question.clock().ifPresent(clock -> node.put(CLOCK, clock.code()));
-    question.definition().ifPresent(words -> node.put(DEFINITION, words));
+    question.unstatedClock().ifPresent(rule -> node.put(UNSTATED_CLOCK, rule.code()));
+    question.definition().ifPresent(asked -> node.put(DEFINITION, asked.code()));
     if (question.outcome().isMeasured() || question.conversions() != Conversions.ALL) {
       node.put(CONVERSIONS, question.conversions().code());
     }
@@ -154,6 +157,11 @@ public final class QuestionJson {
             fields.notNegative(FOLLOW_UP_FROM, "a number of months"));
     checkYears(among, found);
     Optional<Clock> clock = fields.word(CLOCK, Clock.class);
+    Optional<UnstatedClock> unstated = fields.word(UNSTATED_CLOCK, UnstatedClock.class);
+    Optional<DefinitionAsked> definition =
+        fields
+            .oneOf(DEFINITION, DefinitionAsked.all().stream().map(Coded::code).toList())
+            .flatMap(DefinitionAsked::find);
     Optional<ExtractionStatus> status = fields.word(STATUS, ExtractionStatus.class);
     Optional<Conversions> conversions = fields.word(CONVERSIONS, Conversions.class);
     Optional<CountedAs> countedAs = fields.word(COUNTED_AS, CountedAs.class);
@@ -167,9 +175,10 @@ public final class QuestionJson {
             outcome.get(),
             among,
             clock,
+            unstated,
             minimum.orElse(Question.USUAL_MINIMUM_PATIENTS),
             status,
-            Optional.of(fields.text(DEFINITION)).filter(words -> !words.isBlank()),
+            definition,
             conversions.orElse(Conversions.ALL),
             countedAs));
   }

@@ -2,6 +2,8 @@ package gapwise.selection;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.Definition;
+import gapwise.evidence.KeptApart;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Clock;
@@ -31,7 +33,6 @@ public sealed interface Reason {
     PERCENTAGE_ALONE("percentage-without-count", "selection.percentage-alone"),
     NO_CENTRE("no-centre", "selection.no-centre"),
     OVER_TIME("events-over-time", "selection.over-time"),
-    DEFINITION_NOT_STATED("different-definition", "selection.definition-not-stated"),
     LENGTH_ONE_SIDED("length-one-sided", "selection.length-one-sided"),
     LENGTH_UNKNOWN("length-unknown", "selection.length-unknown"),
     LENGTH_WITHOUT_MIDDLE("length-without-middle", "selection.length-without-middle"),
@@ -71,6 +72,26 @@ public sealed interface Reason {
     }
   }
 
+  /**
+   * The arm is kept and shown, and never pooled.
+   *
+   * @param why of what kind, and in what words
+   */
+  record NeverPooled(KeptApart why) implements Reason {
+    @Override
+    public String code() {
+      return "kept-apart";
+    }
+
+    @Override
+    public String sentence() {
+      String reason = why.reason().label();
+      return why.words()
+          .map(words -> say("selection.kept-apart-words", Map.of("reason", reason, "words", words)))
+          .orElseGet(() -> say("selection.kept-apart", Map.of("reason", reason)));
+    }
+  }
+
   /** The arm speaks of fewer patients than are asked for. */
   record TooFewPatients(int patients, int least) implements Reason {
     @Override
@@ -84,8 +105,8 @@ public sealed interface Reason {
     }
   }
 
-  /** The paper defines the outcome in other words than those asked for. */
-  record OtherDefinition(String definition) implements Reason {
+  /** The paper defines the outcome in another way than the one asked for. */
+  record OtherDefinition(Definition definition) implements Reason {
     @Override
     public String code() {
       return "different-definition";
@@ -93,7 +114,16 @@ public sealed interface Reason {
 
     @Override
     public String sentence() {
-      return say("selection.different-definition", Map.of("definition", definition));
+      return definition
+          .words()
+          .map(words -> say("selection.different-definition", Map.of("definition", words)))
+          .orElseGet(
+              () ->
+                  definition.isStated()
+                      ? say(
+                          "selection.different-definition-kinds",
+                          Map.of("kinds", DefinitionWords.kinds(definition)))
+                      : say("selection.definition-not-stated"));
     }
   }
 
@@ -191,9 +221,11 @@ public sealed interface Reason {
    * It is not known from when a time is counted.
    *
    * @param report the report; empty for the list of patients
-   * @param taken the clock of those that are taken
+   * @param standsWith the clock with which such values stand, if that is not the one taken; empty
+   *     where the question takes them off
    */
-  record ClockNotStated(Optional<OutcomeReport> report, Clock taken) implements Reason {
+  record ClockNotStated(Optional<OutcomeReport> report, Optional<Clock> standsWith)
+      implements Reason {
     @Override
     public String code() {
       return "clock-not-stated";
@@ -201,14 +233,23 @@ public sealed interface Reason {
 
     @Override
     public String sentence() {
-      return say(
-          "selection.clock-not-stated",
-          Map.of("value", ReportWords.of(report), "clock", taken.label()));
+      String value = ReportWords.of(report);
+      return standsWith
+          .map(
+              clock ->
+                  say(
+                      "selection.clock-not-stated-elsewhere",
+                      Map.of("value", value, "clock", clock.label())))
+          .orElseGet(() -> say("selection.clock-not-stated", Map.of("value", value)));
     }
   }
 
-  /** A time is counted from another event than those that are taken. */
-  record OtherClock(OutcomeReport report, Clock own, Clock taken) implements Reason {
+  /**
+   * A time is counted from another event than those that are taken.
+   *
+   * @param value the report in words, or the list of patients
+   */
+  record OtherClock(String value, Clock own, Clock taken) implements Reason {
     @Override
     public String code() {
       return "different-clock";
@@ -218,13 +259,7 @@ public sealed interface Reason {
     public String sentence() {
       return say(
           "selection.different-clock",
-          Map.of(
-              "value",
-              ReportWords.of(Optional.of(report)),
-              "own",
-              own.label(),
-              "clock",
-              taken.label()));
+          Map.of("value", value, "own", own.label(), "clock", taken.label()));
     }
   }
 

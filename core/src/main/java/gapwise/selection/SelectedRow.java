@@ -1,12 +1,18 @@
 package gapwise.selection;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmName;
+import gapwise.evidence.Definition;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -15,12 +21,16 @@ import java.util.OptionalInt;
  * One row that answers a question: the value of one arm.
  *
  * @param study the study
- * @param arm its arm
+ * @param arm its arm, or all its arms as one ({@link gapwise.evidence.AllGroups})
  * @param studyName first author and year; with the id where another study of the selection has the
  *     same, so that it is unique among studies
  * @param value the numbers, as reported or summed up
  * @param basis how the numbers were come by
+ * @param otherSide the outcome that the paper counts, where the value was had from those who did
+ *     not have it; empty for most
  * @param report the report that was taken; empty when patients were summed up
+ * @param definition how the outcome is defined: by the report itself, else by its study
+ * @param clock where its times start, as far as the paper says
  * @param defect the missing length that speaks for those whom the row is about
  * @param studyVersion version of the study's record that was read
  */
@@ -30,7 +40,10 @@ public record SelectedRow(
     String studyName,
     ReportedValue value,
     Basis basis,
+    Optional<Outcome> otherSide,
     Optional<OutcomeReport> report,
+    Definition definition,
+    Optional<Clock> clock,
     Optional<ArmDefect> defect,
     int studyVersion) {
 
@@ -54,7 +67,10 @@ public record SelectedRow(
     Objects.requireNonNull(studyName, "studyName");
     Objects.requireNonNull(value, "value");
     Objects.requireNonNull(basis, "basis");
+    Objects.requireNonNull(otherSide, "otherSide");
     Objects.requireNonNull(report, "report");
+    Objects.requireNonNull(definition, "definition");
+    Objects.requireNonNull(clock, "clock");
     Objects.requireNonNull(defect, "defect");
   }
 
@@ -65,7 +81,8 @@ public record SelectedRow(
 
   /** The same row under another name of its study. */
   SelectedRow named(String name) {
-    return new SelectedRow(study, arm, name, value, basis, report, defect, studyVersion);
+    return new SelectedRow(
+        study, arm, name, value, basis, otherSide, report, definition, clock, defect, studyVersion);
   }
 
   /**
@@ -104,16 +121,29 @@ public record SelectedRow(
     return report.get().followed();
   }
 
+  /** Whether it is one value for groups of several methods together. */
+  public boolean isOfSeveralMethods() {
+    return arm.method().principal().equals(Method.SEVERAL);
+  }
+
   /**
-   * The definition of an outcome in the words of the paper: the report's own, else that of the
-   * study for outcomes of union and of infection.
+   * What the paper counted, where that is the other side: "from its other side: 3 of 20 not
+   * united"; empty for most.
    */
-  public Optional<String> definition(Outcome outcome) {
-    Optional<String> own = report.flatMap(OutcomeReport::definition);
-    return switch (outcome.family()) {
-      case "Union" -> own.or(study::unionDefinition);
-      case "Infection" -> own.or(study::infectionDefinition);
-      default -> own;
-    };
+  public Optional<String> otherSideWords() {
+    if (otherSide.isEmpty() || !(value instanceof ReportedValue.Events events)) {
+      return Optional.empty();
+    }
+    int total = events.count().total().orElseThrow();
+    return Optional.of(
+        say(
+            "selection.from-other-side",
+            Map.of(
+                "events",
+                total - events.count().events().orElseThrow(),
+                "total",
+                total,
+                "such",
+                otherSide.get().event().orElseThrow().such())));
   }
 }

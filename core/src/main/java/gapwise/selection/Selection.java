@@ -4,12 +4,12 @@ import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.problem.Problem;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
 
 /**
  * The rows that answer a question.
@@ -19,6 +19,7 @@ import java.util.TreeMap;
  * @param leftOut what could have entered and did not, with the reason, in the same order
  * @param notes what a reader of the rows must know, such as limbs and patients counted side by side
  * @param clock where the times of the rows start; empty where that does not matter or no row says
+ * @param silentStay whether values that do not say where their times start are among the rows
  * @param clocks the origins of time that usable reports have, taken or not, most arms first
  * @param dataSha256 SHA-256 in lower-case hexadecimal over the records that were read, in order:
  *     the same records give the same value in any copy of the evidence base
@@ -30,6 +31,7 @@ public record Selection(
     List<LeftOut> leftOut,
     List<Problem> notes,
     Optional<Clock> clock,
+    boolean silentStay,
     List<Present> clocks,
     String dataSha256,
     long change) {
@@ -46,35 +48,102 @@ public record Selection(
   /**
    * Something that a page can offer to choose, with the number of arms that have it.
    *
-   * @param code code of a clock, or the words of a definition
+   * @param code code of a clock, or of what can be asked of a definition
    * @param label for people
    * @param arms number of arms
    */
   public record Present(String code, String label, int arms) {
-
-    static List<Present> mostFirst(Map<String, Integer> counts) {
-      return counts.entrySet().stream()
-          .map(entry -> new Present(entry.getKey(), entry.getKey(), entry.getValue()))
-          .sorted(Comparator.comparingInt(Present::arms).reversed())
-          .toList();
-    }
 
     static Present of(Coded coded, int arms) {
       return new Present(coded.code(), coded.label(), arms);
     }
   }
 
-  /** The definitions that the rows state for the outcome, in their words, most rows first. */
+  /**
+   * How the rows define the outcome, by what can be asked for: kinds with the most rows first, then
+   * words of no known kind, then silence. A row whose paper asks for several things counts in each.
+   */
   public List<Present> definitions() {
     return definitions(question, rows);
   }
 
   static List<Present> definitions(Question question, List<SelectedRow> rows) {
-    Map<String, Integer> counts = new TreeMap<>();
-    for (SelectedRow row : rows) {
-      row.definition(question.outcome()).ifPresent(words -> counts.merge(words, 1, Integer::sum));
+    List<Present> kinds = new ArrayList<>();
+    List<Present> unsorted = new ArrayList<>();
+    for (DefinitionAsked asked : DefinitionAsked.all()) {
+      int fitting = (int) rows.stream().filter(row -> asked.fits(row.definition())).count();
+      if (fitting > 0) {
+        (asked instanceof DefinitionAsked.OfKind ? kinds : unsorted)
+            .add(Present.of(asked, fitting));
+      }
     }
-    return Present.mostFirst(counts);
+    kinds.sort(Comparator.comparingInt(Present::arms).reversed());
+    kinds.addAll(unsorted);
+    return List.copyOf(kinds);
+  }
+
+  /**
+   * A question on the clock of these rows, and with values that state none taken where these rows
+   * take them, whatever most of its own arms state: so that parts of a whole are asked alike.
+   */
+  public Question fixed(Question other) {
+    return other
+        .withClock(clock)
+        .withCountedAs(countedAs())
+        .withUnstatedClock(
+            question
+                .unstatedClock()
+                .or(
+                    () ->
+                        clock.map(
+                            taken -> silentStay ? UnstatedClock.KEEP : UnstatedClock.LEAVE_OUT)));
+  }
+
+  /** The same without values of several methods together, which are none of any method. */
+  public Selection byMethod() {
+    if (rows.stream().noneMatch(SelectedRow::isOfSeveralMethods)) {
+      return this;
+    }
+    List<LeftOut> further = new ArrayList<>(leftOut);
+    for (SelectedRow row : rows) {
+      if (row.isOfSeveralMethods()) {
+        further.add(
+            new LeftOut(
+                row.study().id(),
+                row.arm().id(),
+                row.label(),
+                new Reason.ValueOfAllArms(row.study().arms().size())));
+      }
+    }
+    return new Selection(
+        question,
+        rows.stream().filter(row -> !row.isOfSeveralMethods()).toList(),
+        further,
+        notes,
+        clock,
+        silentStay,
+        clocks,
+        dataSha256,
+        change);
+  }
+
+  /** Whether all rows define the outcome by the same things, or none of them says how. */
+  public boolean alikeDefined() {
+    return alikeDefined(question, rows);
+  }
+
+  static boolean alikeDefined(Question question, List<SelectedRow> rows) {
+    return rows.stream()
+            .map(row -> row.definition())
+            .map(one -> one.kinds().isEmpty() ? one.words() : Set.copyOf(one.kinds()))
+            .distinct()
+            .count()
+        < 2;
+  }
+
+  /** Rows that do not say from when they count; 0 for outcomes of which that does not matter. */
+  public int rowsWithoutClock() {
+    return Clocks.silent(question, rows);
   }
 
   /** The form in which a count for each patient stands in the rows; empty for other outcomes. */

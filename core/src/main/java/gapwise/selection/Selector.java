@@ -2,6 +2,8 @@ package gapwise.selection;
 
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
+import gapwise.evidence.AllGroups;
+import gapwise.evidence.Definition;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.problem.Problem;
@@ -11,6 +13,7 @@ import gapwise.search.StudySearch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -50,22 +53,26 @@ public final class Selector {
     List<LeftOut> leftOut = new ArrayList<>();
     List<Sorted> sorted = new ArrayList<>();
     for (ArmCase arm : found) {
-      Optional<Reason> barred = againstStudy(question, arm.study());
+      Optional<Reason> barred =
+          againstStudy(question, arm.study())
+              .or(() -> arm.arm().keptApart().map(Reason.NeverPooled::new));
       if (barred.isPresent()) {
         leftOut.add(arm.leftOut(barred.get()));
       } else {
-        sorted.add(new Sorted(arm, ArmReports.of(question, arm)));
+        sorted.add(Sorted.of(question, arm));
       }
     }
-    List<ArmReports> reports = sorted.stream().map(Sorted::reports).toList();
+    List<StudyGroups> studiesFound = StudyGroups.of(question, sorted);
+    List<ArmReports> reports =
+        studiesFound.stream().flatMap(StudyGroups::all).map(Sorted::reports).toList();
     Clocks clocks = Clocks.settle(question, reports);
     Currencies currencies = Currencies.settle(question, reports);
     CountForms forms = CountForms.settle(question, reports);
     List<SelectedRow> rows = new ArrayList<>();
-    for (Sorted one : sorted) {
-      ArmChoice choice = new ArmChoice(question, clocks, currencies, forms, one.arm());
-      choice.choose(one.reports()).ifPresent(rows::add);
-      leftOut.addAll(choice.leftOut());
+    for (StudyGroups study : studiesFound) {
+      StudyGroups.Chosen chosen = study.choose(question, clocks, currencies, forms);
+      rows.addAll(chosen.rows());
+      leftOut.addAll(chosen.leftOut());
     }
     List<SelectedRow> kept =
         StudyNames.toldApart(
@@ -80,6 +87,7 @@ public final class Selector {
         inOrder(leftOut, found),
         notes,
         clocks.chosen(),
+        clocks.silentStay(),
         clocks.present(),
         hash.hexadecimal(),
         search.change());
@@ -88,27 +96,47 @@ public final class Selector {
   /**
    * The row that each of some arms gives by itself, for those that give one: chosen as {@link
    * #select} does, but on the clock and in the currency of the arm, whatever others report, and
-   * whether or not its patients overlap with others. Reads the records of these arms alone.
+   * whether or not its patients overlap with others or are kept apart. Where no arm of a study
+   * gives a row and the paper has one value for all of them together, that is its row. Reads the
+   * records of these arms alone.
    *
    * @param question what is asked of them; its search is not run
    */
   public List<SelectedRow> rowsOf(Question question, List<ArmHit> arms) {
     List<SelectedRow> rows = new ArrayList<>();
+    Set<String> allGroups = new HashSet<>();
     for (ArmCase arm : arms(arms, read -> {})) {
       if (againstStudy(question, arm.study()).isEmpty()) {
-        ArmReports reports = ArmReports.of(question, arm);
-        Clocks clocks = Clocks.settle(question, List.of(reports));
-        Currencies currencies = Currencies.settle(question, List.of(reports));
-        CountForms forms = CountForms.settle(question, List.of(reports));
-        new ArmChoice(question, clocks, currencies, forms, arm)
-            .choose(reports)
-            .ifPresent(rows::add);
+        Optional<SelectedRow> own = alone(question, arm);
+        own.ifPresent(rows::add);
+        if (own.isEmpty() && allGroups.add(arm.study().id())) {
+          ofAllGroups(question, arm).ifPresent(rows::add);
+        }
       }
     }
     return StudyNames.toldApart(rows);
   }
 
-  private record Sorted(ArmCase arm, ArmReports reports) {}
+  private static Optional<SelectedRow> alone(Question question, ArmCase arm) {
+    Sorted sorted = Sorted.of(question, arm);
+    List<ArmReports> reports = List.of(sorted.reports());
+    return sorted.choose(
+        new ArmChoice(
+            question,
+            Clocks.settle(question, reports),
+            Currencies.settle(question, reports),
+            CountForms.settle(question, reports),
+            arm));
+  }
+
+  private static Optional<SelectedRow> ofAllGroups(Question question, ArmCase one) {
+    boolean severalSilent =
+        one.study().arms().size() > 1
+            && one.study().arms().stream()
+                .map(arm -> new ArmCase(one.kept(), arm))
+                .allMatch(arm -> alone(question, arm).isEmpty());
+    return severalSilent ? alone(question, one.allGroups()) : Optional.empty();
+  }
 
   /** Arms with their records, in the order given; each study is read once and passed on. */
   private List<ArmCase> arms(List<ArmHit> hits, Consumer<Study> read) {
@@ -167,16 +195,11 @@ public final class Selector {
     }
     List<SelectedRow> kept = new ArrayList<>();
     for (SelectedRow row : rows) {
-      Optional<String> stated = row.definition(question.outcome());
-      if (stated.equals(question.definition())) {
+      Definition definition = row.definition();
+      if (question.definition().get().fits(definition)) {
         kept.add(row);
       } else {
-        leftOut.add(
-            leftOut(
-                row,
-                stated
-                    .<Reason>map(Reason.OtherDefinition::new)
-                    .orElse(Reason.Plain.DEFINITION_NOT_STATED)));
+        leftOut.add(leftOut(row, new Reason.OtherDefinition(definition)));
       }
     }
     return kept;
@@ -202,7 +225,12 @@ public final class Selector {
 
   private static List<LeftOut> inOrder(List<LeftOut> leftOut, List<ArmCase> found) {
     Map<ArmHit, Integer> places = new HashMap<>();
-    found.forEach(arm -> places.put(new ArmHit(arm.study().id(), arm.arm().id()), places.size()));
+    for (int i = 0; i < found.size(); i++) {
+      String study = found.get(i).study().id();
+      places.put(new ArmHit(study, found.get(i).arm().id()), i);
+      // All groups of a study as one stand after the last of them.
+      places.put(new ArmHit(study, AllGroups.ID), i);
+    }
     return leftOut.stream()
         .sorted(Comparator.comparingInt(one -> places.get(new ArmHit(one.studyId(), one.armId()))))
         .toList();

@@ -6,6 +6,7 @@ import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Detail;
+import gapwise.evidence.KeptApart;
 import gapwise.evidence.Provenance;
 import gapwise.evidence.Study;
 import gapwise.evidence.unit.PartialDate;
@@ -37,9 +38,18 @@ public final class Facts {
             .word(say("wording.fact-read-someone-independent"), study.assessorIndependent())
             .text(say("wording.fact-funding-and-interests"), study.funding())
             .text(say("wording.fact-definition-union"), study.unionDefinition())
+            .text(
+                say("wording.fact-definition-union-kinds"),
+                joined(study.unionDefinitionKinds().stream().map(Coded::label).toList()))
             .text(say("wording.fact-definition-infection"), study.infectionDefinition())
+            .text(
+                say("wording.fact-definition-infection-kinds"),
+                joined(study.infectionDefinitionKinds().stream().map(Coded::label).toList()))
             .text(say("wording.fact-shares-patients-with-cohort"), study.cohort())
             .text(say("wording.fact-same-study-as"), joined(study.sameStudyAs()))
+            .text(say("wording.fact-overlap-suspected"), joined(study.overlapSuspectedWith()))
+            .word(say("wording.fact-read-as"), study.readAs())
+            .text(say("wording.fact-read-at"), study.readAt())
             .text(say("wording.fact-trial-register"), study.citation().register())
             .text(say("wording.fact-pubmed-number"), study.citation().pmid())
             .text(say("wording.fact-other-spellings"), joined(study.citation().otherSpellings()))
@@ -61,12 +71,20 @@ public final class Facts {
             .text(
                 say("wording.fact-together-with"),
                 joined(arm.method().parts().stream().map(MethodPart::label).toList()))
-            .text(say("wording.fact-method-papers-words"), arm.method().words());
+            .text(say("wording.fact-method-papers-words"), arm.method().words())
+            .text(say("wording.fact-kept-apart"), arm.keptApart().map(Facts::keptApart));
     baseline(facts, arm.baseline(), false);
     details(facts, arm.details(), DetailKind.ofMethods());
     provenance(facts, arm.provenance());
     facts.text(say("wording.fact-note"), arm.note()).missing(arm.missing());
     return facts.list();
+  }
+
+  private static String keptApart(KeptApart kept) {
+    String reason = kept.reason().label();
+    return kept.words()
+        .map(words -> say("wording.kept-apart-words", Map.of("reason", reason, "words", words)))
+        .orElse(reason);
   }
 
   private static String of(boolean all, String name) {

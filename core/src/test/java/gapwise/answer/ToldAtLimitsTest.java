@@ -45,6 +45,7 @@ class ToldAtLimitsTest {
           Map.entry("primary-union", "limbs reached primary union"),
           Map.entry("union-without-further-grafting", "limbs united without more grafting"),
           Map.entry("union", "limbs united"),
+          Map.entry("nonunion", "limbs failed to unite"),
           Map.entry("final-union", "limbs united in the end"),
           Map.entry("consolidated-regenerate", "limbs had solid new bone"),
           Map.entry("docking-nonunion", "docking sites failed to unite"),

@@ -21,6 +21,7 @@ class ClaimWordsTest {
         new Claim.Side(Method.of("autograft"), Outcome.of(outcome), Optional.empty()),
         among,
         Optional.empty(),
+        Optional.empty(),
         5);
   }
 

@@ -118,6 +118,7 @@ class ClaimsOfManySeriesTest {
                 new Claim.Side(Method.of(b), union, Optional.empty()),
                 SearchRequest.EVERYTHING,
                 Optional.empty(),
+                Optional.empty(),
                 5));
     assertTrue(verdict instanceof Examined, verdict::toString);
     return (Examined) verdict;

@@ -78,6 +78,7 @@ class ClaimsOfRatesTest {
                           Method.of("induced-membrane"), COMPLICATIONS, Optional.empty()),
                       SearchRequest.EVERYTHING,
                       Optional.empty(),
+                      Optional.empty(),
                       5));
       Compared direct = told.direct().compared().orElseThrow();
       assertEquals(2, direct.studies());

@@ -18,6 +18,7 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudyIndex;
+import gapwise.selection.DefinitionAsked;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
 import java.nio.file.Path;
@@ -66,13 +67,14 @@ class ClaimsTest {
       Method b,
       SearchRequest among,
       Optional<Clock> clock,
-      Optional<String> definition) {
+      Optional<DefinitionAsked> definition) {
     return new Claim(
         new Claim.Side(a, Outcome.of(outcome), clock),
         Direction.MORE,
         new Claim.Side(b, Outcome.of(outcome), clock),
         among,
         definition,
+        Optional.empty(),
         5);
   }
 
@@ -178,6 +180,7 @@ class ClaimsTest {
             new Claim.Side(MEMBRANE, Outcome.of("time-to-full-weight-bearing"), Optional.empty()),
             SearchRequest.EVERYTHING,
             Optional.empty(),
+            Optional.empty(),
             5);
     assertEquals("different-outcomes", refused(months).code());
     assertEquals(2, refused(months).offers().size());
@@ -204,8 +207,11 @@ class ClaimsTest {
                 MEMBRANE,
                 SearchRequest.EVERYTHING,
                 Optional.empty(),
-                Optional.of(offer.value())));
-    assertTrue(one.definitions().isEmpty());
+                DefinitionAsked.find(offer.value())));
+    assertEquals(List.of(), one.offers());
+    DefinitionAsked asked = DefinitionAsked.find(offer.value()).orElseThrow();
+    assertTrue(
+        one.rows().selection().rows().stream().allMatch(row -> asked.fits(row.definition())));
     assertTrue(one.rows().selection().rows().size() < all.rows().selection().rows().size());
     assertEquals(
         offer.value(), one.rows().plan().orElseThrow().at("/source/evidence/definition").asText());

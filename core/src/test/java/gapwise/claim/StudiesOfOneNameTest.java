@@ -118,6 +118,7 @@ class StudiesOfOneNameTest {
             new Claim.Side(MEMBRANE, Outcome.of("union"), Optional.empty()),
             SearchRequest.EVERYTHING,
             Optional.empty(),
+            Optional.empty(),
             5);
     Examined told = (Examined) new Claims(answers).examine(claim);
     assertEquals(1, told.direct().compared().orElseThrow().studies());

@@ -43,6 +43,11 @@ final class ArmRows {
   }
 
   void add(OutcomeReport.Builder row) {
+    OutcomeReport report = row.build();
+    report
+        .definition()
+        .map(words -> Scenario.confirmed(study.number(), report.outcome().family(), words))
+        .ifPresent(row::definitionKinds);
     rows.add(row.build());
   }
 

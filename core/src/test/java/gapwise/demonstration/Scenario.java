@@ -1,6 +1,8 @@
 package gapwise.demonstration;
 
+import gapwise.evidence.vocabulary.DefinitionKind;
 import java.util.List;
+import java.util.Set;
 
 /**
  * The names of the invented coastal country in which the demonstration plays. They were put
@@ -60,12 +62,38 @@ final class Scenario {
           "Anchorthwaite",
           "Dorymast");
 
-  static final List<String> UNION_DEFINITIONS =
+  private static final List<String> UNION_DEFINITIONS =
       List.of(
           "bridging of three of four cortices on two views",
           "bridging of two cortices and walking without pain",
-          "bridging on computed tomography",
-          "frame off and no new deformity at three months");
+          "bridging on computed tomography");
+
+  private static final String UNION_IN_A_FRAME = "frame off and no new deformity at three months";
+
+  /** A membrane or a graft has no frame to come off. */
+  private static final String UNION_WITHOUT_A_FRAME =
+      "bridging on radiographs and full weight bearing without pain";
+
+  /** Whose definition of union nobody has put into the vocabulary yet. */
+  private static final Set<Integer> UNCONFIRMED = Set.of(12, 33);
+
+  /**
+   * How a paper defines union.
+   *
+   * @param of tells papers apart
+   * @param frame whether all it speaks of is done in a frame
+   */
+  static String unionDefinition(int of, boolean frame) {
+    int which = of % 4;
+    return which < 3
+        ? UNION_DEFINITIONS.get(which)
+        : frame ? UNION_IN_A_FRAME : UNION_WITHOUT_A_FRAME;
+  }
+
+  /** What a reviewer would confirm of a definition; nothing for a study left unconfirmed. */
+  static List<DefinitionKind> confirmed(int study, String family, String words) {
+    return UNCONFIRMED.contains(study) ? List.of() : DefinitionKind.proposed(family, words);
+  }
 
   static final List<String> INFECTION_DEFINITIONS =
       List.of(

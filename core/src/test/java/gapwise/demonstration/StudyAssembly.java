@@ -102,6 +102,9 @@ final class StudyAssembly {
   }
 
   private Study study() {
+    boolean frame = arms.stream().allMatch(arm -> arm.method().principal().frame());
+    String union = Scenario.unionDefinition(plan.number(), frame);
+    String infection = Scenario.INFECTION_DEFINITIONS.get(plan.number() % 3);
     String centre = Scenario.centre(plan.stream());
     StudyBuilder study =
         Study.with(plan.id(), citation())
@@ -116,8 +119,10 @@ final class StudyAssembly {
             .consecutive(plan.number() % 3 == 0 ? YesOrNo.UNCLEAR : YesOrNo.YES)
             .assessorIndependent(plan.design() == Design.RANDOMISED ? YesOrNo.YES : YesOrNo.NO)
             .funding(plan.number() % 5 == 0 ? "public" : "not stated")
-            .unionDefinition(Scenario.UNION_DEFINITIONS.get(plan.number() % 4))
-            .infectionDefinition(Scenario.INFECTION_DEFINITIONS.get(plan.number() % 3))
+            .unionDefinition(union)
+            .unionDefinitionKinds(Scenario.confirmed(plan.number(), "Union", union))
+            .infectionDefinition(infection)
+            .infectionDefinitionKinds(Scenario.confirmed(plan.number(), "Infection", infection))
             .invented(true)
             .status(plan.number() % 2 == 0 ? ExtractionStatus.VERIFIED : ExtractionStatus.EXTRACTED)
             .whole(whole())

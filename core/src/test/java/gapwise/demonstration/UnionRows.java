@@ -5,6 +5,7 @@ import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Standing;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -67,7 +68,7 @@ final class UnionRows {
     } else if (arm.draw.chance(0.3)) {
       row = counts(outcome, OptionalInt.of(events), OptionalInt.of(of), percent, false);
     }
-    arm.add(row.definition(Scenario.UNION_DEFINITIONS.get(of % 4)));
+    arm.add(row.definition(Scenario.unionDefinition(of, Method.of(arm.arm.method()).frame())));
     if (arm.reports(Habit.TWO_REPORTS_OF_UNION)) {
       int other = events == of ? events - 1 : events + 1;
       arm.add(

@@ -26,7 +26,8 @@ final class FilledTemplate {
         "title=Invented series",
         "first_author=Example",
         "year=2015",
-        "union_definition=three of four cortices bridged");
+        "union_definition=three of four cortices bridged",
+        "union_definition_kinds=three-cortices");
     template.add(
         "arms", "study_id=s1", "arm_id=A", "method=bone-transport", "patients=20", "limbs=20");
     template.add(

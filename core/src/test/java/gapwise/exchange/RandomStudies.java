@@ -30,6 +30,7 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.DefectStage;
+import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.ExtractionStatus;
@@ -237,6 +238,7 @@ final class RandomStudies {
     OutcomeReport.Builder report =
         OutcomeReport.with(scope(arms), outcome, value(outcome)).provenance(provenance());
     maybe(this::words).ifPresent(report::definition);
+    report.definitionKinds(list(() -> oneOf(DefinitionKind.vocabulary())));
     maybe(() -> oneOf(CountedUnit.values())).ifPresent(report::counted);
     maybe(() -> oneOf(Clock.values())).ifPresent(report::clock);
     maybe(this::duration).ifPresent(report::timePoint);

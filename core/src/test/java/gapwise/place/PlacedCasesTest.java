@@ -117,6 +117,30 @@ class PlacedCasesTest {
     assertTrue(injury.notes().get(0).contains("15 from frame put on"), injury.notes()::toString);
   }
 
+  @Test
+  void aCaseStandsBesideGroupsThatDoNotSayTheirClockWhereMostThatSayCountAsItDoes(
+      @TempDir Path other) {
+    try (InventedSeries mixed = InventedSeries.mostlySilent(other)) {
+      PlacedMilestone grafting =
+          mixed
+              .cases()
+              .place(unionAt(9, Clock.GRAFTING, OptionalDouble.empty()))
+              .milestones()
+              .get(0);
+      assertEquals(6, grafting.methods().get(0).series());
+      assertTrue(
+          grafting
+              .notes()
+              .contains(
+                  "5 of 6 groups do not say from when they count this. They are taken with those that"
+                      + " count from the same moment as the case, and may count from another."),
+          grafting.notes()::toString);
+      PlacedMilestone injury =
+          mixed.cases().place(unionAt(9, Clock.INJURY, OptionalDouble.empty())).milestones().get(0);
+      assertEquals(List.of(), codes(injury));
+    }
+  }
+
   private static List<String> codes(PlacedMilestone placed) {
     return placed.methods().stream().map(place -> place.method().code()).toList();
   }

@@ -309,6 +309,13 @@ final class ByHand {
             .map(r -> r.outcome().code())
             .collect(Collectors.toSet());
     study.patientsOf(arm.id()).forEach(p -> codes.addAll(p.outcomes().keySet()));
+    Map<String, String> twoSides =
+        Map.of(
+            "union", "nonunion",
+            "nonunion", "union",
+            "flap-loss", "flap-survival",
+            "flap-survival", "flap-loss");
+    List.copyOf(codes).forEach(code -> codes.add(twoSides.getOrDefault(code, code)));
     return codes;
   }
 }

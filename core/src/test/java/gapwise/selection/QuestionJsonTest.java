@@ -53,6 +53,15 @@ class QuestionJsonTest {
   }
 
   @Test
+  void aDefinitionThatIsNoKindIsNamedWithTheKindsThereAre() {
+    Problems problems = new Problems();
+    QuestionJson.read(json("{'outcome':'union','definition':'three of four'}"), problems);
+    assertEquals("source.evidence.definition", problems.list().get(0).where());
+    assertTrue(problems.list().get(0).message().contains("three-cortices"));
+    assertTrue(problems.list().get(0).message().contains("not-said"));
+  }
+
+  @Test
   void aRangeMayHaveOneEndOnly() {
     assertEquals(
         Optional.of(LengthRange.from(6)),
@@ -141,9 +150,12 @@ class QuestionJsonTest {
         Outcome.vocabulary().all().get(random.nextInt(20)),
         among,
         random.nextBoolean() ? Optional.of(Clock.DOCKING) : Optional.empty(),
+        random.nextBoolean() ? Optional.of(UnstatedClock.LEAVE_OUT) : Optional.empty(),
         1 + random.nextInt(20),
         random.nextBoolean() ? Optional.of(ExtractionStatus.VERIFIED) : Optional.empty(),
-        random.nextBoolean() ? Optional.of("three of four \"cortices\"") : Optional.empty(),
+        random.nextBoolean()
+            ? Optional.of(DefinitionAsked.all().get(random.nextInt(DefinitionAsked.all().size())))
+            : Optional.empty(),
         random.nextBoolean() ? Conversions.NONE : Conversions.ALL,
         random.nextBoolean() ? Optional.of(CountedAs.EVENTS) : Optional.empty());
   }

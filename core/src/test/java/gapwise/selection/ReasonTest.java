@@ -44,9 +44,13 @@ class ReasonTest {
   @Test
   void theListOfPatientsIsNamedWhereThereIsNoReport() {
     assertEquals(
-        "The list of patients described one by one does not say from when it is counted; those"
-            + " that are taken count from docking.",
-        new Reason.ClockNotStated(Optional.empty(), Clock.DOCKING).sentence());
+        "The list of patients described one by one does not say from when it is counted; such"
+            + " values stand with those that count from docking, as most do that say.",
+        new Reason.ClockNotStated(Optional.empty(), Optional.of(Clock.DOCKING)).sentence());
+    assertEquals(
+        "The list of patients described one by one does not say from when it is counted, and such"
+            + " values are taken off.",
+        new Reason.ClockNotStated(Optional.empty(), Optional.empty()).sentence());
     assertEquals(
         "The list of patients described one by one does not say its currency; those that are taken"
             + " are in EUR.",
@@ -88,6 +92,6 @@ class ReasonTest {
     Reason reason = new Reason.ValueOfAllArms(3);
     LeftOut leftOut = new LeftOut("s", "A", "Somebody 2001", reason);
     assertEquals("value-for-all-arms", leftOut.code());
-    assertEquals("The paper gives one value for all its 3 arms together.", leftOut.message());
+    assertEquals("The paper gives one value for all its 3 groups together.", leftOut.message());
   }
 }

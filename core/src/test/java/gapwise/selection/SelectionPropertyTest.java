@@ -1,6 +1,7 @@
 package gapwise.selection;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.Arm;
@@ -82,16 +83,22 @@ class SelectionPropertyTest {
       row.report()
           .filter(report -> report.subgroup().isPresent())
           .ifPresent(report -> assertEquals(SelectedRow.Basis.SUBGROUP, row.basis()));
-      assertEquals(
-          selection.clock(),
-          question.outcome().needsClock()
-              ? row.report().flatMap(OutcomeReport::clock)
-              : Optional.empty());
+      // Silent rows stay; what says its clock is on that of the selection.
+      row.clock()
+          .filter(stated -> question.outcome().needsClock())
+          .ifPresent(stated -> assertEquals(selection.clock(), Optional.of(stated)));
+      assertEquals(row.report().flatMap(OutcomeReport::clock).or(row::clock), row.clock());
       if (row.study().cohort().isPresent() && studiesWithCohort.add(row.study().id())) {
         assertTrue(cohorts.add(row.study().cohort().get()), "a cohort stands in two studies");
       }
     }
     assertTrue(rows.size() > 3, "too few rows to say anything");
+    Set<String> together = new HashSet<>();
+    rows.stream().filter(name -> name.endsWith(" ALL")).forEach(together::add);
+    for (SelectedRow row : selection.rows()) {
+      boolean one = !row.arm().id().equals("ALL");
+      assertFalse(one && together.contains(row.study().id() + " ALL"), "a group counts twice");
+    }
     Set<String> reasons = new HashSet<>();
     selection.leftOut().forEach(one -> reasons.add(one.studyId() + " " + one.armId()));
     for (Study study : studies) {
@@ -107,7 +114,11 @@ class SelectionPropertyTest {
                             .map(d -> d.overlaps(r) || d.leavesOpen(r))
                             .orElse(true))
                 .orElse(true);
-        boolean named = rows.contains(name) || reasons.contains(name);
+        boolean named =
+            rows.contains(name)
+                || reasons.contains(name)
+                || together.contains(study.id() + " ALL")
+                || reasons.contains(study.id() + " ALL");
         assertEquals(found && reports(study, arm, question.outcome()), named, name);
       }
     }

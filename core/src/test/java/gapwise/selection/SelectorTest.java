@@ -9,6 +9,7 @@ import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
 import gapwise.evidence.EventCount;
+import gapwise.evidence.KeptApart;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientOutcome;
@@ -26,15 +27,19 @@ import gapwise.evidence.unit.Length;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Money;
 import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.ApartReason;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.ReadAs;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.Standing;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
+import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
 import gapwise.selection.SelectedRow.Basis;
 import java.nio.file.Path;
@@ -44,7 +49,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -54,6 +61,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Which value of an arm answers a question, and why others do not; all studies are invented. */
 class SelectorTest {
   private static final Outcome UNION = Outcome.of("union");
+  private static final Outcome NONUNION = Outcome.of("nonunion");
   private static final Outcome COST = Outcome.of("cost");
   private static final Outcome TIME = Outcome.of("time-to-union");
 
@@ -193,15 +201,108 @@ class SelectorTest {
                 .build()),
         twoArms("c", OutcomeReport.with(new Scope.AllArms(), UNION, value(19, 20)).build()));
     Selection selection = home.selector().select(about(UNION));
-    assertEquals(List.of(), selection.rows());
+    assertEquals(List.of("c"), studies(selection));
+    assertEquals(List.of("no-numbers", "comparison-only", "comparison-only"), codes(selection));
+  }
+
+  @Test
+  void aValueForAllGroupsIsARowOfItsOwnWhereNoGroupHasAValue() {
+    home.keep(twoArms("c", OutcomeReport.with(new Scope.AllArms(), UNION, value(19, 20)).build()));
+    SelectedRow row = onlyRow(home.selector().select(about(UNION)));
+    assertEquals("ALL", row.arm().id());
+    assertTrue(row.label().endsWith(", all groups together"), row.label());
+    assertEquals(Method.of("induced-membrane"), row.arm().method().principal());
+    assertEquals(OptionalInt.of(20), row.speaksOf());
     assertEquals(
-        List.of(
-            "no-numbers",
-            "comparison-only",
-            "comparison-only",
-            "value-for-all-arms",
-            "value-for-all-arms"),
-        codes(selection));
+        List.of("c"),
+        studies(
+            home.selector()
+                .select(
+                    about(UNION)
+                        .withAmong(
+                            SearchRequest.EVERYTHING.withMethods(Set.of("induced-membrane"))))));
+  }
+
+  @Test
+  void aValueForAllGroupsNeverStandsBesideAValueOfOneOfThem() {
+    home.keep(
+        twoArms(
+            "c",
+            OutcomeReport.with(new Scope.AllArms(), UNION, value(19, 20)).build(),
+            OutcomeReport.with(new Scope.OneArm("A"), UNION, value(9, 10)).build()));
+    Selection selection = home.selector().select(about(UNION));
+    assertEquals("A", onlyRow(selection).arm().id());
+    assertEquals(List.of("value-for-all-arms", "value-for-all-arms"), codes(selection));
+  }
+
+  @Test
+  void aValueForGroupsOfSeveralMethodsIsOfNoMethodAndOnlyTakenOverAllOfThem() {
+    Study study =
+        twoArms("c", OutcomeReport.with(new Scope.AllArms(), UNION, value(19, 20)).build());
+    Arm graft = Arm.with("B", MethodUsed.of(Method.of("autograft"))).build();
+    home.keep(study.but().arms(List.of(study.arms().get(0), graft)).build());
+    Selection over = home.selector().select(about(UNION));
+    assertTrue(onlyRow(over).isOfSeveralMethods());
+    Selection byMethod = over.byMethod();
+    assertEquals(List.of(), byMethod.rows());
+    assertEquals(List.of("value-for-all-arms"), codes(byMethod));
+    Selection grafts =
+        home.selector()
+            .select(
+                about(UNION).withAmong(SearchRequest.EVERYTHING.withMethods(Set.of("autograft"))));
+    assertEquals(List.of(), grafts.rows());
+    assertEquals(List.of("value-for-all-arms"), codes(grafts));
+  }
+
+  @Test
+  void nonunionOfNAndUnionOfNAreOneOutcomeSeenFromTwoSides() {
+    home.keep(
+        study("a", report(NONUNION, value(3, 20)).build()),
+        study("b", union(11, 12), report(NONUNION, value(2, 12)).build()),
+        study(
+            "c",
+            report(
+                    NONUNION,
+                    new ReportedValue.Events(
+                        new EventCount(
+                            OptionalInt.empty(),
+                            OptionalInt.of(12),
+                            OptionalDouble.of(8.3),
+                            false)))
+                .build()));
+    Selection united = home.selector().select(about(UNION));
+    assertEquals(List.of("a", "b", "c"), studies(united));
+    assertEquals(List.of(17, 11, 11), united.rows().stream().map(SelectorTest::events).toList());
+    assertEquals(
+        Optional.of("from its other side: 3 of 20 not united"),
+        united.rows().get(0).otherSideWords());
+    assertEquals(Optional.empty(), united.rows().get(1).otherSideWords());
+    assertEquals(List.of("from-other-side"), noteCodes(united));
+    assertEquals(
+        "2 of 3 groups report the other side alone (“Nonunion, as the paper counts it”). The rest"
+            + " of their patients are counted as united, which need not be true of all of them.",
+        united.notes().get(0).message());
+    assertEquals(List.of(), united.leftOut());
+    Selection not = home.selector().select(about(NONUNION));
+    assertEquals(List.of(3, 2, 1), not.rows().stream().map(SelectorTest::events).toList());
+    assertEquals(List.of(), noteCodes(not));
+  }
+
+  @Test
+  void patientsAreCountedFromTheOtherSideWhereOnlyThatIsKnownOfThem() {
+    home.keep(patients("a", 6, 2, 3, 4, 5, 6, 8));
+    SelectedRow row = onlyRow(home.selector().select(about(NONUNION)));
+    assertEquals(Basis.FROM_PATIENTS, row.basis());
+    assertEquals(2, events(row));
+    assertEquals(Optional.of("from its other side: 4 of 6 united"), row.otherSideWords());
+  }
+
+  @Test
+  void infectionThatCameBackIsNotTheOtherSideOfInfectionCured() {
+    home.keep(study("a", report(Outcome.of("infection-recurrence"), value(4, 20)).build()));
+    Selection cured = home.selector().select(about(Outcome.of("infection-eradication")));
+    assertEquals(List.of(), cured.rows());
+    assertEquals(List.of(), cured.leftOut());
   }
 
   @Test
@@ -264,13 +365,12 @@ class SelectorTest {
         study("e", time(QuantitySummary.with(Unit.MONTHS).n(12).mean(8).standardDeviation(1))));
     Selection selection = home.selector().select(about(TIME));
     assertEquals(Optional.of(Clock.GRAFTING), selection.clock());
-    assertEquals(List.of("b", "c", "d"), studies(selection));
-    assertEquals(
-        List.of("different-clock", "different-clock", "clock-not-stated"), codes(selection));
+    assertEquals(List.of("b", "c", "d", "e"), studies(selection));
+    assertEquals(List.of("different-clock", "different-clock"), codes(selection));
     assertEquals(
         List.of("grafting 3", "injury 2"),
         selection.clocks().stream().map(clock -> clock.code() + " " + clock.arms()).toList());
-    assertEquals(List.of("clock-chosen"), noteCodes(selection));
+    assertEquals(List.of("clock-chosen", "clock-not-stated-by-all"), noteCodes(selection));
     Selection asked =
         home.selector()
             .select(new Question(TIME, SearchRequest.EVERYTHING, Optional.of(Clock.INJURY), 5));
@@ -290,6 +390,74 @@ class SelectorTest {
     Selection selection = home.selector().select(about(TIME));
     assertEquals(List.of("a"), studies(selection));
     assertEquals(List.of("clock-not-stated"), noteCodes(selection));
+  }
+
+  @Test
+  void oneStatedClockDoesNotThrowOutFiftyFiveGroupsThatStateNone() {
+    List<Study> silent =
+        IntStream.range(0, 55).mapToObj(i -> study("s" + i, silentTime(6 + i / 10.0))).toList();
+    home.keep(silent.toArray(Study[]::new));
+    home.keep(study("stated", time(8, Clock.DEFINITIVE_OPERATION)));
+    Selection selection = home.selector().select(about(TIME));
+    assertEquals(Optional.of(Clock.DEFINITIVE_OPERATION), selection.clock());
+    assertEquals(56, selection.rows().size());
+    assertEquals(55, selection.rowsWithoutClock());
+    assertEquals(List.of(), selection.leftOut());
+    Problem note = selection.notes().get(0);
+    assertEquals("clock-not-stated-by-all", note.code());
+    assertTrue(note.message().startsWith("55 of 56 groups do not say from when"), note.message());
+    Selection off =
+        home.selector().select(about(TIME).withUnstatedClock(Optional.of(UnstatedClock.LEAVE_OUT)));
+    assertEquals(List.of("stated"), studies(off));
+    assertEquals(List.of(), off.notes());
+    assertEquals("clock-not-stated", off.leftOut().get(0).code());
+    assertEquals(55, off.leftOut().size());
+  }
+
+  @Test
+  void onlyAStatedOtherClockSetsApart() {
+    home.keep(
+        study("a", time(8, Clock.INJURY)),
+        study("b", time(7, Clock.GRAFTING)),
+        study("c", time(9, Clock.GRAFTING)),
+        study("d", silentTime(8)));
+    assertEquals(List.of("b", "c", "d"), studies(home.selector().select(about(TIME))));
+    Question fewer = about(TIME).withClock(Optional.of(Clock.INJURY));
+    Selection onFewer = home.selector().select(fewer);
+    assertEquals(List.of("a"), studies(onFewer));
+    assertEquals(
+        "The value does not say from when it is counted; such values stand with those that count"
+            + " from grafting or second stage, as most do that say.",
+        onFewer.leftOut().get(2).message());
+    Selection kept =
+        home.selector().select(fewer.withUnstatedClock(Optional.of(UnstatedClock.KEEP)));
+    assertEquals(List.of("a", "d"), studies(kept));
+  }
+
+  @Test
+  void aValueThatSaysItsClockGoesBeforeOneOfTheSameArmThatDoesNot() {
+    home.keep(study("a", silentTime(5), time(8, Clock.INJURY), silentTime(9)));
+    SelectedRow row = onlyRow(home.selector().select(about(TIME)));
+    assertEquals(Optional.of(Clock.INJURY), row.clock());
+  }
+
+  @Test
+  void aPartOfAWholeTakesTheSilentGroupsThatTheWholeTakes() {
+    home.keep(
+        study("a", time(8, Clock.INJURY)),
+        study("b", time(8, Clock.INJURY)),
+        twoArms(
+            "c",
+            OutcomeReport.with(new Scope.OneArm("A"), TIME, silentTime(7).value()).build(),
+            OutcomeReport.with(new Scope.OneArm("B"), TIME, silentTime(7).value())
+                .clock(Clock.GRAFTING)
+                .build()));
+    Selection whole = home.selector().select(about(TIME));
+    Question membrane =
+        about(TIME).withAmong(SearchRequest.EVERYTHING.withMethods(Set.of("induced-membrane")));
+    Selection part = home.selector().select(whole.fixed(membrane));
+    assertEquals(List.of("c"), studies(part));
+    assertEquals(Optional.of(Clock.INJURY), part.clock());
   }
 
   @Test
@@ -395,6 +563,55 @@ class SelectorTest {
   }
 
   @Test
+  void aGroupThatIsKeptApartIsShownAndNeverPooled() {
+    Study failures = study("b", union(2, 12));
+    Arm apart =
+        failures
+            .arms()
+            .get(0)
+            .but()
+            .keptApart(
+                new KeptApart(
+                    ApartReason.SELECTED_ON_OUTCOME, Optional.of("those in whom transport failed")))
+            .build();
+    home.keep(study("a", union(11, 12)), failures.but().arms(List.of(apart)).build());
+    Selection selection = home.selector().select(about(UNION));
+    assertEquals(List.of("a"), studies(selection));
+    assertEquals(List.of("kept-apart"), codes(selection));
+    assertEquals(
+        "The group is kept apart and never pooled: chosen by what became of them (those in whom"
+            + " transport failed).",
+        selection.leftOut().get(0).message());
+    assertEquals(
+        List.of("a", "b"),
+        home
+            .selector()
+            .rowsOf(about(UNION), List.of(new ArmHit("a", "A"), new ArmHit("b", "A")))
+            .stream()
+            .map(row -> row.study().id())
+            .toList());
+  }
+
+  @Test
+  void recordsReadSecondHandAndSuspectedOverlapsAreCountedInNotes() {
+    home.keep(
+        study("a", union(11, 12)).but().readAs(ReadAs.SECOND_HAND).build(),
+        study("b", union(10, 12)).but().overlapSuspectedWith(List.of("a")).build(),
+        study("c", union(9, 12)).but().readAs(ReadAs.ABSTRACT).build());
+    Selection selection = home.selector().select(about(UNION));
+    assertEquals(List.of("a", "b", "c"), studies(selection));
+    assertEquals(List.of("read-second-hand", "overlap-suspected"), noteCodes(selection));
+    assertEquals(
+        "1 of 3 groups was read second-hand, in another paper that tells of it; its numbers were"
+            + " not seen where it was published.",
+        selection.notes().get(0).message());
+    assertEquals(
+        "1 of 3 groups may share patients with another study here, which its record suspects; if"
+            + " so, patients count twice.",
+        selection.notes().get(1).message());
+  }
+
+  @Test
   void rowsOfTooFewPatientsAreLeftOut() {
     home.keep(study("a", union(4, 4)), study("b", union(5, 5)));
     Selection selection = home.selector().select(about(UNION));
@@ -422,21 +639,49 @@ class SelectorTest {
   @Test
   void onlyRowsOfTheDefinitionAskedForAreTaken() {
     home.keep(
-        study("a", events(5, 6).definition("three cortices").build()),
+        study("a", events(5, 6).definition("bridging of three of four cortices").build()),
         study("b", events(5, 6).definition("walking without pain").build()),
-        study("c", events(5, 6).build()));
-    Selection selection =
-        home.selector()
-            .select(
-                new Question(
-                    UNION,
-                    SearchRequest.EVERYTHING,
-                    Optional.empty(),
-                    5,
-                    Optional.empty(),
-                    Optional.of("three cortices")));
-    assertEquals(List.of("a"), studies(selection));
-    assertEquals(List.of("different-definition", "different-definition"), codes(selection));
+        study("c", events(5, 6).build()),
+        study(
+            "d", events(5, 6).definition("3 of 4 cortices bridged, walking without pain").build()),
+        study("e", events(5, 6).definition("as judged at the meeting").build()));
+    assertEquals(List.of("a", "d"), studies(defined("three-cortices")));
+    assertEquals(List.of("b", "d"), studies(defined("walking-without-pain")));
+    assertEquals(List.of("c"), studies(defined("not-said")));
+    assertEquals(List.of("e"), studies(defined("other-words")));
+    Selection cortices = defined("three-cortices");
+    assertEquals(
+        List.of("different-definition", "different-definition", "different-definition"),
+        codes(cortices));
+    assertEquals(
+        List.of(
+            "It defines the outcome as “walking without pain”.",
+            "It does not say how it defines the outcome.",
+            "It defines the outcome as “as judged at the meeting”."),
+        cortices.leftOut().stream().map(LeftOut::message).toList());
+  }
+
+  private Selection defined(String code) {
+    return home.selector().select(about(UNION).withDefinition(DefinitionAsked.find(code)));
+  }
+
+  @Test
+  void theKindThatAPersonChoseGoesBeforeWhatTheWordsSeemToSay() {
+    home.keep(
+        study(
+            "a",
+            events(5, 6)
+                .definition("three cortices")
+                .definitionKinds(List.of(DefinitionKind.of("frame-off")))
+                .build()),
+        study(
+            "b", events(5, 6).definitionKinds(List.of(DefinitionKind.of("two-cortices"))).build()));
+    assertEquals(List.of("a"), studies(defined("frame-off")));
+    Selection cortices = defined("three-cortices");
+    assertEquals(List.of(), studies(cortices));
+    assertEquals(
+        "It defines the outcome by: bridging of two cortices.",
+        cortices.leftOut().get(1).message());
   }
 
   @Test
@@ -447,10 +692,13 @@ class SelectorTest {
         study("c", events(5, 6).definition("walking without pain").build())
             .but()
             .unionDefinition("three cortices")
-            .build());
+            .build(),
+        study("d", union(5, 6)),
+        study("e", union(5, 6)),
+        study("f", union(5, 6)));
     Selection selection = home.selector().select(about(UNION));
     assertEquals(
-        List.of("three cortices 2", "walking without pain 1"),
+        List.of("three-cortices 2", "walking-without-pain 1", "not-said 3"),
         selection.definitions().stream().map(d -> d.code() + " " + d.arms()).toList());
   }
 
@@ -461,13 +709,25 @@ class SelectorTest {
         study("b", events(5, 6).definition("walking without pain").build()),
         study("c", events(5, 6).build()));
     Selection mixed = home.selector().select(about(UNION));
+    assertEquals(List.of("a", "b", "c"), studies(mixed));
     assertEquals(List.of("definitions-mixed"), noteCodes(mixed));
     String message = mixed.notes().get(0).message();
-    assertTrue(message.contains("in 2 ways"), message);
-    assertTrue(message.contains("1 of 3 do not say how"), message);
-    Selection one =
-        home.selector().select(about(UNION).withDefinition(Optional.of("three cortices")));
-    assertEquals(List.of(), noteCodes(one));
+    assertTrue(message.startsWith("The 3 groups do not all define this outcome alike"), message);
+    assertTrue(
+        message.contains(
+            "bridging of three of four cortices: 1; walking without pain: 1; not said: 1"),
+        message);
+    assertEquals(List.of(), noteCodes(defined("three-cortices")));
+  }
+
+  @Test
+  void seriesThatAskForTheSameTwoThingsDoNotMixDefinitions() {
+    home.keep(
+        study("a", events(5, 6).definition("three cortices, walking without pain").build()),
+        study("b", events(5, 6).definition("walks without pain; 3 of 4 cortices").build()));
+    Selection alike = home.selector().select(about(UNION));
+    assertTrue(alike.alikeDefined());
+    assertEquals(List.of(), noteCodes(alike));
   }
 
   @Test
@@ -535,6 +795,10 @@ class SelectorTest {
         .arms(List.of(arm))
         .outcomes(List.of(union(11, 12)))
         .build();
+  }
+
+  private static OutcomeReport silentTime(double months) {
+    return time(QuantitySummary.with(Unit.MONTHS).n(12).mean(months).standardDeviation(1));
   }
 
   private static Study twoArms(String id, OutcomeReport... reports) {

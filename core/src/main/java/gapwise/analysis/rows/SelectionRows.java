@@ -3,11 +3,9 @@ package gapwise.analysis.rows;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.result.ReportedCentres;
 import gapwise.analysis.result.Result;
-import gapwise.evidence.Baseline;
-import gapwise.evidence.EventCount;
+import gapwise.evidence.ArmInfection;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.Outcome;
-import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
@@ -81,12 +79,16 @@ public final class SelectionRows implements EvidenceRows {
       cells.put("study", new RowValue.Text(row.label()));
       cells.put(DataTable.STUDY_ID, new RowValue.Text(row.study().id()));
       cells.put(DataTable.ARM_ID, new RowValue.Text(row.arm().id()));
-      cells.put("method", new RowValue.Text(row.arm().method().principal().code()));
+      if (!row.isOfSeveralMethods()) {
+        cells.put("method", new RowValue.Text(row.arm().method().principal().code()));
+      }
       row.study().citation().year().ifPresent(year -> cells.put("year", new RowValue.Number(year)));
       row.defect()
           .map(defect -> defect.length().centreCentimetres())
           .ifPresent(length -> QuantityCells.put(cells, "defectLengthCentimetres", length));
-      infectedShare(row).ifPresent(share -> cells.put("infectedShare", new RowValue.Number(share)));
+      ArmInfection.of(row.study(), row.arm())
+          .share()
+          .ifPresent(share -> cells.put("infectedShare", new RowValue.Number(share)));
       fill(row, selection.question(), cells, warnings);
       rows.add(cells);
     }
@@ -134,20 +136,6 @@ public final class SelectionRows implements EvidenceRows {
         of.centres().maximum().orElseThrow(),
         of.weighted(),
         of.patients());
-  }
-
-  /** Infected at the start, 0 to 1; empty where a paper does not say how many of how many. */
-  private static Optional<Double> infectedShare(SelectedRow row) {
-    Baseline baseline = row.arm().baseline();
-    Optional<Double> counted = baseline.infected().flatMap(EventCount::share);
-    if (counted.isPresent()) {
-      return counted;
-    }
-    Optional<YesOrNo> answer = baseline.infectedAnswer();
-    if (answer.equals(Optional.of(YesOrNo.YES))) {
-      return Optional.of(1.0);
-    }
-    return answer.equals(Optional.of(YesOrNo.NO)) ? Optional.of(0.0) : Optional.empty();
   }
 
   private static void require(Selection selection, String measure) {

@@ -28,6 +28,20 @@ public record Method(
   private static final Vocabulary<Method> VOCABULARY =
       Vocabulary.read("methods.json", Method::read);
 
+  /**
+   * Stands for the groups of a paper together where their methods differ. No entry of the
+   * vocabulary: nobody is treated by it, and no value of it is pooled under the name of a method.
+   */
+  public static final Method SEVERAL =
+      new Method(
+          "several-methods",
+          "Several methods together",
+          "Several methods",
+          "dot",
+          "#5B6472",
+          false,
+          "One value for groups of several methods together.");
+
   private static Method read(JsonNode node) {
     return new Method(
         node.required("code").asText(),

@@ -24,6 +24,8 @@ import java.util.OptionalDouble;
  * @param needsFrame whether it exists only for methods with an external frame
  * @param meaning what it is, in one sentence
  * @param caution what a reader must know beside a result; may be empty
+ * @param complement for events, the code of the outcome that counts the rest of the same patients,
+ *     as not united is the rest of united; empty where no outcome does
  */
 public record Outcome(
     String code,
@@ -37,7 +39,8 @@ public record Outcome(
     boolean needsClock,
     boolean needsFrame,
     String meaning,
-    Optional<String> caution)
+    Optional<String> caution,
+    Optional<String> complement)
     implements Coded {
 
   /**
@@ -94,7 +97,8 @@ public record Outcome(
         node.path("needsClock").asBoolean(),
         node.path("needsFrame").asBoolean(),
         node.required("meaning").asText(),
-        text(node, "caution"));
+        text(node, "caution"),
+        text(node, "complement"));
   }
 
   private static Optional<String> text(JsonNode node, String field) {
@@ -130,6 +134,11 @@ public record Outcome(
   /** For events, who is counted with what became of them: "limbs united"; empty for others. */
   public Optional<String> happened() {
     return event.map(one -> one.counted() + " " + one.such());
+  }
+
+  /** The outcome that counts the rest of the same patients; empty where none does. */
+  public Optional<Outcome> otherSide() {
+    return complement.map(Outcome::of);
   }
 
   /** By the code alone, which no two entries share: entries are looked up again and again. */

@@ -25,6 +25,7 @@ import gapwise.evidence.Study;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
@@ -127,6 +128,22 @@ class SelectionRowsTest {
         new SelectionRows(selector()::select).rows(QuestionJson.write(union()), "proportion");
     assertEquals(new RowValue.Number(0.25), selected.rows().get(0).get("infectedShare"));
     assertEquals(null, selected.rows().get(1).get("infectedShare"));
+  }
+
+  @Test
+  void thatAllWereInfectedIsAShareAsACountIs() {
+    save("one", "bone-transport", 5, events(17, 20));
+    Study study = base.latest().studies(Set.of("one")).get("one").study();
+    Arm arm = study.arms().get(0);
+    Baseline all = arm.baseline().but().infectedAnswer(YesOrNo.YES).build();
+    base.save(
+        study.but().arms(List.of(arm.but().baseline(all).build())).build(),
+        "a reviewer",
+        "test",
+        1);
+    EvidenceRows.Selected selected =
+        new SelectionRows(selector()::select).rows(QuestionJson.write(union()), "proportion");
+    assertEquals(new RowValue.Number(1), selected.rows().get(0).get("infectedShare"));
   }
 
   @Test

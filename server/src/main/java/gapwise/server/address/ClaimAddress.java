@@ -9,7 +9,9 @@ import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.selection.DefinitionAsked;
 import gapwise.selection.Question;
+import gapwise.selection.UnstatedClock;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,12 +20,22 @@ import java.util.function.Function;
 /**
  * Reads a claim, for its page and the API, from an address: {@code a}, {@code says} (more, less),
  * {@code outcome}, {@code b}; {@code outcome-b}, {@code clock}, {@code clock-b}, {@code
- * definition}, {@code least}, {@code differ}, and the filters.
+ * definition}, {@code unstated-clock}, {@code least}, {@code differ}, and the filters.
  */
 public final class ClaimAddress {
   /** Names that only this page reads. */
   public static final List<String> OWN =
-      List.of("a", "says", "b", "outcome-b", "clock", "clock-b", "definition", "differ", "ways");
+      List.of(
+          "a",
+          "says",
+          "b",
+          "outcome-b",
+          "clock",
+          "clock-b",
+          "unstated-clock",
+          "definition",
+          "differ",
+          "ways");
 
   private final Address address;
   private final Problems problems = new Problems();
@@ -69,6 +81,13 @@ public final class ClaimAddress {
     Optional<Clock> clock = clock("clock");
     Optional<Clock> clockOfB = clock("clock-b").or(() -> clock);
     int least = least();
+    Optional<DefinitionAsked> definition =
+        word("definition", DefinitionAsked::find, DefinitionAsked.codes());
+    Optional<UnstatedClock> unstated =
+        word(
+            QuestionAddress.UNSTATED_CLOCK,
+            code -> Coded.parse(UnstatedClock.class, code),
+            Coded.codes(UnstatedClock.class));
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
@@ -81,7 +100,8 @@ public final class ClaimAddress {
             says.orElse(Direction.MORE),
             new Claim.Side(b.get(), ofB.orElseThrow(), clockOfB),
             Filters.read(address.without(List.of("method"))),
-            Optional.of(address.first("definition")).filter(words -> !words.isEmpty()),
+            definition,
+            unstated,
             least));
   }
 

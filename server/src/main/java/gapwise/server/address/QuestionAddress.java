@@ -7,15 +7,17 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Conversions;
 import gapwise.selection.CountedAs;
+import gapwise.selection.DefinitionAsked;
 import gapwise.selection.Question;
+import gapwise.selection.UnstatedClock;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
 /**
  * Reads a question to the evidence, for pages, plots and the API, from an address: {@code outcome},
- * {@code clock}, {@code least} (patients of a series), {@code definition}, {@code conversions},
- * {@code counted}, and the filters.
+ * {@code clock}, {@code unstated-clock} (keep, leave-out), {@code least} (patients of a series),
+ * {@code definition}, {@code conversions}, {@code counted}, and the filters.
  */
 public final class QuestionAddress {
   /** The name of a definition. */
@@ -27,9 +29,12 @@ public final class QuestionAddress {
   /** The name of the form in which what a patient can have several of is counted. */
   public static final String COUNTED = "counted";
 
+  /** The name of the rule for values that do not say from when they count. */
+  public static final String UNSTATED_CLOCK = "unstated-clock";
+
   /** Names that belong to a question and to no list of groups. */
   public static final List<String> OWN_NAMES =
-      List.of("clock", "least", DEFINITION, CONVERSIONS, COUNTED);
+      List.of("clock", "least", DEFINITION, UNSTATED_CLOCK, CONVERSIONS, COUNTED);
 
   private QuestionAddress() {}
 
@@ -42,13 +47,15 @@ public final class QuestionAddress {
     SearchRequest among = Filters.read(address).withOutcomes(Set.of());
     Optional<Clock> clock = word(address, "clock", Clock.class);
     int minimum = minimumPatients(address);
-    Optional<String> definition = definition(address);
+    Optional<UnstatedClock> unstated = word(address, UNSTATED_CLOCK, UnstatedClock.class);
+    Optional<DefinitionAsked> definition = definition(address);
     Conversions conversions = word(address, CONVERSIONS, Conversions.class).orElse(Conversions.ALL);
     Optional<CountedAs> counted = word(address, COUNTED, CountedAs.class);
     return Filters.outcome(address)
         .map(
             asked ->
                 new Question(asked, among, clock, minimum)
+                    .withUnstatedClock(unstated)
                     .withDefinition(definition)
                     .withConversions(conversions)
                     .withCountedAs(counted));
@@ -75,12 +82,17 @@ public final class QuestionAddress {
     return Integer.parseInt(least);
   }
 
-  private static Optional<String> definition(Address address) {
+  private static Optional<DefinitionAsked> definition(Address address) {
     List<String> asked = address.all(DEFINITION);
     if (asked.size() > 1) {
       throw wrong(DEFINITION, String.join("', '", asked), "one definition at a time");
     }
-    return asked.stream().findFirst();
+    Optional<DefinitionAsked> definition =
+        asked.stream().findFirst().flatMap(DefinitionAsked::find);
+    if (definition.isEmpty() && !address.first(DEFINITION).isEmpty()) {
+      throw wrong(DEFINITION, address.first(DEFINITION), DefinitionAsked.codes());
+    }
+    return definition;
   }
 
   private static WrongInputException wrong(String name, String found, String expected) {

@@ -105,13 +105,10 @@ class ClaimApiTest {
 
   @Test
   void theDifferenceThatWouldMatterAndTheDefinitionAreTaken() throws Exception {
-    JsonNode verdict =
-        verdict(DIRECT + "&differ=5&definition=bridging+of+three+of+four+cortices+on+two+views");
+    JsonNode verdict = verdict(DIRECT + "&differ=5&definition=three-cortices");
     assertEquals(5, verdict.at("/settling/difference").asDouble());
     assertFalse(verdict.at("/settling/differenceIsUsual").asBoolean());
-    assertEquals(
-        "bridging of three of four cortices on two views",
-        verdict.at("/claim/evidence/definition").asText());
+    assertEquals("three-cortices", verdict.at("/claim/evidence/definition").asText());
     assertTrue(verdict.get("definitions").isEmpty());
   }
 

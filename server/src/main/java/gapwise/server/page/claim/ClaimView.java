@@ -18,6 +18,7 @@ import gapwise.server.page.Site;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TwoWidths;
+import gapwise.server.page.part.UnstatedClocks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -63,6 +64,7 @@ public sealed interface ClaimView {
                           PagePaths.CLAIM,
                           address.without(List.of("clock", "clock-b")))));
       Definitions.taken(PagePaths.CLAIM, address).ifPresent(on::add);
+      UnstatedClocks.taken(PagePaths.CLAIM, address).ifPresent(on::add);
       return on;
     }
 
@@ -117,7 +119,8 @@ public sealed interface ClaimView {
     /** Address of both methods pooled side by side, with their drawing. */
     public String pooled() {
       Address methods = ofBoth();
-      for (String kept : List.of("clock", QuestionAddress.DEFINITION, "least")) {
+      for (String kept :
+          List.of("clock", QuestionAddress.UNSTATED_CLOCK, QuestionAddress.DEFINITION, "least")) {
         methods = methods.with(kept, form.address().first(kept));
       }
       return methods.at(PagePaths.POOLED);

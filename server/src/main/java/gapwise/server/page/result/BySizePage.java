@@ -122,8 +122,7 @@ public final class BySizePage {
 
   /** On the clock that the figure shows, since bands on other clocks would not belong to it. */
   private List<BySizeView.Band> bands(Address address, Selection selection, List<Double> cuts) {
-    Question asked = selection.question();
-    Question onClock = asked.withClock(selection.clock());
+    Question onClock = selection.fixed(selection.question());
     return SizeBands.of(answers, onClock, cuts).stream().map(band -> band(address, band)).toList();
   }
 

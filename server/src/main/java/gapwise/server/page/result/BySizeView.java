@@ -16,6 +16,7 @@ import gapwise.server.page.part.Offer;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
+import gapwise.server.page.part.UnstatedClocks;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -33,6 +34,7 @@ public sealed interface BySizeView {
     return Stream.of(
             form().on(),
             Definitions.taken(PagePaths.BY_SIZE, form().address()).stream().toList(),
+            UnstatedClocks.taken(PagePaths.BY_SIZE, form().address()).stream().toList(),
             Offer.taken(PagePaths.BY_SIZE, form().address()))
         .flatMap(List::stream)
         .toList();
@@ -79,6 +81,11 @@ public sealed interface BySizeView {
       Optional<String> plan,
       Definitions definitions)
       implements BySizeView {
+
+    /** Groups that do not say from when they count, if there are any. */
+    public Optional<UnstatedClocks> unstatedClocks() {
+      return UnstatedClocks.of(PagePaths.BY_SIZE, form.address(), selection);
+    }
 
     /** The outcome. */
     public Outcome outcome() {

@@ -19,6 +19,7 @@ import gapwise.server.page.part.Offer;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
+import gapwise.server.page.part.UnstatedClocks;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,6 +38,7 @@ public sealed interface PooledView {
     return Stream.of(
             form().on(),
             Definitions.taken(PagePaths.POOLED, form().address()).stream().toList(),
+            UnstatedClocks.taken(PagePaths.POOLED, form().address()).stream().toList(),
             Offer.taken(PagePaths.POOLED, form().address()))
         .flatMap(List::stream)
         .toList();
@@ -149,6 +151,11 @@ public sealed interface PooledView {
     /** Series followed too shortly for the outcome, if there are any. */
     public Optional<TooShort> tooShort() {
       return TooShort.of(PagePaths.POOLED, form.address(), outcome(), selection);
+    }
+
+    /** Groups that do not say from when they count, if there are any. */
+    public Optional<UnstatedClocks> unstatedClocks() {
+      return UnstatedClocks.of(PagePaths.POOLED, form.address(), selection);
     }
 
     /** Clocks to choose from, where there are several. */

@@ -6,6 +6,7 @@ import gapwise.answer.StudyAddress;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
+import gapwise.evidence.ArmInfection;
 import gapwise.evidence.ArmName;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
@@ -194,14 +195,17 @@ public record ArmRow(
     arm.method().parts().forEach(part -> parts.add(part.label().toLowerCase(Locale.ROOT)));
     study.design().map(Design::label).ifPresent(parts::add);
     infected(study, arm).ifPresent(parts::add);
+    arm.keptApart().ifPresent(kept -> parts.add(say("studies.kept-apart")));
     return String.join(", ", parts);
   }
 
   private static Optional<String> infected(Study study, Arm arm) {
-    return infected(arm.baseline()).or(() -> infected(study.whole()));
+    return counted(arm.baseline())
+        .or(() -> counted(study.whole()))
+        .or(() -> ArmInfection.of(study, arm).atStart().map(ArmRow::infected));
   }
 
-  private static Optional<String> infected(Baseline baseline) {
+  private static Optional<String> counted(Baseline baseline) {
     return baseline
         .infected()
         .filter(count -> count.isComplete())
@@ -209,8 +213,8 @@ public record ArmRow(
             count ->
                 say(
                     "studies.infected-of",
-                    Map.of("infected", count.events().getAsInt(), "all", count.total().getAsInt())))
-        .or(() -> baseline.infectedAtStart().map(ArmRow::infected));
+                    Map.of(
+                        "infected", count.events().getAsInt(), "all", count.total().getAsInt())));
   }
 
   private static String infected(YesOrNo answer) {

@@ -7,6 +7,7 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.Phase;
 import gapwise.evidence.vocabulary.Standing;
@@ -16,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * One reported number of a study as a line of its table.
@@ -102,6 +104,11 @@ public record OutcomeLine(
     report
         .definition()
         .ifPresent(text -> notes.add(say("studies.defined-as", Map.of("definition", text))));
+    if (!report.definitionKinds().isEmpty()) {
+      String kinds =
+          report.definitionKinds().stream().map(Coded::label).collect(Collectors.joining("; "));
+      notes.add(say("studies.defined-by", Map.of("kinds", kinds)));
+    }
     report.note().ifPresent(notes::add);
     return notes;
   }

@@ -3,6 +3,8 @@ package gapwise.server.page.studies;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.PatientsMeant;
+import gapwise.evidence.AllGroups;
+import gapwise.evidence.Arm;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Coded;
@@ -25,6 +27,8 @@ import java.util.Optional;
  * clock, which is said; only the records of the groups shown are read.
  */
 public final class SelectedValues implements ArmValues {
+  private static final Optional<String> ALL_GROUPS = Optional.of(say("studies.of-all-groups"));
+
   private final Selector selector;
 
   public SelectedValues(Selector selector) {
@@ -40,12 +44,22 @@ public final class SelectedValues implements ArmValues {
     Question question = new Question(outcome, among, Optional.empty(), 1);
     Map<ArmHit, Values> values = new HashMap<>();
     for (SelectedRow row : selector.rowsOf(question, arms)) {
-      values.put(new ArmHit(row.study().id(), row.arm().id()), words(outcome, row));
+      if (AllGroups.is(row.study(), row.arm())) {
+        row.study()
+            .arms()
+            .forEach(arm -> values.put(hit(row, arm), words(outcome, row, ALL_GROUPS)));
+      } else {
+        values.put(hit(row, row.arm()), words(outcome, row, Optional.empty()));
+      }
     }
     return values;
   }
 
-  private static Values words(Outcome outcome, SelectedRow row) {
+  private static ArmHit hit(SelectedRow row, Arm arm) {
+    return new ArmHit(row.study().id(), arm.id());
+  }
+
+  private static Values words(Outcome outcome, SelectedRow row, Optional<String> ofWhom) {
     Values values = Values.of(outcome, row.value());
     List<String> share = new ArrayList<>();
     if (!values.share().isEmpty()) {
@@ -55,8 +69,9 @@ public final class SelectedValues implements ArmValues {
     row.report()
         .flatMap(OutcomeReport::money)
         .ifPresent(money -> share.add(money.currency().getCurrencyCode()));
-    row.report()
-        .flatMap(OutcomeReport::clock)
+    row.otherSideWords().ifPresent(share::add);
+    ofWhom.ifPresent(share::add);
+    row.clock()
         .map(Coded::label)
         .ifPresent(clock -> share.add(say("studies.from-clock", Map.of("clock", clock))));
     return new Values(values.counted(), String.join(", ", share));

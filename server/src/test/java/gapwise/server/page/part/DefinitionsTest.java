@@ -7,9 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.server.testing.SharedServer;
-import java.net.URLEncoder;
 import java.net.http.HttpResponse;
-import java.nio.charset.StandardCharsets;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -17,9 +15,9 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** One definition of an outcome taken alone, on the demonstration base, which is invented. */
 class DefinitionsTest {
+  private static final String CODE = "bridging-on-computed-tomography";
   private static final String WORDS = "bridging on computed tomography";
-  private static final String TAKEN =
-      "&definition=" + URLEncoder.encode(WORDS, StandardCharsets.UTF_8);
+  private static final String TAKEN = "&definition=" + CODE;
   private static final String UNION = "?outcome=union";
 
   @RegisterExtension static final SharedServer running = SharedServer.withDemonstration();
@@ -33,7 +31,8 @@ class DefinitionsTest {
   /** The number in brackets behind the words, with the address of the link that takes them. */
   private static Matcher choice(String page) {
     Matcher choice =
-        Pattern.compile("<a href=\"([^\"]+)\">“" + WORDS + "”</a> \\((\\d+)\\)").matcher(page);
+        Pattern.compile("<a href=\"([^\"]+)\">" + WORDS + "</a> \\((\\d+) of \\d+\\)")
+            .matcher(page);
     assertTrue(choice.find(), page);
     return choice;
   }
@@ -41,23 +40,24 @@ class DefinitionsTest {
   @Test
   void mixedDefinitionsAreSaidAndEachCanBeTakenAlone() throws Exception {
     String page = page("/pooled" + UNION);
-    assertTrue(page.contains("ways, so that they may not count the same thing"), page);
+    assertTrue(
+        page.contains("do not all define this outcome alike, so they may not count the same thing"),
+        page);
     Matcher choice = choice(page);
     assertEquals("/pooled" + (UNION + TAKEN).replace("&", "&amp;"), choice.group(1));
     int series = Integer.parseInt(choice.group(2));
     JsonNode plan =
         JsonMapper.builder().build().readTree(page("/api/v1/result.json" + UNION + TAKEN));
     assertEquals(series, plan.at("/data/studies").asInt());
-    assertEquals(WORDS, plan.at("/plan/source/evidence/definition").asText());
+    assertEquals(CODE, plan.at("/plan/source/evidence/definition").asText());
   }
 
   @Test
   void theDefinitionTakenStandsInTheTitleAsAChipAndInTheFormAndComesOff() throws Exception {
     String page = page("/pooled" + UNION + TAKEN);
-    assertTrue(page.contains("defined as “" + WORDS + "”</h1>"), page);
-    assertTrue(page.contains("<a href=\"/pooled?outcome=union\">defined as “" + WORDS + "”"), page);
-    assertTrue(
-        page.contains("<input type=\"hidden\" name=\"definition\" value=\"" + WORDS + "\">"));
+    assertTrue(page.contains("defined by " + WORDS + "</h1>"), page);
+    assertTrue(page.contains("<a href=\"/pooled?outcome=union\">defined by " + WORDS), page);
+    assertTrue(page.contains("<input type=\"hidden\" name=\"definition\" value=\"" + CODE + "\">"));
     assertTrue(page.contains("It defines the outcome as"), "the others are left out, with why");
     assertFalse(page.contains("may not count the same thing"), page);
     assertTrue(page.contains("of every definition: the list does not part them"));
@@ -65,10 +65,23 @@ class DefinitionsTest {
 
   @Test
   void aDefinitionThatNoSeriesStatesIsNotDroppedButSaidToFindNothing() throws Exception {
-    String page = page("/pooled" + UNION + "&definition=somehow");
+    String page = page("/pooled" + UNION + "&definition=surgeons-opinion");
     assertTrue(page.contains("No usable number"), page);
-    assertTrue(page.contains("Only series that define the outcome in the words above"), page);
-    assertTrue(page.contains("“" + WORDS + "”"), "the others are offered");
+    assertTrue(page.contains("Only series that define the outcome as chosen above"), page);
+    assertTrue(page.contains(">" + WORDS + "</a>"), "the others are offered");
+  }
+
+  @Test
+  void aDefinitionThatIsNoKindIsRefusedWithTheKindsThereAre() throws Exception {
+    HttpResponse<String> answer = running.get("/pooled" + UNION + "&definition=somehow");
+    assertEquals(422, answer.statusCode());
+    assertTrue(answer.body().contains("three-cortices"), answer.body());
+  }
+
+  @Test
+  void thePapersOwnWordsStandBesideEachKind() throws Exception {
+    String page = page("/pooled" + UNION);
+    assertTrue(page.contains("“bridging of two cortices and walking without pain”"), page);
   }
 
   @Test
@@ -83,10 +96,13 @@ class DefinitionsTest {
   @Test
   void thePageBySizeTakesADefinitionAndItsBandsAndLinksKeepIt() throws Exception {
     String mixed = page("/by-size" + UNION);
-    assertTrue(mixed.contains("ways, so that they may not count the same thing"), mixed);
+    assertTrue(
+        mixed.contains(
+            "do not all define this outcome alike, so they may not count the same thing"),
+        mixed);
     assertEquals("/by-size" + (UNION + TAKEN).replace("&", "&amp;"), choice(mixed).group(1));
     String page = page("/by-size" + UNION + TAKEN);
-    assertTrue(page.contains("defined as “" + WORDS + "”</h1>"), page);
+    assertTrue(page.contains("defined by " + WORDS + "</h1>"), page);
     String kept = TAKEN.replace("&", "&amp;");
     assertTrue(page.contains("href=\"/pooled?outcome=union" + kept + "\""), page);
     assertTrue(
@@ -94,17 +110,14 @@ class DefinitionsTest {
             .matcher(page)
             .find(),
         "a band keeps it");
-    assertTrue(
-        page.contains("<input type=\"hidden\" name=\"definition\" value=\"" + WORDS + "\">"));
+    assertTrue(page.contains("<input type=\"hidden\" name=\"definition\" value=\"" + CODE + "\">"));
   }
 
   @Test
   void theFunnelAndTheClaimHandTheDefinitionOn() throws Exception {
     String funnel = page("/funnel" + UNION + TAKEN);
-    assertTrue(funnel.contains("defined as “" + WORDS + "”"), funnel);
-    String words =
-        URLEncoder.encode(
-            "bridging of three of four cortices on two views", StandardCharsets.UTF_8);
+    assertTrue(funnel.contains("defined by " + WORDS), funnel);
+    String words = "three-cortices";
     String claim =
         page(
             "/claim?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane"

@@ -137,9 +137,12 @@ class BySizePatientsTest {
   }
 
   @Test
-  void timesOfPatientsWithoutAClockDoNotStandBesideSeriesOnOne() throws Exception {
+  void timesOfPatientsWithoutAClockStandBesideSeriesOnOneWithACautionAndComeOff() throws Exception {
     String page = running.get("/by-size?outcome=time-to-union").body();
-    assertFalse(page.contains("single-patients"));
-    assertFalse(page.contains("The line does not run through them"));
+    assertTrue(page.contains("single-patients"), page);
+    assertTrue(page.contains("1 of 17 groups does not say from when it counts"), page);
+    String off = running.get("/by-size?outcome=time-to-union&unstated-clock=leave-out").body();
+    assertFalse(off.contains("single-patients"), off);
+    assertFalse(off.contains("The line does not run through them"), off);
   }
 }
