@@ -23,7 +23,7 @@ public final class Nearest {
   }
 
   /** A list up to this long is told whole. */
-  private static final int SHORT_LIST = 12;
+  private static final int SHORT_LIST = 20;
 
   /**
    * What was expected in place of a word that is not known: the nearest one; else the whole list
