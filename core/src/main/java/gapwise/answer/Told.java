@@ -8,7 +8,6 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
-import gapwise.figure.value.SeriesCount;
 import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
 import java.math.BigDecimal;
@@ -17,7 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -88,7 +86,7 @@ public record Told(
     Quantity measure = measure(outcome);
     Estimate average = PooledValue.average(summary.shown());
     String limits = Shown.limits(measure, average.limits());
-    Optional<String> count = count(outcome, rows);
+    Optional<String> count = PlainCount.of(outcome, rows);
     return new Told(
         block.method().label(),
         count
@@ -117,7 +115,7 @@ public record Told(
     List<SelectedRow> rows = List.of(line.row());
     boolean only = block.lines().size() == 1;
     String limits = Shown.limits(measure, one.limits());
-    Optional<String> count = count(outcome, rows);
+    Optional<String> count = PlainCount.of(outcome, rows);
     return new Told(
         block.method().label(),
         count
@@ -139,33 +137,6 @@ public record Told(
             withoutZeros(block),
             allReport(outcome, block),
             say("told.one-series")));
-  }
-
-  /** "20 of 542 limbs were removed later", all rows together; empty for what is measured. */
-  private static Optional<String> count(Outcome outcome, List<SelectedRow> rows) {
-    OptionalInt events = People.events(rows);
-    if (events.isEmpty()) {
-      return Optional.empty();
-    }
-    String people = People.of(rows);
-    return Optional.of(
-        outcome
-            .event()
-            .map(
-                event ->
-                    say(
-                        "told.count",
-                        Map.of(
-                            "events", events.getAsInt(),
-                            "people", people,
-                            "became", event.became())))
-            .orElseGet(
-                () ->
-                    say(
-                        outcome.kind() == Outcome.Kind.CATEGORIES
-                            ? "told.count-good"
-                            : "told.count-of-events",
-                        Map.of("events", events.getAsInt(), "people", people))));
   }
 
   /** What all series report, those too that no average can take; else an empty text. */
@@ -232,7 +203,9 @@ public record Told(
         Optional.empty(),
         outcome
             .event()
-            .map(event -> atLimit(event, People.number(rows), People.series(rows), everybody))
+            .map(
+                event ->
+                    PlainCount.atLimit(event, People.number(rows), People.series(rows), everybody))
             .orElseGet(
                 () ->
                     say(
@@ -240,25 +213,6 @@ public record Told(
                         Map.of("people", People.of(rows), "series", People.series(rows).words()))),
         Optional.empty(),
         then);
-  }
-
-  /**
-   * Everybody or nobody.
-   *
-   * @param number how many are counted
-   */
-  static String atLimit(Outcome.Event event, int number, SeriesCount series, boolean everybody) {
-    return say(
-        everybody ? "told.everybody" : "told.nobody",
-        Map.of(
-            "number",
-            number,
-            "counted",
-            event.counted(),
-            "became",
-            event.became(),
-            "series",
-            series.words()));
   }
 
   private static String value(Quantity measure, double estimate) {

@@ -93,7 +93,8 @@ record ArmFacts(
             code ->
                 Outcome.vocabulary()
                     .find(code)
-                    .flatMap(Outcome::complement)
+                    .flatMap(Outcome::otherSide)
+                    .map(Outcome::code)
                     .ifPresent(outcomes::add));
     return outcomes;
   }

@@ -95,11 +95,12 @@ record Clocks(
     if (clock.isEmpty()) {
       return silentStay
           ? Optional.empty()
-          : Optional.of(new Reason.ClockNotStated(report, most.filter(one -> !isTaken(one))));
+          : Optional.of(new Incomparable.ClockNotStated(report, most.filter(one -> !isTaken(one))));
     }
     return chosen.isEmpty() || isTaken(clock.get())
         ? Optional.empty()
-        : Optional.of(new Reason.OtherClock(ReportWords.of(report), clock.get(), chosen.get()));
+        : Optional.of(
+            new Incomparable.OtherClock(ReportWords.of(report), clock.get(), chosen.get()));
   }
 
   private boolean isTaken(Clock clock) {

@@ -47,6 +47,6 @@ record Currencies(Optional<String> chosen) {
     if (chosen.isEmpty() || letters.equals(chosen)) {
       return Optional.empty();
     }
-    return Optional.of(new Reason.OtherCurrency(report, letters, chosen.get()));
+    return Optional.of(new Incomparable.OtherCurrency(report, letters, chosen.get()));
   }
 }

@@ -5,15 +5,25 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.evidence.Definition;
 import gapwise.evidence.KeptApart;
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.unit.Unit;
-import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Outcome;
 import java.util.Map;
 import java.util.Optional;
 
 /** Why something does not enter, with the values that tell it; worded when somebody reads it. */
-public sealed interface Reason {
+public sealed interface Reason
+    permits Reason.Plain,
+        Reason.StatusTooEarly,
+        Reason.NeverPooled,
+        Reason.TooFewPatients,
+        Reason.OtherDefinition,
+        Reason.OverlappingCohort,
+        Reason.ValueOfAllArms,
+        Reason.PartOfArm,
+        Reason.FormDoesNotFit,
+        Reason.PercentageOf,
+        Reason.PassedOver,
+        Incomparable {
   /** Kebab-case word that stays stable. */
   String code();
 
@@ -199,95 +209,6 @@ public sealed interface Reason {
       return say(
           "selection.percentage-of-total",
           Map.of("percent", String.valueOf(percent), "total", total));
-    }
-  }
-
-  /** The unit of the value measures something else than that of the outcome. */
-  record UnitDoesNotFit(Unit printed, Unit needed) implements Reason {
-    @Override
-    public String code() {
-      return "unit-does-not-fit";
-    }
-
-    @Override
-    public String sentence() {
-      return say(
-          "selection.unit-does-not-fit",
-          Map.of("printed", printed.symbol(), "needed", needed.symbol()));
-    }
-  }
-
-  /**
-   * It is not known from when a time is counted.
-   *
-   * @param report the report; empty for the list of patients
-   * @param standsWith the clock with which such values stand, if that is not the one taken; empty
-   *     where the question takes them off
-   */
-  record ClockNotStated(Optional<OutcomeReport> report, Optional<Clock> standsWith)
-      implements Reason {
-    @Override
-    public String code() {
-      return "clock-not-stated";
-    }
-
-    @Override
-    public String sentence() {
-      String value = ReportWords.of(report);
-      return standsWith
-          .map(
-              clock ->
-                  say(
-                      "selection.clock-not-stated-elsewhere",
-                      Map.of("value", value, "clock", clock.label())))
-          .orElseGet(() -> say("selection.clock-not-stated", Map.of("value", value)));
-    }
-  }
-
-  /**
-   * A time is counted from another event than those that are taken.
-   *
-   * @param value the report in words, or the list of patients
-   */
-  record OtherClock(String value, Clock own, Clock taken) implements Reason {
-    @Override
-    public String code() {
-      return "different-clock";
-    }
-
-    @Override
-    public String sentence() {
-      return say(
-          "selection.different-clock",
-          Map.of("value", value, "own", own.label(), "clock", taken.label()));
-    }
-  }
-
-  /**
-   * A cost is in another currency than those that are taken.
-   *
-   * @param report the report; empty for the list of patients
-   * @param own ISO 4217 letters; empty where none is stated
-   * @param taken letters of those that are taken
-   */
-  record OtherCurrency(Optional<OutcomeReport> report, Optional<String> own, String taken)
-      implements Reason {
-    @Override
-    public String code() {
-      return "different-currency";
-    }
-
-    @Override
-    public String sentence() {
-      String value = ReportWords.of(report);
-      return own.map(
-              letters ->
-                  say(
-                      "selection.different-currency",
-                      Map.of("value", value, "own", letters, "currency", taken)))
-          .orElseGet(
-              () ->
-                  say("selection.currency-not-stated", Map.of("value", value, "currency", taken)));
     }
   }
 

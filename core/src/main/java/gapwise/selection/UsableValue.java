@@ -129,7 +129,7 @@ sealed interface UsableValue {
   private static UsableValue ofQuantity(Outcome outcome, ReportedValue.Quantity quantity) {
     QuantitySummary summary = quantity.summary();
     if (outcome.unit().filter(unit -> unit.dimension() != summary.unit().dimension()).isPresent()) {
-      return new Unusable(new Reason.UnitDoesNotFit(summary.unit(), outcome.unit().get()));
+      return new Unusable(new Incomparable.UnitDoesNotFit(summary.unit(), outcome.unit().get()));
     }
     if (summary.centre().isEmpty()) {
       return new Unusable(Reason.Plain.NO_CENTRE);

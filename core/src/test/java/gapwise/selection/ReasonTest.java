@@ -46,15 +46,15 @@ class ReasonTest {
     assertEquals(
         "The list of patients described one by one does not say from when it is counted; such"
             + " values stand with those that count from docking, as most do that say.",
-        new Reason.ClockNotStated(Optional.empty(), Optional.of(Clock.DOCKING)).sentence());
+        new Incomparable.ClockNotStated(Optional.empty(), Optional.of(Clock.DOCKING)).sentence());
     assertEquals(
         "The list of patients described one by one does not say from when it is counted, and such"
             + " values are taken off.",
-        new Reason.ClockNotStated(Optional.empty(), Optional.empty()).sentence());
+        new Incomparable.ClockNotStated(Optional.empty(), Optional.empty()).sentence());
     assertEquals(
         "The list of patients described one by one does not say its currency; those that are taken"
             + " are in EUR.",
-        new Reason.OtherCurrency(Optional.empty(), Optional.empty(), "EUR").sentence());
+        new Incomparable.OtherCurrency(Optional.empty(), Optional.empty(), "EUR").sentence());
   }
 
   @Test

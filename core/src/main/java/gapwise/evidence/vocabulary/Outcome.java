@@ -24,8 +24,6 @@ import java.util.OptionalDouble;
  * @param needsFrame whether it exists only for methods with an external frame
  * @param meaning what it is, in one sentence
  * @param caution what a reader must know beside a result; may be empty
- * @param complement for events, the code of the outcome that counts the rest of the same patients,
- *     as not united is the rest of united; empty where no outcome does
  */
 public record Outcome(
     String code,
@@ -39,8 +37,7 @@ public record Outcome(
     boolean needsClock,
     boolean needsFrame,
     String meaning,
-    Optional<String> caution,
-    Optional<String> complement)
+    Optional<String> caution)
     implements Coded {
 
   /**
@@ -50,13 +47,16 @@ public record Outcome(
    * @param such which of them, as in "88 of 100 docking sites not united": "not united"
    * @param became what they did, as in "none of 20 docking sites failed to unite": "failed to
    *     unite"
+   * @param complement code of the outcome that counts the rest of the same patients, as not united
+   *     is the rest of united; empty where no outcome does
    */
-  public record Event(String counted, String such, String became) {
-    private static Event read(JsonNode node) {
+  public record Event(String counted, String such, String became, Optional<String> complement) {
+    private static Event read(JsonNode node, Optional<String> complement) {
       return new Event(
           node.required("counted").asText(),
           node.required("such").asText(),
-          node.required("became").asText());
+          node.required("became").asText(),
+          complement);
     }
   }
 
@@ -90,15 +90,15 @@ public record Outcome(
         Kind.valueOf(node.required("kind").asText().toUpperCase(Locale.ROOT)),
         Better.valueOf(node.required("better").asText().toUpperCase(Locale.ROOT)),
         text(node, "unit").map(Unit::ofSymbol),
-        Optional.ofNullable(node.get("event")).map(Event::read),
+        Optional.ofNullable(node.get("event"))
+            .map(event -> Event.read(event, text(node, "complement"))),
         node.has("leastFollowUpMonths")
             ? OptionalDouble.of(node.get("leastFollowUpMonths").asDouble())
             : OptionalDouble.empty(),
         node.path("needsClock").asBoolean(),
         node.path("needsFrame").asBoolean(),
         node.required("meaning").asText(),
-        text(node, "caution"),
-        text(node, "complement"));
+        text(node, "caution"));
   }
 
   private static Optional<String> text(JsonNode node, String field) {
@@ -138,7 +138,7 @@ public record Outcome(
 
   /** The outcome that counts the rest of the same patients; empty where none does. */
   public Optional<Outcome> otherSide() {
-    return complement.map(Outcome::of);
+    return event.flatMap(Event::complement).map(Outcome::of);
   }
 
   /** By the code alone, which no two entries share: entries are looked up again and again. */

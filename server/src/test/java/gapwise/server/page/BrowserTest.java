@@ -54,9 +54,11 @@ class BrowserTest {
       driver.findElement(By.id("who")).sendKeys("reviewer");
       driver.findElement(By.cssSelector("main form button")).click();
       settled(driver);
-      for (WebElement doubt : driver.findElements(By.name("seen"))) {
-        doubt.click();
-      }
+      driver.findElements(By.name("kind")).forEach(WebElement::click);
+      driver.findElements(By.name("seen")).stream()
+          .filter(WebElement::isDisplayed)
+          .filter(doubt -> !doubt.isSelected())
+          .forEach(WebElement::click);
       List<WebElement> confirm = driver.findElements(By.cssSelector("#state form button"));
       if (!confirm.isEmpty()) {
         confirm.get(0).click();
