@@ -9,9 +9,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /** How many had an event, all rows together, as a part of a sentence. */
 final class PlainCount {
+  private static final Set<String> PEOPLE = Set.of("patients", "limbs");
+
   private PlainCount() {}
 
   /** "20 of 542 limbs were removed later", all rows together; empty for what is measured. */
@@ -30,7 +33,7 @@ final class PlainCount {
                         "told.count",
                         Map.of(
                             "events", events.getAsInt(),
-                            "people", people,
+                            "people", counted(event, rows, people),
                             "became", event.became())))
             .orElseGet(
                 () ->
@@ -58,5 +61,14 @@ final class PlainCount {
             event.became(),
             "series",
             series.words()));
+  }
+
+  /**
+   * Flaps, implants and docking sites by their name, whatever the series count; else the people.
+   */
+  private static String counted(Outcome.Event event, List<SelectedRow> rows, String people) {
+    return PEOPLE.contains(event.counted())
+        ? people
+        : say("told.counted", Map.of("number", People.number(rows), "counted", event.counted()));
   }
 }
