@@ -66,7 +66,7 @@ public final class AnswerBubble {
 
   private Bubble bubble(Edition edition) {
     List<Bubble.At> curve = curve();
-    List<String> sentences = new ArrayList<>(Headlines.forFigure(answer.selection()));
+    List<String> sentences = new ArrayList<>(Blocks.headlines(answer.selection()));
     if (!curve.isEmpty()) {
       sentences.addAll(
           new LengthWords(

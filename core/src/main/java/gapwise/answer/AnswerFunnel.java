@@ -54,7 +54,7 @@ public final class AnswerFunnel {
                     new Words(
                         FunnelPlan.title(answer.question()),
                         AnswerForest.axis(outcome, Told.measure(outcome)),
-                        Headlines.forFigure(answer.selection()),
+                        Blocks.headlines(answer.selection()),
                         Stream.concat(
                                 Blocks.withoutZeros(answer, result).stream(),
                                 methods > 1 ? Stream.of(SEVERAL_METHODS) : Stream.empty())

@@ -10,6 +10,7 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;
+import gapwise.selection.Selection;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -26,6 +27,9 @@ import java.util.stream.Stream;
 public final class Blocks {
   /** What the analysis says of a study whose mean has no logarithm. */
   private static final String MEAN_OF_ZERO = "mean-not-positive";
+
+  /** A figure has room for the headlines of so many methods. */
+  private static final int MOST_IN_A_FIGURE = 3;
 
   private Blocks() {}
 
@@ -180,6 +184,17 @@ public final class Blocks {
         .filter(OptionalDouble::isPresent)
         .map(OptionalDouble::getAsDouble)
         .orElse(Double.MAX_VALUE);
+  }
+
+  /**
+   * The pooled answer for the words of a figure that shows the same rows in another way: a funnel
+   * or a line over lengths has numbers of its own, and the answer stays the pooled one. None where
+   * there are too many methods for one figure.
+   */
+  static List<String> headlines(Selection selection) {
+    Answer pooled = Answers.pooled(selection.byMethod());
+    List<Told> told = pooled.result().map(result -> told(pooled, result)).orElse(List.of());
+    return told.size() > MOST_IN_A_FIGURE ? List.of() : told.stream().map(Told::sentence).toList();
   }
 
   /** The sentences of an answer, one method after another. */
