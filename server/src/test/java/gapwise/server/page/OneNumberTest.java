@@ -1,0 +1,144 @@
+package gapwise.server.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.server.testing.SharedServer;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+
+/**
+ * One number for one question: for every pooled question that docs/questions.md records, page,
+ * figure, table of the figure, result, funnel and line over lengths say the same average.
+ */
+class OneNumberTest {
+  private static final Pattern RECORDED = Pattern.compile("Address: `/pooled\\?([^`]*)`");
+  private static final Pattern HEADLINE =
+      Pattern.compile("(?s)<p>([^<]*)<strong>(.*?)</strong>(.*?)</p>");
+  private static final int MOST_IN_A_FIGURE = 3;
+
+  @RegisterExtension static final SharedServer running = SharedServer.withDemonstration();
+
+  private static List<String> questions() throws Exception {
+    return Files.readAllLines(Path.of("../docs/questions.md")).stream()
+        .map(RECORDED::matcher)
+        .filter(Matcher::matches)
+        .map(asked -> asked.group(1))
+        .distinct()
+        .toList();
+  }
+
+  private static String page(String path) throws Exception {
+    return running.get(path).body().replace('\u00a0', ' ');
+  }
+
+  /** The first sentence about each method that has a number. */
+  private static List<String> headlines(String page) {
+    int from = page.indexOf("<div class=\"answer\">");
+    String answer = page.substring(from, page.indexOf("</div>", from));
+    return HEADLINE
+        .matcher(answer)
+        .results()
+        .map(
+            (MatchResult one) ->
+                (one.group(1) + one.group(2) + one.group(3)).replaceAll("\\s+", " ").strip())
+        .toList();
+  }
+
+  /** The pooled lines of the figure's table, by method. */
+  private static Map<String, CSVRecord> pooledLines(String question) throws Exception {
+    Map<String, CSVRecord> lines = new TreeMap<>();
+    for (CSVRecord line :
+        CSVFormat.RFC4180
+            .builder()
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .get()
+            .parse(new StringReader(page("/api/v1/forest.csv?" + question)))) {
+      if (line.get("kind").equals("block") && !line.get("estimate").isEmpty()) {
+        lines.put(line.get("block"), line);
+      }
+    }
+    return lines;
+  }
+
+  /** The average of each pooled method as the result has it. */
+  private static Map<String, Double> averages(String question) throws Exception {
+    JsonNode result = new ObjectMapper().readTree(page("/api/v1/result.json?" + question));
+    Map<String, Double> averages = new TreeMap<>();
+    for (JsonNode group : result.path("subgroups")) {
+      JsonNode shown = group.path("summary").path("shown");
+      if (!shown.isMissingNode()) {
+        averages.put(
+            Method.of(group.path("level").asText()).label(),
+            shown.path("average").asDouble(shown.path("estimate").asDouble()));
+      }
+    }
+    JsonNode alone = result.path("summary").path("shown");
+    if (averages.isEmpty() && !alone.isMissingNode()) {
+      averages.put("", alone.path("average").asDouble(alone.path("estimate").asDouble()));
+    }
+    return averages;
+  }
+
+  @Test
+  void everyRecordedQuestionHasOneNumberEverywhere() throws Exception {
+    List<String> questions = questions();
+    assertTrue(questions.size() >= 10, questions.toString());
+    int compared = 0;
+    List<String> differ = new ArrayList<>();
+    for (String question : questions) {
+      List<String> headlines = headlines(page("/pooled?" + question));
+      Map<String, CSVRecord> lines = pooledLines(question);
+      Map<String, Double> averages = averages(question);
+      String drawing = page("/api/v1/forest.svg?" + question);
+      for (Map.Entry<String, CSVRecord> line : lines.entrySet()) {
+        compared++;
+        double average =
+            averages.size() == 1
+                ? averages.values().iterator().next()
+                : averages.get(line.getKey());
+        assertEquals(average, Double.parseDouble(line.getValue().get("estimate")), 1e-12, question);
+        String shown = line.getValue().get("shown");
+        String number = shown.substring(0, shown.indexOf(" ("));
+        String limits = shown.substring(shown.indexOf('(') + 1, shown.indexOf(')'));
+        if (headlines.stream()
+            .noneMatch(
+                told ->
+                    told.startsWith(line.getKey())
+                        && told.contains(number)
+                        && told.contains("(95 % interval " + limits + ")"))) {
+          differ.add(question + ": page lacks " + shown + " of " + line.getKey());
+        }
+        if (!drawing.contains(shown)) {
+          differ.add(question + ": figure lacks " + shown);
+        }
+      }
+      for (String other : List.of("/funnel?", "/by-size?")) {
+        String page = page(other + question).replaceAll("\\s+", " ");
+        boolean drawn = page.contains("<svg") && page.contains("data-part=\"series\"");
+        boolean few = headlines.size() <= MOST_IN_A_FIGURE && !headlines.isEmpty();
+        if (drawn && few && !headlines.stream().allMatch(page::contains)) {
+          differ.add(other + question + " lacks " + headlines);
+        }
+      }
+    }
+    assertEquals(List.of(), differ);
+    assertTrue(compared >= 10, compared + " pooled values were compared");
+  }
+}
