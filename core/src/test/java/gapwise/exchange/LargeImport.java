@@ -12,7 +12,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 
 /** Reads a large template in a process of its own, whose heap a test limits. */
-final class LargeImport {
+public final class LargeImport {
   private LargeImport() {}
 
   /** Reads the files named and prints what came of it. */
@@ -52,7 +52,7 @@ final class LargeImport {
   /**
    * Writes four CSV files of invented studies: rows of outcomes and of patients in equal number.
    */
-  static void write(Path folder, int studies, int rowsEach) throws IOException {
+  public static void write(Path folder, int studies, int rowsEach) throws IOException {
     try (BufferedWriter study = open(folder, "studies");
         BufferedWriter arms = open(folder, "arms");
         BufferedWriter outcomes = open(folder, "outcomes");
