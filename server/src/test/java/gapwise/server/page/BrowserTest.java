@@ -62,7 +62,7 @@ class BrowserTest {
       List<WebElement> confirm = driver.findElements(By.cssSelector("#state form button"));
       if (!confirm.isEmpty()) {
         confirm.get(0).click();
-        browser.await().until(ExpectedConditions.stalenessOf(confirm.get(0)));
+        browser.await().until(d -> d.findElements(By.cssSelector("#state form button")).isEmpty());
         settled(driver);
       }
       assertTrue(
