@@ -99,8 +99,8 @@ public sealed interface DefinitionAsked extends Coded {
     return all().stream().filter(one -> one.code().equals(code)).findFirst();
   }
 
-  /** All codes, for a message. */
-  static String codes() {
-    return String.join(", ", all().stream().map(Coded::code).toList());
+  /** All codes. */
+  static List<String> codes() {
+    return all().stream().map(Coded::code).toList();
   }
 }

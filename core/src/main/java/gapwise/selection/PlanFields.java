@@ -70,7 +70,9 @@ final class PlanFields {
     if (value.isMissingNode()) {
       if (required && object.isObject()) {
         problems.add(
-            at(field), "missing-field", "a code is expected here, one of " + vocabulary.codes());
+            at(field),
+            "missing-field",
+            "a code is expected here, one of " + String.join(", ", vocabulary.codes()));
       }
       return Optional.empty();
     }
@@ -124,7 +126,7 @@ final class PlanFields {
       return Optional.empty();
     }
     if (!value.isTextual() || !codes.contains(value.asText())) {
-      unknown(at(field), value.asText(value.toString()), String.join(", ", codes));
+      unknown(at(field), value.asText(value.toString()), codes);
       return Optional.empty();
     }
     return Optional.of(value.asText());
@@ -198,14 +200,14 @@ final class PlanFields {
         place, "wrong-type", expected + " is expected here, " + shortened(found) + " was found");
   }
 
-  private void unknown(String place, String found, String expected) {
+  private void unknown(String place, String found, Collection<String> known) {
     problems.add(
         place,
         "unknown-value",
         "'"
             + shortened(found)
             + "' is not known here; "
-            + Nearest.expected(shortened(found), List.of(expected.split(", "))));
+            + Nearest.expected(shortened(found), known));
   }
 
   /** Enough of what was found to know it again; a plan may hold anything of any length. */

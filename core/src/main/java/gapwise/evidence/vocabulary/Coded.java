@@ -1,9 +1,9 @@
 package gapwise.evidence.vocabulary;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /**
  * A word of a closed vocabulary that has a stable code for templates, plans and addresses, and a
@@ -31,10 +31,8 @@ public interface Coded {
         .findFirst();
   }
 
-  /** All codes in order, joined by commas, for messages that say what was expected. */
-  static <E extends Enum<E> & Coded> String codes(Class<E> vocabulary) {
-    return Arrays.stream(vocabulary.getEnumConstants())
-        .map(Coded::code)
-        .collect(Collectors.joining(", "));
+  /** All codes in order. */
+  static <E extends Enum<E> & Coded> List<String> codes(Class<E> vocabulary) {
+    return Arrays.stream(vocabulary.getEnumConstants()).map(Coded::code).toList();
   }
 }

@@ -92,11 +92,11 @@ public final class Vocabulary<T extends Coded> {
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "unknown code '" + code + "', expected one of " + codes()));
+                    "unknown code '" + code + "', expected one of " + String.join(", ", codes())));
   }
 
-  /** All codes joined by commas, for messages. */
-  public String codes() {
-    return String.join(", ", byCode.keySet());
+  /** All codes in order. */
+  public List<String> codes() {
+    return List.copyOf(byCode.keySet());
   }
 }

@@ -87,7 +87,10 @@ public final class CaseAddress {
   private Optional<String> segment() {
     String code = address.first("segment");
     if (!code.isEmpty() && !code.matches("[1-8]\\d?")) {
-      unknown("segment", code, "an AO/OTA code such as 42");
+      problems.add(
+          "segment",
+          "unknown-code",
+          "'" + code + "' is unknown; expected an AO/OTA code such as 42");
     }
     return Optional.of(code).filter(text -> !text.isEmpty());
   }
@@ -100,7 +103,7 @@ public final class CaseAddress {
         .orElseGet(
             () -> {
               if (!code.isEmpty()) {
-                unknown("infection", code, "none, past, active");
+                unknown("infection", code, List.of("none", "past", "active"));
               }
               return Infection.UNSAID;
             });
@@ -115,11 +118,9 @@ public final class CaseAddress {
     return found;
   }
 
-  private void unknown(String name, String found, String expected) {
+  private void unknown(String name, String found, List<String> known) {
     problems.add(
-        name,
-        "unknown-code",
-        "'" + found + "' is unknown; " + Nearest.expected(found, List.of(expected.split(", "))));
+        name, "unknown-code", "'" + found + "' is unknown; " + Nearest.expected(found, known));
   }
 
   /** A number above 0 and up to the largest; empty where the name is not there. */
@@ -145,7 +146,7 @@ public final class CaseAddress {
     String symbol = address.first(unitName);
     Unit unit = symbol.equals(Unit.WEEKS.symbol()) ? Unit.WEEKS : Unit.MONTHS;
     if (!symbol.isEmpty() && !symbol.equals(unit.symbol())) {
-      unknown(unitName, symbol, "weeks or months");
+      unknown(unitName, symbol, List.of("weeks", "months"));
     }
     double largest = Unit.MONTHS.to(unit, LONGEST_MONTHS);
     return number(name, largest, unit.symbol() + " such as 7 or 7.5").stream()

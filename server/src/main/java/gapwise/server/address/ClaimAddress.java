@@ -75,7 +75,7 @@ public final class ClaimAddress {
   private Optional<Claim> read() {
     Optional<Method> a = word("a", Method.vocabulary()::find, Method.vocabulary().codes());
     Optional<Method> b = word("b", Method.vocabulary()::find, Method.vocabulary().codes());
-    Optional<Direction> says = word("says", Direction::of, "more, less");
+    Optional<Direction> says = word("says", Direction::of, List.of("more", "less"));
     Optional<Outcome> outcome = outcome("outcome");
     Optional<Outcome> ofB = outcome("outcome-b").or(() -> outcome);
     Optional<Clock> clock = clock("clock");
@@ -126,7 +126,8 @@ public final class ClaimAddress {
     return Question.USUAL_MINIMUM_PATIENTS;
   }
 
-  private <T> Optional<T> word(String name, Function<String, Optional<T>> find, String known) {
+  private <T> Optional<T> word(
+      String name, Function<String, Optional<T>> find, List<String> known) {
     String code = address.first(name);
     if (code.isEmpty()) {
       return Optional.empty();
@@ -134,9 +135,7 @@ public final class ClaimAddress {
     Optional<T> found = find.apply(code);
     if (found.isEmpty()) {
       problems.add(
-          name,
-          "unknown-code",
-          "'" + code + "' is unknown; " + Nearest.expected(code, List.of(known.split(", "))));
+          name, "unknown-code", "'" + code + "' is unknown; " + Nearest.expected(code, known));
     }
     return found;
   }

@@ -129,7 +129,7 @@ public final class Filters {
   }
 
   private Set<String> codes(
-      String name, Function<String, ? extends Optional<?>> vocabulary, String known) {
+      String name, Function<String, ? extends Optional<?>> vocabulary, List<String> known) {
     Set<String> codes = new LinkedHashSet<>();
     for (String code : address.all(name)) {
       if (vocabulary.apply(code).isPresent()) {
@@ -150,11 +150,9 @@ public final class Filters {
     return chosen;
   }
 
-  private void unknown(String name, String found, String expected) {
+  private void unknown(String name, String found, List<String> known) {
     problems.add(
-        name,
-        "unknown-code",
-        "'" + found + "' is unknown; " + Nearest.expected(found, List.of(expected.split(", "))));
+        name, "unknown-code", "'" + found + "' is unknown; " + Nearest.expected(found, known));
   }
 
   private OptionalInt year(String name) {
@@ -228,7 +226,8 @@ public final class Filters {
       case ONE_SIDED -> DefectMatch.ONE_SIDED;
       case UNKNOWN -> DefectMatch.UNKNOWN;
       default -> {
-        unknown("match", text, "overlap, centre, band, unsized, one-sided, unknown");
+        unknown(
+            "match", text, List.of("overlap", "centre", "band", "unsized", "one-sided", "unknown"));
         yield DefectMatch.OVERLAP;
       }
     };

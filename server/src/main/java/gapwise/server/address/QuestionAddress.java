@@ -2,6 +2,7 @@ package gapwise.server.address;
 
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Nearest;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
@@ -66,7 +67,7 @@ public final class QuestionAddress {
     String code = address.first(name);
     Optional<E> found = Coded.parse(vocabulary, code);
     if (!code.isEmpty() && found.isEmpty()) {
-      throw wrong(name, code, Coded.codes(vocabulary));
+      throw wrong(name, code, Nearest.expected(code, Coded.codes(vocabulary)));
     }
     return found;
   }
@@ -77,7 +78,7 @@ public final class QuestionAddress {
       return Question.USUAL_MINIMUM_PATIENTS;
     }
     if (!least.matches("[1-9]\\d{0,4}")) {
-      throw wrong("least", least, "a number of patients such as 5");
+      throw wrong("least", least, "expected a number of patients such as 5");
     }
     return Integer.parseInt(least);
   }
@@ -85,18 +86,19 @@ public final class QuestionAddress {
   private static Optional<DefinitionAsked> definition(Address address) {
     List<String> asked = address.all(DEFINITION);
     if (asked.size() > 1) {
-      throw wrong(DEFINITION, String.join("', '", asked), "one definition at a time");
+      throw wrong(DEFINITION, String.join("', '", asked), "expected one definition at a time");
     }
     Optional<DefinitionAsked> definition =
         asked.stream().findFirst().flatMap(DefinitionAsked::find);
     if (definition.isEmpty() && !address.first(DEFINITION).isEmpty()) {
-      throw wrong(DEFINITION, address.first(DEFINITION), DefinitionAsked.codes());
+      String found = address.first(DEFINITION);
+      throw wrong(DEFINITION, found, Nearest.expected(found, DefinitionAsked.codes()));
     }
     return definition;
   }
 
   private static WrongInputException wrong(String name, String found, String expected) {
     return new WrongInputException(
-        List.of(new Problem(name, "unknown-code", "'" + found + "'; expected " + expected)));
+        List.of(new Problem(name, "unknown-code", "'" + found + "'; " + expected)));
   }
 }
