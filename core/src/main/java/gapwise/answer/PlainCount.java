@@ -17,7 +17,7 @@ final class PlainCount {
 
   private PlainCount() {}
 
-  /** "20 of 542 limbs were removed later", all rows together; empty for what is measured. */
+  /** "20 of 542 limbs removed later", all rows together; empty for what is measured. */
   static Optional<String> of(Outcome outcome, List<SelectedRow> rows) {
     OptionalInt events = People.events(rows);
     if (events.isEmpty()) {
@@ -34,7 +34,7 @@ final class PlainCount {
                         Map.of(
                             "events", events.getAsInt(),
                             "people", counted(event, rows, people),
-                            "became", event.became())))
+                            "such", event.such())))
             .orElseGet(
                 () ->
                     say(
