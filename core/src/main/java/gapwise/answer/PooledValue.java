@@ -20,22 +20,27 @@ public final class PooledValue {
 
   /** The average with its limits; of a ratio, or of what does not bend, the pooled value. */
   public static Estimate average(Result.Shown shown) {
-    return shown.average().isPresent()
-        ? Estimate.of(
-            shown.average().getAsDouble(),
-            shown.averageLower().orElseThrow(),
-            shown.averageUpper().orElseThrow())
-        : Estimate.of(shown.estimate(), shown.lower(), shown.upper());
+    return average(
+        shown.average(),
+        shown.averageLower(),
+        shown.averageUpper(),
+        Estimate.of(shown.estimate(), shown.lower(), shown.upper()));
   }
 
   /** The average where moderators have some values. */
   static Estimate average(RegressionResult.Shown shown) {
-    return shown.average().isPresent()
-        ? Estimate.of(
-            shown.average().getAsDouble(),
-            shown.averageLower().orElseThrow(),
-            shown.averageUpper().orElseThrow())
-        : Estimate.of(shown.estimate(), shown.lower(), shown.upper());
+    return average(
+        shown.average(),
+        shown.averageLower(),
+        shown.averageUpper(),
+        Estimate.of(shown.estimate(), shown.lower(), shown.upper()));
+  }
+
+  private static Estimate average(
+      OptionalDouble average, OptionalDouble lower, OptionalDouble upper, Estimate otherwise) {
+    return average.isPresent()
+        ? Estimate.of(average.getAsDouble(), lower.orElseThrow(), upper.orElseThrow())
+        : otherwise;
   }
 
   /**

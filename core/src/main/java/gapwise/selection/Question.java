@@ -95,100 +95,75 @@ public record Question(
 
   /** The same question about another outcome. */
   Question withOutcome(Outcome other) {
-    return new Question(
-        other,
-        among,
-        clock,
-        unstatedClock,
-        minimumPatients,
-        leastStatus,
-        definition,
-        conversions,
-        countedAs);
+    Copy copy = new Copy();
+    copy.outcome = other;
+    return copy.question();
   }
 
   /** The same question on a clock. */
   public Question withClock(Optional<Clock> other) {
-    return new Question(
-        outcome,
-        among,
-        other,
-        unstatedClock,
-        minimumPatients,
-        leastStatus,
-        definition,
-        conversions,
-        countedAs);
+    Copy copy = new Copy();
+    copy.clock = other;
+    return copy.question();
   }
 
   /** The same question with another rule for values that do not say where they start. */
   public Question withUnstatedClock(Optional<UnstatedClock> other) {
-    return new Question(
-        outcome,
-        among,
-        clock,
-        other,
-        minimumPatients,
-        leastStatus,
-        definition,
-        conversions,
-        countedAs);
+    Copy copy = new Copy();
+    copy.unstatedClock = other;
+    return copy.question();
   }
 
   /** The same question of another definition, or of every one. */
   public Question withDefinition(Optional<DefinitionAsked> other) {
-    return new Question(
-        outcome,
-        among,
-        clock,
-        unstatedClock,
-        minimumPatients,
-        leastStatus,
-        other,
-        conversions,
-        countedAs);
+    Copy copy = new Copy();
+    copy.definition = other;
+    return copy.question();
   }
 
   /** The same question among other arms. */
   public Question withAmong(SearchRequest other) {
-    return new Question(
-        outcome,
-        other,
-        clock,
-        unstatedClock,
-        minimumPatients,
-        leastStatus,
-        definition,
-        conversions,
-        countedAs);
+    Copy copy = new Copy();
+    copy.among = other;
+    return copy.question();
   }
 
   /** The same question with other conversions. */
   public Question withConversions(Conversions other) {
-    return new Question(
-        outcome,
-        among,
-        clock,
-        unstatedClock,
-        minimumPatients,
-        leastStatus,
-        definition,
-        other,
-        countedAs);
+    Copy copy = new Copy();
+    copy.conversions = other;
+    return copy.question();
   }
 
   /** The same question in a form of counting, or in that of more series. */
   public Question withCountedAs(Optional<CountedAs> other) {
-    return new Question(
-        outcome,
-        among,
-        clock,
-        unstatedClock,
-        minimumPatients,
-        leastStatus,
-        definition,
-        conversions,
-        other);
+    Copy copy = new Copy();
+    copy.countedAs = other;
+    return copy.question();
+  }
+
+  /** The parts of this question, of which one is changed. */
+  private final class Copy {
+    private Outcome outcome = Question.this.outcome;
+    private SearchRequest among = Question.this.among;
+    private Optional<Clock> clock = Question.this.clock;
+    private Optional<UnstatedClock> unstatedClock = Question.this.unstatedClock;
+    private Optional<DefinitionAsked> definition = Question.this.definition;
+    private Conversions conversions = Question.this.conversions;
+    private Optional<CountedAs> countedAs = Question.this.countedAs;
+
+    Question question() {
+      return new Question(
+          outcome,
+          among,
+          clock,
+          unstatedClock,
+          minimumPatients,
+          leastStatus,
+          definition,
+          conversions,
+          countedAs);
+    }
   }
 
   /** An outcome among arms, with the usual minimum of patients. */
