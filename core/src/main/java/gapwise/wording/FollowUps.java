@@ -3,6 +3,8 @@ package gapwise.wording;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.ArmFollowUp;
+import gapwise.evidence.unit.Unit;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.math.BigDecimal;
 import java.util.Map;
@@ -21,7 +23,7 @@ public final class FollowUps {
     }
     return say(
         followUp.get().centreMonths().isPresent() ? "wording.followed" : "wording.followed-least",
-        Map.of("months", Shown.months(least.getAsDouble())));
+        Map.of("months", Shown.reported(Quantity.mean(Unit.MONTHS.symbol()), least.getAsDouble())));
   }
 
   /** What a group must reach to be taken, such as "followed at least 24 months on average". */

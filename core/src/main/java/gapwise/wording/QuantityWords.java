@@ -16,9 +16,6 @@ import java.util.OptionalDouble;
 
 /** A quantity of a group of patients in words, keeping mean and median apart. */
 public final class QuantityWords {
-  /** Larger numbers are set as any other. */
-  private static final double MOST_WHOLE = 1000;
-
   private final QuantitySummary summary;
   private final Unit unit;
 
@@ -112,8 +109,6 @@ public final class QuantityWords {
 
   /** As papers print it: a whole number has no fraction. */
   private String number(double value) {
-    return value == Math.rint(value) && Math.abs(value) < MOST_WHOLE
-        ? Long.toString((long) value)
-        : Shown.value(Quantity.mean(unit.symbol()), value);
+    return Shown.reported(Quantity.mean(unit.symbol()), value);
   }
 }

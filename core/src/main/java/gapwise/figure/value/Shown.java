@@ -70,6 +70,16 @@ public final class Shown {
     return rounded.toPlainString();
   }
 
+  /** Larger whole numbers are set as any other number of their measure. */
+  private static final double MOST_WHOLE = 1000;
+
+  /** A value as papers print it: a whole number has no fraction. */
+  public static String reported(Quantity measure, double value) {
+    return value == Math.rint(value) && Math.abs(value) < MOST_WHOLE
+        ? Long.toString((long) value)
+        : value(measure, value);
+  }
+
   /** Months with one decimal. */
   public static String months(double months) {
     return plain(BigDecimal.valueOf(Check.finite(months, "months")), 1);
