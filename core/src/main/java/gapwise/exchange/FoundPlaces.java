@@ -4,6 +4,7 @@ import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Study;
 import gapwise.evidence.rule.Finding;
 import gapwise.evidence.rule.RecordPart;
+import gapwise.evidence.rule.Severity;
 import gapwise.problem.Problem;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -37,7 +38,10 @@ final class FoundPlaces {
 
   Warning warning(Finding finding) {
     String which = finding.same().orElseGet(() -> which(finding));
-    return new Warning(key(finding.code() + "|" + which), problem(finding));
+    return new Warning(
+        key(finding.code() + "|" + which),
+        problem(finding),
+        finding.severity() == Severity.DOUBTFUL);
   }
 
   private String which(Finding finding) {
@@ -51,7 +55,7 @@ final class FoundPlaces {
    */
   Warning warning(Problem problem) {
     String ids = String.join("|", new TreeSet<>(drafts.keySet()));
-    return new Warning(key(String.join("|", problem.code(), problem.line(), ids)), problem);
+    return new Warning(key(String.join("|", problem.code(), problem.line(), ids)), problem, true);
   }
 
   private static String key(String what) {

@@ -136,7 +136,10 @@ public final class Import {
       return new Imported.Wrong(problems.list(), warnings);
     }
     List<Warning> open =
-        warnings.stream().filter(warning -> !acknowledged.test(warning.key())).toList();
+        warnings.stream()
+            .filter(Warning::asks)
+            .filter(warning -> !acknowledged.test(warning.key()))
+            .toList();
     return open.isEmpty()
         ? new Imported.Ready(studies, warnings)
         : new Imported.NeedsAcknowledgement(studies.size(), warnings, open);

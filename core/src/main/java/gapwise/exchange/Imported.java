@@ -16,7 +16,7 @@ public sealed interface Imported {
    * All is right.
    *
    * @param studies in the order of the sheet
-   * @param warnings doubts that were acknowledged
+   * @param warnings doubts that were acknowledged, and proposals
    */
   record Ready(List<Study> studies, List<Warning> warnings) implements Imported {
     public Ready {
@@ -29,8 +29,8 @@ public sealed interface Imported {
    * Nothing is wrong, but something is doubtful that nobody has acknowledged yet.
    *
    * @param studies how many studies it holds
-   * @param warnings all doubts
-   * @param open those of them that are not acknowledged, at least one
+   * @param warnings all doubts and proposals
+   * @param open the doubts that are not acknowledged, at least one
    */
   record NeedsAcknowledgement(int studies, List<Warning> warnings, List<Warning> open)
       implements Imported {

@@ -70,14 +70,18 @@ public final class Intake {
   }
 
   private Taken.Stored stored(Imported.Ready ready, As as) {
+    List<Warning> asked = ready.warnings().stream().filter(Warning::asks).toList();
     ImportRecord record =
         base.saveAll(
             ready.studies().iterator(),
             as.who(),
             as.why(),
-            ready.warnings().stream().map(Warning::problem).toList(),
-            ready.warnings().stream().map(Warning::key).toList());
-    return new Taken.Stored(record, ready.studies().stream().map(Study::id).toList());
+            asked.stream().map(Warning::problem).toList(),
+            asked.stream().map(Warning::key).toList());
+    return new Taken.Stored(
+        record,
+        ready.studies().stream().map(Study::id).toList(),
+        ready.warnings().stream().filter(warning -> !warning.asks()).toList());
   }
 
   /** One state of the base. A damaged record is passed over: importing it again mends it. */

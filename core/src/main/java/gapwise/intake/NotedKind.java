@@ -20,7 +20,7 @@ import java.util.Properties;
  * Everything of one kind that was found in a template, under one sentence, so that a person looks
  * up one question through all papers at a time.
  *
- * @param severity whether it must be mended, or looked up
+ * @param severity whether it must be mended, or looked up, or may be confirmed
  * @param code the code that all of it has
  * @param sentence what the kind is, for people
  * @param all at least one, in the order in which it was found
@@ -74,7 +74,8 @@ public record NotedKind(Severity severity, String code, String sentence, List<No
         doubt ->
             add(
                 found,
-                new Kind(Severity.DOUBTFUL, doubt.problem().code()),
+                new Kind(
+                    doubt.asks() ? Severity.DOUBTFUL : Severity.PROPOSED, doubt.problem().code()),
                 Optional.of(doubt.key()),
                 doubt.problem()));
     List<NotedKind> kinds = new ArrayList<>();

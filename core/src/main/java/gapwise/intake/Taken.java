@@ -14,11 +14,19 @@ public sealed interface Taken {
    *
    * @param record what is remembered of the import
    * @param studies ids of its studies, in its order
+   * @param proposals what was read from words of papers and nobody has confirmed
    */
-  record Stored(ImportRecord record, List<String> studies) implements Taken {
+  record Stored(ImportRecord record, List<String> studies, List<Warning> proposals)
+      implements Taken {
     public Stored {
       Objects.requireNonNull(record, "record");
       studies = List.copyOf(studies);
+      proposals = List.copyOf(proposals);
+    }
+
+    /** The proposals by kind. */
+    public List<NotedKind> kinds() {
+      return NotedKind.of(List.of(), proposals);
     }
   }
 

@@ -113,6 +113,22 @@ class IntakeTest {
   }
 
   @Test
+  void aDefinitionReadFromWordsIsToldAndStopsNothing() {
+    Taken.Stored stored =
+        stored(
+            List.of(
+                file(
+                    "studies.csv",
+                    "study_id,title,union_definition",
+                    "first,Invented first,bridging of three cortices"),
+                file("arms.csv", "study_id,arm_id,method", "first,A,autograft")));
+    assertEquals(1, stored.record().saved());
+    assertEquals(List.of(), stored.record().acknowledged());
+    assertEquals(List.of("definition-read-from-words"), codes(stored.proposals()));
+    assertEquals("first", stored.proposals().get(0).problem().about());
+  }
+
+  @Test
   void aNewVersionOfAStudyIsNotComparedWithItsOldSelfNorIsAnotherWithIt() {
     stored(study("first", "10.1000/abc"));
     assertEquals(1, stored(study("first", "10.1000/new")).record().saved());

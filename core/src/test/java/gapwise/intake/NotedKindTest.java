@@ -25,7 +25,7 @@ class NotedKindTest {
   /** The code in a call that tells of something found: the first literal that is a code. */
   private static final Pattern CALL =
       Pattern.compile(
-          "(?:impossible|doubtful|refuse|problems\\.add|add|new Problem|new UnreadableException)"
+          "(?:impossible|doubtful|proposed|refuse|problems\\.add|add|new Problem|new UnreadableException)"
               + "\\((?:[^;]*?[(,]\\s*)??\"([a-z]+(?:-[a-z]+)+)\",\\s*[^)\\s]");
 
   private static Problem problem(String code, String where, String study) {
@@ -38,9 +38,9 @@ class NotedKindTest {
         NotedKind.of(
             List.of(problem("negative", "row 9", "s2")),
             List.of(
-                new Warning("k1", problem("clock-missing", "row 2", "s1")),
-                new Warning("k2", problem("skewed", "row 3", "s1")),
-                new Warning("k3", problem("clock-missing", "row 4", "s2"))));
+                new Warning("k1", problem("clock-missing", "row 2", "s1"), true),
+                new Warning("k2", problem("skewed", "row 3", "s1"), true),
+                new Warning("k3", problem("clock-missing", "row 4", "s2"), true)));
     assertEquals(
         List.of("negative", "clock-missing", "skewed"),
         kinds.stream().map(NotedKind::code).toList());

@@ -60,7 +60,7 @@ final class DefinitionRead implements StudyRule {
     if (chosen.isEmpty()
         && !proposed.isEmpty()
         && asked.add(new Wording(family, words.orElseThrow()))) {
-      findings.doubtful(
+      findings.proposed(
           part,
           "definition-read-from-words",
           "“"

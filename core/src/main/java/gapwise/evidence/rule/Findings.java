@@ -13,6 +13,10 @@ public final class Findings {
     found.add(new Finding(Severity.IMPOSSIBLE, code, part, message, Optional.empty()));
   }
 
+  public void proposed(RecordPart part, String code, String message) {
+    found.add(new Finding(Severity.PROPOSED, code, part, message, Optional.empty()));
+  }
+
   public void doubtful(RecordPart part, String code, String message) {
     found.add(new Finding(Severity.DOUBTFUL, code, part, message, Optional.empty()));
   }

@@ -72,6 +72,10 @@ final class ImportsApi {
       json.put("unchanged", done.record().unchanged());
       ArrayNode ids = json.putArray("studies");
       done.studies().forEach(ids::add);
+      ArrayNode proposals = json.putArray("toBeConfirmed");
+      done.proposals().stream()
+          .flatMap(kind -> kind.all().stream())
+          .forEach(noted -> proposals.add(problem(noted.problem())));
     } else if (job.state() instanceof ImportState.Failed failed) {
       json.put("message", failed.message());
     }

@@ -34,7 +34,9 @@ final class TemplateImport {
               + " --acknowledge.");
       return false;
     }
-    ImportRecord record = ((Taken.Stored) taken).record();
+    Taken.Stored stored = (Taken.Stored) taken;
+    tell(stored.kinds());
+    ImportRecord record = stored.record();
     System.err.println(
         record.saved()
             + (record.saved() == 1 ? " study" : " studies")
@@ -48,15 +50,18 @@ final class TemplateImport {
     return true;
   }
 
+  private static String start(Severity severity) {
+    return switch (severity) {
+      case IMPOSSIBLE -> "Wrong: ";
+      case DOUBTFUL -> "Doubtful: ";
+      case PROPOSED -> "To be confirmed: ";
+    };
+  }
+
   /** One kind under the other, each with its places, so that a person looks up one question. */
   private static void tell(List<NotedKind> kinds) {
     for (NotedKind kind : kinds) {
-      System.err.println(
-          (kind.severity() == Severity.IMPOSSIBLE ? "Wrong: " : "Doubtful: ")
-              + kind.sentence()
-              + " ("
-              + kind.all().size()
-              + ")");
+      System.err.println(start(kind.severity()) + kind.sentence() + " (" + kind.all().size() + ")");
       kind.all().forEach(noted -> System.err.println("  " + noted.line()));
     }
   }

@@ -211,7 +211,7 @@ public final class ImportJobs implements AutoCloseable {
       return new ImportState.Doubtful(doubtful.studies(), doubtful.open());
     }
     Taken.Stored stored = (Taken.Stored) taken;
-    return new ImportState.Done(stored.record(), stored.studies());
+    return new ImportState.Done(stored.record(), stored.studies(), stored.kinds());
   }
 
   private void remember(ImportJob job) {

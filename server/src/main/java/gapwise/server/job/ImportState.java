@@ -72,10 +72,13 @@ public sealed interface ImportState {
    * All is stored.
    *
    * @param studies ids of the studies of the import, in its order
+   * @param proposals what was read from words of papers, by kind, for a person to confirm
    */
-  record Done(ImportRecord record, List<String> studies) implements ImportState {
+  record Done(ImportRecord record, List<String> studies, List<NotedKind> proposals)
+      implements ImportState {
     public Done {
       studies = List.copyOf(studies);
+      proposals = List.copyOf(proposals);
     }
 
     @Override
