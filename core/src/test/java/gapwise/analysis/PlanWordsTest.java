@@ -26,7 +26,7 @@ class PlanWordsTest {
   private final JsonNode schema = schema();
 
   private static JsonNode schema() {
-    try (InputStream in = Task.class.getResourceAsStream("plan.schema.json")) {
+    try (InputStream in = Task.class.getResourceAsStream("/gapwise/analysis/plan.schema.json")) {
       return new ObjectMapper().readTree(in);
     } catch (IOException unread) {
       throw new AssertionError(unread);

@@ -25,7 +25,7 @@ class ModelWordsTest {
 
   static Stream<Setting> everyWordOfTheSchema() throws IOException {
     List<Setting> settings = new ArrayList<>();
-    try (InputStream in = Task.class.getResourceAsStream("plan.schema.json")) {
+    try (InputStream in = Task.class.getResourceAsStream("/gapwise/analysis/plan.schema.json")) {
       JsonNode properties = JSON.readTree(in).at("/$defs/synthesis/properties");
       for (String name : List.of("measure", "scale", "betweenStudyVariance", "interval")) {
         properties.path(name).path("enum").forEach(word -> settings.add(setting(name, word)));
