@@ -103,7 +103,12 @@ class ArchitectureTest {
                   Set.of("synthesis.heterogeneity", "synthesis.pooling", "effect", "numeric")),
               Map.entry(
                   "synthesis.bayes",
-                  Set.of("synthesis.heterogeneity", "effect", "numeric", "problem")),
+                  Set.of(
+                      "synthesis.heterogeneity",
+                      "synthesis.likelihood",
+                      "effect",
+                      "numeric",
+                      "problem")),
               Map.entry(
                   "synthesis.smallstudy",
                   Set.of(
@@ -195,6 +200,7 @@ class ArchitectureTest {
                       "analysis.pooling",
                       "synthesis.heterogeneity",
                       "synthesis.pooling",
+                      "synthesis.likelihood",
                       "synthesis.bayes")),
               Map.entry(
                   "analysis.smallstudy",

@@ -1,14 +1,12 @@
 package gapwise.coverage;
 
-import gapwise.effect.ArmCounts;
 import gapwise.effect.Interval;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,14 +33,14 @@ public final class CoverageSimulation {
    */
   public static void main(String[] arguments)
       throws InterruptedException, ExecutionException, IOException {
-    int replicates = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 2000;
+    int replicates = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 200;
     int threads =
         arguments.length > 1
             ? Integer.parseInt(arguments[1])
             : Runtime.getRuntime().availableProcessors();
     List<Scenario> scenarios = Scenario.all();
     ForkJoinPool pool = new ForkJoinPool(threads);
-    List<Map<Method, Coverage>> found;
+    List<Map<Key, Coverage>> found;
     try {
       found =
           pool.submit(
@@ -63,20 +61,26 @@ public final class CoverageSimulation {
     }
   }
 
-  private static Map<Method, Coverage> run(Scenario scenario, int at, int replicates) {
-    Map<Method, Coverage> sums = new EnumMap<>(Method.class);
+  private static Map<Key, Coverage> run(Scenario scenario, int at, int replicates) {
+    Map<Key, Coverage> sums = new HashMap<>();
     SplittableRandom ofScenario = new SplittableRandom(SEED + at);
     for (int replicate = 0; replicate < replicates; replicate++) {
-      SplittableRandom random = ofScenario.split();
-      List<ArmCounts> series = scenario.draw(random);
-      double further = scenario.drawRate(random);
-      for (Method method : Method.values()) {
-        double truth = method.predicts() ? further : scenario.median();
-        sums.merge(method, one(method.interval(series), truth), Coverage::and);
+      Drawn drawn = scenario.draw(ofScenario.split());
+      for (Way way : Way.values()) {
+        Map<Target, Interval> found = way.intervals(drawn);
+        for (Target target : Target.values()) {
+          sums.merge(
+              new Key(way, target),
+              one(Optional.ofNullable(found.get(target)), drawn.truth(target)),
+              Coverage::and);
+        }
       }
     }
     return sums;
   }
+
+  /** A way and what its interval is to hold. */
+  record Key(Way way, Target target) {}
 
   private static Coverage one(Optional<Interval> interval, double truth) {
     if (interval.isEmpty()) {
@@ -85,20 +89,5 @@ public final class CoverageSimulation {
     double lower = interval.get().lower();
     double upper = interval.get().upper();
     return new Coverage(1, 1, lower <= truth && truth <= upper ? 1 : 0, 100 * (upper - lower));
-  }
-
-  /** All scenarios that match, together. */
-  static Coverage together(
-      List<Scenario> scenarios,
-      List<Map<Method, Coverage>> found,
-      Method method,
-      java.util.function.Predicate<Scenario> which) {
-    List<Coverage> parts = new ArrayList<>();
-    for (int i = 0; i < scenarios.size(); i++) {
-      if (which.test(scenarios.get(i))) {
-        parts.add(found.get(i).get(method));
-      }
-    }
-    return parts.stream().reduce(Coverage.NOTHING, Coverage::and);
   }
 }

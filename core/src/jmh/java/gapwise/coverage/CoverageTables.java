@@ -1,5 +1,6 @@
 package gapwise.coverage;
 
+import gapwise.coverage.CoverageSimulation.Key;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,77 +13,117 @@ import java.util.function.Predicate;
  * @param scenarios in their order
  * @param found one for each scenario
  */
-record CoverageTables(List<Scenario> scenarios, List<Map<Method, Coverage>> found) {
+record CoverageTables(List<Scenario> scenarios, List<Map<Key, Coverage>> found) {
 
-  /** The tables of the page. */
+  /** The tables of the page: for each target one of coverage and one of widths. */
   List<String> markdown() {
     List<String> lines = new ArrayList<>();
-    for (int series : Scenario.numbersOfSeries()) {
-      byMedian(series, lines);
+    for (Target target : Target.values()) {
+      lines.add("**Percent of intervals that hold " + target.words() + "**, by number of series");
+      lines.add("");
+      head(lines, "least, tau 0 to 1");
+      for (Way way : Way.values()) {
+        StringBuilder line = new StringBuilder("| " + way.words() + " |");
+        for (int series : Scenario.numbersOfSeries()) {
+          line.append(percent(together(new Key(way, target), fixed(series))));
+        }
+        lines.add(line + least(new Key(way, target)));
+      }
+      lines.add("");
+      lines.add("Mean width in percentage points");
+      lines.add("");
+      head(lines, "");
+      for (Way way : Way.values()) {
+        StringBuilder line = new StringBuilder("| " + way.words() + " |");
+        for (int series : Scenario.numbersOfSeries()) {
+          line.append(width(together(new Key(way, target), fixed(series))));
+        }
+        lines.add(line + " |");
+      }
+      lines.add("");
+      byTau(target, lines);
     }
-    byTau(lines);
     return lines;
   }
 
-  private void byMedian(int series, List<String> lines) {
-    lines.add(
-        "**" + series + " series.** Percent of intervals that hold the truth, by median rate");
-    lines.add("");
-    StringBuilder head = new StringBuilder("| method |");
+  private static void head(List<String> lines, String last) {
+    StringBuilder head = new StringBuilder("| way |");
     StringBuilder rule = new StringBuilder("| --- |");
-    Scenario.medians().forEach(median -> head.append(" ").append(median).append(" |"));
-    Scenario.medians().forEach(median -> rule.append(" --- |"));
-    lines.add(head + " least | mean width | none |");
-    lines.add(rule + " --- | --- | --- |");
-    for (Method method : Method.values()) {
-      StringBuilder line = new StringBuilder("| " + method.words() + " |");
-      Scenario.medians()
-          .forEach(
-              median ->
-                  line.append(
-                      percent(
-                          together(method, s -> s.series() == series && s.median() == median))));
-      Coverage all = together(method, s -> s.series() == series);
-      lines.add(
-          line
-              + percent(least(method, series))
-              + String.format(
-                  Locale.ROOT, " %.1f | %.1f |", all.meanWidth(), all.withoutPercent()));
+    for (int series : Scenario.numbersOfSeries()) {
+      head.append(" ").append(series).append(" |");
+      rule.append(" --- |");
     }
-    lines.add("");
+    lines.add(head + " " + last + " |");
+    lines.add(rule + " --- |");
   }
 
-  private void byTau(List<String> lines) {
-    lines.add("**All numbers of series and rates**, by standard deviation between series");
+  private void byTau(Target target, List<String> lines) {
+    lines.add("By standard deviation between series, 2 to 5 series together");
     lines.add("");
-    StringBuilder head = new StringBuilder("| method |");
+    StringBuilder head = new StringBuilder("| way |");
     StringBuilder rule = new StringBuilder("| --- |");
-    Scenario.taus().forEach(tau -> head.append(" ").append(tau).append(" |"));
-    Scenario.taus().forEach(tau -> rule.append(" --- |"));
+    for (String spread : spreads()) {
+      head.append(" ").append(spread).append(" |");
+      rule.append(" --- |");
+    }
     lines.add(head.toString());
     lines.add(rule.toString());
-    for (Method method : Method.values()) {
-      StringBuilder line = new StringBuilder("| " + method.words() + " |");
-      Scenario.taus().forEach(tau -> line.append(percent(together(method, s -> s.tau() == tau))));
+    for (Way way : Way.values()) {
+      StringBuilder line = new StringBuilder("| " + way.words() + " |");
+      for (String spread : spreads()) {
+        line.append(
+            percent(
+                together(
+                    new Key(way, target),
+                    s -> s.series() >= 2 && s.series() <= 5 && s.spread().equals(spread))));
+      }
       lines.add(line.toString());
     }
     lines.add("");
   }
 
-  private Coverage together(Method method, Predicate<Scenario> which) {
-    return CoverageSimulation.together(scenarios, found, method, which);
+  private static List<String> spreads() {
+    List<String> spreads = new ArrayList<>();
+    Scenario.taus().forEach(tau -> spreads.add(String.valueOf(tau)));
+    spreads.add("drawn");
+    return spreads;
   }
 
-  private Coverage least(Method method, int series) {
-    Coverage least = null;
+  private static Predicate<Scenario> fixed(int series) {
+    return scenario -> scenario.series() == series && scenario.tau().isPresent();
+  }
+
+  private Coverage together(Key key, Predicate<Scenario> which) {
+    Coverage sum = Coverage.NOTHING;
     for (int i = 0; i < scenarios.size(); i++) {
-      Coverage one = found.get(i).get(method);
-      boolean counts = scenarios.get(i).series() == series && one.intervals() > 0;
-      if (counts && (least == null || one.percent() < least.percent())) {
-        least = one;
+      if (which.test(scenarios.get(i))) {
+        sum = sum.and(found.get(i).get(key));
       }
     }
-    return least == null ? Coverage.NOTHING : least;
+    return sum;
+  }
+
+  /** The worst scenario with its number of series, median and tau. */
+  private String least(Key key) {
+    int least = -1;
+    for (int i = 0; i < scenarios.size(); i++) {
+      Coverage one = found.get(i).get(key);
+      boolean counts = scenarios.get(i).tau().isPresent() && one.intervals() > 0;
+      if (counts && (least < 0 || one.percent() < found.get(least).get(key).percent())) {
+        least = i;
+      }
+    }
+    if (least < 0) {
+      return " - |";
+    }
+    Scenario worst = scenarios.get(least);
+    return String.format(
+        Locale.ROOT,
+        " %.1f (%d series, %s, tau %s) |",
+        found.get(least).get(key).percent(),
+        worst.series(),
+        worst.median(),
+        worst.spread());
   }
 
   private static String percent(Coverage coverage) {
@@ -91,26 +132,35 @@ record CoverageTables(List<Scenario> scenarios, List<Map<Method, Coverage>> foun
         : String.format(Locale.ROOT, " %.1f |", coverage.percent());
   }
 
-  /** Every scenario and method, a line each. */
+  private static String width(Coverage coverage) {
+    return coverage.intervals() == 0
+        ? " - |"
+        : String.format(Locale.ROOT, " %.1f |", coverage.meanWidth());
+  }
+
+  /** Every scenario, way and target, a line each. */
   List<String> csv() {
     List<String> lines = new ArrayList<>();
-    lines.add("series,median,tau,method,replicates,intervals,covered_percent,mean_width_points");
+    lines.add("series,median,tau,way,target,replicates,intervals,covered_percent,mean_width_points");
     for (int i = 0; i < scenarios.size(); i++) {
       Scenario s = scenarios.get(i);
-      for (Method method : Method.values()) {
-        Coverage c = found.get(i).get(method);
-        lines.add(
-            String.format(
-                Locale.ROOT,
-                "%d,%s,%s,\"%s\",%d,%d,%s,%s",
-                s.series(),
-                s.median(),
-                s.tau(),
-                method.words(),
-                c.replicates(),
-                c.intervals(),
-                c.intervals() == 0 ? "" : String.format(Locale.ROOT, "%.2f", c.percent()),
-                c.intervals() == 0 ? "" : String.format(Locale.ROOT, "%.2f", c.meanWidth())));
+      for (Way way : Way.values()) {
+        for (Target target : Target.values()) {
+          Coverage c = found.get(i).get(new Key(way, target));
+          lines.add(
+              String.format(
+                  Locale.ROOT,
+                  "%d,%s,%s,\"%s\",%s,%d,%d,%s,%s",
+                  s.series(),
+                  s.median(),
+                  s.spread(),
+                  way.words(),
+                  target.words(),
+                  c.replicates(),
+                  c.intervals(),
+                  c.intervals() == 0 ? "" : String.format(Locale.ROOT, "%.2f", c.percent()),
+                  c.intervals() == 0 ? "" : String.format(Locale.ROOT, "%.2f", c.meanWidth())));
+        }
       }
     }
     return lines;

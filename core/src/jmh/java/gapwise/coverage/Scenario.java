@@ -3,6 +3,7 @@ package gapwise.coverage;
 import gapwise.effect.ArmCounts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.stream.DoubleStream;
 
@@ -12,17 +13,24 @@ import java.util.stream.DoubleStream;
  *
  * @param series how many there are
  * @param median the rate that half of all conceivable series exceed
- * @param tau standard deviation between series on the logit scale
+ * @param tau standard deviation between series on the logit scale; empty if every replicate draws
+ *     its own, each value from 0 to 1.2 alike
  */
-record Scenario(int series, double median, double tau) {
-  private static final int[] SERIES = {3, 5, 10, 30};
+record Scenario(int series, double median, OptionalDouble tau) {
+  private static final int[] SERIES = {1, 2, 3, 4, 5, 10, 30};
   private static final double[] MEDIANS = {0.5, 0.8, 0.9, 0.95, 0.98};
-  private static final double[] TAUS = {0, 0.3, 0.6, 1.0};
+  private static final double[] TAUS = {0, 0.5, 1.0};
+  private static final double MOST_TAU = 1.2;
 
   /** Series of limbs reconstructed are mostly of this size; the log of the size is uniform. */
   private static final double LEAST_PATIENTS = 5;
 
   private static final double MOST_PATIENTS = 60;
+
+  /** Three other methods of the same outcome: how many series each has, and its median rate. */
+  private static final int[] SERIES_OF_OTHERS = {3, 5, 8};
+
+  private static final double[] MEDIANS_OF_OTHERS = {0.75, 0.85, 0.92};
 
   /** All scenarios, in the order of the tables. */
   static List<Scenario> all() {
@@ -30,8 +38,9 @@ record Scenario(int series, double median, double tau) {
     for (int series : SERIES) {
       for (double median : MEDIANS) {
         for (double tau : TAUS) {
-          all.add(new Scenario(series, median, tau));
+          all.add(new Scenario(series, median, OptionalDouble.of(tau)));
         }
+        all.add(new Scenario(series, median, OptionalDouble.empty()));
       }
     }
     return all;
@@ -46,16 +55,32 @@ record Scenario(int series, double median, double tau) {
   }
 
   static List<Integer> numbersOfSeries() {
-    return List.of(3, 5, 10, 30);
+    return List.of(1, 2, 3, 4, 5, 10, 30);
   }
 
-  /** The series of one replicate. */
-  List<ArmCounts> draw(SplittableRandom random) {
+  /** What the tables call its spread. */
+  String spread() {
+    return tau.isPresent() ? String.valueOf(tau.getAsDouble()) : "drawn";
+  }
+
+  /** One replicate. */
+  Drawn draw(SplittableRandom random) {
+    double spread = tau.orElseGet(() -> random.nextDouble(0, MOST_TAU));
+    List<List<ArmCounts>> others = new ArrayList<>();
+    for (int i = 0; i < SERIES_OF_OTHERS.length; i++) {
+      others.add(series(random, SERIES_OF_OTHERS[i], MEDIANS_OF_OTHERS[i], spread));
+    }
+    return new Drawn(
+        median, spread, series(random, series, median, spread), others, rate(random, median, spread));
+  }
+
+  private static List<ArmCounts> series(
+      SplittableRandom random, int count, double median, double spread) {
     List<ArmCounts> drawn = new ArrayList<>();
-    for (int i = 0; i < series; i++) {
+    for (int i = 0; i < count; i++) {
       double logs = random.nextDouble(Math.log(LEAST_PATIENTS), Math.log(MOST_PATIENTS));
       int patients = (int) Math.round(Math.exp(logs));
-      double rate = drawRate(random);
+      double rate = rate(random, median, spread);
       int united = 0;
       for (int patient = 0; patient < patients; patient++) {
         united += random.nextDouble() < rate ? 1 : 0;
@@ -65,9 +90,8 @@ record Scenario(int series, double median, double tau) {
     return drawn;
   }
 
-  /** The true rate of one more series. */
-  double drawRate(SplittableRandom random) {
-    double logit = Math.log(median / (1 - median)) + tau * random.nextGaussian();
+  private static double rate(SplittableRandom random, double median, double spread) {
+    double logit = Math.log(median / (1 - median)) + spread * random.nextGaussian();
     return 1 / (1 + Math.exp(-logit));
   }
 }

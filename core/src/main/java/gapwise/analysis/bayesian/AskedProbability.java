@@ -36,17 +36,28 @@ record AskedProbability(double value, boolean above) {
     return one.has("above") ? "above" : "below";
   }
 
+  /**
+   * Answers.
+   *
+   * @param average on the scale of the link, which is that of the analysis
+   */
   BayesianResult.Probability answer(
-      BackTransform back, Marginal mean, Optional<Marginal> predictive) {
+      BackTransform back,
+      Marginal mean,
+      Optional<Marginal> predictive,
+      Optional<Marginal> average) {
     Work.check();
     double place = ShownValue.onAnalysisScale(value, back);
     OptionalDouble none = OptionalDouble.empty();
     return new BayesianResult.Probability(
         above ? OptionalDouble.of(value) : none,
         above ? none : OptionalDouble.of(value),
-        above ? mean.above(place) : mean.below(place),
-        predictive
-            .map(p -> OptionalDouble.of(above ? p.above(place) : p.below(place)))
-            .orElse(none));
+        of(mean, place),
+        predictive.map(one -> OptionalDouble.of(of(one, place))).orElse(none),
+        average.map(one -> OptionalDouble.of(of(one, place))).orElse(none));
+  }
+
+  private double of(Marginal marginal, double place) {
+    return above ? marginal.above(place) : marginal.below(place);
   }
 }

@@ -12,12 +12,14 @@ import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
+import gapwise.synthesis.bayes.CountsPosterior;
 import gapwise.synthesis.bayes.Marginal;
 import gapwise.synthesis.bayes.Posterior;
 import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.Proper;
 import gapwise.synthesis.bayes.TrueEffect;
 import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.likelihood.ExactLikelihood;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -52,9 +54,16 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
    */
   public <D extends StudyData> Optional<BayesianResult> of(
       Synthesis<D> synthesis, List<Result.Warning> warnings) {
-    if (!(synthesis.plan().model() instanceof BayesianModel model)) {
-      return Optional.empty();
+    if (synthesis.plan().model() instanceof BayesianCountsModel model) {
+      return ofCounts(synthesis, model);
     }
+    return synthesis.plan().model() instanceof BayesianModel model
+        ? ofEffects(synthesis, model, warnings)
+        : Optional.empty();
+  }
+
+  private <D extends StudyData> Optional<BayesianResult> ofEffects(
+      Synthesis<D> synthesis, BayesianModel model, List<Result.Warning> warnings) {
     EffectSample sample = synthesis.studies().sample();
     if (sample.size() == 0) {
       return Optional.empty();
@@ -67,18 +76,45 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
     }
     Proper proper = (Proper) posterior;
     tell(proper.warnings(), warnings);
-    Words words =
-        new Words(
-            synthesis.plan().level(), synthesis.measure().shown(synthesis.studies().pooledData()));
+    Words words = words(synthesis);
     Optional<Marginal> predictive = proper.predictive();
     return Optional.of(
         new BayesianResult(
             words.effect(proper.mean()),
             proper.tau().map(words::tau),
             predictive.map(words::effect),
-            studies(proper.studies(), synthesis.studies().pooled()),
-            probabilities(words.back(), proper.mean(), predictive),
+            Optional.empty(),
+            Optional.of(studies(proper.studies(), synthesis.studies().pooled())),
+            probabilities(words.back(), proper.mean(), predictive, Optional.empty()),
             sensitivity(words, sample, model.priors(), warnings)));
+  }
+
+  private <D extends StudyData> Optional<BayesianResult> ofCounts(
+      Synthesis<D> synthesis, BayesianCountsModel model) {
+    List<D> told =
+        synthesis.studies().pooledData().stream().filter(ExactLikelihood::tells).toList();
+    if (told.isEmpty()) {
+      return Optional.empty();
+    }
+    OfCounts counts = new OfCounts(model, told);
+    CountsPosterior posterior = counts.posterior(told, model.tau().prior());
+    Words words = words(synthesis);
+    Optional<Marginal> average = counts.averageOf(posterior);
+    Marginal predictive = posterior.predictive();
+    return Optional.of(
+        new BayesianResult(
+            words.effect(posterior.centre()),
+            Optional.of(words.tau(posterior.tau())),
+            Optional.of(words.effect(predictive)),
+            average.map(words::shown),
+            Optional.empty(),
+            probabilities(words.back(), posterior.centre(), Optional.of(predictive), average),
+            sensitivity(words, counts, told)));
+  }
+
+  private static <D extends StudyData> Words words(Synthesis<D> synthesis) {
+    return new Words(
+        synthesis.plan().level(), synthesis.measure().shown(synthesis.studies().pooledData()));
   }
 
   /** Reminds of the unit of tau where effects have one. */
@@ -95,11 +131,27 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
   }
 
   private Optional<List<BayesianResult.Probability>> probabilities(
-      BackTransform back, Marginal mean, Optional<Marginal> predictive) {
+      BackTransform back,
+      Marginal mean,
+      Optional<Marginal> predictive,
+      Optional<Marginal> average) {
     return probabilities.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            probabilities.stream().map(one -> one.answer(back, mean, predictive)).toList());
+            probabilities.stream()
+                .map(one -> one.answer(back, mean, predictive, average))
+                .toList());
+  }
+
+  private Optional<List<BayesianResult.Sensitivity>> sensitivity(
+      Words words, OfCounts counts, List<? extends StudyData> told) {
+    List<BayesianResult.Sensitivity> others = new ArrayList<>();
+    for (AskedPrior tau : sensitivity) {
+      CountsPosterior other = counts.posterior(told, tau.prior());
+      others.add(
+          words.under(tau.told(), other.centre(), counts.averageOf(other).map(words::shown)));
+    }
+    return others.isEmpty() ? Optional.empty() : Optional.of(others);
   }
 
   private Optional<List<BayesianResult.Sensitivity>> sensitivity(
@@ -113,12 +165,13 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
       }
       told.add(
           other instanceof Proper proper
-              ? words.under(tau.told(), proper.mean())
+              ? words.under(tau.told(), proper.mean(), Optional.empty())
               : new BayesianResult.Sensitivity(
                   tau.told(),
                   OptionalDouble.empty(),
                   OptionalDouble.empty(),
                   OptionalDouble.empty(),
+                  Optional.empty(),
                   Optional.empty()));
     }
     return told.isEmpty() ? Optional.empty() : Optional.of(told);
@@ -171,20 +224,22 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
           shown);
     }
 
-    private BayesianResult.Shown shown(Marginal marginal) {
+    BayesianResult.Shown shown(Marginal marginal) {
       Interval limits = marginal.equalTailed(level);
       return new BayesianResult.Shown(
           back.apply(marginal.median()), back.apply(limits.lower()), back.apply(limits.upper()));
     }
 
-    BayesianResult.Sensitivity under(JsonNode tau, Marginal mean) {
+    BayesianResult.Sensitivity under(
+        JsonNode tau, Marginal mean, Optional<BayesianResult.Shown> average) {
       Interval limits = mean.equalTailed(level);
       return new BayesianResult.Sensitivity(
           tau,
           OptionalDouble.of(mean.median()),
           OptionalDouble.of(limits.lower()),
           OptionalDouble.of(limits.upper()),
-          Optional.of(shown(mean)));
+          Optional.of(shown(mean)),
+          average);
     }
   }
 }

@@ -13,7 +13,9 @@ import java.util.OptionalDouble;
  * @param mean of all true effects
  * @param tau standard deviation between studies; empty if it is the prior
  * @param predictive true effect of a further study; empty with tau
- * @param studies true effects given all data, one entry a pooled study
+ * @param average the mean over studies of shares or rates, as people read it; with an exact
+ *     likelihood
+ * @param studies true effects given all data, one entry a pooled study; with a normal likelihood
  * @param probabilities what the plan asks for
  * @param priorSensitivity the mean under other priors of tau
  */
@@ -22,13 +24,10 @@ public record BayesianResult(
     Marginal mean,
     Optional<Marginal> tau,
     Optional<Marginal> predictive,
-    List<Study> studies,
+    Optional<Shown> average,
+    Optional<List<Study>> studies,
     Optional<List<Probability>> probabilities,
     Optional<List<Sensitivity>> priorSensitivity) {
-  public BayesianResult {
-    studies = List.copyOf(studies);
-  }
-
   /** The posterior of one quantity; moments that are infinite are left out. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Marginal(
@@ -53,10 +52,15 @@ public record BayesianResult(
    *
    * @param mean of the mean (where it is carried back: of the median of true values)
    * @param predictive of the true value of a further study
+   * @param average of the mean over studies of shares or rates
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Probability(
-      OptionalDouble above, OptionalDouble below, double mean, OptionalDouble predictive) {}
+      OptionalDouble above,
+      OptionalDouble below,
+      double mean,
+      OptionalDouble predictive,
+      OptionalDouble average) {}
 
   /**
    * The mean under another prior of tau.
@@ -69,5 +73,6 @@ public record BayesianResult(
       OptionalDouble median,
       OptionalDouble lower,
       OptionalDouble upper,
-      Optional<Shown> shown) {}
+      Optional<Shown> shown,
+      Optional<Shown> average) {}
 }

@@ -60,7 +60,6 @@ record OfPosteriors(EffectSample sample, Priors priors, PoolingSettings settings
         proper.studies().stream().map(TrueEffect::weight).toList(),
         mean.sd(),
         Optional.empty(),
-        Optional.empty(),
         proper.warnings());
   }
 
@@ -72,20 +71,12 @@ record OfPosteriors(EffectSample sample, Priors priors, PoolingSettings settings
         List.of(),
         OptionalDouble.empty(),
         Optional.empty(),
-        Optional.empty(),
         warnings);
   }
 
   /** Groups have posteriors of their own; no test compares them. */
   @Override
   public Subgroups subgroups(List<String> levels, boolean common) {
-    Subgroups apart = Subgroups.apart(levels, this::at);
-    return new Subgroups(
-        apart.groups(),
-        OptionalDouble.empty(),
-        OptionalInt.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        apart.warnings());
+    return Subgroups.untested(levels, this::at);
   }
 }

@@ -4,11 +4,15 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.plan.Filling;
+import gapwise.analysis.pooling.ExactModels;
+import gapwise.analysis.pooling.Model;
 import gapwise.problem.Problems;
+import gapwise.synthesis.bayes.CentrePrior;
 import gapwise.synthesis.bayes.MeanPrior;
 import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.TauPrior;
 import gapwise.synthesis.pooling.PoolingSettings;
+import java.util.Set;
 
 /** The priors of a plan whose form and defaults are settled. */
 public final class PriorReader {
@@ -17,25 +21,66 @@ public final class PriorReader {
 
   private static final double USUAL_SCALE = 0.5;
 
+  /** For counts: chosen by simulation, docs/methods/coverage.md. */
+  private static final double USUAL_SCALE_OF_COUNTS = 1;
+
+  /**
+   * Standard deviation of a log ratio that lies within a factor of 250 with a probability of 95 %
+   * (Günhan, Röver and Friede, Res Synth Methods 2020;11:74).
+   */
+  private static final double USUAL_OF_RATIOS = 2.82;
+
+  /** True values so far apart that no series of patients could tell them from farther. */
+  private static final double GREATEST_OF_COUNTS = 10;
+
+  private static final Set<String> OF_ONE_GROUP = Set.of("proportion", "incidence-rate");
+
   private PriorReader() {}
 
   /** The model a checked plan asks for. */
-  public static BayesianModel model(JsonNode full, PoolingSettings settings) {
-    return new BayesianModel(
-        read(full.path("prior")), AskedPrior.of(full.path("prior").path("tau")), settings);
+  public static Model model(ObjectNode full, PoolingSettings settings) {
+    return ExactModels.areCounts(full)
+        ? BayesianCountsModel.of(full, settings)
+        : new BayesianModel(
+            read(full.path("prior")), AskedPrior.of(full.path("prior").path("tau")), settings);
   }
 
   /** Fills in what the plan leaves out. */
   public static void fill(Filling plan) {
+    plan.text("likelihood", "normal");
+    boolean counts = ExactModels.areCounts(plan.full());
     JsonNode asked = plan.given().path("prior");
     ObjectNode prior = plan.full().putObject("prior");
-    prior.set(
-        "mean", asked.has("mean") ? asked.get("mean") : JsonNodeFactory.instance.textNode("flat"));
+    prior.set("mean", asked.has("mean") ? asked.get("mean") : usualMean(plan, counts));
     if (asked.has("tau")) {
       prior.set("tau", asked.get("tau"));
     } else {
-      prior.putObject("tau").put("halfNormal", USUAL_SCALE);
+      prior.putObject("tau").put("halfNormal", counts ? USUAL_SCALE_OF_COUNTS : USUAL_SCALE);
     }
+  }
+
+  private static JsonNode usualMean(Filling plan, boolean counts) {
+    JsonNodeFactory nodes = JsonNodeFactory.instance;
+    if (!counts) {
+      return nodes.textNode("flat");
+    }
+    if (OF_ONE_GROUP.contains(plan.text("measure"))) {
+      return nodes.textNode("uniform");
+    }
+    ObjectNode normal = nodes.objectNode();
+    normal.putArray("normal").add(0).add(USUAL_OF_RATIOS);
+    return normal;
+  }
+
+  /** The prior of the middle study of counts. */
+  static CentrePrior centre(String measure, JsonNode mean) {
+    JsonNode normal = mean.path("normal");
+    if (!normal.isMissingNode()) {
+      return new CentrePrior.Normal(normal.get(0).asDouble(), normal.get(1).asDouble());
+    }
+    return measure.equals("proportion")
+        ? new CentrePrior.UniformShare()
+        : new CentrePrior.UniformRate();
   }
 
   private static Priors read(JsonNode prior) {
@@ -62,7 +107,10 @@ public final class PriorReader {
   }
 
   /** Notes what no prior can be. */
-  public static void check(JsonNode plan, Problems problems) {
+  public static void check(ObjectNode plan, Problems problems) {
+    if (plan.path("model").asText().equals("bayesian")) {
+      checkTogether(plan, problems);
+    }
     JsonNode normal = plan.path("prior").path("mean").path("normal");
     if (!normal.isMissingNode() && !(normal.get(1).asDouble() >= LEAST)) {
       problems.add(
@@ -78,6 +126,54 @@ public final class PriorReader {
     JsonNode others = plan.path("priorSensitivity");
     for (int i = 0; i < others.size(); i++) {
       checkTau(others.get(i), "priorSensitivity[" + i + "]", problems);
+    }
+  }
+
+  /** Notes priors that do not go with the likelihood. */
+  private static void checkTogether(ObjectNode plan, Problems problems) {
+    JsonNode mean = plan.path("prior").path("mean");
+    if (!ExactModels.areCounts(plan)) {
+      if (mean.asText().equals("uniform")) {
+        problems.add(
+            "prior.mean",
+            "prior-not-for-likelihood",
+            "'uniform' is for shares and rates by their exact likelihood; take 'flat' here, or"
+                + " 'likelihood': 'exact'");
+      }
+      return;
+    }
+    ExactModels.checkCounts(plan, problems);
+    boolean ofOneGroup = OF_ONE_GROUP.contains(plan.path("measure").asText());
+    if (mean.asText().equals("flat") || (mean.asText().equals("uniform") && !ofOneGroup)) {
+      problems.add(
+          "prior.mean",
+          "prior-not-for-likelihood",
+          "'"
+              + mean.asText()
+              + "' leaves no distribution where every study lies at a limit; take "
+              + (ofOneGroup ? "'uniform' or " : "")
+              + "{\"normal\": [mean, standard deviation]}");
+    }
+    checkTauOfCounts(plan.path("prior").path("tau"), "prior.tau", problems);
+    for (int i = 0; i < plan.path("priorSensitivity").size(); i++) {
+      checkTauOfCounts(
+          plan.path("priorSensitivity").get(i), "priorSensitivity[" + i + "]", problems);
+    }
+  }
+
+  private static void checkTauOfCounts(JsonNode asked, String where, Problems problems) {
+    JsonNode range = asked.path("uniform");
+    double reach =
+        range.isMissingNode() ? asked.path("halfNormal").asDouble() : range.get(1).asDouble();
+    boolean ends = asked.has("halfNormal") || asked.has("uniform");
+    if (!ends || !(reach > 0 && reach <= GREATEST_OF_COUNTS)) {
+      problems.add(
+          where,
+          "prior-not-for-likelihood",
+          "with an exact likelihood tau has a half-normal prior with a scale, or a uniform one with"
+              + " an end, above 0 and not above "
+              + GREATEST_OF_COUNTS
+              + ", since studies without events, or with only events, do not rule out any spread");
     }
   }
 

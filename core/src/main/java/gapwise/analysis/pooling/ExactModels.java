@@ -28,8 +28,25 @@ public final class ExactModels {
     return plan.path("model").asText().equals(ExactModel.WORD);
   }
 
+  /** Whether a plan takes counts as they are, nothing added to empty cells, by any model. */
+  public static boolean areCounts(ObjectNode plan) {
+    return asked(plan)
+        || (plan.path("model").asText().equals("bayesian")
+            && plan.path("likelihood").asText().equals("exact"));
+  }
+
   private static boolean measures(ObjectNode plan, String measure) {
     return plan.path("measure").asText().equals(measure);
+  }
+
+  /** The exact likelihood of a measure that has one, of two groups given their margins. */
+  public static ExactLikelihood.Model given(String measure) {
+    return switch (measure) {
+      case "proportion" -> ExactLikelihood.Model.PROPORTION;
+      case "incidence-rate" -> ExactLikelihood.Model.RATE;
+      case "incidence-rate-ratio" -> ExactLikelihood.Model.RATE_RATIO;
+      default -> ExactLikelihood.Model.ODDS_RATIO_CONDITIONAL;
+    };
   }
 
   /** Whether a measure has an exact likelihood. */
@@ -60,6 +77,28 @@ public final class ExactModels {
 
   /** What does not go together. */
   public static void check(ObjectNode plan, Problems problems) {
+    checkCounts(plan, problems);
+    String likelihood = plan.path("likelihood").asText();
+    if (measures(plan, "incidence-rate-ratio") && likelihood.equals("unconditional")) {
+      problems.add(
+          "likelihood",
+          "model-not-for-measure",
+          "the unconditional likelihood is for odds ratios; rate ratios have 'conditional', given"
+              + " the events of both groups");
+    }
+    if (likelihood.equals("normal") || likelihood.equals("exact")) {
+      problems.add(
+          "likelihood",
+          "model-not-for-measure",
+          "'"
+              + likelihood
+              + "' is for the model 'bayesian'; 'exact-likelihood' has 'conditional' and"
+              + " 'unconditional'");
+    }
+  }
+
+  /** What no model of counts as they are can take. */
+  public static void checkCounts(ObjectNode plan, Problems problems) {
     if (!MEASURES.contains(plan.path("measure").asText())) {
       problems.add(
           "model",
@@ -83,14 +122,6 @@ public final class ExactModels {
               + " scale in an exact likelihood; found '"
               + scale
               + "', leave it out");
-    }
-    if (measures(plan, "incidence-rate-ratio")
-        && plan.path("likelihood").asText().equals("unconditional")) {
-      problems.add(
-          "likelihood",
-          "model-not-for-measure",
-          "the unconditional likelihood is for odds ratios; rate ratios have 'conditional', given"
-              + " the events of both groups");
     }
   }
 
@@ -116,13 +147,8 @@ public final class ExactModels {
 
   /** The model a checked plan asks for. */
   public static ExactModel of(ObjectNode full, PoolingSettings settings) {
-    ExactLikelihood.Model model =
-        switch (full.get("measure").asText()) {
-          case "proportion" -> ExactLikelihood.Model.PROPORTION;
-          case "incidence-rate" -> ExactLikelihood.Model.RATE;
-          case "incidence-rate-ratio" -> ExactLikelihood.Model.RATE_RATIO;
-          default -> oddsRatio(full);
-        };
+    String measure = full.get("measure").asText();
+    ExactLikelihood.Model model = measure.equals("odds-ratio") ? oddsRatio(full) : given(measure);
     return new ExactModel(
         new ExactLikelihood(model, full.get("quadraturePoints").asInt()), limits(full), settings);
   }

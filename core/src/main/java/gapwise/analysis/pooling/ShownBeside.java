@@ -3,6 +3,7 @@ package gapwise.analysis.pooling;
 import gapwise.analysis.result.Result;
 import gapwise.effect.ArmCounts;
 import gapwise.effect.BackTransform;
+import gapwise.effect.MeasureOptions;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.synthesis.likelihood.ExactLikelihood;
@@ -75,6 +76,14 @@ final class ShownBeside {
   }
 
   private Optional<Result.Estimate> average(Result.Summary summary, Pooled pooled) {
+    if (pooled.average().isPresent()) {
+      return pooled
+          .average()
+          .map(
+              one ->
+                  new Result.Estimate(
+                      one.estimate(), one.interval().lower(), one.interval().upper()));
+    }
     OptionalDouble tauSquared = pooled.heterogeneity().tauSquared();
     return tauSquared.isEmpty()
         ? Optional.empty()
@@ -89,7 +98,7 @@ final class ShownBeside {
   }
 
   private boolean ofSingleGroups() {
-    return plan.model() instanceof ExactModel
+    return plan.options().pooling() == MeasureOptions.Pooling.COUNTS
         && (plan.measure().equals("proportion") || plan.measure().equals("incidence-rate"));
   }
 

@@ -106,7 +106,7 @@ public final class SynthesisDefaults {
 
   /** Whether anything is ever added to empty cells, or a study left out for them. */
   public static boolean usesContinuityCorrection(ObjectNode full) {
-    String scale = ExactModels.asked(full) ? "" : full.path("scale").asText();
+    String scale = ExactModels.areCounts(full) ? "" : full.path("scale").asText();
     return switch (full.path("measure").asText()) {
       case "proportion" -> scale.equals("logit") || scale.equals("log");
       case "incidence-rate" -> scale.equals("log");

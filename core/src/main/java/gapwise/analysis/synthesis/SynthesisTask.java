@@ -105,7 +105,7 @@ public final class SynthesisTask implements Task {
         full.path("standardisedVariance").asText().equals("factor-squared"),
         full.path("reportedAs").asText().equals("ratio"),
         full.get("level").asDouble(),
-        switch (ExactModels.asked(full) ? "exact" : full.path("pooling").asText()) {
+        switch (ExactModels.areCounts(full) ? "exact" : full.path("pooling").asText()) {
           case "mantel-haenszel", "exact" -> Pooling.COUNTS;
           case "peto" -> Pooling.PETO;
           default -> Pooling.INVERSE_VARIANCE;

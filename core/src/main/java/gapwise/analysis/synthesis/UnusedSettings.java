@@ -44,7 +44,7 @@ public final class UnusedSettings {
     USED.put("backTransformN", doubleArcsine);
     USED.put("backTransformAlsoWith", doubleArcsine);
     USED.put("reportedAs", plan -> is(plan, "measure", "reported-effect"));
-    USED.put("likelihood", ExactModels::hasTwoGroups);
+    USED.put("likelihood", plan -> ExactModels.hasTwoGroups(plan) || is(plan, "model", "bayesian"));
     USED.put("armSpread", ExactModels::hasArmSpread);
     USED.put("quadraturePoints", ExactModels::asked);
     Predicate<ObjectNode> standardised =

@@ -15,6 +15,11 @@ final class GaussLegendre {
   private static final double[] WEIGHTS = new double[POINTS];
   private static final double[] BARYCENTRIC = new double[POINTS];
 
+  /** Weight times polynomial of degree 15, and 14, times degree plus a half. */
+  private static final double[] LAST = new double[POINTS];
+
+  private static final double[] BEFORE = new double[POINTS];
+
   static {
     GaussIntegrator rule = new GaussIntegratorFactory().legendre(POINTS);
     for (int i = 0; i < POINTS; i++) {
@@ -22,6 +27,15 @@ final class GaussLegendre {
       WEIGHTS[i] = rule.getWeight(i);
       double size = Math.sqrt((1 - PLACES[i] * PLACES[i]) * WEIGHTS[i]);
       BARYCENTRIC[i] = i % 2 == 0 ? size : -size;
+      double two = 1;
+      double one = PLACES[i];
+      for (int n = 2; n < POINTS; n++) {
+        double next = ((2 * n - 1) * PLACES[i] * one - (n - 1) * two) / n;
+        two = one;
+        one = next;
+      }
+      LAST[i] = WEIGHTS[i] * one * (POINTS - 0.5);
+      BEFORE[i] = WEIGHTS[i] * two * (POINTS - 1.5);
     }
   }
 
@@ -49,5 +63,30 @@ final class GaussLegendre {
       below += share;
     }
     return above / below;
+  }
+
+  /** What each point adds to the polynomial at x, times its value. */
+  static double[] shares(double x) {
+    double[] shares = new double[POINTS];
+    for (int i = 0; i < POINTS; i++) {
+      double[] one = new double[POINTS];
+      one[i] = 1;
+      shares[i] = interpolate(one, x);
+    }
+    return shares;
+  }
+
+  /**
+   * The size of the last two coefficients of the polynomial through the values, by Legendre
+   * polynomials; small where the polynomial has all of what it goes through.
+   */
+  static double lastCoefficients(double[] values) {
+    double last = 0;
+    double before = 0;
+    for (int i = 0; i < POINTS; i++) {
+      last += LAST[i] * values[i];
+      before += BEFORE[i] * values[i];
+    }
+    return Math.max(Math.abs(last), Math.abs(before));
   }
 }

@@ -56,6 +56,17 @@ public final class Marginal {
         moments > 1 ? OptionalDouble.of(tau.standardDeviation()) : OptionalDouble.empty());
   }
 
+  /** Of a quantity on a support. */
+  static Marginal of(
+      Continuous distribution, double from, double to, OptionalDouble mean, OptionalDouble sd) {
+    return new Marginal(distribution, 0, from, to, mean, sd);
+  }
+
+  /** Of a quantity that can have any value. */
+  static Marginal of(Continuous distribution, OptionalDouble mean, OptionalDouble sd) {
+    return of(distribution, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, mean, sd);
+  }
+
   /** The mean; empty if it is infinite. */
   public OptionalDouble mean() {
     return mean;

@@ -44,6 +44,24 @@ public record Heterogeneity(
     return UNKNOWN.withTauSquared(tau * tau);
   }
 
+  /**
+   * The same with limits of the spread.
+   *
+   * @param limits of tau, at least 0
+   */
+  public static Heterogeneity ofSpread(double tau, Interval limits) {
+    return new Heterogeneity(
+        NONE,
+        OptionalInt.empty(),
+        NONE,
+        OptionalDouble.of(tau * tau),
+        Optional.of(new Interval(limits.lower() * limits.lower(), limits.upper() * limits.upper())),
+        NONE,
+        NONE,
+        NONE,
+        NONE);
+  }
+
   /** What follows from Q alone. */
   public static Heterogeneity fromQ(double q, int degrees) {
     if (degrees < 1) {

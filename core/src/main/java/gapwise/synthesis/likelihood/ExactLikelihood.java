@@ -58,7 +58,7 @@ public final class ExactLikelihood {
    * @param limits how its interval is made
    */
   public Pooled pool(List<? extends StudyData> studies, LikelihoodLimits limits) {
-    List<? extends StudyData> told = studies.stream().filter(this::tells).toList();
+    List<? extends StudyData> told = studies.stream().filter(ExactLikelihood::tells).toList();
     LikelihoodFit fit = fit(told);
     if (fit instanceof LikelihoodFit.NoMaximum none) {
       return Pooled.without(Heterogeneity.UNKNOWN, why(none.reason(), studies));
@@ -66,7 +66,7 @@ public final class ExactLikelihood {
     LikelihoodFit.Estimate top = (LikelihoodFit.Estimate) fit;
     return told.size() == 1
         ? single(told.get(0), top, limits.level())
-        : pooled(top, told.size(), limits, shares(studies, top));
+        : pooled(top, told.size(), limits, shares(model, studies, top.estimate(), top.tau()));
   }
 
   private LikelihoodFit fit(List<? extends StudyData> studies) {
@@ -110,7 +110,7 @@ public final class ExactLikelihood {
   }
 
   /** Whether a study says anything of what is pooled. */
-  private boolean tells(StudyData study) {
+  public static boolean tells(StudyData study) {
     if (study instanceof TwoByTwo table) {
       return table.eventTotal() > 0 && table.nonEventTotal() > 0;
     }
@@ -134,7 +134,6 @@ public final class ExactLikelihood {
         shares,
         OptionalDouble.of(top.standardError()),
         Optional.of(new Pooled.Likelihood(top.logLikelihood(), false, top.converged())),
-        Optional.empty(),
         warnings.list());
   }
 
@@ -142,23 +141,26 @@ public final class ExactLikelihood {
    * Share of each single group in the information: the reciprocal of tau squared and the variance
    * that a group of its size has at the pooled value. An approximation, to draw by; the likelihood
    * itself has no weights. Empty for two groups.
+   *
+   * @param centre on the analysis scale
    */
-  private List<Double> shares(List<? extends StudyData> studies, LikelihoodFit.Estimate top) {
+  public static List<Double> shares(
+      Model model, List<? extends StudyData> studies, double centre, double tau) {
     double[] information;
     if (model == Model.PROPORTION) {
-      double spread = 1 / (1 + Math.exp(-top.estimate()));
+      double spread = 1 / (1 + Math.exp(-centre));
       spread *= 1 - spread;
       information = column(studies, study -> ((ArmCounts) study).total());
       scale(information, spread);
     } else if (model == Model.RATE) {
       information = column(studies, study -> ((ArmRate) study).personTime());
-      scale(information, Math.exp(top.estimate()));
+      scale(information, Math.exp(centre));
     } else {
       return List.of();
     }
     double sum = 0;
     for (int i = 0; i < information.length; i++) {
-      information[i] = 1 / (top.tau() * top.tau() + 1 / information[i]);
+      information[i] = 1 / (tau * tau + 1 / information[i]);
       sum += information[i];
     }
     scale(information, 1 / sum);
@@ -189,7 +191,6 @@ public final class ExactLikelihood {
         Heterogeneity.OF_ONE_STUDY,
         List.of(1.0),
         OptionalDouble.of(error),
-        Optional.empty(),
         Optional.empty(),
         List.of(new Problem("", "single-study", say("analysis.one-study-says-anything"))));
   }

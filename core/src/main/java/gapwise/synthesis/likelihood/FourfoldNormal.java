@@ -1,5 +1,8 @@
 package gapwise.synthesis.likelihood;
 
+import gapwise.effect.TwoByTwo;
+import java.util.List;
+
 /**
  * Odds ratios that differ between studies by a normal distribution of their logs, by maximum
  * likelihood. Tables whose margins leave them no choice say nothing and are passed over.
@@ -47,6 +50,16 @@ public final class FourfoldNormal {
             given(told),
             half),
         points);
+  }
+
+  /** The informative ones of some tables, given all their margins. */
+  static HypergeometricLikelihoods given(List<TwoByTwo> tables) {
+    return given(
+        informative(
+            tables.stream().mapToDouble(t -> t.intervention().events()).toArray(),
+            tables.stream().mapToDouble(t -> t.intervention().total()).toArray(),
+            tables.stream().mapToDouble(t -> t.comparator().events()).toArray(),
+            tables.stream().mapToDouble(t -> t.comparator().total()).toArray()));
   }
 
   private static HypergeometricLikelihoods given(double[][] told) {

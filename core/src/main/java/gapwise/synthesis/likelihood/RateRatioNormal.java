@@ -1,5 +1,9 @@
 package gapwise.synthesis.likelihood;
 
+import gapwise.effect.TwoRates;
+import java.util.Arrays;
+import java.util.List;
+
 /**
  * Rate ratios that differ between studies by a normal distribution of their logs: given the events
  * of both groups, those of the first are binomial with logit theta + log(T1/T2) (Stijnen, Hamza and
@@ -19,6 +23,20 @@ public final class RateRatioNormal {
    */
   public static LikelihoodFit fit(
       double[] events, double[] times, double[] otherEvents, double[] otherTimes, int points) {
+    return LikelihoodSearch.fit(given(events, times, otherEvents, otherTimes), points);
+  }
+
+  /** The same studies as data. */
+  static BinomialLikelihoods given(List<TwoRates> studies) {
+    return given(
+        studies.stream().mapToDouble(s -> s.intervention().events()).toArray(),
+        studies.stream().mapToDouble(s -> s.intervention().personTime()).toArray(),
+        studies.stream().mapToDouble(s -> s.comparator().events()).toArray(),
+        studies.stream().mapToDouble(s -> s.comparator().personTime()).toArray());
+  }
+
+  private static BinomialLikelihoods given(
+      double[] events, double[] times, double[] otherEvents, double[] otherTimes) {
     int k = 0;
     double[] x = new double[events.length];
     double[] n = new double[events.length];
@@ -31,11 +49,7 @@ public final class RateRatioNormal {
         k++;
       }
     }
-    return LikelihoodSearch.fit(
-        new BinomialLikelihoods(
-            java.util.Arrays.copyOf(x, k),
-            java.util.Arrays.copyOf(n, k),
-            java.util.Arrays.copyOf(offset, k)),
-        points);
+    return new BinomialLikelihoods(
+        Arrays.copyOf(x, k), Arrays.copyOf(n, k), Arrays.copyOf(offset, k));
   }
 }

@@ -50,7 +50,6 @@ public record ThreeLevelPooling(Pooled pooled, Optional<ThreeLevelFit> fit) {
             OptionalDouble.of(standardError),
             Optional.of(
                 new Pooled.Likelihood(fit.logLikelihood(), fit.restricted(), fit.converged())),
-            Optional.empty(),
             warnings(fit));
     return new ThreeLevelPooling(pooled, Optional.of(fit));
   }

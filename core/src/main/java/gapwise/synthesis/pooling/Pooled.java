@@ -18,6 +18,8 @@ import java.util.OptionalDouble;
  * @param modelStandardError of the mean from the sum of weights, whatever the interval's method
  * @param likelihood for the likelihood estimators
  * @param association test of association, for the Mantel-Haenszel odds ratio
+ * @param average the mean over studies of what their true values show, where it has a distribution
+ *     of its own
  * @param warnings what a reader must know
  */
 public record Pooled(
@@ -28,7 +30,16 @@ public record Pooled(
     OptionalDouble modelStandardError,
     Optional<Likelihood> likelihood,
     Optional<Association> association,
+    Optional<Average> average,
     List<Problem> warnings) {
+
+  /**
+   * A mean over studies as people read it, a share or a rate, and not on the analysis scale.
+   *
+   * @param estimate in the middle of what is thought of it
+   * @param interval its limits
+   */
+  public record Average(double estimate, Interval interval) {}
 
   /**
    * A test of association between group and event.
@@ -39,8 +50,8 @@ public record Pooled(
    */
   public record Association(double chiSquared, int degreesOfFreedom, double pValue) {}
 
-  /** Without a test of association. */
-  Pooled(
+  /** Without a test of association or a mean over studies of its own. */
+  public Pooled(
       Optional<PooledMean> mean,
       Optional<Interval> prediction,
       Heterogeneity heterogeneity,
@@ -55,6 +66,7 @@ public record Pooled(
         weights,
         modelStandardError,
         likelihood,
+        Optional.empty(),
         Optional.empty(),
         warnings);
   }
@@ -83,6 +95,21 @@ public record Pooled(
         modelStandardError,
         likelihood,
         association,
+        average,
+        warnings);
+  }
+
+  /** The same with a mean over studies. */
+  public Pooled with(Average mean) {
+    return new Pooled(
+        this.mean,
+        prediction,
+        heterogeneity,
+        weights,
+        modelStandardError,
+        likelihood,
+        association,
+        Optional.of(mean),
         warnings);
   }
 
@@ -96,13 +123,22 @@ public record Pooled(
         modelStandardError,
         likelihood,
         Optional.of(test),
+        average,
         warnings);
   }
 
   /** The same with other words on heterogeneity. */
   Pooled with(Heterogeneity other) {
     return new Pooled(
-        mean, prediction, other, weights, modelStandardError, likelihood, association, warnings);
+        mean,
+        prediction,
+        other,
+        weights,
+        modelStandardError,
+        likelihood,
+        association,
+        average,
+        warnings);
   }
 
   /** No mean, for a reason that stands in the warning. */

@@ -81,6 +81,18 @@ public record Subgroups(
     return compared(groups, OptionalDouble.empty(), List.of());
   }
 
+  /** Each group pooled by itself, without a test between them. */
+  public static Subgroups untested(List<String> levels, Function<List<Integer>, Pooled> pool) {
+    Subgroups apart = apart(levels, pool);
+    return new Subgroups(
+        apart.groups(),
+        OptionalDouble.empty(),
+        OptionalInt.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        apart.warnings());
+  }
+
   /** Groups that share one variance between studies. */
   public static Subgroups common(
       EffectSample sample, List<String> levels, PoolingSettings settings) {

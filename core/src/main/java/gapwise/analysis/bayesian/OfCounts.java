@@ -1,0 +1,110 @@
+package gapwise.analysis.bayesian;
+
+import gapwise.analysis.pooling.Pooler;
+import gapwise.effect.Interval;
+import gapwise.effect.StudyData;
+import gapwise.synthesis.bayes.CountsPosterior;
+import gapwise.synthesis.bayes.Marginal;
+import gapwise.synthesis.bayes.TauPrior;
+import gapwise.synthesis.heterogeneity.Heterogeneity;
+import gapwise.synthesis.likelihood.ExactLikelihood;
+import gapwise.synthesis.likelihood.LikelihoodLimits;
+import gapwise.synthesis.likelihood.MarginalLikelihood;
+import gapwise.synthesis.likelihood.MeanOverStudies;
+import gapwise.synthesis.pooling.Pooled;
+import gapwise.synthesis.pooling.PooledMean;
+import gapwise.synthesis.pooling.Subgroups;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * Pools counts by their posterior: of the middle study, of tau and of a further study medians stand
+ * for estimates and equal-tailed limits for intervals; for shares and rates the average over
+ * studies has its own posterior. One study keeps its own result, if it has one.
+ */
+record OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) implements Pooler {
+  /** Points of the quadrature that gives one study its own value; more change nothing. */
+  private static final int POINTS = 25;
+
+  @Override
+  public int size() {
+    return studies.size();
+  }
+
+  @Override
+  public Pooled at(List<Integer> places) {
+    List<? extends StudyData> some = places.stream().map(studies::get).toList();
+    List<? extends StudyData> told = some.stream().filter(ExactLikelihood::tells).toList();
+    if (told.size() < 2) {
+      return new ExactLikelihood(model.counts(), POINTS)
+          .pool(some, LikelihoodLimits.normal(level()));
+    }
+    CountsPosterior posterior = posterior(told, model.tau().prior());
+    Marginal tau = posterior.tau();
+    Marginal centre = posterior.centre();
+    double middle = centre.median();
+    Pooled pooled =
+        new Pooled(
+            Optional.of(
+                new PooledMean(
+                    middle,
+                    centre.sd().orElseThrow(),
+                    centre.equalTailed(level()),
+                    OptionalDouble.empty(),
+                    OptionalInt.empty(),
+                    OptionalDouble.empty())),
+            Optional.of(posterior.predictive().equalTailed(level())),
+            Heterogeneity.ofSpread(tau.median(), tau.equalTailed(level())),
+            ExactLikelihood.shares(model.counts(), some, middle, tau.median()),
+            centre.sd(),
+            Optional.empty(),
+            List.of());
+    return average(posterior).map(pooled::with).orElse(pooled);
+  }
+
+  private double level() {
+    return model.settings().level();
+  }
+
+  /** The posterior of studies that say something, under a prior of tau. */
+  CountsPosterior posterior(List<? extends StudyData> told, TauPrior tau) {
+    return CountsPosterior.of(MarginalLikelihood.of(model.counts(), told), model.centre(), tau);
+  }
+
+  /** The average over studies; a mean of ratios would hang on which group comes first. */
+  Optional<Pooled.Average> average(CountsPosterior posterior) {
+    return averageOf(posterior)
+        .map(
+            average -> {
+              Interval limits = average.equalTailed(level());
+              return new Pooled.Average(
+                  back(average.median()), new Interval(back(limits.lower()), back(limits.upper())));
+            });
+  }
+
+  /** The same on the scale of the link. */
+  Optional<Marginal> averageOf(CountsPosterior posterior) {
+    return switch (model.counts()) {
+      case PROPORTION -> Optional.of(posterior.average(MeanOverStudies::logitOfProportion));
+      case RATE -> Optional.of(posterior.average((centre, tau) -> centre + tau * tau / 2));
+      default -> Optional.empty();
+    };
+  }
+
+  private double back(double linked) {
+    DoubleUnaryOperator back =
+        model.counts() == ExactLikelihood.Model.PROPORTION
+            ? logit -> 1 / (1 + Math.exp(-logit))
+            : Math::exp;
+    return back.applyAsDouble(linked);
+  }
+
+  /** Groups have posteriors of their own; no test compares them. */
+  @Override
+  public Subgroups subgroups(List<String> levels, boolean common) {
+    return Subgroups.untested(levels, this::at);
+  }
+}

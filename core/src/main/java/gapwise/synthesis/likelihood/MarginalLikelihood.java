@@ -1,0 +1,98 @@
+package gapwise.synthesis.likelihood;
+
+import gapwise.effect.ArmCounts;
+import gapwise.effect.ArmRate;
+import gapwise.effect.StudyData;
+import gapwise.effect.TwoByTwo;
+import gapwise.effect.TwoRates;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * The likelihood of counts of several studies as a function of the mean and the spread of their
+ * true values, which are normal on the analysis scale and integrated out study by study. For
+ * proportions (logit), rates (log), odds ratios given all margins and rate ratios given the events
+ * of both groups. Immutable.
+ */
+public final class MarginalLikelihood {
+  private final StudyLikelihoods studies;
+  private final int[] multiplicities;
+
+  private MarginalLikelihood(StudyLikelihoods studies) {
+    this.studies = studies;
+    this.multiplicities = studies.multiplicities();
+  }
+
+  /**
+   * Of counts of one kind.
+   *
+   * @param data of at least one study that says something of what is pooled
+   */
+  public static MarginalLikelihood of(ExactLikelihood.Model model, List<? extends StudyData> data) {
+    return new MarginalLikelihood(
+        switch (model) {
+          case PROPORTION -> {
+            List<ArmCounts> arms = data.stream().map(ArmCounts.class::cast).toList();
+            yield new BinomialLikelihoods(
+                arms.stream().mapToDouble(ArmCounts::events).toArray(),
+                arms.stream().mapToDouble(ArmCounts::total).toArray(),
+                new double[arms.size()]);
+          }
+          case RATE -> {
+            List<ArmRate> arms = data.stream().map(ArmRate.class::cast).toList();
+            yield new PoissonLikelihoods(
+                arms.stream().mapToDouble(ArmRate::events).toArray(),
+                arms.stream().mapToDouble(ArmRate::personTime).toArray());
+          }
+          case RATE_RATIO ->
+              RateRatioNormal.given(data.stream().map(TwoRates.class::cast).toList());
+          case ODDS_RATIO_CONDITIONAL ->
+              FourfoldNormal.given(data.stream().map(TwoByTwo.class::cast).toList());
+          default ->
+              throw new IllegalArgumentException(
+                  model + " has intercepts that would need priors of their own");
+        });
+  }
+
+  /** Number of studies. */
+  public int size() {
+    return studies.size();
+  }
+
+  /** The same at one spread. */
+  public AtSpread at(double tau) {
+    return new AtSpread(tau);
+  }
+
+  /** A value near the study's own true value; finite for empty and full groups too. */
+  public double ownValue(int study) {
+    return studies.start(study);
+  }
+
+  /** A value near its information on that, above 0. */
+  public double ownInformation(int study) {
+    return studies.startInformation(study);
+  }
+
+  /** The likelihood at one spread. Keeps what it has worked out; for one thread. */
+  public final class AtSpread {
+    private final List<StudyConvolution> kinds;
+    private final int[] times;
+
+    private AtSpread(double tau) {
+      int[] first =
+          IntStream.range(0, multiplicities.length).filter(i -> multiplicities[i] > 0).toArray();
+      kinds = IntStream.of(first).mapToObj(i -> new StudyConvolution(studies, i, tau)).toList();
+      times = IntStream.of(first).map(i -> multiplicities[i]).toArray();
+    }
+
+    /** Logarithm of the likelihood of all studies about a mean. */
+    public double log(double mean) {
+      double sum = 0;
+      for (int i = 0; i < times.length; i++) {
+        sum += times[i] * kinds.get(i).log(mean);
+      }
+      return sum;
+    }
+  }
+}
