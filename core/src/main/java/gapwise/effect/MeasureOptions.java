@@ -15,7 +15,8 @@ import java.util.OptionalDouble;
  * @param factorSquaredVariance whether the variance of a standardised difference is multiplied by
  *     the squared factor
  * @param reportedAsRatio whether reported effects are ratios
- * @param level of reported limits
+ * @param limitsLevel of reported limits, above 0 and below 1, where a row names no other; not that
+ *     of the answer
  * @param pooling how studies are put together: by the variance of their effects, or from counts
  */
 public record MeasureOptions(
@@ -26,7 +27,7 @@ public record MeasureOptions(
     boolean exactFactor,
     boolean factorSquaredVariance,
     boolean reportedAsRatio,
-    double level,
+    double limitsLevel,
     Pooling pooling) {
 
   /** How studies are put together. */

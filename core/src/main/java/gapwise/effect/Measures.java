@@ -73,7 +73,7 @@ public final class Measures {
         "reported-effect",
         "reported effect",
         List.of("raw"),
-        o -> new ReportedEffect(o.reportedAsRatio(), o.level()));
+        o -> new ReportedEffect(o.reportedAsRatio(), o.limitsLevel()));
   }
 
   private record Entry(
@@ -116,7 +116,7 @@ public final class Measures {
 
   /** Effects as studies report them. */
   public static Measure<GivenEffect> reported(MeasureOptions options) {
-    return new ReportedEffect(options.reportedAsRatio(), options.level());
+    return new ReportedEffect(options.reportedAsRatio(), options.limitsLevel());
   }
 
   /** Roles of two groups, all required. */

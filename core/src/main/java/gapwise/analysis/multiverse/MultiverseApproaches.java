@@ -3,6 +3,7 @@ package gapwise.analysis.multiverse;
 import gapwise.analysis.pooling.Pooler;
 import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.pooling.Studies;
+import gapwise.analysis.pooling.ZeroVariances;
 import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Work;
 import gapwise.effect.Measure;
@@ -106,7 +107,7 @@ record MultiverseApproaches<D extends StudyData>(
 
   private Body body(Measure<D> measure, List<Integer> rows) {
     List<D> data = rows.stream().map(i -> studies.all().get(i).data().orElseThrow()).toList();
-    List<StudyEffect> effects = measure.effects(data);
+    List<StudyEffect> effects = ZeroVariances.setApart(plan.base(), measure.effects(data));
     double[] estimates = new double[data.size()];
     double[] variances = new double[data.size()];
     List<D> pooled = new ArrayList<>(data.size());

@@ -60,7 +60,7 @@ record MultiversePlan(
             given.exactFactor(),
             given.factorSquaredVariance(),
             given.reportedAsRatio(),
-            given.level(),
+            given.limitsLevel(),
             MeasureOptions.Pooling.INVERSE_VARIANCE),
         new EffectsModel(common()));
   }

@@ -2,6 +2,7 @@ package gapwise.analysis.multiverse;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.pooling.RepeatedStudies;
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.pooling.StudyTable;
 import gapwise.analysis.result.Result;
@@ -34,6 +35,7 @@ final class MultiverseRun {
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(plan.unused());
     warnings.addAll(studies.warnings());
+    warnings.addAll(RepeatedStudies.warnings(studies));
     warnings.addAll(rows.warnings());
     if (!lacksSpread && plan.vary().missingSpread().equals(List.of(MultiverseChoices.BORROW))) {
       warnings.add(

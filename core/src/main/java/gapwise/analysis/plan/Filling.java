@@ -39,6 +39,7 @@ public record Filling(ObjectNode given, ObjectNode full) {
           "intervention",
           "standardDeviation",
           "reportedAs",
+          "limitsLevel",
           "methods",
           "pooledCounts",
           "model",

@@ -133,7 +133,7 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
         data.add(entries.get(i).data().get());
       }
     }
-    List<StudyEffect> effects = measure.effects(data);
+    List<StudyEffect> effects = ZeroVariances.setApart(plan, measure.effects(data));
     List<Entry<D>> full = new ArrayList<>(entries);
     for (int i = 0; i < at.size(); i++) {
       Entry<D> entry = entries.get(at.get(i));
@@ -146,6 +146,9 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       }
       if (measure.looksSkewed(data.get(i))) {
         warnings.add(about(entry, StudyWarnings.looksSkewed(entry.label())));
+      }
+      if (measure.limitsOffCentre(data.get(i))) {
+        warnings.add(about(entry, StudyWarnings.limitsOffCentre(entry.label())));
       }
       full.set(
           at.get(i),

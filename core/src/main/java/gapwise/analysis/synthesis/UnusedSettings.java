@@ -43,7 +43,9 @@ public final class UnusedSettings {
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
     USED.put("backTransformN", doubleArcsine);
     USED.put("backTransformAlsoWith", doubleArcsine);
-    USED.put("reportedAs", plan -> is(plan, "measure", "reported-effect"));
+    for (String field : List.of("reportedAs", "limitsLevel")) {
+      USED.put(field, plan -> is(plan, "measure", "reported-effect"));
+    }
     USED.put("likelihood", ExactModels::hasTwoGroups);
     USED.put("armSpread", ExactModels::hasArmSpread);
     USED.put("quadraturePoints", ExactModels::asked);
