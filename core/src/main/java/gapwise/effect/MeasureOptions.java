@@ -17,6 +17,8 @@ import java.util.OptionalDouble;
  * @param reportedAsRatio whether reported effects are ratios
  * @param limitsLevel of reported limits, above 0 and below 1, where a row names no other; not that
  *     of the answer
+ * @param correlation of values before and after in the same patients, where a row names none; empty
+ *     if the plan states none
  * @param pooling how studies are put together: by the variance of their effects, or from counts
  */
 public record MeasureOptions(
@@ -28,6 +30,7 @@ public record MeasureOptions(
     boolean factorSquaredVariance,
     boolean reportedAsRatio,
     double limitsLevel,
+    OptionalDouble correlation,
     Pooling pooling) {
 
   /** How studies are put together. */

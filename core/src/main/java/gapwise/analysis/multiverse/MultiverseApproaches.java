@@ -48,7 +48,7 @@ record MultiverseApproaches<D extends StudyData>(
         }
       }
     }
-    plan.fromCounts().forEach((model, variant) -> approaches.add(fromCounts(model, variant)));
+    plan.fromCounts().forEach(way -> approaches.add(fromCounts(way)));
     return approaches;
   }
 
@@ -131,7 +131,8 @@ record MultiverseApproaches<D extends StudyData>(
         OF_THE_WHOLE.contains(only) ? only : "no-studies");
   }
 
-  private Approach fromCounts(String model, PoolingPlan variant) {
+  private Approach fromCounts(MultiversePlan.FromCounts way) {
+    PoolingPlan variant = way.how();
     Measure<D> measure = same(variant.how());
     Studies<D> read = Studies.read(variant, measure, table);
     Pooler pooler = variant.model().pooler(read);
@@ -144,7 +145,10 @@ record MultiverseApproaches<D extends StudyData>(
     List<D> data = read.pooledData();
     return new PooledApproach(
         variant.scale(),
-        choices.with(choices.none(), MultiverseChoices.MODEL, model),
+        choices.with(
+            choices.with(choices.none(), MultiverseChoices.MODEL, way.model()),
+            MultiverseChoices.INTERVAL,
+            way.interval()),
         rows -> {
           List<Integer> at = rows.stream().filter(places::containsKey).map(places::get).toList();
           return new PooledApproach.PooledRows(

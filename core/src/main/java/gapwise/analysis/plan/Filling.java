@@ -40,6 +40,7 @@ public record Filling(ObjectNode given, ObjectNode full) {
           "standardDeviation",
           "reportedAs",
           "limitsLevel",
+          "correlation",
           "methods",
           "pooledCounts",
           "model",

@@ -100,6 +100,16 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       }
       entries.add(new Entry<>(row, label, data, Optional.empty(), group));
     }
+    if (plan.options().correlation().isPresent() && !table.rows().isEmpty()) {
+      warnings.add(
+          Result.Warning.of(
+              "correlation-stated-by-plan",
+              say(
+                  "analysis.correlation-stated-by-plan",
+                  Map.of(
+                      "correlation",
+                      String.valueOf(plan.options().correlation().getAsDouble())))));
+    }
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }

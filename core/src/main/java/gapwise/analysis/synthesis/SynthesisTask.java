@@ -108,6 +108,9 @@ public final class SynthesisTask implements Task {
         full.path("standardisedVariance").asText().equals("factor-squared"),
         full.path("reportedAs").asText().equals("ratio"),
         full.path("limitsLevel").asDouble(USUAL_LIMITS_LEVEL),
+        full.has("correlation")
+            ? OptionalDouble.of(full.get("correlation").asDouble())
+            : OptionalDouble.empty(),
         switch (ExactModels.asked(full) ? "exact" : full.path("pooling").asText()) {
           case "mantel-haenszel", "exact" -> Pooling.COUNTS;
           case "peto" -> Pooling.PETO;

@@ -46,6 +46,11 @@ public final class UnusedSettings {
     for (String field : List.of("reportedAs", "limitsLevel")) {
       USED.put(field, plan -> is(plan, "measure", "reported-effect"));
     }
+    USED.put(
+        "correlation",
+        plan ->
+            is(plan, "measure", "mean-difference")
+                || (is(plan, "measure", "mean") && is(plan, "scale", "raw")));
     USED.put("likelihood", ExactModels::hasTwoGroups);
     USED.put("armSpread", ExactModels::hasArmSpread);
     USED.put("quadraturePoints", ExactModels::asked);
