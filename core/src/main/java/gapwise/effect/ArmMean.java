@@ -53,8 +53,8 @@ public record ArmMean(
 
   /**
    * Reads a mean as {@link #read}, or, where the row has none, the mean change of the same patients
-   * from {@code before.mean} to {@code after.mean}. Its standard deviation is root(b^2 + a^2 - 2 r b
-   * a) with those before and after and the correlation r of the row, else of the plan (Cochrane
+   * from {@code before.mean} to {@code after.mean}. Its standard deviation is root(b^2 + a^2 - 2 r
+   * b a) with those before and after and the correlation r of the row, else of the plan (Cochrane
    * Handbook, 6.5.2.8); empty if one of the three is.
    *
    * @param correlation where a row names none, from -1 to 1
@@ -72,8 +72,7 @@ public record ArmMean(
     double change = after.getAsDouble() - before.getAsDouble();
     return n.isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            new ArmMean(n.getAsDouble(), OptionalDouble.of(change), sd, false, false));
+        : Optional.of(new ArmMean(n.getAsDouble(), OptionalDouble.of(change), sd, false, false));
   }
 
   private static OptionalDouble changeSd(Reported row, String group, OptionalDouble usual) {
@@ -85,7 +84,9 @@ public record ArmMean(
       row.wrong(
           role,
           "out-of-range",
-          "found " + own.getAsDouble() + ", expected a correlation from -1 to 1; correct the value");
+          "found "
+              + own.getAsDouble()
+              + ", expected a correlation from -1 to 1; correct the value");
       return OptionalDouble.empty();
     }
     OptionalDouble r = own.isPresent() ? own : usual;

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Correlation of two measurements of the same patients as Fisher's z, the inverse hyperbolic tangent
- * of r, whose variance 1/(n - 3) does not hang on r (Fisher, Metron 1921;1:3).
+ * Correlation of two measurements of the same patients as Fisher's z, the inverse hyperbolic
+ * tangent of r, whose variance 1/(n - 3) does not hang on r (Fisher, Metron 1921;1:3).
  */
 record Correlation() implements Measure<Correlation.OfPairs> {
   private static final String ROLE = "correlation";

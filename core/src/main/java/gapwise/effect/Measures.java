@@ -49,8 +49,16 @@ public final class Measures {
         List.of("log"),
         o -> new RiskRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
     add("risk-difference", "risk difference", List.of("raw"), o -> new RiskDifference());
-    add("mean", "mean", List.of("raw", "log"), o -> new Mean(o.scale().equals("log"), false, o.correlation()));
-    add("mean-difference", "mean difference", List.of("raw"), o -> new MeanDifference(o.correlation()));
+    add(
+        "mean",
+        "mean",
+        List.of("raw", "log"),
+        o -> new Mean(o.scale().equals("log"), false, o.correlation()));
+    add(
+        "mean-difference",
+        "mean difference",
+        List.of("raw"),
+        o -> new MeanDifference(o.correlation()));
     add(
         "standardised-mean-difference",
         "standardised mean difference",

@@ -31,8 +31,8 @@ final class MultiverseRun {
         new MultiverseApproaches<>(plan, choices, studies, table).all(rows::refuseTooManyWays);
     rows.refuseTooMany(approaches.stream().mapToInt(approach -> approach.ways().size()).sum());
     List<Subset> subsets = rows.subsets(choices);
-    Multiverse multiverse = Multiverse.of(
-            choices.all(), choices.place(MultiverseChoices.MODEL), approaches, subsets);
+    Multiverse multiverse =
+        Multiverse.of(choices.all(), choices.place(MultiverseChoices.MODEL), approaches, subsets);
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(plan.unused());
     warnings.addAll(studies.warnings());

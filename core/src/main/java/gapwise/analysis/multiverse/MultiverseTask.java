@@ -6,7 +6,6 @@ import gapwise.analysis.plan.Filling;
 import gapwise.analysis.plan.Plan;
 import gapwise.analysis.plan.PlanHead;
 import gapwise.analysis.plan.Task;
-import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.synthesis.SynthesisDefaults;
 import gapwise.analysis.synthesis.SynthesisTask;
 import gapwise.analysis.synthesis.UnusedSettings;

@@ -8,8 +8,8 @@ import gapwise.synthesis.multiverse.Settings;
 import gapwise.synthesis.pooling.MeanIntervals;
 
 /**
- * What one analysis that stands out would choose, the plan's own or that of pages, as levels of its choices; empty text where a
- * choice has no meaning for it.
+ * What one analysis that stands out would choose, the plan's own or that of pages, as levels of its
+ * choices; empty text where a choice has no meaning for it.
  */
 record OwnSettings(
     String model, String scale, String emptyCells, String estimator, String interval) {

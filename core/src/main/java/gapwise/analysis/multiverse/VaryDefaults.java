@@ -45,10 +45,7 @@ final class VaryDefaults {
       Set.of("odds-ratio", "risk-ratio", "incidence-rate-ratio", "ratio-of-means");
 
   private static final Set<String> DIFFERENCES =
-      Set.of("risk-difference",
-          "mean-difference",
-          "standardised-mean-difference",
-          "correlation");
+      Set.of("risk-difference", "mean-difference", "standardised-mean-difference", "correlation");
 
   private final ObjectNode full;
   private final JsonNode asked;

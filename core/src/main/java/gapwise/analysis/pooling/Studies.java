@@ -107,8 +107,7 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
               say(
                   "analysis.correlation-stated-by-plan",
                   Map.of(
-                      "correlation",
-                      String.valueOf(plan.options().correlation().getAsDouble())))));
+                      "correlation", String.valueOf(plan.options().correlation().getAsDouble())))));
     }
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());

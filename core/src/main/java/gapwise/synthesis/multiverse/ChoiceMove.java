@@ -11,7 +11,8 @@ import java.util.function.ToDoubleFunction;
  * What one choice does to the pooled value: the means over all analyses at each of its levels, and
  * the share of the variance of the pooled values that these means account for, sum n_l (m_l - m)^2
  * over sum (x - m)^2, the main effect in a one-way table. Only analyses in which the choice has a
- * meaning are counted, families of models weighing alike. Analyses of the same rows are not independent, so no test goes with it.
+ * meaning are counted, families of models weighing alike. Analyses of the same rows are not
+ * independent, so no test goes with it.
  *
  * @param choice what is chosen
  * @param range highest less lowest mean of a level; empty if nothing was pooled
@@ -66,8 +67,7 @@ public record ChoiceMove(
     for (int i = 0; i < byLevel.size(); i++) {
       levels.add(level(asked.levels().get(i), byLevel.get(i), value, threshold));
     }
-    return new ChoiceMove(
-        asked, range(levels), share(levels, byLevel, findings, value), levels);
+    return new ChoiceMove(asked, range(levels), share(levels, byLevel, findings, value), levels);
   }
 
   /** A finding and how much it weighs. */
@@ -87,8 +87,7 @@ public record ChoiceMove(
         threshold.isEmpty()
             ? OptionalInt.empty()
             : OptionalInt.of(
-                Sides.of(
-                        findings.stream().map(Weighed::finding).toList(), threshold.getAsDouble())
+                Sides.of(findings.stream().map(Weighed::finding).toList(), threshold.getAsDouble())
                     .intervalsIncluding()),
         told
             ? mean(findings, finding -> includes(finding, threshold.getAsDouble()) ? 1 : 0)
@@ -139,9 +138,7 @@ public record ChoiceMove(
     double total =
         TermSum.of(
             all.size(),
-            i ->
-                all.get(i).weight()
-                    * square(value.applyAsDouble(all.get(i).finding()) - middle));
+            i -> all.get(i).weight() * square(value.applyAsDouble(all.get(i).finding()) - middle));
     double between =
         TermSum.of(
             levels.size(),

@@ -7,8 +7,8 @@ import java.util.Objects;
 
 /**
  * How much analyses weigh. Some families of models have hundreds of variants and others a handful;
- * counted one by one the first would speak for all. So families weigh alike, and within a family its
- * analyses do. With one family every analysis weighs 1. Chosen here, no source.
+ * counted one by one the first would speak for all. So families weigh alike, and within a family
+ * its analyses do. With one family every analysis weighs 1. Chosen here, no source.
  */
 final class FamilyWeights {
   private final int choice;

@@ -39,9 +39,10 @@ public record Spread(
   }
 
   /**
-   * The spread of values of different weight. The i-th value of the ordered ones stands at the share
-   * that the weights before it have in all weights but its own, so that the ends are at 0 and 1 and
-   * equal weights give the same as no weights; straight lines between. Chosen here, no source.
+   * The spread of values of different weight. The i-th value of the ordered ones stands at the
+   * share that the weights before it have in all weights but its own, so that the ends are at 0 and
+   * 1 and equal weights give the same as no weights; straight lines between. Chosen here, no
+   * source.
    *
    * @param values at least one
    * @param weights above 0, one a value
