@@ -1,6 +1,7 @@
 package gapwise.synthesis.multiverse;
 
 import gapwise.budget.Work;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -180,19 +182,28 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses, int fami
 
   /** The shares on each side of a value, as people read it; at least one pooled value is needed. */
   public SideShares sharesAgainst(double threshold) {
-    List<Analysis> estimated = estimated();
-    FamilyWeights weights = new FamilyWeights(family, estimated);
-    double[] sums = new double[4];
-    for (Analysis analysis : estimated) {
-      AnalysisFinding.Estimated found = (AnalysisFinding.Estimated) analysis.finding();
-      double weight = weights.of(analysis);
-      sums[0] += found.shownEstimate() < threshold ? weight : 0;
-      sums[1] += found.shownEstimate() > threshold ? weight : 0;
-      sums[2] += found.shownUpper() < threshold ? weight : 0;
-      sums[3] += found.shownLower() > threshold ? weight : 0;
+    Map<Integer, List<AnalysisFinding.Estimated>> byFamily = new TreeMap<>();
+    for (Analysis analysis : estimated()) {
+      byFamily
+          .computeIfAbsent(
+              family < 0 ? Settings.NONE : analysis.settings().level(family),
+              level -> new ArrayList<>())
+          .add((AnalysisFinding.Estimated) analysis.finding());
     }
-    double all = estimated.size();
-    return new SideShares(sums[0] / all, sums[1] / all, sums[2] / all, sums[3] / all);
+    List<Sides> sides =
+        byFamily.values().stream().map(findings -> Sides.of(findings, threshold)).toList();
+    return new SideShares(
+        mean(sides, Sides::below),
+        mean(sides, Sides::above),
+        mean(sides, Sides::intervalsBelow),
+        mean(sides, Sides::intervalsAbove));
+  }
+
+  private static double mean(List<Sides> families, ToIntFunction<Sides> count) {
+    return families.stream()
+        .mapToDouble(one -> count.applyAsInt(one) / (double) one.analyses())
+        .average()
+        .orElseThrow();
   }
 
   /** The analysis with the lowest pooled value; the first of several. At least one is needed. */
