@@ -40,7 +40,7 @@ class SingleSeriesTest {
     ArrayNode rows = Plans.rows();
     int[][] series = {{9, 9}, {5, 9}, {7, 9}};
     for (int[] one : series) {
-      Plans.row(rows, "events", one[0], "total", one[1], "kind", rows.size() > 1 ? 1 : 2);
+      Plans.row(rows, "events", one[0], "total", one[1], "kind", rows.isEmpty() ? 1 : 2);
     }
     JsonNode groups = Plans.result(Plans.on(rows, "subgroup", "kind")).get("subgroups");
     JsonNode alone =
