@@ -138,7 +138,7 @@ if __name__ == "__main__":
     posterior("0/7, 0/12, 1/30", [binomial(0, 7), binomial(0, 12), binomial(1, 30)],
               uniform_share, 0.5, -24, 14, logit_average)
     posterior("rates 0 in 9, 3 in 20, 15 in 28", [poisson(0, 9), poisson(3, 20), poisson(15, 28)],
-              uniform_rate, 1.0, -14, 8, log_average)
+              uniform_rate, 1.0, -16, 18, log_average)
     posterior("odds ratio 0/9 3/9, 1/19 5/19",
               [hypergeometric(0, 9, 3, 9), hypergeometric(1, 19, 5, 19)],
               normal(0, 2.82), 0.5, -18, 14)

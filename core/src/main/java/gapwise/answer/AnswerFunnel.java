@@ -169,6 +169,7 @@ public final class AnswerFunnel {
     }
     SynthesisResult.of(result)
         .smallStudyEffects()
+        .filter(tests -> funnel.points().size() >= FEWEST)
         .flatMap(AnswerFunnel::told)
         .ifPresent(sentences::add);
     sentences.addAll(FunnelWords.refusals(funnel.notes()));

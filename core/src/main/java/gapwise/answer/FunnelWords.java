@@ -19,28 +19,28 @@ final class FunnelWords {
   static List<String> refusals(SmallStudyNotes notes) {
     return Stream.concat(
             notes.refusals().stream().flatMap(refusal -> told(refusal).stream()),
-            notes.cautions().stream()
-                .filter(Caution.FewFilled.class::isInstance)
-                .map(FunnelWords::told))
+            notes.cautions().stream().filter(FunnelWords::isOfFew).map(FunnelWords::told))
         .toList();
   }
 
   /** What speaks against a test that was made. */
   static List<String> against(SmallStudyNotes notes) {
+    if (notes.cautions().stream().anyMatch(Caution.FewTested.class::isInstance)) {
+      // The test is not shown, so nothing needs to be said against it.
+      return List.of();
+    }
     return notes.cautions().stream()
-        .filter(caution -> !(caution instanceof Caution.FewFilled))
+        .filter(caution -> !isOfFew(caution))
         .map(FunnelWords::told)
         .toList();
   }
 
+  private static boolean isOfFew(Caution caution) {
+    return caution instanceof Caution.FewFilled || caution instanceof Caution.FewTested;
+  }
+
   /** Where nothing can be computed at all, the warnings of the result say why. */
   private static Optional<String> told(Refusal refusal) {
-    if (refusal instanceof Refusal.TooFew few) {
-      return Optional.of(
-          say(
-              "funnel.no-test-few",
-              Map.of("studies", few.studies(), "fewest", SmallStudyData.FEWEST)));
-    }
     if (refusal instanceof Refusal.TooRare rare) {
       return Optional.of(
           say(
@@ -56,6 +56,10 @@ final class FunnelWords {
   }
 
   private static String told(Caution caution) {
+    if (caution instanceof Caution.FewTested few) {
+      return say(
+          "funnel.no-test-few", Map.of("studies", few.studies(), "fewest", SmallStudyData.FEWEST));
+    }
     if (caution instanceof Caution.FewFilled few) {
       return say(
           "funnel.few-filled", Map.of("studies", few.studies(), "fewest", SmallStudyData.FEWEST));

@@ -130,6 +130,9 @@ final class SettlingTrial {
         .patientsPerArmWithContinuityCorrection()
         .ifPresent(corrected -> values.put("exact", corrected));
     trial.groupsWithSpread().ifPresent(series -> values.put("series", series));
+    if (trial.powerOfExactTest().isPresent()) {
+      return say("claim.trial-counted-exactly", values);
+    }
     if (values.containsKey("exact")) {
       return say("claim.trial-read-exactly", values);
     }

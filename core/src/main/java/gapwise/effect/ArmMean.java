@@ -51,6 +51,54 @@ public record ArmMean(
         new ArmMean(n.getAsDouble(), converted, spread, true, reported.get().looksSkewed()));
   }
 
+  /**
+   * Reads a mean as {@link #read}, or, where the row has none, the mean change of the same patients
+   * from {@code before.mean} to {@code after.mean}. Its standard deviation is root(b^2 + a^2 - 2 r
+   * b a) with those before and after and the correlation r of the row, else of the plan (Cochrane
+   * Handbook, 6.5.2.8); empty if one of the three is.
+   *
+   * @param correlation where a row names none, from -1 to 1
+   */
+  static Optional<ArmMean> readOrChange(Reported row, String group, OptionalDouble correlation) {
+    OptionalDouble before = row.number(Reported.role(group, "before.mean"));
+    OptionalDouble after = row.number(Reported.role(group, "after.mean"));
+    boolean reported = row.number(Reported.role(group, "mean")).isPresent();
+    if (reported || before.isEmpty() || after.isEmpty()) {
+      return read(row, group);
+    }
+    OptionalDouble n = row.requiredCount(Reported.role(group, "n"), 1);
+    OptionalDouble ofChange = row.optional(Reported.role(group, "sd"), 0);
+    OptionalDouble sd = ofChange.isPresent() ? ofChange : changeSd(row, group, correlation);
+    double change = after.getAsDouble() - before.getAsDouble();
+    return n.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new ArmMean(n.getAsDouble(), OptionalDouble.of(change), sd, false, false));
+  }
+
+  private static OptionalDouble changeSd(Reported row, String group, OptionalDouble usual) {
+    OptionalDouble before = row.optional(Reported.role(group, "before.sd"), 0);
+    OptionalDouble after = row.optional(Reported.role(group, "after.sd"), 0);
+    String role = Reported.role(group, "correlation");
+    OptionalDouble own = row.number(role);
+    if (own.isPresent() && Math.abs(own.getAsDouble()) > 1) {
+      row.wrong(
+          role,
+          "out-of-range",
+          "found "
+              + own.getAsDouble()
+              + ", expected a correlation from -1 to 1; correct the value");
+      return OptionalDouble.empty();
+    }
+    OptionalDouble r = own.isPresent() ? own : usual;
+    if (before.isEmpty() || after.isEmpty() || r.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double b = before.getAsDouble();
+    double a = after.getAsDouble();
+    // (b - a)^2 + 2 (1 - r) a b, which does not cancel where both are near each other
+    return OptionalDouble.of(Math.sqrt((b - a) * (b - a) + 2 * (1 - r.getAsDouble()) * a * b));
+  }
+
   /** Squared standard error of the mean; empty without a standard deviation of two patients. */
   public OptionalDouble squaredStandardError() {
     return sd.isEmpty() || n < 2

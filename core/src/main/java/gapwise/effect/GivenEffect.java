@@ -7,8 +7,15 @@ import java.util.OptionalDouble;
  *
  * @param estimate finite
  * @param variance at least 0; empty if no measure of uncertainty is reported
+ * @param offCentre whether the variance comes from limits in whose middle the effect does not lie
  */
-public record GivenEffect(double estimate, OptionalDouble variance) implements StudyData {
+public record GivenEffect(double estimate, OptionalDouble variance, boolean offCentre)
+    implements StudyData {
+  /** An effect whose variance does not come from limits out of balance. */
+  public GivenEffect(double estimate, OptionalDouble variance) {
+    this(estimate, variance, false);
+  }
+
   public GivenEffect {
     if (!Double.isFinite(estimate) || variance.orElse(0) < 0) {
       throw new IllegalArgumentException("no effect: " + estimate + ", variance " + variance);

@@ -15,16 +15,18 @@ import java.util.OptionalDouble;
  *
  * @param log whether the log of the mean is pooled; means must then be above 0
  * @param borrowing whether groups without a standard deviation borrow one
+ * @param correlation of values before and after, where a row names none
  */
-record Mean(boolean log, boolean borrowing) implements Measure<ArmMean> {
+record Mean(boolean log, boolean borrowing, OptionalDouble correlation)
+    implements Measure<ArmMean> {
   @Override
   public List<Role> roles() {
-    return Measures.meanRoles("");
+    return log ? Measures.meanRoles("") : Measures.meanOrChangeRoles("");
   }
 
   @Override
   public Optional<ArmMean> read(Reported row) {
-    return ArmMean.read(row, "");
+    return log ? ArmMean.read(row, "") : ArmMean.readOrChange(row, "", correlation);
   }
 
   @Override
@@ -60,7 +62,7 @@ record Mean(boolean log, boolean borrowing) implements Measure<ArmMean> {
 
   @Override
   public Optional<Measure<ArmMean>> withBorrowedSpread() {
-    return Optional.of(new Mean(log, true));
+    return Optional.of(new Mean(log, true, correlation));
   }
 
   private StudyEffect effect(ArmMean arm) {

@@ -3,20 +3,27 @@ package gapwise.effect;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * Difference of means, intervention less comparator, variance s1^2/n1 + s2^2/n2 (Cochrane Handbook,
- * chapter 10).
+ * chapter 10). Of each group the mean at the end or its change from before.
+ *
+ * @param correlation of values before and after, where a row names none
  */
-public record MeanDifference() implements Measure<TwoMeans> {
+public record MeanDifference(OptionalDouble correlation) implements Measure<TwoMeans> {
   @Override
   public List<Role> roles() {
-    return Measures.twoMeanRoles();
+    return Stream.of("intervention", "comparator")
+        .flatMap(group -> Measures.meanOrChangeRoles(group).stream())
+        .toList();
   }
 
   @Override
   public Optional<TwoMeans> read(Reported row) {
-    return TwoMeans.read(row);
+    Optional<ArmMean> intervention = ArmMean.readOrChange(row, "intervention", correlation);
+    Optional<ArmMean> comparator = ArmMean.readOrChange(row, "comparator", correlation);
+    return intervention.flatMap(i -> comparator.map(c -> new TwoMeans(i, c)));
   }
 
   @Override

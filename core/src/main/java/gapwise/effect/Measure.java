@@ -52,6 +52,11 @@ public interface Measure<D extends StudyData> {
     return false;
   }
 
+  /** Whether limits that a study reports lie about another middle than its effect. */
+  default boolean limitsOffCentre(D study) {
+    return false;
+  }
+
   /**
    * A place in a row.
    *

@@ -15,7 +15,10 @@ import java.util.OptionalDouble;
  * @param factorSquaredVariance whether the variance of a standardised difference is multiplied by
  *     the squared factor
  * @param reportedAsRatio whether reported effects are ratios
- * @param level of reported limits
+ * @param limitsLevel of reported limits, above 0 and below 1, where a row names no other; not that
+ *     of the answer
+ * @param correlation of values before and after in the same patients, where a row names none; empty
+ *     if the plan states none
  * @param pooling how studies are put together: by the variance of their effects, or from counts
  */
 public record MeasureOptions(
@@ -26,7 +29,8 @@ public record MeasureOptions(
     boolean exactFactor,
     boolean factorSquaredVariance,
     boolean reportedAsRatio,
-    double level,
+    double limitsLevel,
+    OptionalDouble correlation,
     Pooling pooling) {
 
   /** How studies are put together. */

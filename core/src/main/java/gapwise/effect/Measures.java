@@ -49,8 +49,16 @@ public final class Measures {
         List.of("log"),
         o -> new RiskRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
     add("risk-difference", "risk difference", List.of("raw"), o -> new RiskDifference());
-    add("mean", "mean", List.of("raw", "log"), o -> new Mean(o.scale().equals("log"), false));
-    add("mean-difference", "mean difference", List.of("raw"), o -> new MeanDifference());
+    add(
+        "mean",
+        "mean",
+        List.of("raw", "log"),
+        o -> new Mean(o.scale().equals("log"), false, o.correlation()));
+    add(
+        "mean-difference",
+        "mean difference",
+        List.of("raw"),
+        o -> new MeanDifference(o.correlation()));
     add(
         "standardised-mean-difference",
         "standardised mean difference",
@@ -69,11 +77,12 @@ public final class Measures {
         "incidence rate ratio",
         List.of("log"),
         o -> new IncidenceRateRatio(o.emptyCells(), o.pooling() == Pooling.COUNTS));
+    add("correlation", "correlation", List.of("raw"), o -> new Correlation());
     add(
         "reported-effect",
         "reported effect",
         List.of("raw"),
-        o -> new ReportedEffect(o.reportedAsRatio(), o.level()));
+        o -> new ReportedEffect(o.reportedAsRatio(), o.limitsLevel()));
   }
 
   private record Entry(
@@ -116,7 +125,7 @@ public final class Measures {
 
   /** Effects as studies report them. */
   public static Measure<GivenEffect> reported(MeasureOptions options) {
-    return new ReportedEffect(options.reportedAsRatio(), options.level());
+    return new ReportedEffect(options.reportedAsRatio(), options.limitsLevel());
   }
 
   /** Roles of two groups, all required. */
@@ -132,6 +141,17 @@ public final class Measures {
     return Stream.of("n", "mean", "sd", "median", "q1", "q3", "min", "max")
         .map(name -> new Measure.Role(Reported.role(group, name), name.equals("n")))
         .toList();
+  }
+
+  /**
+   * Roles of a mean in one group, or of its change from values before to values after in the same
+   * patients.
+   */
+  static List<Measure.Role> meanOrChangeRoles(String group) {
+    Stream<Measure.Role> change =
+        Stream.of("before.mean", "before.sd", "after.mean", "after.sd", "correlation")
+            .map(name -> new Measure.Role(Reported.role(group, name), false));
+    return Stream.concat(meanRoles(group).stream(), change).toList();
   }
 
   /** Roles of a mean in two groups. */

@@ -7,13 +7,21 @@ import java.util.OptionalDouble;
 
 /**
  * Effects as studies report them, with variance, standard error or limits, whichever is there in
- * this order. Limits give (upper - lower)/(2 z).
+ * this order. Limits give (upper - lower)/(2 z), with z of the level they were made at: that of the
+ * row if it names one, else that of the plan.
  *
  * @param ratio whether effects and limits are ratios, whose logs are taken; standard errors and
  *     variances are then those of the log
- * @param level of the limits reported
+ * @param limitsLevel of the limits reported, above 0 and below 1
  */
-record ReportedEffect(boolean ratio, double level) implements Measure<GivenEffect> {
+record ReportedEffect(boolean ratio, double limitsLevel) implements Measure<GivenEffect> {
+  /**
+   * Share of half the width of an interval by which an effect may lie beside its middle. Rounding
+   * of short numbers moves it by up to about a seventh (0.2 with 0.1 to 0.5 as a ratio). Common
+   * practice, no source.
+   */
+  private static final double MOST_OFF_CENTRE = 0.2;
+
   @Override
   public List<Role> roles() {
     return List.of(
@@ -21,7 +29,8 @@ record ReportedEffect(boolean ratio, double level) implements Measure<GivenEffec
         new Role("variance", false),
         new Role("standardError", false),
         new Role("lower", false),
-        new Role("upper", false));
+        new Role("upper", false),
+        new Role("limitsLevel", false));
   }
 
   @Override
@@ -56,14 +65,28 @@ record ReportedEffect(boolean ratio, double level) implements Measure<GivenEffec
               + "; correct them");
       return Optional.empty();
     }
+    OptionalDouble level = row.number("limitsLevel");
+    if (level.isPresent() && !(level.getAsDouble() > 0 && level.getAsDouble() < 1)) {
+      row.wrong(
+          "limitsLevel",
+          "out-of-range",
+          "found "
+              + level.getAsDouble()
+              + ", expected a level above 0 and below 1, such as 0.95 for limits of 95 %");
+      return Optional.empty();
+    }
     OptionalDouble squared = variance;
+    boolean offCentre = false;
     if (squared.isEmpty() && error.isPresent()) {
       squared = square(error.getAsDouble());
     } else if (squared.isEmpty() && limits) {
-      double z = ReferenceDistribution.normal().multiplier(level);
-      squared = square((scaled(upper) - scaled(lower)) / (2 * z));
+      double z = ReferenceDistribution.normal().multiplier(level.orElse(limitsLevel));
+      double half = (scaled(upper) - scaled(lower)) / 2;
+      squared = square(half / z);
+      double beside = Math.abs((scaled(upper) + scaled(lower)) / 2 - scaled(effect));
+      offCentre = beside > MOST_OFF_CENTRE * half;
     }
-    return Optional.of(new GivenEffect(scaled(effect), squared));
+    return Optional.of(new GivenEffect(scaled(effect), squared, offCentre));
   }
 
   private static boolean notPositive(OptionalDouble value) {
@@ -90,6 +113,11 @@ record ReportedEffect(boolean ratio, double level) implements Measure<GivenEffec
             given.estimate(),
             "missing-value",
             "neither variance nor standard error nor both limits are reported, so it has no weight");
+  }
+
+  @Override
+  public boolean limitsOffCentre(GivenEffect study) {
+    return study.offCentre();
   }
 
   @Override

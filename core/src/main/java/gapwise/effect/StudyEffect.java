@@ -69,7 +69,7 @@ public record StudyEffect(
   }
 
   /** A study whose effect is known but not how certain it is. */
-  static StudyEffect withoutVariance(double estimate, String code, String message) {
+  public static StudyEffect withoutVariance(double estimate, String code, String message) {
     return new StudyEffect(
         OptionalDouble.of(estimate),
         OptionalDouble.empty(),

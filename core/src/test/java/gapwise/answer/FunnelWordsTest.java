@@ -10,6 +10,7 @@ import gapwise.synthesis.smallstudy.Refusal;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -20,8 +21,6 @@ class FunnelWordsTest {
 
   private static List<Refusal> refusals() {
     return List.of(
-        new Refusal.TooFew(1),
-        new Refusal.TooFew(4),
         new Refusal.TooRare(6, 11, false),
         new Refusal.TooRare(6, 11, true),
         new Refusal.NotForMeasure(),
@@ -67,12 +66,26 @@ class FunnelWordsTest {
   }
 
   @Test
+  void aTestOfFewStudiesIsNotShownAndNothingIsSaidAgainstIt() {
+    // Sterne et al., BMJ 2011;343:d4002: at least ten studies.
+    SmallStudyNotes notes =
+        new SmallStudyNotes(
+            List.of(), List.of(new Caution.FewTested(4), new Caution.Heterogeneous(92, false)));
+    List<String> told = FunnelWords.refusals(notes);
+    assertEquals(1, told.size());
+    assertTrue(told.get(0).startsWith(NO_TEST + "4 studies are fewer than the 10"), told::toString);
+    assertEquals(List.of(), FunnelWords.against(notes));
+  }
+
+  @Test
   void everyKindOfReasonIsAmongThem() {
     Set<Class<?>> seen = refusals().stream().map(Object::getClass).collect(Collectors.toSet());
     seen.add(Refusal.NotComputable.class);
     assertEquals(Set.of(Refusal.class.getPermittedSubclasses()), seen);
     assertEquals(
         Set.of(Caution.class.getPermittedSubclasses()),
-        cautions().stream().map(Object::getClass).collect(Collectors.toSet()));
+        Stream.concat(cautions().stream(), Stream.of(new Caution.FewTested(4)))
+            .map(Object::getClass)
+            .collect(Collectors.toSet()));
   }
 }

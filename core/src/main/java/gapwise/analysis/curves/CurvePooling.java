@@ -147,7 +147,7 @@ final class CurvePooling {
   private PoolingSettings settings() {
     return new PoolingSettings(
         TauSquaredEstimators.named("restricted-maximum-likelihood"),
-        MeanIntervals.named("hartung-knapp").orElseThrow(),
+        MeanIntervals.usual(),
         new Prediction(Prediction.Reference.T_K_MINUS_2, Prediction.Error.SUM_OF_WEIGHTS),
         TauSquaredInterval.Q_PROFILE,
         questions.level());

@@ -3,6 +3,7 @@ package gapwise.analysis.multiverse;
 import gapwise.analysis.pooling.Pooler;
 import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.pooling.Studies;
+import gapwise.analysis.pooling.ZeroVariances;
 import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Work;
 import gapwise.effect.Measure;
@@ -47,7 +48,7 @@ record MultiverseApproaches<D extends StudyData>(
         }
       }
     }
-    plan.fromCounts().forEach((model, variant) -> approaches.add(fromCounts(model, variant)));
+    plan.fromCounts().forEach(way -> approaches.add(fromCounts(way)));
     return approaches;
   }
 
@@ -106,7 +107,7 @@ record MultiverseApproaches<D extends StudyData>(
 
   private Body body(Measure<D> measure, List<Integer> rows) {
     List<D> data = rows.stream().map(i -> studies.all().get(i).data().orElseThrow()).toList();
-    List<StudyEffect> effects = measure.effects(data);
+    List<StudyEffect> effects = ZeroVariances.setApart(plan.base(), measure.effects(data));
     double[] estimates = new double[data.size()];
     double[] variances = new double[data.size()];
     List<D> pooled = new ArrayList<>(data.size());
@@ -130,7 +131,8 @@ record MultiverseApproaches<D extends StudyData>(
         OF_THE_WHOLE.contains(only) ? only : "no-studies");
   }
 
-  private Approach fromCounts(String model, PoolingPlan variant) {
+  private Approach fromCounts(MultiversePlan.FromCounts way) {
+    PoolingPlan variant = way.how();
     Measure<D> measure = same(variant.how());
     Studies<D> read = Studies.read(variant, measure, table);
     Pooler pooler = variant.model().pooler(read);
@@ -143,7 +145,10 @@ record MultiverseApproaches<D extends StudyData>(
     List<D> data = read.pooledData();
     return new PooledApproach(
         variant.scale(),
-        choices.with(choices.none(), MultiverseChoices.MODEL, model),
+        choices.with(
+            choices.with(choices.none(), MultiverseChoices.MODEL, way.model()),
+            MultiverseChoices.INTERVAL,
+            way.interval()),
         rows -> {
           List<Integer> at = rows.stream().filter(places::containsKey).map(places::get).toList();
           return new PooledApproach.PooledRows(

@@ -47,7 +47,7 @@ record MultiverseChoices(List<Choice> all) {
     add(all, EMPTY_CELLS, vary.emptyCells().stream().map(AskedCells::words).toList());
     add(all, MISSING_SPREAD, lacksSpread ? vary.missingSpread() : List.of());
     add(all, ESTIMATOR, vary.estimators());
-    add(all, INTERVAL, vary.intervals());
+    add(all, INTERVAL, vary.allIntervals());
     all.addAll(ofRows);
     return new MultiverseChoices(all);
   }

@@ -11,8 +11,6 @@ import gapwise.effect.MeasureOptions;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.PoolingSettings;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -22,7 +20,8 @@ import java.util.Map;
  * @param base the synthesis as the plan itself would have it
  * @param vary what is varied
  * @param own what the plan itself would choose
- * @param fromCounts how studies are read and pooled from counts, by the model
+ * @param pages what is shown on pages, which is one of the analyses unless the plan varies others
+ * @param fromCounts the ways of pooling from counts
  * @param commonByEffects whether a common effect is wanted and pooled by the variances of effects
  * @param usesEmptyCells whether what is done about empty cells has a bearing, by the scale
  * @param unused what the plan says without bearing
@@ -32,16 +31,26 @@ record MultiversePlan(
     PoolingPlan base,
     Vary vary,
     OwnSettings own,
-    Map<String, PoolingPlan> fromCounts,
+    OwnSettings pages,
+    List<FromCounts> fromCounts,
     boolean commonByEffects,
     Map<String, Boolean> usesEmptyCells,
     List<Result.Warning> unused)
     implements Plan {
   MultiversePlan {
-    fromCounts = Collections.unmodifiableMap(new LinkedHashMap<>(fromCounts));
+    fromCounts = List.copyOf(fromCounts);
     usesEmptyCells = Map.copyOf(usesEmptyCells);
     unused = List.copyOf(unused);
   }
+
+  /**
+   * One way of pooling from counts.
+   *
+   * @param model its word
+   * @param interval its word; empty where the model has one interval only
+   * @param how studies are read and pooled
+   */
+  record FromCounts(String model, String interval, PoolingPlan how) {}
 
   @Override
   public Result runOn(DataTable table) {
@@ -60,7 +69,8 @@ record MultiversePlan(
             given.exactFactor(),
             given.factorSquaredVariance(),
             given.reportedAsRatio(),
-            given.level(),
+            given.limitsLevel(),
+            given.correlation(),
             MeasureOptions.Pooling.INVERSE_VARIANCE),
         new EffectsModel(common()));
   }

@@ -12,13 +12,14 @@ import java.util.OptionalInt;
 
 /**
  * The pooled value under every defensible way of working it out. Part of a {@link Result}. Percent
- * are of the analyses with a pooled value.
+ * are of the analyses with a pooled value, families of models weighing alike.
  *
  * @param sentence the whole in words
  * @param counted how many were tried, and how many came to something
  * @param scales pooled values on each analysis scale
  * @param shown pooled values as people read them; empty if there are none
  * @param own where the analysis of the plan itself lies, if it is among them
+ * @param pages where the analysis that pages show lies, if it is among them
  * @param threshold sides of the threshold, if one is asked
  * @param comparedOn {@code analysis-scale}, or {@code shown} where scales vary: what the means,
  *     ranges, medians and shifts below are told on
@@ -34,6 +35,7 @@ public record MultiverseResult(
     List<OnScale> scales,
     Optional<Spread> shown,
     Optional<Own> own,
+    Optional<Own> pages,
     Optional<Threshold> threshold,
     String comparedOn,
     List<ChoiceMoved> choices,
@@ -57,12 +59,18 @@ public record MultiverseResult(
    * @param analyses how many were tried
    * @param estimated how many of them have a pooled value
    * @param different how many of these differ in value or limits
-   * @param notEstimated why the others have none
+   * @param notEstimated why the others have none, intervals without width among them
+   * @param families each model with its analyses
    */
   public record Counted(
-      int analyses, int estimated, int different, List<NotEstimated> notEstimated) {
+      int analyses,
+      int estimated,
+      int different,
+      List<NotEstimated> notEstimated,
+      List<Family> families) {
     public Counted {
       notEstimated = List.copyOf(notEstimated);
+      families = List.copyOf(families);
     }
   }
 
@@ -74,6 +82,19 @@ public record MultiverseResult(
 
   /** How many analyses have no pooled value for one reason. */
   public record NotEstimated(String code, int analyses) {}
+
+  /**
+   * The analyses of one model.
+   *
+   * @param shown their pooled values; empty if there are none
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Family(
+      String model,
+      int analyses,
+      int estimated,
+      Optional<Spread> shown,
+      Optional<Threshold> threshold) {}
 
   /** How values are spread. */
   public record Spread(
@@ -89,7 +110,7 @@ public record MultiverseResult(
       double upperQuartile,
       double maximum) {}
 
-  /** The plan's own analysis, and how many of all lie below it as people read them. */
+  /** An analysis that stands out, and how many of all lie below it as people read them. */
   public record Own(
       double estimate, double lower, double upper, Result.Estimate shown, double belowPercent) {}
 
@@ -139,6 +160,7 @@ public record MultiverseResult(
    * @param levels numbers from 0 of the levels of {@code choices} in their order; -1 for a choice
    *     without meaning here
    * @param code why there is no value
+   * @param pages true for the analysis that pages show, else left out
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Row(
@@ -148,5 +170,6 @@ public record MultiverseResult(
       OptionalDouble lower,
       OptionalDouble upper,
       Optional<Result.Estimate> shown,
-      Optional<String> code) {}
+      Optional<String> code,
+      Optional<Boolean> pages) {}
 }

@@ -2,6 +2,7 @@ package gapwise.analysis.multiverse;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.pooling.RepeatedStudies;
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.pooling.StudyTable;
 import gapwise.analysis.result.Result;
@@ -30,10 +31,12 @@ final class MultiverseRun {
         new MultiverseApproaches<>(plan, choices, studies, table).all(rows::refuseTooManyWays);
     rows.refuseTooMany(approaches.stream().mapToInt(approach -> approach.ways().size()).sum());
     List<Subset> subsets = rows.subsets(choices);
-    Multiverse multiverse = Multiverse.of(choices.all(), approaches, subsets);
+    Multiverse multiverse =
+        Multiverse.of(choices.all(), choices.place(MultiverseChoices.MODEL), approaches, subsets);
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(plan.unused());
     warnings.addAll(studies.warnings());
+    warnings.addAll(RepeatedStudies.warnings(studies));
     warnings.addAll(rows.warnings());
     if (!lacksSpread && plan.vary().missingSpread().equals(List.of(MultiverseChoices.BORROW))) {
       warnings.add(

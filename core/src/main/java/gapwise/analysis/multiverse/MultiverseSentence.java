@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.synthesis.multiverse.ChoiceMove;
 import gapwise.synthesis.multiverse.Multiverse;
+import gapwise.synthesis.multiverse.SideShares;
 import gapwise.synthesis.multiverse.Sides;
 import gapwise.synthesis.multiverse.Spread;
 import java.math.BigDecimal;
@@ -34,7 +35,7 @@ final class MultiverseSentence {
     }
     List<String> clauses = new ArrayList<>();
     clauses.add(range(shown.get()));
-    sides.ifPresent(one -> clauses.add(side(one)));
+    sides.ifPresent(one -> clauses.add(side(one, multiverse)));
     Optional<ChoiceMove> choice = biggest(moves);
     choice.ifPresent(
         move ->
@@ -65,8 +66,23 @@ final class MultiverseSentence {
             digits(spread.median())));
   }
 
-  private static String side(Sides s) {
+  private static String side(Sides s, Multiverse multiverse) {
     String value = digits(s.threshold());
+    boolean families = !multiverse.analyses().isEmpty() && multiverse.families() > 1;
+    if (families && s.below() < s.analyses() && s.above() < s.analyses()) {
+      SideShares shares = multiverse.sharesAgainst(s.threshold());
+      return say(
+          "analysis.multiverse-side-open-of-families",
+          Map.of(
+              "value",
+              value,
+              "below",
+              Math.round(100 * shares.below()),
+              "above",
+              Math.round(100 * shares.above()),
+              "including",
+              Math.round(100 * shares.intervalsIncluding())));
+    }
     if (s.below() == s.analyses() || s.above() == s.analyses()) {
       return say(
           s.below() > 0 ? "analysis.multiverse-below" : "analysis.multiverse-above",

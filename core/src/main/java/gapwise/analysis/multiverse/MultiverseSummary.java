@@ -5,6 +5,7 @@ import gapwise.synthesis.multiverse.AnalysisFinding;
 import gapwise.synthesis.multiverse.ChoiceMove;
 import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.Settings;
+import gapwise.synthesis.multiverse.SideShares;
 import gapwise.synthesis.multiverse.Sides;
 import gapwise.synthesis.multiverse.Spread;
 import java.util.ArrayList;
@@ -24,10 +25,11 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
   private MultiverseResult result() {
     int estimated = multiverse.estimated().size();
     Optional<Spread> shown = estimated == 0 ? Optional.empty() : Optional.of(multiverse.shown());
+    boolean sided = estimated > 0 && plan.vary().threshold().isPresent();
     Optional<Sides> sides =
-        estimated == 0 || plan.vary().threshold().isEmpty()
-            ? Optional.empty()
-            : Optional.of(multiverse.against(plan.vary().threshold().getAsDouble()));
+        sided
+            ? Optional.of(multiverse.against(plan.vary().threshold().getAsDouble()))
+            : Optional.empty();
     List<ChoiceMove> moves = multiverse.moves(plan.vary().threshold());
     List<MultiverseResult.StudyMoved> studies = studies();
     return new MultiverseResult(
@@ -38,14 +40,13 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
             multiverse.different(),
             multiverse.notEstimated().entrySet().stream()
                 .map(one -> new MultiverseResult.NotEstimated(one.getKey(), one.getValue()))
-                .toList()),
+                .toList(),
+            families()),
         scales(),
-        shown.map(
-            s ->
-                new MultiverseResult.Spread(
-                    s.minimum(), s.lowerQuartile(), s.median(), s.upperQuartile(), s.maximum())),
-        own(),
-        sides.map(MultiverseSummary::threshold),
+        shown.map(MultiverseSummary::spread),
+        marked(plan.own()),
+        marked(plan.pages()),
+        threshold(multiverse),
         multiverse.onlyShownCompares() ? "shown" : "analysis-scale",
         moves.stream().map(MultiverseSummary::moved).toList(),
         studies.isEmpty() ? Optional.empty() : Optional.of(studies),
@@ -75,18 +76,43 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
     return scales;
   }
 
-  private static MultiverseResult.Threshold threshold(Sides sides) {
-    return new MultiverseResult.Threshold(
-        sides.threshold(),
-        percent(sides.below(), sides.analyses()),
-        percent(sides.above(), sides.analyses()),
-        percent(sides.intervalsBelow(), sides.analyses()),
-        percent(sides.intervalsIncluding(), sides.analyses()),
-        percent(sides.intervalsAbove(), sides.analyses()));
+  private static MultiverseResult.Spread spread(Spread s) {
+    return new MultiverseResult.Spread(
+        s.minimum(), s.lowerQuartile(), s.median(), s.upperQuartile(), s.maximum());
   }
 
-  private static double percent(int part, int whole) {
-    return 100.0 * part / whole;
+  private List<MultiverseResult.Family> families() {
+    int place = choices.place(MultiverseChoices.MODEL);
+    List<String> models = choices.all().get(place).levels();
+    return IntStream.range(0, models.size())
+        .mapToObj(
+            level -> {
+              Multiverse family = multiverse.ofFamily(level);
+              int estimated = family.estimated().size();
+              return new MultiverseResult.Family(
+                  models.get(level),
+                  family.analyses().size(),
+                  estimated,
+                  estimated == 0 ? Optional.empty() : Optional.of(spread(family.shown())),
+                  threshold(family));
+            })
+        .toList();
+  }
+
+  private Optional<MultiverseResult.Threshold> threshold(Multiverse some) {
+    if (some.estimated().isEmpty() || plan.vary().threshold().isEmpty()) {
+      return Optional.empty();
+    }
+    double value = plan.vary().threshold().getAsDouble();
+    SideShares shares = some.sharesAgainst(value);
+    return Optional.of(
+        new MultiverseResult.Threshold(
+            value,
+            100 * shares.below(),
+            100 * shares.above(),
+            100 * shares.intervalsBelow(),
+            100 * shares.intervalsIncluding(),
+            100 * shares.intervalsAbove()));
   }
 
   private static MultiverseResult.ChoiceMoved moved(ChoiceMove move) {
@@ -104,10 +130,9 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
                         level.analyses(),
                         level.mean(),
                         level.meanWidth(),
-                        level.including().isEmpty() || level.analyses() == 0
+                        level.includingShare().isEmpty()
                             ? OptionalDouble.empty()
-                            : OptionalDouble.of(
-                                percent(level.including().getAsInt(), level.analyses()))))
+                            : OptionalDouble.of(100 * level.includingShare().getAsDouble())))
             .toList());
   }
 
@@ -147,8 +172,8 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
     return new Result.Estimate(value.shownEstimate(), value.shownLower(), value.shownUpper());
   }
 
-  private Optional<MultiverseResult.Own> own() {
-    Settings own = plan.own().among(choices);
+  private Optional<MultiverseResult.Own> marked(OwnSettings one) {
+    Settings own = one.among(choices);
     return multiverse.estimated().stream()
         .filter(analysis -> analysis.settings().equals(own))
         .findFirst()
@@ -160,9 +185,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
                     value.lower(),
                     value.upper(),
                     shown(value),
-                    percent(
-                        multiverse.against(value.shownEstimate()).below(),
-                        multiverse.estimated().size())));
+                    100 * multiverse.sharesAgainst(value.shownEstimate()).below()));
   }
 
   private MultiverseResult.Row row(Multiverse.Analysis analysis) {
@@ -170,6 +193,10 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         IntStream.range(0, analysis.settings().size())
             .mapToObj(i -> analysis.settings().level(i))
             .toList();
+    Optional<Boolean> pages =
+        analysis.settings().equals(plan.pages().among(choices))
+            ? Optional.of(true)
+            : Optional.empty();
     if (analysis.finding() instanceof AnalysisFinding.Estimated value) {
       return new MultiverseResult.Row(
           levels,
@@ -178,7 +205,8 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
           OptionalDouble.of(value.lower()),
           OptionalDouble.of(value.upper()),
           Optional.of(shown(value)),
-          Optional.empty());
+          Optional.empty(),
+          pages);
     }
     OptionalDouble none = OptionalDouble.empty();
     return new MultiverseResult.Row(
@@ -188,6 +216,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         none,
         none,
         Optional.empty(),
-        Optional.of(((AnalysisFinding.NotEstimated) analysis.finding()).code()));
+        Optional.of(((AnalysisFinding.NotEstimated) analysis.finding()).code()),
+        pages);
   }
 }

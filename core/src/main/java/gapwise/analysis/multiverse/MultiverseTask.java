@@ -6,13 +6,13 @@ import gapwise.analysis.plan.Filling;
 import gapwise.analysis.plan.Plan;
 import gapwise.analysis.plan.PlanHead;
 import gapwise.analysis.plan.Task;
-import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.synthesis.SynthesisDefaults;
 import gapwise.analysis.synthesis.SynthesisTask;
 import gapwise.analysis.synthesis.UnusedSettings;
 import gapwise.effect.Measures;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,10 +48,16 @@ public final class MultiverseTask implements Task {
     boolean commonByEffects =
         vary.models().contains("common-effect")
             && full.path("pooling").asText("inverse-variance").equals("inverse-variance");
-    Map<String, PoolingPlan> fromCounts = new LinkedHashMap<>();
+    List<MultiversePlan.FromCounts> fromCounts = new ArrayList<>();
     for (String model : vary.models()) {
-      if (model.equals("exact-likelihood") || (model.equals("common-effect") && !commonByEffects)) {
-        fromCounts.put(model, SynthesisTask.pooling(synthesis(full, ofModel(model, measure))));
+      if (model.equals("exact-likelihood")) {
+        for (String interval : vary.exactIntervals()) {
+          Map<String, String> fields = ofModel(model, measure);
+          fields.put("interval", interval);
+          fromCounts.add(fromCounts(full, model, interval, fields));
+        }
+      } else if (model.equals("common-effect") && !commonByEffects) {
+        fromCounts.add(fromCounts(full, model, "", ofModel(model, measure)));
       }
     }
     return new MultiversePlan(
@@ -59,10 +65,17 @@ public final class MultiverseTask implements Task {
         SynthesisTask.pooling(base),
         vary,
         OwnSettings.of(base),
+        OwnSettings.ofPages(base),
         fromCounts,
         commonByEffects,
         usesEmptyCells(base, measure),
         UnusedSettings.of(base));
+  }
+
+  private static MultiversePlan.FromCounts fromCounts(
+      ObjectNode full, String model, String interval, Map<String, String> fields) {
+    return new MultiversePlan.FromCounts(
+        model, interval, SynthesisTask.pooling(synthesis(full, fields)));
   }
 
   private static Map<String, Boolean> usesEmptyCells(ObjectNode base, String measure) {

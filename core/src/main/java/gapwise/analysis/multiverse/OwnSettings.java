@@ -1,15 +1,37 @@
 package gapwise.analysis.multiverse;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.pooling.ExactModels;
+import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.multiverse.Choice;
 import gapwise.synthesis.multiverse.Settings;
+import gapwise.synthesis.pooling.MeanIntervals;
 
 /**
- * What the plan of a multiverse would itself choose, as levels of its choices; empty text where a
- * choice has no meaning for it.
+ * What one analysis that stands out would choose, the plan's own or that of pages, as levels of its
+ * choices; empty text where a choice has no meaning for it.
  */
 record OwnSettings(
     String model, String scale, String emptyCells, String estimator, String interval) {
+
+  /** The interval with which pages tell an exact likelihood. */
+  static final String EXACT_INTERVAL_OF_PAGES = "t-k-minus-1";
+
+  /**
+   * What pages show for the measure of a plan: counts by their exact likelihood, all else by random
+   * effects on the scale of the plan.
+   */
+  static OwnSettings ofPages(ObjectNode base) {
+    if (ExactModels.take(base.path("measure").asText())) {
+      return new OwnSettings("exact-likelihood", "", "", "", EXACT_INTERVAL_OF_PAGES);
+    }
+    return new OwnSettings(
+        "random-effects",
+        base.path("scale").asText(),
+        base.has("continuityCorrection") ? AskedCells.of(base).words() : "",
+        TauSquaredEstimators.all().get(0).name(),
+        MeanIntervals.usual().name());
+  }
 
   /** Reads them from the synthesis in a checked plan. */
   static OwnSettings of(ObjectNode base) {
@@ -24,7 +46,7 @@ record OwnSettings(
         byEffects ? base.path("scale").asText() : "",
         byEffects && base.has("continuityCorrection") ? AskedCells.of(base).words() : "",
         random ? base.path("betweenStudyVariance").asText() : "",
-        random ? base.path("interval").asText() : "");
+        random || ExactModels.asked(base) ? base.path("interval").asText() : "");
   }
 
   /** Its settings; they match no analysis if the plan's own choice is not among those varied. */

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a multiverse varies, and what else it is asked.
@@ -18,6 +19,7 @@ import java.util.OptionalDouble;
  *     measures
  * @param estimators of tau squared, for random effects
  * @param intervals for random effects
+ * @param exactIntervals for the exact likelihood
  * @param subsets one for each column that narrows the rows
  * @param leaveOneOut whether everything is done again without each study
  * @param threshold as people read it, to tell sides; empty if none is asked
@@ -30,6 +32,7 @@ record Vary(
     List<String> missingSpread,
     List<String> estimators,
     List<String> intervals,
+    List<String> exactIntervals,
     List<ColumnSubsets> subsets,
     boolean leaveOneOut,
     OptionalDouble threshold,
@@ -41,7 +44,13 @@ record Vary(
     missingSpread = List.copyOf(missingSpread);
     estimators = List.copyOf(estimators);
     intervals = List.copyOf(intervals);
+    exactIntervals = List.copyOf(exactIntervals);
     subsets = List.copyOf(subsets);
+  }
+
+  /** Words of all intervals, each once. */
+  List<String> allIntervals() {
+    return Stream.concat(intervals.stream(), exactIntervals.stream()).distinct().toList();
   }
 
   /** Reads it from a plan whose defaults are filled in. */
@@ -58,6 +67,7 @@ record Vary(
         PlanHead.texts(vary.path("missingSpread")),
         PlanHead.texts(vary.path("betweenStudyVariance")),
         PlanHead.texts(vary.path("interval")),
+        PlanHead.texts(vary.path("exactInterval")),
         subsets,
         vary.path("leaveOneOut").asBoolean(),
         Optional.ofNullable(full.get("threshold"))

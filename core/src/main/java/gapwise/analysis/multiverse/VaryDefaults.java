@@ -30,6 +30,10 @@ final class VaryDefaults {
   private static final List<String> INTERVALS =
       List.of("hartung-knapp", "hartung-knapp-never-narrower", "normal", "profile-likelihood");
 
+  /** The one that pages take is the first. */
+  private static final List<String> EXACT_INTERVALS =
+      List.of(OwnSettings.EXACT_INTERVAL_OF_PAGES, "normal");
+
   /** Scales on which an arm without, or with only, events needs no special treatment or little. */
   private static final Map<String, List<String>> SCALES =
       Map.of(
@@ -41,7 +45,7 @@ final class VaryDefaults {
       Set.of("odds-ratio", "risk-ratio", "incidence-rate-ratio", "ratio-of-means");
 
   private static final Set<String> DIFFERENCES =
-      Set.of("risk-difference", "mean-difference", "standardised-mean-difference");
+      Set.of("risk-difference", "mean-difference", "standardised-mean-difference", "correlation");
 
   private final ObjectNode full;
   private final JsonNode asked;
@@ -79,6 +83,9 @@ final class VaryDefaults {
       words(vary, "betweenStudyVariance", ESTIMATORS);
       words(vary, "interval", INTERVALS);
     }
+    if (has(vary, "model", "exact-likelihood")) {
+      exactIntervals(vary);
+    }
     if (asked.has("subsets")) {
       vary.set("subsets", asked.get("subsets"));
     }
@@ -101,6 +108,23 @@ final class VaryDefaults {
       words.add(defensible.get(0));
     }
     ArrayNode list = vary.putArray(field);
+    words.forEach(list::add);
+  }
+
+  /** Intervals of the exact likelihood: asked, defensible, the plan's own; else the normal one. */
+  private void exactIntervals(ObjectNode vary) {
+    if (asked.has("exactInterval")) {
+      vary.set("exactInterval", asked.get("exactInterval"));
+      return;
+    }
+    Set<String> words = new LinkedHashSet<>(everything ? EXACT_INTERVALS : List.of());
+    if (text("model").equals("exact-likelihood")) {
+      words.add(text("interval"));
+    }
+    if (words.isEmpty()) {
+      words.add("normal");
+    }
+    ArrayNode list = vary.putArray("exactInterval");
     words.forEach(list::add);
   }
 

@@ -39,6 +39,8 @@ public record Filling(ObjectNode given, ObjectNode full) {
           "intervention",
           "standardDeviation",
           "reportedAs",
+          "limitsLevel",
+          "correlation",
           "methods",
           "pooledCounts",
           "model",

@@ -73,6 +73,9 @@ public final class ExactModels {
       plan.text("armSpread", "larger-with-intervention");
     }
     plan.whole("quadraturePoints", 25);
+    if (plan.given().has("places")) {
+      plan.text("predictionInterval", Prediction.Reference.T_K_MINUS_2.word());
+    }
   }
 
   /** What does not go together. */

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /**
  * The field {@code places}: where values stand among the studies pooled and in the distribution of
@@ -36,11 +37,12 @@ public record PlacesPart(List<Double> values) {
     if (!plan.has(FIELD)) {
       return;
     }
-    if (!plan.path("model").asText().equals("random-effects")) {
+    if (!plan.path("model").asText().equals("random-effects") && !ofLikelihood(plan)) {
       problems.add(
           FIELD,
           "not-with-this-model",
-          "a value has its place among further studies by 'random-effects'; '"
+          "a value has its place among further studies by 'random-effects', and for proportions and"
+              + " rates of single groups by 'exact-likelihood'; '"
               + plan.path("model").asText()
               + "' gives no such distribution here (for 'bayesian' ask 'probabilities')");
     }
@@ -60,6 +62,12 @@ public record PlacesPart(List<Double> values) {
       double value = plan.path(FIELD).get(i).asDouble();
       ShownValue.check(plan, value, FIELD + "[" + i + "]", problems);
     }
+  }
+
+  private static boolean ofLikelihood(ObjectNode plan) {
+    String measure = plan.path("measure").asText();
+    return ExactModels.asked(plan)
+        && (measure.equals("proportion") || measure.equals("incidence-rate"));
   }
 
   /** The values a checked plan gives; none if it asks for no place. */
@@ -95,24 +103,53 @@ public record PlacesPart(List<Double> values) {
 
   private <D extends StudyData> List<PlaceResult> among(
       Synthesis<D> synthesis, List<Studies.Entry<D>> entries, Pooled pooled) {
-    EffectSample sample = new Studies<>(entries, List.of()).sample();
-    BackTransform back =
-        synthesis
-            .measure()
-            .shown(entries.stream().map(entry -> entry.data().orElseThrow()).toList());
-    Optional<Predictive> further = further(sample, pooled, synthesis.plan().model().settings());
+    List<D> data = entries.stream().map(entry -> entry.data().orElseThrow()).toList();
+    BackTransform back = synthesis.measure().shown(data);
+    Model model = synthesis.plan().model();
+    List<Double> own;
+    Optional<Predictive> further;
+    if (model instanceof ExactModel exact) {
+      double level = exact.limits().level();
+      own =
+          data.stream()
+              .map(one -> synthesis.measure().shownStudy(one, level).orElseThrow().estimate())
+              .toList();
+      further = further(exact, data.size(), pooled);
+    } else {
+      EffectSample sample = new Studies<>(entries, List.of()).sample();
+      own = IntStream.range(0, sample.size()).mapToObj(i -> back.apply(sample.effect(i))).toList();
+      further = further(sample, pooled, model.settings());
+    }
     List<PlaceResult> places = new ArrayList<>();
     for (double value : values) {
       double place = ShownValue.onAnalysisScale(value, back);
-      int below = 0;
-      for (int i = 0; i < sample.size(); i++) {
-        below += back.apply(sample.effect(i)) < value - Math.abs(value) * ROUNDING ? 1 : 0;
-      }
+      double least = value - Math.abs(value) * ROUNDING;
+      int below = (int) own.stream().filter(one -> one < least).count();
       places.add(
           new PlaceResult(
-              value, share(further, place), OptionalInt.of(below), OptionalInt.of(sample.size())));
+              value, share(further, place), OptionalInt.of(below), OptionalInt.of(own.size())));
     }
     return places;
+  }
+
+  /** The distribution from which the prediction interval of the likelihood is cut. */
+  private static Optional<Predictive> further(ExactModel model, int studies, Pooled pooled) {
+    return pooled
+        .prediction()
+        .flatMap(
+            limits ->
+                model
+                    .limits()
+                    .prediction()
+                    .flatMap(reference -> reference.distribution(studies - 1))
+                    .map(
+                        about ->
+                            new Predictive(
+                                (limits.lower() + limits.upper()) / 2,
+                                (limits.upper() - limits.lower())
+                                    / 2
+                                    / about.multiplier(model.limits().level()),
+                                about)));
   }
 
   private static Optional<Predictive> further(
@@ -121,7 +158,9 @@ public record PlacesPart(List<Double> values) {
     if (sample.size() < 2 || pooled.mean().isEmpty() || tauSquared.isEmpty()) {
       return Optional.empty();
     }
-    WeightedMean mean = WeightedMean.of(sample, tauSquared.getAsDouble());
+    WeightedMean mean =
+        WeightedMean.of(
+            sample, settings.interval().weightingTauSquared(sample, tauSquared.getAsDouble()));
     return settings.prediction().distribution(mean, tauSquared.getAsDouble());
   }
 

@@ -13,6 +13,12 @@ import java.util.Optional;
 
 /** The rows with their weights, the pooled value and how far results differ. */
 public final class PooledPart {
+  /**
+   * With fewer studies I squared can be nearly anything by chance: von Hippel, BMC Med Res Methodol
+   * 2015;15:35, from whose simulations no number follows; this one is common practice, no source.
+   */
+  private static final int FEWEST_FOR_I_SQUARED = 10;
+
   private PooledPart() {}
 
   /**
@@ -38,10 +44,22 @@ public final class PooledPart {
                   "analysis.back-transform",
                   Map.of("patients", String.valueOf(back.n().getAsDouble())))));
     }
+    if (pooled.heterogeneity().iSquaredInterval().isPresent()
+        && synthesis.pooler().size() < FEWEST_FOR_I_SQUARED) {
+      warnings.add(
+          Result.Warning.of(
+              "i-squared-of-few-studies",
+              say(
+                  "analysis.i-squared-of-few-studies",
+                  Map.of("studies", synthesis.pooler().size()))));
+    }
     ShownBeside exact = new ShownBeside(synthesis.plan());
     return new PooledResult(
         StudyTable.rows(studies, synthesis.measure(), pooled.weights(), synthesis.plan().level()),
-        exact.with(Summaries.summary(pooled, back), pooled, studies.pooledData()),
+        exact.alone(
+            exact.with(Summaries.summary(pooled, back), pooled, studies.pooledData()),
+            synthesis.measure(),
+            studies.pooledData()),
         exact.limit(pooled),
         pooled.heterogeneity().equals(Heterogeneity.UNKNOWN)
             ? Optional.empty()

@@ -3,6 +3,8 @@ package gapwise.analysis.pooling;
 import gapwise.analysis.result.Result;
 import gapwise.effect.ArmCounts;
 import gapwise.effect.BackTransform;
+import gapwise.effect.Interval;
+import gapwise.effect.Measure;
 import gapwise.effect.MeasureOptions;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
@@ -40,20 +42,40 @@ final class ShownBeside {
     return summary.map(one -> with(one, average(one, pooled), exact));
   }
 
+  /**
+   * A summary of one study alone tells people what that study found, nothing added, with its exact
+   * interval, where the measure has one; on the analysis scale it stays as it is.
+   */
+  <D extends StudyData> Optional<Result.Summary> alone(
+      Optional<Result.Summary> summary, Measure<D> measure, List<D> data) {
+    Optional<Measure.ShownStudy> own =
+        data.size() == 1 ? measure.shownStudy(data.get(0), plan.level()) : Optional.empty();
+    return own.isEmpty() ? summary : summary.map(one -> with(one, shown(one.shown(), own.get())));
+  }
+
+  private static Result.Shown shown(Result.Shown shown, Measure.ShownStudy own) {
+    Interval limits = own.interval();
+    OptionalDouble none = OptionalDouble.empty();
+    boolean average = shown.average().isPresent();
+    return new Result.Shown(
+        own.estimate(),
+        limits.lower(),
+        limits.upper(),
+        shown.predictionLower(),
+        shown.predictionUpper(),
+        none,
+        Optional.empty(),
+        average ? OptionalDouble.of(own.estimate()) : none,
+        average ? OptionalDouble.of(limits.lower()) : none,
+        average ? OptionalDouble.of(limits.upper()) : none,
+        shown.exactLikelihood());
+  }
+
   private static Result.Summary with(
       Result.Summary summary, Optional<Result.Estimate> average, Optional<Result.Estimate> exact) {
     Result.Shown shown = summary.shown();
-    return new Result.Summary(
-        summary.estimate(),
-        summary.standardError(),
-        summary.lower(),
-        summary.upper(),
-        summary.statistic(),
-        summary.degreesOfFreedom(),
-        summary.pValue(),
-        summary.predictionLower(),
-        summary.predictionUpper(),
-        summary.associationTest(),
+    return with(
+        summary,
         new Result.Shown(
             shown.estimate(),
             shown.lower(),
@@ -66,6 +88,21 @@ final class ShownBeside {
             part(average, Result.Estimate::lower),
             part(average, Result.Estimate::upper),
             exact));
+  }
+
+  private static Result.Summary with(Result.Summary summary, Result.Shown shown) {
+    return new Result.Summary(
+        summary.estimate(),
+        summary.standardError(),
+        summary.lower(),
+        summary.upper(),
+        summary.statistic(),
+        summary.degreesOfFreedom(),
+        summary.pValue(),
+        summary.predictionLower(),
+        summary.predictionUpper(),
+        summary.associationTest(),
+        shown);
   }
 
   private static OptionalDouble part(

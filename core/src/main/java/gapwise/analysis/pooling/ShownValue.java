@@ -27,6 +27,9 @@ public final class ShownValue {
           where,
           "out-of-range",
           "found " + value + ", expected a proportion between 0 and 1, such as 0.9 for 90 %");
+    } else if (measure.equals("correlation") && !(Math.abs(value) < 1)) {
+      problems.add(
+          where, "out-of-range", "found " + value + ", expected a correlation between -1 and 1");
     } else if (positive && !(value > 0)) {
       problems.add(
           where,

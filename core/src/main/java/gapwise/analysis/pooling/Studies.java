@@ -100,6 +100,15 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       }
       entries.add(new Entry<>(row, label, data, Optional.empty(), group));
     }
+    if (plan.options().correlation().isPresent() && !table.rows().isEmpty()) {
+      warnings.add(
+          Result.Warning.of(
+              "correlation-stated-by-plan",
+              say(
+                  "analysis.correlation-stated-by-plan",
+                  Map.of(
+                      "correlation", String.valueOf(plan.options().correlation().getAsDouble())))));
+    }
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
@@ -133,7 +142,7 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
         data.add(entries.get(i).data().get());
       }
     }
-    List<StudyEffect> effects = measure.effects(data);
+    List<StudyEffect> effects = ZeroVariances.setApart(plan, measure.effects(data));
     List<Entry<D>> full = new ArrayList<>(entries);
     for (int i = 0; i < at.size(); i++) {
       Entry<D> entry = entries.get(at.get(i));
@@ -146,6 +155,9 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       }
       if (measure.looksSkewed(data.get(i))) {
         warnings.add(about(entry, StudyWarnings.looksSkewed(entry.label())));
+      }
+      if (measure.limitsOffCentre(data.get(i))) {
+        warnings.add(about(entry, StudyWarnings.limitsOffCentre(entry.label())));
       }
       full.set(
           at.get(i),

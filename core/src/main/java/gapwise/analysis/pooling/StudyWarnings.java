@@ -44,6 +44,11 @@ public final class StudyWarnings {
         "median-looks-skewed", say("analysis.looks-skewed", Map.of("study", label)), label);
   }
 
+  public static Result.Warning limitsOffCentre(String label) {
+    return Result.Warning.of(
+        "limits-off-centre", say("analysis.limits-off-centre", Map.of("study", label)), label);
+  }
+
   public static Optional<Result.Warning> cellsAdded(List<StudyEffect> effects) {
     return cellsAdded(effects.stream().filter(StudyEffect::cellsAdded).count(), effects.size());
   }

@@ -68,7 +68,11 @@ public final class SubgroupPart {
           new SubgroupsResult.Subgroup(
               group.level(),
               group.studies(),
-              exact.with(Summaries.summary(pooled, synthesis.measure().shown(data)), pooled, data),
+              exact.alone(
+                  exact.with(
+                      Summaries.summary(pooled, synthesis.measure().shown(data)), pooled, data),
+                  synthesis.measure(),
+                  data),
               exact.limit(pooled),
               Summaries.heterogeneity(pooled.heterogeneity()),
               places.ofGroup(synthesis, group.level(), pooled)));

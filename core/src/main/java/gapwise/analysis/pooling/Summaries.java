@@ -1,5 +1,6 @@
 package gapwise.analysis.pooling;
 
+import gapwise.analysis.result.ISquared;
 import gapwise.analysis.result.Result;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
@@ -78,8 +79,11 @@ public final class Summaries {
         map(h.tauSquared(), Math::sqrt),
         limit(h.tauSquaredInterval(), Interval::lower),
         limit(h.tauSquaredInterval(), Interval::upper),
-        map(h.iSquared(), share -> 100 * share),
-        map(h.iSquaredFromQ(), share -> 100 * share),
+        new ISquared(
+            map(h.iSquared(), share -> 100 * share),
+            limit(h.iSquaredInterval(), limits -> 100 * limits.lower()),
+            limit(h.iSquaredInterval(), limits -> 100 * limits.upper()),
+            map(h.iSquaredFromQ(), share -> 100 * share)),
         h.hSquared(),
         h.hSquaredFromQ());
   }

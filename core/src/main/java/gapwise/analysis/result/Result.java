@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.problem.Problem;
 import java.util.List;
@@ -145,10 +146,51 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
       OptionalDouble tau,
       OptionalDouble tauSquaredLower,
       OptionalDouble tauSquaredUpper,
-      OptionalDouble iSquaredPercent,
-      OptionalDouble iSquaredPercentFromQ,
+      @JsonUnwrapped ISquared iSquared,
       OptionalDouble hSquared,
-      OptionalDouble hSquaredFromQ) {}
+      OptionalDouble hSquaredFromQ) {
+    /** Where the share has no limits. */
+    public Heterogeneity(
+        OptionalDouble q,
+        OptionalInt degreesOfFreedom,
+        OptionalDouble pValue,
+        OptionalDouble tauSquared,
+        OptionalDouble tau,
+        OptionalDouble tauSquaredLower,
+        OptionalDouble tauSquaredUpper,
+        OptionalDouble iSquaredPercent,
+        OptionalDouble iSquaredPercentFromQ,
+        OptionalDouble hSquared,
+        OptionalDouble hSquaredFromQ) {
+      this(
+          q,
+          degreesOfFreedom,
+          pValue,
+          tauSquared,
+          tau,
+          tauSquaredLower,
+          tauSquaredUpper,
+          new ISquared(
+              iSquaredPercent,
+              OptionalDouble.empty(),
+              OptionalDouble.empty(),
+              iSquaredPercentFromQ),
+          hSquared,
+          hSquaredFromQ);
+    }
+
+    /** The share of the variance that is between studies, from tau squared. */
+    @JsonIgnore
+    public OptionalDouble iSquaredPercent() {
+      return iSquared.iSquaredPercent();
+    }
+
+    /** The same share from Q. */
+    @JsonIgnore
+    public OptionalDouble iSquaredPercentFromQ() {
+      return iSquared.iSquaredPercentFromQ();
+    }
+  }
 
   /** The top of a likelihood. */
   public record Fit(double logLikelihood, boolean restricted, boolean converged) {}

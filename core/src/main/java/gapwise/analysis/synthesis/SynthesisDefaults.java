@@ -10,6 +10,7 @@ import gapwise.analysis.plan.Filling;
 import gapwise.analysis.pooling.ExactModels;
 import gapwise.analysis.smallstudy.SmallStudyDefaults;
 import gapwise.effect.Measures;
+import gapwise.synthesis.pooling.MeanIntervals;
 import java.util.List;
 import java.util.Set;
 
@@ -31,6 +32,7 @@ public final class SynthesisDefaults {
     }
     if (measure.equals("reported-effect")) {
       plan.text("reportedAs", "analysis-scale");
+      plan.number("limitsLevel", SynthesisTask.USUAL_LIMITS_LEVEL);
     }
     plan.text("model", "random-effects");
     boolean random = plan.is("model", "random-effects");
@@ -56,7 +58,7 @@ public final class SynthesisDefaults {
     if (ExactModels.asked(plan.full())) {
       ExactModels.fill(plan);
     }
-    plan.text("interval", random ? "hartung-knapp" : "normal");
+    plan.text("interval", random ? MeanIntervals.usual().name() : "normal");
     if (random) {
       plan.text("predictionInterval", "t-k-minus-2");
       plan.text("predictionStandardError", "sum-of-weights");

@@ -10,6 +10,7 @@ import gapwise.analysis.pooling.InfluenceResult;
 import gapwise.analysis.pooling.PlaceResult;
 import gapwise.analysis.pooling.PooledPart;
 import gapwise.analysis.pooling.PooledResult;
+import gapwise.analysis.pooling.RepeatedStudies;
 import gapwise.analysis.pooling.StudyTable;
 import gapwise.analysis.pooling.SubgroupPart;
 import gapwise.analysis.pooling.SubgroupsResult;
@@ -46,6 +47,9 @@ final class SynthesisRun<D extends StudyData> {
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(plan.unused());
     warnings.addAll(synthesis.studies().warnings());
+    if (plan.pooling().model().cluster().isEmpty() && plan.parts().robust().isEmpty()) {
+      warnings.addAll(RepeatedStudies.warnings(synthesis.studies()));
+    }
     SynthesisResult result = new SynthesisRun<>(plan.parts(), synthesis, warnings).result();
     return new Result(
         plan.head().json(), StudyTable.data(synthesis.studies(), table), result, warnings);

@@ -34,6 +34,9 @@ import java.util.OptionalDouble;
 
 /** The task {@code synthesis}. */
 public final class SynthesisTask implements Task {
+  /** Papers print 95 % limits unless they say otherwise. */
+  static final double USUAL_LIMITS_LEVEL = 0.95;
+
   @Override
   public String word() {
     return "synthesis";
@@ -104,7 +107,10 @@ public final class SynthesisTask implements Task {
         full.path("smallSampleCorrection").asText("exact").equals("exact"),
         full.path("standardisedVariance").asText().equals("factor-squared"),
         full.path("reportedAs").asText().equals("ratio"),
-        full.get("level").asDouble(),
+        full.path("limitsLevel").asDouble(USUAL_LIMITS_LEVEL),
+        full.has("correlation")
+            ? OptionalDouble.of(full.get("correlation").asDouble())
+            : OptionalDouble.empty(),
         switch (ExactModels.areCounts(full) ? "exact" : full.path("pooling").asText()) {
           case "mantel-haenszel", "exact" -> Pooling.COUNTS;
           case "peto" -> Pooling.PETO;

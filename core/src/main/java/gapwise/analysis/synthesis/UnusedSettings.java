@@ -43,7 +43,14 @@ public final class UnusedSettings {
     Predicate<ObjectNode> doubleArcsine = plan -> is(plan, "scale", "double-arcsine");
     USED.put("backTransformN", doubleArcsine);
     USED.put("backTransformAlsoWith", doubleArcsine);
-    USED.put("reportedAs", plan -> is(plan, "measure", "reported-effect"));
+    for (String field : List.of("reportedAs", "limitsLevel")) {
+      USED.put(field, plan -> is(plan, "measure", "reported-effect"));
+    }
+    USED.put(
+        "correlation",
+        plan ->
+            is(plan, "measure", "mean-difference")
+                || (is(plan, "measure", "mean") && is(plan, "scale", "raw")));
     USED.put("likelihood", plan -> ExactModels.hasTwoGroups(plan) || is(plan, "model", "bayesian"));
     USED.put("armSpread", ExactModels::hasArmSpread);
     USED.put("quadraturePoints", ExactModels::asked);

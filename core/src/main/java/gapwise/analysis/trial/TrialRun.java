@@ -21,6 +21,8 @@ import java.util.OptionalLong;
 
 /** The task {@code trial}. */
 final class TrialRun {
+  private static final String FORMULA = "formula";
+
   private final TrialPlan plan;
   private final DataTable table;
   private final List<Result.Warning> warnings;
@@ -42,15 +44,24 @@ final class TrialRun {
     Result.Data none =
         new Result.Data(0, 0, OptionalDouble.empty(), OptionalDouble.empty(), table.sha256());
     return new Result(
-        plan.head().json(),
-        none,
-        told(
-            exact,
-            OptionalLong.of(whole(corrected)),
-            plan.intervention() - plan.comparator(),
-            OptionalDouble.empty(),
-            OptionalInt.empty()),
-        warnings);
+        plan.head().json(), none, proportions(trial, exact, whole(corrected)), warnings);
+  }
+
+  private TrialResult proportions(TrialOfProportions trial, double formula, long corrected) {
+    OptionalInt counted = trial.patientsPerArmByExactTest(plan.demands());
+    long perArm = counted.isPresent() ? counted.getAsInt() : whole(formula);
+    return new TrialResult(
+        perArm,
+        2 * perArm,
+        counted.isPresent() ? "exact-test" : FORMULA,
+        formula,
+        OptionalLong.of(corrected),
+        counted.isPresent()
+            ? OptionalDouble.of(trial.powerOfExactTest(counted.getAsInt(), plan.demands()))
+            : OptionalDouble.empty(),
+        plan.intervention() - plan.comparator(),
+        OptionalDouble.empty(),
+        OptionalInt.empty());
   }
 
   private Result means() {
@@ -106,24 +117,23 @@ final class TrialRun {
     return new Result(
         plan.head().json(),
         data,
-        told(
-            exact.getAsDouble(),
-            OptionalLong.empty(),
-            difference,
-            OptionalDouble.of(standardDeviation),
-            groups),
+        means(exact.getAsDouble(), difference, standardDeviation, groups),
         warnings);
   }
 
-  private static TrialResult told(
-      double exact,
-      OptionalLong corrected,
-      double difference,
-      OptionalDouble standardDeviation,
-      OptionalInt groups) {
+  private static TrialResult means(
+      double exact, double difference, double standardDeviation, OptionalInt groups) {
     long whole = whole(exact);
     return new TrialResult(
-        whole, 2 * whole, exact, corrected, difference, standardDeviation, groups);
+        whole,
+        2 * whole,
+        FORMULA,
+        exact,
+        OptionalLong.empty(),
+        OptionalDouble.empty(),
+        difference,
+        OptionalDouble.of(standardDeviation),
+        groups);
   }
 
   private static long whole(double patients) {

@@ -15,6 +15,7 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  * @param tauSquared variance between studies; empty for a common effect
  * @param tauSquaredInterval its limits
  * @param iSquared share of the variance that is between studies, 0 to 1, from tau squared
+ * @param iSquaredInterval its limits, those of tau squared beside the same typical variance
  * @param hSquared variance over that within studies, from tau squared
  * @param iSquaredFromQ the same share from Q, 0 to 1
  * @param hSquaredFromQ Q over its degrees of freedom
@@ -26,6 +27,7 @@ public record Heterogeneity(
     OptionalDouble tauSquared,
     Optional<Interval> tauSquaredInterval,
     OptionalDouble iSquared,
+    Optional<Interval> iSquaredInterval,
     OptionalDouble hSquared,
     OptionalDouble iSquaredFromQ,
     OptionalDouble hSquaredFromQ) {
@@ -34,7 +36,16 @@ public record Heterogeneity(
   /** Nothing can be said. */
   public static final Heterogeneity UNKNOWN =
       new Heterogeneity(
-          NONE, OptionalInt.empty(), NONE, NONE, Optional.empty(), NONE, NONE, NONE, NONE);
+          NONE,
+          OptionalInt.empty(),
+          NONE,
+          NONE,
+          Optional.empty(),
+          NONE,
+          Optional.empty(),
+          NONE,
+          NONE,
+          NONE);
 
   /** One study: Q is 0 on 0 degrees of freedom. */
   public static final Heterogeneity OF_ONE_STUDY = fromQ(0, 0);
@@ -72,6 +83,7 @@ public record Heterogeneity(
           NONE,
           Optional.empty(),
           NONE,
+          Optional.empty(),
           NONE,
           NONE,
           NONE);
@@ -83,6 +95,7 @@ public record Heterogeneity(
         NONE,
         Optional.empty(),
         NONE,
+        Optional.empty(),
         NONE,
         OptionalDouble.of(q == 0 ? 0 : Math.max(0, (q - degrees) / q)),
         OptionalDouble.of(q / degrees));
@@ -101,10 +114,19 @@ public record Heterogeneity(
         pValue,
         OptionalDouble.of(tauSquared),
         interval,
-        OptionalDouble.of(tauSquared / (tauSquared + typicalVariance)),
+        OptionalDouble.of(share(tauSquared, typicalVariance)),
+        interval.map(
+            limits ->
+                new Interval(
+                    share(limits.lower(), typicalVariance),
+                    share(limits.upper(), typicalVariance))),
         OptionalDouble.of(1 + tauSquared / typicalVariance),
         iSquaredFromQ,
         hSquaredFromQ);
+  }
+
+  private static double share(double tauSquared, double typicalVariance) {
+    return tauSquared / (tauSquared + typicalVariance);
   }
 
   /** The same with a tau squared that was not estimated from these studies alone. */
@@ -116,6 +138,7 @@ public record Heterogeneity(
         OptionalDouble.of(given),
         tauSquaredInterval,
         iSquared,
+        iSquaredInterval,
         hSquared,
         iSquaredFromQ,
         hSquaredFromQ);

@@ -11,7 +11,8 @@ import java.util.function.ToDoubleFunction;
  * What one choice does to the pooled value: the means over all analyses at each of its levels, and
  * the share of the variance of the pooled values that these means account for, sum n_l (m_l - m)^2
  * over sum (x - m)^2, the main effect in a one-way table. Only analyses in which the choice has a
- * meaning are counted. Analyses of the same rows are not independent, so no test goes with it.
+ * meaning are counted, families of models weighing alike. Analyses of the same rows are not
+ * independent, so no test goes with it.
  *
  * @param choice what is chosen
  * @param range highest less lowest mean of a level; empty if nothing was pooled
@@ -35,40 +36,49 @@ public record ChoiceMove(
    * @param mean of the pooled values; empty without any
    * @param meanWidth of the intervals as people read them
    * @param including how many intervals include the threshold; empty without a threshold
+   * @param includingShare their share, families weighing alike; empty without any
    */
   public record Level(
       String name,
       int analyses,
       OptionalDouble mean,
       OptionalDouble meanWidth,
-      OptionalInt including) {}
+      OptionalInt including,
+      OptionalDouble includingShare) {}
 
   static ChoiceMove of(Multiverse multiverse, int choice, OptionalDouble threshold) {
     Choice asked = multiverse.choices().get(choice);
-    List<List<AnalysisFinding.Estimated>> byLevel = new ArrayList<>();
+    List<Multiverse.Analysis> all =
+        multiverse.estimated().stream()
+            .filter(one -> one.settings().level(choice) != Settings.NONE)
+            .toList();
+    FamilyWeights weights = new FamilyWeights(multiverse.family(), all);
+    List<List<Weighed>> byLevel = new ArrayList<>();
     asked.levels().forEach(level -> byLevel.add(new ArrayList<>()));
-    List<AnalysisFinding.Estimated> all = new ArrayList<>();
-    for (Multiverse.Analysis analysis : multiverse.analyses()) {
-      int level = analysis.settings().level(choice);
-      if (level != Settings.NONE
-          && analysis.finding() instanceof AnalysisFinding.Estimated finding) {
-        byLevel.get(level).add(finding);
-        all.add(finding);
-      }
+    List<Weighed> findings = new ArrayList<>();
+    for (Multiverse.Analysis analysis : all) {
+      Weighed one =
+          new Weighed((AnalysisFinding.Estimated) analysis.finding(), weights.of(analysis));
+      byLevel.get(analysis.settings().level(choice)).add(one);
+      findings.add(one);
     }
     ToDoubleFunction<AnalysisFinding.Estimated> value = multiverse.compared();
     List<Level> levels = new ArrayList<>();
     for (int i = 0; i < byLevel.size(); i++) {
       levels.add(level(asked.levels().get(i), byLevel.get(i), value, threshold));
     }
-    return new ChoiceMove(asked, range(levels), share(levels, all, value), levels);
+    return new ChoiceMove(asked, range(levels), share(levels, byLevel, findings, value), levels);
   }
+
+  /** A finding and how much it weighs. */
+  private record Weighed(AnalysisFinding.Estimated finding, double weight) {}
 
   private static Level level(
       String name,
-      List<AnalysisFinding.Estimated> findings,
+      List<Weighed> findings,
       ToDoubleFunction<AnalysisFinding.Estimated> value,
       OptionalDouble threshold) {
+    boolean told = threshold.isPresent() && !findings.isEmpty();
     return new Level(
         name,
         findings.size(),
@@ -76,16 +86,31 @@ public record ChoiceMove(
         mean(findings, finding -> finding.shownUpper() - finding.shownLower()),
         threshold.isEmpty()
             ? OptionalInt.empty()
-            : OptionalInt.of(Sides.of(findings, threshold.getAsDouble()).intervalsIncluding()));
+            : OptionalInt.of(
+                Sides.of(findings.stream().map(Weighed::finding).toList(), threshold.getAsDouble())
+                    .intervalsIncluding()),
+        told
+            ? mean(findings, finding -> includes(finding, threshold.getAsDouble()) ? 1 : 0)
+            : OptionalDouble.empty());
+  }
+
+  private static boolean includes(AnalysisFinding.Estimated finding, double value) {
+    return finding.shownLower() <= value && finding.shownUpper() >= value;
   }
 
   private static OptionalDouble mean(
-      List<AnalysisFinding.Estimated> findings, ToDoubleFunction<AnalysisFinding.Estimated> value) {
+      List<Weighed> findings, ToDoubleFunction<AnalysisFinding.Estimated> value) {
     return findings.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(
-            TermSum.of(findings.size(), i -> value.applyAsDouble(findings.get(i)))
-                / findings.size());
+            TermSum.of(
+                    findings.size(),
+                    i -> findings.get(i).weight() * value.applyAsDouble(findings.get(i).finding()))
+                / weight(findings));
+  }
+
+  private static double weight(List<Weighed> findings) {
+    return TermSum.of(findings.size(), i -> findings.get(i).weight());
   }
 
   private static OptionalDouble range(List<Level> levels) {
@@ -102,22 +127,23 @@ public record ChoiceMove(
 
   private static OptionalDouble share(
       List<Level> levels,
-      List<AnalysisFinding.Estimated> all,
+      List<List<Weighed>> byLevel,
+      List<Weighed> all,
       ToDoubleFunction<AnalysisFinding.Estimated> value) {
     OptionalDouble mean = mean(all, value);
     if (mean.isEmpty()) {
       return OptionalDouble.empty();
     }
     double middle = mean.getAsDouble();
-    double total = TermSum.of(all.size(), i -> square(value.applyAsDouble(all.get(i)) - middle));
+    double total =
+        TermSum.of(
+            all.size(),
+            i -> all.get(i).weight() * square(value.applyAsDouble(all.get(i).finding()) - middle));
     double between =
         TermSum.of(
             levels.size(),
-            i -> {
-              Level level = levels.get(i);
-              return level.analyses() * square(level.mean().orElse(middle) - middle);
-            });
-    boolean equal = Math.sqrt(total / all.size()) <= ROUNDING * Math.abs(middle);
+            i -> weight(byLevel.get(i)) * square(levels.get(i).mean().orElse(middle) - middle));
+    boolean equal = Math.sqrt(total / weight(all)) <= ROUNDING * Math.abs(middle);
     return equal ? OptionalDouble.empty() : OptionalDouble.of(Math.min(1, between / total));
   }
 

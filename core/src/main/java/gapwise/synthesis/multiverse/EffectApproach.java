@@ -1,8 +1,6 @@
 package gapwise.synthesis.multiverse;
 
 import gapwise.budget.Work;
-import gapwise.effect.BackTransform;
-import gapwise.effect.Interval;
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.GroupMeans;
@@ -70,27 +68,16 @@ public record EffectApproach(String scale, List<Way> pooled, Function<List<Integ
   private static AnalysisFinding finding(Shared shared, Body body, PoolingSettings how) {
     if (body.sample().size() == 1) {
       PooledMean alone = InverseVariance.pool(body.sample(), how).mean().orElseThrow();
-      return estimated(alone.estimate(), alone.interval(), body);
+      return estimated(alone, body);
     }
     Fitted fitted = shared.fitted(how.estimator());
     return fitted.mean().isEmpty()
         ? new AnalysisFinding.NotEstimated(fitted.code())
-        : estimated(
-            fitted.mean().get().estimate(),
-            shared.limits(fitted.mean().get(), how.interval(), how.level()),
-            body);
+        : estimated(shared.limits(fitted.mean().get(), how.interval(), how.level()), body);
   }
 
-  private static AnalysisFinding estimated(double estimate, Interval interval, Body body) {
-    BackTransform back = body.back();
-    return new AnalysisFinding.Estimated(
-        estimate,
-        interval.lower(),
-        interval.upper(),
-        back.apply(estimate),
-        back.apply(interval.lower()),
-        back.apply(interval.upper()),
-        body.sample().size());
+  private static AnalysisFinding estimated(PooledMean mean, Body body) {
+    return AnalysisFinding.of(mean, body.back(), body.sample().size());
   }
 
   /** The mean under an estimator, or the code that says why there is none. */
@@ -100,7 +87,7 @@ public record EffectApproach(String scale, List<Way> pooled, Function<List<Integ
   private static final class Shared {
     private final EffectSample sample;
     private final Map<String, Fitted> byEstimator = new HashMap<>();
-    private final Map<String, Interval> byInterval = new HashMap<>();
+    private final Map<String, PooledMean> byInterval = new HashMap<>();
 
     Shared(EffectSample sample) {
       this.sample = sample;
@@ -121,12 +108,10 @@ public record EffectApproach(String scale, List<Way> pooled, Function<List<Integ
           : new Fitted(Optional.empty(), ((TauSquared.NotEstimable) tauSquared).code());
     }
 
-    Interval limits(WeightedMean mean, MeanInterval interval, double level) {
-      if (!interval.ignoresTauSquared()) {
-        return interval.around(mean, level).interval();
-      }
-      return byInterval.computeIfAbsent(
-          interval.name(), name -> interval.around(mean, level).interval());
+    PooledMean limits(WeightedMean mean, MeanInterval interval, double level) {
+      return interval.ignoresTauSquared()
+          ? byInterval.computeIfAbsent(interval.name(), name -> interval.around(mean, level))
+          : interval.around(mean, level);
     }
   }
 }

@@ -1,6 +1,7 @@
 package gapwise.synthesis.multiverse;
 
 import gapwise.budget.Work;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -22,8 +24,15 @@ import java.util.stream.Stream;
  *
  * @param choices what could be chosen
  * @param analyses approach by approach, in each subset by subset, in each way by way
+ * @param family the place of the choice whose levels are families that weigh alike; negative where
+ *     all analyses are one family
  */
-public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
+public record Multiverse(List<Choice> choices, List<Analysis> analyses, int family) {
+  /** Analyses of one family. */
+  public Multiverse(List<Choice> choices, List<Analysis> analyses) {
+    this(choices, analyses, -1);
+  }
+
   public Multiverse {
     choices = List.copyOf(choices);
     analyses = List.copyOf(analyses);
@@ -42,9 +51,19 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
     }
   }
 
-  /** Runs every approach on every subset. */
+  /** Runs every approach on every subset, all of them of one family. */
   public static Multiverse of(
       List<Choice> choices, List<Approach> approaches, List<Subset> subsets) {
+    return of(choices, -1, approaches, subsets);
+  }
+
+  /**
+   * Runs every approach on every subset.
+   *
+   * @param family the place of the choice whose levels are families
+   */
+  public static Multiverse of(
+      List<Choice> choices, int family, List<Approach> approaches, List<Subset> subsets) {
     int cells = approaches.size() * subsets.size();
     Work work = Work.current();
     List<Analysis> analyses =
@@ -59,7 +78,7 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
                                 subsets.get(cell % subsets.size()))))
             .flatMap(List::stream)
             .toList();
-    return new Multiverse(choices, analyses);
+    return new Multiverse(choices, analyses, family);
   }
 
   private static List<Analysis> run(Approach approach, Subset subset) {
@@ -140,9 +159,51 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
                 java.util.LinkedHashMap::new));
   }
 
-  private static Spread spread(
+  private Spread spread(
       List<Analysis> analyses, ToDoubleFunction<AnalysisFinding.Estimated> value) {
-    return Spread.of(analyses.stream().flatMap(Analysis::estimated).mapToDouble(value).toArray());
+    FamilyWeights weights = new FamilyWeights(family, analyses);
+    return Spread.of(
+        analyses.stream().flatMap(Analysis::estimated).mapToDouble(value).toArray(),
+        analyses.stream().mapToDouble(weights::of).toArray());
+  }
+
+  /** How many families have a pooled value. */
+  public int families() {
+    return new FamilyWeights(family, estimated()).families();
+  }
+
+  /** The analyses of one family. */
+  public Multiverse ofFamily(int level) {
+    return new Multiverse(
+        choices,
+        analyses.stream().filter(one -> one.settings().level(family) == level).toList(),
+        family);
+  }
+
+  /** The shares on each side of a value, as people read it; at least one pooled value is needed. */
+  public SideShares sharesAgainst(double threshold) {
+    Map<Integer, List<AnalysisFinding.Estimated>> byFamily = new TreeMap<>();
+    for (Analysis analysis : estimated()) {
+      byFamily
+          .computeIfAbsent(
+              family < 0 ? Settings.NONE : analysis.settings().level(family),
+              level -> new ArrayList<>())
+          .add((AnalysisFinding.Estimated) analysis.finding());
+    }
+    List<Sides> sides =
+        byFamily.values().stream().map(findings -> Sides.of(findings, threshold)).toList();
+    return new SideShares(
+        mean(sides, Sides::below),
+        mean(sides, Sides::above),
+        mean(sides, Sides::intervalsBelow),
+        mean(sides, Sides::intervalsAbove));
+  }
+
+  private static double mean(List<Sides> families, ToIntFunction<Sides> count) {
+    return families.stream()
+        .mapToDouble(one -> count.applyAsInt(one) / (double) one.analyses())
+        .average()
+        .orElseThrow();
   }
 
   /** The analysis with the lowest pooled value; the first of several. At least one is needed. */
@@ -187,14 +248,10 @@ public record Multiverse(List<Choice> choices, List<Analysis> analyses) {
 
   /** The middle pooled value at a level of a choice; empty if nothing was pooled there. */
   public OptionalDouble median(int choice, int level) {
-    double[] values =
-        analyses.stream()
-            .filter(a -> a.settings().level(choice) == level)
-            .flatMap(Analysis::estimated)
-            .mapToDouble(compared())
-            .toArray();
-    return values.length == 0
+    List<Analysis> there =
+        estimated().stream().filter(a -> a.settings().level(choice) == level).toList();
+    return there.isEmpty()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(Spread.of(values).median());
+        : OptionalDouble.of(spread(there, compared()).median());
   }
 }

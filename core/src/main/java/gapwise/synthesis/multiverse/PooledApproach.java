@@ -1,7 +1,6 @@
 package gapwise.synthesis.multiverse;
 
 import gapwise.effect.BackTransform;
-import gapwise.effect.Interval;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
 import java.util.List;
@@ -43,16 +42,6 @@ public record PooledApproach(
                   ? "no-studies"
                   : rows.pooled().warnings().get(0).code()));
     }
-    double estimate = mean.get().estimate();
-    Interval interval = mean.get().interval();
-    return List.of(
-        new AnalysisFinding.Estimated(
-            estimate,
-            interval.lower(),
-            interval.upper(),
-            rows.back().apply(estimate),
-            rows.back().apply(interval.lower()),
-            rows.back().apply(interval.upper()),
-            rows.studies()));
+    return List.of(AnalysisFinding.of(mean.get(), rows.back(), rows.studies()));
   }
 }

@@ -1,6 +1,10 @@
 package gapwise.synthesis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.numeric.ReferenceDistribution;
+import gapwise.problem.Problem;
+import java.util.Optional;
 
 /**
  * Standard error times the root of q, t on k - p, q not cut at 1: Hartung and Knapp, Stat Med
@@ -24,5 +28,18 @@ final class HartungKnapp implements MeanInterval {
         mean.hartungKnappStandardError(),
         ReferenceDistribution.studentT(mean.residualDegreesOfFreedom()),
         level);
+  }
+
+  /** Narrower than the normal interval of the model: chance alone made the residuals so small. */
+  @Override
+  public Optional<Problem> caution(WeightedMean mean, double level) {
+    double own =
+        ReferenceDistribution.studentT(mean.residualDegreesOfFreedom()).multiplier(level)
+            * mean.hartungKnappStandardError();
+    double ofModel = ReferenceDistribution.normal().multiplier(level) * mean.standardError();
+    return own < ofModel
+        ? Optional.of(
+            new Problem("", "interval-narrower-than-model", say("analysis.narrower-than-model")))
+        : Optional.empty();
   }
 }

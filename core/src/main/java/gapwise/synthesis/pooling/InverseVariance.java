@@ -107,14 +107,21 @@ public final class InverseVariance {
       TauSquared.Estimate tauSquared,
       PoolingSettings settings,
       Heterogeneity fromQ) {
-    WeightedMean mean = WeightedMean.of(sample, tauSquared.value());
+    WeightedMean estimated = WeightedMean.of(sample, tauSquared.value());
+    double weighting = settings.interval().weightingTauSquared(sample, tauSquared.value());
+    WeightedMean mean =
+        weighting == tauSquared.value() ? estimated : WeightedMean.of(sample, weighting);
     PooledMean pooled = settings.interval().around(mean, settings.level());
     Problems warnings = new Problems();
+    settings
+        .interval()
+        .caution(estimated, settings.level())
+        .ifPresent(one -> warnings.add("", one.code(), one.message()));
     if (pooled.standardError() == 0) {
       warnings.add("", "zero-width-interval", say("analysis.all-effects-equal"));
     }
     List<Double> shares = new ArrayList<>();
-    for (double weight : sample.weights(tauSquared.value())) {
+    for (double weight : sample.weights(weighting)) {
       shares.add(weight / mean.weightSum());
     }
     if (settings.estimator().isEmpty()) {

@@ -7,8 +7,8 @@ import java.util.Optional;
 public final class MeanIntervals {
   private static final List<MeanInterval> ALL =
       List.of(
-          new HartungKnapp(),
           new HartungKnappNeverNarrower(),
+          new HartungKnapp(),
           new NormalInterval(),
           new ProfileLikelihoodInterval());
 
@@ -22,6 +22,11 @@ public final class MeanIntervals {
   /** The interval of a name. */
   public static Optional<MeanInterval> named(String name) {
     return ALL.stream().filter(interval -> interval.name().equals(name)).findFirst();
+  }
+
+  /** The usual one for random effects. */
+  public static MeanInterval usual() {
+    return ALL.get(0);
   }
 
   /** Estimate and normal multiple of its standard error. */

@@ -1,22 +1,30 @@
 package gapwise.synthesis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.effect.Interval;
 import gapwise.numeric.BracketedRoot;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.numeric.ScannedMaximum;
+import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.GroupMeans;
 import gapwise.synthesis.heterogeneity.NormalLikelihood;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.DoubleUnaryOperator;
 
 /**
  * Means whose likelihood, with tau squared at its best for each, is near enough to the top: Hardy
- * and Thompson, Stat Med 1996;15:619. Limits and test go with maximum likelihood whatever estimator
- * of tau squared is named; the test is the signed root of the likelihood ratio against 0.
+ * and Thompson, Stat Med 1996;15:619. Mean, limits and test go with maximum likelihood whatever
+ * estimator of tau squared is named: limits about another mean need not hold it. The test is the
+ * signed root of the likelihood ratio against 0.
  */
 final class ProfileLikelihoodInterval implements MeanInterval {
+  /** Means nearer than this share of a standard error are one. */
+  private static final double ROUNDING = 1e-6;
+
   @Override
   public String name() {
     return "profile-likelihood";
@@ -33,9 +41,24 @@ final class ProfileLikelihoodInterval implements MeanInterval {
   }
 
   @Override
+  public double weightingTauSquared(EffectSample sample, double estimated) {
+    return new NormalLikelihood(sample, GroupMeans.one(sample), false).maximum().value();
+  }
+
+  @Override
+  public Optional<Problem> caution(WeightedMean mean, double level) {
+    WeightedMean own = WeightedMean.of(mean.sample(), weightingTauSquared(mean.sample(), 0));
+    double apart = Math.abs(own.estimate() - mean.estimate());
+    return apart > ROUNDING * own.standardError()
+        ? Optional.of(
+            new Problem("", "estimate-by-maximum-likelihood", say("analysis.profile-has-own-mean")))
+        : Optional.empty();
+  }
+
+  @Override
   public PooledMean around(WeightedMean mean, double level) {
     EffectSample sample = mean.sample();
-    double tauSquared = new NormalLikelihood(sample, mean.model(), false).maximum().value();
+    double tauSquared = weightingTauSquared(sample, 0);
     GroupMeans.GroupFit fit = GroupMeans.one(sample).fit(sample, sample.weights(tauSquared));
     double top = logLikelihood(sample, fit.mean(0), tauSquared);
     double z = ReferenceDistribution.normal().multiplier(level);
@@ -46,8 +69,8 @@ final class ProfileLikelihoodInterval implements MeanInterval {
     double statistic =
         Math.signum(fit.mean(0)) * Math.sqrt(Math.max(0, 2 * (top - profile(sample, 0))));
     return new PooledMean(
-        mean.estimate(),
-        mean.standardError(),
+        fit.mean(0),
+        1 / Math.sqrt(fit.weightSum(0)),
         new Interval(lower, upper),
         OptionalDouble.of(statistic),
         OptionalInt.empty(),

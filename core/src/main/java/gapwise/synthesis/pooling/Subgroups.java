@@ -163,7 +163,7 @@ public record Subgroups(
         weights,
         OptionalDouble.of(mean.standardError()),
         Optional.empty(),
-        List.of());
+        settings.interval().caution(mean, settings.level()).stream().toList());
   }
 
   private static Heterogeneity own(EffectSample group) {

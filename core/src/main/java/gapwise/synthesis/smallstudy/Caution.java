@@ -11,6 +11,24 @@ public sealed interface Caution {
   Problem problem();
 
   /**
+   * A test of asymmetry in fewer studies than {@link SmallStudyData#FEWEST}: it could not tell
+   * chance from asymmetry (Sterne et al., BMJ 2011;343:d4002).
+   *
+   * @param studies how many
+   */
+  record FewTested(int studies) implements Caution {
+    @Override
+    public Problem problem() {
+      return new Problem(
+          "",
+          "too-few-for-small-study-test",
+          say(
+              "analysis.too-few-to-test",
+              Map.of("studies", studies, "fewest", SmallStudyData.FEWEST)));
+    }
+  }
+
+  /**
    * Trim and fill of fewer studies than {@link SmallStudyData#FEWEST}.
    *
    * @param studies how many

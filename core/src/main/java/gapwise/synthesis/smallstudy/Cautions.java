@@ -30,6 +30,10 @@ public final class Cautions {
     if (filled && data.effects().size() < SmallStudyData.FEWEST) {
       cautions.add(new Caution.FewFilled(data.effects().size()));
     }
+    boolean asymmetry = made.stream().anyMatch(test -> !(test instanceof TrimAndFill));
+    if (asymmetry && data.effects().size() < SmallStudyData.FEWEST) {
+      cautions.add(new Caution.FewTested(data.effects().size()));
+    }
     boolean tested = made.stream().anyMatch(Cautions::setsEffectsAgainstErrors);
     if (tested && data.errorFollowsEffect()) {
       cautions.add(new Caution.ErrorFollowsEffect(data.tables().isPresent()));

@@ -9,26 +9,6 @@ public sealed interface Refusal {
   Problem problem();
 
   /**
-   * Too few studies to tell chance from asymmetry; {@link SmallStudyData#FEWEST} are enough.
-   *
-   * @param studies how many the test could use
-   */
-  record TooFew(int studies) implements Refusal {
-    @Override
-    public Problem problem() {
-      return new Problem(
-          "",
-          "too-few-for-small-study-test",
-          studies
-              + (studies == 1 ? " study is" : " studies are")
-              + " fewer than the "
-              + SmallStudyData.FEWEST
-              + " below which such tests should not be used, since they could not tell chance"
-              + " from asymmetry (Sterne et al., BMJ 2011;343:d4002)");
-    }
-  }
-
-  /**
    * Effect and standard error move together by themselves, since events are too rare or too common.
    *
    * @param atBound studies with a group that has no event, or only events

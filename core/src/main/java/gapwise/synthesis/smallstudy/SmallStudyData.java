@@ -25,10 +25,13 @@ public record SmallStudyData(
     int atBound,
     PoolingSettings settings) {
   /**
-   * Fewest studies for a test of asymmetry. With fewer its power is too low to tell chance from
-   * asymmetry: Sterne et al., BMJ 2011;343:d4002.
+   * Fewest studies for a test of asymmetry to be read. With fewer its power is too low to tell
+   * chance from asymmetry: Sterne et al., BMJ 2011;343:d4002.
    */
   public static final int FEWEST = 10;
+
+  /** Fewest studies from which a test can be worked out, two coefficients and one to spare. */
+  private static final int FEWEST_TO_COMPUTE = 3;
 
   /** Share of sparse studies from which the effect-and-error tests are refused. No source. */
   private static final double MOST_AT_BOUND = 0.5;
@@ -48,10 +51,9 @@ public record SmallStudyData(
     if (effects.size() == 1) {
       return notComputable("single-study", "one study cannot be set against smaller ones");
     }
-    if (effects.size() < 3) {
-      return notComputable(
-          "too-few-studies",
-          effects.size() + " studies leave no degrees of freedom beside two coefficients");
+    Optional<Refusal> tooFew = tooFew(effects.size());
+    if (tooFew.isPresent()) {
+      return tooFew;
     }
     if (effects.hasZeroVariance()) {
       return notComputable("zero-variance", "a study's estimated variance is 0, so it has no size");
@@ -68,9 +70,13 @@ public record SmallStudyData(
     return Optional.of(new Refusal.NotComputable(new Problem("", code, reason)));
   }
 
-  /** Why a test of asymmetry should not be made of so few studies; empty if it may. */
+  /** Why a test of asymmetry cannot be made of so few studies; empty if it can. */
   static Optional<Refusal> tooFew(int studies) {
-    return studies >= FEWEST ? Optional.empty() : Optional.of(new Refusal.TooFew(studies));
+    return studies >= FEWEST_TO_COMPUTE
+        ? Optional.empty()
+        : notComputable(
+            "too-few-studies",
+            studies + " studies leave no degrees of freedom beside two coefficients");
   }
 
   /**
@@ -86,7 +92,7 @@ public record SmallStudyData(
 
   /** Why a test of effects against their errors is refused; empty if it may be made. */
   Optional<Refusal> refusal() {
-    return unusable().or(() -> tooFew(effects.size())).or(this::tooSparse);
+    return unusable().or(this::tooSparse);
   }
 
   double standardError(int study) {

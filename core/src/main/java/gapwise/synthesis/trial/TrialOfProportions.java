@@ -1,5 +1,7 @@
 package gapwise.synthesis.trial;
 
+import java.util.OptionalInt;
+
 /**
  * A trial that compares two proportions by the test of their difference with the pooled variance,
  * arms of equal size.
@@ -8,6 +10,13 @@ package gapwise.synthesis.trial;
  * @param intervention proportion after the intervention, above 0 and below 1, not the same
  */
 public record TrialOfProportions(double comparator, double intervention) {
+  /**
+   * Patients in each arm up to which the formula without correction promises a power that a test of
+   * so few does not have, and up to which the exact test is therefore counted out. Common practice,
+   * no source: Fisher's test is usual where trials are small.
+   */
+  public static final int MOST_EXACT = 100;
+
   public TrialOfProportions {
     if (!(comparator > 0 && comparator < 1 && intervention > 0 && intervention < 1)) {
       throw new IllegalArgumentException(
@@ -32,6 +41,21 @@ public record TrialOfProportions(double comparator, double intervention) {
         (demands.criticalValue() * alike + demands.powerValue() * apart)
             / Math.abs(intervention - comparator);
     return root * root;
+  }
+
+  /**
+   * Patients needed in each arm for Fisher's exact test, counted out; empty where the formula with
+   * continuity correction asks for more than {@link #MOST_EXACT}.
+   */
+  public OptionalInt patientsPerArmByExactTest(Demands demands) {
+    return patientsPerArmWithContinuityCorrection(demands) > MOST_EXACT
+        ? OptionalInt.empty()
+        : OptionalInt.of(new FisherExactTrial(this).patientsPerArm(demands));
+  }
+
+  /** The chance that Fisher's exact test finds the difference with so many patients in each arm. */
+  public double powerOfExactTest(int patientsPerArm, Demands demands) {
+    return new FisherExactTrial(this).power(patientsPerArm, demands);
   }
 
   /**

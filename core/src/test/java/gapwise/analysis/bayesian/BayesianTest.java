@@ -254,6 +254,11 @@ class BayesianTest {
         }
         for (String part : List.of("mean", "tau", "predictive")) {
           JsonNode told = result.at("/bayesian/" + part);
+          if (told.isMissingNode()) {
+            // A study without variance is left out, which may leave one and a flat mean.
+            assertTrue(Plans.warnings(result).contains("posterior-is-prior"), result::toString);
+            continue;
+          }
           double median = told.get("median").asDouble();
           double rounding = 1e-14 * Math.abs(median);
           assertTrue(told.get("lower").asDouble() <= median + rounding, result::toString);

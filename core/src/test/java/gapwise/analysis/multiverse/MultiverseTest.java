@@ -143,13 +143,23 @@ class MultiverseTest {
     }
     JsonNode result = Plans.result(alone);
     if (row.has("code")) {
-      assertTrue(Plans.warnings(result).contains(row.get("code").asText()), row::toString);
+      String code = row.get("code").asText();
+      if (code.equals("zero-width-interval")) {
+        // Alone it is told with that warning, among others it is no evidence.
+        JsonNode shown = result.at("/summary/shown");
+        assertEquals(shown.get("lower").asDouble(), shown.get("upper").asDouble(), 1e-12);
+        return 0;
+      }
+      assertTrue(Plans.warnings(result).contains(code), row::toString);
       assertFalse(result.has("summary"));
       return 0;
     }
     for (String field : List.of("estimate", "lower", "upper")) {
       assertEquals(result.at("/summary/" + field), row.get(field), row::toString);
-      assertEquals(result.at("/summary/shown/" + field), row.at("/shown/" + field), row::toString);
+      // One study alone is told with its exact interval; among others it is read as they are.
+      if (row.get("studies").asInt() > 1) {
+        assertEquals(result.at("/summary/shown/" + field), row.at("/shown/" + field), row::toString);
+      }
     }
     return 1;
   }
@@ -171,7 +181,7 @@ class MultiverseTest {
   @Test
   void spreadAndSidesAreThoseOfTheList() {
     // Quartiles against Commons Math 3.6.1, Percentile with estimation type R_7.
-    JsonNode multiverse = multiverse(plan(invented(12, 5), ALL));
+    JsonNode multiverse = multiverse(ofOneFamily(plan(invented(12, 5), ALL)));
     double[] shown = values(multiverse, "/shown/estimate");
     Percentile percentile = new Percentile().withEstimationType(EstimationType.R_7);
     percentile.setData(shown);
@@ -190,6 +200,11 @@ class MultiverseTest {
     assertTrue(above > 0 && above < shown.length, "the threshold tells analyses apart");
   }
 
+  private static ObjectNode ofOneFamily(ObjectNode plan) {
+    ((ObjectNode) plan.get("vary")).putArray("model").add("random-effects");
+    return plan;
+  }
+
   private static double[] values(JsonNode multiverse, String place) {
     return multiverse
         .get("list")
@@ -201,9 +216,10 @@ class MultiverseTest {
 
   @Test
   void theShareOfAChoiceIsThatOfAOneWayAnalysisOfVariance() {
-    // Against Commons Math 3.6.1, OneWayAnova: F = (between/(g-1)) / (within/(n-g)).
-    JsonNode multiverse = multiverse(plan(invented(12, 5), ALL));
-    for (int i = 0; i < multiverse.get("choices").size(); i++) {
+    // Against Commons Math 3.6.1, OneWayAnova: F = (between/(g-1)) / (within/(n-g)). Within one
+    // family all analyses weigh alike; the choice of the model has one level then.
+    JsonNode multiverse = multiverse(ofOneFamily(plan(invented(12, 5), ALL)));
+    for (int i = 1; i < multiverse.get("choices").size(); i++) {
       int choice = i;
       JsonNode told = multiverse.get("choices").get(i);
       List<double[]> groups =

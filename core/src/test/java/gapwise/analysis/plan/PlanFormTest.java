@@ -210,7 +210,7 @@ class PlanFormTest {
                 "scale", "logit",
                 "model", "random-effects",
                 "betweenStudyVariance", "restricted-maximum-likelihood",
-                "interval", "hartung-knapp",
+                "interval", "hartung-knapp-never-narrower",
                 "predictionInterval", "t-k-minus-2",
                 "tauSquaredInterval", "q-profile",
                 "level", "0.95")

@@ -44,14 +44,20 @@ class SmallStudyPartTest {
   }
 
   @Test
-  void testsOfFewerThanTenStudiesAreLeftOutWithTheReason() {
+  void testsOfThreeToNineStudiesAreToldWithAWarningAndOfFewerLeftOut() {
     // Sterne et al., BMJ 2011;343:d4002: at least ten studies.
-    JsonNode nine = tested(effects(9, 0, 1, 1), "egger", "egger-random", "begg");
-    assertFalse(nine.has("smallStudyEffects"), nine.toString());
-    assertTrue(Plans.warnings(nine).contains("too-few-for-small-study-test"));
-    assertTrue(nine.get("warnings").toString().contains("egger, egger-random, begg left out"));
+    JsonNode two = tested(effects(2, 0, 1, 1), "egger", "egger-random", "begg");
+    assertFalse(two.has("smallStudyEffects"), two.toString());
+    assertTrue(Plans.warnings(two).contains("too-few-studies"));
+    assertTrue(two.get("warnings").toString().contains("egger, egger-random, begg left out"));
+    for (int k : new int[] {3, 9}) {
+      JsonNode few = tested(effects(k, 0, 1, 1), "egger", "egger-random", "begg");
+      assertEquals(3, few.get("smallStudyEffects").size());
+      assertTrue(Plans.warnings(few).contains("too-few-for-small-study-test"));
+    }
     JsonNode ten = tested(effects(10, 0, 1, 1), "egger", "egger-random", "begg");
     assertEquals(3, ten.get("smallStudyEffects").size());
+    assertFalse(Plans.warnings(ten).contains("too-few-for-small-study-test"));
   }
 
   @Test

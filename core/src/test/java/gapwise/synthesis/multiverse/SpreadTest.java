@@ -34,4 +34,20 @@ class SpreadTest {
   void needsAValue() {
     assertThrows(IllegalArgumentException.class, () -> Spread.of(new double[0]));
   }
+
+  @Test
+  void heavierValuesDrawTheMiddle() {
+    // Weights 4, 1, 1, 1, 1 of 8: the places are 0, 4/7, 5/7, 6/7, 1, so a half lies 7/8 of the way
+    // from the first value to the second.
+    Spread spread = Spread.of(new double[] {0, 10, 20, 30, 40}, new double[] {4, 1, 1, 1, 1});
+    assertEquals(8.75, spread.median(), 1e-12);
+    assertEquals(0, spread.minimum());
+    assertEquals(40, spread.maximum());
+  }
+
+  @Test
+  void equalWeightsChangeNothing() {
+    double[] values = {4, 1, 8, 2};
+    assertEquals(Spread.of(values), Spread.of(values, new double[] {0.3, 0.3, 0.3, 0.3}));
+  }
 }

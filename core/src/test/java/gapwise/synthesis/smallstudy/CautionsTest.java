@@ -56,6 +56,14 @@ class CautionsTest {
   }
 
   @Test
+  void aTestOfFewerThanTenStudiesIsNotToBeRead() {
+    // Sterne et al., BMJ 2011;343:d4002.
+    assertEquals(
+        List.of("too-few-for-small-study-test"),
+        codes(sizes(9).at(IntStream.range(0, 9).boxed().toList()), false, new Egger()));
+  }
+
+  @Test
   void trimAndFillOfFewStudiesIsNotBelieved() {
     TrimAndFill fill = new TrimAndFill(TrimAndFill.Estimator.L0, TrimAndFill.Side.LEFT, false);
     assertEquals(

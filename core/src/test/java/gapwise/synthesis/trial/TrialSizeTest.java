@@ -43,6 +43,29 @@ class TrialSizeTest {
     assertEquals(826.95, n, 0.005);
   }
 
+  /**
+   * Reference: SciPy's fisher_exact over every outcome, core/src/test/reference/exact_trials.py.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "0.05, 0.95, 5, 0.9138616441006835, 0.6634204312890627",
+    "0.1, 0.6, 17, 0.8265718156050211, 0.7856005219007034",
+    "0.2, 0.6, 27, 0.8024321669763467, 0.7993039760985722",
+    "0.9, 0.5, 23, 0.8114222557335713, 0.7862866091156065"
+  })
+  void patientsForASmallTrialAreThoseOfTheExactTest(
+      double p1, double p2, int n, double power, double powerOfOneLess) {
+    TrialOfProportions trial = new TrialOfProportions(p1, p2);
+    assertEquals(n, trial.patientsPerArmByExactTest(USUAL).orElseThrow());
+    assertEquals(power, trial.powerOfExactTest(n, USUAL), 1e-10);
+    assertEquals(powerOfOneLess, trial.powerOfExactTest(n - 1, USUAL), 1e-10);
+  }
+
+  @Test
+  void aLargeTrialIsNotCountedOut() {
+    assertTrue(new TrialOfProportions(0.85, 0.95).patientsPerArmByExactTest(USUAL).isEmpty());
+  }
+
   /** Reference: base R, power.t.test(delta, sd, power, tol = 1e-12)$n. */
   @ParameterizedTest
   @CsvSource({

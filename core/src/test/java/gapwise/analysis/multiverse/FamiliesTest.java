@@ -1,0 +1,106 @@
+package gapwise.analysis.multiverse;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.testing.Plans;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Families of models weigh alike, and the analysis that pages show is one of them. */
+class FamiliesTest {
+  private static ObjectNode plan(int[]... counts) {
+    ArrayNode rows = Plans.rows();
+    for (int[] one : counts) {
+      Plans.row(rows, "events", one[0], "total", one[1]);
+    }
+    return Plans.on(rows, "task", "multiverse").put("threshold", 0.8);
+  }
+
+  private static ObjectNode seven() {
+    return plan(
+        new int[] {12, 12},
+        new int[] {13, 15},
+        new int[] {15, 18},
+        new int[] {16, 21},
+        new int[] {20, 24},
+        new int[] {26, 27},
+        new int[] {25, 30});
+  }
+
+  @Test
+  void theAnalysisThatPagesShowIsOneOfThemAndMarked() {
+    ObjectNode plan = seven().put("list", true);
+    JsonNode multiverse = Plans.result(plan).get("multiverse");
+    plan.remove(List.of("task", "threshold", "list"));
+    plan.put("model", "exact-likelihood").put("interval", "t-k-minus-1");
+    JsonNode alone = Plans.result(plan).get("summary");
+    assertEquals(alone.get("estimate"), multiverse.at("/pages/estimate"));
+    assertEquals(alone.get("lower"), multiverse.at("/pages/lower"));
+    List<JsonNode> marked =
+        multiverse.get("list").valueStream().filter(one -> one.has("pages")).toList();
+    assertEquals(1, marked.size());
+    assertEquals(alone.at("/shown/upper"), marked.get(0).at("/shown/upper"));
+  }
+
+  @Test
+  void ofMeansPagesShowTheUsualRandomEffects() {
+    ArrayNode rows = Plans.rows();
+    Plans.row(rows, "n", 12, "mean", 6, "sd", 1.5);
+    Plans.row(rows, "n", 16, "mean", 8, "sd", 2);
+    Plans.row(rows, "n", 20, "mean", 9, "sd", 3);
+    ObjectNode plan = Plans.on(rows, "measure", "mean", "scale", "log", "task", "multiverse");
+    JsonNode multiverse = Plans.result(plan).get("multiverse");
+    plan.remove("task");
+    JsonNode alone = Plans.result(plan).get("summary");
+    assertEquals(alone.get("upper"), multiverse.at("/pages/upper"));
+    assertEquals(multiverse.get("own"), multiverse.get("pages"));
+  }
+
+  @Test
+  void sharesAreTheMeansOfTheFamilies() {
+    JsonNode multiverse = Plans.result(seven().put("threshold", 0.86)).get("multiverse");
+    JsonNode families = multiverse.get("families");
+    assertEquals(2, families.size());
+    for (String share : List.of("belowPercent", "abovePercent", "intervalsIncludingPercent")) {
+      double mean =
+          families
+              .valueStream()
+              .mapToDouble(one -> one.at("/threshold/" + share).asDouble())
+              .average()
+              .orElseThrow();
+      assertEquals(mean, multiverse.at("/threshold/" + share).asDouble(), 1e-9, share);
+    }
+    assertTrue(
+        families.at("/0/analyses").asInt() > 40 * families.at("/1/analyses").asInt(),
+        "one family has far more analyses and weighs no more");
+  }
+
+  @Test
+  void anIntervalWithoutWidthIsNoEvidence() {
+    JsonNode multiverse =
+        Plans.result(plan(new int[] {9, 9}, new int[] {7, 7}).put("list", true)).get("multiverse");
+    assertTrue(
+        multiverse.get("notEstimated").findValuesAsText("code").contains("zero-width-interval"));
+    int listed = 0;
+    for (JsonNode one : multiverse.get("list")) {
+      if (one.has("shown")) {
+        assertTrue(one.at("/shown/upper").asDouble() > one.at("/shown/lower").asDouble());
+        listed++;
+      }
+    }
+    assertEquals(listed, multiverse.get("estimated").asInt());
+    assertEquals(0, multiverse.at("/families/1/estimated").asInt(), "no likelihood has a maximum");
+  }
+
+  @Test
+  void aPlanThatVariesOtherThingsHasNoAnalysisOfPages() {
+    ObjectNode plan = seven();
+    plan.putObject("vary").putArray("interval").add("normal");
+    assertFalse(Plans.result(plan).get("multiverse").has("pages"));
+  }
+}
