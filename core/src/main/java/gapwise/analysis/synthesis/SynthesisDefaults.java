@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.bayesian.PriorReader;
+import gapwise.analysis.clusters.RobustPart;
 import gapwise.analysis.moderators.AskedRegression;
 import gapwise.analysis.network.NetworkModel;
 import gapwise.analysis.plan.Filling;
@@ -42,6 +43,7 @@ public final class SynthesisDefaults {
     if (plan.given().has("moderators")) {
       AskedRegression.fill(plan, random);
     }
+    RobustPart.fill(plan);
     SmallStudyDefaults.fill(plan);
     plan.flag("influence");
   }

@@ -142,6 +142,11 @@ public final class ThreeLevelFit {
     return residuals;
   }
 
+  /** The variance of a row of the sample, or its covariance with another of its cluster. */
+  double rowCovariance(int placeInSample, boolean withItself) {
+    return top.between() + (withItself ? top.within() + rows.varianceInSample(placeInSample) : 0);
+  }
+
   /** Rows of the inverse covariance times the design, in the sample's order. */
   double[][] weightedDesign() {
     double[][] columns = fit.weightedDesign();

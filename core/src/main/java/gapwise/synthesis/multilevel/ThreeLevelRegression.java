@@ -3,6 +3,7 @@ package gapwise.synthesis.multilevel;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.regression.ClusteredFit;
 import gapwise.synthesis.regression.Coefficient;
 import gapwise.synthesis.regression.DesignMatrix;
 import gapwise.synthesis.regression.Obstacles;
@@ -159,14 +160,14 @@ public record ThreeLevelRegression(
                     .mapToObj(j -> found.covariance(row, j))
                     .toList());
           }
-          double[][] weighted = found.weightedDesign();
           return RobustVariance.of(
-              design.terms(),
-              coefficients.stream().map(one -> one.value().estimate()).toList(),
-              found.residuals(),
-              covariance,
-              clusters,
-              places -> places.stream().map(i -> weighted[i]).toArray(double[][]::new),
+              new ClusteredFit(
+                  design,
+                  coefficients.stream().map(one -> one.value().estimate()).toList(),
+                  found.residuals(),
+                  covariance,
+                  clusters,
+                  new ClusterCovariance(found)),
               correction,
               level);
         });
