@@ -8,6 +8,7 @@ import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.Proper;
 import gapwise.synthesis.bayes.TrueEffect;
 import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.pooling.GroupTest;
 import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
@@ -80,12 +81,6 @@ record OfPosteriors(EffectSample sample, Priors priors, PoolingSettings settings
   @Override
   public Subgroups subgroups(List<String> levels, boolean common) {
     Subgroups apart = Subgroups.apart(levels, this::at);
-    return new Subgroups(
-        apart.groups(),
-        OptionalDouble.empty(),
-        OptionalInt.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        apart.warnings());
+    return new Subgroups(apart.groups(), GroupTest.NONE, OptionalDouble.empty(), List.of());
   }
 }

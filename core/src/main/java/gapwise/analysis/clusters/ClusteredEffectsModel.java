@@ -5,6 +5,7 @@ import gapwise.analysis.pooling.Pooler;
 import gapwise.analysis.pooling.Studies;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.multilevel.ClusterLimits;
 import gapwise.synthesis.multilevel.ThreeLevelPooling;
 import gapwise.synthesis.pooling.PoolingSettings;
 import java.util.List;
@@ -15,8 +16,10 @@ import java.util.Optional;
  *
  * @param column of the clusters
  * @param restricted which likelihood
+ * @param limits how limits are made
  */
-public record ClusteredEffectsModel(String column, boolean restricted, PoolingSettings settings)
+public record ClusteredEffectsModel(
+    String column, boolean restricted, PoolingSettings settings, ClusterLimits limits)
     implements Model {
   @Override
   public String word() {
@@ -54,6 +57,7 @@ public record ClusteredEffectsModel(String column, boolean restricted, PoolingSe
         clusters,
         restricted,
         settings,
-        ThreeLevelPooling.of(sample, clusters, restricted, settings));
+        limits,
+        ThreeLevelPooling.of(sample, clusters, restricted, settings, limits));
   }
 }

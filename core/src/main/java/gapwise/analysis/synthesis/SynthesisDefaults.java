@@ -38,10 +38,16 @@ public final class SynthesisDefaults {
     model(plan, random);
     measureOptions(plan, measure);
     if (plan.given().has("subgroup") && random) {
-      plan.text("subgroupVariance", "separate");
+      // Values are placed among studies that differ by a variance of the group's own.
+      boolean own = plan.given().has("places") || plan.is("interval", "profile-likelihood");
+      plan.text("subgroupVariance", own ? "separate" : "common-when-few");
     }
     if (plan.given().has("moderators")) {
-      AskedRegression.fill(plan, random);
+      AskedRegression.fill(
+          plan,
+          random
+              ? "hartung-knapp"
+              : plan.is("model", "three-level") ? plan.text("interval") : "normal");
     }
     RobustPart.fill(plan);
     SmallStudyDefaults.fill(plan);
@@ -58,7 +64,8 @@ public final class SynthesisDefaults {
     if (ExactModels.asked(plan.full())) {
       ExactModels.fill(plan);
     }
-    plan.text("interval", random ? "hartung-knapp" : "normal");
+    String without = plan.is("model", "three-level") ? "t-clusters" : "normal";
+    plan.text("interval", random ? "hartung-knapp" : without);
     if (random) {
       plan.text("predictionInterval", "t-k-minus-2");
       plan.text("predictionStandardError", "sum-of-weights");

@@ -22,6 +22,7 @@ import gapwise.effect.Measures;
 import gapwise.problem.Problems;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.heterogeneity.TauSquaredInterval;
+import gapwise.synthesis.multilevel.ClusterLimits;
 import gapwise.synthesis.pooling.CountPooling;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.PoolingSettings;
@@ -72,7 +73,9 @@ public final class SynthesisTask implements Task {
             .map(
                 column ->
                     new PoolingPlan.Groups(
-                        column.asText(), full.path("subgroupVariance").asText().equals("common"))));
+                        column.asText(),
+                        PoolingPlan.Groups.Variance.named(
+                            full.path("subgroupVariance").asText()))));
   }
 
   private static Model model(ObjectNode full, String measure) {
@@ -83,7 +86,9 @@ public final class SynthesisTask implements Task {
           new ClusteredEffectsModel(
               full.path("cluster").asText(),
               full.get("betweenStudyVariance").asText().equals("restricted-maximum-likelihood"),
-              settings);
+              settings,
+              ClusterLimits.valueOf(
+                  constant(full.path("moderatorTest").asText(full.get("interval").asText()))));
       case "bayesian" -> PriorReader.model(full, settings);
       default ->
           full.path("pooling").asText().equals("mantel-haenszel")
