@@ -121,8 +121,7 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
     return new NetworkResult.Predicted(
         interval.lower(),
         interval.upper(),
-        back.apply(interval.lower()),
-        back.apply(interval.upper()));
+        new NetworkResult.Limits(back.apply(interval.lower()), back.apply(interval.upper())));
   }
 
   private static List<NetworkResult.Contribution> contributions(List<Contribution> all) {

@@ -63,8 +63,11 @@ public record NetworkResult(
       Optional<Disagreement> disagreement,
       Optional<List<Contribution>> contributions) {}
 
-  /** Limits for a further study, on the analysis scale and as shown. */
-  public record Predicted(double lower, double upper, double shownLower, double shownUpper) {}
+  /** Limits for a further study. */
+  public record Predicted(double lower, double upper, Limits shown) {}
+
+  /** Limits as people read them. */
+  public record Limits(double lower, double upper) {}
 
   /** What the studies of a direct comparison contribute to a result. */
   public record Contribution(String treatment, String against, double percent) {}

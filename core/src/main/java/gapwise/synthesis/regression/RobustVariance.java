@@ -51,8 +51,8 @@ public record RobustVariance(
   private static final double FEWEST_DEGREES = 4;
 
   /**
-   * Up to so many clusters the simple sandwiches reject more than 7 of 100 true hypotheses at 5 %:
-   * our simulation, docs/methods/error-rates.md.
+   * With fewer clusters the simple sandwiches reject more than 7 of 100 true hypotheses at 5 %: up
+   * to 20 by our simulation, docs/methods/error-rates.md; from there on common practice, no source.
    */
   private static final int FEW_FOR_THE_SIMPLE = 40;
 

@@ -96,6 +96,28 @@ class SubgroupTestsTest {
   }
 
   @Test
+  void aTestByFOnVeryFewStudiesSaysThatItFindsTooLittle() {
+    JsonNode few = Plans.result(plan("aaaabbbb"));
+    assertTrue(few.at("/betweenSubgroups").has("fStatistic"));
+    assertTrue(Plans.warnings(few).contains("error-rate-not-held"));
+    assertFalse(Plans.warnings(Plans.result(plan("aaaaabbbbccc"))).contains("error-rate-not-held"));
+  }
+
+  @Test
+  void aNormalTestOfModeratorsOnFewStudiesIsCalledNotHeld() {
+    ArrayNode rows = Plans.rows();
+    for (int i = 0; i < 6; i++) {
+      Plans.row(rows, "effect", EFFECTS[i], "variance", 0.05, "x", i + 1);
+    }
+    ObjectNode plan = Plans.on(rows, "measure", "reported-effect", "moderatorTest", "normal");
+    plan.putArray("moderators").add("x");
+    assertTrue(Plans.warnings(Plans.result(plan)).contains("error-rate-not-held"));
+    assertFalse(
+        Plans.warnings(Plans.result(plan.put("moderatorTest", "hartung-knapp")))
+            .contains("error-rate-not-held"));
+  }
+
+  @Test
   void groupsOfSingleArmsCarryTheCautionOfThePages() {
     ArrayNode rows = Plans.rows();
     for (int i = 0; i < 6; i++) {
