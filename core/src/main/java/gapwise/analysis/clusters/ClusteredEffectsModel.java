@@ -1,5 +1,6 @@
 package gapwise.analysis.clusters;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.pooling.Model;
 import gapwise.analysis.pooling.Pooler;
 import gapwise.analysis.pooling.Studies;
@@ -9,6 +10,7 @@ import gapwise.synthesis.multilevel.ClusterLimits;
 import gapwise.synthesis.multilevel.ThreeLevelPooling;
 import gapwise.synthesis.pooling.PoolingSettings;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -21,6 +23,16 @@ import java.util.Optional;
 public record ClusteredEffectsModel(
     String column, boolean restricted, PoolingSettings settings, ClusterLimits limits)
     implements Model {
+  /** The model of a checked plan whose defaults are filled in. */
+  public static ClusteredEffectsModel of(ObjectNode full, PoolingSettings settings) {
+    String limits = full.path("moderatorTest").asText(full.get("interval").asText());
+    return new ClusteredEffectsModel(
+        full.path("cluster").asText(),
+        full.get("betweenStudyVariance").asText().equals("restricted-maximum-likelihood"),
+        settings,
+        ClusterLimits.valueOf(limits.toUpperCase(Locale.ROOT).replace('-', '_')));
+  }
+
   @Override
   public String word() {
     return "three-level";

@@ -22,7 +22,6 @@ import gapwise.effect.Measures;
 import gapwise.problem.Problems;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.heterogeneity.TauSquaredInterval;
-import gapwise.synthesis.multilevel.ClusterLimits;
 import gapwise.synthesis.pooling.CountPooling;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.PoolingSettings;
@@ -82,13 +81,7 @@ public final class SynthesisTask implements Task {
     PoolingSettings settings = settings(full);
     return switch (full.get("model").asText()) {
       case "exact-likelihood" -> ExactModels.of(full, settings);
-      case "three-level" ->
-          new ClusteredEffectsModel(
-              full.path("cluster").asText(),
-              full.get("betweenStudyVariance").asText().equals("restricted-maximum-likelihood"),
-              settings,
-              ClusterLimits.valueOf(
-                  constant(full.path("moderatorTest").asText(full.get("interval").asText()))));
+      case "three-level" -> ClusteredEffectsModel.of(full, settings);
       case "bayesian" -> PriorReader.model(full, settings);
       default ->
           full.path("pooling").asText().equals("mantel-haenszel")
