@@ -59,6 +59,10 @@ public final class QuestionPlan {
     }
     if (byMethod) {
       plan.put("subgroup", "method");
+      // Each method has the average that its own page has.
+      if (measure.equals("mean")) {
+        plan.put("subgroupVariance", "separate");
+      }
     }
     return Optional.of(plan);
   }

@@ -1,5 +1,6 @@
 package gapwise.numeric;
 
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.apache.commons.statistics.distribution.ContinuousDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
@@ -11,12 +12,12 @@ import org.apache.commons.statistics.distribution.TDistribution;
  */
 public final class ReferenceDistribution {
   private static final ReferenceDistribution NORMAL =
-      new ReferenceDistribution(NormalDistribution.of(0, 1), OptionalInt.empty());
+      new ReferenceDistribution(NormalDistribution.of(0, 1), OptionalDouble.empty());
 
   private final ContinuousDistribution distribution;
-  private final OptionalInt degreesOfFreedom;
+  private final OptionalDouble degreesOfFreedom;
 
-  private ReferenceDistribution(ContinuousDistribution distribution, OptionalInt degrees) {
+  private ReferenceDistribution(ContinuousDistribution distribution, OptionalDouble degrees) {
     this.distribution = distribution;
     this.degreesOfFreedom = degrees;
   }
@@ -29,16 +30,19 @@ public final class ReferenceDistribution {
   /**
    * Student's t.
    *
-   * @param degreesOfFreedom at least 1
+   * @param degreesOfFreedom above 0, whole or not
    */
-  public static ReferenceDistribution studentT(int degreesOfFreedom) {
+  public static ReferenceDistribution studentT(double degreesOfFreedom) {
     return new ReferenceDistribution(
-        TDistribution.of(degreesOfFreedom), OptionalInt.of(degreesOfFreedom));
+        TDistribution.of(degreesOfFreedom), OptionalDouble.of(degreesOfFreedom));
   }
 
-  /** Empty for the normal distribution. */
-  public OptionalInt degreesOfFreedom() {
-    return degreesOfFreedom;
+  /** Of Student's t with a whole number of them; empty for every other distribution. */
+  public OptionalInt wholeDegreesOfFreedom() {
+    double degrees = degreesOfFreedom.orElse(0);
+    return degrees >= 1 && degrees == Math.rint(degrees)
+        ? OptionalInt.of((int) degrees)
+        : OptionalInt.empty();
   }
 
   /**

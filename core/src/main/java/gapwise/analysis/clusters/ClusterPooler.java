@@ -2,6 +2,7 @@ package gapwise.analysis.clusters;
 
 import gapwise.analysis.pooling.Pooler;
 import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.multilevel.ClusterLimits;
 import gapwise.synthesis.multilevel.ThreeLevelPooling;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
@@ -13,6 +14,7 @@ import java.util.List;
  *
  * @param clusters of each effect
  * @param restricted which likelihood
+ * @param limits how limits are made
  * @param whole all of them pooled
  */
 record ClusterPooler(
@@ -20,6 +22,7 @@ record ClusterPooler(
     List<String> clusters,
     boolean restricted,
     PoolingSettings settings,
+    ClusterLimits limits,
     ThreeLevelPooling whole)
     implements Pooler {
 
@@ -40,7 +43,7 @@ record ClusterPooler(
 
   @Override
   public Pooled at(List<Integer> places) {
-    return ThreeLevelPooling.of(sample.at(places), clustersAt(places), restricted, settings)
+    return ThreeLevelPooling.of(sample.at(places), clustersAt(places), restricted, settings, limits)
         .pooled();
   }
 

@@ -1,13 +1,16 @@
 package gapwise.analysis.clusters;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.pooling.Model;
 import gapwise.analysis.pooling.Pooler;
 import gapwise.analysis.pooling.Studies;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.multilevel.ClusterLimits;
 import gapwise.synthesis.multilevel.ThreeLevelPooling;
 import gapwise.synthesis.pooling.PoolingSettings;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -15,9 +18,21 @@ import java.util.Optional;
  *
  * @param column of the clusters
  * @param restricted which likelihood
+ * @param limits how limits are made
  */
-public record ClusteredEffectsModel(String column, boolean restricted, PoolingSettings settings)
+public record ClusteredEffectsModel(
+    String column, boolean restricted, PoolingSettings settings, ClusterLimits limits)
     implements Model {
+  /** The model of a checked plan whose defaults are filled in. */
+  public static ClusteredEffectsModel of(ObjectNode full, PoolingSettings settings) {
+    String limits = full.path("moderatorTest").asText(full.get("interval").asText());
+    return new ClusteredEffectsModel(
+        full.path("cluster").asText(),
+        full.get("betweenStudyVariance").asText().equals("restricted-maximum-likelihood"),
+        settings,
+        ClusterLimits.valueOf(limits.toUpperCase(Locale.ROOT).replace('-', '_')));
+  }
+
   @Override
   public String word() {
     return "three-level";
@@ -54,6 +69,7 @@ public record ClusteredEffectsModel(String column, boolean restricted, PoolingSe
         clusters,
         restricted,
         settings,
-        ThreeLevelPooling.of(sample, clusters, restricted, settings));
+        limits,
+        ThreeLevelPooling.of(sample, clusters, restricted, settings, limits));
   }
 }

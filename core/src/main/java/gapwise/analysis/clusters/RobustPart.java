@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.moderators.AskedRegression;
 import gapwise.analysis.moderators.ModeratorDesign;
 import gapwise.analysis.moderators.ModeratorQuestion;
+import gapwise.analysis.plan.Filling;
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
@@ -15,6 +16,7 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.PoolingSettings;
+import gapwise.synthesis.regression.ClusteredFit;
 import gapwise.synthesis.regression.DesignMatrix;
 import gapwise.synthesis.regression.Regression;
 import gapwise.synthesis.regression.RegressionSettings;
@@ -25,6 +27,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Standard errors that allow for clusters, for models whose weights take studies as independent.
@@ -36,6 +39,19 @@ import java.util.Optional;
  */
 public record RobustPart(
     String cluster, RobustVariance.Correction correction, RegressionTest test) {
+
+  /** Models whose weights take rows as independent, so that clusters are named for this alone. */
+  private static final Set<String> WITHOUT_CLUSTERS = Set.of("random-effects", "common-effect");
+
+  /** Fills in the kind where a plan names clusters and its model has no other use for them. */
+  public static void fill(Filling plan) {
+    boolean needed =
+        WITHOUT_CLUSTERS.contains(plan.text("model"))
+            && plan.full().path("pooling").asText("inverse-variance").equals("inverse-variance");
+    if (plan.given().has("cluster") && needed) {
+      plan.text("robustVariance", "cr2");
+    }
+  }
 
   /** What a checked plan asks; empty if it asks for none. */
   public static Optional<RobustPart> of(ObjectNode full, PoolingSettings settings) {
@@ -98,7 +114,10 @@ public record RobustPart(
       return Optional.empty();
     }
     RobustVariance robust =
-        RobustVariance.of(regression.fit().get(), clusters, correction, settings.pooling().level());
+        RobustVariance.of(
+            ClusteredFit.of(regression.fit().get(), clusters),
+            correction,
+            settings.pooling().level());
     return told(robust, warnings);
   }
 

@@ -120,13 +120,23 @@ public final class ThreeLevelPart {
         design,
         clusters.clustersAt(places),
         clusters.restricted(),
-        clusters.settings().level());
+        clusters.settings().level(),
+        clusters.limits());
   }
 
   private static Optional<ThreeLevelResult> variances(ThreeLevelFit fit) {
     return fit.told() == ThreeLevelFit.Told.ONLY_SUM
         ? Optional.empty()
-        : Optional.of(new ThreeLevelResult(fit.betweenVariance(), fit.withinVariance()));
+        : Optional.of(
+            new ThreeLevelResult(
+                fit.betweenVariance(),
+                fit.withinVariance(),
+                percent(fit.iSquaredBetween()),
+                percent(fit.iSquaredWithin())));
+  }
+
+  private static OptionalDouble percent(OptionalDouble share) {
+    return share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : share;
   }
 
   private static RegressionResult told(ThreeLevelRegression regression, ThreeLevelFit fit) {

@@ -41,9 +41,13 @@ public record AskedRegression(
   /** A test by permutation. */
   record Permutation(int permutations, long seed) {}
 
-  /** Fills in what a plan with moderators leaves out. */
-  public static void fill(Filling plan, boolean random) {
-    plan.text("moderatorTest", random ? "hartung-knapp" : "normal");
+  /**
+   * Fills in what a plan with moderators leaves out.
+   *
+   * @param test the usual one of its model
+   */
+  public static void fill(Filling plan, String test) {
+    plan.text("moderatorTest", test);
     for (JsonNode one : plan.full().path("predictions")) {
       if (one.has("from") && one.has("to") && !one.has("points")) {
         ((ObjectNode) one).put("points", USUAL_POINTS);
@@ -51,9 +55,9 @@ public record AskedRegression(
     }
     if (plan.given().has("permutationTest")) {
       JsonNode given = plan.given().get("permutationTest");
-      ObjectNode test = plan.full().putObject("permutationTest");
-      test.put("permutations", given.path("permutations").asInt(USUAL_PERMUTATIONS));
-      test.put("seed", given.path("seed").asLong(USUAL_SEED));
+      ObjectNode permutations = plan.full().putObject("permutationTest");
+      permutations.put("permutations", given.path("permutations").asInt(USUAL_PERMUTATIONS));
+      permutations.put("seed", given.path("seed").asLong(USUAL_SEED));
     }
   }
 

@@ -27,6 +27,7 @@ public record ModeratorQuestion<D extends StudyData>(
     ModeratorDesign design =
         ModeratorDesign.of(
             asked.moderators(), synthesis.table(), synthesis.studies().pooled(), warnings);
+    ModeratorCautions.add(design.design(), warnings);
     return new ModeratorQuestion<>(
         synthesis, asked, design, synthesis.studies().sample().at(design.places()));
   }

@@ -35,7 +35,6 @@ public final class NetworkModel {
       plan.text("betweenStudyVariance", "restricted-maximum-likelihood");
       plan.text("tauSquaredInterval", "q-profile");
     }
-    plan.text("better", "lower");
     plan.full().put("rankingDraws", plan.given().path("rankingDraws").asInt(USUAL_DRAWS));
     plan.whole("seed", USUAL_SEED);
   }
@@ -56,7 +55,7 @@ public final class NetworkModel {
         contrasts ? Optional.of(Measures.reported(options)) : Optional.empty(),
         settings(full),
         Optional.ofNullable(full.get("reference")).map(JsonNode::asText),
-        full.get("better").asText().equals("higher"),
+        Optional.ofNullable(full.get("better")).map(better -> better.asText().equals("higher")),
         new RankDraws(full.get("seed").asLong(), full.get("rankingDraws").asInt()),
         unused);
   }

@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param arms how rows of arms become effects; empty if rows are contrasts
  * @param contrasts how rows of contrasts are read; empty if rows are arms
  * @param reference the treatment others are set against; empty for the first by alphabet
- * @param higherIsBetter for the ranking
+ * @param higherIsBetter for the ranking; without it there is none
  * @param unused what the plan says without bearing
  */
 public record NetworkPlan(
@@ -27,7 +27,7 @@ public record NetworkPlan(
     Optional<Measure<GivenEffect>> contrasts,
     NetworkSettings settings,
     Optional<String> reference,
-    boolean higherIsBetter,
+    Optional<Boolean> higherIsBetter,
     RankDraws draws,
     List<Result.Warning> unused)
     implements Plan {

@@ -6,6 +6,7 @@ import gapwise.effect.Interval;
 import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.network.ChiSquaredTest;
 import gapwise.synthesis.network.Comparison;
+import gapwise.synthesis.network.Contribution;
 import gapwise.synthesis.network.Network;
 import gapwise.synthesis.network.NetworkHeterogeneity;
 import gapwise.synthesis.network.NetworkStudy;
@@ -100,6 +101,7 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
         all.lower(),
         all.upper(),
         all.shown(),
+        network.prediction(comparison).map(this::prediction),
         split.map(Split::direct).map(this::part),
         split.map(Split::indirect).map(this::part),
         split
@@ -107,7 +109,27 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
             .map(
                 apart ->
                     new NetworkResult.Disagreement(
-                        apart.estimate(), apart.standardError(), apart.pValue())));
+                        apart.estimate(),
+                        apart.standardError(),
+                        apart.pValue(),
+                        split.get().sides() ? Optional.of("side-splitting") : Optional.empty())),
+        network.contributions(one, other).map(NetworkReport::contributions));
+  }
+
+  private NetworkResult.Predicted prediction(Interval interval) {
+    BackTransform back = data.shown();
+    return new NetworkResult.Predicted(
+        interval.lower(),
+        interval.upper(),
+        new NetworkResult.Limits(back.apply(interval.lower()), back.apply(interval.upper())));
+  }
+
+  private static List<NetworkResult.Contribution> contributions(List<Contribution> all) {
+    return all.stream()
+        .map(
+            one ->
+                new NetworkResult.Contribution(one.treatment(), one.against(), 100 * one.share()))
+        .toList();
   }
 
   private NetworkResult.Part part(Comparison comparison) {
@@ -152,8 +174,8 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
   }
 
   private Optional<List<NetworkResult.Ranking>> ranking() {
-    return network
-        .ranking(plan.higherIsBetter(), plan.draws())
+    return plan.higherIsBetter()
+        .flatMap(higher -> network.ranking(higher, plan.draws()))
         .map(
             all ->
                 all.stream()
@@ -161,11 +183,11 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
                         one ->
                             new NetworkResult.Ranking(
                                 one.treatment(),
-                                one.pScore(),
                                 one.meanRank(),
                                 one.rankLower(),
                                 one.rankUpper(),
-                                one.rankProbabilities()))
+                                one.rankProbabilities(),
+                                one.pScore()))
                     .toList());
   }
 

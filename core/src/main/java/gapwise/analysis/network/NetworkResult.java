@@ -42,7 +42,12 @@ public record NetworkResult(
    */
   public record Parted(Test total, Test withinDesigns, Test betweenDesigns) {}
 
-  /** One treatment less another; the last three where both kinds of evidence can be parted. */
+  /**
+   * One treatment less another; direct and indirect where both can be parted.
+   *
+   * @param prediction of the difference in a further study; random effects
+   * @param contributions of each direct comparison, in percent
+   */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Effect(
       String treatment,
@@ -52,16 +57,33 @@ public record NetworkResult(
       double lower,
       double upper,
       Result.Estimate shown,
+      Optional<Predicted> prediction,
       Optional<Part> direct,
       Optional<Part> indirect,
-      Optional<Disagreement> disagreement) {}
+      Optional<Disagreement> disagreement,
+      Optional<List<Contribution>> contributions) {}
+
+  /** Limits for a further study. */
+  public record Predicted(double lower, double upper, Limits shown) {}
+
+  /** Limits as people read them. */
+  public record Limits(double lower, double upper) {}
+
+  /** What the studies of a direct comparison contribute to a result. */
+  public record Contribution(String treatment, String against, double percent) {}
 
   /** What one kind of evidence says. */
   public record Part(
       double estimate, double standardError, double lower, double upper, Result.Estimate shown) {}
 
-  /** Direct less indirect. */
-  public record Disagreement(double difference, double standardError, double pValue) {}
+  /**
+   * Direct less indirect.
+   *
+   * @param method where studies of several arms hold the pair, so that the two ways share studies
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Disagreement(
+      double difference, double standardError, double pValue, Optional<String> method) {}
 
   /** A test against chance alone; no p value without degrees of freedom. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -77,11 +99,11 @@ public record NetworkResult(
   /** Where a treatment stands; ranks from simulation, 1 the best. */
   public record Ranking(
       String treatment,
-      double pScore,
       double meanRank,
       int rankLower,
       int rankUpper,
-      List<Double> rankProbabilities) {}
+      List<Double> rankProbabilities,
+      double pScore) {}
 
   /** A treatment; patients where arms report them. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)

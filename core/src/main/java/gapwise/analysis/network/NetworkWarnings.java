@@ -6,12 +6,19 @@ import gapwise.analysis.result.Result;
 import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.network.Network;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What a reader of a network must know, in words. */
 final class NetworkWarnings {
+  /**
+   * A test of inconsistency has little power, so it is heeded below 0.10 rather than 0.05: common
+   * practice, no source.
+   */
+  private static final double CONTRADICTION = 0.10;
+
   private NetworkWarnings() {}
 
   static void add(
@@ -28,6 +35,7 @@ final class NetworkWarnings {
                             Map.of(
                                 "reference", reference, "instead", network.treatments().get(0))))));
     connection(network, warnings);
+    contradiction(network, warnings);
     if (data.studies().size() == 1) {
       warnings.add(Result.Warning.of("single-study", say("analysis.network-of-one-study")));
     } else if (plan.settings().estimator().isPresent()) {
@@ -38,8 +46,29 @@ final class NetworkWarnings {
         && network.qInconsistency().degreesOfFreedom() == 0) {
       warnings.add(Result.Warning.of("no-closed-loop", say("analysis.no-closed-loop")));
     }
-    if (network.pieces().size() == 1) {
+    if (plan.higherIsBetter().isEmpty()) {
+      warnings.add(Result.Warning.of("no-ranking", say("analysis.better-not-given")));
+    } else if (network.pieces().size() == 1) {
       warnings.add(Result.Warning.of("ranks-hide-size-and-certainty", say("analysis.ranks-hide")));
+    }
+  }
+
+  private static void contradiction(Network network, List<Result.Warning> warnings) {
+    double byCommonEffect = network.qInconsistency().pValue().orElse(1);
+    double byRandomEffects =
+        network.designByTreatment().map(all -> all.test().pValue().orElse(1)).orElse(1.0);
+    double least = Math.min(byCommonEffect, byRandomEffects);
+    if (least < CONTRADICTION) {
+      warnings.add(
+          Result.Warning.of(
+              "loops-contradict",
+              say(
+                  "analysis.loops-contradict",
+                  Map.of(
+                      "p",
+                      least < 0.0001
+                          ? "below 0.0001"
+                          : String.format(Locale.ROOT, "%.2g", least)))));
     }
   }
 

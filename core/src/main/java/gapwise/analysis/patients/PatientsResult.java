@@ -28,7 +28,10 @@ public record PatientsResult(
     coefficients = List.copyOf(coefficients);
   }
 
-  /** A coefficient on the analysis scale, a slope per unit of the moderator. */
+  /**
+   * A coefficient on the analysis scale, a slope per unit of the moderator; limits and test by
+   * Student's t on its degrees of freedom.
+   */
   public record Coefficient(
       String term,
       double estimate,
@@ -36,5 +39,6 @@ public record PatientsResult(
       double lower,
       double upper,
       double statistic,
+      int degreesOfFreedom,
       double pValue) {}
 }

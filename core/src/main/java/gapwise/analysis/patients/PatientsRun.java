@@ -10,11 +10,13 @@ import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.patients.BinaryModel;
 import gapwise.synthesis.patients.CountArm;
+import gapwise.synthesis.patients.Degrees;
 import gapwise.synthesis.patients.MeanArm;
 import gapwise.synthesis.patients.MeasuredModel;
 import gapwise.synthesis.patients.Patient;
 import gapwise.synthesis.patients.PatientsFit;
 import gapwise.synthesis.patients.StudyEvidence;
+import gapwise.synthesis.patients.Term;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,6 +28,9 @@ import java.util.function.BiFunction;
 
 /** The task {@code patients-with-summaries}. */
 final class PatientsRun {
+  /** Fewer tell little of how studies differ: common practice, no source. */
+  private static final int FEW_STUDIES = 10;
+
   private final PatientsPlan plan;
   private final DataTable table;
   private final Problems problems = new Problems();
@@ -132,7 +137,17 @@ final class PatientsRun {
       warnings.addAll(List.of(Result.Warning.of(not.problem())));
     } else {
       PatientsFit.Estimate found = (PatientsFit.Estimate) fit;
-      found.coefficients().forEach(one -> coefficients.add(told(one)));
+      Degrees degrees = new Degrees(studies.size(), withPatients, patients);
+      List<Term> terms = found.coefficients().stream().map(PatientsFit.Coefficient::term).toList();
+      found
+          .coefficients()
+          .forEach(one -> coefficients.add(told(one, degrees.of(one.term(), terms))));
+      if (studies.size() < FEW_STUDIES) {
+        warnings.add(
+            Result.Warning.of(
+                "few-studies",
+                say("analysis.few-studies-for-patients", Map.of("studies", studies.size()))));
+      }
       tauSquared = OptionalDouble.of(found.tauSquared());
       residual = found.residualVariance();
       top =
@@ -150,9 +165,9 @@ final class PatientsRun {
     return new Result(plan.head().json(), data, new PatientsAnswer(top, told), warnings);
   }
 
-  private PatientsResult.Coefficient told(PatientsFit.Coefficient one) {
-    ReferenceDistribution normal = ReferenceDistribution.normal();
-    double half = normal.multiplier(plan.head().level()) * one.standardError();
+  private PatientsResult.Coefficient told(PatientsFit.Coefficient one, int degrees) {
+    ReferenceDistribution reference = ReferenceDistribution.studentT(degrees);
+    double half = reference.multiplier(plan.head().level()) * one.standardError();
     double statistic = one.estimate() / one.standardError();
     return new PatientsResult.Coefficient(
         one.term().word(),
@@ -161,6 +176,7 @@ final class PatientsRun {
         one.estimate() - half,
         one.estimate() + half,
         statistic,
-        normal.twoSidedP(statistic));
+        degrees,
+        reference.twoSidedP(statistic));
   }
 }

@@ -4,6 +4,8 @@ import gapwise.analysis.plan.PlanHead;
 import gapwise.effect.Measure;
 import gapwise.effect.MeasureOptions;
 import gapwise.effect.Measures;
+import java.util.Collection;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -19,9 +21,38 @@ public record PoolingPlan(
    * Groups of studies.
    *
    * @param column whose texts make them
-   * @param commonVariance whether they share one variance between studies
+   * @param variance which of them share one variance between studies
    */
-  public record Groups(String column, boolean commonVariance) {}
+  public record Groups(String column, Variance variance) {
+    /** The variance between studies of groups. */
+    public enum Variance {
+      /** One for each group. */
+      SEPARATE,
+      /** One for all. */
+      COMMON,
+      /** One for all where a group has few studies, else one for each. */
+      COMMON_WHEN_FEW;
+
+      /**
+       * A group of so many studies tells little of a variance of its own: Borenstein, Hedges,
+       * Higgins and Rothstein, Introduction to Meta-Analysis, 2009, chapter 19 ("five or fewer").
+       */
+      private static final int FEW = 5;
+
+      /** The variance of this word in a plan; separate for none. */
+      public static Variance named(String word) {
+        return word.isEmpty()
+            ? SEPARATE
+            : Variance.valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
+      }
+
+      /** Whether groups of these sizes share one. */
+      boolean isCommon(Collection<Long> sizes) {
+        return this == COMMON
+            || (this == COMMON_WHEN_FEW && sizes.stream().anyMatch(size -> size <= FEW));
+      }
+    }
+  }
 
   /** The word of the measure. */
   public String measure() {

@@ -1,5 +1,7 @@
 package gapwise.analysis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
@@ -8,10 +10,30 @@ import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.Subgroups;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Each group of studies pooled, and groups compared. */
 public final class SubgroupPart {
+  /** Measures of one arm a study, whose groups nobody was allotted to. */
+  private static final Set<String> OF_SINGLE_ARMS = Set.of("proportion", "mean", "incidence-rate");
+
+  /**
+   * Up to so many studies in all the comparison of groups by chi-squared rejects more than 7 of 100
+   * true hypotheses at 5 %: our simulation, docs/methods/error-rates.md.
+   */
+  private static final int FEW_FOR_CHI_SQUARED = 20;
+
+  /** So does one with so few studies in a group, whatever the others have: the same simulation. */
+  private static final int FEW_OF_A_GROUP = 5;
+
+  /**
+   * With fewer studies F rejects less than 3 of 100 true hypotheses at 5 %: the same simulation.
+   */
+  private static final int FEW_FOR_F = 10;
+
   private SubgroupPart() {}
 
   /**
@@ -25,17 +47,19 @@ public final class SubgroupPart {
     return synthesis
         .plan()
         .groups()
-        .map(groups -> of(synthesis, groups.commonVariance(), places, warnings));
+        .map(groups -> of(synthesis, groups.variance(), places, warnings));
   }
 
   private static <D extends StudyData> SubgroupsResult of(
       Synthesis<D> synthesis,
-      boolean commonVariance,
+      PoolingPlan.Groups.Variance variance,
       PlacesPart places,
       List<Result.Warning> warnings) {
     List<String> levels =
         synthesis.studies().pooled().stream().map(Studies.Entry::subgroup).toList();
-    long groups = levels.stream().distinct().count();
+    Map<String, Long> sizes =
+        levels.stream().collect(Collectors.groupingBy(level -> level, Collectors.counting()));
+    long groups = sizes.size();
     Work.require(
         Limit.CATEGORIES,
         groups,
@@ -46,7 +70,7 @@ public final class SubgroupPart {
         groups * synthesis.plan().options().backTransformAlsoWith().size(),
         "backTransformAlsoWith",
         "Every group is told with each of them; give fewer.");
-    Subgroups pooled = synthesis.pooler().subgroups(levels, commonVariance);
+    Subgroups pooled = synthesis.pooler().subgroups(levels, variance.isCommon(sizes.values()));
     pooled.warnings().forEach(one -> warnings.add(Result.Warning.of(one)));
     for (Subgroups.Group group : pooled.groups()) {
       group
@@ -54,7 +78,37 @@ public final class SubgroupPart {
           .warnings()
           .forEach(one -> warnings.add(Result.Warning.ofGroup(group.level(), one)));
     }
+    cautions(synthesis, pooled, warnings);
     return new SubgroupsResult(told(synthesis, places, pooled), Summaries.between(pooled));
+  }
+
+  private static <D extends StudyData> void cautions(
+      Synthesis<D> synthesis, Subgroups pooled, List<Result.Warning> warnings) {
+    if (pooled.groups().size() < 2) {
+      return;
+    }
+    if (OF_SINGLE_ARMS.contains(synthesis.plan().measure())) {
+      warnings.add(Result.Warning.of("groups-of-patients-differ", say("analysis.groups-differ")));
+    }
+    if (pooled.test().pValue().isEmpty()) {
+      return;
+    }
+    int studies = pooled.groups().stream().mapToInt(Subgroups.Group::studies).sum();
+    boolean small = pooled.groups().stream().anyMatch(group -> group.studies() <= FEW_OF_A_GROUP);
+    if (pooled.test().statistic().isPresent() && studies < FEW_FOR_F) {
+      warnings.add(
+          Result.Warning.of(
+              "error-rate-not-held",
+              say("analysis.subgroup-test-too-careful", Map.of("studies", studies))));
+    }
+    if (pooled.test().statistic().isEmpty()
+        && synthesis.plan().model().hasSpread()
+        && (small || studies <= FEW_FOR_CHI_SQUARED)) {
+      warnings.add(
+          Result.Warning.of(
+              "error-rate-not-held",
+              say("analysis.subgroup-test-not-held", Map.of("studies", studies))));
+    }
   }
 
   private static <D extends StudyData> List<SubgroupsResult.Subgroup> told(

@@ -33,11 +33,17 @@ public record SubgroupsResult(List<Subgroup> subgroups, Between betweenSubgroups
       Result.Heterogeneity heterogeneity,
       Optional<List<PlaceResult>> places) {}
 
-  /** Whether groups differ beyond chance. */
+  /**
+   * Whether groups differ beyond chance.
+   *
+   * @param fStatistic with {@code residualDegreesOfFreedom} where the test is by F; else it is q
+   */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Between(
       OptionalDouble q,
       OptionalInt degreesOfFreedom,
+      OptionalDouble fStatistic,
+      OptionalDouble residualDegreesOfFreedom,
       OptionalDouble pValue,
       OptionalDouble tauSquared) {}
 }

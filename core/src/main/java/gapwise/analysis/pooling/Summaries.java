@@ -96,7 +96,12 @@ public final class Summaries {
 
   public static SubgroupsResult.Between between(Subgroups groups) {
     return new SubgroupsResult.Between(
-        groups.q(), groups.degreesOfFreedom(), groups.pValue(), groups.tauSquared());
+        groups.test().q(),
+        groups.test().degreesOfFreedom(),
+        groups.test().statistic(),
+        groups.test().residualDegreesOfFreedom(),
+        groups.test().pValue(),
+        groups.tauSquared());
   }
 
   private static OptionalDouble limit(

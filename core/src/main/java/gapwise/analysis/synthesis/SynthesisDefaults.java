@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.bayesian.PriorReader;
+import gapwise.analysis.clusters.RobustPart;
 import gapwise.analysis.moderators.AskedRegression;
 import gapwise.analysis.network.NetworkModel;
 import gapwise.analysis.plan.Filling;
@@ -39,11 +40,18 @@ public final class SynthesisDefaults {
     model(plan, random);
     measureOptions(plan, measure);
     if (plan.given().has("subgroup") && random) {
-      plan.text("subgroupVariance", "separate");
+      // Values are placed among studies that differ by a variance of the group's own.
+      boolean own = plan.given().has("places") || plan.is("interval", "profile-likelihood");
+      plan.text("subgroupVariance", own ? "separate" : "common-when-few");
     }
     if (plan.given().has("moderators")) {
-      AskedRegression.fill(plan, random);
+      AskedRegression.fill(
+          plan,
+          random
+              ? "hartung-knapp"
+              : plan.is("model", "three-level") ? plan.text("interval") : "normal");
     }
+    RobustPart.fill(plan);
     SmallStudyDefaults.fill(plan);
     plan.flag("influence");
   }
@@ -58,7 +66,8 @@ public final class SynthesisDefaults {
     if (ExactModels.asked(plan.full())) {
       ExactModels.fill(plan);
     }
-    plan.text("interval", random ? MeanIntervals.usual().name() : "normal");
+    String without = plan.is("model", "three-level") ? "t-clusters" : "normal";
+    plan.text("interval", random ? MeanIntervals.usual().name() : without);
     if (random) {
       plan.text("predictionInterval", "t-k-minus-2");
       plan.text("predictionStandardError", "sum-of-weights");

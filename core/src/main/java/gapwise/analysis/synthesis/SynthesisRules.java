@@ -29,6 +29,9 @@ final class SynthesisRules {
   private static final List<String> LIKELIHOODS =
       List.of("restricted-maximum-likelihood", "maximum-likelihood");
 
+  /** Limits of three levels by Student's t. */
+  private static final String OF_CLUSTERS = "t-clusters";
+
   private final ObjectNode plan;
   private final Problems problems;
 
@@ -102,21 +105,30 @@ final class SynthesisRules {
     boolean known = MeanIntervals.named(interval).isPresent();
     boolean any =
         model.equals("random-effects") || (plan.has("moderators") && !model.equals("three-level"));
-    if (exact ? !ExactModels.has(interval) : !known || (!any && !interval.equals("normal"))) {
+    boolean ofClusters = model.equals("three-level") && interval.equals(OF_CLUSTERS);
+    if (!ofClusters
+        && (exact ? !ExactModels.has(interval) : !known || (!any && !interval.equals("normal")))) {
       problems.add(
           "interval",
           "interval-not-for-model",
           "'"
               + interval
-              + (known ? "' goes with random effects; '" : "' goes with an exact likelihood; '")
+              + (known ? "' goes with random effects; '" : "' goes with another model; '")
               + model
               + "' has 'normal'"
-              + (exact ? " and 't-k-minus-1'" : ""));
+              + (exact ? " and 't-k-minus-1'" : "")
+              + (model.equals("three-level") ? " and '" + OF_CLUSTERS + "'" : ""));
     }
   }
 
   private void threeLevel() {
     if (!text("model").equals("three-level")) {
+      if (text("moderatorTest").equals(OF_CLUSTERS)) {
+        problems.add(
+            "moderatorTest",
+            "interval-not-for-model",
+            "'" + OF_CLUSTERS + "' goes with three levels; take 'hartung-knapp' or 'normal'");
+      }
       return;
     }
     if (!LIKELIHOODS.contains(text("betweenStudyVariance"))) {
@@ -142,7 +154,7 @@ final class SynthesisRules {
       problems.add(
           "moderatorTest",
           "interval-not-for-model",
-          "three levels are tested against the normal distribution; take 'normal'");
+          "three levels are tested on their clusters; take '" + OF_CLUSTERS + "' or 'normal'");
     }
   }
 

@@ -75,18 +75,16 @@ public final class SynthesisTask implements Task {
             .map(
                 column ->
                     new PoolingPlan.Groups(
-                        column.asText(), full.path("subgroupVariance").asText().equals("common"))));
+                        column.asText(),
+                        PoolingPlan.Groups.Variance.named(
+                            full.path("subgroupVariance").asText()))));
   }
 
   private static Model model(ObjectNode full, String measure) {
     PoolingSettings settings = settings(full);
     return switch (full.get("model").asText()) {
       case "exact-likelihood" -> ExactModels.of(full, settings);
-      case "three-level" ->
-          new ClusteredEffectsModel(
-              full.path("cluster").asText(),
-              full.get("betweenStudyVariance").asText().equals("restricted-maximum-likelihood"),
-              settings);
+      case "three-level" -> ClusteredEffectsModel.of(full, settings);
       case "bayesian" -> PriorReader.model(full, settings);
       default ->
           full.path("pooling").asText().equals("mantel-haenszel")

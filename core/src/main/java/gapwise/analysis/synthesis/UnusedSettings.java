@@ -36,7 +36,10 @@ public final class UnusedSettings {
     USED.put(
         "moderatorTest",
         plan ->
-            plan.has("moderators") && (random.test(plan) || is(plan, "moderatorTest", "normal")));
+            plan.has("moderators")
+                && (random.test(plan)
+                    || threeLevel.test(plan)
+                    || is(plan, "moderatorTest", "normal")));
     USED.put("cluster", plan -> plan.has("robustVariance") || is(plan, "model", "three-level"));
     USED.put("continuityCorrection", SynthesisDefaults::usesContinuityCorrection);
     USED.put("uninformativeStudies", SynthesisDefaults::comparesCounts);

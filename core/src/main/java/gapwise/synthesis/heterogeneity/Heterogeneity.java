@@ -68,6 +68,7 @@ public record Heterogeneity(
         OptionalDouble.of(tau * tau),
         Optional.of(new Interval(limits.lower() * limits.lower(), limits.upper() * limits.upper())),
         NONE,
+        Optional.empty(),
         NONE,
         NONE,
         NONE);

@@ -13,12 +13,17 @@ import java.util.Objects;
  */
 public final class ClusteredRows {
   private final int[] places;
+  private final int[] rowOf;
   private final int[] starts;
   private final double[] variances;
   private final double[][] columns;
 
   private ClusteredRows(int[] places, int[] starts, double[] variances, double[][] columns) {
     this.places = places;
+    this.rowOf = new int[places.length];
+    for (int row = 0; row < places.length; row++) {
+      rowOf[places[row]] = row;
+    }
     this.starts = starts;
     this.variances = variances;
     this.columns = columns;
@@ -108,6 +113,11 @@ public final class ClusteredRows {
   /** Where the row at a place stood in the sample. */
   int placeInSample(int row) {
     return places[row];
+  }
+
+  /** The sampling variance of the row that stood at a place of the sample. */
+  double varianceInSample(int place) {
+    return variances[rowOf[place]];
   }
 
   double variance(int row) {

@@ -106,10 +106,35 @@ public final class ThreeLevelFit {
   public Heterogeneity heterogeneity() {
     Heterogeneity fromQ =
         Heterogeneity.fromQ(common.residualSquares(), rows.size() - rows.parameters());
-    double typical = (rows.size() - rows.parameters()) / common.traces(true)[0];
+    double typical = typicalVariance();
     return totalVariance().isPresent() && typical > 0 && Double.isFinite(typical)
         ? fromQ.with(totalVariance().getAsDouble(), typical, Optional.empty())
         : fromQ;
+  }
+
+  /** What the variances within studies are like, by weights 1/v: Higgins and Thompson 2002. */
+  private double typicalVariance() {
+    return (rows.size() - rows.parameters()) / common.traces(true)[0];
+  }
+
+  /**
+   * Share of a row's variance that lies between clusters, 0 to 1: between/(between + within +
+   * typical v) (Cheung, Psychol Methods 2014;19:211, equation 17).
+   */
+  public OptionalDouble iSquaredBetween() {
+    return share(top.between());
+  }
+
+  /** Share that lies within clusters, between their rows: the same equation with within above. */
+  public OptionalDouble iSquaredWithin() {
+    return share(top.within());
+  }
+
+  private OptionalDouble share(double variance) {
+    double all = top.between() + top.within() + typicalVariance();
+    return told == Told.APART && all > 0 && Double.isFinite(all)
+        ? OptionalDouble.of(variance / all)
+        : OptionalDouble.empty();
   }
 
   /**
@@ -140,6 +165,11 @@ public final class ThreeLevelFit {
       residuals.set(rows.placeInSample(i), rows.column(rows.parameters())[i] - fitted);
     }
     return residuals;
+  }
+
+  /** The variance of a row of the sample, or its covariance with another of its cluster. */
+  double rowCovariance(int placeInSample, boolean withItself) {
+    return top.between() + (withItself ? top.within() + rows.varianceInSample(placeInSample) : 0);
   }
 
   /** Rows of the inverse covariance times the design, in the sample's order. */

@@ -2,7 +2,6 @@ package gapwise.synthesis.multilevel;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.synthesis.heterogeneity.EffectSample;
@@ -12,11 +11,12 @@ import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
 import gapwise.synthesis.pooling.PoolingSettings;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * One mean of effects in clusters, with normal limits.
+ * One mean of effects in clusters.
  *
  * @param pooled the mean and what goes with it
  * @param fit the model; empty where nothing but a single row can be told, or nothing at all
@@ -29,9 +29,14 @@ public record ThreeLevelPooling(Pooled pooled, Optional<ThreeLevelFit> fit) {
    * @param clusters of each effect
    * @param restricted whether variances have the highest restricted likelihood, else the full one
    * @param settings for the level; their estimator is not used
+   * @param limits how limits are made
    */
   public static ThreeLevelPooling of(
-      EffectSample sample, List<String> clusters, boolean restricted, PoolingSettings settings) {
+      EffectSample sample,
+      List<String> clusters,
+      boolean restricted,
+      PoolingSettings settings,
+      ClusterLimits limits) {
     if (sample.size() < 2 || sample.hasZeroVariance() || !sample.isWithinArithmetic()) {
       return new ThreeLevelPooling(
           InverseVariance.pool(sample, settings.withCommonEffect()), Optional.empty());
@@ -40,7 +45,7 @@ public record ThreeLevelPooling(Pooled pooled, Optional<ThreeLevelFit> fit) {
     double standardError = Math.sqrt(fit.covariance(0, 0));
     PooledMean mean =
         PooledMean.symmetric(
-            fit.coefficient(0), standardError, ReferenceDistribution.normal(), settings.level());
+            fit.coefficient(0), standardError, limits.reference(fit), settings.level());
     Pooled pooled =
         new Pooled(
             Optional.of(mean),
@@ -53,6 +58,9 @@ public record ThreeLevelPooling(Pooled pooled, Optional<ThreeLevelFit> fit) {
             warnings(fit));
     return new ThreeLevelPooling(pooled, Optional.of(fit));
   }
+
+  /** Fewer tell little of the variance between them: common practice, no source. */
+  private static final int FEW_CLUSTERS = 10;
 
   /** What a reader of a fit must know. */
   public static List<Problem> warnings(ThreeLevelFit fit) {
@@ -79,6 +87,12 @@ public record ThreeLevelPooling(Pooled pooled, Optional<ThreeLevelFit> fit) {
     }
     if (fit.told() == Told.ONLY_SUM && fit.totalVariance().orElse(1) == 0) {
       warnings.add("", "between-study-variance-at-zero", say("analysis.both-variances-at-zero"));
+    }
+    if (fit.told() == Told.APART && fit.clusters() < FEW_CLUSTERS) {
+      warnings.add(
+          "",
+          "few-clusters",
+          say("analysis.few-clusters-for-variances", Map.of("clusters", fit.clusters())));
     }
     if (!fit.converged()) {
       warnings.add("", "did-not-converge", say("analysis.two-variances-did-not-settle"));

@@ -1,8 +1,8 @@
 package gapwise.synthesis.multilevel;
 
-import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
+import gapwise.synthesis.regression.ClusteredFit;
 import gapwise.synthesis.regression.Coefficient;
 import gapwise.synthesis.regression.DesignMatrix;
 import gapwise.synthesis.regression.Obstacles;
@@ -12,11 +12,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 
 /**
- * Effects in clusters explained by moderators, tested against the normal distribution.
+ * Effects in clusters explained by moderators.
  *
  * @param design the terms
  * @param fit the model; empty if its coefficients cannot be told
@@ -43,13 +42,15 @@ public record ThreeLevelRegression(
    * @param clusters of each effect
    * @param restricted whether variances have the highest restricted likelihood
    * @param level of intervals, above 0 and below 1
+   * @param limits how intervals and tests are made
    */
   public static ThreeLevelRegression of(
       EffectSample sample,
       DesignMatrix design,
       List<String> clusters,
       boolean restricted,
-      double level) {
+      double level,
+      ClusterLimits limits) {
     Optional<Problem> not = Obstacles.of(sample, design);
     if (not.isPresent()) {
       return without(design, not.get());
@@ -57,7 +58,7 @@ public record ThreeLevelRegression(
     try {
       ThreeLevelFit fit =
           ThreeLevelModel.fit(ClusteredRows.of(sample, clusters, columns(design)), restricted);
-      return told(sample, design, clusters, fit, level);
+      return told(sample, design, clusters, fit, level, limits);
     } catch (DependentColumnsException dependent) {
       return without(
           design,
@@ -84,7 +85,8 @@ public record ThreeLevelRegression(
       DesignMatrix design,
       List<String> clusters,
       ThreeLevelFit fit,
-      double level) {
+      double level,
+      ClusterLimits limits) {
     int p = design.columns();
     double[] estimates = new double[p];
     double[][] covariance = new double[p][p];
@@ -99,7 +101,7 @@ public record ThreeLevelRegression(
               design.terms().get(i),
               estimates[i],
               Math.sqrt(covariance[i][i]),
-              ReferenceDistribution.normal(),
+              limits.reference(fit),
               level));
     }
     List<Integer> moderators =
@@ -111,7 +113,7 @@ public record ThreeLevelRegression(
         design,
         Optional.of(fit),
         coefficients,
-        WaldTest.of(estimates, covariance, moderators, OptionalInt.empty()),
+        WaldTest.of(estimates, covariance, moderators, limits.degreesOfFreedom(fit)),
         rSquared(sample, clusters, fit),
         ThreeLevelPooling.warnings(fit));
   }
@@ -159,14 +161,14 @@ public record ThreeLevelRegression(
                     .mapToObj(j -> found.covariance(row, j))
                     .toList());
           }
-          double[][] weighted = found.weightedDesign();
           return RobustVariance.of(
-              design.terms(),
-              coefficients.stream().map(one -> one.value().estimate()).toList(),
-              found.residuals(),
-              covariance,
-              clusters,
-              places -> places.stream().map(i -> weighted[i]).toArray(double[][]::new),
+              new ClusteredFit(
+                  design,
+                  coefficients.stream().map(one -> one.value().estimate()).toList(),
+                  found.residuals(),
+                  covariance,
+                  clusters,
+                  new ClusterCovariance(found)),
               correction,
               level);
         });

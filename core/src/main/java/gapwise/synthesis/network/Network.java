@@ -1,6 +1,7 @@
 package gapwise.synthesis.network;
 
 import gapwise.effect.Interval;
+import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.TauSquared;
@@ -22,6 +23,7 @@ public final class Network {
   private final NetworkHeterogeneity heterogeneity;
   private final NetworkFit fit;
   private final Splitting splitting;
+  private final Optional<Contributions> contributions;
   private final Designs designs;
 
   private Network(
@@ -36,6 +38,7 @@ public final class Network {
     double used = tauSquaredUsed();
     this.fit = frame.fitAt(used);
     this.splitting = new Splitting(frame, fit, used);
+    this.contributions = Contributions.of(frame, fit, used);
   }
 
   /** A network, or why its studies cannot be put together. */
@@ -155,6 +158,29 @@ public final class Network {
    */
   public Optional<Split> split(int one, int other) {
     return splitting.of(one, other);
+  }
+
+  /** How much direct comparisons contribute; empty where {@link Contributions} cannot tell. */
+  public Optional<List<Contribution>> contributions(int one, int other) {
+    return contributions.map(all -> all.of(one, other));
+  }
+
+  /**
+   * Where the difference between two treatments would lie in a further study: t on the degrees of
+   * freedom of Q less one, with the variances of the mean and between studies added, which for two
+   * treatments is the usual one on k - 2 (Higgins, Thompson and Spiegelhalter, J R Stat Soc A
+   * 2009;172:137; the count for networks is our reading). Empty without a variance between studies
+   * or degrees of freedom.
+   */
+  public Optional<Interval> prediction(Comparison comparison) {
+    int degrees = heterogeneity.q().degreesOfFreedom() - 1;
+    if (heterogeneity.tauSquared().isEmpty() || degrees < 1) {
+      return Optional.empty();
+    }
+    double half =
+        ReferenceDistribution.studentT(degrees).multiplier(settings.level())
+            * Math.hypot(comparison.standardError(), Math.sqrt(tauSquaredUsed()));
+    return Optional.of(new Interval(comparison.estimate() - half, comparison.estimate() + half));
   }
 
   /** Differences between studies. */

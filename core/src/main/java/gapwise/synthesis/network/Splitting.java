@@ -3,19 +3,21 @@ package gapwise.synthesis.network;
 import gapwise.budget.Work;
 import gapwise.synthesis.network.NetworkMeans.NetworkFit;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Direct and indirect evidence for pairs of treatments (Dias, Welton, Caldwell and Ades, Stat Med
- * 2010;29:932). Only for pairs that no study of more than two arms holds: there the information of
- * direct and indirect studies adds up. With h the share of the direct studies in the information,
- * the indirect estimate is the network's plus h/(1 - h) times its distance from the direct one, its
- * variance the network's over 1 - h; where h is so near 1 that the subtraction would cost digits,
- * the network is fitted again without the direct studies, which is the same. The variance between
- * studies stays that of the whole network.
+ * 2010;29:932). Where a study of more than two arms holds a pair, {@link SideSplitting}. For all
+ * others the information of direct and indirect studies adds up. With h the share of the direct
+ * studies in the information, the indirect estimate is the network's plus h/(1 - h) times its
+ * distance from the direct one, its variance the network's over 1 - h; where h is so near 1 that
+ * the subtraction would cost digits, the network is fitted again without the direct studies, which
+ * is the same. The variance between studies stays that of the whole network.
  */
 final class Splitting {
   /** Above this share, 1 less the share has lost three digits. */
@@ -25,6 +27,9 @@ final class Splitting {
   private final NetworkFit fit;
   private final double tauSquared;
   private final Map<Pair, List<NetworkStudy>> direct = new LinkedHashMap<>();
+
+  /** Pairs that a study of more than two arms holds. */
+  private final Set<Pair> several = new HashSet<>();
 
   /** Two treatments by their places, the smaller first. */
   private record Pair(int one, int other) {
@@ -49,7 +54,7 @@ final class Splitting {
     }
     frame.studies().stream()
         .filter(study -> study.contrasts() > 1)
-        .forEach(study -> pairs(study).forEach(direct::remove));
+        .forEach(study -> several.addAll(pairs(study)));
   }
 
   private List<Pair> pairs(NetworkStudy study) {
@@ -69,6 +74,9 @@ final class Splitting {
   Optional<Split> of(int one, int other) {
     Work.check();
     List<NetworkStudy> studies = direct.get(Pair.of(one, other));
+    if (several.contains(Pair.of(one, other))) {
+      return new SideSplitting(frame, fit, tauSquared).of(one, other);
+    }
     if (studies == null || studies.size() == frame.studies().size()) {
       return Optional.empty();
     }
@@ -92,7 +100,7 @@ final class Splitting {
                 new Comparison(
                     whole - shift / weights * share / (1 - share),
                     Math.sqrt(variance / (1 - share))));
-    return indirect.map(way -> new Split(direct, way));
+    return indirect.map(way -> Split.independent(direct, way));
   }
 
   private Optional<Comparison> without(int one, int other) {

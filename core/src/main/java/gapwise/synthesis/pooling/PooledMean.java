@@ -39,7 +39,7 @@ public record PooledMean(
         standardError,
         new Interval(estimate - half, estimate + half),
         tested ? OptionalDouble.of(ratio) : OptionalDouble.empty(),
-        reference.degreesOfFreedom(),
+        reference.wholeDegreesOfFreedom(),
         tested ? OptionalDouble.of(reference.twoSidedP(ratio)) : OptionalDouble.empty());
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.synthesis.pooling;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.effect.Interval;
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.EffectSample;
@@ -14,27 +16,20 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * Groups of studies pooled apart and compared: Borenstein and Higgins, Prev Sci 2013;14:134. Each
  * group has its own variance between studies, or all share one from the model with a mean a group.
  *
  * @param groups in the order in which they first appear
- * @param q between groups: squared distances of group means from their mean, weighted by 1/se^2
- * @param degreesOfFreedom groups less one
- * @param pValue of q; empty without degrees of freedom
+ * @param test whether groups differ
  * @param tauSquared the variance all groups share, if they do
  * @param warnings what a reader must know of all groups; each group has its own besides
  */
 public record Subgroups(
-    List<Group> groups,
-    OptionalDouble q,
-    OptionalInt degreesOfFreedom,
-    OptionalDouble pValue,
-    OptionalDouble tauSquared,
-    List<Problem> warnings) {
+    List<Group> groups, GroupTest test, OptionalDouble tauSquared, List<Problem> warnings) {
 
   /**
    * One group.
@@ -83,14 +78,8 @@ public record Subgroups(
 
   /** Each group pooled by itself, without a test between them. */
   public static Subgroups untested(List<String> levels, Function<List<Integer>, Pooled> pool) {
-    Subgroups apart = apart(levels, pool);
     return new Subgroups(
-        apart.groups(),
-        OptionalDouble.empty(),
-        OptionalInt.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        apart.warnings());
+        apart(levels, pool).groups(), GroupTest.NONE, OptionalDouble.empty(), List.of());
   }
 
   /** Groups that share one variance between studies. */
@@ -106,9 +95,7 @@ public record Subgroups(
           ? apart
           : new Subgroups(
               apart.groups(),
-              OptionalDouble.empty(),
-              OptionalInt.empty(),
-              OptionalDouble.empty(),
+              GroupTest.NONE,
               OptionalDouble.empty(),
               plus(
                   apart.warnings(),
@@ -171,32 +158,24 @@ public record Subgroups(
   }
 
   private static Subgroups compared(List<Group> groups, OptionalDouble shared, List<Problem> more) {
-    List<Double> means = new ArrayList<>();
-    List<Double> variances = new ArrayList<>();
-    for (Group group : groups) {
-      group.pooled().mean().ifPresent(mean -> means.add(mean.estimate()));
-      group.pooled().modelStandardError().ifPresent(error -> variances.add(error * error));
+    List<Problem> warnings = new ArrayList<>(more);
+    if (groups.size() == 1) {
+      warnings.add(new Problem("", "too-few-studies", say("analysis.only-one-group")));
+    } else if (GroupTest.alone(groups)) {
+      warnings.add(
+          new Problem(
+              "",
+              "no-subgroup-test",
+              say(
+                  "analysis.no-subgroup-test",
+                  Map.of(
+                      "groups",
+                      groups.stream()
+                          .filter(group -> group.studies() == 1)
+                          .map(group -> "'" + group.level() + "'")
+                          .collect(Collectors.joining(", "))))));
     }
-    if (groups.isEmpty() || means.size() < groups.size()) {
-      return new Subgroups(
-          groups,
-          OptionalDouble.empty(),
-          OptionalInt.empty(),
-          OptionalDouble.empty(),
-          shared,
-          more);
-    }
-    EffectSample between = EffectSample.of(means, variances);
-    Heterogeneity test = InverseVariance.fromQ(between, GroupMeans.one(between));
-    Problem alone =
-        new Problem("", "too-few-studies", "there is only one group, so groups cannot be compared");
-    return new Subgroups(
-        groups,
-        test.q(),
-        test.degreesOfFreedom(),
-        test.pValue(),
-        shared,
-        groups.size() == 1 ? plus(more, alone) : more);
+    return new Subgroups(groups, GroupTest.of(groups, shared.isPresent()), shared, warnings);
   }
 
   private static Map<String, List<Integer>> places(List<String> levels) {

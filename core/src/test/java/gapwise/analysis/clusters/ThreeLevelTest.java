@@ -57,7 +57,7 @@ class ThreeLevelTest {
       row(rows, "team " + i, random.nextGaussian(), 0.02 + random.nextDouble());
     }
     for (String likelihood : LIKELIHOODS) {
-      JsonNode three = fit(rows, likelihood);
+      JsonNode three = Plans.result(plan(rows, likelihood).put("interval", "normal"));
       JsonNode two =
           Plans.result(
               Plans.on(
@@ -190,6 +190,52 @@ class ThreeLevelTest {
     assertTrue(Plans.warnings(result).contains("missing-value"));
     ObjectNode wrong = plan(rows, LIKELIHOODS.get(0)).put("cluster", "clinic");
     assertEquals(List.of("cluster unknown-column"), Plans.problems(wrong));
+  }
+
+  @Test
+  void limitsRestOnClustersAndSharesAreToldAtEachLevel() {
+    // By hand: the example of docs/methods/three-level.md; Student's t on 2 degrees of freedom has
+    // 4.302652729911275 at 97.5 % (SciPy 1.17).
+    double[] effects = {0.1, 0.3, 0.5, 0.9, 0.8, 0.6};
+    ArrayNode rows = Plans.rows();
+    for (int i = 0; i < 6; i++) {
+      row(rows, "team " + i / 2, effects[i], 0.01);
+    }
+    JsonNode result = fit(rows, "restricted-maximum-likelihood");
+    assertEquals("t-clusters", result.at("/plan/interval").asText());
+    assertEquals(2, at(result, "summary.degreesOfFreedom"));
+    double half = 4.302652729911275 / 6;
+    assertEquals(1.6 / 3 - half, at(result, "summary.lower"), 1e-7);
+    assertEquals(1.6 / 3 + half, at(result, "summary.upper"), 1e-7);
+    double all = 0.19 / 3 + 0.03 + 0.01;
+    assertEquals(100 * 0.19 / 3 / all, at(result, "threeLevel.iSquaredBetweenPercent"), 1e-5);
+    assertEquals(3 / all, at(result, "threeLevel.iSquaredWithinPercent"), 1e-5);
+    assertTrue(Plans.warnings(result).contains("few-clusters"));
+    JsonNode normal =
+        Plans.result(plan(rows, "restricted-maximum-likelihood").put("interval", "normal"));
+    assertFalse(normal.at("/summary").has("degreesOfFreedom"));
+  }
+
+  @Test
+  void moderatorsOfClustersAreTestedByFOnClustersLessCoefficients() {
+    ArrayNode rows = Plans.rows();
+    Random random = new Random(5);
+    for (int i = 0; i < 12; i++) {
+      row(rows, "team " + i / 2, random.nextGaussian(), 0.1);
+      ((ObjectNode) rows.get(i)).put("length", 1 + i / 2 * i / 2);
+    }
+    ObjectNode plan = plan(rows, "restricted-maximum-likelihood");
+    plan.putArray("moderators").add("length");
+    JsonNode result = Plans.result(plan);
+    assertEquals(4, at(result, "regression.coefficients[term=length].degreesOfFreedom"));
+    assertEquals(4, at(result, "regression.moderatorTest.degreesOfFreedom[1]"));
+    assertEquals(
+        at(result, "regression.coefficients[term=length].pValue"),
+        at(result, "regression.moderatorTest.pValue"),
+        1e-9);
+    assertEquals(
+        List.of("moderatorTest interval-not-for-model"),
+        Plans.problems(plan.put("model", "random-effects").put("moderatorTest", "t-clusters")));
   }
 
   @Test

@@ -158,7 +158,8 @@ class MultiverseTest {
       assertEquals(result.at("/summary/" + field), row.get(field), row::toString);
       // One study alone is told with its exact interval; among others it is read as they are.
       if (row.get("studies").asInt() > 1) {
-        assertEquals(result.at("/summary/shown/" + field), row.at("/shown/" + field), row::toString);
+        assertEquals(
+            result.at("/summary/shown/" + field), row.at("/shown/" + field), row::toString);
       }
     }
     return 1;

@@ -203,7 +203,8 @@ class MeasuresTest {
       ((ObjectNode) rows.get(i)).put("method", i < 4 ? "transport" : "membrane");
     }
     ((ObjectNode) rows.get(0)).put("method", "");
-    JsonNode result = Plans.result(Plans.on(rows, "subgroup", "method"));
+    JsonNode result =
+        Plans.result(Plans.on(rows, "subgroup", "method", "subgroupVariance", "separate"));
     assertEquals(3, result.at("/subgroups/0/studies").asInt());
     assertEquals(0, result.at("/subgroups/1/heterogeneity/tauSquared").asDouble());
     assertTrue(Plans.warnings(result).containsAll(List.of("single-study", "missing-value")));
