@@ -1,12 +1,18 @@
 package gapwise.benchmark;
 
+import gapwise.effect.ArmCounts;
+import gapwise.synthesis.bayes.CentrePrior;
+import gapwise.synthesis.bayes.CountsPosterior;
 import gapwise.synthesis.bayes.MeanPrior;
 import gapwise.synthesis.bayes.Posterior;
 import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.Proper;
 import gapwise.synthesis.bayes.TauPrior;
 import gapwise.synthesis.likelihood.BinomialNormal;
+import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodFit;
+import gapwise.synthesis.likelihood.MarginalLikelihood;
+import gapwise.synthesis.likelihood.MeanOverStudies;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.LeaveOneOut;
@@ -17,6 +23,7 @@ import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Prediction;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.heterogeneity.TauSquaredInterval;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -92,5 +99,20 @@ public class ModelBenchmark {
   public double bayesianMean() {
     Priors priors = new Priors(MeanPrior.FLAT, new TauPrior.HalfNormal(0.5));
     return ((Proper) Posterior.of(logits, priors)).mean().median();
+  }
+
+  @Benchmark
+  public double countsPosterior() {
+    List<ArmCounts> arms = new ArrayList<>();
+    for (int i = 0; i < series.events().length; i++) {
+      arms.add(new ArmCounts(series.events()[i], series.totals()[i]));
+    }
+    CountsPosterior posterior =
+        CountsPosterior.of(
+            MarginalLikelihood.of(ExactLikelihood.Model.PROPORTION, arms),
+            new CentrePrior.UniformShare(),
+            new TauPrior.HalfNormal(1));
+    return posterior.average(MeanOverStudies::logitOfProportion).equalTailed(0.95).lower()
+        + posterior.predictive().equalTailed(0.95).lower();
   }
 }

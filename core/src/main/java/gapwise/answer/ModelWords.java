@@ -24,9 +24,11 @@ public final class ModelWords {
           "bayesian", "Bayesian",
           "network", "network");
 
-  /** Limits that models of the counts themselves have beside those of pooled effects. */
-  private static final Map<String, String> INTERVALS_OF_COUNTS =
-      Map.of("t-k-minus-1", "interval by Student's t");
+  /** Limits that models of counts and of clusters have beside those of pooled effects. */
+  private static final Map<String, String> OTHER_INTERVALS =
+      Map.of(
+          "t-k-minus-1", "interval by Student's t",
+          "t-clusters", "interval by Student's t on clusters");
 
   private ModelWords() {}
 
@@ -72,7 +74,7 @@ public final class ModelWords {
   private static String interval(String word) {
     return MeanIntervals.named(word)
         .map(MeanInterval::label)
-        .orElseGet(() -> INTERVALS_OF_COUNTS.getOrDefault(word, word));
+        .orElseGet(() -> OTHER_INTERVALS.getOrDefault(word, word));
   }
 
   /** What people call the measure of a filled plan; blank where it names none. */
