@@ -59,12 +59,18 @@ final class ArmColumns {
 
   /** Reads the study and the patients of an arm. */
   void load(int document) throws IOException {
+    int own = study(document);
+    newStudy = own != study;
+    study = own;
+    patientsOfArm = patientsMeant(document);
+  }
+
+  /** The place of the study of an arm in the segment. */
+  int study(int document) throws IOException {
     if (!studies.advanceExact(document)) {
       throw new IOException("an arm of the index has no study");
     }
-    newStudy = studies.ordValue() != study;
-    study = studies.ordValue();
-    patientsOfArm = patientsMeant(document);
+    return studies.ordValue();
   }
 
   /**

@@ -56,6 +56,23 @@ final class ByHand {
     return facets;
   }
 
+  /** Beside each filter, the studies of those arms. */
+  Map<String, Map<String, Integer>> studiesOfFacets(SearchRequest request) {
+    Map<String, Map<String, Integer>> facets = new TreeMap<>();
+    for (String filter : FILTERS) {
+      Map<String, Set<String>> met = new TreeMap<>();
+      each(
+          (study, arm) -> passesWithout(filter, request, study, arm),
+          (study, arm) ->
+              codes(filter, study, arm)
+                  .forEach(c -> met.computeIfAbsent(c, one -> new HashSet<>()).add(study.id())));
+      Map<String, Integer> counts = new TreeMap<>();
+      met.forEach((code, studies) -> counts.put(code, studies.size()));
+      facets.put(filter, counts);
+    }
+    return facets;
+  }
+
   /** Of each filter, the arms that there would be without it. */
   Map<String, Integer> without(SearchRequest request) {
     Map<String, Integer> without = new TreeMap<>();
