@@ -29,7 +29,9 @@ final class CentresTold {
   static Optional<String> of(Outcome outcome, Blocks.Block block) {
     return CentresReported.of(outcome, block.rows())
         .filter(reported -> reported.series() > 1)
-        .map(reported -> told(Told.measure(outcome), reported, notPooled(outcome, block)));
+        .map(
+            reported ->
+                told(Told.measure(outcome, block.rows()), reported, notPooled(outcome, block)));
   }
 
   private static String told(Quantity measure, CentresReported reported, long notPooled) {

@@ -9,6 +9,7 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
+import gapwise.selection.Prices;
 import gapwise.selection.SelectedRow;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -46,11 +47,14 @@ public record Told(
     then = List.copyOf(then);
   }
 
-  /** What the numbers of an outcome are. */
-  public static Quantity measure(Outcome outcome) {
+  /** What the numbers of an outcome are; costs in the currency of these rows. */
+  public static Quantity measure(Outcome outcome, List<SelectedRow> rows) {
     return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES
         ? Quantity.of100()
-        : Quantity.mean(outcome.unit().map(Unit::symbol).orElse(""));
+        : Quantity.mean(
+            Prices.of(outcome, rows)
+                .map(Prices::unit)
+                .orElseGet(() -> outcome.unit().map(Unit::symbol).orElse("")));
   }
 
   static Told of(Outcome outcome, Blocks.Block block) {
@@ -83,7 +87,7 @@ public record Told(
 
   private static Told pooled(Outcome outcome, Blocks.Block block, Result.Summary summary) {
     List<SelectedRow> rows = block.pooled();
-    Quantity measure = measure(outcome);
+    Quantity measure = measure(outcome, rows);
     Estimate average = PooledValue.average(summary.shown());
     String limits = Shown.limits(measure, average.limits());
     Optional<String> count = PlainCount.of(outcome, rows);
@@ -110,9 +114,9 @@ public record Told(
   }
 
   private static Told alone(Outcome outcome, Blocks.Block block, Blocks.Line line) {
-    Quantity measure = measure(outcome);
     Estimate one = line.estimate().orElseThrow();
     List<SelectedRow> rows = List.of(line.row());
+    Quantity measure = measure(outcome, rows);
     boolean only = block.lines().size() == 1;
     String limits = Shown.limits(measure, one.limits());
     Optional<String> count = PlainCount.of(outcome, rows);

@@ -15,6 +15,7 @@ import gapwise.answer.Told;
 import gapwise.evidence.ArmInfection;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Limits;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.SelectedRow;
@@ -186,13 +187,14 @@ final class AdjustedPart {
 
   private String average(RegressionResult.Prediction prediction) {
     Limits limits = new Limits(prediction.shown().lower(), prediction.shown().upper());
+    Quantity measure = Told.measure(claim.outcome(), selection.rows());
     return say(
         "claim.value-with-limits",
         Map.of(
             "value",
-            Amount.of(claim.outcome(), prediction.shown().estimate()),
+            Amount.of(measure, prediction.shown().estimate()),
             "limits",
-            Shown.limits(Told.measure(claim.outcome()), limits)));
+            Shown.limits(measure, limits)));
   }
 
   /** Where the lengths of one method have no counterpart in the other. */

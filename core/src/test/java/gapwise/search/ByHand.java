@@ -9,6 +9,7 @@ import gapwise.evidence.Study;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -148,7 +149,10 @@ final class ByHand {
                         study.design(),
                         infected(study, arm).stream().map(ByHand::answer).findFirst(),
                         centre(study, arm),
-                        patients(request, study, arm))
+                        patients(request, study, arm),
+                        study.reportKind() == ReportKind.RETRACTION
+                            ? Optional.of("retracted")
+                            : arm.keptApart().map(kept -> kept.reason().label()))
                     .toString()));
     return glances.stream().sorted().toList();
   }

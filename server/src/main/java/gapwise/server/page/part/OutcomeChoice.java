@@ -40,7 +40,10 @@ public record OutcomeChoice(String words, List<Option> options, Optional<Option>
     List<OutcomeChoice> choices = new ArrayList<>();
     for (FilterForm.Family family : form.taken()) {
       List<Option> options =
-          family.outcomes().stream().map(choice -> option(path, form.address(), choice)).toList();
+          family.outcomes().stream()
+              .filter(choice -> choice.count() > 0 || !form.severalOutcomes())
+              .map(choice -> option(path, form.address(), choice))
+              .toList();
       boolean onlyOne = options.size() == 1 && !form.severalOutcomes();
       if (!onlyOne) {
         choices.add(
