@@ -31,14 +31,13 @@ final class CentresTold {
         .filter(reported -> reported.series() > 1)
         .map(
             reported ->
-                told(Told.measure(outcome, block.rows()), reported, notPooled(outcome, block)));
+                told(Told.measure(outcome, block.rows()), reported) + notPooled(outcome, block));
   }
 
-  private static String told(Quantity measure, CentresReported reported, long notPooled) {
+  private static String told(Quantity measure, CentresReported reported) {
     String extremes = extremes(measure, reported.centres());
     String least = Shown.value(measure, reported.centres().minimum().orElseThrow());
-    String all =
-        least.equals(Shown.value(measure, reported.centres().maximum().orElseThrow()))
+    return least.equals(Shown.value(measure, reported.centres().maximum().orElseThrow()))
             ? say(
                 "told.all-report-alike",
                 Map.of("what", what(reported), "value", Told.withUnit(measure, least)))
@@ -53,9 +52,6 @@ final class CentresTold {
                     half(measure, reported),
                     "weighted",
                     weighted(measure, reported)));
-    return notPooled == 0
-        ? all
-        : all + " " + say("told.not-in-average", Map.of("series", notPooled));
   }
 
   private static String what(CentresReported reported) {
@@ -94,10 +90,19 @@ final class CentresTold {
             Map.of("value", Shown.value(measure, reported.weighted().getAsDouble())));
   }
 
-  private static long notPooled(Outcome outcome, Blocks.Block block) {
-    return block.lines().stream()
-        .filter(line -> CentresReported.centre(outcome, line.row()).isPresent())
-        .filter(line -> line.study().weightPercent().isEmpty())
-        .count();
+  /** How many of them the value of the method is not from; empty where it has none. */
+  private static String notPooled(Outcome outcome, Blocks.Block block) {
+    long outside =
+        block.lines().stream()
+            .filter(line -> CentresReported.centre(outcome, line.row()).isPresent())
+            .filter(line -> line.study().weightPercent().isEmpty())
+            .count();
+    int inside = block.pooled().size();
+    if (outside == 0 || inside == 0) {
+      return "";
+    }
+    return " "
+        + say(
+            inside == 1 ? "told.not-in-value" : "told.not-in-average", Map.of("series", outside));
   }
 }

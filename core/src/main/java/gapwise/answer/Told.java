@@ -43,6 +43,12 @@ public record Told(
   /** Below this p value of Cochran's Q, results are said to differ (common practice, no source). */
   private static final double DIFFERS_BELOW = 0.10;
 
+  /** An interval over so much of all that a share can be says next to nothing (our choice). */
+  private static final double WIDE_SHARE = 0.8;
+
+  /** As does one whose upper limit is so many times its lower (our choice). */
+  private static final double WIDE_RATIO = 25;
+
   public Told {
     then = List.copyOf(then);
   }
@@ -106,6 +112,7 @@ public record Told(
             Map.of("limits", limits)),
         Optional.of(words(rows)),
         filled(
+            saysLittle(measure, average),
             count.isPresent() ? "" : from(rows),
             withoutZeros(block),
             allReport(outcome, block),
@@ -141,6 +148,19 @@ public record Told(
             withoutZeros(block),
             allReport(outcome, block),
             say("told.one-series")));
+  }
+
+  /** Said of an average whose interval leaves nearly everything open; else an empty text. */
+  private static String saysLittle(Quantity measure, Estimate average) {
+    double lower = average.limits().lower();
+    double upper = average.limits().upper();
+    if (measure.kind() == Quantity.Kind.OF_100) {
+      return upper - lower >= WIDE_SHARE ? say("told.interval-says-little") : "";
+    }
+    if (lower < 0 && average.value() > 0) {
+      return say("told.interval-below-zero");
+    }
+    return lower > 0 && upper / lower >= WIDE_RATIO ? say("told.interval-says-little") : "";
   }
 
   /** What all series report, those too that no average can take; else an empty text. */

@@ -11,10 +11,11 @@ import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
+import gapwise.answer.PooledValue;
 import gapwise.answer.Told;
 import gapwise.evidence.ArmInfection;
 import gapwise.evidence.vocabulary.Method;
-import gapwise.figure.value.Limits;
+import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
@@ -186,15 +187,15 @@ final class AdjustedPart {
   }
 
   private String average(RegressionResult.Prediction prediction) {
-    Limits limits = new Limits(prediction.shown().lower(), prediction.shown().upper());
+    Estimate average = PooledValue.average(prediction.shown());
     Quantity measure = Told.measure(claim.outcome(), selection.rows());
     return say(
         "claim.value-with-limits",
         Map.of(
             "value",
-            Amount.of(measure, prediction.shown().estimate()),
+            Amount.of(measure, average.value()),
             "limits",
-            Shown.limits(measure, limits)));
+            Shown.limits(measure, average.limits())));
   }
 
   /** Where the lengths of one method have no counterpart in the other. */

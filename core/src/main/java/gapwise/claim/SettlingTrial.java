@@ -10,6 +10,7 @@ import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.analysis.trial.TrialResult;
 import gapwise.answer.Answer;
+import gapwise.answer.PooledValue;
 import gapwise.answer.Told;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
@@ -98,7 +99,7 @@ final class SettlingTrial {
                 SynthesisResult.of(result)
                     .group(claim.b().method().code())
                     .flatMap(SubgroupsResult.Subgroup::summary))
-        .map(summary -> OptionalDouble.of(summary.shown().estimate()))
+        .map(summary -> OptionalDouble.of(PooledValue.average(summary.shown()).value()))
         .orElse(OptionalDouble.empty());
   }
 

@@ -18,7 +18,7 @@ class CostPageTest {
   @RegisterExtension static final SharedServer running = SharedServer.withDemonstration();
 
   private static String text(String path) throws Exception {
-    return running.get(path).body();
+    return running.get(path).body().replace('\u00a0', ' ');
   }
 
   @ParameterizedTest
