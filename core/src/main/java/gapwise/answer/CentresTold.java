@@ -38,20 +38,20 @@ final class CentresTold {
     String extremes = extremes(measure, reported.centres());
     String least = Shown.value(measure, reported.centres().minimum().orElseThrow());
     return least.equals(Shown.value(measure, reported.centres().maximum().orElseThrow()))
-            ? say(
-                "told.all-report-alike",
-                Map.of("what", what(reported), "value", Told.withUnit(measure, least)))
-            : say(
-                "told.all-report",
-                Map.of(
-                    "what",
-                    what(reported),
-                    "values",
-                    Told.withUnit(measure, extremes),
-                    "half",
-                    half(measure, reported),
-                    "weighted",
-                    weighted(measure, reported)));
+        ? say(
+            "told.all-report-alike",
+            Map.of("what", what(reported), "value", Told.withUnit(measure, least)))
+        : say(
+            "told.all-report",
+            Map.of(
+                "what",
+                what(reported),
+                "values",
+                Told.withUnit(measure, extremes),
+                "half",
+                half(measure, reported),
+                "weighted",
+                weighted(measure, reported)));
   }
 
   private static String what(CentresReported reported) {
@@ -102,7 +102,6 @@ final class CentresTold {
       return "";
     }
     return " "
-        + say(
-            inside == 1 ? "told.not-in-value" : "told.not-in-average", Map.of("series", outside));
+        + say(inside == 1 ? "told.not-in-value" : "told.not-in-average", Map.of("series", outside));
   }
 }

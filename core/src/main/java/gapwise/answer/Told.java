@@ -112,10 +112,10 @@ public record Told(
             Map.of("limits", limits)),
         Optional.of(words(rows)),
         filled(
-            saysLittle(measure, average),
             count.isPresent() ? "" : from(rows),
             withoutZeros(block),
             allReport(outcome, block),
+            saysLittle(measure, average),
             newCentre(measure, summary.shown(), rows.size()),
             spread(block.heterogeneity(), rows.size())));
   }

@@ -3,10 +3,10 @@ package gapwise.server.page.map;
 import gapwise.answer.EvidenceGrid;
 import gapwise.answer.HeadToHead;
 import gapwise.answer.InfectionGrids;
-import gapwise.answer.PoolableArms;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.selection.PoolableArms;
 import gapwise.server.home.Remembered;
 import java.util.Optional;
 

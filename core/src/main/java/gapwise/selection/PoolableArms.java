@@ -1,4 +1,4 @@
-package gapwise.answer;
+package gapwise.selection;
 
 import static gapwise.sentence.Sentences.say;
 
@@ -42,9 +42,9 @@ public final class PoolableArms implements Consumer<IndexedArm> {
             .map(
                 one ->
                     say(
-                        "answer.groups-kept-apart-why",
+                        "selection.groups-kept-apart-why",
                         Map.of("groups", one.getValue(), "why", one.getKey())))
             .collect(Collectors.joining(", "));
-    return Optional.of(say("answer.groups-kept-apart", Map.of("groups", groups, "why", why)));
+    return Optional.of(say("selection.groups-kept-apart", Map.of("groups", groups, "why", why)));
   }
 }

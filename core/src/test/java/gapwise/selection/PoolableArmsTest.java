@@ -1,4 +1,4 @@
-package gapwise.answer;
+package gapwise.selection;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
