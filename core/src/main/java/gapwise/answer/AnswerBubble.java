@@ -18,6 +18,7 @@ import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
+import gapwise.selection.Prices;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -51,7 +52,7 @@ public final class AnswerBubble {
     this.answer = asked.answer();
     this.result = result;
     this.outcome = answer.question().outcome();
-    this.measure = Told.measure(outcome);
+    this.measure = Told.measure(outcome, answer.selection().rows());
     this.lines =
         Blocks.of(answer, result).stream()
             .flatMap(block -> block.lines().stream())
@@ -95,7 +96,7 @@ public final class AnswerBubble {
     Estimate estimate = AnswerForest.shown(outcome, line).orElseThrow();
     DefectLength length = row.defect().orElseThrow().length();
     return new Bubble.Point(
-        row.label(),
+        PatientsMeant.named(row),
         kind(row),
         length.centreCentimetres().orElseThrow(),
         spread(length),
@@ -186,6 +187,7 @@ public final class AnswerBubble {
       }
     }
     Blocks.withoutZeros(answer, result).ifPresent(cautions::add);
+    Prices.of(outcome, answer.selection().rows()).map(Prices::sentence).ifPresent(cautions::add);
     if (patients) {
       cautions.add(LengthPatients.CAUTION);
     }

@@ -15,6 +15,7 @@ import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
 import gapwise.selection.CentresReported;
 import gapwise.selection.LengthNotes;
+import gapwise.selection.Prices;
 import gapwise.selection.SelectedRow;
 import gapwise.wording.Defects;
 import java.util.ArrayList;
@@ -42,7 +43,7 @@ public final class AnswerForest {
   private AnswerForest(Answer answer, Result result, Edition edition) {
     this.answer = answer;
     this.outcome = answer.question().outcome();
-    this.measure = Told.measure(outcome);
+    this.measure = Told.measure(outcome, answer.selection().rows());
     this.words = new RowWords(outcome, answer.question().conversions());
     this.blocks = Blocks.of(answer, result);
     this.edition = edition;
@@ -108,7 +109,7 @@ public final class AnswerForest {
                 .happened()
                 .map(what -> say("answer.axis-such-of-hundred", Map.of("what", what)))
                 .orElseGet(() -> say("answer.axis-of-hundred"))
-            : outcome.unit().map(unit -> unit.symbol()).orElse(outcome.label());
+            : measure.unit().isEmpty() ? outcome.label() : measure.unit();
     return new AxisWords(heading, lowerBetter, better, List.of());
   }
 
@@ -203,6 +204,7 @@ public final class AnswerForest {
     answer.selection().notes().stream()
         .filter(note -> note.code().equals(LengthNotes.NOT_SAID))
         .forEach(note -> notes.add(note.message()));
+    Prices.of(outcome, answer.selection().rows()).map(Prices::sentence).ifPresent(notes::add);
     int leftOut = answer.selection().leftOut().size();
     if (leftOut > 0) {
       notes.add(say("answer.left-out", Map.of("values", leftOut)));

@@ -12,12 +12,14 @@ import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.funnel.Funnel;
 import gapwise.figure.funnel.FunnelScale;
 import gapwise.figure.value.SeriesCount;
+import gapwise.selection.Prices;
 import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** The funnel plot of a result whose plan asked for one. */
@@ -53,12 +55,19 @@ public final class AnswerFunnel {
                     funnel,
                     new Words(
                         FunnelPlan.title(answer.question()),
-                        AnswerForest.axis(outcome, Told.measure(outcome)),
+                        AnswerForest.axis(outcome, Told.measure(outcome, rows)),
                         Blocks.headlines(answer.selection()),
-                        Stream.concat(
-                                Blocks.withoutZeros(answer, result).stream(),
-                                methods > 1 ? Stream.of(SEVERAL_METHODS) : Stream.empty())
-                            .toList()),
+                        Stream.of(
+                                Blocks.withoutZeros(answer, result),
+                                Prices.of(outcome, rows).map(Prices::sentence),
+                                Optional.of(SEVERAL_METHODS).filter(said -> methods > 1))
+                            .flatMap(Optional::stream)
+                            .toList(),
+                        point ->
+                            selected
+                                .row(point.studyId(), point.armId())
+                                .map(PatientsMeant::named)
+                                .orElse(point.study())),
                     provenance(result, People.series(rows), People.of(rows), edition, invented)
                         .citing(Cited.of(rows))));
   }
@@ -73,7 +82,7 @@ public final class AnswerFunnel {
    */
   public static Optional<Funnel> of(
       Result result, String title, AxisWords axis, Edition edition, boolean invented) {
-    Words words = new Words(title, axis, List.of(), List.of());
+    Words words = new Words(title, axis, List.of(), List.of(), FunnelResult.Point::study);
     return SynthesisResult.of(result)
         .funnel()
         .map(
@@ -87,7 +96,11 @@ public final class AnswerFunnel {
 
   /** What a figure is called, and what it must say beyond what every funnel says. */
   private record Words(
-      String title, AxisWords axis, List<String> headlines, List<String> cautions) {}
+      String title,
+      AxisWords axis,
+      List<String> headlines,
+      List<String> cautions,
+      Function<FunnelResult.Point, String> label) {}
 
   private static Funnel figure(
       Result result, FunnelResult funnel, Words words, FigureProvenance provenance) {
@@ -97,7 +110,7 @@ public final class AnswerFunnel {
         words.axis(),
         scale(result),
         funnel.points().stream()
-            .map(p -> new Funnel.Point(p.study(), p.effect(), p.standardError()))
+            .map(p -> new Funnel.Point(words.label().apply(p), p.effect(), p.standardError()))
             .toList(),
         centre(funnel),
         contours(funnel),

@@ -29,31 +29,29 @@ final class CentresTold {
   static Optional<String> of(Outcome outcome, Blocks.Block block) {
     return CentresReported.of(outcome, block.rows())
         .filter(reported -> reported.series() > 1)
-        .map(reported -> told(Told.measure(outcome), reported, notPooled(outcome, block)));
+        .map(
+            reported ->
+                told(Told.measure(outcome, block.rows()), reported) + notPooled(outcome, block));
   }
 
-  private static String told(Quantity measure, CentresReported reported, long notPooled) {
+  private static String told(Quantity measure, CentresReported reported) {
     String extremes = extremes(measure, reported.centres());
     String least = Shown.value(measure, reported.centres().minimum().orElseThrow());
-    String all =
-        least.equals(Shown.value(measure, reported.centres().maximum().orElseThrow()))
-            ? say(
-                "told.all-report-alike",
-                Map.of("what", what(reported), "value", Told.withUnit(measure, least)))
-            : say(
-                "told.all-report",
-                Map.of(
-                    "what",
-                    what(reported),
-                    "values",
-                    Told.withUnit(measure, extremes),
-                    "half",
-                    half(measure, reported),
-                    "weighted",
-                    weighted(measure, reported)));
-    return notPooled == 0
-        ? all
-        : all + " " + say("told.not-in-average", Map.of("series", notPooled));
+    return least.equals(Shown.value(measure, reported.centres().maximum().orElseThrow()))
+        ? say(
+            "told.all-report-alike",
+            Map.of("what", what(reported), "value", Told.withUnit(measure, least)))
+        : say(
+            "told.all-report",
+            Map.of(
+                "what",
+                what(reported),
+                "values",
+                Told.withUnit(measure, extremes),
+                "half",
+                half(measure, reported),
+                "weighted",
+                weighted(measure, reported)));
   }
 
   private static String what(CentresReported reported) {
@@ -92,10 +90,18 @@ final class CentresTold {
             Map.of("value", Shown.value(measure, reported.weighted().getAsDouble())));
   }
 
-  private static long notPooled(Outcome outcome, Blocks.Block block) {
-    return block.lines().stream()
-        .filter(line -> CentresReported.centre(outcome, line.row()).isPresent())
-        .filter(line -> line.study().weightPercent().isEmpty())
-        .count();
+  /** How many of them the value of the method is not from; empty where it has none. */
+  private static String notPooled(Outcome outcome, Blocks.Block block) {
+    long outside =
+        block.lines().stream()
+            .filter(line -> CentresReported.centre(outcome, line.row()).isPresent())
+            .filter(line -> line.study().weightPercent().isEmpty())
+            .count();
+    int inside = block.pooled().size();
+    if (outside == 0 || inside == 0) {
+      return "";
+    }
+    return " "
+        + say(inside == 1 ? "told.not-in-value" : "told.not-in-average", Map.of("series", outside));
   }
 }

@@ -24,6 +24,13 @@ public final class PatientsMeant {
     };
   }
 
+  /** A row by name, with which of its patients are meant where that is not all. */
+  static String named(SelectedRow row) {
+    return words(row)
+        .map(who -> say("answer.series-of-whom", Map.of("series", row.label(), "who", who)))
+        .orElse(row.label());
+  }
+
   private static String inRange(SelectedRow row) {
     OptionalInt inside = row.speaksOf();
     OptionalInt all = row.arm().baseline().patients();

@@ -28,7 +28,7 @@ public final class PooledValue {
   }
 
   /** The average where moderators have some values. */
-  static Estimate average(RegressionResult.Shown shown) {
+  public static Estimate average(RegressionResult.Shown shown) {
     return average(
         shown.average(),
         shown.averageLower(),

@@ -34,7 +34,9 @@ public final class QuestionWords {
     String start =
         after.isEmpty()
             ? outcome
-            : say("answer.outcome-after", Map.of("outcome", outcome, "methods", after));
+            : say(
+                outcome.contains(", ") ? "answer.outcome-of-parts-after" : "answer.outcome-after",
+                Map.of("outcome", outcome, "methods", after));
     return among(question)
         .map(among -> say("answer.outcome-among", Map.of("outcome", start, "among", among)))
         .orElse(start);

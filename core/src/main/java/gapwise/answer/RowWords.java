@@ -2,12 +2,14 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Conversions;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.SpreadBasis;
 import gapwise.sentence.Counted;
+import gapwise.wording.Moneys;
 import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,6 +63,7 @@ record RowWords(Outcome outcome, Conversions conversions) {
       case FROM_PATIENTS_IN_RANGE, SUBGROUP -> PatientsMeant.words(row).ifPresent(parts::add);
     }
     row.otherSideWords().ifPresent(parts::add);
+    row.report().flatMap(OutcomeReport::money).map(Moneys::words).ifPresent(parts::add);
     return String.join(", ", parts);
   }
 

@@ -9,6 +9,7 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
+import gapwise.selection.Prices;
 import gapwise.selection.SelectedRow;
 import java.math.BigDecimal;
 import java.math.MathContext;
@@ -42,15 +43,24 @@ public record Told(
   /** Below this p value of Cochran's Q, results are said to differ (common practice, no source). */
   private static final double DIFFERS_BELOW = 0.10;
 
+  /** An interval over so much of all that a share can be says next to nothing (our choice). */
+  private static final double WIDE_SHARE = 0.8;
+
+  /** As does one whose upper limit is so many times its lower (our choice). */
+  private static final double WIDE_RATIO = 25;
+
   public Told {
     then = List.copyOf(then);
   }
 
-  /** What the numbers of an outcome are. */
-  public static Quantity measure(Outcome outcome) {
+  /** What the numbers of an outcome are; costs in the currency of these rows. */
+  public static Quantity measure(Outcome outcome, List<SelectedRow> rows) {
     return outcome.isEvent() || outcome.kind() == Outcome.Kind.CATEGORIES
         ? Quantity.of100()
-        : Quantity.mean(outcome.unit().map(Unit::symbol).orElse(""));
+        : Quantity.mean(
+            Prices.of(outcome, rows)
+                .map(Prices::unit)
+                .orElseGet(() -> outcome.unit().map(Unit::symbol).orElse("")));
   }
 
   static Told of(Outcome outcome, Blocks.Block block) {
@@ -83,7 +93,7 @@ public record Told(
 
   private static Told pooled(Outcome outcome, Blocks.Block block, Result.Summary summary) {
     List<SelectedRow> rows = block.pooled();
-    Quantity measure = measure(outcome);
+    Quantity measure = measure(outcome, rows);
     Estimate average = PooledValue.average(summary.shown());
     String limits = Shown.limits(measure, average.limits());
     Optional<String> count = PlainCount.of(outcome, rows);
@@ -105,14 +115,15 @@ public record Told(
             count.isPresent() ? "" : from(rows),
             withoutZeros(block),
             allReport(outcome, block),
+            saysLittle(measure, average),
             newCentre(measure, summary.shown(), rows.size()),
             spread(block.heterogeneity(), rows.size())));
   }
 
   private static Told alone(Outcome outcome, Blocks.Block block, Blocks.Line line) {
-    Quantity measure = measure(outcome);
     Estimate one = line.estimate().orElseThrow();
     List<SelectedRow> rows = List.of(line.row());
+    Quantity measure = measure(outcome, rows);
     boolean only = block.lines().size() == 1;
     String limits = Shown.limits(measure, one.limits());
     Optional<String> count = PlainCount.of(outcome, rows);
@@ -137,6 +148,19 @@ public record Told(
             withoutZeros(block),
             allReport(outcome, block),
             say("told.one-series")));
+  }
+
+  /** Said of an average whose interval leaves nearly everything open; else an empty text. */
+  private static String saysLittle(Quantity measure, Estimate average) {
+    double lower = average.limits().lower();
+    double upper = average.limits().upper();
+    if (measure.kind() == Quantity.Kind.OF_100) {
+      return upper - lower >= WIDE_SHARE ? say("told.interval-says-little") : "";
+    }
+    if (lower < 0 && average.value() > 0) {
+      return say("told.interval-below-zero");
+    }
+    return lower > 0 && upper / lower >= WIDE_RATIO ? say("told.interval-says-little") : "";
   }
 
   /** What all series report, those too that no average can take; else an empty text. */

@@ -10,11 +10,13 @@ import gapwise.analysis.Runner;
 import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
+import gapwise.answer.PooledValue;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.ArmInfection;
 import gapwise.evidence.vocabulary.Method;
-import gapwise.figure.value.Limits;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.SelectedRow;
@@ -185,14 +187,15 @@ final class AdjustedPart {
   }
 
   private String average(RegressionResult.Prediction prediction) {
-    Limits limits = new Limits(prediction.shown().lower(), prediction.shown().upper());
+    Estimate average = PooledValue.average(prediction.shown());
+    Quantity measure = Told.measure(claim.outcome(), selection.rows());
     return say(
         "claim.value-with-limits",
         Map.of(
             "value",
-            Amount.of(claim.outcome(), prediction.shown().estimate()),
+            Amount.of(measure, average.value()),
             "limits",
-            Shown.limits(Told.measure(claim.outcome()), limits)));
+            Shown.limits(measure, average.limits())));
   }
 
   /** Where the lengths of one method have no counterpart in the other. */

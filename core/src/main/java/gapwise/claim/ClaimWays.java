@@ -10,6 +10,7 @@ import gapwise.analysis.multiverse.MultiverseResult;
 import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
+import gapwise.answer.Told;
 import gapwise.claim.Verdict.Examined;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
@@ -96,7 +97,9 @@ final class ClaimWays {
                           "evidence",
                           evidence,
                           "value",
-                          Amount.of(claim.outcome(), threshold.getAsDouble()),
+                          Amount.of(
+                              Told.measure(claim.outcome(), examined.rows().selection().rows()),
+                              threshold.getAsDouble()),
                           "other",
                           other.name())));
             });

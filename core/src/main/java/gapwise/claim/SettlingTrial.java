@@ -10,7 +10,9 @@ import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.analysis.trial.TrialResult;
 import gapwise.answer.Answer;
+import gapwise.answer.PooledValue;
 import gapwise.answer.Told;
+import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.selection.QuestionJson;
@@ -97,7 +99,7 @@ final class SettlingTrial {
                 SynthesisResult.of(result)
                     .group(claim.b().method().code())
                     .flatMap(SubgroupsResult.Subgroup::summary))
-        .map(summary -> OptionalDouble.of(summary.shown().estimate()))
+        .map(summary -> OptionalDouble.of(PooledValue.average(summary.shown()).value()))
         .orElse(OptionalDouble.empty());
   }
 
@@ -123,9 +125,9 @@ final class SettlingTrial {
     values.put("patients", trial.patients());
     values.put("first", claim.a().name());
     values.put("second", claim.b().name());
-    values.put(
-        "ofFirst", Shown.value(Told.measure(claim.outcome()), plan.get("intervention").asDouble()));
-    values.put("ofSecond", Amount.of(claim.outcome(), plan.get("comparator").asDouble()));
+    Quantity measure = Told.measure(claim.outcome(), answer.selection().rows());
+    values.put("ofFirst", Shown.value(measure, plan.get("intervention").asDouble()));
+    values.put("ofSecond", Amount.of(measure, plan.get("comparator").asDouble()));
     trial
         .patientsPerArmWithContinuityCorrection()
         .ifPresent(corrected -> values.put("exact", corrected));

@@ -22,6 +22,7 @@ import org.apache.lucene.util.NumericUtils;
  */
 final class ArmColumns {
   private final SortedDocValues studies;
+  private final SortedDocValues apart;
   private final NumericDocValues centres;
   private final NumericDocValues patients;
   private final SortedNumericDocValues lengths;
@@ -45,6 +46,7 @@ final class ArmColumns {
   ArmColumns(LeafReaderContext context, List<FilterColumn> columns, Optional<LengthRange> asked)
       throws IOException {
     studies = DocValues.getSorted(context.reader(), ArmDocuments.STUDY);
+    apart = DocValues.getSorted(context.reader(), ArmDocuments.APART);
     centres = DocValues.getNumeric(context.reader(), ArmDocuments.DEFECT_CENTRE_ORDER);
     patients = DocValues.getNumeric(context.reader(), ArmDocuments.PATIENTS);
     lengths = DocValues.getSortedNumeric(context.reader(), ArmDocuments.PATIENT_LENGTHS);
@@ -59,12 +61,18 @@ final class ArmColumns {
 
   /** Reads the study and the patients of an arm. */
   void load(int document) throws IOException {
+    int own = study(document);
+    newStudy = own != study;
+    study = own;
+    patientsOfArm = patientsMeant(document);
+  }
+
+  /** The place of the study of an arm in the segment. */
+  int study(int document) throws IOException {
     if (!studies.advanceExact(document)) {
       throw new IOException("an arm of the index has no study");
     }
-    newStudy = studies.ordValue() != study;
-    study = studies.ordValue();
-    patientsOfArm = patientsMeant(document);
+    return studies.ordValue();
   }
 
   /**
@@ -107,7 +115,10 @@ final class ArmColumns {
         centres.advanceExact(document)
             ? OptionalDouble.of(Double.longBitsToDouble(centres.longValue()))
             : OptionalDouble.empty(),
-        patientsOfArm);
+        patientsOfArm,
+        apart.advanceExact(document)
+            ? Optional.of(apart.lookupOrd(apart.ordValue()).utf8ToString())
+            : Optional.empty());
   }
 
   /** The arms of a study stand side by side, so its name is read once. */

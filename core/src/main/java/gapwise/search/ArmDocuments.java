@@ -11,10 +11,12 @@ import gapwise.evidence.Study;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.ReportKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -40,6 +42,7 @@ final class ArmDocuments {
   static final String ARM_POSITION = "armPosition";
   static final String PATIENTS = "patients";
   static final String INVENTED = "invented";
+  static final String APART = "apart";
   static final String YEAR = "year";
   static final String YEAR_ORDER = "yearOrder";
   static final String TITLE_ORDER = "titleOrder";
@@ -115,12 +118,21 @@ final class ArmDocuments {
     document.add(new SortedDocValuesField(STUDY, new BytesRef(study.id())));
     document.add(new SortedDocValuesField(ARM, new BytesRef(arm.id())));
     document.add(new NumericDocValuesField(ARM_POSITION, position));
+    apart(study, arm)
+        .ifPresent(why -> document.add(new SortedDocValuesField(APART, new BytesRef(why))));
     if (study.invented()) {
       document.add(new StringField(INVENTED, "yes", Field.Store.NO));
     }
     String title = study.citation().title().strip().toLowerCase(Locale.ROOT);
     String key = title.substring(0, Math.min(title.length(), LONGEST_SORT_KEY));
     document.add(new SortedDocValuesField(TITLE_ORDER, new BytesRef(key)));
+  }
+
+  /** Why an arm is never pooled, whatever is asked, in words; empty for most. */
+  private static Optional<String> apart(Study study, Arm arm) {
+    return study.reportKind() == ReportKind.RETRACTION
+        ? Optional.of(ReportKind.RETRACTION.label())
+        : arm.keptApart().map(kept -> kept.reason().label());
   }
 
   private static void addCodes(

@@ -26,10 +26,10 @@ import org.apache.lucene.search.TopFieldCollectorManager;
 
 /**
  * Counts, in one pass over the arms that match text, years and missing length: the arms, studies
- * and patients that pass every filter, and beside each filter the arms of each value, the other
- * filters as they are. An arm that fails exactly one filter counts beside that one alone; one that
- * fails two counts nowhere. The arms that pass every filter are put in order, or handed to a
- * visitor, in the same pass.
+ * and patients that pass every filter, and beside each filter the arms and studies of each value,
+ * the other filters as they are. An arm that fails exactly one filter counts beside that one alone;
+ * one that fails two counts nowhere. The arms that pass every filter are put in order, or handed to
+ * a visitor, in the same pass.
  */
 final class Counting implements CollectorManager<Counting.Pass, Counting.Totals> {
   private final SearchRequest request;
@@ -99,7 +99,7 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
   }
 
   private static List<Facet> facets(Collection<Pass> passes, int arms) throws IOException {
-    Map<Filter, Map<String, Integer>> counted = new EnumMap<>(Filter.class);
+    Map<Filter, Map<String, SearchAnswer.Count>> counted = new EnumMap<>(Filter.class);
     int[] without = new int[Filter.values().length];
     Arrays.fill(without, arms);
     for (Filter filter : Filter.values()) {
@@ -118,9 +118,8 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
     return facets;
   }
 
-  private static List<SearchAnswer.Count> mostFirst(Map<String, Integer> counts) {
-    return counts.entrySet().stream()
-        .map(entry -> new SearchAnswer.Count(entry.getKey(), entry.getValue()))
+  private static List<SearchAnswer.Count> mostFirst(Map<String, SearchAnswer.Count> counts) {
+    return counts.values().stream()
         .sorted(Comparator.comparingInt(SearchAnswer.Count::arms).reversed())
         .toList();
   }
@@ -187,15 +186,16 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
         }
       }
       if (failed >= 0) {
-        narrowing[failed].countFailedAlone();
+        narrowing[failed].countFailedAlone(ofSegment.orElseThrow().study(document));
         return;
       }
+      int study = ofSegment.orElseThrow().study(document);
       for (FilterColumn column : others) {
         column.load(document);
-        column.count();
+        column.count(study);
       }
       for (FilterColumn column : narrowing) {
-        column.count();
+        column.count(study);
       }
       countArm(document);
       if (firstOfSegment.isPresent()) {

@@ -2,6 +2,7 @@ package gapwise.search;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -16,6 +17,11 @@ final class FilterColumn {
   private final boolean narrows;
   private final FixedBitSet asked;
   private final int[] arms;
+  private final int[] studies;
+
+  /** The study that each value was last counted of. */
+  private final int[] lastStudy;
+
   private int[] current = new int[8];
   private int held;
   private int failedAlone;
@@ -27,6 +33,9 @@ final class FilterColumn {
     narrows = !codes.isEmpty();
     asked = new FixedBitSet(Math.max(1, valueCount));
     arms = new int[valueCount];
+    studies = new int[valueCount];
+    lastStudy = new int[valueCount];
+    Arrays.fill(lastStudy, -1);
     for (String code : codes) {
       long place = values.lookupTerm(new BytesRef(Filter.term(code)));
       if (place >= 0) {
@@ -81,16 +90,25 @@ final class FilterColumn {
     return codes;
   }
 
-  /** Counts the arm last read beside each of its values. */
-  void count() {
+  /**
+   * Counts the arm last read beside each of its values.
+   *
+   * @param study place of its study in the segment, where the arms of a study stand side by side
+   */
+  void count(int study) {
     for (int i = 0; i < held; i++) {
-      arms[current[i]]++;
+      int place = current[i];
+      arms[place]++;
+      if (lastStudy[place] != study) {
+        lastStudy[place] = study;
+        studies[place]++;
+      }
     }
   }
 
   /** Counts the arm last read as one that this filter alone keeps out. */
-  void countFailedAlone() {
-    count();
+  void countFailedAlone(int study) {
+    count(study);
     failedAlone++;
   }
 
@@ -98,10 +116,14 @@ final class FilterColumn {
     return failedAlone;
   }
 
-  void addTo(Map<String, Integer> counts) throws IOException {
+  void addTo(Map<String, SearchAnswer.Count> counts) throws IOException {
     for (int place = 0; place < arms.length; place++) {
       if (arms[place] > 0) {
-        counts.merge(values.lookupOrd(place).utf8ToString(), arms[place], Integer::sum);
+        String code = values.lookupOrd(place).utf8ToString();
+        counts.merge(
+            code,
+            new SearchAnswer.Count(code, arms[place], studies[place]),
+            SearchAnswer.Count::plus);
       }
     }
   }

@@ -16,6 +16,7 @@ import java.util.OptionalInt;
  * @param infected whether its patients were infected at the start; empty where nothing is said
  * @param centreCentimetres mean or median missing length; empty where no middle is reported
  * @param patients patients treated; empty where unknown
+ * @param apart why it is shown and never pooled, in words such as "retracted"; empty for most
  */
 public record IndexedArm(
     String studyId,
@@ -23,7 +24,8 @@ public record IndexedArm(
     Optional<Design> design,
     Optional<YesOrNo> infected,
     OptionalDouble centreCentimetres,
-    OptionalInt patients) {
+    OptionalInt patients,
+    Optional<String> apart) {
   public IndexedArm {
     Objects.requireNonNull(studyId, "studyId");
     Objects.requireNonNull(method, "method");
@@ -31,5 +33,6 @@ public record IndexedArm(
     Objects.requireNonNull(infected, "infected");
     Objects.requireNonNull(centreCentimetres, "centreCentimetres");
     Objects.requireNonNull(patients, "patients");
+    Objects.requireNonNull(apart, "apart");
   }
 }

@@ -40,8 +40,8 @@ public record SearchAnswer(
   }
 
   /**
-   * A filter with the number of arms that each of its values would leave, the other filters as they
-   * are.
+   * A filter with the number of arms and studies that each of its values would leave, the other
+   * filters as they are.
    *
    * @param filter name of the filter as in {@link SearchRequest}: methods, bones, segments,
    *     infected, designs, outcomes
@@ -54,6 +54,11 @@ public record SearchAnswer(
     }
   }
 
-  /** A value of a filter by its code, with the number of arms. */
-  public record Count(String code, int arms) {}
+  /** A value of a filter by its code, with the number of arms and of the studies they belong to. */
+  public record Count(String code, int arms, int studies) {
+    /** The same value counted elsewhere too. */
+    Count plus(Count other) {
+      return new Count(code, arms + other.arms, studies + other.studies);
+    }
+  }
 }

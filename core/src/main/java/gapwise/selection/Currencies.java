@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * In which currency all rows of a cost stand. Costs are never pooled across currencies: the one in
@@ -20,7 +21,7 @@ record Currencies(Optional<String> chosen) {
   static Currencies settle(Question question, Collection<ArmReports> arms) {
     Map<String, Integer> counts = new TreeMap<>();
     for (ArmReports arm : arms) {
-      arm.wholeArm().stream()
+      Stream.concat(arm.wholeArm().stream(), arm.subgroupsInRange().stream())
           .flatMap(candidate -> candidate.report().money().stream())
           .map(money -> money.currency().getCurrencyCode())
           .collect(Collectors.toSet())

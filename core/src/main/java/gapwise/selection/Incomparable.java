@@ -50,9 +50,11 @@ public sealed interface Incomparable extends Reason {
 
     @Override
     public String sentence() {
-      return say(
-          "selection.different-clock",
-          Map.of("value", value, "own", own.label(), "clock", taken.label()));
+      return value.contains(own.label())
+          ? say("selection.not-from-clock", Map.of("value", value, "clock", taken.label()))
+          : say(
+              "selection.different-clock",
+              Map.of("value", value, "own", own.label(), "clock", taken.label()));
     }
   }
 

@@ -39,6 +39,7 @@ final class Notes {
     unitsNote(rows, notes);
     patientsNote(rows, notes);
     otherSideNote(question, rows, notes);
+    Prices.of(question.outcome(), rows).map(Prices::note).ifPresent(notes::add);
     Set<String> here = rows.stream().map(row -> row.study().id()).collect(Collectors.toSet());
     recordsNote(
         "read-second-hand",

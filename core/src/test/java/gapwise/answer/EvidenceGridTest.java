@@ -56,7 +56,8 @@ class EvidenceGridTest {
         Optional.of(design),
         infected,
         centimetres < 0 ? OptionalDouble.empty() : OptionalDouble.of(centimetres),
-        OptionalInt.of(patients));
+        OptionalInt.of(patients),
+        Optional.empty());
   }
 
   private static StudySearch arms(IndexedArm... arms) {

@@ -35,7 +35,8 @@ class LengthWordsTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty());
-    return new LengthWords(of, Told.measure(of), List.of(at(4, from), at(6, to)), untested)
+    return new LengthWords(
+            of, Told.measure(of, List.of()), List.of(at(4, from), at(6, to)), untested)
         .sentences(LengthShape.LINE)
         .get(0);
   }

@@ -9,6 +9,7 @@ import gapwise.evidence.Study;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -52,6 +53,23 @@ final class ByHand {
       each(
           (study, arm) -> passesWithout(filter, request, study, arm),
           (study, arm) -> codes(filter, study, arm).forEach(c -> counts.merge(c, 1, Integer::sum)));
+    }
+    return facets;
+  }
+
+  /** Beside each filter, the studies of those arms. */
+  Map<String, Map<String, Integer>> studiesOfFacets(SearchRequest request) {
+    Map<String, Map<String, Integer>> facets = new TreeMap<>();
+    for (String filter : FILTERS) {
+      Map<String, Set<String>> met = new TreeMap<>();
+      each(
+          (study, arm) -> passesWithout(filter, request, study, arm),
+          (study, arm) ->
+              codes(filter, study, arm)
+                  .forEach(c -> met.computeIfAbsent(c, one -> new HashSet<>()).add(study.id())));
+      Map<String, Integer> counts = new TreeMap<>();
+      met.forEach((code, studies) -> counts.put(code, studies.size()));
+      facets.put(filter, counts);
     }
     return facets;
   }
@@ -131,7 +149,10 @@ final class ByHand {
                         study.design(),
                         infected(study, arm).stream().map(ByHand::answer).findFirst(),
                         centre(study, arm),
-                        patients(request, study, arm))
+                        patients(request, study, arm),
+                        study.reportKind() == ReportKind.RETRACTION
+                            ? Optional.of("retracted")
+                            : arm.keptApart().map(kept -> kept.reason().label()))
                     .toString()));
     return glances.stream().sorted().toList();
   }

@@ -27,6 +27,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.io.TempDir;
@@ -64,7 +65,12 @@ class SearchPropertyTest {
       long distinct = expected.stream().map(name -> name.split(" ")[0]).distinct().count();
       assertEquals(distinct, answer.studies(), request::toString);
       assertEquals(byHand.patients(request), answer.patients(), request::toString);
-      assertEquals(byHand.facets(request), facets(answer), request::toString);
+      assertEquals(
+          byHand.facets(request), facets(answer, SearchAnswer.Count::arms), request::toString);
+      assertEquals(
+          byHand.studiesOfFacets(request),
+          facets(answer, SearchAnswer.Count::studies),
+          request::toString);
       Map<String, Integer> without = new TreeMap<>();
       answer.facets().forEach(facet -> without.put(facet.filter(), facet.without()));
       assertEquals(byHand.without(request), without, request::toString);
@@ -193,11 +199,12 @@ class SearchPropertyTest {
     return hits.stream().map(hit -> hit.studyId() + " " + hit.armId()).toList();
   }
 
-  private static Map<String, Map<String, Integer>> facets(SearchAnswer answer) {
+  private static Map<String, Map<String, Integer>> facets(
+      SearchAnswer answer, ToIntFunction<SearchAnswer.Count> of) {
     Map<String, Map<String, Integer>> facets = new TreeMap<>();
     for (SearchAnswer.Facet facet : answer.facets()) {
       Map<String, Integer> counts = facets.computeIfAbsent(facet.filter(), f -> new TreeMap<>());
-      facet.counts().forEach(count -> counts.put(count.code(), count.arms()));
+      facet.counts().forEach(count -> counts.put(count.code(), of.applyAsInt(count)));
     }
     return facets;
   }

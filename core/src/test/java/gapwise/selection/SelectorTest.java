@@ -715,7 +715,7 @@ class SelectorTest {
     assertTrue(message.startsWith("The 3 groups do not all define this outcome alike"), message);
     assertTrue(
         message.contains(
-            "bridging of three of four cortices: 1; walking without pain: 1; not said: 1"),
+            "bridging of three of four cortices (1); walking without pain (1); not said (1)"),
         message);
     assertEquals(List.of(), noteCodes(defined("three-cortices")));
   }

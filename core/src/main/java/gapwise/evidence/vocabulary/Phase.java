@@ -13,7 +13,7 @@ public enum Phase implements Coded {
   IN_FRAME("in the frame"),
   NO_WEIGHT_BEARING("no weight on the leg"),
   PARTIAL_WEIGHT_BEARING("partial weight"),
-  FULL_IN_SUPPORT("full weight in a cast or boot"),
+  FULL_IN_SUPPORT("full weight in a cast, boot or frame"),
   UNSUPPORTED("unsupported");
 
   private final String label;

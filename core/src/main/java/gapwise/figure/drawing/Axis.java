@@ -1,6 +1,7 @@
 package gapwise.figure.drawing;
 
 import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -50,7 +51,8 @@ public record Axis(Quantity measure, Ticks ticks, double left, double right) {
   }
 
   private static String words(BigDecimal tick, boolean signed) {
-    String digits = (tick.signum() == 0 ? BigDecimal.ZERO : strip(tick)).abs().toPlainString();
+    BigDecimal shown = tick.signum() == 0 ? BigDecimal.ZERO : strip(tick);
+    String digits = Shown.grouped(shown.abs().toPlainString());
     if (tick.signum() < 0) {
       return "\u2212" + digits;
     }

@@ -12,6 +12,9 @@ public final class Shown {
   private static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
   private static final String MINUS = "\u2212";
 
+  /** Digits that stand together. */
+  private static final int THOUSAND = 3;
+
   private Shown() {}
 
   /** A proportion from 0 to 1 as a whole number of 100; "99.6", "over 99.9" next to the bounds. */
@@ -94,7 +97,7 @@ public final class Shown {
     return minus(whole.compareTo(tenths) == 0 ? whole.toPlainString() : tenths.toPlainString());
   }
 
-  /** A number in any other unit: no decimals from 100, one from 1, two below. */
+  /** A number in any other unit: no decimals from 100, one from 1, two below; thousands apart. */
   public static String number(double value) {
     double size = Math.abs(Check.finite(value, "value"));
     int decimals = size >= 99.95 ? 0 : size >= 0.995 ? 1 : 2;
@@ -158,14 +161,26 @@ public final class Shown {
 
   private static String plain(BigDecimal value, int decimals) {
     BigDecimal rounded = value.setScale(decimals, RoundingMode.HALF_UP);
-    return minus(rounded.toPlainString());
+    return minus(grouped(rounded.toPlainString()));
+  }
+
+  /** Digits of a number with thousands set apart, as counts of a page are: "18,079". */
+  public static String grouped(String digits) {
+    int point = digits.indexOf('.');
+    int end = point < 0 ? digits.length() : point;
+    int first = digits.startsWith("-") ? 1 : 0;
+    StringBuilder apart = new StringBuilder(digits);
+    for (int at = end - THOUSAND; at > first; at -= THOUSAND) {
+      apart.insert(at, ',');
+    }
+    return apart.toString();
   }
 
   private static String signed(BigDecimal value) {
     if (value.signum() == 0) {
       return "0";
     }
-    return (value.signum() > 0 ? "+" : "") + minus(value.toPlainString());
+    return (value.signum() > 0 ? "+" : "") + minus(grouped(value.toPlainString()));
   }
 
   private static String minus(String digits) {

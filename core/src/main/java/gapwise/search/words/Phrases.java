@@ -5,11 +5,10 @@ import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.search.words.Reading.Kind;
 import java.text.Normalizer;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -187,12 +186,9 @@ final class Phrases {
 
   /** The name of a family of outcomes means any of them, where no outcome has that name itself. */
   private static void families(Map<String, Meaning> meanings) {
-    Map<String, List<String>> codes = new LinkedHashMap<>();
-    for (Outcome one : Outcome.vocabulary().all()) {
-      codes.computeIfAbsent(folded(one.family()), family -> new ArrayList<>()).add(one.code());
+    for (OutcomeFamily family : OutcomeFamily.all()) {
+      meanings.putIfAbsent(folded(family.name()), new Meaning(Kind.OUTCOME, family.codes()));
     }
-    codes.forEach(
-        (family, all) -> meanings.putIfAbsent(family, new Meaning(Kind.OUTCOME, List.copyOf(all))));
   }
 
   private static String[] comparisons() {

@@ -35,6 +35,28 @@ class ShownTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "999.4|999",
+        "1000|1,000",
+        "18079.2|18,079",
+        "-18079.2|\u221218,079",
+        "1234567.8|1,234,568",
+        "12.34|12.3"
+      })
+  void thousandsStandApart(double value, String shown) {
+    assertEquals(shown, Shown.number(value));
+    assertEquals(shown, Shown.value(Quantity.mean("EUR"), value));
+  }
+
+  @Test
+  void differencesOfThousandsStandApartToo() {
+    assertEquals("+18,079", Shown.difference(18079, "EUR"));
+    assertEquals("\u22121,204", Shown.difference(-1204, "EUR"));
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "0, 0",
     "0.1, +10",

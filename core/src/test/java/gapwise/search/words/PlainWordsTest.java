@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.OutcomeFamily;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -41,6 +42,31 @@ class PlainWordsTest {
     assertEquals(
         "outcome=union; method=bone-transport; cm=5.0..8.0; infected=yes; segment=43; rest=",
         told("union bone transport 5-8 cm infected distal tibia"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "weight bearing 5-8 cm|Weight bearing",
+        "infection after membrane|Infection",
+        "function and satisfaction|Function and satisfaction"
+      })
+  void theNameOfAFamilyOfOutcomesMeansAnyOfThem(String typed, String family) {
+    List<String> codes =
+        PlainWords.read(typed).readings().stream()
+            .filter(Reading.Coded.class::isInstance)
+            .map(Reading.Coded.class::cast)
+            .filter(coded -> coded.kind() == Reading.Kind.OUTCOME)
+            .flatMap(coded -> coded.codes().stream())
+            .toList();
+    assertEquals(
+        Outcome.vocabulary().all().stream()
+            .filter(outcome -> outcome.family().equals(family))
+            .map(Outcome::code)
+            .toList(),
+        codes);
+    assertEquals(family, OutcomeFamily.exactly(codes).orElseThrow().name());
   }
 
   @ParameterizedTest

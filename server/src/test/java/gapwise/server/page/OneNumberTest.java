@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.server.testing.SharedServer;
 import java.io.StringReader;
+import java.net.http.HttpRequest.BodyPublishers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,13 +22,17 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * One number for one question: for every pooled question that docs/questions.md records, page,
- * figure, table of the figure, result, funnel and line over lengths say the same average.
+ * figure, table of the figure, result, funnel and line over lengths say the same average; so do the
+ * plan of the question when a program sends it, a claim about its methods, and a case beside it.
  */
 class OneNumberTest {
   private static final Pattern RECORDED = Pattern.compile("Address: `/pooled\\?([^`]*)`");
+  private static final Pattern CLAIM = Pattern.compile("Address: `/claim\\?([^`]*)`");
   private static final Pattern HEADLINE =
       Pattern.compile("(?s)<p>([^<]*)<strong>(.*?)</strong>(.*?)</p>");
   private static final int MOST_IN_A_FIGURE = 3;
@@ -35,8 +40,12 @@ class OneNumberTest {
   @RegisterExtension static final SharedServer running = SharedServer.withDemonstration();
 
   private static List<String> questions() throws Exception {
+    return recorded(RECORDED);
+  }
+
+  private static List<String> recorded(Pattern address) throws Exception {
     return Files.readAllLines(Path.of("../docs/questions.md")).stream()
-        .map(RECORDED::matcher)
+        .map(address::matcher)
         .filter(Matcher::matches)
         .map(asked -> asked.group(1))
         .distinct()
@@ -63,13 +72,7 @@ class OneNumberTest {
   /** The pooled lines of the figure's table, by method. */
   private static Map<String, CSVRecord> pooledLines(String question) throws Exception {
     Map<String, CSVRecord> lines = new TreeMap<>();
-    for (CSVRecord line :
-        CSVFormat.RFC4180
-            .builder()
-            .setHeader()
-            .setSkipHeaderRecord(true)
-            .get()
-            .parse(new StringReader(page("/api/v1/forest.csv?" + question)))) {
+    for (CSVRecord line : csv("/api/v1/forest.csv?" + question)) {
       if (line.get("kind").equals("block") && !line.get("estimate").isEmpty()) {
         lines.put(line.get("block"), line);
       }
@@ -77,9 +80,21 @@ class OneNumberTest {
     return lines;
   }
 
+  private static Iterable<CSVRecord> csv(String path) throws Exception {
+    return CSVFormat.RFC4180
+        .builder()
+        .setHeader()
+        .setSkipHeaderRecord(true)
+        .get()
+        .parse(new StringReader(page(path)));
+  }
+
   /** The average of each pooled method as the result has it. */
   private static Map<String, Double> averages(String question) throws Exception {
-    JsonNode result = new ObjectMapper().readTree(page("/api/v1/result.json?" + question));
+    return averages(new ObjectMapper().readTree(page("/api/v1/result.json?" + question)));
+  }
+
+  private static Map<String, Double> averages(JsonNode result) {
     Map<String, Double> averages = new TreeMap<>();
     for (JsonNode group : result.path("subgroups")) {
       JsonNode shown = group.path("summary").path("shown");
@@ -140,5 +155,88 @@ class OneNumberTest {
     }
     assertEquals(List.of(), differ);
     assertTrue(compared >= 10, compared + " pooled values were compared");
+  }
+
+  @Test
+  void thePlanOfAQuestionRunByTheApiHasItsNumber() throws Exception {
+    int compared = 0;
+    for (String question : questions()) {
+      Map<String, Double> averages = averages(question);
+      if (averages.isEmpty()) {
+        continue;
+      }
+      String answer =
+          running
+              .send(
+                  running
+                      .request("/api/v1/syntheses")
+                      .header("Content-Type", "application/json")
+                      .POST(BodyPublishers.ofString(page("/api/v1/plan.json?" + question))))
+              .body();
+      assertEquals(averages, averages(new ObjectMapper().readTree(answer)), question);
+      compared += averages.size();
+    }
+    assertTrue(compared >= 10, compared + " averages were compared");
+  }
+
+  @Test
+  void aClaimSaysOfEachMethodWhatItsPooledResultSays() throws Exception {
+    int compared = 0;
+    for (String claim : recorded(CLAIM)) {
+      JsonNode told = new ObjectMapper().readTree(page("/api/v1/claim?" + claim));
+      String question = claim.replace("a=", "method=").replace("&b=", "&method=");
+      List<String> headlines = headlines(page("/pooled?" + question));
+      for (JsonNode method : told.path("separate").path("methods")) {
+        String sentence = method.path("sentence").asText().replace('\u00a0', ' ');
+        if (sentence.contains("95 %")) {
+          compared++;
+          assertTrue(headlines.contains(sentence), claim + ": " + sentence + headlines);
+        }
+      }
+      JsonNode comparator = told.path("settling").path("plan").path("comparator");
+      if (!comparator.isMissingNode()) {
+        String second = Method.of(told.path("claim").path("b").path("code").asText()).label();
+        compared++;
+        assertEquals(averages(question).get(second), comparator.asDouble(), 1e-12, claim);
+      }
+    }
+    assertTrue(compared >= 6, compared + " numbers were compared");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "frame-off, external-fixation-time, frame-on",
+    "unsupported, time-to-unsupported-weight-bearing, definitive-operation",
+    "union, time-to-union, definitive-operation"
+  })
+  void aCaseIsPlacedBesideTheAverageThatTheQuestionHas(
+      String milestone, String outcome, String clock) throws Exception {
+    Map<String, CSVRecord> lines = pooledLines("outcome=" + outcome + "&clock=" + clock);
+    String from = milestone.equals("frame-off") ? "" : "&" + milestone + "-from=" + clock;
+    int compared = 0;
+    for (CSVRecord line : csv("/api/v1/case.csv?" + milestone + "=9" + from)) {
+      if (line.get("kind").equals("pooled")) {
+        CSVRecord pooled = lines.get(Method.of(line.get("method")).label());
+        if (pooled == null) {
+          // A series alone is no pooled value, but the case may stand beside it.
+          assertEquals("1", line.get("series"), line.toString());
+          continue;
+        }
+        for (List<String> names :
+            List.of(
+                List.of("months", "estimate"),
+                List.of("lower", "lower"),
+                List.of("upper", "upper"))) {
+          assertEquals(
+              Double.parseDouble(pooled.get(names.get(1))),
+              Double.parseDouble(line.get(names.get(0))),
+              1e-12,
+              line.toString());
+        }
+        compared++;
+      }
+    }
+    assertEquals(lines.size(), compared, lines.keySet().toString());
+    assertTrue(compared > 1, "too few methods to compare");
   }
 }

@@ -32,7 +32,7 @@ import java.util.function.Function;
  *
  * @param site the frame of the page
  * @param form outcomes and filters to choose from
- * @param sentence what was found, in one sentence
+ * @param sentence what was found, and what is kept apart
  * @param graph the network; empty where no study holds two methods
  * @param pairs pairs that a study holds
  * @param missing pairs that no study holds, by method
@@ -92,13 +92,14 @@ public record ComparisonsView(
       this.edition = edition;
     }
 
-    ComparisonsView view(Site site, FilterForm form, HeadToHead found) {
+    ComparisonsView view(Site site, FilterForm form, MapCounts.Counts<HeadToHead> counted) {
+      HeadToHead found = counted.of();
       List<Method> methods = methods();
       return new ComparisonsView(
           site,
           form,
-          sentence(found, methods),
-          graph(found, site.invented(), List.of()).map(each -> drawn(form.address(), each)),
+          sentence(counted, methods),
+          graph(counted, site.invented(), List.of()).map(each -> drawn(form.address(), each)),
           found.pairs().stream().map(pair -> line(pair, form.address())).toList(),
           missing(found, methods));
     }
@@ -108,23 +109,23 @@ public record ComparisonsView(
     }
 
     /** The network with the references of its studies; empty where no study holds two methods. */
-    Optional<NetworkGraph> graph(HeadToHead found, boolean invented) {
+    Optional<NetworkGraph> graph(MapCounts.Counts<HeadToHead> counted, boolean invented) {
       List<Reference> references =
-          found.pairs().stream()
+          counted.of().pairs().stream()
               .flatMap(pair -> pair.studyIds().stream())
               .distinct()
               .flatMap(id -> studies.apply(id).stream())
               .map(Cited::of)
               .toList();
-      return graph(found, invented, references);
+      return graph(counted, invented, references);
     }
 
     private Optional<NetworkGraph> graph(
-        HeadToHead found, boolean invented, List<Reference> references) {
+        MapCounts.Counts<HeadToHead> counted, boolean invented, List<Reference> references) {
       return ComparisonsGraph.of(
-          found,
+          counted.of(),
           say("page.title-of-comparisons"),
-          sentence(found, methods()),
+          sentence(counted, methods()),
           edition,
           invented,
           references);
@@ -138,7 +139,12 @@ public record ComparisonsView(
           TakeFigure.of(MapPage.COMPARISONS_FILES, address, graph));
     }
 
-    private static String sentence(HeadToHead found, List<Method> methods) {
+    private static String sentence(MapCounts.Counts<HeadToHead> counted, List<Method> methods) {
+      String found = found(counted.of(), methods);
+      return counted.apart().map(apart -> found + " " + apart).orElse(found);
+    }
+
+    private static String found(HeadToHead found, List<Method> methods) {
       if (found.pairs().isEmpty()) {
         return say("page.no-comparison");
       }

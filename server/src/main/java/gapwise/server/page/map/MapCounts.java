@@ -6,7 +6,9 @@ import gapwise.answer.InfectionGrids;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.selection.PoolableArms;
 import gapwise.server.home.Remembered;
+import java.util.Optional;
 
 /**
  * Counts for the map, each made once, in one pass over the index with the counts beside the
@@ -24,8 +26,9 @@ final class MapCounts {
    *
    * @param of of the map
    * @param answer of the same search, with the counts beside the filters
+   * @param apart how many groups were kept apart and are not among them; empty where none was
    */
-  record Counts<T>(T of, SearchAnswer answer) {}
+  record Counts<T>(T of, SearchAnswer answer, Optional<String> apart) {}
 
   MapCounts(StudySearch search) {
     this.search = search;
@@ -35,14 +38,16 @@ final class MapCounts {
 
   private Counts<InfectionGrids> countGrids(SearchRequest request) {
     InfectionGrids.Sum sum = new InfectionGrids.Sum(EvidenceMap.RANGES);
-    SearchAnswer answer = search.eachArm(request, sum);
-    return new Counts<>(sum.grids(), answer);
+    PoolableArms poolable = new PoolableArms(sum);
+    SearchAnswer answer = search.eachArm(request, poolable);
+    return new Counts<>(sum.grids(), answer, poolable.keptApart());
   }
 
   private Counts<HeadToHead> countComparisons(SearchRequest request) {
     HeadToHead.Finding finding = new HeadToHead.Finding();
-    SearchAnswer answer = search.eachArm(request, finding);
-    return new Counts<>(finding.found(), answer);
+    PoolableArms poolable = new PoolableArms(finding);
+    SearchAnswer answer = search.eachArm(request, poolable);
+    return new Counts<>(finding.found(), answer, poolable.keptApart());
   }
 
   /** Methods by size, of all and apart by infection at the start. */

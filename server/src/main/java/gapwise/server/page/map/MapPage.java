@@ -79,7 +79,7 @@ public final class MapPage {
       MapCounts.Counts<HeadToHead> found = counts.comparisons(request);
       Site site = sites.of("Which methods were compared", Site.Section.MAP);
       FilterForm form = FilterForm.of(PagePaths.MAP, address, request, found.answer());
-      templates.show(context, "map/ComparisonsPage", comparisons.view(site, form, found.of()));
+      templates.show(context, "map/ComparisonsPage", comparisons.view(site, form, found));
       return;
     }
     templates.show(context, "map/MapPage", view(address));
@@ -97,7 +97,7 @@ public final class MapPage {
     SearchRequest request = Filters.read(filters(context));
     boolean invented = sites.of("", Site.Section.MAP).invented();
     return comparisons
-        .graph(counts.comparisons(request).of(), invented)
+        .graph(counts.comparisons(request), invented)
         .orElseThrow(
             () ->
                 new WrongInputException(
@@ -132,7 +132,8 @@ public final class MapPage {
     return new MapView.Counted(
         site,
         form,
-        sentences(grid, methods, empty, words),
+        Stream.concat(sentences(grid, methods, empty, words).stream(), found.apart().stream())
+            .toList(),
         map,
         gaps(empty, words, address, GAPS_SHOWN),
         strata(address, found.of(), everything, empty),

@@ -6,7 +6,7 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
-import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
@@ -20,7 +20,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -50,8 +51,13 @@ public record FilterForm(
   /** A filter of several choices. */
   public record Group(String name, String legend, List<Choice> choices) {}
 
-  /** One choice. */
-  public record Choice(String value, String label, int count, boolean chosen) {}
+  /**
+   * One choice.
+   *
+   * @param count groups of patients that it would leave
+   * @param studies the studies that they belong to
+   */
+  public record Choice(String value, String label, int count, int studies, boolean chosen) {}
 
   /** Outcomes of one family. */
   public record Family(String name, List<Choice> outcomes) {}
@@ -71,7 +77,7 @@ public record FilterForm(
 
   public static FilterForm of(
       String path, Address address, SearchRequest request, SearchAnswer answer) {
-    Map<String, Map<String, Integer>> counts = counts(answer);
+    Map<String, Map<String, SearchAnswer.Count>> counts = counts(answer);
     List<Group> groups = new ArrayList<>();
     groups.add(
         group("method", "Method", Method.vocabulary().all(), of("methods", counts), address));
@@ -95,21 +101,22 @@ public record FilterForm(
         answer.looseWords().map(LooseWords::sentence));
   }
 
-  private static Map<String, Map<String, Integer>> counts(SearchAnswer answer) {
-    Map<String, Map<String, Integer>> counts = new LinkedHashMap<>();
+  private static Map<String, Map<String, SearchAnswer.Count>> counts(SearchAnswer answer) {
+    Map<String, Map<String, SearchAnswer.Count>> counts = new LinkedHashMap<>();
     for (String name : List.of("methods", "bones", "segments", "infected", "designs", "outcomes")) {
       counts.put(name, new LinkedHashMap<>());
     }
     for (SearchAnswer.Facet facet : answer.facets()) {
-      Map<String, Integer> ofFilter =
+      Map<String, SearchAnswer.Count> ofFilter =
           counts.computeIfAbsent(facet.filter(), name -> new LinkedHashMap<>());
-      facet.counts().forEach(count -> ofFilter.put(count.code(), count.arms()));
+      facet.counts().forEach(count -> ofFilter.put(count.code(), count));
     }
     return counts;
   }
 
-  /** How many arms each code of a filter has; none if it was not counted. */
-  private static Map<String, Integer> of(String filter, Map<String, Map<String, Integer>> counts) {
+  /** What each code of a filter has; none if it was not counted. */
+  private static Map<String, SearchAnswer.Count> of(
+      String filter, Map<String, Map<String, SearchAnswer.Count>> counts) {
     return counts.getOrDefault(filter, Map.of());
   }
 
@@ -117,55 +124,68 @@ public record FilterForm(
       String name,
       String legend,
       List<? extends Coded> vocabulary,
-      Map<String, Integer> counts,
+      Map<String, SearchAnswer.Count> counts,
       Address address) {
     return new Group(name, legend, choices(name, vocabulary, counts, address));
   }
 
   private static List<Choice> choices(
-      String name, List<? extends Coded> vocabulary, Map<String, Integer> counts, Address address) {
+      String name,
+      List<? extends Coded> vocabulary,
+      Map<String, SearchAnswer.Count> counts,
+      Address address) {
     return vocabulary.stream()
         .map(
             word ->
-                new Choice(
+                choice(
+                    name,
                     word.code(),
                     word instanceof Method method ? method.shortLabel() : word.label(),
-                    counts.getOrDefault(word.code(), 0),
-                    address.has(name, word.code())))
+                    counts,
+                    address))
         .filter(choice -> choice.count() > 0 || choice.chosen())
         .toList();
   }
 
-  private static Group segments(Map<String, Integer> counts, Address address) {
-    Map<String, Integer> shown = new TreeMap<>(counts);
-    address.all("segment").forEach(code -> shown.putIfAbsent(code, 0));
+  private static Choice choice(
+      String name,
+      String code,
+      String label,
+      Map<String, SearchAnswer.Count> counts,
+      Address address) {
+    SearchAnswer.Count count = counts.getOrDefault(code, new SearchAnswer.Count(code, 0, 0));
+    return new Choice(code, label, count.arms(), count.studies(), address.has(name, code));
+  }
+
+  private static Group segments(Map<String, SearchAnswer.Count> counts, Address address) {
+    Set<String> shown = new TreeSet<>(counts.keySet());
+    shown.addAll(address.all("segment"));
     List<Choice> choices =
-        shown.entrySet().stream()
-            .map(
-                e ->
-                    new Choice(
-                        e.getKey(),
-                        Segments.name(e.getKey()),
-                        e.getValue(),
-                        address.has("segment", e.getKey())))
+        shown.stream()
+            .map(code -> choice("segment", code, Segments.name(code), counts, address))
             .toList();
     return new Group("segment", "Part of the bone", choices);
   }
 
-  private static List<Family> families(Map<String, Integer> counts, Address address) {
-    Map<String, List<Outcome>> byFamily =
-        Outcome.vocabulary().all().stream()
-            .collect(
-                Collectors.groupingBy(Outcome::family, LinkedHashMap::new, Collectors.toList()));
-    List<Family> families = new ArrayList<>();
-    byFamily.forEach(
-        (name, outcomes) -> {
-          List<Choice> choices = choices("outcome", outcomes, counts, address);
-          if (!choices.isEmpty()) {
-            families.add(new Family(name, choices));
-          }
-        });
-    return families;
+  private static List<Family> families(Map<String, SearchAnswer.Count> counts, Address address) {
+    return OutcomeFamily.all().stream()
+        .map(
+            family ->
+                new Family(family.name(), choices("outcome", family.outcomes(), counts, address)))
+        .filter(family -> !family.outcomes().isEmpty())
+        .toList();
+  }
+
+  /** The families of the outcomes that are taken; empty where none is. */
+  public List<Family> taken() {
+    return families.stream()
+        .filter(family -> family.outcomes().stream().anyMatch(Choice::chosen))
+        .toList();
+  }
+
+  /** Whether several outcomes are taken, any of which will do. */
+  public boolean severalOutcomes() {
+    return address.all("outcome").size() > 1;
   }
 
   private static List<Band> bands(String path, Address address) {
@@ -193,7 +213,7 @@ public record FilterForm(
           case Filters.UNKNOWN -> say("page.only-unknown");
           default -> say("page.only-middle-inside");
         };
-    return new Choice(value, label, 0, value.equals(asked));
+    return new Choice(value, label, 0, 0, value.equals(asked));
   }
 
   /** What is on, as one line. */

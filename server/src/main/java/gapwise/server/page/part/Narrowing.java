@@ -2,6 +2,7 @@ package gapwise.server.page.part;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.server.address.Address;
@@ -10,8 +11,10 @@ import gapwise.server.page.part.FilterForm.On;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /** What narrows a list now, each with the address without it. */
@@ -42,7 +45,7 @@ final class Narrowing {
     if (!request.text().isEmpty()) {
       add(say("page.searched-for", Map.of("words", request.text())), address.without(List.of("q")));
     }
-    addEach("outcome");
+    addOutcomes();
     request
         .defect()
         .ifPresent(
@@ -70,12 +73,31 @@ final class Narrowing {
                 add(FollowUps.atLeast(months), address.without(List.of(Filters.FOLLOW_UP_FROM))));
   }
 
+  /** Every outcome of a family, as typed words ask for it, is one thing to take off. */
+  private void addOutcomes() {
+    List<OutcomeFamily> whole = OutcomeFamily.whole(address.all("outcome"));
+    Set<String> told = new HashSet<>();
+    for (OutcomeFamily family : whole) {
+      told.addAll(family.codes());
+      Address rest = address;
+      for (String code : family.codes()) {
+        rest = rest.without("outcome", code);
+      }
+      add(OutcomeChoice.any(family), rest);
+    }
+    addEach("outcome", told);
+  }
+
   private void addMatch(String words, String match) {
     add(say(words), address.without("match", match));
   }
 
   private void addEach(String filter) {
-    for (String value : address.all(filter)) {
+    addEach(filter, Set.of());
+  }
+
+  private void addEach(String filter, Set<String> told) {
+    for (String value : address.all(filter).stream().filter(one -> !told.contains(one)).toList()) {
       FilterWords.of(filter, value).ifPresent(words -> add(words, address.without(filter, value)));
     }
   }

@@ -7,8 +7,10 @@ import gapwise.evidence.vocabulary.Phase;
 import gapwise.place.Milestone;
 import gapwise.server.address.Address;
 import gapwise.server.address.CaseAddress;
+import gapwise.server.address.PagePaths;
 import gapwise.wording.Segments;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -18,6 +20,34 @@ import java.util.stream.Stream;
  * @param address what was entered
  */
 public record CaseForm(Address address) {
+  /** Address of an invented course: a frame with early weight on the leg. */
+  public static final String EXAMPLE = example().at(PagePaths.CASE);
+
+  private static Address example() {
+    Address example =
+        new Address(Map.of())
+            .with("method", "bone-transport")
+            .with("length", "6")
+            .with("bone", Bone.TIBIA.code())
+            .with("start", Clock.FRAME_ON.code())
+            .with(Milestone.FRAME_OFF.code(), "30")
+            .with(Milestone.FRAME_OFF.code() + "-unit", "weeks");
+    List<Phase> phases =
+        List.of(
+            Phase.NO_WEIGHT_BEARING,
+            Phase.PARTIAL_WEIGHT_BEARING,
+            Phase.FULL_IN_SUPPORT,
+            Phase.UNSUPPORTED);
+    List<String> weeks = List.of("2", "6", "22", "20");
+    for (int i = 0; i < phases.size(); i++) {
+      example =
+          example
+              .with("phase-" + (i + 1), phases.get(i).code())
+              .with("duration-" + (i + 1), weeks.get(i))
+              .with("unit-" + (i + 1), "weeks");
+    }
+    return example;
+  }
 
   /** One choice of a list. */
   public record Choice(String value, String label, boolean chosen) {}

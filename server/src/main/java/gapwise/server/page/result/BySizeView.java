@@ -13,6 +13,7 @@ import gapwise.server.page.Site;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
+import gapwise.server.page.part.OutcomeChoice;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
@@ -38,6 +39,11 @@ public sealed interface BySizeView {
             Offer.taken(PagePaths.BY_SIZE, form().address()))
         .flatMap(List::stream)
         .toList();
+  }
+
+  /** The outcomes of the family that is asked for, one of which is drawn at a time. */
+  default List<OutcomeChoice> outcomes() {
+    return OutcomeChoice.one(PagePaths.BY_SIZE, form());
   }
 
   /** The cuts between bands as the address gives them. */

@@ -16,6 +16,7 @@ import gapwise.server.page.Site;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
+import gapwise.server.page.part.OutcomeChoice;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
@@ -42,6 +43,11 @@ public sealed interface PooledView {
             Offer.taken(PagePaths.POOLED, form().address()))
         .flatMap(List::stream)
         .toList();
+  }
+
+  /** The outcomes of the family that is asked for, one of which is pooled at a time. */
+  default List<OutcomeChoice> outcomes() {
+    return OutcomeChoice.one(PagePaths.POOLED, form());
   }
 
   /** Address of the studies with the same filters. */
@@ -93,27 +99,6 @@ public sealed interface PooledView {
     /** Address of the same question with small series against large ones. */
     public String funnel() {
       return form.address().at(PagePaths.FUNNEL);
-    }
-
-    /** The other ways in which papers count the same thing, with their addresses. */
-    public List<FilterForm.On> sameFamily() {
-      return form.families().stream()
-          .filter(family -> family.name().equals(outcome().family()))
-          .flatMap(family -> family.outcomes().stream())
-          .filter(choice -> !choice.chosen() && choice.count() > 0)
-          .map(
-              choice ->
-                  new FilterForm.On(
-                      say(
-                          "page.other-outcome",
-                          Map.of(
-                              "outcome",
-                              choice.label(),
-                              "groups",
-                              Integer.toString(choice.count()))),
-                      PagePaths.POOLED,
-                      form.address().with("outcome", choice.value())))
-          .toList();
     }
 
     /** What stands beside every result. */

@@ -12,6 +12,7 @@ import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.Phase;
 import gapwise.evidence.vocabulary.Standing;
 import gapwise.figure.value.Shown;
+import gapwise.wording.Moneys;
 import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.List;
@@ -81,22 +82,7 @@ public record OutcomeLine(
     if (report.followed().isPresent()) {
       notes.add(say("studies.followed", Map.of("people", report.followed().getAsInt())));
     }
-    report
-        .money()
-        .ifPresent(
-            money ->
-                notes.add(
-                    money.priceYear().isPresent()
-                        ? say(
-                            "studies.prices-of-year",
-                            Map.of(
-                                "currency",
-                                money.currency().getCurrencyCode(),
-                                "year",
-                                Integer.toString(money.priceYear().getAsInt())))
-                        : say(
-                            "studies.prices-of-unknown-year",
-                            Map.of("currency", money.currency().getCurrencyCode()))));
+    report.money().map(Moneys::words).ifPresent(notes::add);
     Optional.of(report.standing())
         .filter(standing -> standing != Standing.COUNTS)
         .map(Standing::label)

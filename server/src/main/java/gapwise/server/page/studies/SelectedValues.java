@@ -15,6 +15,7 @@ import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selector;
+import gapwise.wording.Moneys;
 import gapwise.wording.Values;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -66,9 +67,7 @@ public final class SelectedValues implements ArmValues {
       share.add(values.share());
     }
     PatientsMeant.words(row).ifPresent(share::add);
-    row.report()
-        .flatMap(OutcomeReport::money)
-        .ifPresent(money -> share.add(money.currency().getCurrencyCode()));
+    row.report().flatMap(OutcomeReport::money).map(Moneys::words).ifPresent(share::add);
     row.otherSideWords().ifPresent(share::add);
     ofWhom.ifPresent(share::add);
     row.clock()

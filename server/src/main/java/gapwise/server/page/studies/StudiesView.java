@@ -1,8 +1,10 @@
 package gapwise.server.page.studies;
 
+import gapwise.server.address.PagePaths;
 import gapwise.server.address.Paging;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.OutcomeChoice;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,6 +34,11 @@ public record StudiesView(
     Found list) {
   public StudiesView {
     notSaid = List.copyOf(notSaid);
+  }
+
+  /** The outcomes of the family that is asked for, one of which can be taken alone. */
+  public List<OutcomeChoice> outcomes() {
+    return OutcomeChoice.several(PagePaths.STUDIES, form);
   }
 
   /** An order of lines, or a column, as the page offers it. */

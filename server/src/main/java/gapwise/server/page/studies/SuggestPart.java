@@ -3,6 +3,7 @@ package gapwise.server.page.studies;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.problem.Problem;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -17,6 +18,7 @@ import gapwise.server.address.TypedWords;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.FilterWords;
+import gapwise.server.page.part.OutcomeChoice;
 import gapwise.server.route.Routes;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
@@ -83,6 +85,10 @@ public final class SuggestPart {
 
   private static String meaning(Reading reading) {
     if (reading instanceof Reading.Coded coded) {
+      Optional<OutcomeFamily> family = OutcomeFamily.exactly(coded.codes());
+      if (coded.kind() == Reading.Kind.OUTCOME && family.isPresent()) {
+        return OutcomeChoice.any(family.get());
+      }
       return coded.codes().stream()
           .map(code -> label(coded.kind(), code))
           .collect(Collectors.joining(" or "));

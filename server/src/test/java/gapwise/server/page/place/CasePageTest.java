@@ -34,6 +34,18 @@ class CasePageTest {
   }
 
   @Test
+  void theExampleIsSaidToBeInventedAndIsPlacedByOneClick() throws Exception {
+    String form = page("");
+    assertTrue(form.contains("An invented example, of no patient"), form);
+    int at = form.indexOf("id=\"example\" href=\"") + "id=\"example\" href=\"".length();
+    String address = form.substring(at, form.indexOf('"', at)).replace("&amp;", "&");
+    String placed = page(address.substring(address.indexOf('?')));
+    // 2 + 6 + 22 + 20 weeks are 50; unsupported begins after 30 of them, 30 * 7 / 30.44 months
+    assertTrue(placed.contains("The course: 11.5 months (50 weeks) in all"), placed);
+    assertTrue(placed.contains("6.9 months"), placed);
+  }
+
+  @Test
   void theMethodOfTheCaseStandsFirstThenTheOthersAndThatTheyAreNoComparison() throws Exception {
     String page = page("?method=induced-membrane" + UNION);
     int own = page.indexOf("new series of induced membrane");
