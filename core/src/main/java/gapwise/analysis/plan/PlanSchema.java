@@ -29,7 +29,8 @@ public final class PlanSchema {
   private PlanSchema() {}
 
   private static Schema load() {
-    try (InputStream in = PlanSchema.class.getResourceAsStream("/gapwise/analysis/plan.schema.json")) {
+    try (InputStream in =
+        PlanSchema.class.getResourceAsStream("/gapwise/analysis/plan.schema.json")) {
       SchemaRegistryConfig config =
           SchemaRegistryConfig.builder().pathType(PathType.LEGACY).locale(Locale.ENGLISH).build();
       return SchemaRegistry.withDefaultDialect(

@@ -6,6 +6,7 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.LooseWords;
@@ -30,6 +31,7 @@ import java.util.stream.Collectors;
  * @param bands bands of missing length to take at one click
  * @param groups filters of several choices
  * @param families outcomes by family
+ * @param details words of details of methods, by detail
  * @param on what narrows the list now, each with the address without it
  * @param loose said where no group has all words, so that any of them was enough
  */
@@ -38,6 +40,7 @@ public record FilterForm(
     List<Band> bands,
     List<Group> groups,
     List<Family> families,
+    List<Group> details,
     List<On> on,
     Optional<String> loose) {
 
@@ -91,13 +94,15 @@ public record FilterForm(
         bands(path, address),
         groups,
         families(of("outcomes", counts), address),
+        details(of("details", counts), address),
         Narrowing.of(path, address.without(PLACE), request),
         answer.looseWords().map(LooseWords::sentence));
   }
 
   private static Map<String, Map<String, Integer>> counts(SearchAnswer answer) {
     Map<String, Map<String, Integer>> counts = new LinkedHashMap<>();
-    for (String name : List.of("methods", "bones", "segments", "infected", "designs", "outcomes")) {
+    for (String name :
+        List.of("methods", "bones", "segments", "infected", "designs", "outcomes", "details")) {
       counts.put(name, new LinkedHashMap<>());
     }
     for (SearchAnswer.Facet facet : answer.facets()) {
@@ -129,11 +134,18 @@ public record FilterForm(
             word ->
                 new Choice(
                     word.code(),
-                    word instanceof Method method ? method.shortLabel() : word.label(),
+                    label(word),
                     counts.getOrDefault(word.code(), 0),
                     address.has(name, word.code())))
         .filter(choice -> choice.count() > 0 || choice.chosen())
         .toList();
+  }
+
+  private static String label(Coded word) {
+    if (word instanceof Method method) {
+      return method.shortLabel();
+    }
+    return word instanceof MethodDetail detail ? detail.word() : word.label();
   }
 
   private static Group segments(Map<String, Integer> counts, Address address) {
@@ -150,6 +162,23 @@ public record FilterForm(
                         address.has("segment", e.getKey())))
             .toList();
     return new Group("segment", "Part of the bone", choices);
+  }
+
+  private static List<Group> details(Map<String, Integer> counts, Address address) {
+    Map<String, List<MethodDetail>> byKind =
+        MethodDetail.all().stream()
+            .collect(
+                Collectors.groupingBy(
+                    one -> one.kind().shortLabel(), LinkedHashMap::new, Collectors.toList()));
+    return byKind.entrySet().stream()
+        .map(
+            kind ->
+                new Group(
+                    Filters.DETAIL,
+                    kind.getKey(),
+                    choices(Filters.DETAIL, kind.getValue(), counts, address)))
+        .filter(group -> !group.choices().isEmpty())
+        .toList();
   }
 
   private static List<Family> families(Map<String, Integer> counts, Address address) {
