@@ -97,6 +97,8 @@ class QuestionJsonTest {
         "{'outcome':'union','segments':[42]}; source.evidence.segments[0]; wrong-type",
         "{'outcome':'union','infected':'maybe'}; source.evidence.infected; unknown-value",
         "{'outcome':'union','designs':['']}; source.evidence.designs[0]; wrong-type",
+        "{'outcome':'union','details':['fixation:rope']}; source.evidence.details[0]; unknown-value",
+        "{'outcome':'union','details':'fixation:ring'}; source.evidence.details; wrong-type",
         "{'outcome':'union','yearFrom':2010.5}; source.evidence.yearFrom; wrong-type",
         "{'outcome':'union','yearFrom':2010,'yearTo':2000}; source.evidence.yearTo; range-ends-before-it-starts",
         "{'outcome':'union','defectLengthFromCentimetres':-1}; source.evidence.defectLengthFromCentimetres; wrong-type",

@@ -93,6 +93,9 @@ public final class SelectionRows implements EvidenceRows {
       fill(row, selection.question(), cells, warnings);
       rows.add(cells);
     }
+    // Where no paper says of how many patients, rows are listed without weight, not refused.
+    String number = measure.equals(RATE) ? "personTime" : measure.equals(MEAN) ? "n" : "total";
+    rows.get(0).putIfAbsent(number, RowValue.BLANK);
     selection.leftOut().forEach(left -> warnings.add(warning(left)));
     selection.notes().forEach(note -> warnings.add(Result.Warning.of(note.code(), note.message())));
     return new Selected(rows, warnings, reported(selection), selection.dataSha256());

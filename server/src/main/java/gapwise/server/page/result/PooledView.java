@@ -95,12 +95,18 @@ public sealed interface PooledView {
       return form.address().at(PagePaths.FUNNEL);
     }
 
-    /** The other ways in which papers count the same thing, with their addresses. */
+    /**
+     * The other ways in which papers count the same thing, with their addresses; its other side is
+     * in the answer already.
+     */
     public List<FilterForm.On> sameFamily() {
       return form.families().stream()
           .filter(family -> family.name().equals(outcome().family()))
           .flatMap(family -> family.outcomes().stream())
           .filter(choice -> !choice.chosen() && choice.count() > 0)
+          .filter(
+              choice ->
+                  outcome().otherSide().filter(o -> o.code().equals(choice.value())).isEmpty())
           .map(
               choice ->
                   new FilterForm.On(

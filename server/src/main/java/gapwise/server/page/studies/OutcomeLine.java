@@ -97,6 +97,7 @@ public record OutcomeLine(
                         : say(
                             "studies.prices-of-unknown-year",
                             Map.of("currency", money.currency().getCurrencyCode()))));
+    report.test().ifPresent(test -> notes.add(say("studies.test-printed", Map.of("test", test))));
     Optional.of(report.standing())
         .filter(standing -> standing != Standing.COUNTS)
         .map(Standing::label)
