@@ -112,7 +112,7 @@ public final class QuestionWords {
     return say("answer.among-reaching", Map.of("length", Defects.range(range)));
   }
 
-  /** Each detail once, with the words asked of it: "fixation: ring or hexapod". */
+  /** Each detail once, with the words asked of it: "ring or hexapod (fixation)". */
   private static List<String> details(SearchRequest among) {
     List<String> told = new ArrayList<>();
     for (DetailKind kind : DetailKind.ofMethods().all()) {
@@ -122,7 +122,7 @@ public final class QuestionWords {
               .map(MethodDetail::word)
               .toList();
       if (!words.isEmpty()) {
-        told.add(kind.shortLabel() + ": " + String.join(" or ", words));
+        told.add(String.join(" or ", words) + " (" + kind.shortLabel() + ")");
       }
     }
     return told;

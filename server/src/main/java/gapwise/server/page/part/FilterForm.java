@@ -175,10 +175,14 @@ public record FilterForm(
             kind ->
                 new Group(
                     Filters.DETAIL,
-                    kind.getKey(),
+                    capitalised(kind.getKey()),
                     choices(Filters.DETAIL, kind.getValue(), counts, address)))
         .filter(group -> !group.choices().isEmpty())
         .toList();
+  }
+
+  private static String capitalised(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   private static List<Family> families(Map<String, Integer> counts, Address address) {

@@ -13,6 +13,7 @@ import gapwise.selection.Selection;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
+import gapwise.server.page.part.ByDetail;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
@@ -42,6 +43,11 @@ public sealed interface PooledView {
             Offer.taken(PagePaths.POOLED, form().address()))
         .flatMap(List::stream)
         .toList();
+  }
+
+  /** Details of the method of which one word may be taken alone. */
+  default List<ByDetail> byDetail() {
+    return ByDetail.of(PagePaths.POOLED, form());
   }
 
   /** Address of the studies with the same filters. */

@@ -29,7 +29,8 @@ class MethodDetailsTest {
     String narrowed = page(path + "detail=transport-levels%3Atrifocal");
     assertTrue(narrowed.contains("levels of transport: trifocal"), narrowed);
     String all = page(path.substring(0, path.length() - 1));
-    assertTrue(all.contains("value=\"transport-levels:trifocal\""), all);
+    assertEquals(path.startsWith("/studies"), all.contains("value=\"transport-levels:trifocal\""));
+    assertTrue(narrowed.contains("value=\"transport-levels:trifocal\""), narrowed);
     assertTrue(!all.contains("levels of transport: trifocal"), all);
   }
 
@@ -46,14 +47,27 @@ class MethodDetailsTest {
     assertEquals(trifocal, rings + hexapods);
   }
 
+  @Test
+  void aPooledResultIsAskedAgainByAWordOfADetailAndKeepsOtherDetails() throws Exception {
+    String asked = page("/pooled?outcome=primary-union&detail=transport-levels%3Atrifocal");
+    String link = "href=\"/pooled?outcome=primary-union&detail=transport-levels%3Abifocal\"";
+    assertTrue(asked.contains(link), asked);
+    assertTrue(
+        page("/pooled?outcome=primary-union&detail=fixation%3Aring")
+            .contains(
+                "href=\"/pooled?outcome=primary-union&detail=fixation%3Aring"
+                    + "&detail=transport-levels%3Atrifocal\""));
+    assertTrue(asked.contains("<h1>Primary union: trifocal (levels of transport)</h1>"), asked);
+  }
+
   private static int groups(String filters) throws Exception {
     JsonNode answer =
         JsonMapper.builder().build().readTree(running.get("/api/v1/studies?" + filters).body());
     Matcher found =
         Pattern.compile("(\\d+) groups? of patients in").matcher(page("/studies?" + filters));
     assertTrue(found.find(), filters);
-    assertEquals(answer.path("arms").asInt(), Integer.parseInt(found.group(1)));
-    return answer.path("arms").asInt();
+    assertEquals(answer.path("groups").asInt(), Integer.parseInt(found.group(1)));
+    return answer.path("groups").asInt();
   }
 
   @Test
