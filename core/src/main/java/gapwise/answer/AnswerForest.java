@@ -170,8 +170,7 @@ public final class AnswerForest {
           say("answer.not-pooled"), say("answer.zero-in-every-series"));
     }
     if (pooled < 2) {
-      return new ForestSummary.NotPooled(
-          say("answer.not-pooled"), tooFew(pooled, block.lines().size()));
+      return new ForestSummary.NotPooled(say("answer.not-pooled"), tooFew(pooled, block));
     }
     if (block.summary().isEmpty()) {
       return new ForestSummary.NotPooled(say("answer.not-pooled"), say("answer.no-average"));
@@ -185,11 +184,11 @@ public final class AnswerForest {
         People.of(block.pooled()));
   }
 
-  private static String tooFew(int pooled, int series) {
-    if (pooled == 0) {
+  private static String tooFew(int pooled, Blocks.Block block) {
+    if (pooled == 0 && block.alone().isEmpty()) {
       return say("answer.no-usable-series");
     }
-    return say(series == 1 ? "answer.one-series-alone" : "answer.one-usable-series");
+    return say(block.lines().size() == 1 ? "answer.one-series-alone" : "answer.one-usable-series");
   }
 
   private List<String> notes() {

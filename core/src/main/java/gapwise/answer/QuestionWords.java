@@ -5,7 +5,9 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
@@ -54,6 +56,7 @@ public final class QuestionWords {
     add(parts, among.segments().stream().sorted().map(Segments::name).toList());
     among.infected().stream().sorted().map(QuestionWords::infected).forEach(parts::add);
     add(parts, among.designs().stream().sorted().map(Design::label).toList());
+    details(among).forEach(parts::add);
     if (!among.text().isEmpty()) {
       parts.add(say("answer.among-text", Map.of("text", among.text())));
     }
@@ -66,11 +69,13 @@ public final class QuestionWords {
       parts.add(say("answer.among-as-printed"));
     }
     among
-        .yearFrom()
+        .years()
+        .from()
         .ifPresent(
             year -> parts.add(say("answer.among-year-from", Map.of("year", String.valueOf(year)))));
     among
-        .yearTo()
+        .years()
+        .to()
         .ifPresent(
             year -> parts.add(say("answer.among-year-to", Map.of("year", String.valueOf(year)))));
     return parts.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", parts));
@@ -107,6 +112,22 @@ public final class QuestionWords {
       return say("answer.among-reaching-to", Map.of("to", to));
     }
     return say("answer.among-reaching", Map.of("length", Defects.range(range)));
+  }
+
+  /** Each detail once, with the words asked of it: "ring or hexapod (fixation)". */
+  private static List<String> details(SearchRequest among) {
+    List<String> told = new ArrayList<>();
+    for (DetailKind kind : DetailKind.ofMethods().all()) {
+      List<String> words =
+          MethodDetail.all().stream()
+              .filter(one -> one.kind().equals(kind) && among.details().contains(one))
+              .map(MethodDetail::word)
+              .toList();
+      if (!words.isEmpty()) {
+        told.add(String.join(" or ", words) + " (" + kind.shortLabel() + ")");
+      }
+    }
+    return told;
   }
 
   private static void add(List<String> parts, List<String> alternatives) {

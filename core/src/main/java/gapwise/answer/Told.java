@@ -103,13 +103,13 @@ public record Told(
             .map(
                 counted ->
                     say(
-                        "told.lead-average",
+                        People.series(rows).ofOneStudy()
+                            ? "told.lead-average-of-one-study"
+                            : "told.lead-average",
                         Map.of("count", counted, "series", People.series(rows).words())))
             .orElse(""),
         Optional.of(value(measure, average.value())),
-        say(
-            count.isPresent() ? "told.rest-interval" : "told.rest-average",
-            Map.of("limits", limits)),
+        say(rest(count.isPresent(), People.series(rows).ofOneStudy()), Map.of("limits", limits)),
         Optional.of(words(rows)),
         filled(
             count.isPresent() ? "" : from(rows),
@@ -118,6 +118,14 @@ public record Told(
             saysLittle(measure, average),
             newCentre(measure, summary.shown(), rows.size()),
             spread(block.heterogeneity(), rows.size())));
+  }
+
+  /** Groups of one study are of one centre, or of those of one study. */
+  private static String rest(boolean counted, boolean ofOneStudy) {
+    if (counted) {
+      return "told.rest-interval";
+    }
+    return ofOneStudy ? "told.rest-average-of-one-study" : "told.rest-average";
   }
 
   private static Told alone(Outcome outcome, Blocks.Block block, Blocks.Line line) {
@@ -205,8 +213,16 @@ public record Told(
   }
 
   private static String words(List<SelectedRow> rows) {
-    return say(
-        "told.rows", Map.of("series", People.series(rows).words(), "people", People.of(rows)));
+    String series = People.series(rows).words();
+    int silent = (int) rows.stream().filter(row -> row.speaksOf().isEmpty()).count();
+    if (silent == rows.size()) {
+      return say("told.rows-silent", Map.of("series", series, "silent", silent));
+    }
+    return silent == 0
+        ? say("told.rows", Map.of("series", series, "people", People.of(rows)))
+        : say(
+            "told.rows-some-silent",
+            Map.of("series", series, "people", People.of(rows), "silent", silent));
   }
 
   private static List<String> filled(String... sentences) {

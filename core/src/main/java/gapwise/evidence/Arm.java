@@ -1,7 +1,10 @@
 package gapwise.evidence;
 
+import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Missing;
 import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -42,6 +45,18 @@ public record Arm(
     missing = Collections.unmodifiableSortedMap(new TreeMap<>(missing));
     Objects.requireNonNull(note, "note");
     Ids.require("arm id", id);
+  }
+
+  /** Its details of the method that are listed words of the vocabulary. */
+  public List<MethodDetail> listedDetails() {
+    return details.entrySet().stream()
+        .flatMap(
+            one ->
+                DetailKind.ofMethods()
+                    .find(one.getKey())
+                    .flatMap(kind -> MethodDetail.written(kind, one.getValue().words()))
+                    .stream())
+        .toList();
   }
 
   /** Starts a value of which only the given parts are known. */

@@ -33,6 +33,8 @@ import java.util.TreeMap;
  * @param subgroup which part of the arm; empty for the whole arm
  * @param phase for an outcome that is a phase of treatment
  * @param money currency and price year of a cost
+ * @param test the p value or test statistic printed beside it, in the words of the paper; shown,
+ *     and used in no analysis
  * @param standing whether it counts
  * @param provenance place in the paper and words
  * @param missing why template columns are empty, by column
@@ -51,6 +53,7 @@ public record OutcomeReport(
     Optional<Subgroup> subgroup,
     Optional<Phase> phase,
     Optional<Money> money,
+    Optional<String> test,
     Standing standing,
     Provenance provenance,
     SortedMap<String, Missing> missing,
@@ -69,6 +72,7 @@ public record OutcomeReport(
     Objects.requireNonNull(subgroup, "subgroup");
     Objects.requireNonNull(phase, "phase");
     Objects.requireNonNull(money, "money");
+    Objects.requireNonNull(test, "test");
     Objects.requireNonNull(standing, "standing");
     Objects.requireNonNull(provenance, "provenance");
     missing = Collections.unmodifiableSortedMap(new TreeMap<>(missing));
@@ -95,6 +99,7 @@ public record OutcomeReport(
     builder.subgroup = subgroup;
     builder.phase = phase;
     builder.money = money;
+    builder.test = test;
     builder.standing = standing;
     builder.provenance = provenance;
     builder.missing = missing;
@@ -116,6 +121,7 @@ public record OutcomeReport(
     private Optional<Subgroup> subgroup = Optional.empty();
     private Optional<Phase> phase = Optional.empty();
     private Optional<Money> money = Optional.empty();
+    private Optional<String> test = Optional.empty();
     private Standing standing = Standing.COUNTS;
     private Provenance provenance = Provenance.NOWHERE;
     private SortedMap<String, Missing> missing = new TreeMap<>();
@@ -172,6 +178,11 @@ public record OutcomeReport(
       return this;
     }
 
+    public Builder test(String value) {
+      test = Optional.of(value);
+      return this;
+    }
+
     public Builder standing(Standing value) {
       standing = value;
       return this;
@@ -207,6 +218,7 @@ public record OutcomeReport(
           subgroup,
           phase,
           money,
+          test,
           standing,
           provenance,
           missing,

@@ -85,6 +85,13 @@ final class OutcomeSheet {
           .like("EUR");
   private static final Field<Integer> PRICE_YEAR =
       Field.year("price_year", "Price year", "Year of the prices.");
+  private static final Field<String> TEST =
+      Field.text(
+              "test_words",
+              "Test, as printed",
+              "P value or test statistic beside the number, with what it compares. Kept and shown;"
+                  + " no analysis uses it.")
+          .like("t = 2.4, p = 0.02, against group B");
   private static final Field<Standing> STANDING =
       Field.of(
           "standing",
@@ -109,7 +116,7 @@ final class OutcomeSheet {
     fields.addAll(List.of(FOLLOWED, SUBGROUP, DEFECT_FROM, DEFECT_TO));
     fields.add(VALUE.fields().get(3));
     fields.addAll(VALUE.fields().subList(15, VALUE.fields().size()));
-    fields.addAll(List.of(AGAINST, PHASE, CURRENCY, PRICE_YEAR, STANDING));
+    fields.addAll(List.of(AGAINST, PHASE, CURRENCY, PRICE_YEAR, TEST, STANDING));
     fields.addAll(ProvenanceFields.fields());
     return fields;
   }
@@ -168,6 +175,7 @@ final class OutcomeSheet {
     Optional<Subgroup> subgroup = subgroup(row);
     Optional<Phase> phase = row.get(PHASE);
     Optional<Money> money = money(row);
+    Optional<String> test = row.get(TEST);
     Optional<Standing> standing = row.get(STANDING);
     Optional<String> note = row.get(ProvenanceFields.NOTE);
     started.ifPresent(
@@ -181,6 +189,7 @@ final class OutcomeSheet {
           subgroup.ifPresent(report::subgroup);
           phase.ifPresent(report::phase);
           money.ifPresent(report::money);
+          test.ifPresent(report::test);
           standing.ifPresent(report::standing);
           note.ifPresent(report::note);
           report.provenance(ProvenanceFields.read(row));
@@ -243,6 +252,7 @@ final class OutcomeSheet {
     report.subgroup().ifPresent(subgroup -> write(row, subgroup));
     row.put(PHASE, report.phase());
     report.money().ifPresent(money -> write(row, money));
+    row.put(TEST, report.test());
     if (report.standing() != Standing.COUNTS) {
       row.put(STANDING, report.standing());
     }

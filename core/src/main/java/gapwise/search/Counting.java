@@ -178,8 +178,9 @@ final class Counting implements CollectorManager<Counting.Pass, Counting.Totals>
     public void collect(int document) throws IOException {
       int failed = -1;
       for (int i = 0; i < narrowing.length; i++) {
-        if (!narrowing[i].load(document)) {
-          if (failed >= 0) {
+        int parts = narrowing[i].load(document);
+        if (parts > 0) {
+          if (failed >= 0 || parts > 1) {
             return;
           }
           failed = i;

@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -77,6 +78,22 @@ enum Filter {
     Collection<String> of(Study study, Arm arm, ArmFacts facts) {
       return facts.outcomes();
     }
+  },
+  DETAILS {
+    @Override
+    Set<String> asked(SearchRequest request) {
+      return codes(request.details());
+    }
+
+    @Override
+    Collection<String> of(Study study, Arm arm, ArmFacts facts) {
+      return codes(arm.listedDetails());
+    }
+
+    @Override
+    String part(String code) {
+      return code.substring(0, code.indexOf(':') + 1);
+    }
   };
 
   /** A code longer than this is cut, on both sides, since a term of the index has an upper size. */
@@ -87,6 +104,21 @@ enum Filter {
 
   /** The codes of an arm. */
   abstract Collection<String> of(Study study, Arm arm, ArmFacts facts);
+
+  /**
+   * The part of the filter that a code belongs to. Codes of one part are alternatives, and parts
+   * narrow one another as filters do; most filters have one part.
+   */
+  String part(String code) {
+    return "";
+  }
+
+  /** Codes by the parts that they belong to. */
+  Collection<Set<String>> byPart(Set<String> codes) {
+    return codes.stream()
+        .collect(Collectors.groupingBy(this::part, TreeMap::new, Collectors.toSet()))
+        .values();
+  }
 
   /** Name of the filter for people who call, and of its field in the index. */
   String field() {

@@ -10,12 +10,17 @@ import org.apache.lucene.index.SortedSetDocValues;
 import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.FixedBitSet;
 
-/** The values of one filter in one segment of the index, with what was counted of them. */
+/**
+ * The values of one filter in one segment of the index, with what was counted of them. A filter
+ * that has several parts keeps an arm out when the arm has none of the values asked of any part.
+ */
 final class FilterColumn {
   private final Filter filter;
   private final SortedSetDocValues values;
-  private final boolean narrows;
   private final FixedBitSet asked;
+  private final int[] parts;
+  private final boolean[] partNarrows;
+  private final boolean[] partPasses;
   private final int[] arms;
   private final int[] studies;
 
@@ -30,7 +35,20 @@ final class FilterColumn {
     this.filter = filter;
     this.values = values;
     int valueCount = Math.toIntExact(values.getValueCount());
-    narrows = !codes.isEmpty();
+    parts = new int[valueCount];
+    List<String> names = new ArrayList<>();
+    filter.byPart(codes).forEach(of -> names.add(filter.part(of.iterator().next())));
+    int narrowing = names.size();
+    for (int place = 0; place < valueCount; place++) {
+      String part = filter.part(values.lookupOrd(place).utf8ToString());
+      if (!names.contains(part)) {
+        names.add(part);
+      }
+      parts[place] = names.indexOf(part);
+    }
+    partNarrows = new boolean[names.size()];
+    Arrays.fill(partNarrows, 0, narrowing, true);
+    partPasses = new boolean[names.size()];
     asked = new FixedBitSet(Math.max(1, valueCount));
     arms = new int[valueCount];
     studies = new int[valueCount];
@@ -50,13 +68,13 @@ final class FilterColumn {
 
   /** Whether it keeps any arm out. */
   boolean narrows() {
-    return narrows;
+    return partNarrows.length > 0 && partNarrows[0];
   }
 
-  /** Reads the values of an arm and tells whether it passes the filter. */
-  boolean load(int document) throws IOException {
+  /** Reads the values of an arm and tells how many parts of the filter keep it out. */
+  int load(int document) throws IOException {
     held = 0;
-    boolean passes = !narrows;
+    Arrays.fill(partPasses, false);
     if (values.advanceExact(document)) {
       int count = values.docValueCount();
       if (count > current.length) {
@@ -65,10 +83,14 @@ final class FilterColumn {
       while (held < count) {
         int place = (int) values.nextOrd();
         current[held++] = place;
-        passes |= asked.get(place);
+        partPasses[parts[place]] |= asked.get(place);
       }
     }
-    return passes;
+    int failed = 0;
+    for (int part = 0; part < partNarrows.length && partNarrows[part]; part++) {
+      failed += partPasses[part] ? 0 : 1;
+    }
+    return failed;
   }
 
   /** Whether the arm last read has any value. */
@@ -97,18 +119,26 @@ final class FilterColumn {
    */
   void count(int study) {
     for (int i = 0; i < held; i++) {
-      int place = current[i];
-      arms[place]++;
-      if (lastStudy[place] != study) {
-        lastStudy[place] = study;
-        studies[place]++;
-      }
+      count(current[i], study);
     }
   }
 
-  /** Counts the arm last read as one that this filter alone keeps out. */
+  private void count(int place, int study) {
+    arms[place]++;
+    if (lastStudy[place] != study) {
+      lastStudy[place] = study;
+      studies[place]++;
+    }
+  }
+
+  /** Counts the arm last read as one that one part of this filter alone keeps out. */
   void countFailedAlone(int study) {
-    count(study);
+    for (int i = 0; i < held; i++) {
+      int part = parts[current[i]];
+      if (partNarrows[part] && !partPasses[part]) {
+        count(current[i], study);
+      }
+    }
     failedAlone++;
   }
 

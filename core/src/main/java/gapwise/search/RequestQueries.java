@@ -25,12 +25,8 @@ final class RequestQueries {
 
   private static BooleanQuery.Builder besideLength(SearchRequest request, Query text) {
     BooleanQuery.Builder query = new BooleanQuery.Builder().add(text, Occur.MUST);
-    if (request.yearFrom().isPresent() || request.yearTo().isPresent()) {
-      query.add(
-          years(
-              request.yearFrom().orElse(Integer.MIN_VALUE),
-              request.yearTo().orElse(Integer.MAX_VALUE)),
-          Occur.FILTER);
+    if (request.years().narrows()) {
+      query.add(years(request.years()), Occur.FILTER);
     }
     if (request.followUpFrom().isPresent()) {
       double least = ArmDocuments.unsignedZero(request.followUpFrom().getAsDouble());
@@ -60,8 +56,7 @@ final class RequestQueries {
     BooleanQuery.Builder query = new BooleanQuery.Builder();
     query.add(all, Occur.MUST);
     for (Filter filter : Filter.values()) {
-      Set<String> codes = filter.asked(request);
-      if (!codes.isEmpty()) {
+      for (Set<String> codes : filter.byPart(filter.asked(request))) {
         query.add(anyOf(filter, codes), Occur.FILTER);
       }
     }
@@ -73,9 +68,12 @@ final class RequestQueries {
         filter.field(), codes.stream().map(Filter::term).map(BytesRef::new).toList());
   }
 
-  private static Query years(int from, int to) {
-    return from > to
+  private static Query years(YearRange years) {
+    return years.isBackwards()
         ? new MatchNoDocsQuery("the first year lies after the last")
-        : IntPoint.newRangeQuery(ArmDocuments.YEAR, from, to);
+        : IntPoint.newRangeQuery(
+            ArmDocuments.YEAR,
+            years.from().orElse(Integer.MIN_VALUE),
+            years.to().orElse(Integer.MAX_VALUE));
   }
 }

@@ -44,9 +44,10 @@ public record SearchAnswer(
    * filters as they are.
    *
    * @param filter name of the filter as in {@link SearchRequest}: methods, bones, segments,
-   *     infected, designs, outcomes
+   *     infected, designs, outcomes, details
    * @param counts values with at least one arm, most first
-   * @param without arms that there would be with this filter off
+   * @param without arms that there would be with this filter off; of details, which narrow one
+   *     another, with any one of them off
    */
   public record Facet(String filter, List<Count> counts, int without) {
     public Facet {

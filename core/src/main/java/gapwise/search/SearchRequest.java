@@ -3,11 +3,11 @@ package gapwise.search;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
 
 /**
@@ -21,8 +21,9 @@ import java.util.Set;
  * @param infected infected at the start: yes, no, mixed
  * @param designs designs
  * @param outcomes codes of outcomes of which at least one must be reported for the arm
- * @param yearFrom first year of publication
- * @param yearTo last year of publication
+ * @param details words of details of methods; those of one detail are alternatives, and details
+ *     narrow one another
+ * @param years years of publication
  * @param defect missing length
  * @param defectMatch how the missing length of an arm is held against it
  * @param followUpFrom months for which the patients of an arm must have been followed at least, by
@@ -37,8 +38,8 @@ public record SearchRequest(
     Set<YesOrNo> infected,
     Set<Design> designs,
     Set<String> outcomes,
-    OptionalInt yearFrom,
-    OptionalInt yearTo,
+    Set<MethodDetail> details,
+    YearRange years,
     Optional<LengthRange> defect,
     DefectMatch defectMatch,
     OptionalDouble followUpFrom) {
@@ -73,8 +74,8 @@ public record SearchRequest(
           Set.of(),
           Set.of(),
           Set.of(),
-          OptionalInt.empty(),
-          OptionalInt.empty(),
+          Set.of(),
+          YearRange.ANY,
           Optional.empty(),
           DefectMatch.OVERLAP,
           OptionalDouble.empty());
@@ -87,8 +88,8 @@ public record SearchRequest(
     infected = Set.copyOf(infected);
     designs = Set.copyOf(designs);
     outcomes = Set.copyOf(outcomes);
-    Objects.requireNonNull(yearFrom, "yearFrom");
-    Objects.requireNonNull(yearTo, "yearTo");
+    details = Set.copyOf(details);
+    Objects.requireNonNull(years, "years");
     Objects.requireNonNull(defect, "defect");
     Objects.requireNonNull(defectMatch, "defectMatch");
     if (followUpFrom.isPresent() && !(followUpFrom.getAsDouble() >= 0)) {
@@ -131,8 +132,7 @@ public record SearchRequest(
   /** The same request narrowed to one year of publication. */
   public SearchRequest ofYear(int year) {
     Copy copy = new Copy();
-    copy.yearFrom = OptionalInt.of(year);
-    copy.yearTo = OptionalInt.of(year);
+    copy.years = YearRange.only(year);
     return copy.request();
   }
 
@@ -149,8 +149,7 @@ public record SearchRequest(
     private String text = SearchRequest.this.text;
     private Set<String> methods = SearchRequest.this.methods;
     private Set<String> outcomes = SearchRequest.this.outcomes;
-    private OptionalInt yearFrom = SearchRequest.this.yearFrom;
-    private OptionalInt yearTo = SearchRequest.this.yearTo;
+    private YearRange years = SearchRequest.this.years;
     private Optional<LengthRange> defect = SearchRequest.this.defect;
     private DefectMatch defectMatch = SearchRequest.this.defectMatch;
 
@@ -163,8 +162,8 @@ public record SearchRequest(
           infected,
           designs,
           outcomes,
-          yearFrom,
-          yearTo,
+          details,
+          years,
           defect,
           defectMatch,
           followUpFrom);

@@ -2,9 +2,11 @@ package gapwise.selection;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.ReadAs;
+import gapwise.evidence.vocabulary.Standing;
 import gapwise.problem.Problem;
 import gapwise.search.LooseWords;
 import gapwise.selection.SelectedRow.Basis;
@@ -22,6 +24,9 @@ import java.util.stream.Collectors;
 final class Notes {
   private Notes() {}
 
+  /** So many definitions are quoted in a note; a page lists them all. */
+  private static final int MOST_QUOTED = 3;
+
   /** What the note is called that not all words of the search are found together. */
   private static final String LOOSE_WORDS = "not-all-words-found";
 
@@ -36,6 +41,7 @@ final class Notes {
     clocksNote(question, clocks, rows, notes);
     countFormsNote(forms, notes);
     definitionsNote(question, rows, notes);
+    oneOfSeveralNote(rows, notes);
     unitsNote(rows, notes);
     patientsNote(rows, notes);
     otherSideNote(question, rows, notes);
@@ -54,6 +60,48 @@ final class Notes {
         study -> study.overlapSuspectedWith().stream().anyMatch(here::contains),
         notes);
     return notes;
+  }
+
+  /**
+   * A paper that gives one outcome under several definitions at the same time may mean parts of one
+   * whole, such as minor and major complications; one of them alone stands in the row.
+   */
+  private static void oneOfSeveralNote(List<SelectedRow> rows, List<Problem> notes) {
+    List<SelectedRow> several = rows.stream().filter(Notes::isOneOfSeveral).toList();
+    if (!several.isEmpty()) {
+      String taken =
+          several.stream()
+              .flatMap(row -> row.report().flatMap(OutcomeReport::definition).stream())
+              .distinct()
+              .limit(MOST_QUOTED)
+              .map(words -> say("wording.quoted", Map.of("words", words)))
+              .collect(Collectors.joining(", "));
+      notes.add(
+          new Problem(
+              "",
+              "one-of-several-definitions",
+              say(
+                  "selection.one-of-several-definitions",
+                  Map.of("found", several.size(), "groups", rows.size(), "taken", taken))));
+    }
+  }
+
+  private static boolean isOneOfSeveral(SelectedRow row) {
+    return row.report()
+        .filter(taken -> taken.definition().isPresent())
+        .filter(
+            taken ->
+                row.study().outcomes().stream()
+                    .anyMatch(
+                        other ->
+                            other.outcome().equals(taken.outcome())
+                                && other.scope().equals(taken.scope())
+                                && other.timePoint().equals(taken.timePoint())
+                                && other.subgroup().equals(taken.subgroup())
+                                && other.standing() == Standing.COUNTS
+                                && other.definition().isPresent()
+                                && !other.definition().equals(taken.definition())))
+        .isPresent();
   }
 
   private static void otherSideNote(

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -88,15 +89,21 @@ final class PlanFields {
   }
 
   <T extends Coded> Set<String> vocabularyWords(String field, Vocabulary<T> vocabulary) {
-    Set<String> codes = new LinkedHashSet<>();
+    return found(
+        field,
+        code -> vocabulary.find(code).isPresent() ? Optional.of(code) : Optional.empty(),
+        vocabulary.codes());
+  }
+
+  /** What the codes of a list mean. */
+  <T> Set<T> found(String field, Function<String, Optional<T>> meaning, List<String> known) {
+    Set<T> found = new LinkedHashSet<>();
     for (Item item : items(field, false)) {
-      if (vocabulary.find(item.text()).isPresent()) {
-        codes.add(item.text());
-      } else {
-        unknown(item.where(), item.text(), vocabulary.codes());
-      }
+      meaning
+          .apply(item.text())
+          .ifPresentOrElse(found::add, () -> unknown(item.where(), item.text(), known));
     }
-    return codes;
+    return found;
   }
 
   /** A list of codes, or one code alone. */

@@ -11,11 +11,13 @@ import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problems;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
+import gapwise.search.YearRange;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -42,6 +44,7 @@ public final class QuestionJson {
   private static final String SEGMENTS = "segments";
   private static final String INFECTED = "infected";
   private static final String DESIGNS = "designs";
+  private static final String DETAILS = "details";
   private static final String YEAR_FROM = "yearFrom";
   private static final String YEAR_TO = "yearTo";
   private static final String FOLLOW_UP_FROM = "followUpFromMonths";
@@ -64,6 +67,7 @@ public final class QuestionJson {
           SEGMENTS,
           INFECTED,
           DESIGNS,
+          DETAILS,
           YEAR_FROM,
           YEAR_TO,
           FOLLOW_UP_FROM,
@@ -90,8 +94,9 @@ public final class QuestionJson {
     putAll(node, SEGMENTS, among.segments());
     putAll(node, INFECTED, codes(among.infected()));
     putAll(node, DESIGNS, codes(among.designs()));
-    among.yearFrom().ifPresent(year -> node.put(YEAR_FROM, year));
-    among.yearTo().ifPresent(year -> node.put(YEAR_TO, year));
+    putAll(node, DETAILS, codes(among.details()));
+    among.years().from().ifPresent(year -> node.put(YEAR_FROM, year));
+    among.years().to().ifPresent(year -> node.put(YEAR_TO, year));
     among.followUpFrom().ifPresent(months -> node.put(FOLLOW_UP_FROM, months));
     question.leastStatus().ifPresent(status -> node.put(STATUS, status.code()));
     if (!among.text().isBlank()) {
@@ -150,8 +155,8 @@ public final class QuestionJson {
             fields.words(INFECTED, YesOrNo.class),
             fields.words(DESIGNS, Design.class),
             Set.of(),
-            fields.integer(YEAR_FROM, 0),
-            fields.integer(YEAR_TO, 0),
+            fields.found(DETAILS, MethodDetail::find, MethodDetail.codes()),
+            new YearRange(fields.integer(YEAR_FROM, 0), fields.integer(YEAR_TO, 0)),
             range(fields, found),
             match(fields),
             fields.notNegative(FOLLOW_UP_FROM, "a number of months"));
@@ -215,16 +220,14 @@ public final class QuestionJson {
   }
 
   private static void checkYears(SearchRequest among, Problems found) {
-    if (among.yearFrom().isPresent()
-        && among.yearTo().isPresent()
-        && among.yearFrom().getAsInt() > among.yearTo().getAsInt()) {
+    if (among.years().isBackwards()) {
       found.add(
           WHERE + "." + YEAR_TO,
           "range-ends-before-it-starts",
           "the years run from "
-              + among.yearFrom().getAsInt()
+              + among.years().from().getAsInt()
               + " to "
-              + among.yearTo().getAsInt()
+              + among.years().to().getAsInt()
               + "; give the earlier year first");
     }
   }

@@ -208,7 +208,7 @@ public sealed interface Reason
     public String sentence() {
       return say(
           "selection.percentage-of-total",
-          Map.of("percent", String.valueOf(percent), "total", total));
+          Map.of("percent", ReportWords.number(percent), "total", total));
     }
   }
 

@@ -9,10 +9,13 @@ import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Missing;
 import gapwise.evidence.vocabulary.Outcome;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
@@ -96,13 +99,16 @@ final class ArmRows {
   OutcomeReport.Builder time(
       String outcome, Clock clock, List<TrueLimb> of, ToDoubleFunction<TrueLimb> months) {
     Unit unit = timeUnit();
-    return quantity(
+    OutcomeReport.Builder row =
+        quantity(
             outcome,
             unit,
             unit == Unit.MONTHS ? 1 : 0,
             of,
-            limb -> Unit.MONTHS.to(unit, months.applyAsDouble(limb)))
-        .clock(clock);
+            limb -> Unit.MONTHS.to(unit, months.applyAsDouble(limb)));
+    return reports(Habit.NO_CLOCK)
+        ? row.missing(new TreeMap<>(Map.of("clock", Missing.NOT_REPORTED)))
+        : row.clock(clock);
   }
 
   Unit timeUnit() {
@@ -138,6 +144,9 @@ final class ArmRows {
               SummaryStyle.PLUS_MINUS_UNEXPLAINED,
               SummaryStyle.BRACKETS_UNEXPLAINED,
               SummaryStyle.CENTRE_AND_BRACKETS_UNEXPLAINED));
+    }
+    if (reports(Habit.QUARTILES_OF_MEANS)) {
+      return SummaryStyle.MEAN_AND_QUARTILES;
     }
     if (reports(Habit.MEDIANS)) {
       return draw.oneOf(

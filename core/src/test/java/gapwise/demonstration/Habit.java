@@ -61,5 +61,25 @@ enum Habit {
   /** "No difference" without numbers. */
   NO_DIFFERENCE,
   /** An effect between arms without the numbers of the arms. */
-  EFFECT_ONLY
+  EFFECT_ONLY,
+  /** Limbs that did not join, in place of those that did. */
+  NONUNION,
+  /** Times that do not say where they start. */
+  NO_CLOCK,
+  /** Quartiles beside a mean. */
+  QUARTILES_OF_MEANS,
+  /** All were infected, said by a percentage alone. */
+  ALL_INFECTED_IN_PERCENT,
+  /** No author is known. */
+  NO_AUTHORS,
+  /** The paper itself was not at hand; another one tells of it. */
+  SECOND_HAND,
+  /** How far the bone was moved, beside how much was missing. */
+  LENGTH_TRANSPORTED,
+  /** Infection between two stages. */
+  FIRST_STAGE_INFECTION,
+  /** Adverse events that the paper calls major, by patient and counted. */
+  MAJOR_EVENTS,
+  /** Excellent to poor by criteria other than the usual. */
+  OTHER_CRITERIA
 }

@@ -4,6 +4,8 @@ import gapwise.evidence.DefectLength;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +17,7 @@ enum LengthStyle {
   MEAN_ALONE,
   MEDIAN_AND_QUARTILES,
   MEDIAN_AND_RANGE,
+  RANGE_FROM_NOTHING,
   RANGE_ONLY,
   MILLIMETRES,
   PLUS_MINUS_UNEXPLAINED,
@@ -51,8 +54,16 @@ enum LengthStyle {
             DefectLength.of(
                 SummaryStyle.MEAN_AND_DEVIATION.print(Unit.MILLIMETRES, 0, millimetres)));
       }
+      case RANGE_FROM_NOTHING -> Optional.of(DefectLength.of(fromNothing(centimetres)));
       default -> Optional.of(DefectLength.of(centimetres(centimetres)));
     };
+  }
+
+  /** The paper counts its shortest gap as no missing bone at all. */
+  private static QuantitySummary fromNothing(List<Double> centimetres) {
+    List<Double> printed = new ArrayList<>(centimetres);
+    printed.set(printed.indexOf(Collections.min(printed)), 0.0);
+    return SummaryStyle.MEAN_AND_RANGE.print(Unit.CENTIMETRES, 1, printed);
   }
 
   private QuantitySummary centimetres(List<Double> centimetres) {

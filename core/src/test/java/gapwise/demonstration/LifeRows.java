@@ -49,12 +49,12 @@ final class LifeRows {
 
   private void grades() {
     arm.add(
-        arm.row("bone-result", categories(LifeRows::boneGrade))
+        arm.row("bone-result", categories(arm.limbs, LifeRows::boneGrade))
             .counted(CountedUnit.LIMBS)
             .definition(
                 "joined, no infection, deformity below 7 degrees, difference below 2.5 cm"));
     arm.add(
-        arm.row("functional-result", categories(LifeRows::functionGrade))
+        arm.row("functional-result", categories(arm.limbs, LifeRows::functionGrade))
             .counted(CountedUnit.LIMBS));
   }
 
@@ -73,17 +73,16 @@ final class LifeRows {
     return GRADES.get(points >= 62 ? 0 : points >= 50 ? 1 : points >= 35 ? 2 : 3);
   }
 
-  private ReportedValue.Categories categories(Function<TrueLimb, String> grade) {
+  /** How many limbs have each grade. */
+  static ReportedValue.Categories categories(
+      List<TrueLimb> limbs, Function<TrueLimb, String> grade) {
     return new ReportedValue.Categories(
         GRADES.stream()
             .map(
                 name ->
                     new ReportedValue.Category(
                         name,
-                        (int)
-                            arm.limbs.stream()
-                                .filter(limb -> grade.apply(limb).equals(name))
-                                .count()))
+                        (int) limbs.stream().filter(l -> grade.apply(l).equals(name)).count()))
             .toList());
   }
 

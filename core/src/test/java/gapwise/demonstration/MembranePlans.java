@@ -56,7 +56,7 @@ final class MembranePlans {
                 2016,
                 2020,
                 membrane(10, 4.8, RANGE_ONLY).followed(11))
-            .with(RANGES, SATISFACTION),
+            .with(RANGES, SATISFACTION, FIRST_STAGE_INFECTION),
         series(24, "membrane patients one by one", 2011, 2018, membrane(9, 5.9, PER_PATIENT))
             .with(GRADES),
         series(25, "length and the second stage", 2008, 2016, membrane(28, 6.4, BANDS).femurs(0.3))

@@ -6,6 +6,7 @@ import static gapwise.demonstration.StudyPlan.caseReport;
 import static gapwise.demonstration.StudyPlan.series;
 
 import gapwise.evidence.vocabulary.Bone;
+import gapwise.evidence.vocabulary.Design;
 import java.util.List;
 
 /** Studies of one arm of printed scaffolds, combinations, amputation and another method. */
@@ -54,7 +55,25 @@ final class OtherPlans {
             .with(LIVING, SCORES),
         series(63, "mesh cages filled with graft", 2008, 2015, cage()).with(PRIMARY_ONLY, RANGES),
         series(64, "fusion of the knee across the gap", 2010, 2018, kneeFusion())
-            .with(PRIMARY_AND_FINAL, SCORES));
+            .with(PRIMARY_AND_FINAL, SCORES),
+        StudyPlan.of(
+                65,
+                Design.RETROSPECTIVE,
+                "salvage of infected femurs, told of in a later paper",
+                2003,
+                2009,
+                List.of(toldOfByOthers()))
+            .with(
+                NONUNION,
+                NO_CLOCK,
+                QUARTILES_OF_MEANS,
+                ALL_INFECTED_IN_PERCENT,
+                NO_AUTHORS,
+                SECOND_HAND,
+                MAJOR_EVENTS),
+        series(66, "nails that move bone, eight years on", 2014, 2021, lengtheningNails())
+            .suspectedWith(61)
+            .with(PRIMARY_ONLY, LENGTH_TRANSPORTED, MAJOR_EVENTS, OTHER_CRITERIA));
   }
 
   private static ArmPlan scaffold(int patients, double centimetres, LengthStyle length) {
@@ -99,11 +118,27 @@ final class OtherPlans {
   }
 
   private static ArmPlan lengtheningNail() {
-    return ArmPlan.of("internal-bone-transport", 9, 6.6, LengthStyle.MEDIAN_AND_QUARTILES)
+    return lengtheningNail(9, LengthStyle.MEDIAN_AND_QUARTILES);
+  }
+
+  private static ArmPlan lengtheningNail(int patients, LengthStyle length) {
+    return ArmPlan.of("internal-bone-transport", patients, 6.6, length)
         .parts("segment moved by a magnetic nail under a plate", "lengthening-nail", "over-plate")
         .infected(0.4)
         .femurs(0.5)
         .followed(26);
+  }
+
+  /** More patients of the same hospital, with only their mean length. */
+  private static ArmPlan lengtheningNails() {
+    return lengtheningNail(14, LengthStyle.MEAN_ALONE);
+  }
+
+  private static ArmPlan toldOfByOthers() {
+    return ArmPlan.of("mixed-salvage", 16, 7.4, LengthStyle.RANGE_FROM_NOTHING)
+        .parts("limbs kept by whatever means the surgeon chose")
+        .bone(Bone.FEMUR)
+        .infected(1);
   }
 
   private static ArmPlan amputation() {

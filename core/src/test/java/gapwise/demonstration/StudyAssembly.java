@@ -3,6 +3,7 @@ package gapwise.demonstration;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
+import gapwise.evidence.EventCount;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientRow;
@@ -14,6 +15,7 @@ import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodPart;
 import gapwise.evidence.vocabulary.Missing;
+import gapwise.evidence.vocabulary.ReadAs;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
@@ -53,6 +55,9 @@ final class StudyAssembly {
     String id = ARM_IDS.get(arms.size());
     limbsOfArms.add(limbs);
     Baseline baseline = BaselineReport.of(arm, limbs, reporting);
+    if (plan.reports(Habit.ALL_INFECTED_IN_PERCENT)) {
+      baseline = baseline.but().infected(EventCount.ofPercent(100)).build();
+    }
     arms.add(
         Arm.with(id, methodUsed(arm))
             .label(Method.of(arm.method()).shortLabel())
@@ -82,6 +87,7 @@ final class StudyAssembly {
       TimeRows.write(rows);
     }
     LifeRows.write(rows);
+    PublishedRows.write(rows);
     outcomes.addAll(rows.rows());
   }
 
@@ -131,6 +137,10 @@ final class StudyAssembly {
             .patients(patients)
             .note("invented for demonstration; describes nobody");
     plan.cohort().ifPresent(study::cohort);
+    plan.suspected().ifPresent(other -> study.overlapSuspectedWith(List.of(StudyPlan.idOf(other))));
+    if (plan.reports(Habit.SECOND_HAND)) {
+      study.readAs(ReadAs.SECOND_HAND);
+    }
     plan.abstractOf().ifPresent(other -> study.sameStudyAs(List.of(StudyPlan.idOf(other))));
     return study.build();
   }
@@ -161,10 +171,13 @@ final class StudyAssembly {
     String surname = Scenario.surname(plan.stream());
     Citation.Builder citation =
         Citation.with(plan.titleStart() + ": " + plan.subject())
-            .firstAuthor(surname)
-            .authors(surname + " A; " + Scenario.surname(plan.number() + 11) + " B")
             .year(plan.to() + 2)
             .journal(Scenario.JOURNAL);
+    if (!plan.reports(Habit.NO_AUTHORS)) {
+      citation
+          .firstAuthor(surname)
+          .authors(surname + " A; " + Scenario.surname(plan.number() + 11) + " B");
+    }
     plan.abstractOf()
         .ifPresent(
             other ->

@@ -19,6 +19,7 @@ import java.util.Set;
  * @param habits what is reported and how
  * @param cohort name of a cohort that several papers report
  * @param abstractOf number of the full article of which this is a conference abstract
+ * @param suspected number of another study whose patients may be the same
  */
 record StudyPlan(
     int number,
@@ -30,7 +31,8 @@ record StudyPlan(
     List<ArmPlan> arms,
     Set<Habit> habits,
     Optional<String> cohort,
-    Optional<Integer> abstractOf) {
+    Optional<Integer> abstractOf,
+    Optional<Integer> suspected) {
 
   StudyPlan {
     arms = List.copyOf(arms);
@@ -49,6 +51,7 @@ record StudyPlan(
         arms,
         Set.of(),
         Optional.empty(),
+        Optional.empty(),
         Optional.empty());
   }
 
@@ -62,7 +65,8 @@ record StudyPlan(
 
   StudyPlan with(Habit first, Habit... more) {
     Set<Habit> all = EnumSet.of(first, more);
-    return new StudyPlan(number, stream, design, subject, from, to, arms, all, cohort, abstractOf);
+    return new StudyPlan(
+        number, stream, design, subject, from, to, arms, all, cohort, abstractOf, suspected);
   }
 
   StudyPlan prospective() {
@@ -76,7 +80,8 @@ record StudyPlan(
         arms,
         habits,
         cohort,
-        abstractOf);
+        abstractOf,
+        suspected);
   }
 
   /** The patients of another study again, in part or whole, under the name of their cohort. */
@@ -91,12 +96,39 @@ record StudyPlan(
         arms,
         habits,
         Optional.of(cohortName),
-        abstractOf);
+        abstractOf,
+        suspected);
+  }
+
+  /** Patients of another study again, which neither paper says: a reviewer only suspects it. */
+  StudyPlan suspectedWith(int other) {
+    return new StudyPlan(
+        number,
+        other,
+        design,
+        subject,
+        from,
+        to,
+        arms,
+        habits,
+        cohort,
+        abstractOf,
+        Optional.of(other));
   }
 
   StudyPlan abstractOf(int article) {
     return new StudyPlan(
-        number, article, design, subject, from, to, arms, habits, cohort, Optional.of(article));
+        number,
+        article,
+        design,
+        subject,
+        from,
+        to,
+        arms,
+        habits,
+        cohort,
+        Optional.of(article),
+        suspected);
   }
 
   boolean reports(Habit habit) {
@@ -117,6 +149,7 @@ record StudyPlan(
         switch (design) {
           case CASE_REPORT -> "Invented case report";
           case RANDOMISED -> "Invented trial";
+          case RETROSPECTIVE -> "Invented report";
           case PROSPECTIVE_COMPARATIVE, RETROSPECTIVE_COMPARATIVE -> "Invented comparison";
           default -> "Invented series";
         };

@@ -12,6 +12,7 @@ enum SummaryStyle {
   MEAN_AND_DEVIATION,
   MEAN_ALONE,
   MEAN_AND_RANGE,
+  MEAN_AND_QUARTILES,
   MEAN_AND_ERROR,
   MEAN_AND_LIMITS,
   MEDIAN_ALONE,
@@ -45,6 +46,11 @@ enum SummaryStyle {
       case MEAN_AND_DEVIATION -> print.mean(mean).standardDeviation(deviation);
       case MEAN_ALONE -> print.mean(mean);
       case MEAN_AND_RANGE -> print.mean(mean).minimum(minimum).maximum(maximum);
+      case MEAN_AND_QUARTILES ->
+          print
+              .mean(mean)
+              .lowerQuartile(rounded(full.lowerQuartile(), decimals))
+              .upperQuartile(rounded(full.upperQuartile(), decimals));
       case MEAN_AND_ERROR -> print.mean(mean).standardError(rounded(error, decimals + 1));
       case MEAN_AND_LIMITS ->
           print

@@ -52,6 +52,9 @@ record Truth(
   /** Chance that a limb with a late deep infection is removed. */
   static final double REMOVED_IF_INFECTED = 0.12;
 
+  /** Chance of an infection between the first stage and the second. */
+  static final double INFECTED_BETWEEN_STAGES = 0.12;
+
   /** Mean months from the definitive operation to a deep infection, so short series miss many. */
   static final double MONTHS_TO_INFECTION = 15;
 

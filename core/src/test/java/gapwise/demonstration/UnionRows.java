@@ -45,6 +45,10 @@ final class UnionRows {
               .definition("after all further operations"));
     } else if (arm.reports(Habit.NO_FURTHER_GRAFT)) {
       total("union-without-further-grafting", AT_FIRST);
+    } else if (arm.reports(Habit.NONUNION)) {
+      arm.add(
+          arm.events("nonunion", arm.limbs, IN_THE_END.negate())
+              .definition("no bridging at the last visit, or removed"));
     } else if (!arm.reports(Habit.PRIMARY_ONLY)) {
       total("union", IN_THE_END);
       parts("union", IN_THE_END);

@@ -101,7 +101,7 @@ class LiteratureSampleTest {
     assertEquals(
         Map.of(
             "clock-missing", 12,
-            "definition-read-from-words", 8,
+            "definition-read-from-words", 6,
             "interval-lopsided", 1,
             "skewed", 4),
         doubts);

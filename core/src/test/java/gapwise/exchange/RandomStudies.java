@@ -255,6 +255,7 @@ final class RandomStudies {
                     Currency.getInstance(oneOf("EUR", "JPY", "XAF")), optional(maybe(() -> 2011))))
         .ifPresent(report::money);
     maybe(() -> oneOf(Standing.values())).ifPresent(report::standing);
+    maybe(this::words).ifPresent(report::test);
     maybe(this::words).ifPresent(report::note);
     return report.build();
   }

@@ -3,6 +3,7 @@ package gapwise.search;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.DefectLength;
+import gapwise.evidence.Detail;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
@@ -10,6 +11,7 @@ import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -28,6 +30,8 @@ import java.util.stream.Stream;
 final class ByHand {
   private static final List<String> FILTERS =
       List.of("methods", "bones", "segments", "infected", "designs", "outcomes");
+
+  private static final String DETAILS = "details";
 
   private final List<Study> studies;
   private final Map<String, Set<String>> known = new TreeMap<>();
@@ -53,6 +57,15 @@ final class ByHand {
       each(
           (study, arm) -> passesWithout(filter, request, study, arm),
           (study, arm) -> codes(filter, study, arm).forEach(c -> counts.merge(c, 1, Integer::sum)));
+    }
+    facets.put(DETAILS, new TreeMap<>());
+    for (String detail : InventedStudies.DETAILS) {
+      each(
+          (study, arm) -> passesWithout(DETAILS + " " + detail, request, study, arm),
+          (study, arm) ->
+              codes(DETAILS + " " + detail, study, arm).stream()
+                  .map(word -> detail + ":" + word.replace(" ", "-"))
+                  .forEach(code -> facets.get(DETAILS).merge(code, 1, Integer::sum)));
     }
     return facets;
   }
@@ -83,6 +96,13 @@ final class ByHand {
           (study, arm) -> passesWithout(filter, request, study, arm),
           (study, arm) -> without.merge(filter, 1, Integer::sum));
     }
+    without.put(DETAILS, 0);
+    each(
+        (study, arm) ->
+            passesWithout("no filter", request, study, arm)
+                || InventedStudies.DETAILS.stream()
+                    .anyMatch(one -> passesWithout(DETAILS + " " + one, request, study, arm)),
+        (study, arm) -> without.merge(DETAILS, 1, Integer::sum));
     return without;
   }
 
@@ -195,13 +215,14 @@ final class ByHand {
   }
 
   private static boolean inYearsAndLength(SearchRequest request, Study study, Arm arm) {
-    boolean yearsAsked = request.yearFrom().isPresent() || request.yearTo().isPresent();
+    boolean yearsAsked = request.years().from().isPresent() || request.years().to().isPresent();
     if (yearsAsked && study.citation().year().isEmpty()) {
       return false;
     }
     int year = study.citation().year().orElse(0);
     if (yearsAsked
-        && (year < request.yearFrom().orElse(year) || year > request.yearTo().orElse(year))) {
+        && (year < request.years().from().orElse(year)
+            || year > request.years().to().orElse(year))) {
       return false;
     }
     if (request.followUpFrom().isPresent()
@@ -255,6 +276,11 @@ final class ByHand {
         "infected", request.infected().stream().map(YesOrNo::code).collect(Collectors.toSet()));
     asked.put("designs", request.designs().stream().map(d -> d.code()).collect(Collectors.toSet()));
     asked.put("outcomes", request.outcomes());
+    for (MethodDetail detail : request.details()) {
+      asked
+          .computeIfAbsent(DETAILS + " " + detail.kind().code(), kind -> new HashSet<>())
+          .add(detail.word());
+    }
     Set<String> failed = new HashSet<>();
     asked.forEach(
         (filter, codes) -> {
@@ -271,6 +297,10 @@ final class ByHand {
   }
 
   private static Set<String> read(String filter, Study study, Arm arm) {
+    if (filter.startsWith(DETAILS)) {
+      Detail detail = arm.details().get(filter.substring(DETAILS.length() + 1));
+      return detail == null ? Set.of() : Set.of(detail.words());
+    }
     return switch (filter) {
       case "methods" -> Set.of(arm.method().principal().code());
       case "bones" -> bones(study, arm);

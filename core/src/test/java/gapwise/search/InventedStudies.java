@@ -5,6 +5,7 @@ import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
+import gapwise.evidence.Detail;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
@@ -22,6 +23,7 @@ import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
@@ -40,10 +42,17 @@ final class InventedStudies {
     "transport", "membrane", "femoral", "tibial", "infected", "defects", "scaffolds", "series"
   };
   private static final String[] OUTCOMES = {"union", "refracture", "death", "time-to-union"};
+  static final List<String> DETAILS =
+      List.of("fixation", "internal-fixation-beside-frame", "transport-levels");
+
   private final Random random;
+
+  /** Of its own, so that details leave everything else as it is. */
+  private final Random ofDetails;
 
   InventedStudies(long seed) {
     random = new Random(seed);
+    ofDetails = new Random(seed + 1);
   }
 
   Study study(int number) {
@@ -59,7 +68,8 @@ final class InventedStudies {
     int armCount = 1 + random.nextInt(3);
     for (int i = 0; i < armCount; i++) {
       String arm = String.valueOf((char) ('C' - i));
-      arms.add(Arm.with(arm, MethodUsed.of(method())).baseline(baseline()).build());
+      arms.add(
+          Arm.with(arm, MethodUsed.of(method())).baseline(baseline()).details(details()).build());
       addPatients(patients, arm);
       addOutcome(outcomes, new Scope.OneArm(arm));
     }
@@ -74,6 +84,24 @@ final class InventedStudies {
       study.whole(baseline());
     }
     return study.outcomes(outcomes).invented(true).build();
+  }
+
+  private SortedMap<String, Detail> details() {
+    SortedMap<String, Detail> details = new TreeMap<>();
+    for (String kind : DETAILS) {
+      if (ofDetails.nextInt(3) > 0) {
+        List<String> words = DetailKind.ofMethods().find(kind).orElseThrow().values();
+        details.put(kind, new Detail(words.get(ofDetails.nextInt(3)), OptionalDouble.empty()));
+      }
+    }
+    return details;
+  }
+
+  /** The code of a detail of these, with one of its first words. */
+  static String detail(Random random) {
+    DetailKind kind =
+        DetailKind.ofMethods().find(DETAILS.get(random.nextInt(DETAILS.size()))).orElseThrow();
+    return kind.code() + ":" + kind.values().get(random.nextInt(3)).replace(' ', '-');
   }
 
   private Method method() {

@@ -9,6 +9,7 @@ import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.store.DocumentStore;
@@ -170,6 +171,10 @@ class SearchPropertyTest {
     while (random.nextInt(3) == 0) {
       designs.add(Design.values()[random.nextInt(5)]);
     }
+    Set<MethodDetail> details = new HashSet<>();
+    while (random.nextInt(3) == 0) {
+      details.add(MethodDetail.find(InventedStudies.detail(random)).orElseThrow());
+    }
     return new SearchRequest(
         "",
         methods,
@@ -178,13 +183,17 @@ class SearchPropertyTest {
         infected,
         designs,
         outcomes,
-        random.nextInt(4) == 0 ? OptionalInt.of(1988 + random.nextInt(10)) : OptionalInt.empty(),
-        random.nextInt(4) == 0 ? OptionalInt.of(1988 + random.nextInt(10)) : OptionalInt.empty(),
+        details,
+        new YearRange(year(random), year(random)),
         random.nextInt(2) == 0 ? Optional.of(range(random)) : Optional.empty(),
         DefectMatch.values()[random.nextInt(DefectMatch.values().length)],
         random.nextInt(4) == 0
             ? OptionalDouble.of(6.0 * random.nextInt(6))
             : OptionalDouble.empty());
+  }
+
+  private static OptionalInt year(Random random) {
+    return random.nextInt(4) == 0 ? OptionalInt.of(1988 + random.nextInt(10)) : OptionalInt.empty();
   }
 
   /** On the grid of the invented lengths, so that touching ends occur often. */

@@ -11,12 +11,14 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
+import gapwise.search.YearRange;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -95,6 +97,8 @@ class QuestionJsonTest {
         "{'outcome':'union','segments':[42]}; source.evidence.segments[0]; wrong-type",
         "{'outcome':'union','infected':'maybe'}; source.evidence.infected; unknown-value",
         "{'outcome':'union','designs':['']}; source.evidence.designs[0]; wrong-type",
+        "{'outcome':'union','details':['fixation:rope']}; source.evidence.details[0]; unknown-value",
+        "{'outcome':'union','details':'fixation:ring'}; source.evidence.details; wrong-type",
         "{'outcome':'union','yearFrom':2010.5}; source.evidence.yearFrom; wrong-type",
         "{'outcome':'union','yearFrom':2010,'yearTo':2000}; source.evidence.yearTo; range-ends-before-it-starts",
         "{'outcome':'union','defectLengthFromCentimetres':-1}; source.evidence.defectLengthFromCentimetres; wrong-type",
@@ -137,8 +141,14 @@ class QuestionJsonTest {
             random.nextBoolean() ? Set.of(YesOrNo.NO) : Set.of(YesOrNo.MIXED, YesOrNo.UNCLEAR),
             random.nextBoolean() ? Set.of(Design.RANDOMISED, Design.CASE_REPORT) : Set.of(),
             random.nextBoolean() ? Set.of("death") : Set.of(),
-            random.nextBoolean() ? OptionalInt.of(1990) : OptionalInt.empty(),
-            random.nextBoolean() ? OptionalInt.of(2020) : OptionalInt.empty(),
+            random.nextBoolean()
+                ? Set.of(
+                    MethodDetail.find("transport-levels:more-than-two").orElseThrow(),
+                    MethodDetail.find("fixation:ring").orElseThrow())
+                : Set.of(),
+            new YearRange(
+                random.nextBoolean() ? OptionalInt.of(1990) : OptionalInt.empty(),
+                random.nextBoolean() ? OptionalInt.of(2020) : OptionalInt.empty()),
             random.nextBoolean()
                 ? Optional.of(new LengthRange(random.nextInt(5), 5 + 9 * random.nextDouble()))
                 : Optional.empty(),

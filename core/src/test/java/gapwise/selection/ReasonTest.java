@@ -34,10 +34,10 @@ class ReasonTest {
     Duration year = Duration.ofMonths(12);
     Provenance table = new Provenance(Optional.of("table 2"), Optional.empty());
     assertEquals("The value" + rest, passedOver(report()));
-    assertEquals("The value at 12.0 months" + rest, passedOver(report().timePoint(year)));
+    assertEquals("The value at 12 months" + rest, passedOver(report().timePoint(year)));
     assertEquals("The value counted from injury" + rest, passedOver(report().clock(Clock.INJURY)));
     assertEquals(
-        "The value at 12.0 months counted from injury (table 2)" + rest,
+        "The value at 12 months counted from injury (table 2)" + rest,
         passedOver(report().timePoint(year).clock(Clock.INJURY).provenance(table)));
   }
 

@@ -122,7 +122,7 @@ class SelectorTest {
     Selection selection = home.selector().select(about(UNION));
     assertEquals(new ReportedValue.Events(EventCount.of(10, 12)), onlyRow(selection).value());
     assertEquals(List.of("another-time-point", "another-time-point"), codes(selection));
-    assertTrue(selection.leftOut().get(0).message().contains("12.0 months"));
+    assertTrue(selection.leftOut().get(0).message().contains("12 months"));
   }
 
   @Test

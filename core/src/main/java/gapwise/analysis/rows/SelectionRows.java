@@ -89,12 +89,34 @@ public final class SelectionRows implements EvidenceRows {
       ArmInfection.of(row.study(), row.arm())
           .share()
           .ifPresent(share -> cells.put("infectedShare", new RowValue.Number(share)));
+      details(row, cells);
       fill(row, selection.question(), cells, warnings);
       rows.add(cells);
     }
+    // Where no paper says of how many patients, rows are listed without weight, not refused.
+    String number = measure.equals(RATE) ? "personTime" : measure.equals(MEAN) ? "n" : "total";
+    rows.get(0).putIfAbsent(number, RowValue.BLANK);
     selection.leftOut().forEach(left -> warnings.add(warning(left)));
     selection.notes().forEach(note -> warnings.add(Result.Warning.of(note.code(), note.message())));
     return new Selected(rows, warnings, reported(selection), selection.dataSha256());
+  }
+
+  /**
+   * Details of the method under their codes: listed words as listed, numbers as numbers. A value of
+   * groups of several methods has none, and free words make no groups.
+   */
+  private static void details(SelectedRow row, Map<String, RowValue> cells) {
+    if (row.isOfSeveralMethods()) {
+      return;
+    }
+    row.arm()
+        .listedDetails()
+        .forEach(one -> cells.put(one.kind().code(), new RowValue.Text(one.word())));
+    row.arm()
+        .details()
+        .forEach(
+            (code, detail) ->
+                detail.number().ifPresent(n -> cells.put(code, new RowValue.Number(n))));
   }
 
   /**

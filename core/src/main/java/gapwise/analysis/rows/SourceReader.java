@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -109,7 +110,9 @@ public record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidenc
     List<DataTable.Row> rows = new ArrayList<>();
     for (Map<String, RowValue> cells : selected.rows()) {
       columns.addAll(new TreeSet<>(cells.keySet()));
-      rows.add(new DataTable.Row(rows.size() + 1, cells));
+      Map<String, RowValue> filled = new TreeMap<>(cells);
+      filled.values().removeIf(RowValue.BLANK::equals);
+      rows.add(new DataTable.Row(rows.size() + 1, filled));
     }
     if (rows.isEmpty()) {
       throw wrong(

@@ -56,6 +56,12 @@ public record DetailKind(
     return node.has(field) ? OptionalDouble.of(node.get(field).asDouble()) : OptionalDouble.empty();
   }
 
+  /** The label without what it explains in brackets. */
+  public String shortLabel() {
+    int bracket = label.indexOf(" (");
+    return bracket < 0 ? label : label.substring(0, bracket);
+  }
+
   /** Details of methods. */
   public static Vocabulary<DetailKind> ofMethods() {
     return OF_METHODS;

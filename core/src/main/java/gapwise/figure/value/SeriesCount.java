@@ -24,6 +24,11 @@ public record SeriesCount(int groups, int studies) {
     return new SeriesCount(series, series);
   }
 
+  /** Whether there are several groups and one study has them all: no two centres stand there. */
+  public boolean ofOneStudy() {
+    return groups > 1 && studies == 1;
+  }
+
   /** "13 series", or "15 groups of 13 studies" where a study has several. */
   public String words() {
     return groups == studies

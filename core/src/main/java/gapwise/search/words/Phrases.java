@@ -175,6 +175,14 @@ final class Phrases {
     put(meanings, "comparative", Kind.DESIGN, comparisons());
     put(meanings, "comparison", Kind.DESIGN, comparisons());
     bones(meanings);
+    for (String word : List.of("multifocal", "multi focal", "multilevel", "multi level")) {
+      put(
+          meanings,
+          word,
+          Kind.DETAIL,
+          "transport-levels:trifocal",
+          "transport-levels:more-than-two");
+    }
     put(meanings, "infected", Kind.INFECTED, "yes");
     put(meanings, "septic", Kind.INFECTED, "yes");
     for (String phrase :

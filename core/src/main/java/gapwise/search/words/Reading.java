@@ -18,7 +18,8 @@ public sealed interface Reading {
     BONE,
     SEGMENT,
     INFECTED,
-    DESIGN;
+    DESIGN,
+    DETAIL;
 
     /** The word for people and addresses. */
     public String word() {

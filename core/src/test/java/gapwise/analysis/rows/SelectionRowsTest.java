@@ -14,6 +14,7 @@ import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
+import gapwise.evidence.Detail;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
@@ -24,10 +25,13 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchRequest;
+import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudyIndex;
+import gapwise.search.YearRange;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.Selector;
@@ -36,7 +40,10 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -99,7 +106,10 @@ class SelectionRowsTest {
   }
 
   private Result run(Question question) {
-    ObjectNode plan = QuestionPlan.of(question, "invented", true).orElseThrow();
+    return run(QuestionPlan.of(question, "invented", true).orElseThrow());
+  }
+
+  private Result run(ObjectNode plan) {
     PlanOutcome outcome =
         Runner.with(new SelectionRows(selector()::select)).run(plan, Optional.empty());
     if (outcome instanceof PlanOutcome.Done done) {
@@ -110,6 +120,64 @@ class SelectionRowsTest {
 
   private static Question union() {
     return Question.about(Outcome.of("union"), SearchRequest.EVERYTHING);
+  }
+
+  private void detail(String id, String kind, String words, OptionalDouble number) {
+    Study study = base.latest().studies(Set.of(id)).get(id).study();
+    Arm arm = study.arms().get(0);
+    TreeMap<String, Detail> details = new TreeMap<>(arm.details());
+    details.put(kind, new Detail(words, number));
+    base.save(
+        study.but().arms(List.of(arm.but().details(details).build())).build(),
+        "a reviewer",
+        "test",
+        base.latest().studies(Set.of(id)).get(id).version());
+  }
+
+  /** Counts by hand: 17 + 18 of 40 with one level, 12 + 13 of 40 with two; one does not say. */
+  @Test
+  void aDetailOfTheMethodMakesSubgroupsAndNarrowsAndNumbersStandBesideIt() {
+    List.of("one", "two", "three", "four", "five")
+        .forEach(id -> save(id, "bone-transport", 5, events(12 + id.length(), 20)));
+    detail("one", "transport-levels", "bifocal", OptionalDouble.empty());
+    detail("two", "transport-levels", "Bifocal", OptionalDouble.empty());
+    detail("three", "transport-levels", "trifocal", OptionalDouble.empty());
+    detail("four", "transport-levels", "trifocal", OptionalDouble.empty());
+    detail("three", "latency-days", "7", OptionalDouble.of(7));
+    detail("three", "graft-source", "iliac crest", OptionalDouble.empty());
+    ObjectNode plan = QuestionPlan.of(union(), "invented", true).orElseThrow();
+    plan.put("subgroup", "transport-levels");
+    Result run = run(plan);
+    SynthesisResult apart = (SynthesisResult) run.part();
+    assertEquals(
+        List.of("bifocal 2", "trifocal 2"),
+        apart.listOfGroups().stream().map(g -> g.level() + " " + g.studies()).sorted().toList());
+    assertEquals(
+        List.of("five 2019: column 'transport-levels'"),
+        run.warnings().stream()
+            .filter(warning -> warning.study().isPresent())
+            .map(warning -> warning.study().get() + ": column 'transport-levels'")
+            .toList());
+    SearchRequest trifocal =
+        new SearchRequest(
+            "",
+            Set.of(),
+            Set.of(),
+            Set.of(),
+            Set.of(),
+            Set.of(),
+            Set.of(),
+            Set.of(MethodDetail.find("transport-levels:trifocal").orElseThrow()),
+            YearRange.ANY,
+            Optional.empty(),
+            DefectMatch.OVERLAP,
+            OptionalDouble.empty());
+    EvidenceRows.Selected selected =
+        new SelectionRows(selector()::select)
+            .rows(QuestionJson.write(union().withAmong(trifocal)), "proportion");
+    assertEquals(
+        Set.of(new RowValue.Text("four 2019"), new RowValue.Text("three 2019")),
+        selected.rows().stream().map(row -> row.get("study")).collect(Collectors.toSet()));
   }
 
   @Test

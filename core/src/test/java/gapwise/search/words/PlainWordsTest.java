@@ -95,6 +95,15 @@ class PlainWordsTest {
   }
 
   @ParameterizedTest
+  @ValueSource(strings = {"multi-level transport", "multilevel transport", "multifocal transport"})
+  void severalLevelsAreADetailOfTheMethodBesideIt(String typed) {
+    assertEquals(
+        "detail=transport-levels:trifocal+transport-levels:more-than-two; method=bone-transport;"
+            + " rest=",
+        told(typed));
+  }
+
+  @ParameterizedTest
   @CsvSource(
       delimiter = '|',
       value = {

@@ -5,6 +5,7 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
@@ -12,6 +13,7 @@ import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
+import gapwise.search.YearRange;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -24,12 +26,15 @@ import java.util.function.Function;
 /**
  * Reads the filters of an address: {@code q}, {@code outcome}, {@code from} and {@code to} (missing
  * bone in cm), {@code match}, {@code method}, {@code bone}, {@code segment}, {@code infected},
- * {@code design}, {@code year-from}, {@code year-to}, {@code follow-up-from} (months). Pages and
- * API read the same names.
+ * {@code design}, {@code detail}, {@code year-from}, {@code year-to}, {@code follow-up-from}
+ * (months). Pages and API read the same names.
  */
 public final class Filters {
   /** Least follow-up in months. */
   public static final String FOLLOW_UP_FROM = "follow-up-from";
+
+  /** A word of a detail of the method, such as {@code fixation:ring}. */
+  public static final String DETAIL = "detail";
 
   /** The names of all filters. */
   public static final List<String> NAMES =
@@ -44,6 +49,7 @@ public final class Filters {
           "segment",
           "infected",
           "design",
+          DETAIL,
           "year-from",
           "year-to",
           FOLLOW_UP_FROM);
@@ -103,8 +109,8 @@ public final class Filters {
             chosen("infected", YesOrNo.class),
             chosen("design", Design.class),
             codes("outcome", Outcome.vocabulary()::find, Outcome.vocabulary().codes()),
-            year("year-from"),
-            year("year-to"),
+            found(DETAIL, MethodDetail::find, MethodDetail.codes()),
+            new YearRange(year("year-from"), year("year-to")),
             defect(),
             match(),
             followUp());
@@ -130,24 +136,20 @@ public final class Filters {
 
   private Set<String> codes(
       String name, Function<String, ? extends Optional<?>> vocabulary, List<String> known) {
-    Set<String> codes = new LinkedHashSet<>();
-    for (String code : address.all(name)) {
-      if (vocabulary.apply(code).isPresent()) {
-        codes.add(code);
-      } else {
-        unknown(name, code, known);
-      }
-    }
-    return codes;
+    return found(name, code -> vocabulary.apply(code).map(word -> code), known);
   }
 
   private <E extends Enum<E> & Coded> Set<E> chosen(String name, Class<E> vocabulary) {
-    Set<E> chosen = new LinkedHashSet<>();
+    return found(name, code -> Coded.parse(vocabulary, code), Coded.codes(vocabulary));
+  }
+
+  private <T> Set<T> found(
+      String name, Function<String, Optional<T>> vocabulary, List<String> known) {
+    Set<T> found = new LinkedHashSet<>();
     for (String code : address.all(name)) {
-      Coded.parse(vocabulary, code)
-          .ifPresentOrElse(chosen::add, () -> unknown(name, code, Coded.codes(vocabulary)));
+      vocabulary.apply(code).ifPresentOrElse(found::add, () -> unknown(name, code, known));
     }
-    return chosen;
+    return found;
   }
 
   private void unknown(String name, String found, List<String> known) {

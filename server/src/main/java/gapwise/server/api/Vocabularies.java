@@ -8,6 +8,7 @@ import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.MethodPart;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
@@ -27,6 +28,7 @@ final class Vocabularies {
     ArrayNode outcomes = json.putArray("outcomes");
     Outcome.vocabulary().all().forEach(outcome -> outcomes.add(outcome(outcome)));
     words(json, "methodParts", MethodPart.vocabulary().all());
+    words(json, "methodDetails", MethodDetail.all());
     words(json, "bones", List.of(Bone.values()));
     words(json, "designs", List.of(Design.values()));
     words(json, "clocks", List.of(Clock.values()));

@@ -6,6 +6,7 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.LooseWords;
@@ -31,6 +32,7 @@ import java.util.stream.Collectors;
  * @param bands bands of missing length to take at one click
  * @param groups filters of several choices
  * @param families outcomes by family
+ * @param details words of details of methods, by detail
  * @param on what narrows the list now, each with the address without it
  * @param loose said where no group has all words, so that any of them was enough
  */
@@ -39,6 +41,7 @@ public record FilterForm(
     List<Band> bands,
     List<Group> groups,
     List<Family> families,
+    List<Group> details,
     List<On> on,
     Optional<String> loose) {
 
@@ -97,13 +100,15 @@ public record FilterForm(
         bands(path, address),
         groups,
         families(of("outcomes", counts), address),
+        details(of("details", counts), address),
         Narrowing.of(path, address.without(PLACE), request),
         answer.looseWords().map(LooseWords::sentence));
   }
 
   private static Map<String, Map<String, SearchAnswer.Count>> counts(SearchAnswer answer) {
     Map<String, Map<String, SearchAnswer.Count>> counts = new LinkedHashMap<>();
-    for (String name : List.of("methods", "bones", "segments", "infected", "designs", "outcomes")) {
+    for (String name :
+        List.of("methods", "bones", "segments", "infected", "designs", "outcomes", "details")) {
       counts.put(name, new LinkedHashMap<>());
     }
     for (SearchAnswer.Facet facet : answer.facets()) {
@@ -140,7 +145,7 @@ public record FilterForm(
                 choice(
                     name,
                     word.code(),
-                    word instanceof Method method ? method.shortLabel() : word.label(),
+                    label(word),
                     counts,
                     address))
         .filter(choice -> choice.count() > 0 || choice.chosen())
@@ -157,6 +162,13 @@ public record FilterForm(
     return new Choice(code, label, count.arms(), count.studies(), address.has(name, code));
   }
 
+  private static String label(Coded word) {
+    if (word instanceof Method method) {
+      return method.shortLabel();
+    }
+    return word instanceof MethodDetail detail ? detail.word() : word.label();
+  }
+
   private static Group segments(Map<String, SearchAnswer.Count> counts, Address address) {
     Set<String> shown = new TreeSet<>(counts.keySet());
     shown.addAll(address.all("segment"));
@@ -165,6 +177,27 @@ public record FilterForm(
             .map(code -> choice("segment", code, Segments.name(code), counts, address))
             .toList();
     return new Group("segment", "Part of the bone", choices);
+  }
+
+  private static List<Group> details(Map<String, SearchAnswer.Count> counts, Address address) {
+    Map<String, List<MethodDetail>> byKind =
+        MethodDetail.all().stream()
+            .collect(
+                Collectors.groupingBy(
+                    one -> one.kind().shortLabel(), LinkedHashMap::new, Collectors.toList()));
+    return byKind.entrySet().stream()
+        .map(
+            kind ->
+                new Group(
+                    Filters.DETAIL,
+                    capitalised(kind.getKey()),
+                    choices(Filters.DETAIL, kind.getValue(), counts, address)))
+        .filter(group -> !group.choices().isEmpty())
+        .toList();
+  }
+
+  private static String capitalised(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   private static List<Family> families(Map<String, SearchAnswer.Count> counts, Address address) {

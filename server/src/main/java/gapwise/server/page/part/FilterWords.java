@@ -6,8 +6,10 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.server.address.Filters;
 import gapwise.wording.Segments;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +34,7 @@ public final class FilterWords {
           Coded.parse(YesOrNo.class, code)
               .map(answer -> say("page.infected-at-start", Map.of("answer", answer.label())));
       case "design" -> Coded.parse(Design.class, code).map(Design::label);
+      case Filters.DETAIL -> MethodDetail.find(code).map(MethodDetail::label);
       default -> throw new IllegalArgumentException("no filter with codes: " + filter);
     };
   }

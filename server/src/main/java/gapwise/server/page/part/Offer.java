@@ -55,7 +55,8 @@ public record Offer(String words, String link, String href) {
 
   private static boolean isWorkedOut(SelectedRow row, Conversions conversions) {
     if (!(row.value() instanceof ReportedValue.Quantity quantity)
-        || conversions == Conversions.NONE) {
+        || conversions == Conversions.NONE
+        || row.speaksOf().isEmpty()) {
       return false;
     }
     SpreadBasis basis = SpreadBasis.of(quantity.summary(), conversions);

@@ -13,6 +13,7 @@ import gapwise.selection.Selection;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
+import gapwise.server.page.part.ByDetail;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
@@ -48,6 +49,11 @@ public sealed interface PooledView {
   /** The outcomes of the family that is asked for, one of which is pooled at a time. */
   default List<OutcomeChoice> outcomes() {
     return OutcomeChoice.one(PagePaths.POOLED, form());
+  }
+
+  /** Details of the method of which one word may be taken alone. */
+  default List<ByDetail> byDetail() {
+    return ByDetail.of(PagePaths.POOLED, form());
   }
 
   /** Address of the studies with the same filters. */

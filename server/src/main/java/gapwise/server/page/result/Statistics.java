@@ -24,14 +24,21 @@ public final class Statistics {
     SynthesisResult synthesis = SynthesisResult.of(result);
     if (synthesis.groups().isPresent()) {
       for (SubgroupsResult.Subgroup group : synthesis.listOfGroups()) {
+        if (group.studies() < 2) {
+          continue; // one series: nothing is known of how centres differ
+        }
         String name =
             Method.vocabulary().find(group.level()).map(Method::shortLabel).orElse(group.level());
         heterogeneity(lines, name, group.heterogeneity());
       }
-    } else {
+    } else if (pooled(synthesis) > 1) {
       synthesis.heterogeneity().ifPresent(all -> heterogeneity(lines, "", all));
     }
     return lines;
+  }
+
+  private static long pooled(SynthesisResult synthesis) {
+    return synthesis.studies().stream().filter(s -> s.weightPercent().isPresent()).count();
   }
 
   private static void heterogeneity(List<Line> lines, String of, Result.Heterogeneity h) {

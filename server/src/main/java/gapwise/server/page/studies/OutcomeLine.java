@@ -83,6 +83,7 @@ public record OutcomeLine(
       notes.add(say("studies.followed", Map.of("people", report.followed().getAsInt())));
     }
     report.money().map(Moneys::words).ifPresent(notes::add);
+    report.test().ifPresent(test -> notes.add(say("studies.test-printed", Map.of("test", test))));
     Optional.of(report.standing())
         .filter(standing -> standing != Standing.COUNTS)
         .map(Standing::label)
