@@ -140,14 +140,7 @@ public record FilterForm(
       Map<String, SearchAnswer.Count> counts,
       Address address) {
     return vocabulary.stream()
-        .map(
-            word ->
-                choice(
-                    name,
-                    word.code(),
-                    label(word),
-                    counts,
-                    address))
+        .map(word -> choice(name, word.code(), label(word), counts, address))
         .filter(choice -> choice.count() > 0 || choice.chosen())
         .toList();
   }
