@@ -2,6 +2,7 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.result.Result;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Limits;
@@ -12,10 +13,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What all series of one method report as means and medians, in a sentence: those without a spread
- * too, which no average can take.
+ * How centres differ, in sentences: what all series of one method report as means and medians,
+ * those without a spread too, which no average can take; where a new centre may lie; whether
+ * results differ by more than chance.
  */
 final class CentresTold {
+  /** Below this p value of Cochran's Q, results are said to differ (common practice, no source). */
+  private static final double DIFFERS_BELOW = 0.10;
+
   /** Fewer series have no middle half worth a sentence (our choice). */
   private static final int FEWEST_FOR_MIDDLE_HALF = 4;
 
@@ -103,5 +108,33 @@ final class CentresTold {
     }
     return " "
         + say(inside == 1 ? "told.not-in-value" : "told.not-in-average", Map.of("series", outside));
+  }
+
+  /** Where the true value of a new centre may lie, or that it cannot be told. */
+  static String newCentre(Quantity measure, Result.Shown shown, int groups) {
+    return PooledValue.newCentre(shown, groups)
+        .map(
+            limits ->
+                say(
+                    "told.new-centre",
+                    Map.of("limits", Told.withUnit(measure, Shown.limits(measure, limits)))))
+        .orElseGet(() -> say("told.no-new-centre"));
+  }
+
+  /** Whether results differ by more than chance; empty where too few series could tell. */
+  static String spread(Result.Heterogeneity heterogeneity, int series) {
+    if (series < PooledValue.FEWEST_FOR_NEW_CENTRE || heterogeneity.tauSquared().isEmpty()) {
+      return "";
+    }
+    if (heterogeneity.pValue().isEmpty()) {
+      return say(
+          heterogeneity.tauSquared().getAsDouble() == 0
+              ? "told.spread-best-none"
+              : "told.spread-best-some");
+    }
+    if (heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW) {
+      return say("told.spread-some");
+    }
+    return say(heterogeneity.tauSquared().orElse(0) == 0 ? "told.spread-none" : "told.spread-open");
   }
 }

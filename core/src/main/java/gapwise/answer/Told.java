@@ -40,9 +40,6 @@ public record Told(
     String rest,
     Optional<String> rows,
     List<String> then) {
-  /** Below this p value of Cochran's Q, results are said to differ (common practice, no source). */
-  private static final double DIFFERS_BELOW = 0.10;
-
   /** An interval over so much of all that a share can be says next to nothing (our choice). */
   private static final double WIDE_SHARE = 0.8;
 
@@ -116,8 +113,8 @@ public record Told(
             withoutZeros(block),
             allReport(outcome, block),
             saysLittle(measure, average),
-            newCentre(measure, summary.shown(), rows.size()),
-            spread(block.heterogeneity(), rows.size())));
+            CentresTold.newCentre(measure, summary.shown(), rows.size()),
+            CentresTold.spread(block.heterogeneity(), rows.size())));
   }
 
   /** Groups of one study are of one centre, or of those of one study. */
@@ -267,32 +264,6 @@ public record Told(
     return measure.unit().isEmpty()
         ? number
         : say("told.in-unit", Map.of("number", number, "unit", measure.unit()));
-  }
-
-  private static String newCentre(Quantity measure, Result.Shown shown, int groups) {
-    return PooledValue.newCentre(shown, groups)
-        .map(
-            limits ->
-                say(
-                    "told.new-centre",
-                    Map.of("limits", withUnit(measure, Shown.limits(measure, limits)))))
-        .orElseGet(() -> say("told.no-new-centre"));
-  }
-
-  private static String spread(Result.Heterogeneity heterogeneity, int series) {
-    if (series < PooledValue.FEWEST_FOR_NEW_CENTRE || heterogeneity.tauSquared().isEmpty()) {
-      return "";
-    }
-    if (heterogeneity.pValue().isEmpty()) {
-      return say(
-          heterogeneity.tauSquared().getAsDouble() == 0
-              ? "told.spread-best-none"
-              : "told.spread-best-some");
-    }
-    if (heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW) {
-      return say("told.spread-some");
-    }
-    return say(heterogeneity.tauSquared().orElse(0) == 0 ? "told.spread-none" : "told.spread-open");
   }
 
   /** A number with three digits that tell. */

@@ -22,7 +22,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -51,40 +53,51 @@ final class ByHand {
 
   /** Beside each filter, the arms of each value that fail no other filter. */
   Map<String, Map<String, Integer>> facets(SearchRequest request) {
-    Map<String, Map<String, Integer>> facets = new TreeMap<>();
-    for (String filter : FILTERS) {
-      Map<String, Integer> counts = facets.computeIfAbsent(filter, f -> new TreeMap<>());
-      each(
-          (study, arm) -> passesWithout(filter, request, study, arm),
-          (study, arm) -> codes(filter, study, arm).forEach(c -> counts.merge(c, 1, Integer::sum)));
-    }
-    facets.put(DETAILS, new TreeMap<>());
-    for (String detail : InventedStudies.DETAILS) {
-      each(
-          (study, arm) -> passesWithout(DETAILS + " " + detail, request, study, arm),
-          (study, arm) ->
-              codes(DETAILS + " " + detail, study, arm).stream()
-                  .map(word -> detail + ":" + word.replace(" ", "-"))
-                  .forEach(code -> facets.get(DETAILS).merge(code, 1, Integer::sum)));
-    }
-    return facets;
+    return counted(request, (study, arm) -> study.id() + " " + arm.id());
   }
 
   /** Beside each filter, the studies of those arms. */
   Map<String, Map<String, Integer>> studiesOfFacets(SearchRequest request) {
+    return counted(request, (study, arm) -> study.id());
+  }
+
+  private Map<String, Map<String, Integer>> counted(
+      SearchRequest request, BiFunction<Study, Arm, String> what) {
     Map<String, Map<String, Integer>> facets = new TreeMap<>();
     for (String filter : FILTERS) {
-      Map<String, Set<String>> met = new TreeMap<>();
-      each(
-          (study, arm) -> passesWithout(filter, request, study, arm),
-          (study, arm) ->
-              codes(filter, study, arm)
-                  .forEach(c -> met.computeIfAbsent(c, one -> new HashSet<>()).add(study.id())));
-      Map<String, Integer> counts = new TreeMap<>();
-      met.forEach((code, studies) -> counts.put(code, studies.size()));
-      facets.put(filter, counts);
+      facets.put(filter, counted(filter, request, what, word -> word));
+    }
+    facets.put(DETAILS, new TreeMap<>());
+    for (String detail : InventedStudies.DETAILS) {
+      facets
+          .get(DETAILS)
+          .putAll(
+              counted(
+                  DETAILS + " " + detail,
+                  request,
+                  what,
+                  word -> detail + ":" + word.replace(" ", "-")));
     }
     return facets;
+  }
+
+  private Map<String, Integer> counted(
+      String filter,
+      SearchRequest request,
+      BiFunction<Study, Arm, String> what,
+      UnaryOperator<String> code) {
+    Map<String, Set<String>> met = new TreeMap<>();
+    each(
+        (study, arm) -> passesWithout(filter, request, study, arm),
+        (study, arm) ->
+            codes(filter, study, arm)
+                .forEach(
+                    word ->
+                        met.computeIfAbsent(code.apply(word), one -> new HashSet<>())
+                            .add(what.apply(study, arm))));
+    Map<String, Integer> counts = new TreeMap<>();
+    met.forEach((word, found) -> counts.put(word, found.size()));
+    return counts;
   }
 
   /** Of each filter, the arms that there would be without it. */

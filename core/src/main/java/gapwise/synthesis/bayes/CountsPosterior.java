@@ -2,11 +2,7 @@ package gapwise.synthesis.bayes;
 
 import gapwise.synthesis.likelihood.MarginalLikelihood;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -23,14 +19,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * 2020;11:74 (both from memory).
  */
 public final class CountsPosterior {
-  /** The prior of tau reaches no farther than this many of its scales, e^-19 of its height. */
-  private static final double REACH = 6.2;
-
-  /** Points of the first look at where tau lies, by normal likelihoods. */
-  private static final int LOOKS = 200;
-
-  private static final double SEEN = 22;
-
   /** What is less cannot be seen in any number that is told. */
   private static final double LEAST_SHARE = 1e-10;
 
@@ -50,7 +38,7 @@ public final class CountsPosterior {
   private record Part(double share, double tau, SmoothDensity centre) {}
 
   private CountsPosterior(
-      SmoothDensity spread, SpreadScale scale, Centres centres, TauPrior prior) {
+      SmoothDensity spread, SpreadScale scale, CentresByTau centres, TauPrior prior) {
     this.spread = spread;
     this.scale = scale;
     this.tauPrior = prior;
@@ -87,18 +75,18 @@ public final class CountsPosterior {
     if (!isTaken(tau)) {
       throw new IllegalArgumentException("no prior of tau for counts: " + tau);
     }
-    double reach = Math.min(tau.to(), REACH * tau.turningPoint().orElseThrow());
+    double reach = Math.min(tau.to(), FirstLook.REACH * tau.turningPoint().orElseThrow());
     FirstLook look = new FirstLook(likelihood);
     SpreadScale scale = new SpreadScale(look.typicalError());
     Stretch.Range about = look.tau(tau, reach);
-    Centres centres = new Centres(likelihood, centre, look);
-    List<Centres> besides =
-        others.stream().map(one -> new Centres(one, centre, new FirstLook(one))).toList();
+    CentresByTau centres = new CentresByTau(likelihood, centre, look);
+    List<CentresByTau> besides =
+        others.stream().map(one -> new CentresByTau(one, centre, new FirstLook(one))).toList();
     DoubleUnaryOperator log =
         place -> {
           double value = scale.tau(place);
           double sum = tau.logDensity(value) + scale.logSlope(place);
-          for (Centres one : besides) {
+          for (CentresByTau one : besides) {
             sum += one.at(place, value).logMass();
           }
           return sum + centres.at(place, value).logMass();
@@ -132,115 +120,14 @@ public final class CountsPosterior {
         return List.of(from, to);
       }
       middle += Math.max(-reach, Math.min(reach, (right - left) / (2 * step) / bend));
-      reach = Math.min(reach, REACH * 1.1 / Math.sqrt(bend));
+      reach = Math.min(reach, FirstLook.REACH * 1.1 / Math.sqrt(bend));
     }
     return List.of(Math.max(from / 2, middle - reach), middle + reach);
-  }
-
-  /** The centre at each tau that was asked for. */
-  private static final class Centres {
-    private final MarginalLikelihood likelihood;
-    private final CentrePrior prior;
-    private final FirstLook look;
-    private final Map<Double, SmoothDensity> known = new HashMap<>();
-    private Optional<SmoothDensity> last = Optional.empty();
-
-    Centres(MarginalLikelihood likelihood, CentrePrior prior, FirstLook look) {
-      this.likelihood = likelihood;
-      this.prior = prior;
-      this.look = look;
-    }
-
-    /** What was worked out at a place. */
-    SmoothDensity known(double place) {
-      return Optional.ofNullable(known.get(place)).orElseThrow();
-    }
-
-    SmoothDensity at(double place, double tau) {
-      MarginalLikelihood.AtSpread at = likelihood.at(tau);
-      SmoothDensity one =
-          SmoothDensity.of(
-              centre -> prior.logDensity(centre) + at.log(centre),
-              last.map(SmoothDensity::edgesOfAnother).orElseGet(() -> look.centre(tau)),
-              Double.NEGATIVE_INFINITY,
-              Double.POSITIVE_INFINITY);
-      last = Optional.of(one);
-      known.put(place, one);
-      return one;
-    }
   }
 
   /** Whether a prior of tau can be had with counts. */
   public static boolean isTaken(TauPrior tau) {
     return tau instanceof TauPrior.HalfNormal || tau instanceof TauPrior.Uniform;
-  }
-
-  /** Where things lie if each study's own value were normal about the true one. */
-  private record FirstLook(MarginalLikelihood likelihood) {
-    Stretch.Range tau(TauPrior prior, double highest) {
-      double[] logs = new double[LOOKS + 1];
-      double top = Double.NEGATIVE_INFINITY;
-      for (int i = 0; i <= LOOKS; i++) {
-        double tau = prior.from() + (highest - prior.from()) * i / LOOKS;
-        logs[i] = prior.logDensity(tau) + log(tau);
-        top = Math.max(top, logs[i]);
-      }
-      int first = 0;
-      while (logs[first] < top - SEEN) {
-        first++;
-      }
-      int last = LOOKS;
-      while (logs[last] < top - SEEN) {
-        last--;
-      }
-      double cell = (highest - prior.from()) / LOOKS;
-      double margin = 1 + 0.1 * (last - first);
-      return new Stretch.Range(
-          prior.from() + cell * Math.max(0, first - margin),
-          prior.from() + cell * Math.min(LOOKS, last + margin));
-    }
-
-    private double log(double tau) {
-      Sums sums = sums(tau);
-      double mean = sums.mean();
-      double squares = 0;
-      for (int i = 0; i < likelihood.size(); i++) {
-        double off = likelihood.ownValue(i) - mean;
-        squares += off * off / (1 / likelihood.ownInformation(i) + tau * tau);
-      }
-      return (sums.logs() - Math.log(sums.weights()) - squares) / 2;
-    }
-
-    /** A standard error in the middle of those of the studies. */
-    double typicalError() {
-      double[] errors = new double[likelihood.size()];
-      for (int i = 0; i < errors.length; i++) {
-        errors[i] = 1 / Math.sqrt(likelihood.ownInformation(i));
-      }
-      Arrays.sort(errors);
-      return errors[errors.length / 2];
-    }
-
-    List<Double> centre(double tau) {
-      Sums sums = sums(tau);
-      double sd = 1 / Math.sqrt(sums.weights());
-      return List.of(sums.mean() - REACH * sd, sums.mean() + REACH * sd);
-    }
-
-    private Sums sums(double tau) {
-      double weights = 0;
-      double values = 0;
-      double logs = 0;
-      for (int i = 0; i < likelihood.size(); i++) {
-        double weight = 1 / (1 / likelihood.ownInformation(i) + tau * tau);
-        weights += weight;
-        values += weight * likelihood.ownValue(i);
-        logs += Math.log(weight);
-      }
-      return new Sums(weights, values / weights, logs);
-    }
-
-    private record Sums(double weights, double mean, double logs) {}
   }
 
   /** Of the centre: the true value that half of all studies exceed. */
@@ -283,7 +170,7 @@ public final class CountsPosterior {
     List<FurtherStudy> further =
         parts.stream().map(part -> new FurtherStudy(part.centre, part.tau)).toList();
     return Marginal.of(
-        new Mixture(from(REACH), to(REACH), (i, x) -> further.get(i).below(x)),
+        new Mixture(from(FirstLook.REACH), to(FirstLook.REACH), (i, x) -> further.get(i).below(x)),
         OptionalDouble.of(mean),
         OptionalDouble.of(Math.sqrt(square)));
   }

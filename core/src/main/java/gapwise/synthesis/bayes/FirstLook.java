@@ -1,0 +1,81 @@
+package gapwise.synthesis.bayes;
+
+import gapwise.synthesis.likelihood.MarginalLikelihood;
+import java.util.Arrays;
+import java.util.List;
+
+/** Where things lie if each study's own value were normal about the true one. */
+record FirstLook(MarginalLikelihood likelihood) {
+  /** The prior of tau reaches no farther than this many of its scales, e^-19 of its height. */
+  static final double REACH = 6.2;
+
+  /** Points of the first look at where tau lies. */
+  private static final int LOOKS = 200;
+
+  private static final double SEEN = 22;
+
+  Stretch.Range tau(TauPrior prior, double highest) {
+    double[] logs = new double[LOOKS + 1];
+    double top = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i <= LOOKS; i++) {
+      double tau = prior.from() + (highest - prior.from()) * i / LOOKS;
+      logs[i] = prior.logDensity(tau) + log(tau);
+      top = Math.max(top, logs[i]);
+    }
+    int first = 0;
+    while (logs[first] < top - SEEN) {
+      first++;
+    }
+    int last = LOOKS;
+    while (logs[last] < top - SEEN) {
+      last--;
+    }
+    double cell = (highest - prior.from()) / LOOKS;
+    double margin = 1 + 0.1 * (last - first);
+    return new Stretch.Range(
+        prior.from() + cell * Math.max(0, first - margin),
+        prior.from() + cell * Math.min(LOOKS, last + margin));
+  }
+
+  private double log(double tau) {
+    Sums sums = sums(tau);
+    double mean = sums.mean();
+    double squares = 0;
+    for (int i = 0; i < likelihood.size(); i++) {
+      double off = likelihood.ownValue(i) - mean;
+      squares += off * off / (1 / likelihood.ownInformation(i) + tau * tau);
+    }
+    return (sums.logs() - Math.log(sums.weights()) - squares) / 2;
+  }
+
+  /** A standard error in the middle of those of the studies. */
+  double typicalError() {
+    double[] errors = new double[likelihood.size()];
+    for (int i = 0; i < errors.length; i++) {
+      errors[i] = 1 / Math.sqrt(likelihood.ownInformation(i));
+    }
+    Arrays.sort(errors);
+    return errors[errors.length / 2];
+  }
+
+  List<Double> centre(double tau) {
+    Sums sums = sums(tau);
+    double sd = 1 / Math.sqrt(sums.weights());
+    return List.of(sums.mean() - REACH * sd, sums.mean() + REACH * sd);
+  }
+
+  private Sums sums(double tau) {
+    double weights = 0;
+    double values = 0;
+    double logs = 0;
+    for (int i = 0; i < likelihood.size(); i++) {
+      double weight = 1 / (1 / likelihood.ownInformation(i) + tau * tau);
+      weights += weight;
+      values += weight * likelihood.ownValue(i);
+      logs += Math.log(weight);
+    }
+    return new Sums(weights, values / weights, logs);
+  }
+
+  private record Sums(double weights, double mean, double logs) {}
+}
