@@ -124,6 +124,9 @@ public final class ExactLikelihood {
       warnings.add(
           "", "between-study-variance-at-zero", say("analysis.likelihood-variance-at-zero"));
     }
+    if (top.refined()) {
+      warnings.add("", "quadrature-refined", say("analysis.quadrature-refined"));
+    }
     if (!top.converged()) {
       warnings.add("", "did-not-converge", say("analysis.likelihood-did-not-settle"));
     }
@@ -217,7 +220,8 @@ public final class ExactLikelihood {
               "",
               "estimate-at-limit",
               "every study lies at one limit or the other, so the likelihood rises as the spread"
-                  + " between studies grows and has no highest point; nothing is pooled");
+                  + " between studies grows and has no highest point; nothing is pooled; the model"
+                  + " 'bayesian' with the likelihood 'exact' has an answer here too");
       case OUT_OF_RANGE ->
           new Problem(
               "",

@@ -12,9 +12,15 @@ public sealed interface LikelihoodFit {
    * @param tau standard deviation between studies, at least 0
    * @param logLikelihood with all constants
    * @param converged whether the search settled
+   * @param refined whether the points asked for were too coarse, so that lattices took their place
    */
   record Estimate(
-      double estimate, double standardError, double tau, double logLikelihood, boolean converged)
+      double estimate,
+      double standardError,
+      double tau,
+      double logLikelihood,
+      boolean converged,
+      boolean refined)
       implements LikelihoodFit {
     public Estimate {
       if (!(Double.isFinite(estimate) && standardError > 0 && tau >= 0)) {

@@ -31,6 +31,14 @@ final class LikelihoodSearch {
   /** The longest step of mean and intercepts, on the logit or log scale. */
   private static final double LONGEST = 5;
 
+  private static final int USUAL_POINTS = 25;
+
+  /** So far from the lattice's log likelihood, estimates lie some 1e-4 standard errors off. */
+  private static final double COARSE = 1e-5;
+
+  /** Between two likelihoods that are told apart. */
+  private static final double MARGIN = 1e-9;
+
   /** Relative rounding of a log likelihood. */
   private static final double ROUNDING = 1e-12;
 
@@ -78,13 +86,40 @@ final class LikelihoodSearch {
             ? down * Math.log((double) down / (down + up))
                 + up * Math.log((double) up / (down + up))
             : Double.NEGATIVE_INFINITY;
-    LikelihoodFit answer = answer(top);
+    LikelihoodFit answer = refined(answer(top), top);
     boolean settled = answer instanceof LikelihoodFit.Estimate found && found.converged();
     boolean away = higher && spread.tau >= furthest || limits && !settled;
-    if (away || (!studies.hasIntercepts() && beyond > top.value + 1e-9)) {
+    if (away || (limits && !studies.hasIntercepts() && beyond > reached(top))) {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.SPREAD_RISES);
     }
     return answer;
+  }
+
+  /**
+   * Worked out anew where the points are too coarse; few points are taken as they are asked for.
+   */
+  private LikelihoodFit refined(LikelihoodFit answer, LikelihoodSurface top) {
+    if (!(answer instanceof LikelihoodFit.Estimate)
+        || studies.hasIntercepts()
+        || rule.points() < USUAL_POINTS
+        || !(top.tau > 0)
+        || Math.abs(new MarginalLikelihood(studies).at(top.tau).log(top.mean) - top.value)
+            < COARSE) {
+      return answer;
+    }
+    return LatticeFit.from(studies, top.mean, top.tau)
+        .<LikelihoodFit>map(fit -> fit)
+        .orElse(answer);
+  }
+
+  /**
+   * What the likelihood beyond all bounds must pass to leave this top none. Far from 0 no fixed
+   * number of points holds the integrals, so there it is worked out on a lattice, which does.
+   */
+  private double reached(LikelihoodSurface top) {
+    return top.tau > 0
+        ? new MarginalLikelihood(studies).at(top.tau).log(top.mean) - MARGIN
+        : top.value + MARGIN;
   }
 
   /**
@@ -166,7 +201,8 @@ final class LikelihoodSearch {
     if (!Double.isFinite(top.value) || !(error > 0) || !Double.isFinite(error)) {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.OUT_OF_RANGE);
     }
-    return new LikelihoodFit.Estimate(top.mean, error, top.tau, top.value, top.settled && proper);
+    return new LikelihoodFit.Estimate(
+        top.mean, error, top.tau, top.value, top.settled && proper, false);
   }
 
   private static double level(LikelihoodSurface surface) {

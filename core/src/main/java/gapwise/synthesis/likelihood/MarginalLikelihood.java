@@ -18,7 +18,7 @@ public final class MarginalLikelihood {
   private final StudyLikelihoods studies;
   private final int[] multiplicities;
 
-  private MarginalLikelihood(StudyLikelihoods studies) {
+  MarginalLikelihood(StudyLikelihoods studies) {
     this.studies = studies;
     this.multiplicities = studies.multiplicities();
   }
