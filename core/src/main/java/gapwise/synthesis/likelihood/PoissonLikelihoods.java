@@ -53,12 +53,6 @@ final class PoissonLikelihoods extends StudyLikelihoods {
     return events[study] + 0.5;
   }
 
-  /** Beyond it the expected events turn negative, and the likelihood explodes. */
-  @Override
-  double strip() {
-    return Math.PI / 2;
-  }
-
   @Override
   Pull pull(int study) {
     return events[study] == 0 ? Pull.DOWN : Pull.NONE;

@@ -78,14 +78,6 @@ abstract class StudyLikelihoods {
     return 0;
   }
 
-  /**
-   * How far from the line, in the complex plane, the likelihood stays tame: to the poles of the
-   * inverse logit unless said otherwise.
-   */
-  double strip() {
-    return Math.PI;
-  }
-
   /** Which way the study pushes the mean. */
   abstract Pull pull(int study);
 }

@@ -8,8 +8,8 @@ import org.junit.jupiter.api.Test;
 
 /** Fits whose integrals a fixed number of points does not hold. */
 class LatticeFitTest {
-  private static final int[] EVENTS = {0, 13, 10, 3};
-  private static final int[] TOTALS = {9, 13, 10, 6};
+  private static final int[] EVENTS = {0, 10, 4, 0, 6, 8, 5};
+  private static final int[] TOTALS = {12, 10, 4, 11, 10, 8, 5};
 
   private static LikelihoodFit.Estimate fit(int points) {
     return (LikelihoodFit.Estimate) BinomialNormal.fit(EVENTS, TOTALS, points);
