@@ -12,6 +12,8 @@ import java.util.Objects;
  *     is drawn and never pooled
  */
 public record Estimate(double value, Limits limits, boolean intervalKnown) {
+  private static final double FARTHEST = 1e100;
+
   public Estimate {
     Check.finite(value, "value");
     Objects.requireNonNull(limits, "limits");
@@ -27,9 +29,12 @@ public record Estimate(double value, Limits limits, boolean intervalKnown) {
     return new Estimate(value, new Limits(value, value), false);
   }
 
-  /** The same from three numbers. */
+  /**
+   * The same from three numbers. A limit that no double holds, as of a ratio over a mean near 0, is
+   * told and drawn as one that is very far off.
+   */
   public static Estimate of(double value, double lower, double upper) {
-    return new Estimate(value, new Limits(lower, upper));
+    return new Estimate(value, new Limits(Math.max(-FARTHEST, lower), Math.min(FARTHEST, upper)));
   }
 
   public double lower() {

@@ -12,6 +12,11 @@ final class LatticeFit {
   /** Of a central difference, on the analysis scale and of the logarithm of tau. */
   private static final double DIFFERENCE = 1e-3;
 
+  private static final int USUAL_POINTS = 25;
+
+  /** So far from the lattice's log likelihood, estimates lie some 1e-4 standard errors off. */
+  private static final double COARSE = 1e-5;
+
   private static final double SETTLED = 1e-9;
 
   private static final double LONGEST = 1;
@@ -33,13 +38,20 @@ final class LatticeFit {
   }
 
   /**
-   * Climbs from a top found with a fixed number of points.
-   *
-   * @param tau above 0
-   * @return empty where no top is reached from there
+   * A fit as it is, or worked out anew where the points are too coarse; few points are taken as
+   * they are asked for.
    */
-  static Optional<LikelihoodFit.Estimate> from(StudyLikelihoods studies, double mean, double tau) {
-    return new LatticeFit(studies, mean, tau).climb();
+  static LikelihoodFit refined(StudyLikelihoods studies, LikelihoodFit fit, int points) {
+    if (!(fit instanceof LikelihoodFit.Estimate top)
+        || studies.hasIntercepts()
+        || points < USUAL_POINTS
+        || !(top.tau() > 0)) {
+      return fit;
+    }
+    LatticeFit lattice = new LatticeFit(studies, top.estimate(), top.tau());
+    return Math.abs(lattice.value - top.logLikelihood()) < COARSE
+        ? fit
+        : lattice.climb().<LikelihoodFit>map(found -> found).orElse(fit);
   }
 
   private double at(double centre, double log) {

@@ -1,7 +1,6 @@
 package gapwise.synthesis.likelihood;
 
 import gapwise.numeric.GaussHermite;
-import java.util.List;
 
 /**
  * Finds the top of the likelihood. First with tau at 0, where it is concave; then by Newton's
@@ -30,11 +29,6 @@ final class LikelihoodSearch {
 
   /** The longest step of mean and intercepts, on the logit or log scale. */
   private static final double LONGEST = 5;
-
-  private static final int USUAL_POINTS = 25;
-
-  /** So far from the lattice's log likelihood, estimates lie some 1e-4 standard errors off. */
-  private static final double COARSE = 1e-5;
 
   /** Between two likelihoods that are told apart. */
   private static final double MARGIN = 1e-9;
@@ -86,30 +80,13 @@ final class LikelihoodSearch {
             ? down * Math.log((double) down / (down + up))
                 + up * Math.log((double) up / (down + up))
             : Double.NEGATIVE_INFINITY;
-    LikelihoodFit answer = refined(answer(top), top);
+    LikelihoodFit answer = LatticeFit.refined(studies, answer(top), rule.points());
     boolean settled = answer instanceof LikelihoodFit.Estimate found && found.converged();
     boolean away = higher && spread.tau >= furthest || limits && !settled;
     if (away || (limits && !studies.hasIntercepts() && beyond > reached(top))) {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.SPREAD_RISES);
     }
     return answer;
-  }
-
-  /**
-   * Worked out anew where the points are too coarse; few points are taken as they are asked for.
-   */
-  private LikelihoodFit refined(LikelihoodFit answer, LikelihoodSurface top) {
-    if (!(answer instanceof LikelihoodFit.Estimate)
-        || studies.hasIntercepts()
-        || rule.points() < USUAL_POINTS
-        || !(top.tau > 0)
-        || Math.abs(new MarginalLikelihood(studies).at(top.tau).log(top.mean) - top.value)
-            < COARSE) {
-      return answer;
-    }
-    return LatticeFit.from(studies, top.mean, top.tau)
-        .<LikelihoodFit>map(fit -> fit)
-        .orElse(answer);
   }
 
   /**
@@ -131,7 +108,7 @@ final class LikelihoodSearch {
     double nearFlat = flat.tauTau < 0 ? Math.sqrt(-NEGLIGIBLE * studies.size() / flat.meanMean) : 0;
     GaussHermite few = GaussHermite.of(Math.min(FEW_POINTS, rule.points()));
     LikelihoodSurface spread = climbFrom(flat, few, flat.mean, startTau(flat), false);
-    for (double[] start : studies.hasIntercepts() ? furtherWide() : List.of(unweighted())) {
+    for (double[] start : FurtherStarts.of(studies)) {
       if (spread.value > flat.value + level(flat) && spread.tau >= nearFlat) {
         break;
       }
@@ -163,30 +140,6 @@ final class LikelihoodSearch {
       spread.evaluate();
     }
     return climb(spread, false, few == rule ? SETTLED : NEARLY_SETTLED);
-  }
-
-  /** With intercepts second tops are commoner, so more places are tried. */
-  private List<double[]> furtherWide() {
-    double[] middle = unweighted();
-    return List.of(
-        middle,
-        new double[] {middle[0], 0.7},
-        new double[] {middle[0], 1.5},
-        new double[] {middle[0], 4});
-  }
-
-  /** Mean and standard deviation of the studies' own values. */
-  private double[] unweighted() {
-    int k = studies.size();
-    double mean = 0;
-    for (int i = 0; i < k; i++) {
-      mean += studies.start(i) / k;
-    }
-    double squares = 0;
-    for (int i = 0; i < k; i++) {
-      squares += (studies.start(i) - mean) * (studies.start(i) - mean) / k;
-    }
-    return new double[] {mean, Math.sqrt(squares) + 0.1};
   }
 
   private static LikelihoodFit answer(LikelihoodSurface top) {
