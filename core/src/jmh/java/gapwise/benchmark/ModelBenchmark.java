@@ -111,7 +111,8 @@ public class ModelBenchmark {
         CountsPosterior.of(
             MarginalLikelihood.of(ExactLikelihood.Model.PROPORTION, arms),
             new CentrePrior.UniformShare(),
-            new TauPrior.HalfNormal(1));
+            new TauPrior.HalfNormal(1))
+            .orElseThrow();
     return posterior.average(MeanOverStudies::logitOfProportion).equalTailed(0.95).lower()
         + posterior.predictive().equalTailed(0.95).lower();
   }

@@ -111,7 +111,8 @@ enum Way {
             likelihood(series),
             others.stream().map(Way::likelihood).toList(),
             new CentrePrior.UniformShare(),
-            new TauPrior.HalfNormal(scale));
+            new TauPrior.HalfNormal(scale))
+            .orElseThrow();
     Map<Target, Interval> found = new EnumMap<>(Target.class);
     found.put(
         Target.AVERAGE, shares(posterior.average(MeanOverStudies::logitOfProportion)));

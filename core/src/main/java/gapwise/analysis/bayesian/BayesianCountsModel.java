@@ -2,7 +2,6 @@ package gapwise.analysis.bayesian;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.pooling.ExactModels;
-import gapwise.analysis.pooling.Model;
 import gapwise.analysis.pooling.Pooler;
 import gapwise.analysis.pooling.Studies;
 import gapwise.effect.StudyData;
@@ -19,7 +18,7 @@ import gapwise.synthesis.pooling.PoolingSettings;
  */
 public record BayesianCountsModel(
     ExactLikelihood.Model counts, CentrePrior centre, AskedPrior tau, PoolingSettings settings)
-    implements Model {
+    implements PosteriorModel {
 
   static BayesianCountsModel of(JsonNode full, PoolingSettings settings) {
     return new BayesianCountsModel(
@@ -27,22 +26,6 @@ public record BayesianCountsModel(
         PriorReader.centre(full.path("measure").asText(), full.path("prior").path("mean")),
         AskedPrior.of(full.path("prior").path("tau")),
         settings);
-  }
-
-  @Override
-  public String word() {
-    return "bayesian";
-  }
-
-  /** Tau has a posterior and no estimate. */
-  @Override
-  public boolean hasSpread() {
-    return false;
-  }
-
-  @Override
-  public Deletion deletion() {
-    return Deletion.POSTERIOR;
   }
 
   @Override

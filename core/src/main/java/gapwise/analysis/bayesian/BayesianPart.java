@@ -97,19 +97,23 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
       return Optional.empty();
     }
     OfCounts counts = new OfCounts(model, told);
-    CountsPosterior posterior = counts.posterior(told, model.tau().prior());
-    Words words = words(synthesis);
+    return counts
+        .posterior(told, model.tau().prior())
+        .map(posterior -> ofCounts(words(synthesis), counts, told, posterior));
+  }
+
+  private BayesianResult ofCounts(
+      Words words, OfCounts counts, List<? extends StudyData> told, CountsPosterior posterior) {
     Optional<Marginal> average = counts.averageOf(posterior);
     Marginal predictive = posterior.predictive();
-    return Optional.of(
-        new BayesianResult(
-            words.effect(posterior.centre()),
-            Optional.of(words.tau(posterior.tau())),
-            Optional.of(words.effect(predictive)),
-            average.map(words::shown),
-            Optional.empty(),
-            probabilities(words.back(), posterior.centre(), Optional.of(predictive), average),
-            sensitivity(words, counts, told)));
+    return new BayesianResult(
+        words.effect(posterior.centre()),
+        Optional.of(words.tau(posterior.tau())),
+        Optional.of(words.effect(predictive)),
+        average.map(words::shown),
+        Optional.empty(),
+        probabilities(words.back(), posterior.centre(), Optional.of(predictive), average),
+        sensitivity(words, counts, told));
   }
 
   private static <D extends StudyData> Words words(Synthesis<D> synthesis) {
@@ -147,9 +151,14 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
       Words words, OfCounts counts, List<? extends StudyData> told) {
     List<BayesianResult.Sensitivity> others = new ArrayList<>();
     for (AskedPrior tau : sensitivity) {
-      CountsPosterior other = counts.posterior(told, tau.prior());
       others.add(
-          words.under(tau.told(), other.centre(), counts.averageOf(other).map(words::shown)));
+          counts
+              .posterior(told, tau.prior())
+              .map(
+                  other ->
+                      words.under(
+                          tau.told(), other.centre(), counts.averageOf(other).map(words::shown)))
+              .orElseGet(() -> untold(tau)));
     }
     return others.isEmpty() ? Optional.empty() : Optional.of(others);
   }
@@ -166,15 +175,19 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
       told.add(
           other instanceof Proper proper
               ? words.under(tau.told(), proper.mean(), Optional.empty())
-              : new BayesianResult.Sensitivity(
-                  tau.told(),
-                  OptionalDouble.empty(),
-                  OptionalDouble.empty(),
-                  OptionalDouble.empty(),
-                  Optional.empty(),
-                  Optional.empty()));
+              : untold(tau));
     }
     return told.isEmpty() ? Optional.empty() : Optional.of(told);
+  }
+
+  private static BayesianResult.Sensitivity untold(AskedPrior tau) {
+    return new BayesianResult.Sensitivity(
+        tau.told(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** Adds what pooling has not told already. */

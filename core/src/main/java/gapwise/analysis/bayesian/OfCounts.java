@@ -1,8 +1,11 @@
 package gapwise.analysis.bayesian;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.pooling.Pooler;
 import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
+import gapwise.problem.Problem;
 import gapwise.synthesis.bayes.CountsPosterior;
 import gapwise.synthesis.bayes.Marginal;
 import gapwise.synthesis.bayes.TauPrior;
@@ -42,7 +45,17 @@ record OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) im
       return new ExactLikelihood(model.counts(), POINTS)
           .pool(some, LikelihoodLimits.normal(level()));
     }
-    CountsPosterior posterior = posterior(told, model.tau().prior());
+    return posterior(told, model.tau().prior())
+        .map(posterior -> pooled(posterior, some))
+        .orElseGet(
+            () ->
+                Pooled.without(
+                    Heterogeneity.UNKNOWN,
+                    new Problem(
+                        "", "number-out-of-range", say("analysis.posterior-out-of-range"))));
+  }
+
+  private Pooled pooled(CountsPosterior posterior, List<? extends StudyData> some) {
     Marginal tau = posterior.tau();
     Marginal centre = posterior.centre();
     double middle = centre.median();
@@ -69,8 +82,8 @@ record OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) im
     return model.settings().level();
   }
 
-  /** The posterior of studies that say something, under a prior of tau. */
-  CountsPosterior posterior(List<? extends StudyData> told, TauPrior tau) {
+  /** The posterior of studies that say something, under a prior of tau, if numbers reach it. */
+  Optional<CountsPosterior> posterior(List<? extends StudyData> told, TauPrior tau) {
     return CountsPosterior.of(MarginalLikelihood.of(model.counts(), told), model.centre(), tau);
   }
 

@@ -33,6 +33,8 @@ public final class PriorReader {
   /** True values so far apart that no series of patients could tell them from farther. */
   private static final double GREATEST_OF_COUNTS = 10;
 
+  private static final Set<String> LIKELIHOODS = Set.of("normal", "exact");
+
   private static final Set<String> OF_ONE_GROUP = Set.of("proportion", "incidence-rate");
 
   private PriorReader() {}
@@ -131,6 +133,13 @@ public final class PriorReader {
 
   /** Notes priors that do not go with the likelihood. */
   private static void checkTogether(ObjectNode plan, Problems problems) {
+    String likelihood = plan.path("likelihood").asText();
+    if (!LIKELIHOODS.contains(likelihood)) {
+      problems.add(
+          "likelihood",
+          "model-not-for-measure",
+          "'" + likelihood + "' is for 'exact-likelihood'; 'bayesian' has 'normal' and 'exact'");
+    }
     JsonNode mean = plan.path("prior").path("mean");
     if (!ExactModels.areCounts(plan)) {
       if (mean.asText().equals("uniform")) {

@@ -3,6 +3,7 @@ package gapwise.synthesis.bayes;
 import gapwise.synthesis.likelihood.MarginalLikelihood;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -56,8 +57,9 @@ public final class CountsPosterior {
    * @param likelihood of at least one study
    * @param tau half-normal or uniform; others have tails in which the likelihood of counts no
    *     longer falls
+   * @return empty if arithmetic does not reach it
    */
-  public static CountsPosterior of(
+  public static Optional<CountsPosterior> of(
       MarginalLikelihood likelihood, CentrePrior centre, TauPrior tau) {
     return of(likelihood, List.of(), centre, tau);
   }
@@ -67,7 +69,7 @@ public final class CountsPosterior {
    *
    * @param others that tell of tau too
    */
-  public static CountsPosterior of(
+  public static Optional<CountsPosterior> of(
       MarginalLikelihood likelihood,
       List<MarginalLikelihood> others,
       CentrePrior centre,
@@ -75,6 +77,18 @@ public final class CountsPosterior {
     if (!isTaken(tau)) {
       throw new IllegalArgumentException("no prior of tau for counts: " + tau);
     }
+    try {
+      return Optional.of(found(likelihood, others, centre, tau));
+    } catch (SmoothDensity.OutOfRangeException outOfRange) {
+      return Optional.empty();
+    }
+  }
+
+  private static CountsPosterior found(
+      MarginalLikelihood likelihood,
+      List<MarginalLikelihood> others,
+      CentrePrior centre,
+      TauPrior tau) {
     double reach = Math.min(tau.to(), FirstLook.REACH * tau.turningPoint().orElseThrow());
     FirstLook look = new FirstLook(likelihood);
     SpreadScale scale = new SpreadScale(look.typicalError());

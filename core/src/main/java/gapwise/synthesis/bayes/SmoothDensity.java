@@ -64,10 +64,16 @@ final class SmoothDensity implements Continuous {
    * @param edges of the stretches on which it is thought to lie, in the support, rising
    * @param lowest where the support starts; may be infinite
    * @param highest where it ends; may be infinite
+   * @throws OutOfRangeException if arithmetic does not reach it
    */
   static SmoothDensity of(
       DoubleUnaryOperator log, List<Double> edges, double lowest, double highest) {
     return new Search(log, lowest, highest).density(edges);
+  }
+
+  /** The density lies nowhere within the range of numbers. */
+  static final class OutOfRangeException extends RuntimeException {
+    private static final long serialVersionUID = 1;
   }
 
   /** The search for the stretches that hold the mass. */
@@ -91,7 +97,7 @@ final class SmoothDensity implements Continuous {
         first.add(make(edges.get(i - 1), edges.get(i)));
       }
       if (first.size() == 1) {
-        first.set(0, drawnIn(first.get(0)));
+        first.set(0, drawnIn(climbed(first.get(0))));
       }
       first.forEach(this::resolve);
       Stretch left = first.get(0);
@@ -103,6 +109,9 @@ final class SmoothDensity implements Continuous {
               .filter(stretch -> stretch.top() > top - CUT)
               .sorted(Comparator.comparingDouble(Stretch::from))
               .toList();
+      if (holding.isEmpty() || !Double.isFinite(top)) {
+        throw new OutOfRangeException();
+      }
       return new SmoothDensity(holding);
     }
 
@@ -110,6 +119,24 @@ final class SmoothDensity implements Continuous {
       Stretch stretch = new Stretch(log, from, to);
       made++;
       top = Math.max(top, stretch.top());
+      return stretch;
+    }
+
+    /** Goes uphill by ever wider stretches until the highest point lies inside. */
+    private Stretch climbed(Stretch start) {
+      Stretch stretch = start;
+      while (made < MOST_MADE) {
+        double width = 2 * stretch.width();
+        if (stretch.first() == stretch.top() && stretch.from() > lowest) {
+          stretch = make(Math.max(lowest, stretch.from() - width), stretch.place(1));
+        } else if (stretch.last() == stretch.top() && stretch.to() < highest) {
+          stretch =
+              make(
+                  stretch.place(GaussLegendre.POINTS - 2), Math.min(highest, stretch.to() + width));
+        } else {
+          return stretch;
+        }
+      }
       return stretch;
     }
 

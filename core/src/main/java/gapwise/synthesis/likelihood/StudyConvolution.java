@@ -33,6 +33,11 @@ final class StudyConvolution {
   /** How far below the top, in logarithms, the search for it may end. */
   private static final double LOW = 4;
 
+  /**
+   * Logarithm by which likelihood and density may change against each other from point to point.
+   */
+  private static final double STEEP = 8;
+
   private static final int MOST_HALVINGS = 8;
 
   private static final int KEPT = 1024;
@@ -115,11 +120,12 @@ final class StudyConvolution {
     double shrink = Math.exp(-stride * stride);
     double least = LEAST_SHARE * even;
     double density = 1;
+    boolean steep = Math.abs(stride * off) > STEEP;
     boolean isOdd = true;
     for (long m = top + way; ; m += way) {
       density *= ratio;
       ratio *= shrink;
-      double term = density * likelihood(m);
+      double term = steep ? over(m, mean) : density * likelihood(m);
       if (!(term > least)) {
         return;
       }
@@ -130,6 +136,14 @@ final class StudyConvolution {
       }
       isOdd = !isOdd;
     }
+  }
+
+  /** One term by its logarithm, where the two factors leave the range of numbers one by one. */
+  private double over(long m, double mean) {
+    double off = m * step - mean;
+    double offTop = top * step - mean;
+    double densities = (offTop - off) * (offTop + off) / (2 * tau * tau);
+    return Math.exp(value(m * step) - reference + densities);
   }
 
   /**

@@ -25,9 +25,10 @@ class CountsPosteriorTest {
 
   private static CountsPosterior shares(double scale, int... counts) {
     return CountsPosterior.of(
-        MarginalLikelihood.of(ExactLikelihood.Model.PROPORTION, arms(counts)),
-        new CentrePrior.UniformShare(),
-        new TauPrior.HalfNormal(scale));
+            MarginalLikelihood.of(ExactLikelihood.Model.PROPORTION, arms(counts)),
+            new CentrePrior.UniformShare(),
+            new TauPrior.HalfNormal(scale))
+        .orElseThrow();
   }
 
   private static List<ArmCounts> arms(int... counts) {
@@ -40,9 +41,10 @@ class CountsPosteriorTest {
 
   private static CountsPosterior ratios(ExactLikelihood.Model model, StudyData... studies) {
     return CountsPosterior.of(
-        MarginalLikelihood.of(model, List.of(studies)),
-        new CentrePrior.Normal(0, 2.82),
-        new TauPrior.HalfNormal(0.5));
+            MarginalLikelihood.of(model, List.of(studies)),
+            new CentrePrior.Normal(0, 2.82),
+            new TauPrior.HalfNormal(0.5))
+        .orElseThrow();
   }
 
   private static void holds(Marginal marginal, double lower, double median, double upper) {
@@ -93,11 +95,12 @@ class CountsPosteriorTest {
   void ratesAgreeWithDenseGrids() {
     CountsPosterior posterior =
         CountsPosterior.of(
-            MarginalLikelihood.of(
-                ExactLikelihood.Model.RATE,
-                List.of(new ArmRate(0, 9), new ArmRate(3, 20), new ArmRate(15, 28))),
-            new CentrePrior.UniformRate(),
-            new TauPrior.HalfNormal(1));
+                MarginalLikelihood.of(
+                    ExactLikelihood.Model.RATE,
+                    List.of(new ArmRate(0, 9), new ArmRate(3, 20), new ArmRate(15, 28))),
+                new CentrePrior.UniformRate(),
+                new TauPrior.HalfNormal(1))
+            .orElseThrow();
 
     holds(posterior.centre(), -2.68278785, -1.20019544, 1.20507933);
     holds(posterior.predictive(), -4.06112414, -1.20497546, 2.61849310);
@@ -204,12 +207,33 @@ class CountsPosteriorTest {
             ExactLikelihood.Model.PROPORTION,
             arms(8, 10, 16, 20, 32, 40, 24, 30, 12, 15, 40, 50, 28, 35, 20, 25));
     TauPrior prior = new TauPrior.HalfNormal(1);
-    CountsPosterior alone = CountsPosterior.of(own, new CentrePrior.UniformShare(), prior);
+    CountsPosterior alone =
+        CountsPosterior.of(own, new CentrePrior.UniformShare(), prior).orElseThrow();
     CountsPosterior shared =
-        CountsPosterior.of(own, List.of(other), new CentrePrior.UniformShare(), prior);
+        CountsPosterior.of(own, List.of(other), new CentrePrior.UniformShare(), prior)
+            .orElseThrow();
 
     assertTrue(shared.tau().equalTailed(0.95).upper() < alone.tau().equalTailed(0.95).upper() / 2);
     assertTrue(
         shared.centre().equalTailed(0.95).lower() > alone.centre().equalTailed(0.95).lower());
+  }
+
+  /** Without spread, under a uniform rate, no event in a time T leaves an exponential rate. */
+  @Test
+  void timesThatDifferByManyPowersOfTenHaveAPosterior() {
+    MarginalLikelihood none =
+        MarginalLikelihood.of(
+            ExactLikelihood.Model.RATE, List.of(new ArmRate(0, 1e-9), new ArmRate(0, 1e9)));
+
+    assertEquals(
+        Math.log(Math.log(2) / 1e9),
+        CountsPosterior.of(none, new CentrePrior.UniformRate(), new TauPrior.HalfNormal(1e-4))
+            .orElseThrow()
+            .centre()
+            .median(),
+        1e-5);
+    assertTrue(
+        CountsPosterior.of(none, new CentrePrior.UniformRate(), new TauPrior.HalfNormal(1))
+            .isPresent());
   }
 }
