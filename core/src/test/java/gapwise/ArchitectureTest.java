@@ -203,6 +203,9 @@ class ArchitectureTest {
                       "synthesis.likelihood",
                       "synthesis.bayes")),
               Map.entry(
+                  "analysis.subgroups",
+                  task("analysis.pooling", "analysis.bayesian", "synthesis.pooling")),
+              Map.entry(
                   "analysis.smallstudy",
                   task(
                       "analysis.pooling",
@@ -223,6 +226,7 @@ class ArchitectureTest {
                       "analysis.moderators",
                       "analysis.clusters",
                       "analysis.bayesian",
+                      "analysis.subgroups",
                       "analysis.smallstudy",
                       "analysis.network",
                       "synthesis.heterogeneity",
@@ -303,6 +307,7 @@ class ArchitectureTest {
                       "analysis",
                       "analysis.result",
                       "analysis.pooling",
+                      "analysis.subgroups",
                       "analysis.moderators",
                       "analysis.synthesis",
                       "selection",
@@ -324,6 +329,7 @@ class ArchitectureTest {
                       "analysis.result",
                       "analysis.rows",
                       "analysis.pooling",
+                      "analysis.subgroups",
                       "analysis.moderators",
                       "analysis.synthesis",
                       "analysis.network",
@@ -343,6 +349,8 @@ class ArchitectureTest {
                       "analysis.result",
                       "analysis.rows",
                       "analysis.pooling",
+                      "analysis.bayesian",
+                      "analysis.subgroups",
                       "analysis.moderators",
                       "analysis.synthesis",
                       "analysis.smallstudy",

@@ -1,5 +1,6 @@
 package gapwise.analysis;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.rows.SelectionRows;
@@ -8,6 +9,7 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.Selection;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -17,13 +19,17 @@ public final class QuestionPlan {
   private static final Set<Unit.Dimension> NEVER_NEGATIVE =
       Set.of(Unit.Dimension.TIME, Unit.Dimension.TIME_PER_LENGTH, Unit.Dimension.VOLUME);
 
+  /** Half and twice the usual scale of the prior of tau for counts. */
+  private static final List<Double> OTHER_SCALES = List.of(0.5, 2.0);
+
   private QuestionPlan() {}
 
   /**
-   * The plan: proportions by their exact likelihood with limits by Student's t, as the simulation
-   * in docs/methods/coverage.md advises; times, indices, costs, volumes and counts for each patient
-   * on the log scale because they are skewed and cannot be negative, other means as they are, with
-   * random effects; blocks by method. Empty for phases, which are listed and not pooled.
+   * The plan: proportions by the posterior of their exact likelihood, as the simulation in
+   * docs/methods/coverage.md advises, with the answer under half and under twice the usual scale of
+   * tau; times, indices, costs, volumes and counts for each patient on the log scale because they
+   * are skewed and cannot be negative, other means as they are, with random effects; blocks by
+   * method. Empty for phases, which are listed and not pooled.
    */
   public static Optional<ObjectNode> of(Question question, String title, boolean byMethod) {
     return of(question, SelectionRows.measure(question), title, byMethod);
@@ -31,8 +37,8 @@ public final class QuestionPlan {
 
   /**
    * The plan for a question whose rows are known. Of what one patient can have several it is for a
-   * mean or for a rate for each patient, as most rows can be pooled: rates by their exact
-   * likelihood, events over patients, with the same limits as proportions.
+   * mean or for a rate for each patient, as most rows can be pooled: rates by the posterior of
+   * their exact likelihood, events over patients, as proportions are.
    */
   public static Optional<ObjectNode> of(Selection selection, String title, boolean byMethod) {
     return of(selection.settled(), title, byMethod);
@@ -50,9 +56,10 @@ public final class QuestionPlan {
     plan.put("measure", measure);
     if (!measure.equals("mean")) {
       plan.put("scale", measure.equals("proportion") ? "logit" : "log");
-      plan.put("model", "exact-likelihood");
-      plan.put("interval", "t-k-minus-1");
-      plan.put("predictionInterval", "t-k-minus-2");
+      plan.put("model", "bayesian");
+      plan.put("likelihood", "exact");
+      ArrayNode others = plan.putArray("priorSensitivity");
+      OTHER_SCALES.forEach(scale -> others.addObject().put("halfNormal", scale));
     } else {
       plan.put("scale", scale(outcome));
       plan.put("interval", "hartung-knapp-never-narrower");
@@ -65,6 +72,16 @@ public final class QuestionPlan {
       }
     }
     return Optional.of(plan);
+  }
+
+  /**
+   * The plan changed to one that pools by effects of each study, for what needs them: moderators,
+   * tests of small against large studies. Limits of an average have no bearing there.
+   */
+  public static ObjectNode byEffects(ObjectNode plan) {
+    plan.put("model", "random-effects");
+    plan.remove(List.of("likelihood", "priorSensitivity", "interval", "predictionInterval"));
+    return plan;
   }
 
   /**

@@ -179,7 +179,7 @@ public final class AnswerForest {
     return new ForestSummary.Pooled(
         say("answer.pooled"),
         PooledValue.average(shown),
-        PooledValue.newCentre(shown, pooled),
+        block.newCentre(),
         People.series(block.pooled()),
         People.of(block.pooled()));
   }

@@ -2,12 +2,14 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.analysis.pooling.SubgroupsResult;
+import gapwise.analysis.bayesian.BayesianResult;
 import gapwise.analysis.result.Result;
+import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
 import gapwise.selection.RowsByArm;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
@@ -59,13 +61,15 @@ public final class Blocks {
    * @param summary its pooled value; empty where there is none
    * @param onlyLimit 1 if every patient had the event and 0 if none had, so that there is no pooled
    *     value; else empty
+   * @param posterior where the model gives one
    */
   record Block(
       Method method,
       List<Line> lines,
       Optional<Result.Summary> summary,
       OptionalDouble onlyLimit,
-      Result.Heterogeneity heterogeneity) {
+      Result.Heterogeneity heterogeneity,
+      Optional<BayesianResult> posterior) {
     List<SelectedRow> rows() {
       return lines.stream().map(Line::row).toList();
     }
@@ -82,6 +86,16 @@ public final class Blocks {
           .filter(line -> line.study().weightPercent().isPresent())
           .map(Line::row)
           .toList();
+    }
+
+    /** Where the true value of a new centre may lie; empty where it cannot be told. */
+    Optional<Limits> newCentre() {
+      int groups = pooled().size();
+      return summary.flatMap(
+          one ->
+              posterior.isPresent()
+                  ? PooledValue.newCentreByPosterior(one.shown(), groups)
+                  : PooledValue.newCentre(one.shown(), groups));
     }
 
     /** Whether its rows are events among patients, of which one patient can have several. */
@@ -128,7 +142,8 @@ public final class Blocks {
           lines,
           synthesis.summary(),
           synthesis.pooled().onlyLimit(),
-          synthesis.heterogeneity().orElse(NOT_KNOWN));
+          synthesis.heterogeneity().orElse(NOT_KNOWN),
+          synthesis.bayesian());
     }
     Optional<SubgroupsResult.Subgroup> own = synthesis.group(method.code());
     return new Block(
@@ -136,7 +151,8 @@ public final class Blocks {
         lines,
         own.flatMap(SubgroupsResult.Subgroup::summary),
         own.map(SubgroupsResult.Subgroup::onlyLimit).orElse(OptionalDouble.empty()),
-        own.map(SubgroupsResult.Subgroup::heterogeneity).orElse(NOT_KNOWN));
+        own.map(SubgroupsResult.Subgroup::heterogeneity).orElse(NOT_KNOWN),
+        own.flatMap(SubgroupsResult.Subgroup::bayesian));
   }
 
   private static final Result.Heterogeneity NOT_KNOWN =

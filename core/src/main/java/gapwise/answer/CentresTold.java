@@ -2,13 +2,16 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.bayesian.BayesianResult;
 import gapwise.analysis.result.Result;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.selection.CentresReported;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,6 +26,9 @@ final class CentresTold {
 
   /** Fewer series have no middle half worth a sentence (our choice). */
   private static final int FEWEST_FOR_MIDDLE_HALF = 4;
+
+  /** As many series tell more of how centres differ than is assumed of it (our choice). */
+  private static final int FEWEST_WITHOUT_ASSUMPTION = 5;
 
   private CentresTold() {}
 
@@ -111,8 +117,9 @@ final class CentresTold {
   }
 
   /** Where the true value of a new centre may lie, or that it cannot be told. */
-  static String newCentre(Quantity measure, Result.Shown shown, int groups) {
-    return PooledValue.newCentre(shown, groups)
+  static String newCentre(Quantity measure, Blocks.Block block) {
+    return block
+        .newCentre()
         .map(
             limits ->
                 say(
@@ -122,9 +129,14 @@ final class CentresTold {
   }
 
   /** Whether results differ by more than chance; empty where too few series could tell. */
-  static String spread(Result.Heterogeneity heterogeneity, int series) {
+  static String spread(Blocks.Block block) {
+    Result.Heterogeneity heterogeneity = block.heterogeneity();
+    int series = block.pooled().size();
     if (series < PooledValue.FEWEST_FOR_NEW_CENTRE || heterogeneity.tauSquared().isEmpty()) {
       return "";
+    }
+    if (block.posterior().isPresent() && heterogeneity.tauSquaredLower().isPresent()) {
+      return say(PooledValue.differ(heterogeneity) ? "told.spread-some" : "told.spread-open");
     }
     if (heterogeneity.pValue().isEmpty()) {
       return say(
@@ -136,5 +148,53 @@ final class CentresTold {
       return say("told.spread-some");
     }
     return say(heterogeneity.tauSquared().orElse(0) == 0 ? "told.spread-none" : "told.spread-open");
+  }
+
+  /**
+   * How the average moves with what is assumed of how far centres differ, half of it or twice,
+   * where few series, or series that are all alike, leave much to that; else an empty text.
+   */
+  static String assumed(Quantity measure, Blocks.Block block) {
+    if (block.pooled().size() >= FEWEST_WITHOUT_ASSUMPTION
+        && !PlainCount.isAtLimit(block.pooled())) {
+      return "";
+    }
+    List<Estimate> others =
+        block.posterior().flatMap(BayesianResult::priorSensitivity).orElse(List.of()).stream()
+            .flatMap(other -> other.average().stream())
+            .map(shown -> Estimate.of(shown.median(), shown.lower(), shown.upper()))
+            .toList();
+    return others.size() != 2
+        ? ""
+        : say(
+            "told.assumed",
+            Map.of(
+                "half", withLimits(measure, others.get(0)),
+                "twice", withLimits(measure, others.get(1))));
+  }
+
+  private static String withLimits(Quantity measure, Estimate average) {
+    return say(
+        "told.value-with-limits",
+        Map.of(
+            "value", Shown.value(measure, average.value()),
+            "limits", Shown.limits(measure, average.limits())));
+  }
+
+  /** What one series leaves open: how centres differ, and so where their average lies. */
+  static String ofOneSeries(Quantity measure, Blocks.Block block) {
+    return block
+        .posterior()
+        .flatMap(BayesianResult::average)
+        .map(
+            average ->
+                say(
+                    "told.one-series-average",
+                    Map.of(
+                        "limits",
+                        Told.withUnit(
+                            measure,
+                            Shown.limits(measure, new Limits(average.lower(), average.upper()))))))
+        .orElseGet(() -> say("told.one-series"));
   }
 }

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.QuestionPlan;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -23,8 +22,7 @@ final class FunnelPlan {
     plan.ifPresent(
         json -> {
           // An exact likelihood gives series no standard error of their own.
-          json.put("model", "random-effects");
-          json.remove(List.of("interval", "predictionInterval"));
+          QuestionPlan.byEffects(json);
           json.putArray("smallStudyEffects").add("egger-random");
           json.putObject("funnel");
         });

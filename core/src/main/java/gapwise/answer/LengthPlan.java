@@ -60,8 +60,7 @@ final class LengthPlan {
 
   private static void along(ObjectNode plan, List<Double> lengths, LengthShape shape) {
     // An exact likelihood has no moderators; limits of an average have no bearing on a line.
-    plan.put("model", "random-effects");
-    plan.remove(List.of("interval", "predictionInterval"));
+    QuestionPlan.byEffects(plan);
     ArrayNode moderators = plan.putArray("moderators");
     if (shape == LengthShape.CURVE) {
       moderators.addObject().put("column", COLUMN).putObject("spline").put("count", 3);

@@ -16,7 +16,22 @@ public final class PooledValue {
   /** Fewer groups than this give no range for another centre (common practice, no source). */
   static final int FEWEST_FOR_NEW_CENTRE = 5;
 
+  /**
+   * A lower limit of tau above this, on the scale of logits or logs, is said to be more than chance:
+   * odds, or rates, of centres that differ by a tenth (our choice).
+   */
+  private static final double LEAST_SPREAD_OF_COUNTS = 0.1;
+
   private PooledValue() {}
+
+  /**
+   * Whether the posterior of tau, which never is 0, says that centres differ.
+   *
+   * @param heterogeneity of counts pooled by a posterior
+   */
+  public static boolean differ(Result.Heterogeneity heterogeneity) {
+    return Math.sqrt(heterogeneity.tauSquaredLower().orElse(0)) > LEAST_SPREAD_OF_COUNTS;
+  }
 
   /** The average with its limits; of a ratio, or of what does not bend, the pooled value. */
   public static Estimate average(Result.Shown shown) {
@@ -57,9 +72,22 @@ public final class PooledValue {
     return newCentre(shown.predictionLower(), shown.predictionUpper(), groups);
   }
 
+  /**
+   * The same by a posterior, whose prior of how far centres differ is enough from two groups on
+   * (docs/methods/coverage.md).
+   */
+  public static Optional<Limits> newCentreByPosterior(Result.Shown shown, int groups) {
+    return newCentre(shown.predictionLower(), shown.predictionUpper(), groups, 2);
+  }
+
   private static Optional<Limits> newCentre(
       OptionalDouble lower, OptionalDouble upper, int groups) {
-    return groups >= FEWEST_FOR_NEW_CENTRE
+    return newCentre(lower, upper, groups, FEWEST_FOR_NEW_CENTRE);
+  }
+
+  private static Optional<Limits> newCentre(
+      OptionalDouble lower, OptionalDouble upper, int groups, int fewest) {
+    return groups >= fewest
             && lower.isPresent()
             && upper.isPresent()
             && Double.isFinite(lower.getAsDouble())

@@ -65,9 +65,6 @@ public record Told(
       return alone(outcome, block, block.alone().get());
     }
     if (block.onlyLimit().isPresent()) {
-      if (block.countsEvents()) {
-        return withoutEvents(block);
-      }
       boolean everybody = block.onlyLimit().getAsDouble() > 0;
       return atLimit(outcome, block.method(), block.rows(), everybody);
     }
@@ -93,28 +90,29 @@ public record Told(
     Quantity measure = measure(outcome, rows);
     Estimate average = PooledValue.average(summary.shown());
     String limits = Shown.limits(measure, average.limits());
-    Optional<String> count = PlainCount.of(outcome, rows);
+    Optional<String> count = PlainCount.inSeries(outcome, rows);
+    boolean ofOneStudy = People.series(rows).ofOneStudy();
     return new Told(
         block.method().label(),
         count
             .map(
                 counted ->
                     say(
-                        People.series(rows).ofOneStudy()
-                            ? "told.lead-average-of-one-study"
-                            : "told.lead-average",
-                        Map.of("count", counted, "series", People.series(rows).words())))
+                        ofOneStudy ? "told.lead-average-of-one-study" : "told.lead-average",
+                        Map.of("count", counted)))
             .orElse(""),
         Optional.of(value(measure, average.value())),
-        say(rest(count.isPresent(), People.series(rows).ofOneStudy()), Map.of("limits", limits)),
+        say(rest(count.isPresent(), ofOneStudy), Map.of("limits", limits)),
         Optional.of(words(rows)),
         filled(
             count.isPresent() ? "" : from(rows),
             withoutZeros(block),
             allReport(outcome, block),
             saysLittle(measure, average),
-            CentresTold.newCentre(measure, summary.shown(), rows.size()),
-            CentresTold.spread(block.heterogeneity(), rows.size())));
+            PlainCount.isAtLimit(rows) ? say("told.nothing-else-seen") : "",
+            CentresTold.assumed(measure, block),
+            CentresTold.newCentre(measure, block),
+            CentresTold.spread(block)));
   }
 
   /** Groups of one study are of one centre, or of those of one study. */
@@ -152,7 +150,7 @@ public record Told(
             count.isPresent() ? "" : from(rows),
             withoutZeros(block),
             allReport(outcome, block),
-            say("told.one-series")));
+            CentresTold.ofOneSeries(measure, block)));
   }
 
   /** Said of an average whose interval leaves nearly everything open; else an empty text. */
@@ -171,20 +169,6 @@ public record Told(
   /** What all series report, those too that no average can take; else an empty text. */
   private static String allReport(Outcome outcome, Blocks.Block block) {
     return CentresTold.of(outcome, block).orElse("");
-  }
-
-  /** Events of which one patient can have several, and none came. */
-  private static Told withoutEvents(Blocks.Block block) {
-    return new Told(
-        block.method().label(),
-        "",
-        Optional.empty(),
-        say(
-            "told.without-events",
-            Map.of(
-                "people", People.of(block.rows()), "series", People.series(block.rows()).words())),
-        Optional.empty(),
-        List.of(say("told.limit")));
   }
 
   private static Told allZero(Blocks.Block block) {
@@ -226,7 +210,7 @@ public record Told(
     return Stream.of(sentences).filter(sentence -> !sentence.isEmpty()).toList();
   }
 
-  /** Everybody or nobody: the number is of what the outcome counts, whatever the series count. */
+  /** Everybody or nobody, by a model that gives no average then. */
   private static Told atLimit(
       Outcome outcome, Method method, List<SelectedRow> rows, boolean everybody) {
     List<String> then = new ArrayList<>();
@@ -238,16 +222,7 @@ public record Told(
         method.label(),
         "",
         Optional.empty(),
-        outcome
-            .event()
-            .map(
-                event ->
-                    PlainCount.atLimit(event, People.number(rows), People.series(rows), everybody))
-            .orElseGet(
-                () ->
-                    say(
-                        everybody ? "told.everybody-good" : "told.nobody-good",
-                        Map.of("people", People.of(rows), "series", People.series(rows).words()))),
+        PlainCount.atLimit(outcome, rows, everybody),
         Optional.empty(),
         then);
   }

@@ -96,8 +96,7 @@ final class AdjustedPart {
             false);
     plan.ifPresent(
         json -> {
-          json.put("model", "random-effects");
-          json.remove(List.of("interval", "predictionInterval"));
+          QuestionPlan.byEffects(json);
           ArrayNode terms = json.putArray("moderators");
           terms.addObject().put("column", "method").put("reference", claim.b().method().code());
           moderators.forEach(terms::add);

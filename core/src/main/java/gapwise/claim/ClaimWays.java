@@ -7,7 +7,7 @@ import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.Runner;
 import gapwise.analysis.multiverse.MultiverseResult;
-import gapwise.analysis.pooling.SubgroupsResult;
+import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
@@ -121,10 +121,9 @@ final class ClaimWays {
 
   private void run(String evidence, ObjectNode plan, boolean aboveIsFirst, String heading) {
     // The exact likelihood has one scale; it stands among the models that are varied.
+    QuestionPlan.byEffects(plan);
     plan.put("task", "multiverse");
-    plan.put("model", "random-effects");
     plan.put("interval", "hartung-knapp-never-narrower");
-    plan.remove("predictionInterval");
     PlanOutcome outcome = runner.run(plan, Optional.empty());
     if (outcome instanceof PlanOutcome.Wrong wrong) {
       notes.add(

@@ -2,8 +2,9 @@ package gapwise.claim;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
+import gapwise.answer.PooledValue;
+import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answer;
 import gapwise.answer.Blocks;
@@ -113,7 +114,10 @@ final class Lowering {
               .heterogeneity()
               .iSquaredPercent()
               .orElse(group.heterogeneity().iSquaredPercentFromQ().orElse(0));
-      boolean tau = group.heterogeneity().tauSquared().orElse(0) > 0;
+      boolean tau =
+          group.bayesian().isPresent()
+              ? PooledValue.differ(group.heterogeneity())
+              : group.heterogeneity().tauSquared().orElse(0) > 0;
       String name =
           Method.vocabulary().find(group.level()).map(Claim::nameOf).orElse(group.level());
       if (percent > MUCH_SPREAD_PERCENT) {

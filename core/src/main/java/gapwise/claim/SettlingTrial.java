@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
-import gapwise.analysis.pooling.SubgroupsResult;
+import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.analysis.trial.TrialResult;
 import gapwise.answer.Answer;

@@ -8,8 +8,8 @@ import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.pooling.PlaceResult;
-import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
+import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answers;
 import gapwise.answer.People;
@@ -181,7 +181,7 @@ final class MilestonePlacing {
             Map.of(
                 "question", QuestionWords.of(question),
                 "length", CaseWords.number(centimetres))));
-    plan.remove("interval"); // limits of an average have no bearing on a regression
+    QuestionPlan.byEffects(plan);
     ArrayNode moderators = plan.putArray("moderators");
     moderators.add(LENGTH);
     plan.putArray("predictions").addObject().put(LENGTH, centimetres);

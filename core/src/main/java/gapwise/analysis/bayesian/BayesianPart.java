@@ -9,7 +9,6 @@ import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
 import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
-import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.synthesis.bayes.CountsPosterior;
@@ -19,12 +18,12 @@ import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.Proper;
 import gapwise.synthesis.bayes.TrueEffect;
 import gapwise.synthesis.heterogeneity.EffectSample;
-import gapwise.synthesis.likelihood.ExactLikelihood;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * The posterior of Bayesian random effects.
@@ -48,27 +47,46 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
   }
 
   /**
-   * Works it out; empty where there is no posterior.
+   * Works it out for all studies; empty where there is no posterior.
    *
    * @param warnings takes what a reader must know
    */
   public <D extends StudyData> Optional<BayesianResult> of(
       Synthesis<D> synthesis, List<Result.Warning> warnings) {
-    if (synthesis.plan().model() instanceof BayesianCountsModel model) {
-      return ofCounts(synthesis, model);
+    int studies = synthesis.studies().pooled().size();
+    if (synthesis.plan().model() instanceof BayesianModel model && studies > 0) {
+      unit(synthesis.plan(), model.tau(), warnings);
+    }
+    return at(synthesis, IntStream.range(0, studies).boxed().toList(), warnings);
+  }
+
+  /** The same for one group, whose warnings are told when it is pooled. */
+  public <D extends StudyData> Optional<BayesianResult> ofGroup(
+      Synthesis<D> synthesis, String level) {
+    return at(synthesis, synthesis.studies().placesOf(level), new ArrayList<>());
+  }
+
+  private <D extends StudyData> Optional<BayesianResult> at(
+      Synthesis<D> synthesis, List<Integer> places, List<Result.Warning> warnings) {
+    if (places.isEmpty()) {
+      return Optional.empty();
+    }
+    if (synthesis.pooler() instanceof OfCounts counts) {
+      return counts
+          .kept(places)
+          .map(posterior -> ofCounts(words(synthesis, places), counts, places, posterior));
     }
     return synthesis.plan().model() instanceof BayesianModel model
-        ? ofEffects(synthesis, model, warnings)
+        ? ofEffects(synthesis, model, places, warnings)
         : Optional.empty();
   }
 
   private <D extends StudyData> Optional<BayesianResult> ofEffects(
-      Synthesis<D> synthesis, BayesianModel model, List<Result.Warning> warnings) {
-    EffectSample sample = synthesis.studies().sample();
-    if (sample.size() == 0) {
-      return Optional.empty();
-    }
-    unit(synthesis.plan(), model.tau(), warnings);
+      Synthesis<D> synthesis,
+      BayesianModel model,
+      List<Integer> places,
+      List<Result.Warning> warnings) {
+    EffectSample sample = synthesis.studies().sample().at(places);
     Posterior posterior = Posterior.of(sample, model.priors());
     if (posterior instanceof Posterior.None none) {
       tell(List.of(none.why()), warnings);
@@ -76,7 +94,8 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
     }
     Proper proper = (Proper) posterior;
     tell(proper.warnings(), warnings);
-    Words words = words(synthesis);
+    PosteriorWords words = words(synthesis, places);
+    List<Studies.Entry<D>> pooled = synthesis.studies().pooled();
     Optional<Marginal> predictive = proper.predictive();
     return Optional.of(
         new BayesianResult(
@@ -84,26 +103,13 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
             proper.tau().map(words::tau),
             predictive.map(words::effect),
             Optional.empty(),
-            Optional.of(studies(proper.studies(), synthesis.studies().pooled())),
+            Optional.of(studies(proper.studies(), places.stream().map(pooled::get).toList())),
             probabilities(words.back(), proper.mean(), predictive, Optional.empty()),
             sensitivity(words, sample, model.priors(), warnings)));
   }
 
-  private <D extends StudyData> Optional<BayesianResult> ofCounts(
-      Synthesis<D> synthesis, BayesianCountsModel model) {
-    List<D> told =
-        synthesis.studies().pooledData().stream().filter(ExactLikelihood::tells).toList();
-    if (told.isEmpty()) {
-      return Optional.empty();
-    }
-    OfCounts counts = new OfCounts(model, told);
-    return counts
-        .posterior(told, model.tau().prior())
-        .map(posterior -> ofCounts(words(synthesis), counts, told, posterior));
-  }
-
   private BayesianResult ofCounts(
-      Words words, OfCounts counts, List<? extends StudyData> told, CountsPosterior posterior) {
+      PosteriorWords words, OfCounts counts, List<Integer> places, CountsPosterior posterior) {
     Optional<Marginal> average = counts.averageOf(posterior);
     Marginal predictive = posterior.predictive();
     return new BayesianResult(
@@ -113,12 +119,15 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
         average.map(words::shown),
         Optional.empty(),
         probabilities(words.back(), posterior.centre(), Optional.of(predictive), average),
-        sensitivity(words, counts, told));
+        sensitivity(words, counts, places));
   }
 
-  private static <D extends StudyData> Words words(Synthesis<D> synthesis) {
-    return new Words(
-        synthesis.plan().level(), synthesis.measure().shown(synthesis.studies().pooledData()));
+  private static <D extends StudyData> PosteriorWords words(
+      Synthesis<D> synthesis, List<Integer> places) {
+    List<D> data = synthesis.studies().pooledData();
+    return new PosteriorWords(
+        synthesis.plan().level(),
+        synthesis.measure().shown(places.stream().map(data::get).toList()));
   }
 
   /** Reminds of the unit of tau where effects have one. */
@@ -148,12 +157,12 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
   }
 
   private Optional<List<BayesianResult.Sensitivity>> sensitivity(
-      Words words, OfCounts counts, List<? extends StudyData> told) {
+      PosteriorWords words, OfCounts counts, List<Integer> places) {
     List<BayesianResult.Sensitivity> others = new ArrayList<>();
     for (AskedPrior tau : sensitivity) {
       others.add(
           counts
-              .posterior(told, tau.prior())
+              .posterior(places, tau.prior())
               .map(
                   other ->
                       words.under(
@@ -164,7 +173,7 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
   }
 
   private Optional<List<BayesianResult.Sensitivity>> sensitivity(
-      Words words, EffectSample sample, Priors priors, List<Result.Warning> warnings) {
+      PosteriorWords words, EffectSample sample, Priors priors, List<Result.Warning> warnings) {
     List<BayesianResult.Sensitivity> told = new ArrayList<>();
     for (AskedPrior tau : sensitivity) {
       Work.check();
@@ -209,50 +218,5 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
               pooled.get(i).label(), effects.get(i).mean(), effects.get(i).sd()));
     }
     return told;
-  }
-
-  /** Posteriors in the form of a result. */
-  private record Words(double level, BackTransform back) {
-    BayesianResult.Marginal effect(Marginal marginal) {
-      return of(marginal, OptionalDouble.of(marginal.below(0)), Optional.of(shown(marginal)));
-    }
-
-    BayesianResult.Marginal tau(Marginal marginal) {
-      return of(marginal, OptionalDouble.empty(), Optional.empty());
-    }
-
-    private BayesianResult.Marginal of(
-        Marginal marginal, OptionalDouble belowZero, Optional<BayesianResult.Shown> shown) {
-      Interval limits = marginal.equalTailed(level);
-      Interval shortest = marginal.shortest(level);
-      return new BayesianResult.Marginal(
-          marginal.mean(),
-          marginal.median(),
-          marginal.sd(),
-          limits.lower(),
-          limits.upper(),
-          shortest.lower(),
-          shortest.upper(),
-          belowZero,
-          shown);
-    }
-
-    BayesianResult.Shown shown(Marginal marginal) {
-      Interval limits = marginal.equalTailed(level);
-      return new BayesianResult.Shown(
-          back.apply(marginal.median()), back.apply(limits.lower()), back.apply(limits.upper()));
-    }
-
-    BayesianResult.Sensitivity under(
-        JsonNode tau, Marginal mean, Optional<BayesianResult.Shown> average) {
-      Interval limits = mean.equalTailed(level);
-      return new BayesianResult.Sensitivity(
-          tau,
-          OptionalDouble.of(mean.median()),
-          OptionalDouble.of(limits.lower()),
-          OptionalDouble.of(limits.upper()),
-          Optional.of(shown(mean)),
-          average);
-    }
   }
 }

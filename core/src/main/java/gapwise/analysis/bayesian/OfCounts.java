@@ -18,19 +18,34 @@ import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
 import gapwise.synthesis.pooling.Subgroups;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * Pools counts by their posterior: of the middle study, of tau and of a further study medians stand
  * for estimates and equal-tailed limits for intervals; for shares and rates the average over
  * studies has its own posterior. One study keeps its own result, if it has one.
  */
-record OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) implements Pooler {
+final class OfCounts implements Pooler {
   /** Points of the quadrature that gives one study its own value; more change nothing. */
   private static final int POINTS = 25;
+
+  private final BayesianCountsModel model;
+  private final List<? extends StudyData> studies;
+
+  /** Those that several parts of a result are told from: of all studies, and of each group. */
+  private final Map<List<Integer>, Optional<CountsPosterior>> kept = new ConcurrentHashMap<>();
+
+  OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) {
+    this.model = model;
+    this.studies = List.copyOf(studies);
+  }
 
   @Override
   public int size() {
@@ -39,13 +54,55 @@ record OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) im
 
   @Override
   public Pooled at(List<Integer> places) {
+    return pooled(places, at -> posterior(at, model.tau().prior()));
+  }
+
+  @Override
+  public Pooled all() {
+    return pooled(IntStream.range(0, size()).boxed().toList(), this::kept);
+  }
+
+  /** Groups have posteriors of their own; no test compares them. */
+  @Override
+  public Subgroups subgroups(List<String> levels, boolean common) {
+    return Subgroups.untested(levels, places -> pooled(places, this::kept));
+  }
+
+  @Override
+  public Optional<Further> further(List<Integer> places, Pooled pooled) {
+    return told(places) < 2
+        ? Optional.empty()
+        : kept(places).map(posterior -> posterior.predictive()::below);
+  }
+
+  /** The posterior of studies at some places, worked out once. */
+  Optional<CountsPosterior> kept(List<Integer> places) {
+    return kept.computeIfAbsent(List.copyOf(places), at -> posterior(at, model.tau().prior()));
+  }
+
+  /** The posterior under a prior of tau; empty if no study says something, or no number is it. */
+  Optional<CountsPosterior> posterior(List<Integer> places, TauPrior tau) {
+    List<? extends StudyData> told =
+        places.stream().map(studies::get).filter(ExactLikelihood::tells).toList();
+    return told.isEmpty()
+        ? Optional.empty()
+        : CountsPosterior.of(MarginalLikelihood.of(model.counts(), told), model.centre(), tau);
+  }
+
+  /** How many of the studies at some places say something. */
+  private long told(List<Integer> places) {
+    return places.stream().map(studies::get).filter(ExactLikelihood::tells).count();
+  }
+
+  private Pooled pooled(
+      List<Integer> places, Function<List<Integer>, Optional<CountsPosterior>> posteriors) {
     List<? extends StudyData> some = places.stream().map(studies::get).toList();
-    List<? extends StudyData> told = some.stream().filter(ExactLikelihood::tells).toList();
-    if (told.size() < 2) {
+    if (told(places) < 2) {
       return new ExactLikelihood(model.counts(), POINTS)
           .pool(some, LikelihoodLimits.normal(level()));
     }
-    return posterior(told, model.tau().prior())
+    return posteriors
+        .apply(places)
         .map(posterior -> pooled(posterior, some))
         .orElseGet(
             () ->
@@ -82,11 +139,6 @@ record OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) im
     return model.settings().level();
   }
 
-  /** The posterior of studies that say something, under a prior of tau, if numbers reach it. */
-  Optional<CountsPosterior> posterior(List<? extends StudyData> told, TauPrior tau) {
-    return CountsPosterior.of(MarginalLikelihood.of(model.counts(), told), model.centre(), tau);
-  }
-
   /** The average over studies; a mean of ratios would hang on which group comes first. */
   Optional<Pooled.Average> average(CountsPosterior posterior) {
     return averageOf(posterior)
@@ -113,11 +165,5 @@ record OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) im
             ? logit -> 1 / (1 + Math.exp(-logit))
             : Math::exp;
     return back.applyAsDouble(linked);
-  }
-
-  /** Groups have posteriors of their own; no test compares them. */
-  @Override
-  public Subgroups subgroups(List<String> levels, boolean common) {
-    return Subgroups.untested(levels, this::at);
   }
 }

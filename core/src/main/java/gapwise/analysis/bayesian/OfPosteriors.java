@@ -63,6 +63,13 @@ record OfPosteriors(EffectSample sample, Priors priors, PoolingSettings settings
         proper.warnings());
   }
 
+  @Override
+  public Optional<Further> further(List<Integer> places, Pooled pooled) {
+    return places.size() > 1 && Posterior.of(sample.at(places), priors) instanceof Proper proper
+        ? proper.predictive().map(predictive -> predictive::below)
+        : Optional.empty();
+  }
+
   private static Pooled without(Pooled common, List<Problem> warnings) {
     return new Pooled(
         Optional.empty(),

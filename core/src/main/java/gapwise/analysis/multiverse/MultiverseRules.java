@@ -3,6 +3,7 @@ package gapwise.analysis.multiverse;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.plan.Filling;
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import java.util.HashSet;
@@ -14,7 +15,7 @@ import java.util.Set;
 final class MultiverseRules {
   /** Models whose result is one pooled value worked out from all rows at once. */
   private static final List<String> MODELS =
-      List.of("random-effects", "common-effect", "exact-likelihood");
+      List.of("random-effects", "common-effect", "exact-likelihood", "bayesian");
 
   /** Parts of a synthesis that a multiverse has no use for. */
   private static final List<String> OTHER_PARTS =
@@ -24,6 +25,8 @@ final class MultiverseRules {
           "moderators",
           "robustVariance",
           "smallStudyEffects",
+          "priorSensitivity",
+          "probabilities",
           "influence",
           "cumulativeBy");
 
@@ -48,14 +51,16 @@ final class MultiverseRules {
 
   private void base() {
     String model = plan.path("model").asText();
-    if (!MODELS.contains(model)) {
+    boolean ofEffects = model.equals("bayesian") && !ExactModels.areCounts(plan);
+    if (!MODELS.contains(model) || ofEffects) {
       problems.add(
           "model",
           "model-not-for-task",
           "a multiverse is made of one pooled value after another; '"
               + model
               + "' is not varied, take one of "
-              + MODELS);
+              + MODELS
+              + (ofEffects ? ", 'bayesian' with 'likelihood': 'exact'" : ""));
     }
     for (String field : OTHER_PARTS) {
       JsonNode asked = plan.path(field);

@@ -56,7 +56,7 @@ public final class MultiverseTask implements Task {
           fields.put("interval", interval);
           fromCounts.add(fromCounts(full, model, interval, fields));
         }
-      } else if (model.equals("common-effect") && !commonByEffects) {
+      } else if (model.equals("bayesian") || (model.equals("common-effect") && !commonByEffects)) {
         fromCounts.add(fromCounts(full, model, "", ofModel(model, measure)));
       }
     }
@@ -90,14 +90,18 @@ public final class MultiverseTask implements Task {
 
   /**
    * The fields that make a synthesis one of a model without an estimator of tau squared. An exact
-   * likelihood has only the usual scale, whatever the plan's.
+   * likelihood, pooled by itself or with priors, has only the usual scale, whatever the plan's.
    */
   static Map<String, String> ofModel(String model, String measure) {
     Map<String, String> fields = new LinkedHashMap<>(Map.of("interval", "normal"));
     fields.put("model", model);
     List<String> scales = Measures.scales(measure);
-    if (model.equals("exact-likelihood") && scales.size() > 1) {
+    boolean bayesian = model.equals("bayesian");
+    if ((bayesian || model.equals("exact-likelihood")) && scales.size() > 1) {
       fields.put("scale", scales.get(0));
+    }
+    if (bayesian) {
+      fields.put("likelihood", "exact");
     }
     return fields;
   }

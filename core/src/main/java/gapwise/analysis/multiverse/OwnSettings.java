@@ -14,16 +14,13 @@ import gapwise.synthesis.pooling.MeanIntervals;
 record OwnSettings(
     String model, String scale, String emptyCells, String estimator, String interval) {
 
-  /** The interval with which pages tell an exact likelihood. */
-  static final String EXACT_INTERVAL_OF_PAGES = "t-k-minus-1";
-
   /**
-   * What pages show for the measure of a plan: counts by their exact likelihood, all else by random
-   * effects on the scale of the plan.
+   * What pages show for the measure of a plan: counts by the posterior of their exact likelihood,
+   * all else by random effects on the scale of the plan.
    */
   static OwnSettings ofPages(ObjectNode base) {
     if (ExactModels.take(base.path("measure").asText())) {
-      return new OwnSettings("exact-likelihood", "", "", "", EXACT_INTERVAL_OF_PAGES);
+      return new OwnSettings("bayesian", "", "", "", "");
     }
     return new OwnSettings(
         "random-effects",

@@ -30,9 +30,7 @@ final class VaryDefaults {
   private static final List<String> INTERVALS =
       List.of("hartung-knapp", "hartung-knapp-never-narrower", "normal", "profile-likelihood");
 
-  /** The one that pages take is the first. */
-  private static final List<String> EXACT_INTERVALS =
-      List.of(OwnSettings.EXACT_INTERVAL_OF_PAGES, "normal");
+  private static final List<String> EXACT_INTERVALS = List.of("t-k-minus-1", "normal");
 
   /** Scales on which an arm without, or with only, events needs no special treatment or little. */
   private static final Map<String, List<String>> SCALES =
@@ -72,7 +70,7 @@ final class VaryDefaults {
         vary,
         "model",
         ExactModels.take(measure)
-            ? List.of("random-effects", "exact-likelihood")
+            ? List.of("random-effects", "exact-likelihood", "bayesian")
             : List.of("random-effects"));
     if (Measures.scales(measure).size() > 1) {
       words(vary, "scale", SCALES.getOrDefault(measure, List.of()));

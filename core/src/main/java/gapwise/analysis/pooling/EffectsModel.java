@@ -6,7 +6,10 @@ import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Subgroups;
+import gapwise.synthesis.pooling.WeightedMean;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** By the variance of effects: random effects where tau squared is estimated, else a common one. */
 public record EffectsModel(PoolingSettings settings) implements Model {
@@ -39,6 +42,22 @@ public record EffectsModel(PoolingSettings settings) implements Model {
     @Override
     public Pooled at(List<Integer> places) {
       return InverseVariance.pool(sample.at(places), settings);
+    }
+
+    @Override
+    public Optional<Further> further(List<Integer> places, Pooled pooled) {
+      OptionalDouble tauSquared = pooled.heterogeneity().tauSquared();
+      if (places.size() < 2 || pooled.mean().isEmpty() || tauSquared.isEmpty()) {
+        return Optional.empty();
+      }
+      EffectSample some = sample.at(places);
+      WeightedMean mean =
+          WeightedMean.of(
+              some, settings.interval().weightingTauSquared(some, tauSquared.getAsDouble()));
+      return settings
+          .prediction()
+          .distribution(mean, tauSquared.getAsDouble())
+          .map(one -> one::below);
     }
 
     @Override

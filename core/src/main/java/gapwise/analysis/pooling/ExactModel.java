@@ -1,12 +1,16 @@
 package gapwise.analysis.pooling;
 
+import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
+import gapwise.numeric.ReferenceDistribution;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodLimits;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
+import gapwise.synthesis.pooling.Predictive;
 import gapwise.synthesis.pooling.Subgroups;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Counts by their own likelihood, with true values normal on the analysis scale; groups each have
@@ -48,6 +52,23 @@ public record ExactModel(
     @Override
     public Pooled at(List<Integer> places) {
       return likelihood.pool(places.stream().map(studies::get).toList(), limits);
+    }
+
+    /** The distribution from which the prediction interval is cut. */
+    @Override
+    public Optional<Further> further(List<Integer> places, Pooled pooled) {
+      Optional<ReferenceDistribution> about =
+          limits.prediction().flatMap(one -> one.distribution(places.size() - 1));
+      if (pooled.prediction().isEmpty() || about.isEmpty()) {
+        return Optional.empty();
+      }
+      Interval interval = pooled.prediction().get();
+      Predictive further =
+          new Predictive(
+              (interval.lower() + interval.upper()) / 2,
+              (interval.upper() - interval.lower()) / 2 / about.get().multiplier(limits.level()),
+              about.get());
+      return Optional.of(further::below);
     }
 
     @Override

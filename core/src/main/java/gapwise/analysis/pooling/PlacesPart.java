@@ -2,18 +2,18 @@ package gapwise.analysis.pooling;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.BackTransform;
+import gapwise.effect.Measure;
+import gapwise.effect.MeasureOptions;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problems;
-import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.pooling.Pooled;
-import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Predictive;
-import gapwise.synthesis.pooling.WeightedMean;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -24,6 +24,8 @@ import java.util.stream.IntStream;
  */
 public record PlacesPart(List<Double> values) {
   private static final String FIELD = "places";
+
+  private static final Set<String> WITH_A_DISTRIBUTION = Set.of("random-effects", "bayesian");
 
   /** A value of the same digits is not below because it went to the analysis scale and back. */
   private static final double ROUNDING = 1e-12;
@@ -37,14 +39,14 @@ public record PlacesPart(List<Double> values) {
     if (!plan.has(FIELD)) {
       return;
     }
-    if (!plan.path("model").asText().equals("random-effects") && !ofLikelihood(plan)) {
+    if (!WITH_A_DISTRIBUTION.contains(plan.path("model").asText()) && !ofLikelihood(plan)) {
       problems.add(
           FIELD,
           "not-with-this-model",
-          "a value has its place among further studies by 'random-effects', and for proportions and"
-              + " rates of single groups by 'exact-likelihood'; '"
+          "a value has its place among further studies by 'random-effects', by 'bayesian', and for"
+              + " proportions and rates of single groups by 'exact-likelihood'; '"
               + plan.path("model").asText()
-              + "' gives no such distribution here (for 'bayesian' ask 'probabilities')");
+              + "' gives no such distribution here");
     }
     if (plan.path("subgroupVariance").asText().equals("common")) {
       problems.add(
@@ -79,9 +81,10 @@ public record PlacesPart(List<Double> values) {
 
   /** The places among all studies; empty if none are asked for. */
   public <D extends StudyData> Optional<List<PlaceResult>> of(Synthesis<D> synthesis) {
+    List<Integer> all = IntStream.range(0, synthesis.studies().pooled().size()).boxed().toList();
     return values.isEmpty()
         ? Optional.empty()
-        : Optional.of(among(synthesis, synthesis.studies().pooled(), synthesis.pooler().all()));
+        : Optional.of(among(synthesis, all, synthesis.pooler().all()));
   }
 
   /**
@@ -89,79 +92,56 @@ public record PlacesPart(List<Double> values) {
    *
    * @param pooled what pooling the group gave
    */
-  <D extends StudyData> Optional<List<PlaceResult>> ofGroup(
+  public <D extends StudyData> Optional<List<PlaceResult>> ofGroup(
       Synthesis<D> synthesis, String level, Pooled pooled) {
-    if (values.isEmpty()) {
-      return Optional.empty();
-    }
-    List<Studies.Entry<D>> entries =
-        synthesis.studies().pooled().stream()
-            .filter(entry -> entry.subgroup().equals(level))
-            .toList();
-    return Optional.of(among(synthesis, entries, pooled));
+    return values.isEmpty()
+        ? Optional.empty()
+        : Optional.of(among(synthesis, synthesis.studies().placesOf(level), pooled));
   }
 
   private <D extends StudyData> List<PlaceResult> among(
-      Synthesis<D> synthesis, List<Studies.Entry<D>> entries, Pooled pooled) {
-    List<D> data = entries.stream().map(entry -> entry.data().orElseThrow()).toList();
-    BackTransform back = synthesis.measure().shown(data);
-    Model model = synthesis.plan().model();
-    List<Double> own;
-    Optional<Predictive> further;
-    if (model instanceof ExactModel exact) {
-      double level = exact.limits().level();
-      own =
-          data.stream()
-              .map(one -> synthesis.measure().shownStudy(one, level).orElseThrow().estimate())
-              .toList();
-      further = further(exact, data.size(), pooled);
-    } else {
-      EffectSample sample = new Studies<>(entries, List.of()).sample();
-      own = IntStream.range(0, sample.size()).mapToObj(i -> back.apply(sample.effect(i))).toList();
-      further = further(sample, pooled, model.settings());
-    }
-    List<PlaceResult> places = new ArrayList<>();
+      Synthesis<D> synthesis, List<Integer> places, Pooled pooled) {
+    List<Studies.Entry<D>> entries =
+        places.stream().map(place -> synthesis.studies().pooled().get(place)).toList();
+    BackTransform back =
+        synthesis.measure().shown(entries.stream().map(one -> one.data().orElseThrow()).toList());
+    List<Double> own = own(synthesis, entries, back);
+    Optional<Pooler.Further> further = synthesis.pooler().further(places, pooled);
+    List<PlaceResult> told = new ArrayList<>();
     for (double value : values) {
       double place = ShownValue.onAnalysisScale(value, back);
       double least = value - Math.abs(value) * ROUNDING;
       int below = (int) own.stream().filter(one -> one < least).count();
-      places.add(
+      told.add(
           new PlaceResult(
-              value, share(further, place), OptionalInt.of(below), OptionalInt.of(own.size())));
+              value,
+              further.isEmpty()
+                  ? OptionalDouble.empty()
+                  : OptionalDouble.of(further.get().below(place)),
+              OptionalInt.of(below),
+              OptionalInt.of(own.size())));
     }
-    return places;
+    return told;
   }
 
-  /** The distribution from which the prediction interval of the likelihood is cut. */
-  private static Optional<Predictive> further(ExactModel model, int studies, Pooled pooled) {
-    return pooled
-        .prediction()
-        .flatMap(
-            limits ->
-                model
-                    .limits()
-                    .prediction()
-                    .flatMap(reference -> reference.distribution(studies - 1))
-                    .map(
-                        about ->
-                            new Predictive(
-                                (limits.lower() + limits.upper()) / 2,
-                                (limits.upper() - limits.lower())
-                                    / 2
-                                    / about.multiplier(model.limits().level()),
-                                about)));
-  }
-
-  private static Optional<Predictive> further(
-      EffectSample sample, Pooled pooled, PoolingSettings settings) {
-    OptionalDouble tauSquared = pooled.heterogeneity().tauSquared();
-    if (sample.size() < 2 || pooled.mean().isEmpty() || tauSquared.isEmpty()) {
-      return Optional.empty();
+  /** What each study found itself, as people read it; none of two groups one of which is empty. */
+  private static <D extends StudyData> List<Double> own(
+      Synthesis<D> synthesis, List<Studies.Entry<D>> entries, BackTransform back) {
+    boolean counts = synthesis.plan().options().pooling() == MeasureOptions.Pooling.COUNTS;
+    double level = synthesis.plan().model().settings().level();
+    List<Double> own = new ArrayList<>();
+    for (Studies.Entry<D> entry : entries) {
+      Optional<Measure.ShownStudy> exact =
+          counts
+              ? synthesis.measure().shownStudy(entry.data().orElseThrow(), level)
+              : Optional.empty();
+      OptionalDouble effect = entry.effect().orElseThrow().estimate();
+      exact.ifPresent(one -> own.add(one.estimate()));
+      if (exact.isEmpty() && effect.isPresent()) {
+        own.add(back.apply(effect.getAsDouble()));
+      }
     }
-    WeightedMean mean =
-        WeightedMean.of(
-            sample, settings.interval().weightingTauSquared(sample, tauSquared.getAsDouble()));
-    return settings.prediction().distribution(mean, tauSquared.getAsDouble());
+    return own;
   }
 
   /** The places at one prediction of a regression; empty if none are asked for. */

@@ -47,7 +47,7 @@ public record PoolingPlan(
       }
 
       /** Whether groups of these sizes share one. */
-      boolean isCommon(Collection<Long> sizes) {
+      public boolean isCommon(Collection<Long> sizes) {
         return this == COMMON
             || (this == COMMON_WHEN_FEW && sizes.stream().anyMatch(size -> size <= FEW));
       }

@@ -22,12 +22,12 @@ import java.util.function.ToDoubleFunction;
  * median, the limit when the exact likelihood has no highest point, and, beside a double arcsine,
  * the answer of the exact likelihood for the same counts.
  */
-final class ShownBeside {
+public final class ShownBeside {
   private static final int USUAL_POINTS = 25;
 
   private final PoolingPlan plan;
 
-  ShownBeside(PoolingPlan plan) {
+  public ShownBeside(PoolingPlan plan) {
     this.plan = plan;
   }
 
@@ -36,7 +36,7 @@ final class ShownBeside {
    *
    * @param data what the pooled studies report
    */
-  Optional<Result.Summary> with(
+  public Optional<Result.Summary> with(
       Optional<Result.Summary> summary, Pooled pooled, List<? extends StudyData> data) {
     Optional<Result.Estimate> exact = summary.isPresent() ? besideArcsine(data) : Optional.empty();
     return summary.map(one -> with(one, average(one, pooled), exact));
@@ -46,7 +46,7 @@ final class ShownBeside {
    * A summary of one study alone tells people what that study found, nothing added, with its exact
    * interval, where the measure has one; on the analysis scale it stays as it is.
    */
-  <D extends StudyData> Optional<Result.Summary> alone(
+  public <D extends StudyData> Optional<Result.Summary> alone(
       Optional<Result.Summary> summary, Measure<D> measure, List<D> data) {
     Optional<Measure.ShownStudy> own =
         data.size() == 1 ? measure.shownStudy(data.get(0), plan.level()) : Optional.empty();
@@ -140,7 +140,7 @@ final class ShownBeside {
   }
 
   /** Where the pooled value goes when the likelihood has no highest point. */
-  OptionalDouble limit(Pooled pooled) {
+  public OptionalDouble limit(Pooled pooled) {
     if (!ofSingleGroups() || pooled.mean().isPresent()) {
       return OptionalDouble.empty();
     }

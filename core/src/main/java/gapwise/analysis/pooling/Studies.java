@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The rows of a synthesis with their effects: which can be pooled, which not and why.
@@ -175,6 +176,15 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
   /** The rows that are pooled. */
   public List<Entry<D>> pooled() {
     return all.stream().filter(Entry::pooled).toList();
+  }
+
+  /** Where the pooled rows of one group stand among all that are pooled. */
+  public List<Integer> placesOf(String subgroup) {
+    List<Entry<D>> pooled = pooled();
+    return IntStream.range(0, pooled.size())
+        .filter(i -> pooled.get(i).subgroup().equals(subgroup))
+        .boxed()
+        .toList();
   }
 
   /** What the pooled rows report. */

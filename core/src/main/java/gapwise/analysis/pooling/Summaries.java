@@ -7,7 +7,6 @@ import gapwise.effect.Interval;
 import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
-import gapwise.synthesis.pooling.Subgroups;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -92,16 +91,6 @@ public final class Summaries {
     return pooled
         .likelihood()
         .map(top -> new Result.Fit(top.logLikelihood(), top.restricted(), top.converged()));
-  }
-
-  public static SubgroupsResult.Between between(Subgroups groups) {
-    return new SubgroupsResult.Between(
-        groups.test().q(),
-        groups.test().degreesOfFreedom(),
-        groups.test().statistic(),
-        groups.test().residualDegreesOfFreedom(),
-        groups.test().pValue(),
-        groups.tauSquared());
   }
 
   private static OptionalDouble limit(

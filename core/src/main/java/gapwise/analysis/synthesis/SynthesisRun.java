@@ -12,13 +12,13 @@ import gapwise.analysis.pooling.PooledPart;
 import gapwise.analysis.pooling.PooledResult;
 import gapwise.analysis.pooling.RepeatedStudies;
 import gapwise.analysis.pooling.StudyTable;
-import gapwise.analysis.pooling.SubgroupPart;
-import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.smallstudy.FunnelResult;
 import gapwise.analysis.smallstudy.SmallStudyPart;
+import gapwise.analysis.subgroups.SubgroupPart;
+import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import java.util.ArrayList;
@@ -69,7 +69,8 @@ final class SynthesisRun<D extends StudyData> {
         threeLevels
             ? Optional.empty()
             : asked.robust().flatMap(one -> one.of(synthesis, asked.moderators(), warnings));
-    Optional<SubgroupsResult> groups = SubgroupPart.of(synthesis, asked.places(), warnings);
+    Optional<SubgroupsResult> groups =
+        SubgroupPart.of(synthesis, asked.places(), asked.bayesian(), warnings);
     SmallStudyPart.Made smallStudies = asked.smallStudies().of(synthesis, warnings);
     Optional<FunnelResult> funnel =
         asked.funnel().flatMap(one -> one.of(synthesis, smallStudies.notes(), warnings));

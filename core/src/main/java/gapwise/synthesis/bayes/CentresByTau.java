@@ -1,5 +1,6 @@
 package gapwise.synthesis.bayes;
 
+import gapwise.budget.Work;
 import gapwise.synthesis.likelihood.MarginalLikelihood;
 import java.util.HashMap;
 import java.util.Map;
@@ -25,6 +26,7 @@ final class CentresByTau {
   }
 
   SmoothDensity at(double place, double tau) {
+    Work.check();
     MarginalLikelihood.AtSpread at = likelihood.at(tau);
     SmoothDensity one =
         SmoothDensity.of(

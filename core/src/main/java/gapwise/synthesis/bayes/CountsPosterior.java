@@ -91,6 +91,9 @@ public final class CountsPosterior {
       TauPrior tau) {
     double reach = Math.min(tau.to(), FirstLook.REACH * tau.turningPoint().orElseThrow());
     FirstLook look = new FirstLook(likelihood);
+    if (!look.isWithinArithmetic()) {
+      throw new SmoothDensity.OutOfRangeException();
+    }
     SpreadScale scale = new SpreadScale(look.typicalError());
     Stretch.Range about = look.tau(tau, reach);
     CentresByTau centres = new CentresByTau(likelihood, centre, look);
@@ -183,10 +186,22 @@ public final class CountsPosterior {
             .sum();
     List<FurtherStudy> further =
         parts.stream().map(part -> new FurtherStudy(part.centre, part.tau)).toList();
-    return Marginal.of(
-        new Mixture(from(FirstLook.REACH), to(FirstLook.REACH), (i, x) -> further.get(i).below(x)),
-        OptionalDouble.of(mean),
-        OptionalDouble.of(Math.sqrt(square)));
+    double reach = FirstLook.REACH * Math.sqrt(square);
+    SmoothDensity density =
+        SmoothDensity.of(
+            x -> Math.log(density(further, x)),
+            List.of(mean - reach, mean, mean + reach),
+            Double.NEGATIVE_INFINITY,
+            Double.POSITIVE_INFINITY);
+    return Marginal.of(density, OptionalDouble.of(mean), OptionalDouble.of(Math.sqrt(square)));
+  }
+
+  private double density(List<FurtherStudy> further, double x) {
+    double sum = 0;
+    for (int i = 0; i < further.size(); i++) {
+      sum += part(i).share * further.get(i).density(x);
+    }
+    return sum;
   }
 
   /**

@@ -14,6 +14,20 @@ record FirstLook(MarginalLikelihood likelihood) {
 
   private static final double SEEN = 22;
 
+  /** Studies farther apart, by a factor of 10^40, are not of one outcome in one unit. */
+  private static final double FARTHEST = 92;
+
+  /** Whether the studies lie near enough for any sum over them to hold them all. */
+  boolean isWithinArithmetic() {
+    double least = Double.POSITIVE_INFINITY;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < likelihood.size(); i++) {
+      least = Math.min(least, likelihood.ownValue(i));
+      most = Math.max(most, likelihood.ownValue(i));
+    }
+    return most - least <= FARTHEST;
+  }
+
   Stretch.Range tau(TauPrior prior, double highest) {
     double[] logs = new double[LOOKS + 1];
     double top = Double.NEGATIVE_INFINITY;

@@ -1,7 +1,6 @@
 package gapwise.synthesis.bayes;
 
 import java.util.Arrays;
-import org.apache.commons.numbers.gamma.Erfc;
 
 /**
  * The true value of a further study at one tau: normal about the centre, which has a distribution
@@ -14,7 +13,7 @@ final class FurtherStudy {
 
   private static final int STEPS = 13;
 
-  private static final double ROOT_TWO = Math.sqrt(2);
+  private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
 
   private final SmoothDensity centre;
   private final double tau;
@@ -49,15 +48,16 @@ final class FurtherStudy {
     }
   }
 
-  /** The probability of a true value below x. */
-  double below(double x) {
+  /** The density of a true value at x. */
+  double density(double x) {
     double sum = 0;
     for (int i = 0; i < places.length; i++) {
+      double apart = (x - places[i]) / tau;
       sum +=
           shares[i]
               * (overCentres
-                  ? Erfc.value((places[i] - x) / tau / ROOT_TWO) / 2
-                  : centre.below(x - places[i]));
+                  ? Math.exp(-apart * apart / 2) / tau / ROOT_TWO_PI
+                  : Math.exp(centre.logDensity(x - places[i]) - centre.logMass()));
     }
     return sum;
   }

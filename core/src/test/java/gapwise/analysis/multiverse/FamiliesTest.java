@@ -37,7 +37,7 @@ class FamiliesTest {
     ObjectNode plan = seven().put("list", true);
     JsonNode multiverse = Plans.result(plan).get("multiverse");
     plan.remove(List.of("task", "threshold", "list"));
-    plan.put("model", "exact-likelihood").put("interval", "t-k-minus-1");
+    plan.put("model", "bayesian").put("likelihood", "exact");
     JsonNode alone = Plans.result(plan).get("summary");
     assertEquals(alone.get("estimate"), multiverse.at("/pages/estimate"));
     assertEquals(alone.get("lower"), multiverse.at("/pages/lower"));
@@ -65,7 +65,7 @@ class FamiliesTest {
   void sharesAreTheMeansOfTheFamilies() {
     JsonNode multiverse = Plans.result(seven().put("threshold", 0.86)).get("multiverse");
     JsonNode families = multiverse.get("families");
-    assertEquals(2, families.size());
+    assertEquals(3, families.size());
     for (String share : List.of("belowPercent", "abovePercent", "intervalsIncludingPercent")) {
       double mean =
           families

@@ -2,8 +2,8 @@ package gapwise.server.page.result;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
+import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Shown;

@@ -1,7 +1,14 @@
-package gapwise.analysis.pooling;
+package gapwise.analysis.subgroups;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.bayesian.BayesianPart;
+import gapwise.analysis.pooling.PlacesPart;
+import gapwise.analysis.pooling.PoolingPlan;
+import gapwise.analysis.pooling.ShownBeside;
+import gapwise.analysis.pooling.Studies;
+import gapwise.analysis.pooling.Summaries;
+import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
@@ -40,21 +47,27 @@ public final class SubgroupPart {
    * Works it out; empty if the plan asks for no groups.
    *
    * @param places of values among the studies of each group
+   * @param bayesian what is asked of the posterior of each group
    * @param warnings takes what a reader must know
    */
   public static <D extends StudyData> Optional<SubgroupsResult> of(
-      Synthesis<D> synthesis, PlacesPart places, List<Result.Warning> warnings) {
+      Synthesis<D> synthesis,
+      PlacesPart places,
+      BayesianPart bayesian,
+      List<Result.Warning> warnings) {
     return synthesis
         .plan()
         .groups()
-        .map(groups -> of(synthesis, groups.variance(), places, warnings));
+        .map(
+            groups -> {
+              Subgroups pooled = pooled(synthesis, groups.variance(), warnings);
+              return new SubgroupsResult(
+                  told(synthesis, places, bayesian, pooled), between(pooled));
+            });
   }
 
-  private static <D extends StudyData> SubgroupsResult of(
-      Synthesis<D> synthesis,
-      PoolingPlan.Groups.Variance variance,
-      PlacesPart places,
-      List<Result.Warning> warnings) {
+  private static <D extends StudyData> Subgroups pooled(
+      Synthesis<D> synthesis, PoolingPlan.Groups.Variance variance, List<Result.Warning> warnings) {
     List<String> levels =
         synthesis.studies().pooled().stream().map(Studies.Entry::subgroup).toList();
     Map<String, Long> sizes =
@@ -79,7 +92,17 @@ public final class SubgroupPart {
           .forEach(one -> warnings.add(Result.Warning.ofGroup(group.level(), one)));
     }
     cautions(synthesis, pooled, warnings);
-    return new SubgroupsResult(told(synthesis, places, pooled), Summaries.between(pooled));
+    return pooled;
+  }
+
+  private static SubgroupsResult.Between between(Subgroups groups) {
+    return new SubgroupsResult.Between(
+        groups.test().q(),
+        groups.test().degreesOfFreedom(),
+        groups.test().statistic(),
+        groups.test().residualDegreesOfFreedom(),
+        groups.test().pValue(),
+        groups.tauSquared());
   }
 
   private static <D extends StudyData> void cautions(
@@ -112,7 +135,7 @@ public final class SubgroupPart {
   }
 
   private static <D extends StudyData> List<SubgroupsResult.Subgroup> told(
-      Synthesis<D> synthesis, PlacesPart places, Subgroups groups) {
+      Synthesis<D> synthesis, PlacesPart places, BayesianPart bayesian, Subgroups groups) {
     ShownBeside exact = new ShownBeside(synthesis.plan());
     List<SubgroupsResult.Subgroup> told = new ArrayList<>();
     for (Subgroups.Group group : groups.groups()) {
@@ -129,7 +152,8 @@ public final class SubgroupPart {
                   data),
               exact.limit(pooled),
               Summaries.heterogeneity(pooled.heterogeneity()),
-              places.ofGroup(synthesis, group.level(), pooled)));
+              places.ofGroup(synthesis, group.level(), pooled),
+              bayesian.ofGroup(synthesis, group.level())));
     }
     return told;
   }

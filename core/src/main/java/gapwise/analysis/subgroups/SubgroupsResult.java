@@ -1,6 +1,8 @@
-package gapwise.analysis.pooling;
+package gapwise.analysis.subgroups;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import gapwise.analysis.bayesian.BayesianResult;
+import gapwise.analysis.pooling.PlaceResult;
 import gapwise.analysis.result.Result;
 import java.util.List;
 import java.util.Optional;
@@ -21,8 +23,9 @@ public record SubgroupsResult(List<Subgroup> subgroups, Between betweenSubgroups
    * One group of studies.
    *
    * @param level the text that the rows have in common
-   * @param onlyLimit as in {@link PooledResult}
+   * @param onlyLimit as in {@link gapwise.analysis.pooling.PooledResult}
    * @param places asked for in the plan
+   * @param bayesian the posterior of the group by itself, if the model gives one
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Subgroup(
@@ -31,7 +34,8 @@ public record SubgroupsResult(List<Subgroup> subgroups, Between betweenSubgroups
       Optional<Result.Summary> summary,
       OptionalDouble onlyLimit,
       Result.Heterogeneity heterogeneity,
-      Optional<List<PlaceResult>> places) {}
+      Optional<List<PlaceResult>> places,
+      Optional<BayesianResult> bayesian) {}
 
   /**
    * Whether groups differ beyond chance.
