@@ -84,7 +84,7 @@ final class OfCounts implements Pooler {
   Optional<CountsPosterior> posterior(List<Integer> places, TauPrior tau) {
     List<? extends StudyData> told =
         places.stream().map(studies::get).filter(ExactLikelihood::tells).toList();
-    return told.isEmpty()
+    return told.isEmpty() || !model.centre().isProper(tau, told.size())
         ? Optional.empty()
         : CountsPosterior.of(MarginalLikelihood.of(model.counts(), told), model.centre(), tau);
   }
@@ -104,12 +104,16 @@ final class OfCounts implements Pooler {
     return posteriors
         .apply(places)
         .map(posterior -> pooled(posterior, some))
-        .orElseGet(
-            () ->
-                Pooled.without(
-                    Heterogeneity.UNKNOWN,
-                    new Problem(
-                        "", "number-out-of-range", say("analysis.posterior-out-of-range"))));
+        .orElseGet(() -> Pooled.without(Heterogeneity.UNKNOWN, without((int) told(places))));
+  }
+
+  private Problem without(int studies) {
+    return model.centre().isProper(model.tau().prior(), studies)
+        ? new Problem("", "number-out-of-range", say("analysis.posterior-out-of-range"))
+        : new Problem(
+            "",
+            "improper-posterior",
+            say("analysis.posterior-of-rates-improper", Map.of("studies", studies)));
   }
 
   private Pooled pooled(CountsPosterior posterior, List<? extends StudyData> some) {

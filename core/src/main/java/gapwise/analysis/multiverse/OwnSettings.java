@@ -14,13 +14,20 @@ import gapwise.synthesis.pooling.MeanIntervals;
 record OwnSettings(
     String model, String scale, String emptyCells, String estimator, String interval) {
 
+  /** The interval with which pages tell rates and ratios by their exact likelihood. */
+  static final String EXACT_INTERVAL_OF_PAGES = "t-k-minus-1";
+
   /**
-   * What pages show for the measure of a plan: counts by the posterior of their exact likelihood,
-   * all else by random effects on the scale of the plan.
+   * What pages show for the measure of a plan: shares by the posterior of their exact likelihood,
+   * other counts by that likelihood alone, all else by random effects on the scale of the plan.
    */
   static OwnSettings ofPages(ObjectNode base) {
-    if (ExactModels.take(base.path("measure").asText())) {
+    String measure = base.path("measure").asText();
+    if (measure.equals("proportion")) {
       return new OwnSettings("bayesian", "", "", "", "");
+    }
+    if (ExactModels.take(measure)) {
+      return new OwnSettings("exact-likelihood", "", "", "", EXACT_INTERVAL_OF_PAGES);
     }
     return new OwnSettings(
         "random-effects",
