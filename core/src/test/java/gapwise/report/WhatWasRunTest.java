@@ -1,0 +1,149 @@
+package gapwise.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.PlanOutcome;
+import gapwise.analysis.Runner;
+import gapwise.analysis.result.Origin;
+import gapwise.analysis.result.ResultJson;
+import gapwise.budget.Budget;
+import gapwise.budget.Work;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * What the paragraph says is what was run: every setting of every plan is changed to every other
+ * value the schema has for it. Where the result is another, the paragraph must be; where a setting
+ * had no bearing, it must not be. Plans are those of the pages of methods and those below.
+ */
+class WhatWasRunTest {
+  static final Origin ORIGIN = new Origin("1.2.3", OptionalLong.empty(), Optional.empty());
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final Pattern PLAN = Pattern.compile("```json plan\n(.*?)```", Pattern.DOTALL);
+  private static final Set<String> SAID = new LinkedHashSet<>();
+
+  /** A plan as run: the result without what repeats the plan, and what is said of it. */
+  private record Run(JsonNode result, List<List<String>> paragraphs, JsonNode full, Set<String> unused) {}
+
+  static Map<String, ObjectNode> plans() throws IOException {
+    Map<String, ObjectNode> plans = new LinkedHashMap<>();
+    try (Stream<Path> pages = Files.list(Path.of("..", "docs", "methods"))) {
+      for (Path page : pages.filter(p -> p.toString().endsWith(".md")).sorted().toList()) {
+        Matcher found = PLAN.matcher(Files.readString(page));
+        for (int i = 1; found.find(); i++) {
+          plans.put(page.getFileName() + " " + i, (ObjectNode) JSON.readTree(found.group(1)));
+        }
+      }
+    }
+    JsonNode own =
+        JSON.readTree(
+            WhatWasRunTest.class.getResourceAsStream("/report/plans.json"));
+    own.fields().forEachRemaining(one -> plans.put(one.getKey(), (ObjectNode) one.getValue()));
+    return plans;
+  }
+
+  private static Optional<Run> run(ObjectNode plan) {
+    PlanOutcome outcome = Runner.withoutEvidence().run(plan, Optional.empty());
+    if (!(outcome instanceof PlanOutcome.Done done)) {
+      return Optional.empty();
+    }
+    ObjectNode json = ResultJson.of(done.result());
+    JsonNode full = json.remove("plan");
+    Set<String> unused = new LinkedHashSet<>();
+    ArrayNode warnings = (ArrayNode) json.get("warnings");
+    for (Iterator<JsonNode> each = warnings.iterator(); each.hasNext(); ) {
+      JsonNode warning = each.next();
+      if (warning.get("code").asText().equals("setting-not-used")) {
+        unused.add(warning.get("message").asText().replaceAll("^'([^']*)'.*", "$1"));
+        each.remove();
+      }
+    }
+    Telling telling = MethodsParagraph.told(done.result(), ORIGIN);
+    SAID.addAll(telling.said());
+    return Optional.of(new Run(json, telling.paragraphs(), full, unused));
+  }
+
+  /** What is wrong with what is said of the mutants of a plan. */
+  static List<String> wrong(ObjectNode plan) {
+    List<String> wrong = new ArrayList<>();
+    Run own = run(plan).orElseThrow(() -> new AssertionError("refused: " + plan));
+    Set<String> columns = new LinkedHashSet<>();
+    plan.at("/source/rows").forEach(row -> row.fieldNames().forEachRemaining(columns::add));
+    for (Map.Entry<String, ObjectNode> mutant :
+        Mutations.of(plan, (ObjectNode) own.full(), columns).entrySet()) {
+      Optional<Run> other = run(mutant.getValue());
+      if (other.isEmpty()) {
+        continue;
+      }
+      boolean sameResult = other.get().result().equals(own.result());
+      boolean sameWords = other.get().paragraphs().equals(own.paragraphs());
+      String field = mutant.getKey().substring(0, mutant.getKey().indexOf(' '));
+      if (!sameResult && sameWords) {
+        wrong.add(mutant.getKey() + ": another result, told alike");
+      }
+      if (sameResult && !sameWords && other.get().unused().contains(field)) {
+        wrong.add(mutant.getKey() + ": without bearing, and told");
+      }
+    }
+    return wrong;
+  }
+
+  @TestFactory
+  Stream<DynamicTest> whatChangesTheResultChangesTheParagraphAndNothingElseIsSaid()
+      throws IOException {
+    return plans().entrySet().stream()
+        .map(
+            plan ->
+                DynamicTest.dynamicTest(
+                    plan.getKey(), () -> assertEquals(List.of(), wrong(plan.getValue()))));
+  }
+
+  public static void main(String[] arguments) throws IOException {
+    long count = 0;
+    for (Map.Entry<String, ObjectNode> plan : plans().entrySet()) {
+      if (arguments.length > 0 && !plan.getKey().contains(arguments[0])) {
+        continue;
+      }
+      long start = System.nanoTime();
+      List<String> wrong;
+      try {
+        wrong = wrong(plan.getValue());
+      } catch (RuntimeException | Error e) {
+        System.out.println(plan.getKey() + " FAILED " + e);
+        StackTraceElement[] t = e.getStackTrace();
+        for (int i = 0; i < Math.min(8, t.length); i++) {
+          System.out.println("    " + t[i]);
+        }
+        continue;
+      }
+      System.out.println(
+          plan.getKey() + " " + (System.nanoTime() - start) / 1000000 + " ms, wrong " + wrong.size());
+      wrong.stream().limit(12).forEach(w -> System.out.println("   " + w));
+    }
+    Set<String> never = new java.util.TreeSet<>(MethodSentences.names());
+    never.removeAll(SAID);
+    System.out.println("never said: " + never);
+  }
+}
