@@ -1,5 +1,7 @@
 package gapwise.report;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import gapwise.analysis.network.NetworkAnswer;
 import gapwise.analysis.result.Origin;
 import gapwise.analysis.result.Result;
@@ -13,10 +15,13 @@ import java.util.stream.Collectors;
 
 /** Where the rows came from, how many there were, and which could not be used or were converted. */
 final class DataWords {
+  private static final JsonNode RAW = JsonNodeFactory.instance.textNode("raw");
+  private static final String MISSING = "missing-value";
+
   /** Codes of warnings about a row that could not enter. */
   private static final List<String> LEFT_OUT =
       List.of(
-          "missing-value",
+          MISSING,
           "missing-standard-deviation",
           "mean-not-positive",
           "zero-variance",
@@ -73,6 +78,9 @@ final class DataWords {
     converted();
     if (!rows.isEmpty()) {
       leftOut();
+    } else if (rowsWith(MISSING) > 0) {
+      // Which other rows enter is another thing in each analysis.
+      telling.say("left." + MISSING, Map.of("rows", rowsWith(MISSING)));
     }
   }
 
@@ -130,7 +138,7 @@ final class DataWords {
     Set<String> labels = rows.stream().map(Result.Study::label).collect(Collectors.toSet());
     return result.warnings().stream()
         .filter(warning -> warning.code().equals(code))
-        .filter(warning -> warning.study().filter(labels::contains).isPresent())
+        .filter(warning -> rows.isEmpty() || warning.study().filter(labels::contains).isPresent())
         .count();
   }
 
@@ -141,10 +149,18 @@ final class DataWords {
         telling.say("converted." + code, Map.of("rows", count));
       }
     }
-    if (result.warnings().stream().anyMatch(w -> w.code().equals("correlation-stated-by-plan"))) {
+    if (settings.has("correlation") && takesChanges()) {
       telling.say(
           "converted.correlation", Map.of("correlation", settings.number("correlation")));
     }
+  }
+
+  /** Whether a row may be a change in the same patients. */
+  private boolean takesChanges() {
+    boolean raw =
+        settings.is("scale", "raw")
+            || settings.part("vary").path("scale").valueStream().anyMatch(RAW::equals);
+    return settings.is("measure", "mean-difference") || (settings.is("measure", "mean") && raw);
   }
 
   private void leftOut() {

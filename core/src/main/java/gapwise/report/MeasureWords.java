@@ -40,8 +40,8 @@ final class MeasureWords {
   /** What stays the same where scale and rules for empty cells are varied. */
   void varied() {
     String measure = settings.word("measure");
-    boolean variesScale = settings.part("vary").has("scale");
-    telling.say(variesScale ? "measure-on-scales." + measure : "measure." + measure + "." + scale());
+    boolean several = Measures.scales(measure).size() > 1;
+    telling.say(several ? "measure-on-scales." + measure : "measure." + measure + "." + scale());
     options();
   }
 

@@ -3,10 +3,12 @@ package gapwise.report;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.multiverse.MultiverseResult;
 import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisDefaults;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** One body of evidence analysed in every way asked for. */
@@ -67,9 +69,32 @@ final class MultiverseWords {
                 telling.say(
                     "multiverse.count",
                     Map.of("analyses", counted.analyses(), "estimated", counted.estimated())));
+    made.flatMap(MultiverseResult::own).ifPresent(any -> own());
     if (settings.flag("list")) {
       telling.say("multiverse.list");
     }
+  }
+
+  /** The choices of the plan itself, as far as its model has them. */
+  private void own() {
+    String model = settings.word("model");
+    List<String> choices = new ArrayList<>();
+    choices.add(model(settings.part("model")));
+    if (!model.equals("exact-likelihood")) {
+      if (settings.has("scale")) {
+        choices.add(telling.phrase("scale." + settings.word("scale")));
+      }
+      if (SynthesisDefaults.usesContinuityCorrection(settings.plan())) {
+        choices.add(cells(settings.plan()));
+      }
+    }
+    if (model.equals("random-effects")) {
+      choices.add(telling.phrase("estimate." + settings.word("betweenStudyVariance")));
+    }
+    if (!model.equals("common-effect")) {
+      choices.add(telling.phrase("limits." + settings.word("interval")));
+    }
+    telling.say("multiverse.own", Map.of("settings", String.join("; ", choices)));
   }
 
   private boolean has(String model) {
@@ -81,7 +106,7 @@ final class MultiverseWords {
   }
 
   private void list(
-      String sentence, JsonNode asked, java.util.function.Function<JsonNode, String> phrase) {
+      String sentence, JsonNode asked, Function<JsonNode, String> phrase) {
     if (!asked.isEmpty()) {
       telling.say(
           sentence, Map.of("list", Settings.joinLong(asked.valueStream().map(phrase))));

@@ -79,7 +79,7 @@ final class NetworkWords {
 
   private void ranking(NetworkResult network) {
     if (network.ranking().isEmpty()) {
-      telling.say("network.no-ranking");
+      telling.say(settings.has("better") ? "network.no-ranking-of-pieces" : "network.no-ranking");
       return;
     }
     telling.say("network.ranking", Map.of("better", settings.word("better")));

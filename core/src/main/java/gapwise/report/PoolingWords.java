@@ -27,6 +27,14 @@ final class PoolingWords {
    * @param analysed rows that entered
    */
   void tell(int analysed) {
+    boolean bayesian = settings.is("model", "bayesian");
+    if (!moderated && !bayesian && analysed <= 1) {
+      if (analysed == 1) {
+        telling.say("single.one", percent());
+      }
+      telling.say(exactStudies() ? "studies-limits.exact" : "studies-limits", percent());
+      return;
+    }
     switch (settings.word("model")) {
       case "exact-likelihood" -> exact();
       case "three-level" -> threeLevel();
@@ -34,9 +42,8 @@ final class PoolingWords {
       case "common-effect" -> common();
       default -> random();
     }
-    boolean bayesian = settings.is("model", "bayesian");
     if (!bayesian) {
-      intervals(analysed);
+      intervals();
     }
     telling.say(exactStudies() ? "studies-limits.exact" : "studies-limits", percent());
     average();
@@ -108,14 +115,14 @@ final class PoolingWords {
     if (made.threeLevel().isPresent()) {
       telling.say("three-level.shares");
     }
-    boolean apart =
-        result.warnings().stream().noneMatch(one -> one.code().equals("variances-not-apart"));
-    if (!apart) {
+    boolean notApart =
+        result.warnings().stream().anyMatch(one -> one.code().equals("variances-not-apart"));
+    if (notApart && made.threeLevel().isEmpty()) {
       telling.say("three-level.not-apart");
     }
   }
 
-  private void intervals(int analysed) {
+  private void intervals() {
     if (moderated) {
       // Coefficients have limits of their own, told with the moderators.
       if (settings.is("model", "random-effects") && made.heterogeneity().isPresent()) {
@@ -123,18 +130,13 @@ final class PoolingWords {
       }
       return;
     }
-    if (analysed == 1) {
-      telling.say("single.one");
-    }
-    if (analysed != 1 || settings.has("subgroup")) {
-      telling.say(
-          "interval",
-          Map.of(
-              "percent",
-              settings.percent(),
-              "interval",
-              telling.phrase("limits." + settings.word("interval"))));
-    }
+    telling.say(
+        "interval",
+        Map.of(
+            "percent",
+            settings.percent(),
+            "interval",
+            telling.phrase("limits." + settings.word("interval"))));
     predictionInterval();
     made.heterogeneity().ifPresent(this::spread);
   }
@@ -169,7 +171,9 @@ final class PoolingWords {
       telling.say("tau-interval." + settings.word("tauSquaredInterval"));
     }
     if (found.q().isPresent() && found.degreesOfFreedom().isPresent()) {
-      telling.say(found.tauSquared().isPresent() ? "heterogeneity.random" : "heterogeneity.q");
+      boolean clusters = settings.is("model", "three-level");
+      String spread = clusters ? "heterogeneity.clusters" : "heterogeneity.random";
+      telling.say(found.tauSquared().isPresent() ? spread : "heterogeneity.q");
     }
   }
 

@@ -5,6 +5,7 @@ import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -34,6 +35,7 @@ final class RegressionWords {
       telling.say("r-squared");
     }
     settings.part("predictions").forEach(this::prediction);
+    predictionLimits(made.get());
     permutation(made.get());
   }
 
@@ -89,6 +91,26 @@ final class RegressionWords {
       }
     } else {
       telling.say("prediction.values", Map.of("values", values(asked)));
+    }
+  }
+
+  /** Limits for a further study at a prediction are made as those about a mean. */
+  private void predictionLimits(RegressionResult regression) {
+    boolean values =
+        regression.predictions().stream()
+            .flatMap(List::stream)
+            .anyMatch(one -> one.predictionLower().isPresent());
+    boolean curves =
+        regression.curves().stream()
+            .flatMap(List::stream)
+            .flatMap(curve -> curve.points().stream())
+            .anyMatch(one -> one.predictionLower().isPresent());
+    if ((values || curves) && settings.has("predictionInterval")) {
+      telling.say(
+          "prediction-limits",
+          Map.of(
+              "interval", telling.phrase("predict-residual." + settings.word("predictionInterval"))));
+      telling.say("prediction-error." + settings.word("predictionStandardError"));
     }
   }
 

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -147,10 +148,21 @@ final class Mutations {
     }
   }
 
+  /** Takes an object in which nothing required is missing. */
+  private static void whole(JsonNode object, Set<String> required, List<JsonNode> others) {
+    if (required.stream().allMatch(object::has)) {
+      others.add(object);
+    }
+  }
+
   private static void objects(
       JsonNode schema, JsonNode now, String name, Set<String> columns, List<JsonNode> others) {
     ObjectNode start = now.isObject() ? now.deepCopy() : NODES.objectNode();
-    others.add(start.deepCopy());
+    Set<String> required = new LinkedHashSet<>();
+    schema.path("required").forEach(one -> required.add(one.asText()));
+    if (schema.path("minProperties").asInt() == 0) {
+      whole(start, required, others);
+    }
     schema
         .path("properties")
         .fields()
@@ -158,12 +170,15 @@ final class Mutations {
             field -> {
               for (JsonNode value :
                   others(field.getValue(), start.path(field.getKey()), name, columns)) {
-                others.add(start.deepCopy().set(field.getKey(), value));
+                whole(start.deepCopy().set(field.getKey(), value), required, others);
+                if (schema.path("maxProperties").asInt() == 1) {
+                  others.add(NODES.objectNode().set(field.getKey(), value));
+                }
               }
               if (start.has(field.getKey())) {
                 ObjectNode without = start.deepCopy();
                 without.remove(field.getKey());
-                others.add(without);
+                whole(without, required, others);
               }
             });
     JsonNode any = schema.path("additionalProperties");

@@ -80,9 +80,32 @@ class WhatWasRunTest {
         each.remove();
       }
     }
+    if (json.has("multiverse")) {
+      withoutEcho(json);
+    }
     Telling telling = MethodsParagraph.told(done.result(), ORIGIN);
     SAID.addAll(telling.said());
     return Optional.of(new Run(json, telling.paragraphs(), full, unused));
+  }
+
+  /**
+   * A multiverse lists levels of choices that no analysis has, and warns of rows as the plan's own
+   * analysis reads them, be it among the analyses or not: neither is a result of any of them.
+   */
+  private static void withoutEcho(ObjectNode json) {
+    ((ArrayNode) json.get("warnings")).removeAll();
+    for (JsonNode choice : json.at("/multiverse/choices")) {
+      for (Iterator<JsonNode> levels = choice.get("levels").iterator(); levels.hasNext(); ) {
+        if (levels.next().get("analyses").asInt() == 0) {
+          levels.remove();
+        }
+      }
+    }
+    for (Iterator<JsonNode> each = json.at("/multiverse/choices").iterator(); each.hasNext(); ) {
+      if (each.next().get("levels").isEmpty()) {
+        each.remove();
+      }
+    }
   }
 
   /** What is wrong with what is said of the mutants of a plan. */
