@@ -44,9 +44,7 @@ final class BayesianWords {
     made.ifPresent(
         posterior -> {
           telling.say(
-              posterior.predictive().isPresent()
-                  ? "bayesian.predictive"
-                  : "bayesian.no-spread");
+              posterior.predictive().isPresent() ? "bayesian.predictive" : "bayesian.no-spread");
           if (posterior.average().isPresent()) {
             telling.say("bayesian.average");
           }
@@ -59,8 +57,7 @@ final class BayesianWords {
     JsonNode normal = mean.path("normal");
     if (normal.isMissingNode()) {
       boolean uniform = mean.asText().equals("uniform");
-      telling.say(
-          uniform ? "prior-mean.uniform." + settings.word("measure") : "prior-mean.flat");
+      telling.say(uniform ? "prior-mean.uniform." + settings.word("measure") : "prior-mean.flat");
     } else if (RATIOS.contains(settings.word("measure"))
         && normal.get(0).asDouble() == 0
         && normal.get(1).asDouble() == USUAL_OF_RATIOS) {
@@ -69,10 +66,7 @@ final class BayesianWords {
       telling.say(
           "prior-mean.normal",
           Map.of(
-              "centre",
-              Settings.number(normal.get(0)),
-              "spread",
-              Settings.number(normal.get(1))));
+              "centre", Settings.number(normal.get(0)), "spread", Settings.number(normal.get(1))));
     }
   }
 
@@ -103,8 +97,7 @@ final class BayesianWords {
     JsonNode others = settings.part("priorSensitivity");
     if (others.size() > 0) {
       telling.say(
-          "sensitivity",
-          Map.of("list", Settings.joinLong(others.valueStream().map(this::tau))));
+          "sensitivity", Map.of("list", Settings.joinLong(others.valueStream().map(this::tau))));
     }
   }
 }

@@ -87,8 +87,7 @@ final class DataWords {
   /** How many rows of how many studies, where no row is pooled. */
   void counted() {
     telling.say(
-        "data.studies",
-        Map.of("rows", result.data().arms(), "studies", result.data().studies()));
+        "data.studies", Map.of("rows", result.data().arms(), "studies", result.data().studies()));
     people();
   }
 
@@ -96,11 +95,13 @@ final class DataWords {
   void people() {
     OptionalDouble patients = result.data().participants();
     OptionalDouble events = result.data().events();
+    String who = SelectionWords.counted(settings);
     if (patients.isPresent() && events.isPresent()) {
       telling.say(
-          "data.participants-events", Map.of("patients", told(patients), "events", told(events)));
+          "data.participants-events",
+          Map.of("patients", told(patients), "who", who, "events", told(events)));
     } else if (patients.isPresent()) {
-      telling.say("data.participants", Map.of("patients", told(patients)));
+      telling.say("data.participants", Map.of("patients", told(patients), "who", who));
     } else if (events.isPresent()) {
       telling.say("data.events", Map.of("events", told(events)));
     }
@@ -150,8 +151,7 @@ final class DataWords {
       }
     }
     if (settings.has("correlation") && takesChanges()) {
-      telling.say(
-          "converted.correlation", Map.of("correlation", settings.number("correlation")));
+      telling.say("converted.correlation", Map.of("correlation", settings.number("correlation")));
     }
   }
 

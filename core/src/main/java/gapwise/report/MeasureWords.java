@@ -24,7 +24,7 @@ final class MeasureWords {
   void tell() {
     String measure = settings.word("measure");
     String scale = scale();
-    telling.say("measure." + measure + "." + scale);
+    measured("measure." + measure + "." + scale);
     options();
     if (scale.equals("double-arcsine")) {
       backTransform();
@@ -41,8 +41,17 @@ final class MeasureWords {
   void varied() {
     String measure = settings.word("measure");
     boolean several = Measures.scales(measure).size() > 1;
-    telling.say(several ? "measure-on-scales." + measure : "measure." + measure + "." + scale());
+    measured(
+        several ? "measure-on-scales." + measure : "measure." + measure + "." + scale());
     options();
+  }
+
+  private void measured(String sentence) {
+    telling.say(
+        sentence,
+        settings.is("measure", "proportion")
+            ? Map.of("who", SelectionWords.counted(settings))
+            : Map.of());
   }
 
   /** The scale of the plan, or the only one that its measure has. */

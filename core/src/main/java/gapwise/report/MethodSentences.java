@@ -64,8 +64,7 @@ final class MethodSentences {
    *
    * @param numbers the papers that stand together as a text
    */
-  static String say(
-      String name, Map<String, ?> values, Function<List<String>, String> numbers) {
+  static String say(String name, Map<String, ?> values, Function<List<String>, String> numbers) {
     Map<String, Object> all = new HashMap<>(values);
     List<List<String>> runs = CITED.getOrDefault(name, List.of());
     for (int i = 0; i < runs.size(); i++) {

@@ -59,8 +59,7 @@ public record MethodsParagraph(
     return telling;
   }
 
-  private static void synthesis(
-      Telling telling, Settings settings, Result result, DataWords data) {
+  private static void synthesis(Telling telling, Settings settings, Result result, DataWords data) {
     data.rowsOfStudies();
     telling.paragraph();
     new MeasureWords(telling, settings, result).tell();

@@ -105,11 +105,9 @@ final class MultiverseWords {
     return list.valueStream().anyMatch(one -> one.asText().equals(word));
   }
 
-  private void list(
-      String sentence, JsonNode asked, Function<JsonNode, String> phrase) {
+  private void list(String sentence, JsonNode asked, Function<JsonNode, String> phrase) {
     if (!asked.isEmpty()) {
-      telling.say(
-          sentence, Map.of("list", Settings.joinLong(asked.valueStream().map(phrase))));
+      telling.say(sentence, Map.of("list", Settings.joinLong(asked.valueStream().map(phrase))));
     }
   }
 
@@ -185,7 +183,8 @@ final class MultiverseWords {
         .valueStream()
         .map(
             list ->
-                String.join(" or ", list.valueStream().map(v -> "\"" + v.asText() + "\"").toList()));
+                String.join(
+                    " or ", list.valueStream().map(v -> "\"" + v.asText() + "\"").toList()));
   }
 
   private String values(String name, String values) {

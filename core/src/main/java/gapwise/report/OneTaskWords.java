@@ -49,8 +49,7 @@ final class OneTaskWords {
     List<String> asked = settings.words("statistics");
     if (asked.contains("kappa")) {
       telling.say("agreement.kappa");
-      telling.say(
-          "agreement.categories", Map.of("list", quoted(settings.words("categories"))));
+      telling.say("agreement.categories", Map.of("list", quoted(settings.words("categories"))));
       telling.say(
           "agreement.weights",
           Map.of(
@@ -72,8 +71,7 @@ final class OneTaskWords {
   private String weight(JsonNode asked) {
     return asked.isTextual()
         ? telling.phrase("weights." + asked.asText())
-        : telling.phrase(
-            "weights.table", Map.of("table", asked.get("disagreement").toString()));
+        : telling.phrase("weights.table", Map.of("table", asked.get("disagreement").toString()));
   }
 
   private static String quoted(List<String> words) {
@@ -90,9 +88,7 @@ final class OneTaskWords {
     happened("spread-within-arm-ignored", "patients.no-spread");
     telling.say(
         "patients.estimator",
-        Map.of(
-            "estimator",
-            telling.phrase("estimate." + settings.word("betweenStudyVariance"))));
+        Map.of("estimator", telling.phrase("estimate." + settings.word("betweenStudyVariance"))));
     if (settings.is("measure", "proportion")) {
       PoolingWords.points(telling, settings);
     }
@@ -141,8 +137,7 @@ final class OneTaskWords {
     if (settings.has("standardDeviation")) {
       telling.say("trial.spread-given", Map.of("spread", settings.number("standardDeviation")));
     } else if (made.groupsWithSpread().isPresent()) {
-      telling.say(
-          "trial.spread-found", Map.of("groups", made.groupsWithSpread().getAsInt()));
+      telling.say("trial.spread-found", Map.of("groups", made.groupsWithSpread().getAsInt()));
     }
   }
 }

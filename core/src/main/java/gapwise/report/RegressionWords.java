@@ -56,8 +56,7 @@ final class RegressionWords {
   private void column(JsonNode asked, String column) {
     if (asked.has("reference")) {
       telling.say(
-          "moderator.category",
-          Map.of("column", column, "level", asked.get("reference").asText()));
+          "moderator.category", Map.of("column", column, "level", asked.get("reference").asText()));
     } else if (asked.has("centre")) {
       telling.say(
           "moderator.centred",
@@ -109,7 +108,8 @@ final class RegressionWords {
       telling.say(
           "prediction-limits",
           Map.of(
-              "interval", telling.phrase("predict-residual." + settings.word("predictionInterval"))));
+              "interval",
+              telling.phrase("predict-residual." + settings.word("predictionInterval"))));
       telling.say("prediction-error." + settings.word("predictionStandardError"));
     }
   }
@@ -119,7 +119,9 @@ final class RegressionWords {
         values.properties().stream()
             .map(
                 one ->
-                    "\"" + one.getKey() + "\" of "
+                    "\""
+                        + one.getKey()
+                        + "\" of "
                         + (one.getValue().isNumber()
                             ? Settings.number(one.getValue())
                             : one.getValue().asText())));

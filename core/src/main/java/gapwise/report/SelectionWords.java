@@ -2,6 +2,7 @@ package gapwise.report;
 
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.problem.Problems;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Conversions;
@@ -24,6 +25,16 @@ final class SelectionWords {
     this.telling = telling;
     this.question =
         QuestionJson.read(settings.part("source").path("evidence"), new Problems()).orElseThrow();
+  }
+
+  /** Whom the rows of a plan count: "limbs" where an outcome of the evidence base says so. */
+  static String counted(Settings settings) {
+    String outcome = settings.part("source").path("evidence").path("outcome").asText();
+    return Outcome.vocabulary()
+        .find(outcome)
+        .flatMap(Outcome::event)
+        .map(Outcome.Event::counted)
+        .orElse("patients");
   }
 
   void tell() {

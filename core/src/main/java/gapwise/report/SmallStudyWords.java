@@ -66,7 +66,8 @@ final class SmallStudyWords {
           case "harbord" -> found.harbord();
           default ->
               found.trimAndFill().stream()
-                  .filter(one -> one.estimator().equals(asked.at("/trim-and-fill/estimator").asText()))
+                  .filter(
+                      one -> one.estimator().equals(asked.at("/trim-and-fill/estimator").asText()))
                   .filter(one -> one.side().equals(asked.at("/trim-and-fill/side").asText()))
                   .filter(one -> one.model().equals(asked.at("/trim-and-fill/model").asText()))
                   .findFirst();

@@ -3,7 +3,7 @@
  * the paragraph on methods, its references and its appendix. Each sentence says one setting that
  * had a bearing, or one thing that happened.
  *
- * <p>Start at {@link gapwise.report.MethodsParagraph}. Sentences stand in methods.properties, papers
- * in references.json. Nothing is computed here.
+ * <p>Start at {@link gapwise.report.MethodsParagraph}. Sentences stand in methods.properties,
+ * papers in references.json. Nothing is computed here.
  */
 package gapwise.report;

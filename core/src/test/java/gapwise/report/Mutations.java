@@ -100,8 +100,11 @@ final class Mutations {
 
   private static boolean fits(JsonNode schema, JsonNode now) {
     return switch (schema.path("type").asText()) {
-      case "object" -> now.isObject() && !schema.path("properties").isMissingNode()
-          && now.properties().stream().allMatch(one -> schema.get("properties").has(one.getKey()));
+      case "object" ->
+          now.isObject()
+              && !schema.path("properties").isMissingNode()
+              && now.properties().stream()
+                  .allMatch(one -> schema.get("properties").has(one.getKey()));
       case "array" -> now.isArray();
       case "number", "integer" -> now.isNumber();
       default -> now.isTextual();
@@ -110,8 +113,7 @@ final class Mutations {
 
   private static void numbers(JsonNode schema, JsonNode now, List<JsonNode> others) {
     boolean whole = schema.path("type").asText().equals("integer");
-    double least =
-        schema.path("minimum").asDouble(schema.path("exclusiveMinimum").asDouble(-1e9));
+    double least = schema.path("minimum").asDouble(schema.path("exclusiveMinimum").asDouble(-1e9));
     double most = schema.path("maximum").asDouble(schema.path("exclusiveMaximum").asDouble(1e9));
     double from = now.isNumber() ? now.asDouble() : schema.path("default").asDouble(0.5);
     for (double value : new double[] {from - 0.2, from + 0.2, from * 0.8, from + 7, from - 1}) {

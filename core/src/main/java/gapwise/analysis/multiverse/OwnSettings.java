@@ -45,7 +45,9 @@ record OwnSettings(
     return new OwnSettings(
         model,
         byEffects ? base.path("scale").asText() : "",
-        byEffects && SynthesisDefaults.usesContinuityCorrection(base) ? AskedCells.of(base).words() : "",
+        byEffects && SynthesisDefaults.usesContinuityCorrection(base)
+            ? AskedCells.of(base).words()
+            : "",
         random ? base.path("betweenStudyVariance").asText() : "",
         random || ExactModels.asked(base) ? base.path("interval").asText() : "");
   }

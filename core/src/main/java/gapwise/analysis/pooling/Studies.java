@@ -100,9 +100,7 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       }
       entries.add(new Entry<>(row, label, data, Optional.empty(), group));
     }
-    if (plan.options().correlation().isPresent()
-        && takesChanges(plan)
-        && !table.rows().isEmpty()) {
+    if (plan.options().correlation().isPresent() && takesChanges(plan) && !table.rows().isEmpty()) {
       warnings.add(
           Result.Warning.of(
               "correlation-stated-by-plan",
