@@ -3,12 +3,14 @@ package gapwise.report;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import gapwise.analysis.network.NetworkAnswer;
+import gapwise.analysis.network.NetworkResult;
 import gapwise.analysis.result.Origin;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -188,19 +190,20 @@ final class DataWords {
 
   /** How many rows entered: those with a weight, or those that no warning leaves out. */
   int analysed() {
-    long weighed = rows.stream().filter(row -> row.weightPercent().isPresent()).count();
-    if (weighed > 0) {
-      return (int) weighed;
+    Optional<NetworkAnswer> network = result.part(NetworkAnswer.class);
+    if (network.isPresent()) {
+      return network.get().network().map(this::analysed).orElse(0);
     }
-    Set<String> left =
-        result.warnings().stream()
-            .filter(warning -> LEFT_OUT.contains(warning.code()))
-            .flatMap(warning -> warning.study().stream())
-            .collect(Collectors.toSet());
-    return (int)
-        rows.stream()
-            .filter(row -> row.effect().isPresent() || row.shown().isPresent())
-            .filter(row -> !left.contains(row.label()))
-            .count();
+    long weighed = rows.stream().filter(row -> row.weightPercent().isPresent()).count();
+    return weighed > 0
+        ? (int) weighed
+        : rows.size() - (int) LEFT_OUT.stream().mapToLong(this::rowsWith).sum();
+  }
+
+  /** The rows of a network are arms, or else contrasts. */
+  private int analysed(NetworkResult network) {
+    return settings.is("measure", "reported-effect")
+        ? network.comparisons().stream().mapToInt(NetworkResult.Edge::studies).sum()
+        : network.nodes().stream().mapToInt(NetworkResult.Node::studies).sum();
   }
 }

@@ -5,10 +5,17 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisDefaults;
 import gapwise.effect.Measures;
 import java.util.Map;
+import java.util.Set;
 
 /** What one row says, and what was done before it could say it. */
 final class MeasureWords {
   private static final String ODDS = "odds-ratio";
+
+  private static final Set<String> RATIOS =
+      Set.of(ODDS, "risk-ratio", "ratio-of-means", "incidence-rate-ratio");
+
+  private static final Set<String> DIFFERENCES =
+      Set.of("risk-difference", "mean-difference", "standardised-mean-difference");
 
   private final Telling telling;
   private final Settings settings;
@@ -41,17 +48,21 @@ final class MeasureWords {
   void varied() {
     String measure = settings.word("measure");
     boolean several = Measures.scales(measure).size() > 1;
-    measured(
-        several ? "measure-on-scales." + measure : "measure." + measure + "." + scale());
+    measured(several ? "measure-on-scales." + measure : "measure." + measure + "." + scale());
     options();
   }
 
   private void measured(String sentence) {
-    telling.say(
-        sentence,
-        settings.is("measure", "proportion")
-            ? Map.of("who", SelectionWords.counted(settings))
-            : Map.of());
+    String measure = settings.word("measure");
+    if (measure.equals("proportion")) {
+      telling.say(sentence, Map.of("who", SelectionWords.counted(settings)));
+    } else if (RATIOS.contains(measure) || DIFFERENCES.contains(measure)) {
+      String kind = settings.is("model", "network") ? "compared-network." : "compared.";
+      String how = RATIOS.contains(measure) ? "ratio" : "difference";
+      telling.say(sentence, Map.of("compared", telling.phrase(kind + how)));
+    } else {
+      telling.say(sentence);
+    }
   }
 
   /** The scale of the plan, or the only one that its measure has. */

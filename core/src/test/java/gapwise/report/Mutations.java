@@ -116,7 +116,7 @@ final class Mutations {
     double least = schema.path("minimum").asDouble(schema.path("exclusiveMinimum").asDouble(-1e9));
     double most = schema.path("maximum").asDouble(schema.path("exclusiveMaximum").asDouble(1e9));
     double from = now.isNumber() ? now.asDouble() : schema.path("default").asDouble(0.5);
-    for (double value : new double[] {from - 0.2, from + 0.2, from * 0.8, from + 7, from - 1}) {
+    for (double value : new double[] {from - 0.2, from + 0.2, from + 7}) {
       if (value > least && value < most) {
         others.add(whole ? NODES.numberNode(Math.round(value)) : NODES.numberNode(rounded(value)));
       }

@@ -24,9 +24,11 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -41,6 +43,9 @@ class WhatWasRunTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Pattern PLAN = Pattern.compile("```json plan\n(.*?)```", Pattern.DOTALL);
+
+  private static final Set<String> SAID = ConcurrentHashMap.newKeySet();
+  private static final Set<String> DONE = ConcurrentHashMap.newKeySet();
 
   /** Beginnings of what is said of rows of the evidence base and of tables alone. */
   private static final List<String> OF_EVIDENCE =
@@ -99,6 +104,7 @@ class WhatWasRunTest {
       withoutEcho(json);
     }
     Telling telling = MethodsParagraph.told(done.result(), ORIGIN);
+    SAID.addAll(telling.said());
     return Optional.of(new Run(json, telling.paragraphs(), full, unused, telling.said()));
   }
 
@@ -154,7 +160,11 @@ class WhatWasRunTest {
         .map(
             plan ->
                 DynamicTest.dynamicTest(
-                    plan.getKey(), () -> assertEquals(List.of(), wrong(plan.getValue()))));
+                    plan.getKey(),
+                    () -> {
+                      assertEquals(List.of(), wrong(plan.getValue()));
+                      DONE.add(plan.getKey());
+                    }));
   }
 
   @Test
@@ -183,26 +193,17 @@ class WhatWasRunTest {
     }
   }
 
-  @Test
-  void everySentenceIsSaidOfSomePlan() throws IOException {
-    Set<String> said = new TreeSet<>();
-    for (ObjectNode plan : plans().values()) {
-      Run own = run(plan).orElseThrow();
-      said.addAll(own.said());
-      for (ObjectNode mutant : Mutations.of(plan, (ObjectNode) own.full(), Set.of()).values()) {
-        if (!said.containsAll(MethodSentences.names())) {
-          PlanOutcome outcome = Runner.withoutEvidence().run(mutant, Optional.empty());
-          if (outcome instanceof PlanOutcome.Done done) {
-            said.addAll(MethodsParagraph.told(done.result(), ORIGIN).said());
-          }
-        }
-      }
+  /** Once all plans were changed, every sentence must have been said. */
+  @AfterAll
+  static void everySentenceIsSaidOfSomePlan() throws IOException {
+    if (DONE.equals(plans().keySet())) {
+      Set<String> never = new TreeSet<>(MethodSentences.names());
+      never.removeAll(SAID);
+      // Those of the evidence base are said in SelectionWordsTest.
+      never.removeIf(name -> OF_EVIDENCE.stream().anyMatch(name::startsWith));
+      never.removeAll(Set.of("cumulative.none", "permutation.none"));
+      assertEquals(Set.of(), never);
     }
-    Set<String> never = new TreeSet<>(MethodSentences.names());
-    never.removeAll(said);
-    // Those of the evidence base are said in SelectionWordsTest, those of many studies above.
-    never.removeIf(name -> OF_EVIDENCE.stream().anyMatch(name::startsWith));
-    assertEquals(Set.of("cumulative.none", "permutation.none"), never);
   }
 
   private static Set<String> said(ObjectNode plan) {
