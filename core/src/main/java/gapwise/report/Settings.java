@@ -14,6 +14,9 @@ import java.util.stream.Stream;
  * @param plan as the result holds it; not to be changed
  */
 record Settings(ObjectNode plan) {
+  /** From a million million on, and below its reciprocal, nobody counts digits; our choice. */
+  private static final int MOST_DIGITS = 12;
+
   /** Whether a field is there. */
   boolean has(String field) {
     return plan.has(field);
@@ -92,11 +95,8 @@ record Settings(ObjectNode plan) {
   }
 
   private static String plain(BigDecimal number) {
-    BigDecimal short_ = number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
-    // From a million million on, and below a millionth, digits alone are not read.
-    boolean far = Math.abs(short_.precision() - short_.scale()) > FAR;
-    return far ? short_.toString() : short_.toPlainString();
+    BigDecimal least = number.signum() == 0 ? BigDecimal.ZERO : number.stripTrailingZeros();
+    boolean far = Math.abs(least.precision() - least.scale()) > MOST_DIGITS;
+    return far ? least.toString() : least.toPlainString();
   }
-
-  private static final int FAR = 12;
 }

@@ -13,6 +13,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** Plans that differ from a plan in one setting, made from the schema alone. */
 final class Mutations {
@@ -32,6 +33,13 @@ final class Mutations {
     } catch (IOException unread) {
       throw new AssertionError(unread);
     }
+  }
+
+  /** The words of all tasks. */
+  static Set<String> tasks() {
+    Set<String> tasks = new TreeSet<>();
+    SCHEMA.at("/properties/task/enum").forEach(word -> tasks.add(word.asText()));
+    return tasks;
   }
 
   /** The form of a task. */

@@ -16,15 +16,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Whole texts, each read aloud and held against what a journal of medicine asks of a paragraph on
- * statistical methods: what was measured, by which model, estimator and intervals, what was left out
- * or added, with which software. No outside source prints these words; the files are ours.
+ * statistical methods: what was measured, by which model, estimator and intervals, what was left
+ * out or added, with which software. No outside source prints these words; the files are ours.
  */
 class ReadAloudTest {
   private static MethodsParagraph of(String plan) throws IOException {
     ObjectNode json = WhatWasRunTest.plans().get(plan);
     PlanOutcome outcome = Runner.withoutEvidence().run(json, Optional.empty());
-    return MethodsParagraph.of(
-        ((PlanOutcome.Done) outcome).result(), WhatWasRunTest.ORIGIN);
+    return MethodsParagraph.of(((PlanOutcome.Done) outcome).result(), WhatWasRunTest.ORIGIN);
   }
 
   private static String expected(String plan) throws IOException {

@@ -168,6 +168,15 @@ class WhatWasRunTest {
   }
 
   @Test
+  void everyTaskOfTheSchemaHasAPlanHere() throws IOException {
+    Set<String> tasks = new TreeSet<>();
+    for (ObjectNode plan : plans().values()) {
+      tasks.add(plan.path("task").asText("synthesis"));
+    }
+    assertEquals(Mutations.tasks(), tasks);
+  }
+
+  @Test
   void whatCannotBeDoneForSoManyStudiesIsNotSaidToBeDone() {
     ArrayNode rows = JSON.createArrayNode();
     for (int i = 0; i < 1001; i++) {
