@@ -2,6 +2,7 @@ package gapwise.analysis.multiverse;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.pooling.ExactModels;
+import gapwise.analysis.synthesis.SynthesisDefaults;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.multiverse.Choice;
 import gapwise.synthesis.multiverse.Settings;
@@ -32,7 +33,7 @@ record OwnSettings(
     return new OwnSettings(
         "random-effects",
         base.path("scale").asText(),
-        base.has("continuityCorrection") ? AskedCells.of(base).words() : "",
+        SynthesisDefaults.usesContinuityCorrection(base) ? AskedCells.of(base).words() : "",
         TauSquaredEstimators.all().get(0).name(),
         MeanIntervals.usual().name());
   }
@@ -48,7 +49,9 @@ record OwnSettings(
     return new OwnSettings(
         model,
         byEffects ? base.path("scale").asText() : "",
-        byEffects && base.has("continuityCorrection") ? AskedCells.of(base).words() : "",
+        byEffects && SynthesisDefaults.usesContinuityCorrection(base)
+            ? AskedCells.of(base).words()
+            : "",
         random ? base.path("betweenStudyVariance").asText() : "",
         random || ExactModels.asked(base) ? base.path("interval").asText() : "");
   }
