@@ -32,6 +32,16 @@ final class LengthPlan {
   private static final int POINTS_INSIDE = 41;
   private static final int POINTS_BEYOND = 9;
 
+  /** Fields of a plan for one pooled value. */
+  private static final List<String> OF_AN_AVERAGE =
+      List.of(
+          "interval",
+          "predictionInterval",
+          "likelihood",
+          "prior",
+          "priorSensitivity",
+          "probabilities");
+
   private LengthPlan() {}
 
   /** Whether a shape can be asked of these rows. */
@@ -53,15 +63,34 @@ final class LengthPlan {
     return plan;
   }
 
+  /**
+   * The same by effects of series, half events added where nothing or everything happened; empty
+   * where it is so already.
+   */
+  static Optional<ObjectNode> byEffects(ObjectNode plan) {
+    if (!plan.path("model").asText().equals("exact-likelihood")) {
+      return Optional.empty();
+    }
+    ObjectNode other = plan.deepCopy();
+    other.put("model", "random-effects");
+    other.remove("predictionInterval");
+    return Optional.of(other);
+  }
+
   /** What plan and figure are called. */
   static String title(Question question) {
     return say("answer.by-length", Map.of("question", QuestionWords.of(question)));
   }
 
   private static void along(ObjectNode plan, List<Double> lengths, LengthShape shape) {
-    // An exact likelihood has no moderators; limits of an average have no bearing on a line.
-    plan.put("model", "random-effects");
-    plan.remove(List.of("interval", "predictionInterval"));
+    // Counts by their own likelihood; what is asked of an average has no bearing on a line.
+    plan.remove(OF_AN_AVERAGE);
+    if (plan.path("measure").asText().equals("mean")) {
+      plan.put("model", "random-effects");
+    } else {
+      plan.put("model", "exact-likelihood");
+      plan.put("predictionInterval", "t-k-minus-2");
+    }
     ArrayNode moderators = plan.putArray("moderators");
     if (shape == LengthShape.CURVE) {
       moderators.addObject().put("column", COLUMN).putObject("spline").put("count", 3);
