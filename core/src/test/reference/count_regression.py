@@ -14,7 +14,7 @@ from scipy.special import gammaln, logsumexp
 from scipy.stats import chi2
 
 HERE = os.path.dirname(os.path.abspath(__file__))
-U = np.linspace(-9, 9, 1201)
+U = np.linspace(-9, 9, 601)
 LOG_DENSITY = -U * U / 2 - 0.5 * np.log(2 * np.pi) + np.log(U[1] - U[0])
 
 

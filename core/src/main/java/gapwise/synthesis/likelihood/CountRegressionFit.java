@@ -19,8 +19,8 @@ import java.util.OptionalDouble;
 /**
  * A fitted {@link CountRegression}. Limits and tests are those of the profile likelihood, its
  * signed root against the normal distribution or Student's t on k - p; beyond {@link
- * #MOST_PROFILED} studies those of the information, which are then the same to all digits that
- * anyone reads. Not for use by several threads at once.
+ * #MOST_PROFILED} studies those of the information at the top, which take no further fits. Not for
+ * use by several threads at once.
  */
 public final class CountRegressionFit implements CountRegression {
   /** A profile takes some dozens of fits for each limit. */
@@ -37,7 +37,10 @@ public final class CountRegressionFit implements CountRegression {
   private final RegressionSearch.Top top;
   private final LikelihoodLimits limits;
   private final ReferenceDistribution reference;
-  private final List<Coefficient> coefficients = new ArrayList<>();
+
+  /** Told when they are first asked for, since a test needs none. */
+  private List<Coefficient> coefficients = List.of();
+
   private final boolean falls;
   private boolean withoutLimit;
 
@@ -64,11 +67,6 @@ public final class CountRegressionFit implements CountRegression {
         limits.studentT()
             ? ReferenceDistribution.studentT(residualDegreesOfFreedom())
             : ReferenceDistribution.normal();
-    for (int j = 0; j < design.columns(); j++) {
-      double[] one = new double[design.columns()];
-      one[j] = 1;
-      coefficients.add(new Coefficient(design.terms().get(j), value(one)));
-    }
   }
 
   private int residualDegreesOfFreedom() {
@@ -82,7 +80,16 @@ public final class CountRegressionFit implements CountRegression {
 
   /** One for each term. */
   public List<Coefficient> coefficients() {
-    return List.copyOf(coefficients);
+    if (coefficients.isEmpty()) {
+      List<Coefficient> told = new ArrayList<>();
+      for (int j = 0; j < design.columns(); j++) {
+        double[] one = new double[design.columns()];
+        one[j] = 1;
+        told.add(new Coefficient(design.terms().get(j), value(one)));
+      }
+      coefficients = List.copyOf(told);
+    }
+    return coefficients;
   }
 
   /** Standard deviation of true values about what the moderators explain, at least 0. */
@@ -111,6 +118,7 @@ public final class CountRegressionFit implements CountRegression {
               "between-study-variance-at-zero",
               say("analysis.residual-likelihood-variance-at-zero")));
     }
+    coefficients();
     if (withoutLimit) {
       warnings.add(new Problem("", "profile-without-limit", say("analysis.profile-without-limit")));
     }
@@ -150,10 +158,9 @@ public final class CountRegressionFit implements CountRegression {
   }
 
   private double limit(RegressionProfile profile, double length, int way) {
-    double multiple = way * reference.multiplier(limits.level());
-    OptionalDouble found = profile.limit(multiple);
-    withoutLimit |= found.isEmpty();
-    return length * found.orElse(profile.best() + multiple * profile.error());
+    RegressionProfile.Limit found = profile.limit(way * reference.multiplier(limits.level()));
+    withoutLimit |= !found.reached();
+    return length * found.value();
   }
 
   private static double length(double[] numbers) {
@@ -221,7 +228,7 @@ public final class CountRegressionFit implements CountRegression {
     for (int i = 0; i < counts.design().rows(); i++) {
       double centre = 0;
       for (int j = 0; j < counts.design().columns(); j++) {
-        centre += counts.design().value(i, j) * coefficients.get(j).value().estimate();
+        centre += counts.design().value(i, j) * coefficients().get(j).value().estimate();
       }
       centres.add(centre);
     }

@@ -1,7 +1,6 @@
 package gapwise.synthesis.likelihood;
 
 import gapwise.budget.Work;
-import java.util.OptionalDouble;
 
 /**
  * The likelihood along one sum of the coefficients of a regression, everything else and tau at
@@ -14,8 +13,11 @@ final class RegressionProfile {
 
   private static final double SETTLED = 1e-8;
 
-  /** In standard errors; a profile still as high so far away has no limit that anyone could use. */
-  private static final double FARTHEST = 1e4;
+  /**
+   * How far the mean of any study may go, on the logit or log scale: odds of e^60 are as good as
+   * none to anyone who reads them.
+   */
+  private static final double FARTHEST = 60;
 
   /** So near the top, in standard errors, that the likelihood is a parabola to all digits. */
   private static final double NEAR = 1e-3;
@@ -29,6 +31,7 @@ final class RegressionProfile {
   /** How the multiples go along when the sum goes one. */
   private final double[] along;
 
+  private final double farthest;
   private final double best;
   private final double error;
 
@@ -59,11 +62,14 @@ final class RegressionProfile {
     best = at;
     error = Math.sqrt(variance);
     moves = new double[means.studies()];
+    double most = 0;
     for (int i = 0; i < moves.length; i++) {
       for (int j = 0; j < p; j++) {
         moves[i] += means.value(i, j) * direction[j];
       }
+      most = Math.max(most, Math.abs(moves[i]));
     }
+    farthest = FARTHEST / most / error;
   }
 
   /** Where the top has the sum. */
@@ -102,35 +108,45 @@ final class RegressionProfile {
   }
 
   /**
+   * A limit of the sum.
+   *
+   * @param reached whether the profile falls so far; else the value is the farthest looked at, and
+   *     the limit lies beyond
+   */
+  record Limit(double value, boolean reached) {}
+
+  /**
    * The value whose signed root is so large, by Newton's method within what is known to be below
    * and above.
    *
    * @param root other than 0
-   * @return empty where the profile does not fall so far
    */
-  OptionalDouble limit(double root) {
+  Limit limit(double root) {
     double way = Math.signum(root);
     double near = 0;
     double far = Double.POSITIVE_INFINITY;
-    double distance = Math.abs(root);
-    for (int i = 0; i < MOST_STEPS && distance < FARTHEST; i++) {
-      At now = at(best + way * distance * error);
+    double distance = Math.min(Math.abs(root), farthest);
+    for (int i = 0; i < MOST_STEPS; i++) {
+      double value = best + way * distance * error;
+      At now = at(value);
       double missing = Math.abs(root) - way * now.root();
       if (Math.abs(missing) < SETTLED) {
-        return OptionalDouble.of(best + way * distance * error);
+        return new Limit(value, true);
       }
       if (missing > 0) {
         near = distance;
       } else {
         far = distance;
       }
+      if (near >= farthest) {
+        return new Limit(value, false);
+      }
       double next = distance + missing / (now.rise() * error);
-      double farthest = Math.min(far, 2 * distance);
-      if (!(next > near && next < farthest)) {
+      if (!(next > near && next < Math.min(far, 2 * distance))) {
         next = far < Double.POSITIVE_INFINITY ? (near + far) / 2 : 2 * distance;
       }
-      distance = next;
+      distance = Math.min(next, farthest);
     }
-    return OptionalDouble.empty();
+    return new Limit(best + way * distance * error, far - near < NEAR * distance);
   }
 }

@@ -171,7 +171,7 @@ final class RegressionSearch {
     for (int i = 0; i < studies.size(); i++) {
       most = Math.max(most, Math.abs(studies.start(i) - from.means.mean(i, from.times)));
     }
-    return 100 + 20 * most;
+    return 50 + 5 * most;
   }
 
   private Top climb(RegressionPlace from, TrueValueIntegral integral, boolean held) {

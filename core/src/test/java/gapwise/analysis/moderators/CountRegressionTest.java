@@ -65,8 +65,8 @@ class CountRegressionTest {
 
   /**
    * Estimates, standard errors, limits by profile likelihood at 95 %: SciPy over dense grids,
-   * core/src/test/reference/count_regression.py; the first five and the rates also by lme4,
-   * count_regression.R.
+   * core/src/test/reference/count_regression.py; all but the limits and those of the spline also by
+   * lme4, count_regression.R.
    */
   @ParameterizedTest
   @CsvSource(
@@ -78,6 +78,9 @@ class CountRegressionTest {
         "TWO | intercept | -0.325353922 | 0.276048705 | -0.89744673 | 0.29226920",
         "TWO | care_quality | 0.047597172 | 0.017693119 | 0.00929103 | 0.08514538",
         "TWO | ethnicity=other | -0.825107918 | 0.266620776 | -1.41857179 | -0.27248619",
+        "CURVE | intercept | -0.922836797 | 0.628765263 | -2.28344286 | 0.43723145",
+        "CURVE | care_quality | 0.082451214 | 0.074920420 | -0.07740631 | 0.24487168",
+        "CURVE | care_quality' | -0.081652599 | 0.115098583 | -0.32994494 | 0.16123866",
       })
   void adherenceToTreatmentHasTheValuesOfAnotherComputation(
       String of, String term, double estimate, double error, double lower, double upper)
@@ -86,9 +89,11 @@ class CountRegressionTest {
         published(
             "adherence-proportions",
             ADHERENCE,
-            of.equals("ONE")
-                ? "'care_quality'"
-                : "'care_quality',{'column':'ethnicity','reference':'caucasian'}");
+            switch (of) {
+              case "ONE" -> "'care_quality'";
+              case "TWO" -> "'care_quality',{'column':'ethnicity','reference':'caucasian'}";
+              default -> "{'column':'care_quality','spline':{'knots':[5,12,24]}}";
+            });
 
     JsonNode told = coefficient(result, term);
     near(estimate, told.get("estimate"));
@@ -114,6 +119,43 @@ class CountRegressionTest {
     near(-45.632618036, two.at("/fit/logLikelihood"));
     near(9.04507047, two.at("/regression/moderatorTest/statistic"));
     assertEquals(2, two.at("/regression/moderatorTest/degreesOfFreedom/0").asInt());
+  }
+
+  /** The same two computations: rates of the untreated by year. */
+  @ParameterizedTest
+  @CsvSource({
+    "intercept, -3.158468277, 0.193537311, -3.61184344, -2.72999412",
+    "year, 0.252266543, 0.108994343, -0.01146507, 0.50418986",
+  })
+  void ratesOfStrokeHaveTheValuesOfAnotherComputation(
+      String term, double estimate, double error, double lower, double upper) throws Exception {
+    JsonNode result = published("stroke-rates", STROKE, "{'column':'year','centre':1990}");
+
+    JsonNode told = coefficient(result, term);
+    near(estimate, told.get("estimate"));
+    near(error, told.get("standardError"));
+    near(lower, told.get("lower"));
+    near(upper, told.get("upper"));
+    near(0.275569162, result.at("/heterogeneity/tau"));
+    near(3.60095717, result.at("/regression/moderatorTest/statistic"));
+    assertTrue(Plans.warnings(result).contains("error-rate-not-held"));
+  }
+
+  /** SciPy alone: the non-central hypergeometric distribution given the margins of each table. */
+  @Test
+  void oddsRatiosOfVaccinationByLatitudeHaveTheValuesOfAnotherComputation() throws Exception {
+    JsonNode result = published("bcg-vaccine", VACCINE, "'latitude'");
+
+    near(0.379264186, coefficient(result, "intercept").get("estimate"));
+    near(0.128640117, coefficient(result, "intercept").get("standardError"));
+    near(-0.05273616, coefficient(result, "intercept").get("lower"));
+    near(0.65200317, coefficient(result, "intercept").get("upper"));
+    near(-0.033013439, coefficient(result, "latitude").get("estimate"));
+    near(-0.041861185, coefficient(result, "latitude").get("lower"));
+    near(-0.021605671, coefficient(result, "latitude").get("upper"));
+    near(0.055844172, result.at("/heterogeneity/tau"));
+    near(-42.062517224, result.at("/fit/logLikelihood"));
+    near(12.62454803, result.at("/regression/moderatorTest/statistic"));
   }
 
   @Test
