@@ -135,6 +135,7 @@ class ArchitectureTest {
                   Set.of(
                       "synthesis.heterogeneity",
                       "synthesis.pooling",
+                      "synthesis.regression",
                       "effect",
                       "numeric",
                       "problem")),
@@ -184,6 +185,7 @@ class ArchitectureTest {
                       "analysis.pooling",
                       "synthesis.heterogeneity",
                       "synthesis.pooling",
+                      "synthesis.likelihood",
                       "synthesis.regression")),
               Map.entry(
                   "analysis.clusters",
