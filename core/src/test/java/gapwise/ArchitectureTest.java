@@ -276,6 +276,7 @@ class ArchitectureTest {
                   Set.of(
                       "analysis.result",
                       "analysis.pooling",
+                      "analysis.subgroups",
                       "analysis.moderators",
                       "analysis.clusters",
                       "analysis.bayesian",

@@ -1,7 +1,7 @@
 package gapwise.report;
 
-import gapwise.analysis.pooling.SubgroupsResult;
 import gapwise.analysis.result.Result;
+import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import java.util.Map;
 import java.util.Optional;
