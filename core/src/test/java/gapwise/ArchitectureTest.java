@@ -287,6 +287,7 @@ class ArchitectureTest {
                       "analysis.curves",
                       "analysis.patients",
                       "analysis.trial",
+                      "synthesis.likelihood",
                       "selection",
                       "search",
                       "evidence.unit",

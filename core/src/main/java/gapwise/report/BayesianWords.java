@@ -3,7 +3,6 @@ package gapwise.report;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.bayesian.BayesianResult;
 import gapwise.analysis.pooling.ExactModels;
-import gapwise.analysis.synthesis.SynthesisResult;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -22,23 +21,19 @@ final class BayesianWords {
   private final Settings settings;
   private final Optional<BayesianResult> made;
 
-  BayesianWords(Telling telling, Settings settings, SynthesisResult made) {
+  /**
+   * @param made what came of it; empty where nothing but the priors is told
+   */
+  BayesianWords(Telling telling, Settings settings, Optional<BayesianResult> made) {
     this.telling = telling;
     this.settings = settings;
-    this.made = made.bayesian();
+    this.made = made;
   }
 
   void tell() {
     boolean counts = ExactModels.areCounts(settings.plan());
     telling.say(counts ? "bayesian.exact." + settings.word("measure") : "bayesian.normal");
-    mean();
-    JsonNode tau = settings.part("prior").path("tau");
-    boolean ofRatios =
-        counts
-            && settings.is("measure", "odds-ratio")
-            && tau.has("halfNormal")
-            && ADVISED_FOR_RATIOS.contains(tau.get("halfNormal").asDouble());
-    telling.say(ofRatios ? "prior-tau.of-ratios" : "prior-tau", Map.of("prior", tau(tau)));
+    priors();
     telling.say("bayesian.integration");
     telling.say("bayesian.interval", Map.of("percent", settings.percent()));
     made.ifPresent(
@@ -50,6 +45,19 @@ final class BayesianWords {
           }
         });
     asked();
+  }
+
+  /** What is believed before the studies. */
+  void priors() {
+    boolean counts = ExactModels.areCounts(settings.plan());
+    mean();
+    JsonNode tau = settings.part("prior").path("tau");
+    boolean ofRatios =
+        counts
+            && settings.is("measure", "odds-ratio")
+            && tau.has("halfNormal")
+            && ADVISED_FOR_RATIOS.contains(tau.get("halfNormal").asDouble());
+    telling.say(ofRatios ? "prior-tau.of-ratios" : "prior-tau", Map.of("prior", tau(tau)));
   }
 
   private void mean() {

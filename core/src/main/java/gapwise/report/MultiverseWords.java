@@ -2,12 +2,14 @@ package gapwise.report;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.multiverse.MultiverseResult;
+import gapwise.analysis.multiverse.MultiverseTask;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisDefaults;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -50,6 +52,9 @@ final class MultiverseWords {
     if (has("exact-likelihood")) {
       exact();
     }
+    if (has("bayesian")) {
+      new BayesianWords(telling, posterior(), Optional.empty()).priors();
+    }
     telling.say("multiverse.interval-level", Map.of("percent", settings.percent()));
     vary.path("subsets").forEach(this::subset);
     if (vary.path("leaveOneOut").asBoolean()) {
@@ -80,7 +85,7 @@ final class MultiverseWords {
     String model = settings.word("model");
     List<String> choices = new ArrayList<>();
     choices.add(model(settings.part("model")));
-    if (!model.equals("exact-likelihood")) {
+    if (!Set.of("exact-likelihood", "bayesian").contains(model)) {
       if (settings.has("scale")) {
         choices.add(telling.phrase("scale." + settings.word("scale")));
       }
@@ -91,7 +96,7 @@ final class MultiverseWords {
     if (model.equals("random-effects")) {
       choices.add(telling.phrase("estimate." + settings.word("betweenStudyVariance")));
     }
-    if (!model.equals("common-effect")) {
+    if (!Set.of("common-effect", "bayesian").contains(model)) {
       choices.add(telling.phrase("limits." + settings.word("interval")));
     }
     telling.say("multiverse.own", Map.of("settings", String.join("; ", choices)));
@@ -157,11 +162,17 @@ final class MultiverseWords {
     list("multiverse.exact-interval", vary.path("exactInterval"), this::limits);
   }
 
+  /** The priors of the plan, or the usual ones. */
+  private Settings posterior() {
+    return new Settings(MultiverseTask.posterior(settings.plan()));
+  }
+
   /** The settings of the exact likelihood, which a plan of another model does not fill in. */
   private Settings likelihood() {
     var plan = settings.plan().deepCopy();
     plan.remove("source");
-    plan.put("likelihood", plan.path("likelihood").asText("conditional"));
+    boolean own = settings.is("model", "exact-likelihood");
+    plan.put("likelihood", own ? plan.path("likelihood").asText("conditional") : "conditional");
     plan.put("armSpread", plan.path("armSpread").asText("larger-with-intervention"));
     plan.put("quadraturePoints", plan.path("quadraturePoints").asInt(25));
     return new Settings(plan);

@@ -2,6 +2,7 @@ package gapwise.report;
 
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
+import gapwise.synthesis.likelihood.CountRegression;
 import java.util.Map;
 import java.util.Optional;
 
@@ -38,7 +39,7 @@ final class PoolingWords {
     switch (settings.word("model")) {
       case "exact-likelihood" -> exact();
       case "three-level" -> threeLevel();
-      case "bayesian" -> new BayesianWords(telling, settings, made).tell();
+      case "bayesian" -> new BayesianWords(telling, settings, made.bayesian()).tell();
       case "common-effect" -> common();
       default -> random();
     }
@@ -104,6 +105,9 @@ final class PoolingWords {
   static void points(Telling telling, Settings settings) {
     if (settings.is("quadraturePoints", "1")) {
       telling.say("exact.laplace");
+    } else if (settings.has("moderators")
+        && settings.part("quadraturePoints").asInt() >= CountRegression.FEWEST_FOR_LATTICE) {
+      telling.say("exact.lattice");
     } else {
       telling.say("exact.points", Map.of("points", settings.number("quadraturePoints")));
     }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
+import gapwise.synthesis.likelihood.CountRegressionFit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,11 +14,13 @@ import java.util.Optional;
 final class RegressionWords {
   private final Telling telling;
   private final Settings settings;
+  private final Result result;
   private final Optional<RegressionResult> made;
 
   RegressionWords(Telling telling, Settings settings, Result result) {
     this.telling = telling;
     this.settings = settings;
+    this.result = result;
     this.made = SynthesisResult.of(result).regression();
   }
 
@@ -27,16 +30,32 @@ final class RegressionWords {
       telling.say("moderator.not-fitted");
       return;
     }
-    // A common effect has the normal test, whatever is asked.
-    boolean common = settings.is("model", "common-effect");
-    telling.say("moderator-test." + (common ? "normal" : settings.word("moderatorTest")));
-    telling.say("moderator-limits", Map.of("percent", settings.percent()));
+    if (settings.is("model", "exact-likelihood")) {
+      byLikelihood();
+    } else {
+      // A common effect has the normal test, whatever is asked.
+      boolean common = settings.is("model", "common-effect");
+      telling.say("moderator-test." + (common ? "normal" : settings.word("moderatorTest")));
+      telling.say("moderator-limits", Map.of("percent", settings.percent()));
+    }
     if (made.get().rSquaredPercent().isPresent()) {
       telling.say("r-squared");
     }
     settings.part("predictions").forEach(this::prediction);
     predictionLimits(made.get());
     permutation(made.get());
+  }
+
+  private void byLikelihood() {
+    telling.say("moderator-test.of-likelihood." + settings.word("moderatorTest"));
+    boolean partly =
+        result.warnings().stream().anyMatch(one -> one.code().equals("profile-without-limit"));
+    boolean errors = result.data().studies() > CountRegressionFit.MOST_PROFILED;
+    telling.say(
+        partly
+            ? "moderator-limits.profile-in-part"
+            : errors ? "moderator-limits.errors" : "moderator-limits.profile",
+        Map.of("percent", settings.percent()));
   }
 
   private void moderator(JsonNode asked) {

@@ -117,8 +117,18 @@ public final class MultiverseTask implements Task {
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
     plan.setAll(full);
     plan.remove(OWN_FIELDS);
+    if (fields.containsKey("model") && !full.path("model").asText().equals(fields.get("model"))) {
+      plan.remove("likelihood"); // each model has its own words there
+    }
     fields.forEach(plan::put);
     return Filling.of(SYNTHESIS, plan);
+  }
+
+  /**
+   * The synthesis by the model {@code bayesian} that a filled plan of this task has among others.
+   */
+  public static ObjectNode posterior(ObjectNode full) {
+    return synthesis(full, ofModel("bayesian", full.path("measure").asText()));
   }
 
   /** Everything that is wrong with a synthesis of a plan of this task. */

@@ -16,6 +16,9 @@ import java.util.Optional;
  * Studies that say nothing add nothing.
  */
 public sealed interface CountRegression permits CountRegression.NotFitted, CountRegressionFit {
+  /** So many points of a quadrature and more are taken to ask for sums that stand still. */
+  int FEWEST_FOR_LATTICE = 25;
+
   /**
    * There is no fit.
    *

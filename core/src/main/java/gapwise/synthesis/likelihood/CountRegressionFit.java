@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
  */
 public final class CountRegressionFit implements CountRegression {
   /** A profile takes some dozens of fits for each limit. */
-  static final int MOST_PROFILED = 1000;
+  public static final int MOST_PROFILED = 1000;
 
   /** What was asked of, studies that say nothing among it. */
   record Counts(

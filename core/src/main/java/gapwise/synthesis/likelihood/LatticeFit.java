@@ -25,6 +25,14 @@ final class LatticeFit {
 
   private static final int MOST_HALVINGS = 30;
 
+  /**
+   * How fine and how far.
+   *
+   * @param points of the quadrature that was asked for
+   * @param furthest tau at which a likelihood is taken to rise without end
+   */
+  record Bounds(int points, double furthest) {}
+
   private final MarginalLikelihood likelihood;
   private double mean;
   private double logTau;
@@ -41,17 +49,17 @@ final class LatticeFit {
    * A fit as it is, or worked out anew where the points are too coarse; few points are taken as
    * they are asked for.
    */
-  static LikelihoodFit refined(StudyLikelihoods studies, LikelihoodFit fit, int points) {
+  static LikelihoodFit refined(StudyLikelihoods studies, LikelihoodFit fit, Bounds bounds) {
     if (!(fit instanceof LikelihoodFit.Estimate top)
         || studies.hasIntercepts()
-        || points < USUAL_POINTS
+        || bounds.points() < USUAL_POINTS
         || !(top.tau() > 0)) {
       return fit;
     }
     LatticeFit lattice = new LatticeFit(studies, top.estimate(), top.tau());
     return Math.abs(lattice.value - top.logLikelihood()) < COARSE
         ? fit
-        : lattice.climb().<LikelihoodFit>map(found -> found).orElse(fit);
+        : lattice.climb(Math.log(bounds.furthest())).<LikelihoodFit>map(found -> found).orElse(fit);
   }
 
   private double at(double centre, double log) {
@@ -59,8 +67,8 @@ final class LatticeFit {
     return likelihood.at(Math.exp(log)).log(centre);
   }
 
-  private Optional<LikelihoodFit.Estimate> climb() {
-    for (int i = 0; i < MOST_STEPS; i++) {
+  private Optional<LikelihoodFit.Estimate> climb(double furthest) {
+    for (int i = 0; i < MOST_STEPS && logTau < furthest; i++) {
       Bends bends = bends();
       if (!bends.isTop() && Math.abs(logTau) > LONGEST * MOST_STEPS / 2) {
         return Optional.empty();

@@ -83,6 +83,9 @@ final class LikelihoodSearch {
     flat = climb(flat, true, SETTLED);
     LikelihoodSurface spread = withSpread(flat);
     boolean higher = spread.tau > 0 && spread.value > flat.value + level(flat);
+    if (higher && spread.tau >= furthest) {
+      return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.SPREAD_RISES);
+    }
     LikelihoodSurface top = higher ? spread : flat;
     // With every study at a limit, the likelihood tends to this as tau and mean grow together.
     double beyond =
@@ -90,10 +93,10 @@ final class LikelihoodSearch {
             ? down * Math.log((double) down / (down + up))
                 + up * Math.log((double) up / (down + up))
             : Double.NEGATIVE_INFINITY;
-    LikelihoodFit answer = LatticeFit.refined(studies, answer(top), rule.points());
+    LikelihoodFit answer =
+        LatticeFit.refined(studies, answer(top), new LatticeFit.Bounds(rule.points(), furthest));
     boolean settled = answer instanceof LikelihoodFit.Estimate found && found.converged();
-    boolean away = higher && spread.tau >= furthest || limits && !settled;
-    if (away || (limits && !studies.hasIntercepts() && beyond > reached(top))) {
+    if ((limits && !settled) || (limits && !studies.hasIntercepts() && beyond > reached(top))) {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.SPREAD_RISES);
     }
     return answer;

@@ -21,9 +21,6 @@ final class RegressionSearch {
   /** A spread that few points follow well enough to start by. */
   private static final double MODERATE = 2;
 
-  /** So many points and more are taken to ask for sums that stand still. */
-  private static final int USUAL_POINTS = 25;
-
   /** Variance between studies over that within, below which a top near 0 is taken to be at 0. */
   private static final double NEGLIGIBLE = 1e-6;
 
@@ -44,7 +41,7 @@ final class RegressionSearch {
     flatRule = new StudyIntegral(studies, GaussHermite.of(1));
     fewRule = new StudyIntegral(studies, GaussHermite.of(Math.min(FEW_POINTS, points)));
     rule =
-        points < USUAL_POINTS
+        points < CountRegression.FEWEST_FOR_LATTICE
             ? new StudyIntegral(studies, GaussHermite.of(points))
             : new LatticeIntegral(studies);
   }
