@@ -17,8 +17,8 @@ public final class PooledValue {
   static final int FEWEST_FOR_NEW_CENTRE = 5;
 
   /**
-   * A lower limit of tau above this, on the scale of logits or logs, is said to be more than chance:
-   * odds, or rates, of centres that differ by a tenth (our choice).
+   * A lower limit of tau above this, on the scale of logits or logs, is said to be more than
+   * chance: odds, or rates, of centres that differ by a tenth (our choice).
    */
   private static final double LEAST_SPREAD_OF_COUNTS = 0.1;
 

@@ -3,11 +3,11 @@ package gapwise.claim;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
-import gapwise.answer.PooledValue;
 import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Answer;
 import gapwise.answer.Blocks;
+import gapwise.answer.PooledValue;
 import gapwise.answer.ShortFollowUp;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.vocabulary.Design;

@@ -8,7 +8,6 @@ import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.synthesis.bayes.CountsPosterior;
 import gapwise.synthesis.bayes.Marginal;
-import gapwise.synthesis.bayes.TauPrior;
 import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodLimits;
@@ -54,7 +53,7 @@ final class OfCounts implements Pooler {
 
   @Override
   public Pooled at(List<Integer> places) {
-    return pooled(places, at -> posterior(at, model.tau().prior()));
+    return pooled(places, at -> posterior(at, model.tau()));
   }
 
   @Override
@@ -77,16 +76,20 @@ final class OfCounts implements Pooler {
 
   /** The posterior of studies at some places, worked out once. */
   Optional<CountsPosterior> kept(List<Integer> places) {
-    return kept.computeIfAbsent(List.copyOf(places), at -> posterior(at, model.tau().prior()));
+    return kept.computeIfAbsent(List.copyOf(places), at -> posterior(at, model.tau()));
   }
 
   /** The posterior under a prior of tau; empty if no study says something, or no number is it. */
-  Optional<CountsPosterior> posterior(List<Integer> places, TauPrior tau) {
+  Optional<CountsPosterior> posterior(List<Integer> places, AskedPrior tau) {
     List<? extends StudyData> told =
         places.stream().map(studies::get).filter(ExactLikelihood::tells).toList();
     return told.isEmpty()
         ? Optional.empty()
-        : CountsPosterior.of(MarginalLikelihood.of(model.counts(), told), model.centre(), tau);
+        : tau.of(told)
+            .flatMap(
+                prior ->
+                    CountsPosterior.of(
+                        MarginalLikelihood.of(model.counts(), told), model.centre(), prior));
   }
 
   /** How many of the studies at some places say something. */
