@@ -17,9 +17,9 @@ LEVELS = (0.025, 0.5, 0.975)
 def grid(y, v, scale):
     """Tau by the middles of equal cells, the middle by a trapezium rule."""
     y, v = np.array(y), np.array(v)
-    taus = (np.arange(600) + 0.5) / 600 * 8 * scale
-    reach = 12 * (scale + np.sqrt(v.max())) + np.ptp(y)
-    mus = np.linspace(y.mean() - reach, y.mean() + reach, 6001)
+    taus = (np.arange(300) + 0.5) / 300 * 8 * scale
+    reach = 24 * (scale + np.sqrt(v.max())) + np.ptp(y)
+    mus = np.linspace(y.mean() - reach, y.mean() + reach, 12001)
     log = np.empty((taus.size, mus.size))
     for i, tau in enumerate(taus):
         total = v + tau * tau

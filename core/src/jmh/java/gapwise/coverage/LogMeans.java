@@ -44,7 +44,7 @@ final class LogMeans {
       ways.add(
           new Way<>(
               "posterior, half-normal " + (scale == 1 ? "1" : String.valueOf(scale)),
-              drawn -> Pools.posterior(Pools.sample(measure, drawn.series()), scale)));
+              drawn -> Pools.posterior(Pools.sample(measure, drawn.series()), scale, true)));
     }
     List<Scenario<DrawnEffects<ArmMean>>> scenarios = new ArrayList<>();
     for (int series : Draws.SERIES) {

@@ -113,14 +113,16 @@ final class Pools {
   }
 
   /**
-   * All three by the posterior of effects with known variances and a flat mean; the average where
-   * effects are logarithms.
+   * Middle and one more centre by the posterior of effects with known variances and a flat mean, and
+   * the average where effects are logarithms.
    */
-  static Map<Target, Interval> posterior(EffectSample sample, double scale) {
+  static Map<Target, Interval> posterior(EffectSample sample, double scale, boolean logarithms) {
     Map<Target, Interval> found = new EnumMap<>(Target.class);
     Proper posterior = proper(sample, scale);
     found.put(Target.MIDDLE, posterior.mean().equalTailed(Way.LEVEL));
-    found.put(Target.AVERAGE, posterior.logAverage().equalTailed(Way.LEVEL));
+    if (logarithms) {
+      found.put(Target.AVERAGE, posterior.logAverage().equalTailed(Way.LEVEL));
+    }
     found.put(
         Target.FURTHER,
         posterior

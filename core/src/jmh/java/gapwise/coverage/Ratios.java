@@ -45,7 +45,7 @@ final class Ratios {
                 Pools.middle(
                     Pools.exact(
                         model, drawn.series(), true, Prediction.Reference.T_K_MINUS_2))));
-    for (double scale : new double[] {0.5, 0.75, 1}) {
+    for (double scale : new double[] {0.5, 1}) {
       ways.add(
           new Way<>(
               "posterior, half-normal " + (scale == 1 ? "1" : String.valueOf(scale)),

@@ -43,7 +43,8 @@ final class RawMeans {
               drawn ->
                   Pools.posterior(
                       Pools.sample(measure, drawn.series()),
-                      scale * PooledDeviation.of(drawn.series()).orElseThrow())));
+                      scale * PooledDeviation.of(drawn.series()).orElseThrow(),
+                      false)));
     }
     List<Scenario<DrawnEffects<ArmMean>>> scenarios = new ArrayList<>();
     for (int series : Draws.SERIES) {
@@ -60,7 +61,7 @@ final class RawMeans {
     }
     return new Family<>(
         "raw-means",
-        5,
+        2,
         Family.Size.DEVIATIONS,
         List.of(Target.MIDDLE, Target.FURTHER),
         ways,
