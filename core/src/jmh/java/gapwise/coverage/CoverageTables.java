@@ -14,8 +14,43 @@ import java.util.function.Predicate;
  */
 record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>> found) {
 
-  /** The tables of the page: for each target one of coverage and one of widths. */
+  /** The tables of the page. */
   List<String> markdown() {
+    return family.size() == Family.Size.POINTS ? inFull() : inBrief();
+  }
+
+  /** For each target one table: coverage, and in brackets the width. */
+  private List<String> inBrief() {
+    List<String> lines = new ArrayList<>();
+    for (Target target : family.targets()) {
+      lines.add("**Percent of intervals that hold " + target.words() + "**, by number of series");
+      lines.add("");
+      head(lines, "least");
+      for (Way<D> way : family.ways()) {
+        Key key = new Key(way.words(), target);
+        StringBuilder line = new StringBuilder("| " + way.words() + " |");
+        for (int series : numbersOfSeries()) {
+          Coverage one = together(key, fixed(series));
+          line.append(
+              one.intervals() == 0
+                  ? " - |"
+                  : String.format(
+                      Locale.ROOT,
+                      " %.1f (%s) |",
+                      one.percent(),
+                      family.size().told(one.meanWidth())));
+        }
+        lines.add(line + least(key));
+      }
+      lines.add("");
+    }
+    lines.add("In brackets: " + family.size().words());
+    lines.add("");
+    return lines;
+  }
+
+  /** For each target one table of coverage, one of widths, and one by spread. */
+  private List<String> inFull() {
     List<String> lines = new ArrayList<>();
     for (Target target : family.targets()) {
       lines.add("**Percent of intervals that hold " + target.words() + "**, by number of series");

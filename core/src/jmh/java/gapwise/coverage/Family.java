@@ -34,9 +34,9 @@ record Family<D extends Drawn>(
     /** Limits are shares, widths percentage points. */
     POINTS("Mean width in percentage points", "points", 1),
     /** Limits are logarithms; told is by how much the upper limit is a multiple of the lower. */
-    FACTOR("Upper limit as a multiple of the lower, geometric mean", "log", 2),
+    FACTOR("the upper limit as a multiple of the lower, geometric mean.", "log", 2),
     /** Limits are in standard deviations of patients. */
-    DEVIATIONS("Mean width in standard deviations of patients", "deviations", 2);
+    DEVIATIONS("mean width in standard deviations of patients.", "deviations", 2);
 
     private final String words;
     private final String column;
