@@ -38,6 +38,8 @@ record Family<D extends Drawn>(
     /** Limits are in standard deviations of patients. */
     DEVIATIONS("mean width in standard deviations of patients.", "deviations", 2);
 
+    private static final double FAR = 10_000;
+
     private final String words;
     private final String column;
     private final int digits;
@@ -66,9 +68,10 @@ record Family<D extends Drawn>(
       return String.format(Locale.ROOT, "%." + (digits + 1) + "f", mean);
     }
 
+    /** A mean of widths in the tables, in powers of ten where it says nothing any more. */
     String told(double mean) {
-      return String.format(
-          Locale.ROOT, "%." + digits + "f", this == FACTOR ? Math.exp(mean) : mean);
+      double value = this == FACTOR ? Math.exp(mean) : mean;
+      return String.format(Locale.ROOT, value < FAR ? "%." + digits + "f" : "%.0e", value);
     }
   }
 }
