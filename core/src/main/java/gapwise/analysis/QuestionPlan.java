@@ -37,8 +37,9 @@ public final class QuestionPlan {
 
   /**
    * The plan for a question whose rows are known. Of what one patient can have several it is for a
-   * mean or for a rate for each patient, as most rows can be pooled: rates by the posterior of
-   * their exact likelihood, events over patients, as proportions are.
+   * mean or for a rate for each patient, as most rows can be pooled: rates by their exact
+   * likelihood, events over patients, with limits by Student's t, since no prior of them was tried
+   * by simulation.
    */
   public static Optional<ObjectNode> of(Selection selection, String title, boolean byMethod) {
     return of(selection.settled(), title, byMethod);
@@ -54,12 +55,17 @@ public final class QuestionPlan {
     plan.put("title", title);
     plan.putObject("source").set("evidence", QuestionJson.write(question));
     plan.put("measure", measure);
-    if (!measure.equals("mean")) {
-      plan.put("scale", measure.equals("proportion") ? "logit" : "log");
+    if (measure.equals("proportion")) {
+      plan.put("scale", "logit");
       plan.put("model", "bayesian");
       plan.put("likelihood", "exact");
       ArrayNode others = plan.putArray("priorSensitivity");
       OTHER_SCALES.forEach(scale -> others.addObject().put("halfNormal", scale));
+    } else if (!measure.equals("mean")) {
+      plan.put("scale", "log");
+      plan.put("model", "exact-likelihood");
+      plan.put("interval", "t-k-minus-1");
+      plan.put("predictionInterval", "t-k-minus-2");
     } else {
       plan.put("scale", scale(outcome));
       plan.put("interval", "hartung-knapp-never-narrower");

@@ -221,10 +221,12 @@ public final class AnswerBubble {
       return say("answer.no-model");
     }
     plan.remove("interval");
-    boolean normal = plan.path("moderatorTest").asText().equals("normal");
     Map<String, String> model = Map.of("model", ModelWords.model(plan));
-    return asked.drawn().get() == LengthShape.CURVE
-        ? say(normal ? "answer.curve-normal" : "answer.curve-knapp-hartung", model)
-        : say(normal ? "answer.line-normal" : "answer.line-knapp-hartung", model);
+    boolean curve = asked.drawn().get() == LengthShape.CURVE;
+    return switch (plan.path("moderatorTest").asText()) {
+      case "normal" -> say(curve ? "answer.curve-normal" : "answer.line-normal", model);
+      case "t-k-minus-p" -> say(curve ? "answer.curve-profile" : "answer.line-profile", model);
+      default -> say(curve ? "answer.curve-knapp-hartung" : "answer.line-knapp-hartung", model);
+    };
   }
 }

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.QuestionPlan;
 import gapwise.analysis.Runner;
+import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.SelectionRows;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -126,13 +127,10 @@ public final class Answers {
       shape = Optional.empty();
       answer = run(selection, shape);
     }
-    boolean fitted =
-        answer
-            .result()
-            .flatMap(result -> SynthesisResult.of(result).regression())
-            .flatMap(r -> r.curves())
-            .isPresent();
-    if (shape.isPresent() && !fitted) {
+    if (shape.isPresent() && !isFitted(answer)) {
+      answer = byEffects(answer);
+    }
+    if (shape.isPresent() && !isFitted(answer)) {
       notes.clear();
       notes.add(say("answer.no-line-unusable"));
       shape = Optional.empty();
@@ -151,6 +149,28 @@ public final class Answers {
     Selection selection = selections.apply(question);
     Optional<ObjectNode> plan = FunnelPlan.of(selection);
     return new Answer(selection, plan, plan.map(json -> run(selection, json)));
+  }
+
+  private static boolean isFitted(Answer answer) {
+    return answer
+        .result()
+        .flatMap(result -> SynthesisResult.of(result).regression())
+        .flatMap(RegressionResult::curves)
+        .isPresent();
+  }
+
+  /** Where counts by themselves have no best line, as with no event in any long defect. */
+  private static Answer byEffects(Answer answer) {
+    return answer
+        .plan()
+        .flatMap(LengthPlan::byEffects)
+        .map(
+            plan ->
+                new Answer(
+                    answer.selection(),
+                    Optional.of(plan),
+                    Optional.of(run(answer.selection(), plan))))
+        .orElse(answer);
   }
 
   private static Optional<String> halfEvents(Result result) {

@@ -2,6 +2,7 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.effect.Measures;
 import gapwise.figure.value.Quantity;
@@ -50,7 +51,11 @@ public final class ModelWords {
   public static String model(ObjectNode plan) {
     List<String> words = new ArrayList<>();
     String model = plan.path("model").asText("random-effects");
-    words.add(MODELS.getOrDefault(model, model));
+    boolean bayesian = model.equals("bayesian");
+    words.add(
+        bayesian && plan.path("likelihood").asText().equals("exact")
+            ? say("answer.model-exact-bayesian")
+            : MODELS.getOrDefault(model, model));
     if (plan.has("scale")) {
       String scale = plan.get("scale").asText();
       words.add(
@@ -60,8 +65,13 @@ public final class ModelWords {
     if (!estimator.isEmpty()) {
       words.add(say("answer.model-variance", Map.of("estimator", estimator(estimator))));
     }
+    JsonNode halfNormal = plan.path("prior").path("tau").path("halfNormal");
+    if (halfNormal.isNumber()) {
+      words.add(
+          say("answer.model-half-normal", Map.of("scale", Told.number(halfNormal.asDouble()))));
+    }
     String interval = plan.path("interval").asText();
-    if (!interval.isEmpty()) {
+    if (!interval.isEmpty() && !bayesian) {
       words.add(interval(interval));
     }
     return String.join(", ", words);

@@ -105,7 +105,7 @@ public record Told(
         say(rest(count.isPresent(), ofOneStudy), Map.of("limits", limits)),
         Optional.of(words(rows)),
         filled(
-            count.isPresent() ? "" : from(rows),
+            count.isPresent() && !isCountedOtherwise(outcome, rows) ? "" : from(rows),
             withoutZeros(block),
             allReport(outcome, block),
             saysLittle(measure, average),
@@ -210,11 +210,19 @@ public record Told(
     return Stream.of(sentences).filter(sentence -> !sentence.isEmpty()).toList();
   }
 
+  /**
+   * Whether all or none are told of what the outcome counts, and the series count another thing.
+   */
+  private static boolean isCountedOtherwise(Outcome outcome, List<SelectedRow> rows) {
+    return PlainCount.isAtLimit(rows)
+        && outcome.event().filter(one -> !People.unit(rows).equals(one.counted())).isPresent();
+  }
+
   /** Everybody or nobody, by a model that gives no average then. */
   private static Told atLimit(
       Outcome outcome, Method method, List<SelectedRow> rows, boolean everybody) {
     List<String> then = new ArrayList<>();
-    if (outcome.event().isPresent() && !People.unit(rows).equals(outcome.event().get().counted())) {
+    if (isCountedOtherwise(outcome, rows)) {
       then.add(from(rows));
     }
     then.add(say("told.limit"));

@@ -9,7 +9,6 @@ import gapwise.figure.value.Limits;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -26,8 +25,7 @@ class LengthWordsTest {
     RegressionResult untested =
         new RegressionResult(
             List.of(),
-            new RegressionResult.ResidualQ(
-                OptionalDouble.empty(), OptionalInt.empty(), OptionalDouble.empty()),
+            Optional.empty(),
             Optional.empty(),
             OptionalDouble.empty(),
             Optional.empty(),

@@ -66,6 +66,20 @@ class ModelWordsTest {
   }
 
   @Test
+  void aPosteriorNamesItsLikelihoodAndThePriorOfTauAndNoOtherInterval() {
+    ObjectNode plan =
+        JSON.createObjectNode()
+            .put("model", "bayesian")
+            .put("likelihood", "exact")
+            .put("scale", "logit")
+            .put("interval", "normal");
+    plan.putObject("prior").putObject("tau").put("halfNormal", 1.0);
+    assertEquals(
+        "Bayesian by the exact likelihood, logit scale, prior of tau half-normal with scale 1",
+        ModelWords.model(plan));
+  }
+
+  @Test
   void aModelThatIsOneWordOfTwoKeepsItsHyphen() {
     ObjectNode plan = JSON.createObjectNode().put("model", "three-level");
     assertEquals("three-level", ModelWords.model(plan));

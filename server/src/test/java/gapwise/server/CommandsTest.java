@@ -94,6 +94,18 @@ class CommandsTest {
   }
 
   @Test
+  void aPlanPrintsItsMethodsInWordsInPlaceOfItsResult() throws Exception {
+    Called called = call("run", "--methods", plan());
+    assertEquals(0, called.exit(), called.err());
+    assertTrue(
+        called.out().startsWith("Methods\n\nThe data were read from a table. There were 3 rows"),
+        called.out());
+    Called wrong = call("run", "--methods", file("wrong.json", "{\"measure\":\"magic\"}"));
+    assertEquals(2, wrong.exit());
+    assertTrue(MAPPER.readTree(wrong.out()).has("problems"), wrong.out());
+  }
+
+  @Test
   void severalPlansPrintALineEachAndAWrongOneDoesNotStopTheNext() throws Exception {
     String right = plan();
     String wrong = file("wrong.json", "{\"measure\":\"magic\"}");

@@ -86,6 +86,7 @@ final class OfCounts implements Pooler {
     return told.isEmpty()
         ? Optional.empty()
         : tau.of(told)
+            .filter(prior -> model.centre().isProper(prior, told.size()))
             .flatMap(
                 prior ->
                     CountsPosterior.of(
@@ -107,12 +108,16 @@ final class OfCounts implements Pooler {
     return posteriors
         .apply(places)
         .map(posterior -> pooled(posterior, some))
-        .orElseGet(
-            () ->
-                Pooled.without(
-                    Heterogeneity.UNKNOWN,
-                    new Problem(
-                        "", "number-out-of-range", say("analysis.posterior-out-of-range"))));
+        .orElseGet(() -> Pooled.without(Heterogeneity.UNKNOWN, without((int) told(places))));
+  }
+
+  private Problem without(int count) {
+    return model.tau().of(studies).filter(tau -> model.centre().isProper(tau, count)).isPresent()
+        ? new Problem("", "number-out-of-range", say("analysis.posterior-out-of-range"))
+        : new Problem(
+            "",
+            "improper-posterior",
+            say("analysis.posterior-of-rates-improper", Map.of("studies", count)));
   }
 
   private Pooled pooled(CountsPosterior posterior, List<? extends StudyData> some) {

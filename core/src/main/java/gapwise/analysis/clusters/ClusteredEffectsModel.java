@@ -25,7 +25,8 @@ public record ClusteredEffectsModel(
     implements Model {
   /** The model of a checked plan whose defaults are filled in. */
   public static ClusteredEffectsModel of(ObjectNode full, PoolingSettings settings) {
-    String limits = full.path("moderatorTest").asText(full.get("interval").asText());
+    String field = full.has("moderators") ? "moderatorTest" : "interval";
+    String limits = full.get(field).asText();
     return new ClusteredEffectsModel(
         full.path("cluster").asText(),
         full.get("betweenStudyVariance").asText().equals("restricted-maximum-likelihood"),

@@ -146,7 +146,8 @@ public final class ThreeLevelPart {
         regression.coefficients().stream()
             .map(one -> RegressionResult.Coefficient.of(one.term(), one.value()))
             .toList(),
-        new RegressionResult.ResidualQ(left.q(), left.degreesOfFreedom(), left.pValue()),
+        Optional.of(
+            new RegressionResult.ResidualQ(left.q(), left.degreesOfFreedom(), left.pValue())),
         regression.moderatorTest().map(RegressionResult.Test::of),
         share.isEmpty() ? share : OptionalDouble.of(100 * share.getAsDouble()),
         Optional.empty(),

@@ -13,7 +13,7 @@ sealed interface AskedPrediction {
 
   /** Reads one from a checked plan. */
   static AskedPrediction of(JsonNode one) {
-    return one.has("from") && one.has("to")
+    return one.has("column") && one.has("from") && one.has("to")
         ? new Along(
             one.get("column").asText(),
             one.get("from").asDouble(),

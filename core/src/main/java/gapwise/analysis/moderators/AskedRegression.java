@@ -49,7 +49,7 @@ public record AskedRegression(
   public static void fill(Filling plan, String test) {
     plan.text("moderatorTest", test);
     for (JsonNode one : plan.full().path("predictions")) {
-      if (one.has("from") && one.has("to") && !one.has("points")) {
+      if (one.has("column") && one.has("from") && one.has("to") && !one.has("points")) {
         ((ObjectNode) one).put("points", USUAL_POINTS);
       }
     }

@@ -1,7 +1,6 @@
 package gapwise.analysis.moderators;
 
 import gapwise.analysis.pooling.MeanOfTrueValues;
-import gapwise.analysis.pooling.PlacesPart;
 import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.RowValue;
@@ -12,7 +11,6 @@ import gapwise.effect.Interval;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.regression.Predicted;
-import gapwise.synthesis.regression.Regression;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -117,33 +115,27 @@ record ModeratorPredictions(List<Map<String, RowValue>> points, List<Along> curv
 
   /** How the values are told; the same for all predictions. */
   private record Teller(
-      ModeratorQuestion<?> question,
-      Regression.Fit fit,
-      ModeratorValues values,
-      BackTransform back,
-      PlacesPart places) {
-    static Teller of(ModeratorQuestion<?> question, Regression.Fit fit) {
-      return new Teller(
-          question, fit, question.values(), question.back(), question.asked().places());
+      ModeratedStudies<?> studies, FittedMean fit, ModeratorValues values, BackTransform back) {
+    static Teller of(ModeratedStudies<?> studies, FittedMean fit) {
+      return new Teller(studies, fit, studies.values(), studies.back());
     }
   }
 
   /** The single predictions; empty if none are asked for. */
-  Optional<List<RegressionResult.Prediction>> points(
-      ModeratorQuestion<?> question, Regression.Fit fit) {
+  Optional<List<RegressionResult.Prediction>> points(ModeratedStudies<?> studies, FittedMean fit) {
     if (points.isEmpty()) {
       return Optional.empty();
     }
-    Teller teller = Teller.of(question, fit);
+    Teller teller = Teller.of(studies, fit);
     return Optional.of(points.stream().map(point -> predicted(teller, point)).toList());
   }
 
   /** The predictions along columns; empty if none are asked for. */
-  Optional<List<RegressionResult.Curve>> curves(ModeratorQuestion<?> question, Regression.Fit fit) {
+  Optional<List<RegressionResult.Curve>> curves(ModeratedStudies<?> studies, FittedMean fit) {
     if (curves.isEmpty()) {
       return Optional.empty();
     }
-    Teller teller = Teller.of(question, fit);
+    Teller teller = Teller.of(studies, fit);
     return Optional.of(
         curves.stream()
             .map(
@@ -155,10 +147,7 @@ record ModeratorPredictions(List<Map<String, RowValue>> points, List<Along> curv
   }
 
   private static RegressionResult.Prediction predicted(Teller teller, Map<String, RowValue> cells) {
-    ModeratorQuestion<?> question = teller.question();
-    Predicted predicted =
-        Predicted.at(
-            teller.fit(), question.sample(), question.settings(), question.design().values(cells));
+    Predicted predicted = teller.fit().at().apply(teller.studies().design().values(cells));
     BackTransform back = teller.back();
     double estimate = predicted.mean().estimate();
     Interval limits = predicted.mean().interval();
@@ -181,12 +170,12 @@ record ModeratorPredictions(List<Map<String, RowValue>> points, List<Along> curv
             part(average, Result.Estimate::estimate),
             part(average, Result.Estimate::lower),
             part(average, Result.Estimate::upper)),
-        teller.places().at(predicted.distribution(), back));
+        teller.studies().asked().places().at(predicted.distribution(), back));
   }
 
   private static Optional<Result.Estimate> average(
       Teller teller, double estimate, Interval limits) {
-    PoolingPlan plan = teller.question().synthesis().plan();
+    PoolingPlan plan = teller.studies().synthesis().plan();
     return MeanOfTrueValues.of(plan.measure(), plan.scale())
         .map(mean -> mean.of(estimate, limits.lower(), limits.upper(), teller.fit().tauSquared()));
   }

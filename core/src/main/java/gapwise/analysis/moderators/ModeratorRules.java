@@ -2,6 +2,7 @@ package gapwise.analysis.moderators;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
 import gapwise.problem.Problems;
@@ -21,13 +22,16 @@ public final class ModeratorRules {
     boolean moderators = plan.has("moderators");
     for (String field : List.of("moderators", "robustVariance")) {
       String model = plan.path("model").asText();
-      if (plan.has(field) && !MODELS.contains(model)) {
+      boolean exact = ExactModels.asked(plan) && field.equals("moderators");
+      if (plan.has(field) && !exact && !MODELS.contains(model)) {
         problems.add(
             field,
             "not-with-this-model",
             "'"
                 + field
-                + "' goes with random effects, a common effect or three levels, not with '"
+                + "' goes with random effects, a common effect or three levels"
+                + (field.equals("moderators") ? ", or with an exact likelihood" : "")
+                + ", not with '"
                 + model
                 + "'");
       }
@@ -40,6 +44,9 @@ public final class ModeratorRules {
     }
     if (moderators) {
       together(plan, problems);
+      if (ExactModels.asked(plan)) {
+        ExactModels.checkModerators(plan, problems);
+      }
     }
     Work.require(
         Limit.TERMS,

@@ -1,5 +1,6 @@
 package gapwise.analysis.moderators;
 
+import gapwise.analysis.pooling.ExactModel;
 import gapwise.analysis.pooling.PooledResult;
 import gapwise.analysis.pooling.StudyTable;
 import gapwise.analysis.pooling.StudyWarnings;
@@ -26,9 +27,14 @@ public final class RegressionPart {
    */
   public static <D extends StudyData> FittedRows of(
       Synthesis<D> synthesis, AskedRegression asked, List<Result.Warning> warnings) {
+    if (synthesis.plan().model() instanceof ExactModel exact) {
+      return ExactRegressionPart.of(
+          ModeratedStudies.of(synthesis, asked, warnings), exact, warnings);
+    }
     ModeratorQuestion<D> question = ModeratorQuestion.of(synthesis, asked, warnings);
     ModeratorPredictions predictions =
-        ModeratorPredictions.of(asked.predictions(), question.design(), question.values());
+        ModeratorPredictions.of(
+            asked.predictions(), question.design(), question.studies().values());
     Regression regression = question.fit();
     if (synthesis.pooler().size() == 0) {
       warnings.add(StudyWarnings.nothingLeft(synthesis.studies()));
@@ -37,7 +43,10 @@ public final class RegressionPart {
     }
     return new FittedRows(
         new PooledResult(
-            rows(synthesis, question.design(), regression),
+            rows(
+                synthesis,
+                question.design(),
+                regression.fit().map(Regression.Fit::weights).orElse(List.of())),
             Optional.empty(),
             OptionalDouble.empty(),
             regression.heterogeneity().equals(Heterogeneity.UNKNOWN)
@@ -58,9 +67,13 @@ public final class RegressionPart {
         .map(one -> new Result.Fit(one.logLikelihood(), one.restricted(), one.converged()));
   }
 
-  private static <D extends StudyData> List<Result.Study> rows(
-      Synthesis<D> synthesis, ModeratorDesign design, Regression regression) {
-    List<Double> weights = regression.fit().map(Regression.Fit::weights).orElse(List.of());
+  /**
+   * The rows with shares of the weights.
+   *
+   * @param weights of the studies that enter; empty if there are none
+   */
+  static <D extends StudyData> List<Result.Study> rows(
+      Synthesis<D> synthesis, ModeratorDesign design, List<Double> weights) {
     double sum = weights.stream().mapToDouble(Double::doubleValue).sum();
     Map<Integer, Double> shares = new HashMap<>();
     for (int i = 0; i < weights.size(); i++) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.pooling.PlaceResult;
 import gapwise.analysis.result.Result;
+import gapwise.synthesis.likelihood.LikelihoodRatioTest;
 import gapwise.synthesis.pooling.PooledMean;
 import gapwise.synthesis.regression.WaldTest;
 import java.util.List;
@@ -12,11 +13,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** What moderators explain of the differences between studies. Part of a {@link Result}. */
+/**
+ * What moderators explain of the differences between studies. Part of a {@link Result}.
+ *
+ * @param residualQ empty for an exact likelihood, which has none
+ * @param rSquaredPercent empty where there is nothing to explain, and for an exact likelihood
+ */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
 public record RegressionResult(
     List<Coefficient> coefficients,
-    ResidualQ residualQ,
+    Optional<ResidualQ> residualQ,
     Optional<Test> moderatorTest,
     OptionalDouble rSquaredPercent,
     Optional<List<Nonlinearity>> nonlinearity,
@@ -56,6 +62,10 @@ public record RegressionResult(
   /** A test of some coefficients together; two degrees of freedom for F. */
   public record Test(double statistic, List<Integer> degreesOfFreedom, double pValue) {
     public static Test of(WaldTest test) {
+      return new Test(test.statistic(), test.degreesOfFreedom(), test.pValue());
+    }
+
+    static Test of(LikelihoodRatioTest test) {
       return new Test(test.statistic(), test.degreesOfFreedom(), test.pValue());
     }
   }

@@ -57,15 +57,16 @@ final class RegressionTelling<D extends StudyData> {
     }
     return new RegressionResult(
         coefficients(fit),
-        new RegressionResult.ResidualQ(left.q(), left.degreesOfFreedom(), left.pValue()),
+        Optional.of(
+            new RegressionResult.ResidualQ(left.q(), left.degreesOfFreedom(), left.pValue())),
         fit.moderatorTest().map(RegressionResult.Test::of),
         fit.rSquared().isEmpty()
             ? OptionalDouble.empty()
             : OptionalDouble.of(100 * fit.rSquared().getAsDouble()),
         nonlinearity(),
         permutation(),
-        predictions.points(question, fit),
-        predictions.curves(question, fit),
+        predictions.points(question.studies(), question.expected(fit)),
+        predictions.curves(question.studies(), question.expected(fit)),
         leaveOneOut());
   }
 
@@ -92,10 +93,10 @@ final class RegressionTelling<D extends StudyData> {
   }
 
   private Optional<RegressionResult.Permutation> permutation() {
-    if (question.asked().permutation().isEmpty()) {
+    if (question.studies().asked().permutation().isEmpty()) {
       return Optional.empty();
     }
-    AskedRegression.Permutation asked = question.asked().permutation().get();
+    AskedRegression.Permutation asked = question.studies().asked().permutation().get();
     int permutations = asked.permutations();
     Work.require(
         Limit.DRAWS, permutations, "permutationTest.permutations", "Some thousand tell enough.");
@@ -128,7 +129,7 @@ final class RegressionTelling<D extends StudyData> {
   }
 
   private Optional<List<RegressionResult.Omitted>> leaveOneOut() {
-    if (!question.asked().withoutEach()) {
+    if (!question.studies().asked().withoutEach()) {
       return Optional.empty();
     }
     if (question.sample().size() > Refit.MOST_STUDIES) {
@@ -138,7 +139,7 @@ final class RegressionTelling<D extends StudyData> {
     List<Optional<Regression.Fit>> fits =
         Regression.withoutEach(question.sample(), fit.design(), question.settings());
     List<RegressionResult.Omitted> omitted = new ArrayList<>();
-    List<Studies.Entry<D>> entries = question.entries();
+    List<Studies.Entry<D>> entries = question.studies().entries();
     for (int i = 0; i < fits.size(); i++) {
       Optional<Regression.Fit> one = fits.get(i);
       String label = entries.get(i).label();

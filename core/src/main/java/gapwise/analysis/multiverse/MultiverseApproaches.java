@@ -6,6 +6,7 @@ import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.pooling.ZeroVariances;
 import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Work;
+import gapwise.effect.EmptyCells;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import gapwise.effect.StudyEffect;
@@ -55,8 +56,10 @@ record MultiverseApproaches<D extends StudyData>(
   private void ofScale(
       String scale, Settings onScale, List<Approach> approaches, IntConsumer listed) {
     List<AskedCells> rules = plan.vary().emptyCells();
-    if (rules.isEmpty() || !plan.usesEmptyCells().getOrDefault(scale, false)) {
-      approaches.add(byEffects(plan.reading(scale, plan.base().options().emptyCells()), onScale));
+    boolean used = plan.usesEmptyCells().getOrDefault(scale, false);
+    if (rules.isEmpty() || !used) {
+      EmptyCells own = used ? plan.base().options().emptyCells() : EmptyCells.USUAL;
+      approaches.add(byEffects(plan.reading(scale, own), onScale));
       return;
     }
     int ways = 0;

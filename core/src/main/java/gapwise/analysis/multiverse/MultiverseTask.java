@@ -6,6 +6,7 @@ import gapwise.analysis.plan.Filling;
 import gapwise.analysis.plan.Plan;
 import gapwise.analysis.plan.PlanHead;
 import gapwise.analysis.plan.Task;
+import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisDefaults;
 import gapwise.analysis.synthesis.SynthesisTask;
 import gapwise.analysis.synthesis.UnusedSettings;
@@ -49,11 +50,14 @@ public final class MultiverseTask implements Task {
         vary.models().contains("common-effect")
             && full.path("pooling").asText("inverse-variance").equals("inverse-variance");
     List<MultiversePlan.FromCounts> fromCounts = new ArrayList<>();
+    // What the plan's own model has no use for, a model that is varied may use.
+    List<Result.Warning> unused = new ArrayList<>(UnusedSettings.of(base));
     for (String model : vary.models()) {
       if (model.equals("exact-likelihood")) {
         for (String interval : vary.exactIntervals()) {
           Map<String, String> fields = ofModel(model, measure);
           fields.put("interval", interval);
+          unused.retainAll(UnusedSettings.of(synthesis(full, fields)));
           fromCounts.add(fromCounts(full, model, interval, fields));
         }
       } else if (model.equals("bayesian") || (model.equals("common-effect") && !commonByEffects)) {
@@ -69,7 +73,7 @@ public final class MultiverseTask implements Task {
         fromCounts,
         commonByEffects,
         usesEmptyCells(base, measure),
-        UnusedSettings.of(base));
+        unused);
   }
 
   private static MultiversePlan.FromCounts fromCounts(

@@ -2,6 +2,7 @@ package gapwise.analysis.multiverse;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.pooling.ExactModels;
+import gapwise.analysis.synthesis.SynthesisDefaults;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.multiverse.Choice;
 import gapwise.synthesis.multiverse.Settings;
@@ -14,18 +15,25 @@ import gapwise.synthesis.pooling.MeanIntervals;
 record OwnSettings(
     String model, String scale, String emptyCells, String estimator, String interval) {
 
+  /** The interval with which pages tell rates and ratios by their exact likelihood. */
+  static final String EXACT_INTERVAL_OF_PAGES = "t-k-minus-1";
+
   /**
-   * What pages show for the measure of a plan: counts by the posterior of their exact likelihood,
-   * all else by random effects on the scale of the plan.
+   * What pages show for the measure of a plan: shares by the posterior of their exact likelihood,
+   * other counts by that likelihood alone, all else by random effects on the scale of the plan.
    */
   static OwnSettings ofPages(ObjectNode base) {
-    if (ExactModels.take(base.path("measure").asText())) {
+    String measure = base.path("measure").asText();
+    if (measure.equals("proportion")) {
       return new OwnSettings("bayesian", "", "", "", "");
+    }
+    if (ExactModels.take(measure)) {
+      return new OwnSettings("exact-likelihood", "", "", "", EXACT_INTERVAL_OF_PAGES);
     }
     return new OwnSettings(
         "random-effects",
         base.path("scale").asText(),
-        base.has("continuityCorrection") ? AskedCells.of(base).words() : "",
+        SynthesisDefaults.usesContinuityCorrection(base) ? AskedCells.of(base).words() : "",
         TauSquaredEstimators.all().get(0).name(),
         MeanIntervals.usual().name());
   }
@@ -41,7 +49,9 @@ record OwnSettings(
     return new OwnSettings(
         model,
         byEffects ? base.path("scale").asText() : "",
-        byEffects && base.has("continuityCorrection") ? AskedCells.of(base).words() : "",
+        byEffects && SynthesisDefaults.usesContinuityCorrection(base)
+            ? AskedCells.of(base).words()
+            : "",
         random ? base.path("betweenStudyVariance").asText() : "",
         random || ExactModels.asked(base) ? base.path("interval").asText() : "");
   }

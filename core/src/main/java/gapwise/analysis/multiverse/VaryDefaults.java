@@ -30,7 +30,9 @@ final class VaryDefaults {
   private static final List<String> INTERVALS =
       List.of("hartung-knapp", "hartung-knapp-never-narrower", "normal", "profile-likelihood");
 
-  private static final List<String> EXACT_INTERVALS = List.of("t-k-minus-1", "normal");
+  /** The one that pages take is the first. */
+  private static final List<String> EXACT_INTERVALS =
+      List.of(OwnSettings.EXACT_INTERVAL_OF_PAGES, "normal");
 
   /** Scales on which an arm without, or with only, events needs no special treatment or little. */
   private static final Map<String, List<String>> SCALES =

@@ -21,6 +21,9 @@ public final class ExactModels {
   /** The limits by Student's t; the contract of plans knows normal ones only. */
   private static final String STUDENT_T = "t-k-minus-1";
 
+  /** The test of moderators by Student's t and F; another model has none of this name. */
+  public static final String MODERATORS_BY_STUDENT_T = "t-k-minus-p";
+
   private ExactModels() {}
 
   /** Whether a plan asks for it. */
@@ -100,6 +103,36 @@ public final class ExactModels {
     }
   }
 
+  /** What does not go with moderators. */
+  public static void checkModerators(ObjectNode plan, Problems problems) {
+    String test = plan.path("moderatorTest").asText();
+    if (!test.equals("normal") && !test.equals(MODERATORS_BY_STUDENT_T)) {
+      problems.add(
+          "moderatorTest",
+          "interval-not-for-model",
+          "'"
+              + test
+              + "' goes with another model; with 'exact-likelihood' moderators are tested by"
+              + " 'normal' or '"
+              + MODERATORS_BY_STUDENT_T
+              + "'");
+    }
+    if (plan.path("likelihood").asText().equals("unconditional")) {
+      problems.add(
+          "likelihood",
+          "part-not-for-model",
+          "the unconditional likelihood has an intercept a study, which moderators do not go with"
+              + " here; take 'conditional'");
+    }
+    if (plan.has("permutationTest")) {
+      problems.add(
+          "permutationTest",
+          "part-not-for-model",
+          "moderators are exchanged between effects and their variances, which the exact likelihood"
+              + " does without; ask it of 'random-effects'");
+    }
+  }
+
   /** What no model of counts as they are can take. */
   public static void checkCounts(ObjectNode plan, Problems problems) {
     if (!MEASURES.contains(plan.path("measure").asText())) {
@@ -130,7 +163,7 @@ public final class ExactModels {
 
   /** Parts that need an effect and a variance of each study, which empty cells may not give. */
   private static void parts(ObjectNode plan, Problems problems) {
-    for (String field : List.of("moderators", "robustVariance", "smallStudyEffects")) {
+    for (String field : List.of("robustVariance", "smallStudyEffects")) {
       if (plan.has(field) && plan.get(field).size() + plan.get(field).asText().length() > 0) {
         problems.add(
             field,
@@ -156,10 +189,13 @@ public final class ExactModels {
         new ExactLikelihood(model, full.get("quadraturePoints").asInt()), limits(full), settings);
   }
 
+  /** With moderators limits are those of their test. */
   private static LikelihoodLimits limits(ObjectNode full) {
     return new LikelihoodLimits(
         full.get("level").asDouble(),
-        full.get("interval").asText().equals(STUDENT_T),
+        full.has("moderators")
+            ? full.path("moderatorTest").asText().equals(MODERATORS_BY_STUDENT_T)
+            : full.get("interval").asText().equals(STUDENT_T),
         Arrays.stream(Prediction.Reference.values())
             .filter(one -> one.word().equals(full.path("predictionInterval").asText()))
             .findFirst());

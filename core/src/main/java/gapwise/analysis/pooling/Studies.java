@@ -101,7 +101,7 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       }
       entries.add(new Entry<>(row, label, data, Optional.empty(), group));
     }
-    if (plan.options().correlation().isPresent() && !table.rows().isEmpty()) {
+    if (plan.options().correlation().isPresent() && takesChanges(plan) && !table.rows().isEmpty()) {
       warnings.add(
           Result.Warning.of(
               "correlation-stated-by-plan",
@@ -114,6 +114,12 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       throw new WrongInputException(problems.list());
     }
     return new Studies<>(withEffects(plan, measure, entries, warnings), warnings);
+  }
+
+  /** Whether rows may be changes in the same patients. */
+  private static boolean takesChanges(PoolingPlan plan) {
+    boolean mean = plan.measure().equals("mean") && plan.scale().equals("raw");
+    return mean || plan.measure().equals("mean-difference");
   }
 
   private static String withoutValue(DataTable.Row row, String column) {

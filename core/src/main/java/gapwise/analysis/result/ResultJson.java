@@ -31,6 +31,15 @@ public final class ResultJson {
   private ResultJson() {}
 
   public static ObjectNode of(Result result) {
+    return of(result, Optional.empty());
+  }
+
+  /** The same with what made it, after the plan. */
+  public static ObjectNode of(Result result, Origin origin) {
+    return of(result, Optional.of(origin));
+  }
+
+  private static ObjectNode of(Result result, Optional<Origin> origin) {
     // The plan is JSON already, with as many rows as there are data, and is not written anew.
     ObjectNode found = JsonNodeFactory.instance.objectNode();
     found.set("data", MAPPER.valueToTree(result.data()));
@@ -43,7 +52,13 @@ public final class ResultJson {
     List<String> dropped = new ArrayList<>();
     clean(found, "", dropped);
     ObjectNode json = JsonNodeFactory.instance.objectNode();
-    json.set("plan", result.plan());
+    ObjectNode plan = result.plan();
+    json.set("plan", plan);
+    origin.ifPresent(
+        made -> {
+          json.set("software", made.software());
+          made.evidence(plan).ifPresent(state -> json.set("evidence", state));
+        });
     json.setAll(withLimit(found));
     if (json.has("subgroups")) {
       ArrayNode groups = (ArrayNode) json.get("subgroups");

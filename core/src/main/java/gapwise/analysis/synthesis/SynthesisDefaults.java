@@ -45,15 +45,21 @@ public final class SynthesisDefaults {
       plan.text("subgroupVariance", own ? "separate" : "common-when-few");
     }
     if (plan.given().has("moderators")) {
-      AskedRegression.fill(
-          plan,
-          random
-              ? "hartung-knapp"
-              : plan.is("model", "three-level") ? plan.text("interval") : "normal");
+      AskedRegression.fill(plan, moderatorTest(plan));
     }
     RobustPart.fill(plan);
     SmallStudyDefaults.fill(plan);
     plan.flag("influence");
+  }
+
+  private static String moderatorTest(Filling plan) {
+    if (plan.is("model", "three-level")) {
+      return plan.text("interval");
+    }
+    if (ExactModels.asked(plan.full())) {
+      return ExactModels.MODERATORS_BY_STUDENT_T;
+    }
+    return plan.is("model", "random-effects") ? "hartung-knapp" : "normal";
   }
 
   private static void model(Filling plan, boolean random) {

@@ -122,8 +122,17 @@ final class SynthesisRules {
   }
 
   private void threeLevel() {
+    if (text("moderatorTest").equals(ExactModels.MODERATORS_BY_STUDENT_T)
+        && !ExactModels.asked(plan)) {
+      problems.add(
+          "moderatorTest",
+          "interval-not-for-model",
+          "'"
+              + ExactModels.MODERATORS_BY_STUDENT_T
+              + "' goes with the model 'exact-likelihood'; take another");
+    }
     if (!text("model").equals("three-level")) {
-      if (text("moderatorTest").equals(OF_CLUSTERS)) {
+      if (text("moderatorTest").equals(OF_CLUSTERS) && !ExactModels.asked(plan)) {
         problems.add(
             "moderatorTest",
             "interval-not-for-model",

@@ -99,7 +99,7 @@ public final class SynthesisTask implements Task {
     full.path("backTransformAlsoWith").forEach(one -> also.add(one.asDouble()));
     return new MeasureOptions(
         full.path("scale").asText(Measures.scales(full.get("measure").asText()).get(0)),
-        emptyCells(full),
+        SynthesisDefaults.usesContinuityCorrection(full) ? emptyCells(full) : EmptyCells.USUAL,
         n.isNumber() ? OptionalDouble.of(n.asDouble()) : OptionalDouble.empty(),
         also,
         full.path("smallSampleCorrection").asText("exact").equals("exact"),

@@ -39,6 +39,7 @@ public final class UnusedSettings {
             plan.has("moderators")
                 && (random.test(plan)
                     || threeLevel.test(plan)
+                    || ExactModels.asked(plan)
                     || is(plan, "moderatorTest", "normal")));
     USED.put("cluster", plan -> plan.has("robustVariance") || is(plan, "model", "three-level"));
     USED.put("continuityCorrection", SynthesisDefaults::usesContinuityCorrection);

@@ -8,6 +8,15 @@ public sealed interface CentrePrior {
   /** Logarithm of the density, up to a constant. */
   double logDensity(double centre);
 
+  /**
+   * Whether what it and a prior of tau leave after some studies of counts is well a distribution.
+   *
+   * @param studies at least 1
+   */
+  default boolean isProper(TauPrior tau, int studies) {
+    return true;
+  }
+
   /** Every share alike for the middle study, so its logit has a logistic distribution. */
   record UniformShare() implements CentrePrior {
     @Override
@@ -25,6 +34,17 @@ public sealed interface CentrePrior {
     @Override
     public double logDensity(double centre) {
       return centre;
+    }
+
+    /**
+     * With k studies and a large tau the centre has the density exp(centre - k centre^2/(2 tau^2)),
+     * whose mass grows like exp(tau^2/(2k)). A half-normal prior of scale s falls faster if s^2 is
+     * less than k; twice as fast is asked, so that no more than the tails hangs on it.
+     */
+    @Override
+    public boolean isProper(TauPrior tau, int studies) {
+      return !(tau instanceof TauPrior.HalfNormal normal)
+          || 2 * normal.scale() * normal.scale() <= studies;
     }
   }
 

@@ -9,11 +9,13 @@ import gapwise.effect.TwoByTwo;
 import gapwise.effect.TwoRates;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
-import gapwise.problem.Problems;
 import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
+import gapwise.synthesis.regression.DesignMatrix;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -61,12 +63,22 @@ public final class ExactLikelihood {
     List<? extends StudyData> told = studies.stream().filter(ExactLikelihood::tells).toList();
     LikelihoodFit fit = fit(told);
     if (fit instanceof LikelihoodFit.NoMaximum none) {
-      return Pooled.without(Heterogeneity.UNKNOWN, why(none.reason(), studies));
+      return Pooled.without(Heterogeneity.UNKNOWN, why(model, none.reason(), studies));
     }
     LikelihoodFit.Estimate top = (LikelihoodFit.Estimate) fit;
     return told.size() == 1
         ? single(told.get(0), top, limits.level())
         : pooled(top, told.size(), limits, shares(model, studies, top.estimate(), top.tau()));
+  }
+
+  /**
+   * Explains the same counts by moderators; for models without an intercept a study.
+   *
+   * @param design a row for each study
+   */
+  public CountRegression regression(
+      List<? extends StudyData> studies, DesignMatrix design, LikelihoodLimits limits) {
+    return CountRegression.of(model, studies, design, points, limits);
   }
 
   private LikelihoodFit fit(List<? extends StudyData> studies) {
@@ -119,16 +131,12 @@ public final class ExactLikelihood {
 
   private static Pooled pooled(
       LikelihoodFit.Estimate top, int studies, LikelihoodLimits limits, List<Double> shares) {
-    Problems warnings = new Problems();
+    List<Problem> warnings = warnings(top.refined(), top.converged());
     if (top.tau() == 0) {
       warnings.add(
-          "", "between-study-variance-at-zero", say("analysis.likelihood-variance-at-zero"));
-    }
-    if (top.refined()) {
-      warnings.add("", "quadrature-refined", say("analysis.quadrature-refined"));
-    }
-    if (!top.converged()) {
-      warnings.add("", "did-not-converge", say("analysis.likelihood-did-not-settle"));
+          0,
+          new Problem(
+              "", "between-study-variance-at-zero", say("analysis.likelihood-variance-at-zero")));
     }
     return new Pooled(
         Optional.of(limits.mean(top, studies)),
@@ -137,7 +145,19 @@ public final class ExactLikelihood {
         shares,
         OptionalDouble.of(top.standardError()),
         Optional.of(new Pooled.Likelihood(top.logLikelihood(), false, top.converged())),
-        warnings.list());
+        warnings);
+  }
+
+  /** What a reader must know of a search; may be added to. */
+  static List<Problem> warnings(boolean refined, boolean settled) {
+    List<Problem> warnings = new ArrayList<>();
+    if (refined) {
+      warnings.add(new Problem("", "quadrature-refined", say("analysis.quadrature-refined")));
+    }
+    if (!settled) {
+      warnings.add(new Problem("", "did-not-converge", say("analysis.likelihood-did-not-settle")));
+    }
+    return warnings;
   }
 
   /**
@@ -149,21 +169,25 @@ public final class ExactLikelihood {
    */
   public static List<Double> shares(
       Model model, List<? extends StudyData> studies, double centre, double tau) {
-    double[] information;
-    if (model == Model.PROPORTION) {
-      double spread = 1 / (1 + Math.exp(-centre));
-      spread *= 1 - spread;
-      information = column(studies, study -> ((ArmCounts) study).total());
-      scale(information, spread);
-    } else if (model == Model.RATE) {
-      information = column(studies, study -> ((ArmRate) study).personTime());
-      scale(information, Math.exp(centre));
-    } else {
+    return shares(model, studies, Collections.nCopies(studies.size(), centre), tau);
+  }
+
+  /** The same with a centre for each study. */
+  static List<Double> shares(
+      Model model, List<? extends StudyData> studies, List<Double> centres, double tau) {
+    if (model != Model.PROPORTION && model != Model.RATE) {
       return List.of();
     }
+    double[] information = new double[studies.size()];
     double sum = 0;
     for (int i = 0; i < information.length; i++) {
-      information[i] = 1 / (tau * tau + 1 / information[i]);
+      double centre = centres.get(i);
+      double share = 1 / (1 + Math.exp(-centre));
+      double own =
+          studies.get(i) instanceof ArmCounts arm
+              ? arm.total() * share * (1 - share)
+              : ((ArmRate) studies.get(i)).personTime() * Math.exp(centre);
+      information[i] = 1 / (tau * tau + 1 / own);
       sum += information[i];
     }
     scale(information, 1 / sum);
@@ -198,7 +222,8 @@ public final class ExactLikelihood {
         List.of(new Problem("", "single-study", say("analysis.one-study-says-anything"))));
   }
 
-  private Problem why(LikelihoodFit.Reason reason, List<? extends StudyData> studies) {
+  /** A reason in words. */
+  static Problem why(Model model, LikelihoodFit.Reason reason, List<? extends StudyData> studies) {
     boolean two = model != Model.PROPORTION && model != Model.RATE;
     return switch (reason) {
       case NO_INFORMATION -> {

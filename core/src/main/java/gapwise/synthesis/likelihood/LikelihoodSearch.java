@@ -1,6 +1,8 @@
 package gapwise.synthesis.likelihood;
 
 import gapwise.numeric.GaussHermite;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Finds the top of the likelihood. First with tau at 0, where it is concave; then by Newton's
@@ -51,20 +53,28 @@ final class LikelihoodSearch {
     if (studies.size() == 0) {
       return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.NO_INFORMATION);
     }
-    int down = 0;
-    int up = 0;
-    for (int i = 0; i < studies.size(); i++) {
-      down += studies.pull(i) == StudyLikelihoods.Pull.DOWN ? 1 : 0;
-      up += studies.pull(i) == StudyLikelihoods.Pull.UP ? 1 : 0;
+    Optional<LikelihoodFit.Reason> one = atOneLimit(studies);
+    if (one.isPresent()) {
+      return new LikelihoodFit.NoMaximum(one.get());
     }
-    if (down == studies.size()) {
-      return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.MEAN_FALLS);
-    }
-    if (up == studies.size()) {
-      return new LikelihoodFit.NoMaximum(LikelihoodFit.Reason.MEAN_RISES);
-    }
+    int down = count(studies, StudyLikelihoods.Pull.DOWN);
+    int up = count(studies, StudyLikelihoods.Pull.UP);
     boolean limits = down + up == studies.size();
     return new LikelihoodSearch(studies, GaussHermite.of(points)).best(limits, down, up);
+  }
+
+  /** Why there is no top where all studies, of which there are some, push the mean one way. */
+  static Optional<LikelihoodFit.Reason> atOneLimit(StudyLikelihoods studies) {
+    if (count(studies, StudyLikelihoods.Pull.DOWN) == studies.size()) {
+      return Optional.of(LikelihoodFit.Reason.MEAN_FALLS);
+    }
+    return count(studies, StudyLikelihoods.Pull.UP) == studies.size()
+        ? Optional.of(LikelihoodFit.Reason.MEAN_RISES)
+        : Optional.empty();
+  }
+
+  private static int count(StudyLikelihoods studies, StudyLikelihoods.Pull pull) {
+    return (int) IntStream.range(0, studies.size()).filter(i -> studies.pull(i) == pull).count();
   }
 
   private LikelihoodFit best(boolean limits, int down, int up) {

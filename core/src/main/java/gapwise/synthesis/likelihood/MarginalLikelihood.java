@@ -1,10 +1,6 @@
 package gapwise.synthesis.likelihood;
 
-import gapwise.effect.ArmCounts;
-import gapwise.effect.ArmRate;
 import gapwise.effect.StudyData;
-import gapwise.effect.TwoByTwo;
-import gapwise.effect.TwoRates;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -29,29 +25,7 @@ public final class MarginalLikelihood {
    * @param data of at least one study that says something of what is pooled
    */
   public static MarginalLikelihood of(ExactLikelihood.Model model, List<? extends StudyData> data) {
-    return new MarginalLikelihood(
-        switch (model) {
-          case PROPORTION -> {
-            List<ArmCounts> arms = data.stream().map(ArmCounts.class::cast).toList();
-            yield new BinomialLikelihoods(
-                arms.stream().mapToDouble(ArmCounts::events).toArray(),
-                arms.stream().mapToDouble(ArmCounts::total).toArray(),
-                new double[arms.size()]);
-          }
-          case RATE -> {
-            List<ArmRate> arms = data.stream().map(ArmRate.class::cast).toList();
-            yield new PoissonLikelihoods(
-                arms.stream().mapToDouble(ArmRate::events).toArray(),
-                arms.stream().mapToDouble(ArmRate::personTime).toArray());
-          }
-          case RATE_RATIO ->
-              RateRatioNormal.given(data.stream().map(TwoRates.class::cast).toList());
-          case ODDS_RATIO_CONDITIONAL ->
-              FourfoldNormal.given(data.stream().map(TwoByTwo.class::cast).toList());
-          default ->
-              throw new IllegalArgumentException(
-                  model + " has intercepts that would need priors of their own");
-        });
+    return new MarginalLikelihood(StudyLikelihoods.of(model, data));
   }
 
   /** Number of studies. */

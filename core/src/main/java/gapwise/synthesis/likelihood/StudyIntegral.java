@@ -22,28 +22,13 @@ import gapwise.numeric.GaussHermite;
  * not of the integral it stands for, so that few points give a consistent fit too. Not for use by
  * several threads at once.
  */
-final class StudyIntegral {
-  private static final int MOST_STEPS = 300;
-
-  private static final double SETTLED = 1e-7;
-
+final class StudyIntegral extends TrueValueIntegral {
   /** Nodes that add less than this share are passed over, since their derivatives can overflow. */
   private static final double LEAST_SHARE = 1e-200;
 
-  /** Log likelihood, then its first derivatives, then the second ones row by row. */
-  double value;
-
-  final double[] gradient = new double[3];
-  final double[][] hessian = new double[3][3];
-
-  /** Place of the mode, in units of u. */
-  double mode;
-
-  private final StudyLikelihoods studies;
   private final int parameters;
   private final double[] nodes;
   private final double[] logScaled;
-  private final double[] d = new double[StudyLikelihoods.LENGTH];
   private final ModeMoves moves;
   private final double[] first = new double[3];
   private final double[] mixed = new double[3];
@@ -51,7 +36,7 @@ final class StudyIntegral {
   private final double[] bent = new double[3];
 
   StudyIntegral(StudyLikelihoods studies, GaussHermite rule) {
-    this.studies = studies;
+    super(studies);
     parameters = studies.hasIntercepts() ? 3 : 2;
     moves = new ModeMoves(parameters);
     nodes = new double[rule.points()];
@@ -62,12 +47,7 @@ final class StudyIntegral {
     }
   }
 
-  /**
-   * Works out value and derivatives.
-   *
-   * @param tau at least 0; at 0 the derivatives by it are those from above
-   * @param from where the search for the mode starts
-   */
+  @Override
   void at(int study, double mean, double tau, double intercept, double from) {
     Work.check();
     if (tau == 0) {
@@ -82,57 +62,6 @@ final class StudyIntegral {
     } else {
       sum(study, mean, tau, intercept);
     }
-  }
-
-  private void withoutSpread(int study, double mean, double intercept) {
-    studies.second(study, mean, intercept, d);
-    mode = 0;
-    value = d[VALUE];
-    gradient[0] = d[T];
-    gradient[1] = 0;
-    gradient[2] = d[G];
-    hessian[0][0] = d[TT];
-    hessian[1][1] = d[T] * d[T] + d[TT];
-    hessian[2][2] = d[GG];
-    both(hessian, 0, 1, 0);
-    both(hessian, 0, 2, d[TG]);
-    both(hessian, 1, 2, 0);
-  }
-
-  /** The zero of h_u(u) = tau l'(mean + tau u) - u, which falls; Newton within a bracket. */
-  private double findMode(int study, double mean, double tau, double intercept, double from) {
-    double low = Double.NEGATIVE_INFINITY;
-    double high = Double.POSITIVE_INFINITY;
-    double u = from;
-    double lastStep = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < MOST_STEPS; i++) {
-      studies.slopes(study, mean + tau * u, intercept, d);
-      double slope = tau * d[T] - u;
-      if (slope > 0) {
-        low = u;
-      } else {
-        high = u;
-      }
-      double step = slope / (1 - tau * tau * d[TT]);
-      double next = u + step;
-      if (Math.abs(step) <= SETTLED * (1 + Math.abs(u))) {
-        return next; // what is left is of the order of the square of this step
-      }
-      boolean slow = i > 4 && Math.abs(step) > lastStep / 2;
-      if (!(next >= low && next <= high) || slow) {
-        next = between(low, high, u);
-      }
-      lastStep = Math.abs(next - u);
-      u = next;
-    }
-    return u;
-  }
-
-  private static double between(double low, double high, double u) {
-    if (low == Double.NEGATIVE_INFINITY) {
-      return high - 1 - Math.abs(u);
-    }
-    return high == Double.POSITIVE_INFINITY ? low + 1 + Math.abs(u) : low + (high - low) / 2;
   }
 
   private void sum(int study, double mean, double tau, double intercept) {
@@ -264,10 +193,5 @@ final class StudyIntegral {
       return y == 2 ? d[GG] : y == 1 ? u * d[TG] : d[TG];
     }
     return x == 0 ? d[TT] : y == 0 ? u * d[TT] : u * u * d[TT];
-  }
-
-  private static void both(double[][] matrix, int x, int y, double entry) {
-    matrix[x][y] = entry;
-    matrix[y][x] = entry;
   }
 }

@@ -1,6 +1,12 @@
 package gapwise.synthesis.likelihood;
 
+import gapwise.effect.ArmCounts;
+import gapwise.effect.ArmRate;
+import gapwise.effect.StudyData;
+import gapwise.effect.TwoByTwo;
+import gapwise.effect.TwoRates;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * The log likelihoods of some studies, each a concave function of its own true value theta and, in
@@ -36,6 +42,35 @@ abstract class StudyLikelihoods {
     NONE,
     DOWN,
     UP
+  }
+
+  /**
+   * Counts of one kind, without intercepts.
+   *
+   * @param data that each say something of what is pooled
+   */
+  static StudyLikelihoods of(ExactLikelihood.Model model, List<? extends StudyData> data) {
+    return switch (model) {
+      case PROPORTION -> {
+        List<ArmCounts> arms = data.stream().map(ArmCounts.class::cast).toList();
+        yield new BinomialLikelihoods(
+            arms.stream().mapToDouble(ArmCounts::events).toArray(),
+            arms.stream().mapToDouble(ArmCounts::total).toArray(),
+            new double[arms.size()]);
+      }
+      case RATE -> {
+        List<ArmRate> arms = data.stream().map(ArmRate.class::cast).toList();
+        yield new PoissonLikelihoods(
+            arms.stream().mapToDouble(ArmRate::events).toArray(),
+            arms.stream().mapToDouble(ArmRate::personTime).toArray());
+      }
+      case RATE_RATIO -> RateRatioNormal.given(data.stream().map(TwoRates.class::cast).toList());
+      case ODDS_RATIO_CONDITIONAL ->
+          FourfoldNormal.given(data.stream().map(TwoByTwo.class::cast).toList());
+      default ->
+          throw new IllegalArgumentException(
+              model + " has an intercept a study, which neither priors nor moderators go with");
+    };
   }
 
   /** Number of studies. */

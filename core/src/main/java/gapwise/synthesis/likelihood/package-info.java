@@ -4,7 +4,8 @@
  * cells.
  *
  * <p>Start at {@link gapwise.synthesis.likelihood.ExactLikelihood}, or for many fits of bare arrays
- * at {@link gapwise.synthesis.likelihood.BinomialNormal}. A further kind of count is one {@link
+ * at {@link gapwise.synthesis.likelihood.BinomialNormal}; with moderators at {@link
+ * gapwise.synthesis.likelihood.CountRegression}. A further kind of count is one {@link
  * gapwise.synthesis.likelihood.StudyLikelihoods}. Plans and JSON do not belong here.
  */
 package gapwise.synthesis.likelihood;

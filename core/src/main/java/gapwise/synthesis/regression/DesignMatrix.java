@@ -103,7 +103,7 @@ public final class DesignMatrix {
   }
 
   /** The design without some of its terms. */
-  DesignMatrix without(List<String> others) {
+  public DesignMatrix without(List<String> others) {
     List<Integer> kept = new ArrayList<>();
     for (int j = 0; j < columns(); j++) {
       if (!others.contains(terms.get(j))) {

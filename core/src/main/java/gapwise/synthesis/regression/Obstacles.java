@@ -12,6 +12,35 @@ public final class Obstacles {
 
   /** The first reason; empty if there is none. */
   public static Optional<Problem> of(EffectSample sample, DesignMatrix design) {
+    Optional<Problem> few = tooFew(design);
+    if (few.isPresent()) {
+      return few;
+    }
+    if (sample.hasZeroVariance()) {
+      return because(
+          "zero-variance",
+          "a study's estimated variance is 0, so it would take all the weight and nothing is"
+              + " fitted; the logit, arcsine or double arcsine scale can use such studies");
+    }
+    Optional<Problem> alike = collinear(design);
+    if (alike.isPresent()) {
+      return alike;
+    }
+    if (!sample.isWithinArithmetic() || !solvable(sample, design)) {
+      return because(
+          "number-out-of-range",
+          "effects, variances and moderators differ by more powers of ten than can be reckoned"
+              + " with, so nothing is fitted; check the units of the data");
+    }
+    return Optional.empty();
+  }
+
+  /** The first reason that lies in the design alone, whatever the studies found. */
+  public static Optional<Problem> of(DesignMatrix design) {
+    return tooFew(design).or(() -> collinear(design));
+  }
+
+  private static Optional<Problem> tooFew(DesignMatrix design) {
     int k = design.rows();
     int p = design.columns();
     if (k <= p) {
@@ -25,12 +54,10 @@ public final class Obstacles {
               + k
               + "; it is left out");
     }
-    if (sample.hasZeroVariance()) {
-      return because(
-          "zero-variance",
-          "a study's estimated variance is 0, so it would take all the weight and nothing is"
-              + " fitted; the logit, arcsine or double arcsine scale can use such studies");
-    }
+    return Optional.empty();
+  }
+
+  private static Optional<Problem> collinear(DesignMatrix design) {
     List<String> dependent = design.dependentTerms();
     if (!dependent.isEmpty()) {
       return because(
@@ -42,12 +69,6 @@ public final class Obstacles {
               + " from the terms before (a constant column, a level or a combination that no study"
               + " has, or columns that say the same); the regression is left out, remove what is"
               + " too much");
-    }
-    if (!sample.isWithinArithmetic() || !solvable(sample, design)) {
-      return because(
-          "number-out-of-range",
-          "effects, variances and moderators differ by more powers of ten than can be reckoned"
-              + " with, so nothing is fitted; check the units of the data");
     }
     return Optional.empty();
   }

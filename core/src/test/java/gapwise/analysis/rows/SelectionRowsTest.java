@@ -224,7 +224,7 @@ class SelectionRowsTest {
         """
         {"source":{"rows":[{"study":"one","events":17,"total":20},
           {"study":"three","events":15,"total":20},{"study":"two","events":20,"total":20}]},
-         "measure":"proportion","model":"exact-likelihood"}
+         "measure":"proportion","model":"bayesian","likelihood":"exact"}
         """;
     PlanOutcome outcome = Runner.withoutEvidence().run(table, Optional.empty());
     Result direct = ((PlanOutcome.Done) outcome).result();

@@ -43,7 +43,8 @@ enum Lane {
           API + "/openapi.json");
 
   private static final Set<String> WHOLE_TABLES = Set.of("/studies.csv", "/studies.xlsx");
-  private static final List<String> SENT_PLANS = List.of(API + "/syntheses", API + "/figure");
+  private static final List<String> SENT_PLANS =
+      List.of(API + "/syntheses", API + "/methods", API + "/figure");
 
   private final int queue;
   private final int retryAfterSeconds;

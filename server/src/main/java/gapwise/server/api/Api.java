@@ -4,6 +4,7 @@ import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.answer.Edition;
 import gapwise.server.home.Evidence;
+import gapwise.server.home.Origins;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
@@ -41,6 +42,7 @@ public final class Api {
   public void addTo(Routes routes) {
     Runner runner = evidence.answers().runner();
     routes.post(ROOT + "/syntheses", context -> run(runner, context));
+    routes.post(ROOT + "/methods", context -> tell(runner, context));
     new StudiesApi(evidence.search(), evidence.studies()).addTo(routes);
     new FigureApi(evidence.answers(), edition).addTo(routes);
     new BySizeApi(evidence.answers(), edition).addTo(routes);
@@ -55,17 +57,31 @@ public final class Api {
         context -> context.contentType("application/json").result(DESCRIPTION));
   }
 
-  private static void run(Runner runner, Context context) {
+  private void run(Runner runner, Context context) {
     PlanOutcome outcome = runner.run(context.body(), Optional.empty());
     if (outcome instanceof PlanOutcome.Wrong wrong) {
-      ProblemDetails.answer(
-          context,
-          HttpStatus.UNPROCESSABLE_CONTENT,
-          "The plan or its data are wrong.",
-          wrong.problems());
+      refuse(context, wrong);
     } else {
-      Json.answer(context, outcome.json());
+      Json.answer(context, outcome.json(Origins.of(edition)));
     }
+  }
+
+  /** The methods of a plan in words, told from its result. */
+  private void tell(Runner runner, Context context) {
+    PlanOutcome outcome = runner.run(context.body(), Optional.empty());
+    if (outcome instanceof PlanOutcome.Done done) {
+      context.contentType(AnswerFiles.TEXT).result(AnswerFiles.methods(done, edition));
+    } else {
+      refuse(context, (PlanOutcome.Wrong) outcome);
+    }
+  }
+
+  private static void refuse(Context context, PlanOutcome.Wrong wrong) {
+    ProblemDetails.answer(
+        context,
+        HttpStatus.UNPROCESSABLE_CONTENT,
+        "The plan or its data are wrong.",
+        wrong.problems());
   }
 
   private static byte[] description() {

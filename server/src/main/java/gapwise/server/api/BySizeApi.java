@@ -24,6 +24,7 @@ final class BySizeApi {
     FigureDownloads.add(routes, Api.ROOT + "/by-size", this::bubble);
     routes.get(Api.ROOT + "/by-size-plan.json", this::plan);
     routes.get(Api.ROOT + "/by-size-result.json", this::result);
+    routes.get(Api.ROOT + "/by-size-methods.txt", this::methods);
   }
 
   private void plan(Context context) {
@@ -31,7 +32,11 @@ final class BySizeApi {
   }
 
   private void result(Context context) {
-    AnswerFiles.result(context, "by-size-result.json", asked(context).answer());
+    AnswerFiles.result(context, "by-size-result.json", asked(context).answer(), edition);
+  }
+
+  private void methods(Context context) {
+    AnswerFiles.methods(context, "by-size-methods.txt", asked(context).answer(), edition);
   }
 
   private Bubble bubble(Context context) {

@@ -30,6 +30,7 @@ final class FigureApi {
     FigureDownloads.add(routes, Api.ROOT + "/forest", this::forest);
     routes.get(Api.ROOT + "/plan.json", this::plan);
     routes.get(Api.ROOT + "/result.json", this::result);
+    routes.get(Api.ROOT + "/methods.txt", this::methods);
   }
 
   private void plan(Context context) {
@@ -37,7 +38,11 @@ final class FigureApi {
   }
 
   private void result(Context context) {
-    AnswerFiles.result(context, "result.json", answer(context));
+    AnswerFiles.result(context, "result.json", answer(context), edition);
+  }
+
+  private void methods(Context context) {
+    AnswerFiles.methods(context, "methods.txt", answer(context), edition);
   }
 
   private Forest forest(Context context) {

@@ -25,6 +25,7 @@ final class FunnelApi {
     FigureDownloads.add(routes, Api.ROOT + "/funnel", this::funnel);
     routes.get(Api.ROOT + "/funnel-plan.json", this::plan);
     routes.get(Api.ROOT + "/funnel-result.json", this::result);
+    routes.get(Api.ROOT + "/funnel-methods.txt", this::methods);
   }
 
   private Answer answer(Context context) {
@@ -42,6 +43,10 @@ final class FunnelApi {
   }
 
   private void result(Context context) {
-    AnswerFiles.result(context, "funnel-result.json", answer(context));
+    AnswerFiles.result(context, "funnel-result.json", answer(context), edition);
+  }
+
+  private void methods(Context context) {
+    AnswerFiles.methods(context, "funnel-methods.txt", answer(context), edition);
   }
 }

@@ -3,6 +3,7 @@ package gapwise.server.cli;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
+import gapwise.analysis.result.Origin;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.budget.Budget;
@@ -11,9 +12,11 @@ import gapwise.budget.WorkStoppedException;
 import gapwise.figure.drawing.Medium;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.report.MethodsParagraph;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
+import gapwise.server.home.Origins;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -47,6 +50,12 @@ public final class RunCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = "Folder to draw each result into, named after its plan.")
   private Optional<Path> figures = Optional.empty();
+
+  @Option(
+      names = "--methods",
+      description =
+          "Print the methods in words, as a journal prints them, in place of each result.")
+  private boolean methods;
 
   @Option(
       names = "--figures-for",
@@ -103,8 +112,7 @@ public final class RunCommand implements Callable<Integer> {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     for (Path plan : plans) {
       Answers.Ran ran = run(running, plan, budget);
-      JsonNode json = ran.outcome().json();
-      out.println(plans.size() == 1 ? json.toPrettyString() : json.toString());
+      out.println(printed(ran.outcome(), Origins.of(edition)));
       if (ran.outcome() instanceof PlanOutcome.Wrong wrong) {
         wrong.problems().forEach(problem -> System.err.println(plan + ": " + problem.line()));
         exit = Exit.WRONG;
@@ -114,6 +122,15 @@ public final class RunCommand implements Callable<Integer> {
       }
     }
     return exit;
+  }
+
+  /** The methods in words if they are asked for and there is a result, else the JSON. */
+  private String printed(PlanOutcome outcome, Origin origin) {
+    if (methods && outcome instanceof PlanOutcome.Done done) {
+      return MethodsParagraph.of(done.result(), origin).text();
+    }
+    JsonNode json = outcome.json(origin);
+    return plans.size() == 1 ? json.toPrettyString() : json.toString();
   }
 
   private static Answers.Ran run(Running running, Path plan, Budget budget) {

@@ -22,6 +22,8 @@ class LaneTest {
     "GET, /studies.xlsx, TABLES",
     "POST, /api/v1/syntheses, PLANS",
     "POST, /api/v1/figure.png, PLANS",
+    "POST, /api/v1/methods, PLANS",
+    "GET, /api/v1/methods.txt, ANSWERS",
     "POST, /import, INTAKE",
     "POST, /import/{id}, INTAKE",
     "POST, /api/v1/imports, INTAKE"

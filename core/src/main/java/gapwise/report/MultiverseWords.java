@@ -1,0 +1,197 @@
+package gapwise.report;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.multiverse.MultiverseResult;
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisDefaults;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** One body of evidence analysed in every way asked for. */
+final class MultiverseWords {
+  private final Telling telling;
+  private final Settings settings;
+  private final Optional<MultiverseResult> made;
+  private final JsonNode vary;
+
+  MultiverseWords(Telling telling, Settings settings, Result result) {
+    this.telling = telling;
+    this.settings = settings;
+    this.made = result.part(MultiverseResult.class);
+    this.vary = settings.part("vary");
+  }
+
+  void tell() {
+    telling.say("multiverse");
+    list("multiverse.model", vary.path("model"), this::model);
+    boolean effects = has("random-effects") || has("common-effect");
+    list("multiverse.scale", vary.path("scale"), one -> telling.phrase("scale." + one.asText()));
+    if (settings.is("scale", "double-arcsine") || any(vary.path("scale"), "double-arcsine")) {
+      back();
+    }
+    if (effects) {
+      list("multiverse.cells", vary.path("emptyCells"), this::cells);
+      list(
+          "multiverse.spread",
+          vary.path("missingSpread"),
+          one -> telling.phrase("spread." + one.asText()));
+    }
+    if (has("random-effects")) {
+      list(
+          "multiverse.estimator",
+          vary.path("betweenStudyVariance"),
+          one -> telling.phrase("estimate." + one.asText()));
+      list("multiverse.interval", vary.path("interval"), this::limits);
+    }
+    if (has("exact-likelihood")) {
+      exact();
+    }
+    telling.say("multiverse.interval-level", Map.of("percent", settings.percent()));
+    vary.path("subsets").forEach(this::subset);
+    if (vary.path("leaveOneOut").asBoolean()) {
+      telling.say("multiverse.leave-one-out");
+    }
+    if (settings.has("threshold")) {
+      telling.say("multiverse.threshold", Map.of("value", settings.number("threshold")));
+    }
+    counted();
+  }
+
+  private void counted() {
+    telling.say("multiverse.weights");
+    made.map(MultiverseResult::counted)
+        .ifPresent(
+            counted ->
+                telling.say(
+                    "multiverse.count",
+                    Map.of("analyses", counted.analyses(), "estimated", counted.estimated())));
+    made.flatMap(MultiverseResult::own).ifPresent(any -> own());
+    if (settings.flag("list")) {
+      telling.say("multiverse.list");
+    }
+  }
+
+  /** The choices of the plan itself, as far as its model has them. */
+  private void own() {
+    String model = settings.word("model");
+    List<String> choices = new ArrayList<>();
+    choices.add(model(settings.part("model")));
+    if (!model.equals("exact-likelihood")) {
+      if (settings.has("scale")) {
+        choices.add(telling.phrase("scale." + settings.word("scale")));
+      }
+      if (SynthesisDefaults.usesContinuityCorrection(settings.plan())) {
+        choices.add(cells(settings.plan()));
+      }
+    }
+    if (model.equals("random-effects")) {
+      choices.add(telling.phrase("estimate." + settings.word("betweenStudyVariance")));
+    }
+    if (!model.equals("common-effect")) {
+      choices.add(telling.phrase("limits." + settings.word("interval")));
+    }
+    telling.say("multiverse.own", Map.of("settings", String.join("; ", choices)));
+  }
+
+  private boolean has(String model) {
+    return any(vary.path("model"), model);
+  }
+
+  private static boolean any(JsonNode list, String word) {
+    return list.valueStream().anyMatch(one -> one.asText().equals(word));
+  }
+
+  private void list(String sentence, JsonNode asked, Function<JsonNode, String> phrase) {
+    if (!asked.isEmpty()) {
+      telling.say(sentence, Map.of("list", Settings.joinLong(asked.valueStream().map(phrase))));
+    }
+  }
+
+  private String model(JsonNode asked) {
+    String word = asked.asText();
+    if (word.equals("common-effect")) {
+      String pooling = settings.word("pooling");
+      return telling.phrase(
+          "multiverse.common-effect." + (pooling.isEmpty() ? "inverse-variance" : pooling));
+    }
+    return telling.phrase("multiverse." + word);
+  }
+
+  private String limits(JsonNode asked) {
+    return telling.phrase("limits." + asked.asText());
+  }
+
+  private void back() {
+    JsonNode n = settings.part("backTransformN");
+    telling.say(
+        "multiverse.arcsine-back",
+        Map.of(
+            "how",
+            n.isNumber()
+                ? telling.phrase("back-with.number", Map.of("patients", Settings.number(n)))
+                : telling.phrase("back-with.harmonic-mean")));
+  }
+
+  private String cells(JsonNode rule) {
+    JsonNode correction = rule.path("continuityCorrection");
+    String tables = correction.path("tables").asText();
+    String text =
+        tables.equals("none")
+            ? telling.phrase("cells-rule.none")
+            : telling.phrase(
+                "cells-rule." + tables,
+                Map.of("amount", Settings.number(correction.path("amount"))));
+    return rule.has("uninformativeStudies")
+        ? telling.phrase(
+            "cells-rule." + rule.get("uninformativeStudies").asText(), Map.of("rule", text))
+        : text;
+  }
+
+  private void exact() {
+    PoolingWords.exactLikelihood(telling, likelihood());
+    PoolingWords.points(telling, likelihood());
+    list("multiverse.exact-interval", vary.path("exactInterval"), this::limits);
+  }
+
+  /** The settings of the exact likelihood, which a plan of another model does not fill in. */
+  private Settings likelihood() {
+    var plan = settings.plan().deepCopy();
+    plan.remove("source");
+    plan.put("likelihood", plan.path("likelihood").asText("conditional"));
+    plan.put("armSpread", plan.path("armSpread").asText("larger-with-intervention"));
+    plan.put("quadraturePoints", plan.path("quadraturePoints").asInt(25));
+    return new Settings(plan);
+  }
+
+  private void subset(JsonNode subset) {
+    List<String> ways = new ArrayList<>();
+    lists(subset.path("only")).forEach(v -> ways.add(values("subset.only", v)));
+    lists(subset.path("without")).forEach(v -> ways.add(values("subset.without", v)));
+    subset.path("atLeast").forEach(v -> ways.add(bound("subset.at-least", v)));
+    subset.path("atMost").forEach(v -> ways.add(bound("subset.at-most", v)));
+    telling.say(
+        "multiverse.subset",
+        Map.of("column", subset.get("column").asText(), "list", String.join("; ", ways)));
+  }
+
+  private static Stream<String> lists(JsonNode lists) {
+    return lists
+        .valueStream()
+        .map(
+            list ->
+                String.join(
+                    " or ", list.valueStream().map(v -> "\"" + v.asText() + "\"").toList()));
+  }
+
+  private String values(String name, String values) {
+    return telling.phrase(name, Map.of("values", values));
+  }
+
+  private String bound(String name, JsonNode value) {
+    return telling.phrase(name, Map.of("value", Settings.number(value)));
+  }
+}

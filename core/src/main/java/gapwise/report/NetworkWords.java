@@ -1,0 +1,95 @@
+package gapwise.report;
+
+import gapwise.analysis.network.NetworkAnswer;
+import gapwise.analysis.network.NetworkResult;
+import gapwise.analysis.result.Result;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/** Treatments compared through a network of studies. */
+final class NetworkWords {
+  private static final String MOMENTS = "dersimonian-laird";
+
+  private final Telling telling;
+  private final Settings settings;
+  private final Optional<NetworkResult> made;
+
+  NetworkWords(Telling telling, Settings settings, Result result) {
+    this.telling = telling;
+    this.settings = settings;
+    this.made = result.part(NetworkAnswer.class).flatMap(NetworkAnswer::network);
+  }
+
+  void tell() {
+    telling.say("network." + settings.word("networkEffects"));
+    if (settings.is("networkEffects", "random")) {
+      String word = settings.word("betweenStudyVariance");
+      telling.say(
+          "estimator",
+          Map.of(
+              "estimator",
+              telling.phrase(
+                  word.equals(MOMENTS) ? "network.estimate." + MOMENTS : "estimate." + word)));
+    }
+    if (settings.is("measure", "standardised-mean-difference")) {
+      telling.say("network.standardised");
+    }
+    telling.say("network.interval", Map.of("percent", settings.percent()));
+    if (made.isEmpty()) {
+      telling.say("network.none");
+    } else {
+      told(made.get());
+    }
+  }
+
+  private void told(NetworkResult network) {
+    telling.say("network.counts", Map.of("treatments", network.treatments().size()));
+    if (network.pieces().size() > 1) {
+      telling.say("network.pieces", Map.of("pieces", network.pieces().size()));
+    }
+    telling.say("network.reference", Map.of("reference", network.reference()));
+    boolean random = settings.is("networkEffects", "random");
+    if (network.heterogeneity().tauSquaredLower().isPresent() && random) {
+      telling.say("tau-interval." + settings.word("tauSquaredInterval"));
+    }
+    if (random && network.heterogeneity().tauSquared().isEmpty()) {
+      telling.say("network.no-spread");
+    }
+    List<NetworkResult.Effect> effects = network.effects();
+    if (any(effects, one -> one.prediction().isPresent())) {
+      telling.say("network.prediction");
+    }
+    if (any(effects, one -> one.disagreement().isPresent())) {
+      telling.say("network.direct");
+    }
+    if (any(effects, one -> one.disagreement().flatMap(two -> two.method()).isPresent())) {
+      telling.say("network.side-splitting");
+    }
+    if (any(effects, one -> one.contributions().isPresent())) {
+      telling.say("network.contributions");
+    }
+    telling.say("network.designs");
+    if (network.designByTreatment().isPresent()) {
+      telling.say("network.interaction");
+    }
+    ranking(network);
+  }
+
+  private void ranking(NetworkResult network) {
+    if (network.ranking().isEmpty()) {
+      telling.say(settings.has("better") ? "network.no-ranking-of-pieces" : "network.no-ranking");
+      return;
+    }
+    telling.say("network.ranking", Map.of("better", settings.word("better")));
+    telling.say(
+        "network.draws",
+        Map.of("draws", settings.number("rankingDraws"), "seed", settings.number("seed")));
+  }
+
+  private static boolean any(
+      List<NetworkResult.Effect> effects, Predicate<NetworkResult.Effect> what) {
+    return effects.stream().anyMatch(what);
+  }
+}

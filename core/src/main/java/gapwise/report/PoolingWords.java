@@ -1,0 +1,187 @@
+package gapwise.report;
+
+import gapwise.analysis.result.Result;
+import gapwise.analysis.synthesis.SynthesisResult;
+import java.util.Map;
+import java.util.Optional;
+
+/** The model that pooled the rows of a synthesis, its estimator and its intervals. */
+final class PoolingWords {
+  private final Telling telling;
+  private final Settings settings;
+  private final Result result;
+  private final SynthesisResult made;
+  private final boolean moderated;
+
+  PoolingWords(Telling telling, Settings settings, Result result) {
+    this.telling = telling;
+    this.settings = settings;
+    this.result = result;
+    this.made = SynthesisResult.of(result);
+    this.moderated = settings.has("moderators");
+  }
+
+  /**
+   * All of it.
+   *
+   * @param analysed rows that entered
+   */
+  void tell(int analysed) {
+    boolean bayesian = settings.is("model", "bayesian");
+    if (!moderated && !bayesian && analysed <= 1) {
+      if (analysed == 1) {
+        telling.say("single.one", percent());
+      }
+      telling.say(exactStudies() ? "studies-limits.exact" : "studies-limits", percent());
+      return;
+    }
+    switch (settings.word("model")) {
+      case "exact-likelihood" -> exact();
+      case "three-level" -> threeLevel();
+      case "bayesian" -> new BayesianWords(telling, settings, made).tell();
+      case "common-effect" -> common();
+      default -> random();
+    }
+    if (!bayesian) {
+      intervals();
+    }
+    telling.say(exactStudies() ? "studies-limits.exact" : "studies-limits", percent());
+    average();
+  }
+
+  private Map<String, String> percent() {
+    return Map.of("percent", settings.percent());
+  }
+
+  /** Whether single rows have exact intervals: single groups with counts. */
+  private boolean exactStudies() {
+    return settings.is("measure", "proportion") || settings.is("measure", "incidence-rate");
+  }
+
+  private void random() {
+    telling.say(moderated ? "model.regression.random-effects" : "model.random-effects");
+    telling.say(moderated ? "estimator.residual" : "estimator", Map.of("estimator", estimator()));
+  }
+
+  private String estimator() {
+    return telling.phrase("estimate." + settings.word("betweenStudyVariance"));
+  }
+
+  private void common() {
+    String pooling = settings.word("pooling");
+    if (pooling.equals("mantel-haenszel")) {
+      boolean odds = settings.is("measure", "odds-ratio");
+      telling.say("model.mantel-haenszel" + (odds ? ".odds-ratio" : ""));
+    } else if (pooling.equals("peto")) {
+      telling.say("model.peto");
+    } else {
+      telling.say(moderated ? "model.regression.common-effect" : "model.common-effect");
+    }
+  }
+
+  private void exact() {
+    exactLikelihood(telling, settings);
+    telling.say("exact.fit");
+    points(telling, settings);
+    boolean refined =
+        result.warnings().stream().anyMatch(one -> one.code().equals("quadrature-refined"));
+    if (refined) {
+      telling.say("exact.refined");
+    }
+  }
+
+  /** Which likelihood counts have. */
+  static void exactLikelihood(Telling telling, Settings settings) {
+    String measure = settings.word("measure");
+    boolean two = measure.equals("odds-ratio") || measure.equals("incidence-rate-ratio");
+    telling.say("exact." + measure + (two ? "." + settings.word("likelihood") : ""));
+    if (two && settings.is("likelihood", "unconditional")) {
+      telling.say("arm-spread." + settings.word("armSpread"));
+    }
+  }
+
+  /** How the integrals of a likelihood were found. */
+  static void points(Telling telling, Settings settings) {
+    if (settings.is("quadraturePoints", "1")) {
+      telling.say("exact.laplace");
+    } else {
+      telling.say("exact.points", Map.of("points", settings.number("quadraturePoints")));
+    }
+  }
+
+  private void threeLevel() {
+    telling.say("three-level", Map.of("cluster", settings.word("cluster")));
+    telling.say("three-level.estimator", Map.of("estimator", estimator()));
+    if (made.threeLevel().isPresent()) {
+      telling.say("three-level.shares");
+    }
+    boolean notApart =
+        result.warnings().stream().anyMatch(one -> one.code().equals("variances-not-apart"));
+    if (notApart && made.threeLevel().isEmpty()) {
+      telling.say("three-level.not-apart");
+    }
+  }
+
+  private void intervals() {
+    if (moderated) {
+      // Coefficients have limits of their own, told with the moderators.
+      if (settings.is("model", "random-effects") && made.heterogeneity().isPresent()) {
+        spread(made.heterogeneity().get());
+      }
+      return;
+    }
+    telling.say(
+        "interval",
+        Map.of(
+            "percent",
+            settings.percent(),
+            "interval",
+            telling.phrase("limits." + settings.word("interval"))));
+    predictionInterval();
+    made.heterogeneity().ifPresent(this::spread);
+  }
+
+  private void predictionInterval() {
+    boolean overall = made.summary().filter(PoolingWords::predicted).isPresent();
+    boolean ofGroups =
+        made.listOfGroups().stream()
+            .anyMatch(group -> group.summary().filter(PoolingWords::predicted).isPresent());
+    boolean places = made.places().isPresent();
+    if (!settings.has("predictionInterval") || !(overall || ofGroups || places)) {
+      return;
+    }
+    telling.say(
+        "prediction",
+        Map.of(
+            "percent",
+            settings.percent(),
+            "interval",
+            telling.phrase("predict." + settings.word("predictionInterval"))));
+    if (settings.is("model", "random-effects")) {
+      telling.say("prediction-error." + settings.word("predictionStandardError"));
+    }
+  }
+
+  private static boolean predicted(Result.Summary summary) {
+    return summary.predictionLower().isPresent();
+  }
+
+  private void spread(Result.Heterogeneity found) {
+    if (found.tauSquaredLower().isPresent() && settings.is("model", "random-effects")) {
+      telling.say("tau-interval." + settings.word("tauSquaredInterval"));
+    }
+    if (found.q().isPresent() && found.degreesOfFreedom().isPresent()) {
+      boolean clusters = settings.is("model", "three-level");
+      String spread = clusters ? "heterogeneity.clusters" : "heterogeneity.random";
+      telling.say(found.tauSquared().isPresent() ? spread : "heterogeneity.q");
+    }
+  }
+
+  private void average() {
+    Optional<Result.Summary> summary = made.summary();
+    boolean told = summary.filter(one -> one.shown().average().isPresent()).isPresent();
+    if (told && !settings.is("model", "bayesian")) {
+      telling.say("average");
+    }
+  }
+}
