@@ -40,7 +40,7 @@ public final class CoverageSimulation {
         arguments.length > 1
             ? Integer.parseInt(arguments[1])
             : Runtime.getRuntime().availableProcessors();
-    List<String> names = Arrays.asList(arguments).subList(Math.min(3, arguments.length), arguments.length);
+    List<String> names = Arrays.stream(arguments).skip(3).toList();
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     ForkJoinPool pool = new ForkJoinPool(threads);
     try {

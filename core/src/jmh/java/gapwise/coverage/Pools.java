@@ -113,10 +113,11 @@ final class Pools {
   }
 
   /**
-   * Middle and one more centre by the posterior of effects with known variances and a flat mean, and
-   * the average where effects are logarithms.
+   * Middle and one more centre by the posterior of effects with known variances and a flat mean,
+   * and the average where effects are logarithms.
    */
-  static Map<Target, Interval> posterior(EffectSample sample, double scale, boolean logarithms) {
+  static Map<Target, Interval> posterior(
+      EffectSample sample, double scale, boolean logarithms) {
     Map<Target, Interval> found = new EnumMap<>(Target.class);
     Proper posterior = proper(sample, scale);
     found.put(Target.MIDDLE, posterior.mean().equalTailed(Way.LEVEL));

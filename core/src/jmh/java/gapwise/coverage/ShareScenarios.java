@@ -56,7 +56,11 @@ final class ShareScenarios {
       others.add(series(random, SERIES_OF_OTHERS[i], MEDIANS_OF_OTHERS[i], spread));
     }
     return new DrawnShares(
-        median, spread, series(random, series, median, spread), others, rate(random, median, spread));
+        median,
+        spread,
+        series(random, series, median, spread),
+        others,
+        rate(random, median, spread));
   }
 
   private static List<ArmCounts> series(
