@@ -6,7 +6,7 @@ package gapwise.coverage;
  * @param replicates drawn
  * @param intervals how many times there was one
  * @param covered how many of these held what they should
- * @param width sum of the widths, in percentage points
+ * @param width sum of the widths, in the measure of the family
  */
 record Coverage(int replicates, int intervals, int covered, double width) {
   static final Coverage NOTHING = new Coverage(0, 0, 0, 0);
@@ -24,7 +24,7 @@ record Coverage(int replicates, int intervals, int covered, double width) {
     return 100.0 * covered / intervals;
   }
 
-  /** Mean width of these, in percentage points. */
+  /** Mean width of these, in the measure of the family. */
   double meanWidth() {
     return width / intervals;
   }

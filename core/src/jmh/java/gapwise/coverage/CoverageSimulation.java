@@ -6,6 +6,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +17,7 @@ import java.util.concurrent.ForkJoinPool;
 import java.util.stream.IntStream;
 
 /**
- * Draws series of patients whose true rates are known, makes every interval from them and counts
+ * Draws series of patients whose true values are known, makes every interval from them and counts
  * how often it holds the truth. The same seed gives the same table whatever the number of threads:
  * each replicate has a generator split off that of its scenario.
  */
@@ -27,9 +28,10 @@ public final class CoverageSimulation {
   private CoverageSimulation() {}
 
   /**
-   * Prints the tables and writes every scenario to a file.
+   * Prints the tables and writes every scenario to a file for each family.
    *
-   * @param arguments replicates of a scenario, threads, and the file to write
+   * @param arguments replicates of a scenario, threads, the folder of the files, and the names of
+   *     families (all if none is named)
    */
   public static void main(String[] arguments)
       throws InterruptedException, ExecutionException, IOException {
@@ -38,40 +40,49 @@ public final class CoverageSimulation {
         arguments.length > 1
             ? Integer.parseInt(arguments[1])
             : Runtime.getRuntime().availableProcessors();
-    List<Scenario> scenarios = Scenario.all();
+    List<String> names = Arrays.stream(arguments).skip(3).toList();
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     ForkJoinPool pool = new ForkJoinPool(threads);
-    List<Map<Key, Coverage>> found;
     try {
-      found =
-          pool.submit(
-                  () ->
-                      IntStream.range(0, scenarios.size())
-                          .parallel()
-                          .mapToObj(at -> run(scenarios.get(at), at, replicates))
-                          .toList())
-              .get();
+      for (Family<?> family : Family.all()) {
+        if (names.isEmpty() || names.contains(family.name())) {
+          CoverageTables<?> tables = pool.submit(() -> tables(family, replicates)).get();
+          tables.markdown().forEach(out::println);
+          if (arguments.length > 2) {
+            Files.write(
+                Path.of(arguments[2], "coverage-" + family.name() + ".csv"), tables.csv());
+          }
+        }
+      }
     } finally {
       pool.shutdown();
     }
-    CoverageTables tables = new CoverageTables(scenarios, found);
-    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    tables.markdown().forEach(out::println);
-    if (arguments.length > 2) {
-      Files.write(Path.of(arguments[2]), tables.csv());
-    }
   }
 
-  private static Map<Key, Coverage> run(Scenario scenario, int at, int replicates) {
+  private static <D extends Drawn> CoverageTables<D> tables(Family<D> family, int replicates) {
+    return new CoverageTables<>(
+        family,
+        IntStream.range(0, family.scenarios().size())
+            .parallel()
+            .mapToObj(at -> run(family, at, replicates * family.times()))
+            .toList());
+  }
+
+  private static <D extends Drawn> Map<Key, Coverage> run(
+      Family<D> family, int at, int replicates) {
     Map<Key, Coverage> sums = new HashMap<>();
     SplittableRandom ofScenario = new SplittableRandom(SEED + at);
     for (int replicate = 0; replicate < replicates; replicate++) {
-      Drawn drawn = scenario.draw(ofScenario.split());
-      for (Way way : Way.values()) {
-        Map<Target, Interval> found = way.intervals(drawn);
-        for (Target target : Target.values()) {
+      D drawn = family.scenarios().get(at).draw().apply(ofScenario.split());
+      for (Way<D> way : family.ways()) {
+        Map<Target, Interval> found = way.intervals().apply(drawn);
+        for (Target target : family.targets()) {
           sums.merge(
-              new Key(way, target),
-              one(Optional.ofNullable(found.get(target)), drawn.truth(target)),
+              new Key(way.words(), target),
+              one(
+                  family.size(),
+                  Optional.ofNullable(found.get(target)),
+                  drawn.truth(target)),
               Coverage::and);
         }
       }
@@ -80,14 +91,14 @@ public final class CoverageSimulation {
   }
 
   /** A way and what its interval is to hold. */
-  record Key(Way way, Target target) {}
+  record Key(String way, Target target) {}
 
-  private static Coverage one(Optional<Interval> interval, double truth) {
+  private static Coverage one(Family.Size size, Optional<Interval> interval, double truth) {
     if (interval.isEmpty()) {
       return new Coverage(1, 0, 0, 0);
     }
     double lower = interval.get().lower();
     double upper = interval.get().upper();
-    return new Coverage(1, 1, lower <= truth && truth <= upper ? 1 : 0, 100 * (upper - lower));
+    return new Coverage(1, 1, lower <= truth && truth <= upper ? 1 : 0, size.of(lower, upper));
   }
 }

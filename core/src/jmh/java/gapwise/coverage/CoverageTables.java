@@ -10,33 +10,67 @@ import java.util.function.Predicate;
 /**
  * What a simulation found, as tables.
  *
- * @param scenarios in their order
- * @param found one for each scenario
+ * @param found one for each scenario of the family
  */
-record CoverageTables(List<Scenario> scenarios, List<Map<Key, Coverage>> found) {
+record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>> found) {
 
-  /** The tables of the page: for each target one of coverage and one of widths. */
+  /** The tables of the page. */
   List<String> markdown() {
+    return family.size() == Family.Size.POINTS ? inFull() : inBrief();
+  }
+
+  /** For each target one table: coverage, and in brackets the width. */
+  private List<String> inBrief() {
     List<String> lines = new ArrayList<>();
-    for (Target target : Target.values()) {
+    for (Target target : family.targets()) {
       lines.add("**Percent of intervals that hold " + target.words() + "**, by number of series");
       lines.add("");
-      head(lines, "least, tau 0 to 1");
-      for (Way way : Way.values()) {
+      head(lines, "least");
+      for (Way<D> way : family.ways()) {
+        Key key = new Key(way.words(), target);
         StringBuilder line = new StringBuilder("| " + way.words() + " |");
-        for (int series : Scenario.numbersOfSeries()) {
-          line.append(percent(together(new Key(way, target), fixed(series))));
+        for (int series : numbersOfSeries()) {
+          Coverage one = together(key, fixed(series));
+          line.append(
+              one.intervals() == 0
+                  ? " - |"
+                  : String.format(
+                      Locale.ROOT,
+                      " %.1f (%s) |",
+                      one.percent(),
+                      family.size().told(one.meanWidth())));
         }
-        lines.add(line + least(new Key(way, target)));
+        lines.add(line + least(key));
       }
       lines.add("");
-      lines.add("Mean width in percentage points");
+    }
+    lines.add("In brackets: " + family.size().words());
+    lines.add("");
+    return lines;
+  }
+
+  /** For each target one table of coverage, one of widths, and one by spread. */
+  private List<String> inFull() {
+    List<String> lines = new ArrayList<>();
+    for (Target target : family.targets()) {
+      lines.add("**Percent of intervals that hold " + target.words() + "**, by number of series");
+      lines.add("");
+      head(lines, "least");
+      for (Way<D> way : family.ways()) {
+        StringBuilder line = new StringBuilder("| " + way.words() + " |");
+        for (int series : numbersOfSeries()) {
+          line.append(percent(together(new Key(way.words(), target), fixed(series))));
+        }
+        lines.add(line + least(new Key(way.words(), target)));
+      }
+      lines.add("");
+      lines.add(family.size().words());
       lines.add("");
       head(lines, "");
-      for (Way way : Way.values()) {
+      for (Way<D> way : family.ways()) {
         StringBuilder line = new StringBuilder("| " + way.words() + " |");
-        for (int series : Scenario.numbersOfSeries()) {
-          line.append(width(together(new Key(way, target), fixed(series))));
+        for (int series : numbersOfSeries()) {
+          line.append(width(together(new Key(way.words(), target), fixed(series))));
         }
         lines.add(line + " |");
       }
@@ -46,10 +80,10 @@ record CoverageTables(List<Scenario> scenarios, List<Map<Key, Coverage>> found) 
     return lines;
   }
 
-  private static void head(List<String> lines, String last) {
+  private void head(List<String> lines, String last) {
     StringBuilder head = new StringBuilder("| way |");
     StringBuilder rule = new StringBuilder("| --- |");
-    for (int series : Scenario.numbersOfSeries()) {
+    for (int series : numbersOfSeries()) {
       head.append(" ").append(series).append(" |");
       rule.append(" --- |");
     }
@@ -68,13 +102,13 @@ record CoverageTables(List<Scenario> scenarios, List<Map<Key, Coverage>> found) 
     }
     lines.add(head.toString());
     lines.add(rule.toString());
-    for (Way way : Way.values()) {
+    for (Way<D> way : family.ways()) {
       StringBuilder line = new StringBuilder("| " + way.words() + " |");
       for (String spread : spreads()) {
         line.append(
             percent(
                 together(
-                    new Key(way, target),
+                    new Key(way.words(), target),
                     s -> s.series() >= 2 && s.series() <= 5 && s.spread().equals(spread))));
       }
       lines.add(line.toString());
@@ -82,21 +116,28 @@ record CoverageTables(List<Scenario> scenarios, List<Map<Key, Coverage>> found) 
     lines.add("");
   }
 
-  private static List<String> spreads() {
+  private List<String> spreads() {
     List<String> spreads = new ArrayList<>();
-    Scenario.taus().forEach(tau -> spreads.add(String.valueOf(tau)));
-    spreads.add("drawn");
+    for (Scenario<D> scenario : family.scenarios()) {
+      if (!spreads.contains(scenario.spread())) {
+        spreads.add(scenario.spread());
+      }
+    }
     return spreads;
   }
 
-  private static Predicate<Scenario> fixed(int series) {
+  private List<Integer> numbersOfSeries() {
+    return family.scenarios().stream().map(Scenario::series).distinct().toList();
+  }
+
+  private static <D extends Drawn> Predicate<Scenario<D>> fixed(int series) {
     return scenario -> scenario.series() == series && scenario.tau().isPresent();
   }
 
-  private Coverage together(Key key, Predicate<Scenario> which) {
+  private Coverage together(Key key, Predicate<Scenario<D>> which) {
     Coverage sum = Coverage.NOTHING;
-    for (int i = 0; i < scenarios.size(); i++) {
-      if (which.test(scenarios.get(i))) {
+    for (int i = 0; i < family.scenarios().size(); i++) {
+      if (which.test(family.scenarios().get(i))) {
         sum = sum.and(found.get(i).get(key));
       }
     }
@@ -106,9 +147,9 @@ record CoverageTables(List<Scenario> scenarios, List<Map<Key, Coverage>> found) 
   /** The worst scenario with its number of series, median and tau. */
   private String least(Key key) {
     int least = -1;
-    for (int i = 0; i < scenarios.size(); i++) {
+    for (int i = 0; i < family.scenarios().size(); i++) {
       Coverage one = found.get(i).get(key);
-      boolean counts = scenarios.get(i).tau().isPresent() && one.intervals() > 0;
+      boolean counts = family.scenarios().get(i).tau().isPresent() && one.intervals() > 0;
       if (counts && (least < 0 || one.percent() < found.get(least).get(key).percent())) {
         least = i;
       }
@@ -116,13 +157,13 @@ record CoverageTables(List<Scenario> scenarios, List<Map<Key, Coverage>> found) 
     if (least < 0) {
       return " - |";
     }
-    Scenario worst = scenarios.get(least);
+    Scenario<D> worst = family.scenarios().get(least);
     return String.format(
         Locale.ROOT,
         " %.1f (%d series, %s, tau %s) |",
         found.get(least).get(key).percent(),
         worst.series(),
-        worst.median(),
+        worst.middle(),
         worst.spread());
   }
 
@@ -132,34 +173,36 @@ record CoverageTables(List<Scenario> scenarios, List<Map<Key, Coverage>> found) 
         : String.format(Locale.ROOT, " %.1f |", coverage.percent());
   }
 
-  private static String width(Coverage coverage) {
+  private String width(Coverage coverage) {
     return coverage.intervals() == 0
         ? " - |"
-        : String.format(Locale.ROOT, " %.1f |", coverage.meanWidth());
+        : " " + family.size().told(coverage.meanWidth()) + " |";
   }
 
   /** Every scenario, way and target, a line each. */
   List<String> csv() {
     List<String> lines = new ArrayList<>();
-    lines.add("series,median,tau,way,target,replicates,intervals,covered_percent,mean_width_points");
-    for (int i = 0; i < scenarios.size(); i++) {
-      Scenario s = scenarios.get(i);
-      for (Way way : Way.values()) {
-        for (Target target : Target.values()) {
-          Coverage c = found.get(i).get(new Key(way, target));
+    lines.add(
+        "series,middle,tau,way,target,replicates,intervals,covered_percent,mean_width_"
+            + family.size().column());
+    for (int i = 0; i < family.scenarios().size(); i++) {
+      Scenario<D> s = family.scenarios().get(i);
+      for (Way<D> way : family.ways()) {
+        for (Target target : family.targets()) {
+          Coverage c = found.get(i).get(new Key(way.words(), target));
           lines.add(
               String.format(
                   Locale.ROOT,
-                  "%d,%s,%s,\"%s\",%s,%d,%d,%s,%s",
+                  "%d,\"%s\",%s,\"%s\",%s,%d,%d,%s,%s",
                   s.series(),
-                  s.median(),
+                  s.middle(),
                   s.spread(),
                   way.words(),
                   target.words(),
                   c.replicates(),
                   c.intervals(),
                   c.intervals() == 0 ? "" : String.format(Locale.ROOT, "%.2f", c.percent()),
-                  c.intervals() == 0 ? "" : String.format(Locale.ROOT, "%.2f", c.meanWidth())));
+                  c.intervals() == 0 ? "" : family.size().written(c.meanWidth())));
         }
       }
     }

@@ -1,5 +1,6 @@
 package gapwise.effect;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -104,6 +105,16 @@ public record ArmMean(
     return sd.isEmpty() || n < 2
         ? OptionalDouble.empty()
         : OptionalDouble.of(sd.getAsDouble() / n * sd.getAsDouble());
+  }
+
+  /** The same with another standard deviation. */
+  ArmMean withSd(double other) {
+    return new ArmMean(n, mean, OptionalDouble.of(other), fromMedian, looksSkewed);
+  }
+
+  @Override
+  public List<ArmMean> means() {
+    return List.of(this);
   }
 
   @Override

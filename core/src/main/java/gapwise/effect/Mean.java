@@ -37,17 +37,13 @@ record Mean(boolean log, boolean borrowing, OptionalDouble correlation)
 
   /** On the raw scale a standard deviation, on the log scale a coefficient of variation. */
   private OptionalDouble pooledSpread(List<ArmMean> studies) {
-    double squares = 0;
-    double freedom = 0;
-    for (ArmMean arm : studies) {
-      double mean = arm.mean().getAsDouble();
-      if (arm.sd().isPresent() && arm.n() > 1 && (!log || mean > 0)) {
-        double spread = log ? arm.sd().getAsDouble() / mean : arm.sd().getAsDouble();
-        squares += (arm.n() - 1) * spread * spread;
-        freedom += arm.n() - 1;
-      }
-    }
-    return freedom == 0 ? OptionalDouble.empty() : OptionalDouble.of(Math.sqrt(squares / freedom));
+    return PooledDeviation.of(
+        log
+            ? studies.stream()
+                .filter(arm -> arm.sd().isPresent() && arm.mean().getAsDouble() > 0)
+                .map(arm -> arm.withSd(arm.sd().getAsDouble() / arm.mean().getAsDouble()))
+                .toList()
+            : studies);
   }
 
   private ArmMean lent(ArmMean arm, OptionalDouble spread) {
@@ -56,8 +52,7 @@ record Mean(boolean log, boolean borrowing, OptionalDouble correlation)
       return arm;
     }
     double sd = log ? spread.getAsDouble() * mean : spread.getAsDouble();
-    return new ArmMean(
-        arm.n(), arm.mean(), OptionalDouble.of(sd), arm.fromMedian(), arm.looksSkewed());
+    return arm.withSd(sd);
   }
 
   @Override

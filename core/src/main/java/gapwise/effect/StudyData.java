@@ -1,5 +1,6 @@
 package gapwise.effect;
 
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** The numbers one study reports for one measure. */
@@ -12,4 +13,9 @@ public interface StudyData {
 
   /** Events in all groups; empty where the measure counts none. */
   OptionalDouble allEvents();
+
+  /** Means of its groups; none where it reports something else. */
+  default List<ArmMean> means() {
+    return List.of();
+  }
 }

@@ -1,5 +1,6 @@
 package gapwise.effect;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -26,6 +27,11 @@ public record TwoMeans(ArmMean intervention, ArmMean comparator) implements Stud
   /** Whether the median of either group lies too far to one side for values near normal. */
   boolean looksSkewed() {
     return intervention.looksSkewed() || comparator.looksSkewed();
+  }
+
+  @Override
+  public List<ArmMean> means() {
+    return List.of(intervention, comparator);
   }
 
   @Override

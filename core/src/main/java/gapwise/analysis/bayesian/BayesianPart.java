@@ -14,10 +14,8 @@ import gapwise.problem.Problem;
 import gapwise.synthesis.bayes.CountsPosterior;
 import gapwise.synthesis.bayes.Marginal;
 import gapwise.synthesis.bayes.Posterior;
-import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.Proper;
 import gapwise.synthesis.bayes.TrueEffect;
-import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -76,18 +74,17 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
           .kept(places)
           .map(posterior -> ofCounts(words(synthesis, places), counts, places, posterior));
     }
-    return synthesis.plan().model() instanceof BayesianModel model
-        ? ofEffects(synthesis, model, places, warnings)
+    return synthesis.pooler() instanceof OfPosteriors effects
+        ? ofEffects(synthesis, effects, places, warnings)
         : Optional.empty();
   }
 
   private <D extends StudyData> Optional<BayesianResult> ofEffects(
       Synthesis<D> synthesis,
-      BayesianModel model,
+      OfPosteriors effects,
       List<Integer> places,
       List<Result.Warning> warnings) {
-    EffectSample sample = synthesis.studies().sample().at(places);
-    Posterior posterior = Posterior.of(sample, model.priors());
+    Posterior posterior = effects.posterior(places, effects.model().tau());
     if (posterior instanceof Posterior.None none) {
       tell(List.of(none.why()), warnings);
       return Optional.empty();
@@ -97,15 +94,17 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
     PosteriorWords words = words(synthesis, places);
     List<Studies.Entry<D>> pooled = synthesis.studies().pooled();
     Optional<Marginal> predictive = proper.predictive();
+    Optional<Marginal> average = effects.averageOf(proper);
     return Optional.of(
         new BayesianResult(
             words.effect(proper.mean()),
             proper.tau().map(words::tau),
             predictive.map(words::effect),
-            Optional.empty(),
+            average.map(words::shown),
             Optional.of(studies(proper.studies(), places.stream().map(pooled::get).toList())),
-            probabilities(words.back(), proper.mean(), predictive, Optional.empty()),
-            sensitivity(words, sample, model.priors(), warnings)));
+            probabilities(words.back(), proper.mean(), predictive, average),
+            sensitivity(words, effects, places, warnings),
+            effects.model().tau().scale(places.stream().map(effects.data()::get).toList())));
   }
 
   private BayesianResult ofCounts(
@@ -119,7 +118,8 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
         average.map(words::shown),
         Optional.empty(),
         probabilities(words.back(), posterior.centre(), Optional.of(predictive), average),
-        sensitivity(words, counts, places));
+        sensitivity(words, counts, places),
+        OptionalDouble.empty());
   }
 
   private static <D extends StudyData> PosteriorWords words(
@@ -162,7 +162,7 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
     for (AskedPrior tau : sensitivity) {
       others.add(
           counts
-              .posterior(places, tau.prior())
+              .posterior(places, tau)
               .map(
                   other ->
                       words.under(
@@ -173,17 +173,20 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
   }
 
   private Optional<List<BayesianResult.Sensitivity>> sensitivity(
-      PosteriorWords words, EffectSample sample, Priors priors, List<Result.Warning> warnings) {
+      PosteriorWords words,
+      OfPosteriors effects,
+      List<Integer> places,
+      List<Result.Warning> warnings) {
     List<BayesianResult.Sensitivity> told = new ArrayList<>();
     for (AskedPrior tau : sensitivity) {
       Work.check();
-      Posterior other = Posterior.of(sample, new Priors(priors.mean(), tau.prior()));
+      Posterior other = effects.posterior(places, tau);
       if (other instanceof Posterior.None none) {
         tell(List.of(none.why()), warnings);
       }
       told.add(
           other instanceof Proper proper
-              ? words.under(tau.told(), proper.mean(), Optional.empty())
+              ? words.under(tau.told(), proper.mean(), effects.averageOf(proper).map(words::shown))
               : untold(tau));
     }
     return told.isEmpty() ? Optional.empty() : Optional.of(told);

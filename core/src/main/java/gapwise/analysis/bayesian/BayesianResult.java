@@ -13,11 +13,13 @@ import java.util.OptionalDouble;
  * @param mean of all true effects
  * @param tau standard deviation between studies; empty if it is the prior
  * @param predictive true effect of a further study; empty with tau
- * @param average the mean over studies of shares or rates, as people read it; with an exact
- *     likelihood
+ * @param average the mean over studies of shares or rates with an exact likelihood, of means or
+ *     rates on the log scale, as people read it
  * @param studies true effects given all data, one entry a pooled study; with a normal likelihood
  * @param probabilities what the plan asks for
  * @param priorSensitivity the mean under other priors of tau
+ * @param priorScale scale of the half-normal prior of tau in the unit of the data, where the plan
+ *     gives it in standard deviations of patients
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
 public record BayesianResult(
@@ -27,7 +29,8 @@ public record BayesianResult(
     Optional<Shown> average,
     Optional<List<Study>> studies,
     Optional<List<Probability>> probabilities,
-    Optional<List<Sensitivity>> priorSensitivity) {
+    Optional<List<Sensitivity>> priorSensitivity,
+    OptionalDouble priorScale) {
   /** The posterior of one quantity; moments that are infinite are left out. */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Marginal(
@@ -52,7 +55,7 @@ public record BayesianResult(
    *
    * @param mean of the mean (where it is carried back: of the median of true values)
    * @param predictive of the true value of a further study
-   * @param average of the mean over studies of shares or rates
+   * @param average of the mean over studies of shares, rates or means, where that is told
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Probability(

@@ -8,7 +8,6 @@ import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.synthesis.bayes.CountsPosterior;
 import gapwise.synthesis.bayes.Marginal;
-import gapwise.synthesis.bayes.TauPrior;
 import gapwise.synthesis.heterogeneity.Heterogeneity;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodLimits;
@@ -54,7 +53,7 @@ final class OfCounts implements Pooler {
 
   @Override
   public Pooled at(List<Integer> places) {
-    return pooled(places, at -> posterior(at, model.tau().prior()));
+    return pooled(places, at -> posterior(at, model.tau()));
   }
 
   @Override
@@ -77,16 +76,21 @@ final class OfCounts implements Pooler {
 
   /** The posterior of studies at some places, worked out once. */
   Optional<CountsPosterior> kept(List<Integer> places) {
-    return kept.computeIfAbsent(List.copyOf(places), at -> posterior(at, model.tau().prior()));
+    return kept.computeIfAbsent(List.copyOf(places), at -> posterior(at, model.tau()));
   }
 
   /** The posterior under a prior of tau; empty if no study says something, or no number is it. */
-  Optional<CountsPosterior> posterior(List<Integer> places, TauPrior tau) {
+  Optional<CountsPosterior> posterior(List<Integer> places, AskedPrior tau) {
     List<? extends StudyData> told =
         places.stream().map(studies::get).filter(ExactLikelihood::tells).toList();
-    return told.isEmpty() || !model.centre().isProper(tau, told.size())
+    return told.isEmpty()
         ? Optional.empty()
-        : CountsPosterior.of(MarginalLikelihood.of(model.counts(), told), model.centre(), tau);
+        : tau.of(told)
+            .filter(prior -> model.centre().isProper(prior, told.size()))
+            .flatMap(
+                prior ->
+                    CountsPosterior.of(
+                        MarginalLikelihood.of(model.counts(), told), model.centre(), prior));
   }
 
   /** How many of the studies at some places say something. */
@@ -107,13 +111,13 @@ final class OfCounts implements Pooler {
         .orElseGet(() -> Pooled.without(Heterogeneity.UNKNOWN, without((int) told(places))));
   }
 
-  private Problem without(int studies) {
-    return model.centre().isProper(model.tau().prior(), studies)
+  private Problem without(int count) {
+    return model.tau().of(studies).filter(tau -> model.centre().isProper(tau, count)).isPresent()
         ? new Problem("", "number-out-of-range", say("analysis.posterior-out-of-range"))
         : new Problem(
             "",
             "improper-posterior",
-            say("analysis.posterior-of-rates-improper", Map.of("studies", studies)));
+            say("analysis.posterior-of-rates-improper", Map.of("studies", count)));
   }
 
   private Pooled pooled(CountsPosterior posterior, List<? extends StudyData> some) {

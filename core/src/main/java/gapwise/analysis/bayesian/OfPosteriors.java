@@ -1,6 +1,8 @@
 package gapwise.analysis.bayesian;
 
 import gapwise.analysis.pooling.Pooler;
+import gapwise.effect.Interval;
+import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.synthesis.bayes.Marginal;
 import gapwise.synthesis.bayes.Posterior;
@@ -23,21 +25,36 @@ import java.util.OptionalInt;
  * standard error, its equal-tailed limits for the interval. Heterogeneity is what Q says; tau has
  * its own posterior. One study keeps its own result.
  */
-record OfPosteriors(EffectSample sample, Priors priors, PoolingSettings settings)
+record OfPosteriors(BayesianModel model, EffectSample sample, List<? extends StudyData> data)
     implements Pooler {
   @Override
   public int size() {
     return sample.size();
   }
 
+  /** The posterior of studies at some places under a prior of tau. */
+  Posterior posterior(List<Integer> places, AskedPrior tau) {
+    return tau.of(places.stream().map(data::get).toList())
+        .map(prior -> Posterior.of(sample.at(places), new Priors(model.mean(), prior)))
+        .orElseGet(Posterior::outOfRange);
+  }
+
+  /**
+   * Of the average over studies on the log scale; empty where the middle is the average, or a mean
+   * would hang on which group comes first.
+   */
+  Optional<Marginal> averageOf(Proper posterior) {
+    return model.ofLogarithms() ? Optional.of(posterior.logAverage()) : Optional.empty();
+  }
+
   @Override
   public Pooled at(List<Integer> places) {
-    EffectSample some = sample.at(places);
-    Pooled common = InverseVariance.pool(some, settings.withCommonEffect());
-    if (some.size() < 2 || common.mean().isEmpty()) {
+    PoolingSettings settings = model.settings();
+    Pooled common = InverseVariance.pool(sample.at(places), settings.withCommonEffect());
+    if (places.size() < 2 || common.mean().isEmpty()) {
       return common;
     }
-    Posterior posterior = Posterior.of(some, priors);
+    Posterior posterior = posterior(places, model.tau());
     if (posterior instanceof Posterior.None none) {
       return without(common, List.of(none.why()));
     }
@@ -46,26 +63,35 @@ record OfPosteriors(EffectSample sample, Priors priors, PoolingSettings settings
     if (mean.sd().isEmpty()) {
       return without(common, proper.warnings());
     }
-    return new Pooled(
-        Optional.of(
-            new PooledMean(
-                mean.median(),
-                mean.sd().getAsDouble(),
-                mean.equalTailed(settings.level()),
-                OptionalDouble.empty(),
-                OptionalInt.empty(),
-                OptionalDouble.empty())),
-        proper.predictive().map(further -> further.equalTailed(settings.level())),
-        common.heterogeneity(),
-        proper.studies().stream().map(TrueEffect::weight).toList(),
-        mean.sd(),
-        Optional.empty(),
-        proper.warnings());
+    Pooled pooled =
+        new Pooled(
+            Optional.of(
+                new PooledMean(
+                    mean.median(),
+                    mean.sd().getAsDouble(),
+                    mean.equalTailed(settings.level()),
+                    OptionalDouble.empty(),
+                    OptionalInt.empty(),
+                    OptionalDouble.empty())),
+            proper.predictive().map(further -> further.equalTailed(settings.level())),
+            common.heterogeneity(),
+            proper.studies().stream().map(TrueEffect::weight).toList(),
+            mean.sd(),
+            Optional.empty(),
+            proper.warnings());
+    return averageOf(proper).map(this::shown).map(pooled::with).orElse(pooled);
+  }
+
+  private Pooled.Average shown(Marginal logarithm) {
+    Interval limits = logarithm.equalTailed(model.settings().level());
+    return new Pooled.Average(
+        Math.exp(logarithm.median()),
+        new Interval(Math.exp(limits.lower()), Math.exp(limits.upper())));
   }
 
   @Override
   public Optional<Further> further(List<Integer> places, Pooled pooled) {
-    return places.size() > 1 && Posterior.of(sample.at(places), priors) instanceof Proper proper
+    return places.size() > 1 && posterior(places, model.tau()) instanceof Proper proper
         ? proper.predictive().map(predictive -> predictive::below)
         : Optional.empty();
   }

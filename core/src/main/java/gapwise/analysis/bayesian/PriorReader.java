@@ -9,7 +9,6 @@ import gapwise.analysis.pooling.Model;
 import gapwise.problem.Problems;
 import gapwise.synthesis.bayes.CentrePrior;
 import gapwise.synthesis.bayes.MeanPrior;
-import gapwise.synthesis.bayes.Priors;
 import gapwise.synthesis.bayes.TauPrior;
 import gapwise.synthesis.pooling.PoolingSettings;
 import java.util.Set;
@@ -21,8 +20,12 @@ public final class PriorReader {
 
   private static final double USUAL_SCALE = 0.5;
 
-  /** For counts: chosen by simulation, docs/methods/coverage.md. */
+  /** These are chosen by simulation, docs/methods/coverage.md. */
   private static final double USUAL_SCALE_OF_COUNTS = 1;
+
+  private static final double USUAL_SCALE_OF_LOG_MEANS = 0.5;
+
+  private static final double USUAL_DEVIATIONS_OF_MEANS = 1;
 
   /**
    * Standard deviation of a log ratio that lies within a factor of 250 with a probability of 95 %
@@ -43,8 +46,7 @@ public final class PriorReader {
   public static Model model(ObjectNode full, PoolingSettings settings) {
     return ExactModels.areCounts(full)
         ? BayesianCountsModel.of(full, settings)
-        : new BayesianModel(
-            read(full.path("prior")), AskedPrior.of(full.path("prior").path("tau")), settings);
+        : BayesianModel.of(full, settings);
   }
 
   /** Fills in what the plan leaves out. */
@@ -56,9 +58,24 @@ public final class PriorReader {
     prior.set("mean", asked.has("mean") ? asked.get("mean") : usualMean(plan, counts));
     if (asked.has("tau")) {
       prior.set("tau", asked.get("tau"));
+    } else if (areInTheirUnit(plan.full())) {
+      prior.putObject("tau").put(AskedPrior.InDeviations.WORD, USUAL_DEVIATIONS_OF_MEANS);
     } else {
-      prior.putObject("tau").put("halfNormal", counts ? USUAL_SCALE_OF_COUNTS : USUAL_SCALE);
+      prior.putObject("tau").put("halfNormal", usualScale(plan, counts));
     }
+  }
+
+  private static double usualScale(Filling plan, boolean counts) {
+    return counts
+        ? USUAL_SCALE_OF_COUNTS
+        : plan.is("measure", "mean") ? USUAL_SCALE_OF_LOG_MEANS : USUAL_SCALE;
+  }
+
+  /** Whether effects are means, or differences of them, in the unit of the data. */
+  private static boolean areInTheirUnit(ObjectNode plan) {
+    String measure = plan.path("measure").asText();
+    return measure.equals("mean-difference")
+        || (measure.equals("mean") && plan.path("scale").asText().equals("raw"));
   }
 
   private static JsonNode usualMean(Filling plan, boolean counts) {
@@ -85,13 +102,11 @@ public final class PriorReader {
         : new CentrePrior.UniformRate();
   }
 
-  private static Priors read(JsonNode prior) {
-    JsonNode normal = prior.path("mean").path("normal");
-    return new Priors(
-        normal.isMissingNode()
-            ? MeanPrior.FLAT
-            : MeanPrior.normal(normal.get(0).asDouble(), normal.get(1).asDouble()),
-        tau(prior.path("tau")));
+  static MeanPrior mean(JsonNode mean) {
+    JsonNode normal = mean.path("normal");
+    return normal.isMissingNode()
+        ? MeanPrior.FLAT
+        : MeanPrior.normal(normal.get(0).asDouble(), normal.get(1).asDouble());
   }
 
   static TauPrior tau(JsonNode tau) {
@@ -124,10 +139,10 @@ public final class PriorReader {
               + LEAST
               + "; or say \"flat\"");
     }
-    checkTau(plan.path("prior").path("tau"), "prior.tau", problems);
+    checkTau(plan, plan.path("prior").path("tau"), "prior.tau", problems);
     JsonNode others = plan.path("priorSensitivity");
     for (int i = 0; i < others.size(); i++) {
-      checkTau(others.get(i), "priorSensitivity[" + i + "]", problems);
+      checkTau(plan, others.get(i), "priorSensitivity[" + i + "]", problems);
     }
   }
 
@@ -191,7 +206,16 @@ public final class PriorReader {
     AskedProbability.check(plan, problems);
   }
 
-  private static void checkTau(JsonNode tau, String where, Problems problems) {
+  private static void checkTau(ObjectNode plan, JsonNode tau, String where, Problems problems) {
+    if (tau.has(AskedPrior.InDeviations.WORD) && !areInTheirUnit(plan)) {
+      problems.add(
+          where,
+          "prior-not-for-measure",
+          "'"
+              + AskedPrior.InDeviations.WORD
+              + "' is for means and their differences in the unit of the data; take"
+              + " {\"halfNormal\": scale} here, on the analysis scale");
+    }
     JsonNode range = tau.path("uniform");
     if (!range.isMissingNode() && !(range.get(0).asDouble() < range.get(1).asDouble())) {
       problems.add(

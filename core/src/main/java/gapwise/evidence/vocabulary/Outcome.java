@@ -7,6 +7,7 @@ import gapwise.evidence.unit.Unit;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Something that can become of a patient; the vocabulary is the resource {@code outcomes.json}.
@@ -16,7 +17,7 @@ import java.util.OptionalDouble;
  * @param family heading under which lists show it
  * @param kind what sort of numbers it has
  * @param better which direction is better for the patient
- * @param unit the unit in which it is compared; empty for events and categories
+ * @param amount in what it is compared; empty for events and categories
  * @param event for events, who is counted and what became of them; empty for others
  * @param leastFollowUpMonths follow-up below which a result is not to be believed (common practice,
  *     no source, unless the resource says otherwise)
@@ -31,7 +32,7 @@ public record Outcome(
     String family,
     Kind kind,
     Better better,
-    Optional<Unit> unit,
+    Optional<Amount> amount,
     Optional<Event> event,
     OptionalDouble leastFollowUpMonths,
     boolean needsClock,
@@ -39,6 +40,29 @@ public record Outcome(
     String meaning,
     Optional<String> caution)
     implements Coded {
+
+  /**
+   * What is measured of one patient.
+   *
+   * @param unit the unit in which it is compared
+   * @param neverNegative whether it can be 0 or more and nothing else, however it is measured. A
+   *     difference in the length of legs may be given with its sign; a distance walked has none
+   */
+  public record Amount(Unit unit, boolean neverNegative) {
+    /** What is below 0 in no unit. */
+    private static final Set<Unit.Dimension> NEVER =
+        Set.of(Unit.Dimension.TIME, Unit.Dimension.TIME_PER_LENGTH, Unit.Dimension.VOLUME);
+
+    private static Amount read(JsonNode node, Kind kind) {
+      Unit unit = Unit.ofSymbol(node.required("unit").asText());
+      return new Amount(
+          unit,
+          node.path("neverNegative").asBoolean()
+              || kind == Kind.COST
+              || kind == Kind.COUNT
+              || NEVER.contains(unit.dimension()));
+    }
+  }
 
   /**
    * Who is counted and what became of them.
@@ -83,13 +107,14 @@ public record Outcome(
       Vocabulary.read("outcomes.json", Outcome::read);
 
   private static Outcome read(JsonNode node) {
+    Kind kind = Kind.valueOf(node.required("kind").asText().toUpperCase(Locale.ROOT));
     return new Outcome(
         node.required("code").asText(),
         node.required("label").asText(),
         node.required("family").asText(),
-        Kind.valueOf(node.required("kind").asText().toUpperCase(Locale.ROOT)),
+        kind,
         Better.valueOf(node.required("better").asText().toUpperCase(Locale.ROOT)),
-        text(node, "unit").map(Unit::ofSymbol),
+        node.has("unit") ? Optional.of(Amount.read(node, kind)) : Optional.empty(),
         Optional.ofNullable(node.get("event"))
             .map(event -> Event.read(event, text(node, "complement"))),
         node.has("leastFollowUpMonths")
@@ -119,6 +144,19 @@ public record Outcome(
   @JsonValue
   public String code() {
     return code;
+  }
+
+  /** The unit in which it is compared; empty for events and categories. */
+  public Optional<Unit> unit() {
+    return amount.map(Amount::unit);
+  }
+
+  /**
+   * Whether means of it are told on the log scale, where no limit reaches below 0: what cannot be
+   * negative and has no upper end. Scores, which have both, are not among them.
+   */
+  public boolean isNeverNegative() {
+    return amount.map(Amount::neverNegative).orElse(false);
   }
 
   /** Whether it is counted as events of a total. */

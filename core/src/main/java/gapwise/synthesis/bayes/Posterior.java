@@ -36,7 +36,8 @@ public sealed interface Posterior permits Posterior.None, Proper {
         .orElseGet(Posterior::outOfRange);
   }
 
-  private static None outOfRange() {
+  /** None, because numbers lie too far apart to be reckoned with. */
+  static None outOfRange() {
     return new None(
         new Problem(
             "",

@@ -33,6 +33,11 @@ public record Priors(MeanPrior mean, TauPrior tau) {
     return hasMoment(2, studies) ? 2 : hasMoment(1, studies) ? 1 : 0;
   }
 
+  /** The highest of the first two moments of the square of tau that exists, or 0. */
+  int highestMomentOfSquare(int studies) {
+    return hasMoment(4, studies) ? 2 : hasMoment(2, studies) ? 1 : 0;
+  }
+
   boolean isWithinArithmetic() {
     double turn = tau.turningPoint().orElse(1);
     return turn > LEAST

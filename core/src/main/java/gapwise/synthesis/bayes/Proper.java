@@ -73,6 +73,24 @@ public final class Proper implements Posterior {
             priors().highestMoment(density.size())));
   }
 
+  /**
+   * Of the logarithm of the mean over studies of their true values, where effects are logarithms:
+   * the mean of a log-normal distribution, mean + tau^2/2 (Aitchison and Brown, The Lognormal
+   * Distribution, 1957, equation 2.7, from memory).
+   *
+   * @return on the log scale
+   */
+  public Marginal logAverage() {
+    double[] raised = new double[means.length];
+    for (int j = 0; j < raised.length; j++) {
+      raised[j] = means[j] + taus[j] * taus[j] / 2;
+    }
+    return Marginal.of(
+        new NormalMixture(shares, raised, deviations),
+        density.origin(),
+        priors().highestMomentOfSquare(density.size()));
+  }
+
   /** Of each study's true effect, in the order of the studies. */
   public List<TrueEffect> studies() {
     double[] precisions = new double[taus.length];
