@@ -34,7 +34,7 @@ class CountsByPlanTest {
     assertEquals(a.at("/summary/shown"), groups.get(0).at("/summary/shown"));
     JsonNode b = Plans.result(shares(new int[][] {{3, 9}}, "b"));
     assertEquals(b.at("/bayesian/average"), groups.get(1).at("/bayesian/average"));
-    assertEquals(1.0 / 3, groups.get(1).at("/summary/shown/average").asDouble(), 1e-12);
+    assertEquals(1.0 / 3, groups.get(1).at("/summary/shown/estimate").asDouble(), 1e-12);
   }
 
   @Test
