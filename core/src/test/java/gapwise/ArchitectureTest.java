@@ -355,6 +355,7 @@ class ArchitectureTest {
                       "analysis.result",
                       "analysis.rows",
                       "analysis.pooling",
+                      "analysis.bayesian",
                       "analysis.subgroups",
                       "analysis.moderators",
                       "analysis.synthesis",

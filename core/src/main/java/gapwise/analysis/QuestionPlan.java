@@ -4,32 +4,23 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.rows.SelectionRows;
-import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.Selection;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** The usual plan for a question, which a person may change before running it. */
 public final class QuestionPlan {
-  /** Lengths are not among them: a difference of legs may be given with its sign. */
-  private static final Set<Unit.Dimension> NEVER_NEGATIVE =
-      Set.of(Unit.Dimension.TIME, Unit.Dimension.TIME_PER_LENGTH, Unit.Dimension.VOLUME);
-
-  /** Half and twice the usual scale of the prior of tau for counts. */
-  private static final List<Double> OTHER_SCALES = List.of(0.5, 2.0);
-
   private QuestionPlan() {}
 
   /**
-   * The plan: proportions by the posterior of their exact likelihood, as the simulation in
-   * docs/methods/coverage.md advises, with the answer under half and under twice the usual scale of
-   * tau; times, indices, costs, volumes and counts for each patient on the log scale because they
-   * are skewed and cannot be negative, other means as they are, with random effects; blocks by
-   * method. Empty for phases, which are listed and not pooled.
+   * The plan: proportions by the posterior of their exact likelihood; means by the posterior of
+   * random effects, on the log scale what cannot be negative, else as they are; both with the usual
+   * priors, as the simulation in docs/methods/coverage.md advises, and with the answer under half
+   * and under twice the usual scale of tau; blocks by method. Empty for phases, which are listed
+   * and not pooled.
    */
   public static Optional<ObjectNode> of(Question question, String title, boolean byMethod) {
     return of(question, SelectionRows.measure(question), title, byMethod);
@@ -57,25 +48,27 @@ public final class QuestionPlan {
     plan.put("measure", measure);
     if (measure.equals("proportion")) {
       plan.put("scale", "logit");
-      plan.put("model", "bayesian");
+      posterior(plan, "halfNormal", 0.5, 2);
       plan.put("likelihood", "exact");
-      ArrayNode others = plan.putArray("priorSensitivity");
-      OTHER_SCALES.forEach(scale -> others.addObject().put("halfNormal", scale));
     } else if (!measure.equals("mean")) {
       plan.put("scale", "log");
       plan.put("model", "exact-likelihood");
       plan.put("interval", "t-k-minus-1");
       plan.put("predictionInterval", "t-k-minus-2");
+    } else if (outcome.isNeverNegative()) {
+      // Log of the mean with the variance of the delta method (Hedges, Gurevitch and Curtis,
+      // Ecology
+      // 1999;80:1150). A mean of 0 has no log: its series is left out with the reason, which
+      // whoever
+      // tells the result says.
+      plan.put("scale", "log");
+      posterior(plan, "halfNormal", 0.25, 1);
     } else {
-      plan.put("scale", scale(outcome));
-      plan.put("interval", "hartung-knapp-never-narrower");
+      plan.put("scale", "raw");
+      posterior(plan, "halfNormalOfStandardDeviation", 0.5, 2);
     }
     if (byMethod) {
       plan.put("subgroup", "method");
-      // Each method has the average that its own page has.
-      if (measure.equals("mean")) {
-        plan.put("subgroupVariance", "separate");
-      }
     }
     return Optional.of(plan);
   }
@@ -91,15 +84,16 @@ public final class QuestionPlan {
   }
 
   /**
-   * The log for what cannot be negative, so that no interval reaches below 0: log of the mean with
-   * the variance of the delta method (Hedges, Gurevitch and Curtis, Ecology 1999;80:1150). A mean
-   * of 0 has no log: its series is left out with the reason, which whoever tells the result says.
+   * By the posterior under the usual prior, with the answer under two others of tau.
+   *
+   * @param prior its word
+   * @param half half of the usual scale
+   * @param twice twice of it
    */
-  private static String scale(Outcome outcome) {
-    boolean neverNegative =
-        outcome.kind() == Outcome.Kind.COST
-            || outcome.kind() == Outcome.Kind.COUNT
-            || outcome.unit().map(Unit::dimension).filter(NEVER_NEGATIVE::contains).isPresent();
-    return neverNegative ? "log" : "raw";
+  private static void posterior(ObjectNode plan, String prior, double half, double twice) {
+    plan.put("model", "bayesian");
+    ArrayNode others = plan.putArray("priorSensitivity");
+    others.addObject().put(prior, half);
+    others.addObject().put(prior, twice);
   }
 }

@@ -132,22 +132,24 @@ final class CentresTold {
   static String spread(Blocks.Block block) {
     Result.Heterogeneity heterogeneity = block.heterogeneity();
     int series = block.pooled().size();
-    if (series < PooledValue.FEWEST_FOR_NEW_CENTRE || heterogeneity.tauSquared().isEmpty()) {
+    if (series < PooledValue.FEWEST_FOR_NEW_CENTRE) {
       return "";
     }
-    if (block.posterior().isPresent() && heterogeneity.tauSquaredLower().isPresent()) {
+    if (heterogeneity.pValue().isPresent()) {
+      boolean none = heterogeneity.tauSquared().orElse(1) == 0;
+      boolean differ = heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW;
+      return say(differ ? "told.spread-some" : none ? "told.spread-none" : "told.spread-open");
+    }
+    if (heterogeneity.tauSquared().isEmpty()) {
+      return "";
+    }
+    if (heterogeneity.tauSquaredLower().isPresent()) {
       return say(PooledValue.differ(heterogeneity) ? "told.spread-some" : "told.spread-open");
     }
-    if (heterogeneity.pValue().isEmpty()) {
-      return say(
-          heterogeneity.tauSquared().getAsDouble() == 0
-              ? "told.spread-best-none"
-              : "told.spread-best-some");
-    }
-    if (heterogeneity.pValue().getAsDouble() < DIFFERS_BELOW) {
-      return say("told.spread-some");
-    }
-    return say(heterogeneity.tauSquared().orElse(0) == 0 ? "told.spread-none" : "told.spread-open");
+    return say(
+        heterogeneity.tauSquared().getAsDouble() == 0
+            ? "told.spread-best-none"
+            : "told.spread-best-some");
   }
 
   /**
@@ -161,7 +163,7 @@ final class CentresTold {
     }
     List<Estimate> others =
         block.posterior().flatMap(BayesianResult::priorSensitivity).orElse(List.of()).stream()
-            .flatMap(other -> other.average().stream())
+            .flatMap(other -> other.average().or(other::shown).stream())
             .map(shown -> Estimate.of(shown.median(), shown.lower(), shown.upper()))
             .toList();
     return others.size() != 2
@@ -169,23 +171,15 @@ final class CentresTold {
         : say(
             "told.assumed",
             Map.of(
-                "half", withLimits(measure, others.get(0)),
-                "twice", withLimits(measure, others.get(1))));
-  }
-
-  private static String withLimits(Quantity measure, Estimate average) {
-    return say(
-        "told.value-with-limits",
-        Map.of(
-            "value", Shown.value(measure, average.value()),
-            "limits", Shown.limits(measure, average.limits())));
+                "half", Told.withLimits(measure, others.get(0)),
+                "twice", Told.withLimits(measure, others.get(1))));
   }
 
   /** What one series leaves open: how centres differ, and so where their average lies. */
   static String ofOneSeries(Quantity measure, Blocks.Block block) {
     return block
         .posterior()
-        .flatMap(BayesianResult::average)
+        .flatMap(posterior -> posterior.average().or(() -> posterior.mean().shown()))
         .map(
             average ->
                 say(

@@ -249,6 +249,15 @@ public record Told(
         : say("told.in-unit", Map.of("number", number, "unit", measure.unit()));
   }
 
+  /** Such as "82 (52 to 93)", without what it is of. */
+  public static String withLimits(Quantity measure, Estimate average) {
+    return say(
+        "told.value-with-limits",
+        Map.of(
+            "value", Shown.value(measure, average.value()),
+            "limits", Shown.limits(measure, average.limits())));
+  }
+
   /** A number with three digits that tell. */
   static String number(double value) {
     return BigDecimal.valueOf(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();

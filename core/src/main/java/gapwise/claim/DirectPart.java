@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
+import gapwise.analysis.bayesian.BayesianResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -27,6 +28,9 @@ final class DirectPart {
   static final String HEADING = say("claim.direct-heading");
 
   /** More studies are read in the drawing. */
+  /** As many studies tell more of how they differ than is assumed of it (our choice). */
+  private static final int FEWEST_WITHOUT_ASSUMPTION = 5;
+
   private static final int MOST_COUNTS = 12;
 
   private final Runner runner;
@@ -102,6 +106,8 @@ final class DirectPart {
       sentences.add(open(told));
       if (told.studies() == 1) {
         sentences.add(say("claim.one-study"));
+      } else if (told.studies() < FEWEST_WITHOUT_ASSUMPTION) {
+        assumed(result).ifPresent(sentences::add);
       }
     } else {
       sentences.add(say("claim.direct-without-value", Map.of("studies", found)));
@@ -115,6 +121,22 @@ final class DirectPart {
     }
     counts(rows).ifPresent(sentences::add);
     return new Part(HEADING, sentences, compared, Optional.of(plan), Optional.of(result));
+  }
+
+  /** How the ratio moves with what is assumed of how far studies differ, half of it or twice. */
+  private Optional<String> assumed(Result result) {
+    List<String> others =
+        SynthesisResult.of(result)
+            .bayesian()
+            .flatMap(BayesianResult::priorSensitivity)
+            .orElse(List.of())
+            .stream()
+            .flatMap(other -> other.shown().stream())
+            .map(shown -> effect.withLimits(claim.outcome(), shown))
+            .toList();
+    return others.size() == 2
+        ? Optional.of(say("claim.assumed", Map.of("half", others.get(0), "twice", others.get(1))))
+        : Optional.empty();
   }
 
   private String notEntered() {

@@ -2,11 +2,15 @@ package gapwise.claim;
 
 import static gapwise.sentence.Sentences.say;
 
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.QuestionPlan;
+import gapwise.analysis.bayesian.BayesianResult;
 import gapwise.analysis.rows.SelectionRows;
+import gapwise.answer.Told;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
@@ -72,12 +76,20 @@ enum Effect {
   void pool(ObjectNode plan) {
     plan.put("measure", measure);
     if (isFromCounts()) {
-      plan.put("model", "exact-likelihood");
-      plan.put("interval", "t-k-minus-1");
-      plan.put("predictionInterval", "t-k-minus-2");
+      plan.put("model", "bayesian");
+      plan.put("likelihood", "exact");
+      ArrayNode others = plan.putArray("priorSensitivity");
+      others.addObject().put("halfNormal", 0.5);
+      others.addObject().put("halfNormal", 2);
     } else {
       plan.put("interval", "hartung-knapp-never-narrower");
     }
+  }
+
+  /** Such as "1.9 (0.4 to 9.2)". */
+  String withLimits(Outcome outcome, BayesianResult.Shown shown) {
+    return Told.withLimits(
+        figure(outcome), Estimate.of(shown.median(), shown.lower(), shown.upper()));
   }
 
   /**

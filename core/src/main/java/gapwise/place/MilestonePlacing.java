@@ -17,6 +17,7 @@ import gapwise.answer.PooledValue;
 import gapwise.answer.QuestionWords;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
 import gapwise.place.MethodPlace.ByLength;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
@@ -118,7 +119,7 @@ final class MilestonePlacing {
             EvidenceNotes.patients(reached, rows),
             EvidenceNotes.unpooled(reached, rows(method, selection, result, false)),
             group.get().summary().flatMap(MilestonePlacing::average),
-            group.get().summary().flatMap(one -> PooledValue.newCentre(one.shown(), rows.size())),
+            newCentre(group.get(), rows.size()),
             EvidenceNotes.like(patientCase, rows)));
   }
 
@@ -131,6 +132,17 @@ final class MilestonePlacing {
         .flatMap(study -> selected.row(study.studyId(), study.armId()).stream())
         .filter(row -> row.arm().method().principal().equals(method))
         .toList();
+  }
+
+  private static Optional<Limits> newCentre(SubgroupsResult.Subgroup group, int rows) {
+    return group
+        .summary()
+        .map(Result.Summary::shown)
+        .flatMap(
+            shown ->
+                group.bayesian().isPresent()
+                    ? PooledValue.newCentreByPosterior(shown, rows)
+                    : PooledValue.newCentre(shown, rows));
   }
 
   /** Empty where limits are too far apart for a number, as two series can have them. */

@@ -3,6 +3,7 @@ package gapwise.report;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.multiverse.MultiverseResult;
 import gapwise.analysis.multiverse.MultiverseTask;
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisDefaults;
 import java.util.ArrayList;
@@ -122,6 +123,11 @@ final class MultiverseWords {
       String pooling = settings.word("pooling");
       return telling.phrase(
           "multiverse.common-effect." + (pooling.isEmpty() ? "inverse-variance" : pooling));
+    }
+    if (word.equals("bayesian") && !ExactModels.take(settings.word("measure"))) {
+      return telling.phrase(
+          "multiverse.bayesian-effects",
+          Map.of("scale", telling.phrase("scale." + settings.word("scale"))));
     }
     return telling.phrase("multiverse." + word);
   }

@@ -51,7 +51,10 @@ final class MultiverseRules {
 
   private void base() {
     String model = plan.path("model").asText();
-    boolean ofEffects = model.equals("bayesian") && !ExactModels.areCounts(plan);
+    boolean ofEffects =
+        model.equals("bayesian")
+            && ExactModels.take(plan.path("measure").asText())
+            && !ExactModels.areCounts(plan);
     if (!MODELS.contains(model) || ofEffects) {
       problems.add(
           "model",

@@ -6,6 +6,7 @@ import gapwise.analysis.plan.Filling;
 import gapwise.analysis.plan.Plan;
 import gapwise.analysis.plan.PlanHead;
 import gapwise.analysis.plan.Task;
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisDefaults;
 import gapwise.analysis.synthesis.SynthesisTask;
@@ -100,11 +101,12 @@ public final class MultiverseTask implements Task {
     Map<String, String> fields = new LinkedHashMap<>(Map.of("interval", "normal"));
     fields.put("model", model);
     List<String> scales = Measures.scales(measure);
+    boolean counts = ExactModels.take(measure);
     boolean bayesian = model.equals("bayesian");
-    if ((bayesian || model.equals("exact-likelihood")) && scales.size() > 1) {
+    if (counts && (bayesian || model.equals("exact-likelihood")) && scales.size() > 1) {
       fields.put("scale", scales.get(0));
     }
-    if (bayesian) {
+    if (counts && bayesian) {
       fields.put("likelihood", "exact");
     }
     return fields;

@@ -15,20 +15,21 @@ import gapwise.synthesis.pooling.MeanIntervals;
 record OwnSettings(
     String model, String scale, String emptyCells, String estimator, String interval) {
 
-  /** The interval with which pages tell rates and ratios by their exact likelihood. */
+  /** The interval with which pages tell rates by their exact likelihood. */
   static final String EXACT_INTERVAL_OF_PAGES = "t-k-minus-1";
 
   /**
-   * What pages show for the measure of a plan: shares by the posterior of their exact likelihood,
-   * other counts by that likelihood alone, all else by random effects on the scale of the plan.
+   * What pages show for the measure of a plan: shares and ratios of counts by the posterior of
+   * their exact likelihood, means by the posterior of random effects, rates by their exact
+   * likelihood alone, all else by random effects on the scale of the plan.
    */
   static OwnSettings ofPages(ObjectNode base) {
     String measure = base.path("measure").asText();
-    if (measure.equals("proportion")) {
-      return new OwnSettings("bayesian", "", "", "", "");
-    }
-    if (ExactModels.take(measure)) {
+    if (measure.equals("incidence-rate")) {
       return new OwnSettings("exact-likelihood", "", "", "", EXACT_INTERVAL_OF_PAGES);
+    }
+    if (measure.equals("mean") || ExactModels.take(measure)) {
+      return new OwnSettings("bayesian", "", "", "", "");
     }
     return new OwnSettings(
         "random-effects",

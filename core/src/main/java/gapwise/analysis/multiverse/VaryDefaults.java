@@ -68,12 +68,7 @@ final class VaryDefaults {
   private ObjectNode filled() {
     String measure = text("measure");
     ObjectNode vary = JsonNodeFactory.instance.objectNode();
-    words(
-        vary,
-        "model",
-        ExactModels.take(measure)
-            ? List.of("random-effects", "exact-likelihood", "bayesian")
-            : List.of("random-effects"));
+    words(vary, "model", models(measure));
     if (Measures.scales(measure).size() > 1) {
       words(vary, "scale", SCALES.getOrDefault(measure, List.of()));
     }
@@ -92,6 +87,15 @@ final class VaryDefaults {
     vary.put("leaveOneOut", asked.path("leaveOneOut").asBoolean(everything));
     asked.fields().forEachRemaining(field -> vary.putIfAbsent(field.getKey(), field.getValue()));
     return vary;
+  }
+
+  private static List<String> models(String measure) {
+    if (ExactModels.take(measure)) {
+      return List.of("random-effects", "exact-likelihood", "bayesian");
+    }
+    return measure.equals("mean")
+        ? List.of("random-effects", "bayesian")
+        : List.of("random-effects");
   }
 
   /** What is asked; else what can be defended and the plan's own; else the plan's own. */

@@ -2,6 +2,7 @@ package gapwise.server.page.result;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.bayesian.BayesianResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -11,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The statistics under a result, for those who look for them. */
 public final class Statistics {
@@ -29,16 +32,44 @@ public final class Statistics {
         }
         String name =
             Method.vocabulary().find(group.level()).map(Method::shortLabel).orElse(group.level());
+        posterior(lines, name, group.heterogeneity(), group.bayesian());
         heterogeneity(lines, name, group.heterogeneity());
       }
     } else if (pooled(synthesis) > 1) {
-      synthesis.heterogeneity().ifPresent(all -> heterogeneity(lines, "", all));
+      synthesis
+          .heterogeneity()
+          .ifPresent(
+              all -> {
+                posterior(lines, "", all, synthesis.bayesian());
+                heterogeneity(lines, "", all);
+              });
     }
     return lines;
   }
 
   private static long pooled(SynthesisResult synthesis) {
     return synthesis.studies().stream().filter(s -> s.weightPercent().isPresent()).count();
+  }
+
+  /** Tau where nothing but its posterior tells of it. */
+  private static void posterior(
+      List<Line> lines, String of, Result.Heterogeneity h, Optional<BayesianResult> posterior) {
+    posterior
+        .flatMap(BayesianResult::tau)
+        .filter(tau -> h.tau().isEmpty())
+        .ifPresent(
+            tau ->
+                lines.add(
+                    line(
+                        of,
+                        "tau",
+                        say(
+                            "page.value-and-limits",
+                            Map.of(
+                                "value", number(tau.median()),
+                                "lower", number(tau.lower()),
+                                "upper", number(tau.upper()))),
+                        say("page.meaning-of-tau-by-posterior"))));
   }
 
   private static void heterogeneity(List<Line> lines, String of, Result.Heterogeneity h) {
@@ -51,9 +82,10 @@ public final class Statistics {
     if (h.tauSquared().isPresent()) {
       lines.add(tauSquared(of, h, number(h.tauSquared().getAsDouble())));
     }
-    if (h.iSquaredPercent().isPresent()) {
-      String percent =
-          say("page.percent", Map.of("share", number(h.iSquaredPercent().getAsDouble())));
+    OptionalDouble iSquared =
+        h.iSquaredPercent().isPresent() ? h.iSquaredPercent() : h.iSquaredPercentFromQ();
+    if (iSquared.isPresent()) {
+      String percent = say("page.percent", Map.of("share", number(iSquared.getAsDouble())));
       lines.add(line(of, "I squared", percent, say("page.meaning-of-i-squared")));
     }
     if (h.q().isPresent() && h.pValue().isPresent() && h.degreesOfFreedom().isPresent()) {
