@@ -231,9 +231,10 @@ public final class AnswerForest {
     boolean invented = answer.selection().rows().stream().anyMatch(row -> row.study().invented());
     List<SelectedRow> shown =
         blocks.stream().flatMap(block -> block.lines().stream()).map(Blocks.Line::row).toList();
+    List<SelectedRow> told = pooled.isEmpty() ? shown : pooled;
     return new FigureProvenance(
-            People.series(pooled),
-            People.of(pooled),
+            People.series(told),
+            People.of(told),
             ModelWords.model(result.plan()),
             edition.words(result.data().sha256()),
             edition.date(),

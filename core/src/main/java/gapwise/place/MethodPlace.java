@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * @param series series pooled
  * @param people patients or limbs in them, such as "61 patients"
  * @param newBelow share of new series, 0 to 1, whose true average is expected below the case, all
- *     lengths together; empty under three series
+ *     lengths together; empty under two series
  * @param seriesBelow series whose own average is below the case
  * @param length what was made of the length of missing bone
  * @param patients patients reported one by one; empty where none can be counted
@@ -37,8 +37,8 @@ public record MethodPlace(
     Optional<Estimate> average,
     Optional<Limits> prediction,
     String like) {
-  /** Fewer series give no share: a distribution of further series takes three. */
-  public static final int FEWEST = 3;
+  /** Fewer series give no share: one says nothing of how further ones differ. */
+  public static final int FEWEST = 2;
 
   /** Fewer series with a length give no line to adjust by (common practice, no source). */
   public static final int FEWEST_WITH_LENGTH = 10;

@@ -82,6 +82,9 @@ final class BayesianWords {
     if (tau.has("halfNormal")) {
       return scaled("tau.half-normal", tau.get("halfNormal"));
     }
+    if (tau.has("halfNormalOfStandardDeviation")) {
+      return scaled("tau.half-normal-of-deviation", tau.get("halfNormalOfStandardDeviation"));
+    }
     if (tau.has("halfCauchy")) {
       return scaled("tau.half-cauchy", tau.get("halfCauchy"));
     }

@@ -179,7 +179,7 @@ class ToldAtLimitsTest {
   @Test
   void whatTheAverageRestsOnIsSaidWhereNothingElseWasSeen() {
     List<String> then = told(Outcome.of("union"), EVERYBODY).then();
-    assertTrue(then.get(0).startsWith("Nothing else was seen: "), then::toString);
+    assertTrue(then.get(0).startsWith("Nothing else was seen; "), then::toString);
     assertTrue(
         then.get(1)
             .startsWith("The average rests in part on how far centres are assumed to differ"),

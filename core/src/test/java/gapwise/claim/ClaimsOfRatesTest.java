@@ -83,7 +83,8 @@ class ClaimsOfRatesTest {
       Compared direct = told.direct().compared().orElseThrow();
       assertEquals(2, direct.studies());
       assertEquals(72, direct.patients());
-      assertEquals(2, direct.estimate(), 1e-6);
+      // Twice as often; the prior of the ratio, about 1, draws it a little.
+      assertEquals(2, direct.estimate(), 0.01);
       assertEquals("rate ratio", direct.kind());
       assertTrue(
           told.sentence().contains("there were 2.00 times as many for each patient"),

@@ -61,6 +61,8 @@ final class InventedSeries implements AutoCloseable {
       QuantitySummaryBuilder time = time(8, 9 + 2 * i).standardDeviation(2);
       studies.add(study("graft-" + i, "autograft", Clock.FRAME_ON, 3 + i, time));
     }
+    QuantitySummaryBuilder lone = time(9, 8).standardDeviation(2);
+    studies.add(study("lone", "allograft", Clock.FRAME_ON, 5, lone));
     return new InventedSeries(home, studies);
   }
 

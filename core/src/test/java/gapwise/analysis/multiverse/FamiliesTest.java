@@ -48,7 +48,7 @@ class FamiliesTest {
   }
 
   @Test
-  void ofMeansPagesShowTheUsualRandomEffects() {
+  void ofMeansPagesShowThePosterior() {
     ArrayNode rows = Plans.rows();
     Plans.row(rows, "n", 12, "mean", 6, "sd", 1.5);
     Plans.row(rows, "n", 16, "mean", 8, "sd", 2);
@@ -56,9 +56,12 @@ class FamiliesTest {
     ObjectNode plan = Plans.on(rows, "measure", "mean", "scale", "log", "task", "multiverse");
     JsonNode multiverse = Plans.result(plan).get("multiverse");
     plan.remove("task");
+    plan.put("model", "bayesian");
     JsonNode alone = Plans.result(plan).get("summary");
     assertEquals(alone.get("upper"), multiverse.at("/pages/upper"));
-    assertEquals(multiverse.get("own"), multiverse.get("pages"));
+    plan.put("task", "multiverse");
+    JsonNode own = Plans.result(plan).get("multiverse");
+    assertEquals(own.get("own"), own.get("pages"));
   }
 
   @Test
