@@ -100,11 +100,6 @@ public record ArmMean(
     return OptionalDouble.of(Math.sqrt((b - a) * (b - a) + 2 * (1 - r.getAsDouble()) * a * b));
   }
 
-  /** The same group with a standard deviation. */
-  ArmMean withSd(double found) {
-    return new ArmMean(n, mean, OptionalDouble.of(found), fromMedian, looksSkewed);
-  }
-
   /** Squared standard error of the mean; empty without a standard deviation of two patients. */
   public OptionalDouble squaredStandardError() {
     return sd.isEmpty() || n < 2

@@ -1,7 +1,6 @@
 package gapwise.effect;
 
 import gapwise.numeric.ReferenceDistribution;
-import java.util.List;
 import java.util.OptionalDouble;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
@@ -36,7 +35,8 @@ public final class SpreadConversion {
 
   /**
    * The standard deviation that two groups share: the standard error of the difference of their
-   * means, |difference/t|, over root(1/n1 + 1/n2). Empty where difference or t is 0.
+   * means, |difference/t|, over root(1/n1 + 1/n2). Empty where difference or t is 0, or beyond what
+   * a double holds.
    *
    * @param difference of the means
    * @param t its statistic, in either direction
@@ -45,14 +45,13 @@ public final class SpreadConversion {
    */
   public static OptionalDouble fromTStatistic(
       double difference, double t, double first, double second) {
-    if (!(Double.isFinite(difference) && Double.isFinite(t) && first >= 1 && second >= 1)) {
+    if (!(first >= 1 && second >= 1)) {
       throw new IllegalArgumentException(
-          "a difference with its statistic and at least 1 patient a group, were "
-              + List.of(difference, t, first, second));
+          "at least 1 patient a group, were " + first + " and " + second);
     }
-    double error = Math.abs(difference / t);
-    return error > 0 && Double.isFinite(error)
-        ? OptionalDouble.of(error / Math.sqrt(1 / first + 1 / second))
+    double deviation = Math.abs(difference / t) / Math.sqrt(1 / first + 1 / second);
+    return deviation > 0 && Double.isFinite(deviation)
+        ? OptionalDouble.of(deviation)
         : OptionalDouble.empty();
   }
 

@@ -47,7 +47,8 @@ public record TwoMeans(ArmMean intervention, ArmMean comparator, FromTest fromTe
     double difference = i.mean().getAsDouble() - c.mean().getAsDouble();
     OptionalDouble t = row.number("tStatistic");
     OptionalDouble p = t.isPresent() ? OptionalDouble.empty() : row.optionalP("pValue");
-    if (t.isEmpty() && p.isEmpty()) {
+    boolean told = t.isPresent() || p.isPresent();
+    if (!told || i.n() + c.n() < 3) {
       return new TwoMeans(i, c);
     }
     OptionalDouble sd =
