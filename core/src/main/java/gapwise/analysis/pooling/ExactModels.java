@@ -204,9 +204,9 @@ public final class ExactModels {
       problems.add(
           "scale",
           "scale-not-for-model",
-          "true values are taken to be normal on the "
+          "an exact likelihood has its pooled value on the "
               + (measures(plan, "proportion") ? "logit" : "log")
-              + " scale in an exact likelihood; found '"
+              + " scale; found '"
               + scale
               + "', leave it out");
     }
