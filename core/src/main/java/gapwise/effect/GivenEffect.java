@@ -1,5 +1,6 @@
 package gapwise.effect;
 
+import gapwise.effect.SpreadConversion.FromTest;
 import java.util.OptionalDouble;
 
 /**
@@ -8,12 +9,14 @@ import java.util.OptionalDouble;
  * @param estimate finite
  * @param variance at least 0; empty if no measure of uncertainty is reported
  * @param offCentre whether the variance comes from limits in whose middle the effect does not lie
+ * @param fromTest the test of the effect that its variance comes from
  */
-public record GivenEffect(double estimate, OptionalDouble variance, boolean offCentre)
+public record GivenEffect(
+    double estimate, OptionalDouble variance, boolean offCentre, FromTest fromTest)
     implements StudyData {
-  /** An effect whose variance does not come from limits out of balance. */
+  /** An effect whose variance comes neither from limits out of balance nor from a test. */
   public GivenEffect(double estimate, OptionalDouble variance) {
-    this(estimate, variance, false);
+    this(estimate, variance, false, FromTest.NONE);
   }
 
   public GivenEffect {

@@ -1,5 +1,6 @@
 package gapwise.effect;
 
+import gapwise.effect.SpreadConversion.FromTest;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -14,16 +15,16 @@ import java.util.stream.Stream;
 public record MeanDifference(OptionalDouble correlation) implements Measure<TwoMeans> {
   @Override
   public List<Role> roles() {
-    return Stream.of("intervention", "comparator")
-        .flatMap(group -> Measures.meanOrChangeRoles(group).stream())
-        .toList();
+    return Measures.withTest(
+        Stream.of("intervention", "comparator")
+            .flatMap(group -> Measures.meanOrChangeRoles(group).stream()));
   }
 
   @Override
   public Optional<TwoMeans> read(Reported row) {
     Optional<ArmMean> intervention = ArmMean.readOrChange(row, "intervention", correlation);
     Optional<ArmMean> comparator = ArmMean.readOrChange(row, "comparator", correlation);
-    return intervention.flatMap(i -> comparator.map(c -> new TwoMeans(i, c)));
+    return TwoMeans.of(row, intervention, comparator);
   }
 
   @Override
@@ -38,7 +39,7 @@ public record MeanDifference(OptionalDouble correlation) implements Measure<TwoM
     OptionalDouble first = i.squaredStandardError();
     OptionalDouble second = c.squaredStandardError();
     if (first.isEmpty() || second.isEmpty()) {
-      return Measures.withoutSpread(difference, first.isEmpty() ? i : c);
+      return means.withoutSpread(difference);
     }
     return StudyEffect.of(difference, first.getAsDouble() + second.getAsDouble());
   }
@@ -51,6 +52,11 @@ public record MeanDifference(OptionalDouble correlation) implements Measure<TwoM
   @Override
   public boolean looksSkewed(TwoMeans study) {
     return study.looksSkewed();
+  }
+
+  @Override
+  public FromTest fromTest(TwoMeans study) {
+    return study.fromTest();
   }
 
   @Override

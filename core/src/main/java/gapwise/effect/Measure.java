@@ -57,6 +57,11 @@ public interface Measure<D extends StudyData> {
     return false;
   }
 
+  /** The test that the study's spread is worked out from. */
+  default SpreadConversion.FromTest fromTest(D study) {
+    return SpreadConversion.FromTest.NONE;
+  }
+
   /**
    * A place in a row.
    *

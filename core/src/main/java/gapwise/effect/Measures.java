@@ -85,6 +85,11 @@ public final class Measures {
         o -> new ReportedEffect(o.reportedAsRatio(), o.limitsLevel()));
   }
 
+  /** Why a test that is reported gives no weight. */
+  static final String SILENT_TEST =
+      "no spread is reported, and a difference or statistic of 0, or a p value of 1, does not tell"
+          + " it, so the study has no weight";
+
   private record Entry(
       String label, List<String> scales, Function<MeasureOptions, Measure<?>> maker) {}
 
@@ -156,8 +161,14 @@ public final class Measures {
 
   /** Roles of a mean in two groups. */
   static List<Measure.Role> twoMeanRoles() {
-    return Stream.of("intervention", "comparator")
-        .flatMap(group -> meanRoles(group).stream())
+    return withTest(
+        Stream.of("intervention", "comparator").flatMap(group -> meanRoles(group).stream()));
+  }
+
+  /** Roles of two groups with those of a test of their difference, which no row must have. */
+  static List<Measure.Role> withTest(Stream<Measure.Role> groups) {
+    return Stream.concat(
+            groups, Stream.of("tStatistic", "pValue").map(name -> new Measure.Role(name, false)))
         .toList();
   }
 

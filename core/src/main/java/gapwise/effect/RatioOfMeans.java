@@ -1,5 +1,6 @@
 package gapwise.effect;
 
+import gapwise.effect.SpreadConversion.FromTest;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,7 +39,7 @@ public record RatioOfMeans() implements Measure<TwoMeans> {
     OptionalDouble one = i.squaredStandardError();
     OptionalDouble two = c.squaredStandardError();
     if (one.isEmpty() || two.isEmpty()) {
-      return Measures.withoutSpread(ratio, one.isEmpty() ? i : c);
+      return means.withoutSpread(ratio);
     }
     return StudyEffect.of(
         ratio, one.getAsDouble() / first / first + two.getAsDouble() / second / second);
@@ -52,6 +53,11 @@ public record RatioOfMeans() implements Measure<TwoMeans> {
   @Override
   public boolean looksSkewed(TwoMeans study) {
     return study.looksSkewed();
+  }
+
+  @Override
+  public FromTest fromTest(TwoMeans study) {
+    return study.fromTest();
   }
 
   @Override

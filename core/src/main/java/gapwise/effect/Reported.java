@@ -62,6 +62,22 @@ public interface Reported {
     return value;
   }
 
+  /** A two-sided p value that may be left out; one that is not above 0 and up to 1 is noted. */
+  default OptionalDouble optionalP(String role) {
+    OptionalDouble value = number(role);
+    if (value.isEmpty() || (value.getAsDouble() > 0 && value.getAsDouble() <= 1)) {
+      return value;
+    }
+    wrong(
+        role,
+        "out-of-range",
+        "found "
+            + value.getAsDouble()
+            + ", expected a two-sided p value above 0 and not above 1; one printed as 0.000 is only"
+            + " a bound: give the test statistic, or leave the cell empty");
+    return OptionalDouble.empty();
+  }
+
   private OptionalDouble checked(String role, double value, double atLeast) {
     if (value >= atLeast) {
       return OptionalDouble.of(value);

@@ -1,14 +1,16 @@
 package gapwise.effect;
 
+import gapwise.effect.SpreadConversion.FromTest;
 import gapwise.numeric.ReferenceDistribution;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Effects as studies report them, with variance, standard error or limits, whichever is there in
- * this order. Limits give (upper - lower)/(2 z), with z of the level they were made at: that of the
- * row if it names one, else that of the plan.
+ * Effects as studies report them, with variance, standard error, limits or the p value of the
+ * effect, whichever is there in this order. Limits give (upper - lower)/(2 z), with z of the level
+ * they were made at: that of the row if it names one, else that of the plan. A two-sided p value
+ * gives |effect|/z on the analysis scale.
  *
  * @param ratio whether effects and limits are ratios, whose logs are taken; standard errors and
  *     variances are then those of the log
@@ -30,7 +32,8 @@ record ReportedEffect(boolean ratio, double limitsLevel) implements Measure<Give
         new Role("standardError", false),
         new Role("lower", false),
         new Role("upper", false),
-        new Role("limitsLevel", false));
+        new Role("limitsLevel", false),
+        new Role("pValue", false));
   }
 
   @Override
@@ -86,7 +89,22 @@ record ReportedEffect(boolean ratio, double limitsLevel) implements Measure<Give
       double beside = Math.abs((scaled(upper) + scaled(lower)) / 2 - scaled(effect));
       offCentre = beside > MOST_OFF_CENTRE * half;
     }
-    return Optional.of(new GivenEffect(scaled(effect), squared, offCentre));
+    return Optional.of(
+        squared.isPresent()
+            ? new GivenEffect(scaled(effect), squared, offCentre, FromTest.NONE)
+            : tested(row, scaled(effect)));
+  }
+
+  /** An effect with a p value at most. */
+  private static GivenEffect tested(Reported row, double effect) {
+    OptionalDouble p = row.optionalP("pValue");
+    if (p.isEmpty()) {
+      return new GivenEffect(effect, p);
+    }
+    OptionalDouble error = SpreadConversion.errorFromPValue(effect, p.getAsDouble());
+    return error.isEmpty()
+        ? new GivenEffect(effect, error, false, FromTest.SILENT)
+        : new GivenEffect(effect, square(error.getAsDouble()), false, FromTest.P_VALUE_OF_EFFECT);
   }
 
   private static boolean notPositive(OptionalDouble value) {
@@ -112,12 +130,20 @@ record ReportedEffect(boolean ratio, double limitsLevel) implements Measure<Give
         : StudyEffect.withoutVariance(
             given.estimate(),
             "missing-value",
-            "neither variance nor standard error nor both limits are reported, so it has no weight");
+            given.fromTest() == FromTest.SILENT
+                ? Measures.SILENT_TEST
+                : "neither variance nor standard error nor both limits nor a p value are reported,"
+                    + " so it has no weight");
   }
 
   @Override
   public boolean limitsOffCentre(GivenEffect study) {
     return study.offCentre();
+  }
+
+  @Override
+  public FromTest fromTest(GivenEffect study) {
+    return study.fromTest();
   }
 
   @Override

@@ -10,13 +10,84 @@ import org.apache.commons.statistics.distribution.NormalDistribution;
  * section 6.5.2; both follow from the standard error of a mean being the deviation over the root of
  * n. From the range or the quartiles of the patients: Wan, Wang, Liu and Tong, BMC Med Res Methodol
  * 2014;14:135, equations 9 and 16 (by the formulas with normal quantiles, not the table), made for
- * values near normal.
+ * values near normal. From a test of two means, or of an effect: Cochrane Handbook, section
+ * 6.5.2.3, and 6.3.1 and 6.3.2 (these two from memory).
  */
 public final class SpreadConversion {
   private static final int FEWEST_FOR_RANGE = 5;
   private static final int FEWEST_FOR_QUARTILES = 10;
 
+  /** What test of its own difference or effect a row's spread is worked out from. */
+  public enum FromTest {
+    /** None: spread is reported, or nothing is. */
+    NONE,
+    /** The t statistic of a difference of two means. */
+    T_STATISTIC,
+    /** The p value of a difference of two means, by Student's t. */
+    P_VALUE,
+    /** The p value of an effect, by the normal distribution. */
+    P_VALUE_OF_EFFECT,
+    /** A test from which no spread follows: a difference of 0, a statistic of 0, a p value of 1. */
+    SILENT
+  }
+
   private SpreadConversion() {}
+
+  /**
+   * The standard deviation that two groups share: the standard error of the difference of their
+   * means, |difference/t|, over root(1/n1 + 1/n2). Empty where difference or t is 0, or beyond what
+   * a double holds.
+   *
+   * @param difference of the means
+   * @param t its statistic, in either direction
+   * @param first patients of one group, at least 1
+   * @param second patients of the other, at least 1
+   */
+  public static OptionalDouble fromTStatistic(
+      double difference, double t, double first, double second) {
+    if (!(first >= 1 && second >= 1)) {
+      throw new IllegalArgumentException(
+          "at least 1 patient a group, were " + first + " and " + second);
+    }
+    double deviation = Math.abs(difference / t) / Math.sqrt(1 / first + 1 / second);
+    return deviation > 0 && Double.isFinite(deviation)
+        ? OptionalDouble.of(deviation)
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * The same from the two-sided p value of a t test on n1 + n2 - 2 degrees of freedom. Empty also
+   * without degrees of freedom.
+   *
+   * @param pValue above 0, up to 1
+   */
+  public static OptionalDouble fromPValue(
+      double difference, double pValue, double first, double second) {
+    requireP(pValue);
+    double degrees = first + second - 2;
+    return degrees < 1
+        ? OptionalDouble.empty()
+        : fromTStatistic(
+            difference, ReferenceDistribution.studentT(degrees).distance(pValue), first, second);
+  }
+
+  /**
+   * The standard error of an effect on the analysis scale from its two-sided p value by the normal
+   * distribution: |effect|/z. Empty where the effect is 0 or the p value 1.
+   *
+   * @param pValue above 0, up to 1
+   */
+  public static OptionalDouble errorFromPValue(double effect, double pValue) {
+    requireP(pValue);
+    double error = Math.abs(effect / ReferenceDistribution.normal().distance(pValue));
+    return error > 0 && Double.isFinite(error) ? OptionalDouble.of(error) : OptionalDouble.empty();
+  }
+
+  private static void requireP(double pValue) {
+    if (!(pValue > 0 && pValue <= 1)) {
+      throw new IllegalArgumentException("a p value above 0 and up to 1, was " + pValue);
+    }
+  }
 
   /**
    * SE times the root of n.

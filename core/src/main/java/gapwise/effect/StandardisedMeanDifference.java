@@ -1,5 +1,6 @@
 package gapwise.effect;
 
+import gapwise.effect.SpreadConversion.FromTest;
 import gapwise.effect.StudyEffect.Standardised;
 import java.util.List;
 import java.util.Optional;
@@ -43,7 +44,10 @@ public record StandardisedMeanDifference(boolean exact, boolean factorSquared)
     }
     if ((i.n() > 1 && i.sd().isEmpty()) || (c.n() > 1 && c.sd().isEmpty())) {
       return StudyEffect.leftOut(
-          "missing-standard-deviation", "a group has no standard deviation to standardise by");
+          "missing-standard-deviation",
+          means.fromTest() == FromTest.SILENT
+              ? Measures.SILENT_TEST
+              : "a group has no standard deviation to standardise by");
     }
     double pooled = Math.sqrt((squares(i) + squares(c)) / degrees);
     double d = (i.mean().getAsDouble() - c.mean().getAsDouble()) / pooled;
@@ -79,6 +83,11 @@ public record StandardisedMeanDifference(boolean exact, boolean factorSquared)
   @Override
   public boolean looksSkewed(TwoMeans study) {
     return study.looksSkewed();
+  }
+
+  @Override
+  public FromTest fromTest(TwoMeans study) {
+    return study.fromTest();
   }
 
   @Override

@@ -1,5 +1,6 @@
 package gapwise.effect;
 
+import gapwise.effect.SpreadConversion.FromTest;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -9,14 +10,67 @@ import java.util.OptionalDouble;
  *
  * @param intervention the group whose effect is asked
  * @param comparator the group it is set against
+ * @param fromTest the test of their difference that the standard deviation of both comes from
  */
-public record TwoMeans(ArmMean intervention, ArmMean comparator) implements StudyData {
+public record TwoMeans(ArmMean intervention, ArmMean comparator, FromTest fromTest)
+    implements StudyData {
+  /** Means whose spread comes from no test. */
+  public TwoMeans(ArmMean intervention, ArmMean comparator) {
+    this(intervention, comparator, FromTest.NONE);
+  }
 
   /** Reads both groups; empty if something is missing or wrong. */
   static Optional<TwoMeans> read(Reported row) {
     Optional<ArmMean> intervention = ArmMean.read(row, "intervention");
     Optional<ArmMean> comparator = ArmMean.read(row, "comparator");
-    return intervention.flatMap(i -> comparator.map(c -> new TwoMeans(i, c)));
+    return of(row, intervention, comparator);
+  }
+
+  /**
+   * Both groups of a row. Where it reports both means and neither standard deviation, but a test of
+   * their difference, both get the standard deviation that follows from {@code tStatistic}, else
+   * from {@code pValue}, of a t test with one variance.
+   */
+  static Optional<TwoMeans> of(
+      Reported row, Optional<ArmMean> intervention, Optional<ArmMean> comparator) {
+    if (intervention.isEmpty() || comparator.isEmpty()) {
+      return Optional.empty();
+    }
+    ArmMean i = intervention.get();
+    ArmMean c = comparator.get();
+    boolean spread = i.sd().isPresent() || c.sd().isPresent();
+    return Optional.of(
+        spread || i.fromMedian() || c.fromMedian() ? new TwoMeans(i, c) : tested(row, i, c));
+  }
+
+  private static TwoMeans tested(Reported row, ArmMean i, ArmMean c) {
+    double difference = i.mean().getAsDouble() - c.mean().getAsDouble();
+    OptionalDouble t = row.number("tStatistic");
+    OptionalDouble p = t.isPresent() ? OptionalDouble.empty() : row.optionalP("pValue");
+    boolean told = t.isPresent() || p.isPresent();
+    if (!told || i.n() + c.n() < 3) {
+      return new TwoMeans(i, c);
+    }
+    OptionalDouble sd =
+        t.isPresent()
+            ? SpreadConversion.fromTStatistic(difference, t.getAsDouble(), i.n(), c.n())
+            : SpreadConversion.fromPValue(difference, p.getAsDouble(), i.n(), c.n());
+    return sd.isEmpty()
+        ? new TwoMeans(i, c, FromTest.SILENT)
+        : new TwoMeans(
+            i.withSd(sd.getAsDouble()),
+            c.withSd(sd.getAsDouble()),
+            t.isPresent() ? FromTest.T_STATISTIC : FromTest.P_VALUE);
+  }
+
+  /** The difference without its variance, and why that is not known. */
+  StudyEffect withoutSpread(double estimate) {
+    if (fromTest == FromTest.SILENT) {
+      return StudyEffect.withoutVariance(
+          estimate, "missing-standard-deviation", Measures.SILENT_TEST);
+    }
+    boolean first = intervention.squaredStandardError().isEmpty();
+    return Measures.withoutSpread(estimate, first ? intervention : comparator);
   }
 
   /** Whether either mean or spread was worked out from a median. */

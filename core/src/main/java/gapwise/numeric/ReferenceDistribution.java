@@ -54,6 +54,15 @@ public final class ReferenceDistribution {
     return distribution.inverseSurvivalProbability((1 - level) / 2);
   }
 
+  /**
+   * The distance from the middle that a two-sided p value belongs to.
+   *
+   * @param pValue above 0, up to 1
+   */
+  public double distance(double pValue) {
+    return pValue == 1 ? 0 : distribution.inverseSurvivalProbability(pValue / 2);
+  }
+
   /** The probability of a value below the one given, 0.5 in the middle. */
   public double below(double value) {
     return distribution.cumulativeProbability(value);

@@ -40,6 +40,9 @@ final class DataWords {
           "converted-from-limits",
           "converted-from-quartiles",
           "converted-from-range",
+          "converted-from-t-statistic",
+          "converted-from-p-value",
+          "converted-from-p-value-of-effect",
           "patients-of-the-arm-taken");
 
   private final Telling telling;

@@ -1,5 +1,6 @@
 package gapwise.report;
 
+import gapwise.analysis.pooling.ExactModels;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.synthesis.likelihood.CountRegression;
@@ -82,7 +83,7 @@ final class PoolingWords {
 
   private void exact() {
     exactLikelihood(telling, settings);
-    telling.say("exact.fit");
+    telling.say(ExactModels.isBetaBinomial(settings.plan()) ? "exact.fit.beta" : "exact.fit");
     points(telling, settings);
     boolean refined =
         result.warnings().stream().anyMatch(one -> one.code().equals("quadrature-refined"));
@@ -95,7 +96,8 @@ final class PoolingWords {
   static void exactLikelihood(Telling telling, Settings settings) {
     String measure = settings.word("measure");
     boolean two = measure.equals("odds-ratio") || measure.equals("incidence-rate-ratio");
-    telling.say("exact." + measure + (two ? "." + settings.word("likelihood") : ""));
+    boolean beta = settings.is("likelihood", "beta-binomial");
+    telling.say("exact." + measure + (two || beta ? "." + settings.word("likelihood") : ""));
     if (two && settings.is("likelihood", "unconditional")) {
       telling.say("arm-spread." + settings.word("armSpread"));
     }
@@ -103,6 +105,9 @@ final class PoolingWords {
 
   /** How the integrals of a likelihood were found. */
   static void points(Telling telling, Settings settings) {
+    if (settings.is("likelihood", "beta-binomial")) {
+      return;
+    }
     if (settings.is("quadraturePoints", "1")) {
       telling.say("exact.laplace");
     } else if (settings.has("moderators")
@@ -154,6 +159,10 @@ final class PoolingWords {
     if (!settings.has("predictionInterval") || !(overall || ofGroups || places)) {
       return;
     }
+    if (settings.is("predictionInterval", "fitted-beta")) {
+      telling.say("prediction.fitted-beta", percent());
+      return;
+    }
     telling.say(
         "prediction",
         Map.of(
@@ -184,7 +193,9 @@ final class PoolingWords {
   private void average() {
     Optional<Result.Summary> summary = made.summary();
     boolean told = summary.filter(one -> one.shown().average().isPresent()).isPresent();
-    if (told && !settings.is("model", "bayesian")) {
+    // The share that a beta-binomial likelihood gives is that mean itself.
+    boolean apart = !ExactModels.isBetaBinomial(settings.plan());
+    if (told && apart && !settings.is("model", "bayesian")) {
       telling.say("average");
     }
   }

@@ -101,6 +101,7 @@ final class ContrastStudies {
     String first = row.text(columns.column("treatment"));
     String second = row.text(columns.column("against"));
     rows.add(entry(row, label, given));
+    given.flatMap(one -> StudyWarnings.fromTest(one.fromTest(), label)).ifPresent(warnings::add);
     if (study.isEmpty() || first.isEmpty() || second.isEmpty()) {
       return;
     }

@@ -7,7 +7,6 @@ import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodLimits;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Prediction;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
 
@@ -24,6 +23,12 @@ public final class ExactModels {
   /** The test of moderators by Student's t and F; another model has none of this name. */
   public static final String MODERATORS_BY_STUDENT_T = "t-k-minus-p";
 
+  /** The likelihood of shares with a beta distribution. */
+  private static final String BETA_BINOMIAL = "beta-binomial";
+
+  /** The prediction interval between quantiles of the fitted beta distribution. */
+  private static final String FITTED_BETA = "fitted-beta";
+
   private ExactModels() {}
 
   /** Whether a plan asks for it. */
@@ -36,6 +41,16 @@ public final class ExactModels {
     return asked(plan)
         || (plan.path("model").asText().equals("bayesian")
             && plan.path("likelihood").asText().equals("exact"));
+  }
+
+  /** Whether a plan takes true shares to have a beta distribution. */
+  public static boolean isBetaBinomial(ObjectNode plan) {
+    return asked(plan) && plan.path("likelihood").asText().equals(BETA_BINOMIAL);
+  }
+
+  /** Whether integrals are worked out at points. */
+  public static boolean hasPoints(ObjectNode plan) {
+    return asked(plan) && !isBetaBinomial(plan);
   }
 
   private static boolean measures(ObjectNode plan, String measure) {
@@ -75,9 +90,12 @@ public final class ExactModels {
     if (hasArmSpread(plan.full())) {
       plan.text("armSpread", "larger-with-intervention");
     }
-    plan.whole("quadraturePoints", 25);
+    boolean beta = isBetaBinomial(plan.full());
+    if (!beta) {
+      plan.whole("quadraturePoints", 25);
+    }
     if (plan.given().has("places")) {
-      plan.text("predictionInterval", Prediction.Reference.T_K_MINUS_2.word());
+      plan.text("predictionInterval", beta ? FITTED_BETA : Prediction.Reference.T_K_MINUS_2.word());
     }
   }
 
@@ -92,6 +110,14 @@ public final class ExactModels {
           "the unconditional likelihood is for odds ratios; rate ratios have 'conditional', given"
               + " the events of both groups");
     }
+    if (likelihood.equals(BETA_BINOMIAL) && !measures(plan, "proportion")) {
+      problems.add(
+          "likelihood",
+          "model-not-for-measure",
+          "'beta-binomial' is for shares of single groups, the measure 'proportion'; found '"
+              + plan.path("measure").asText()
+              + "'");
+    }
     if (likelihood.equals("normal") || likelihood.equals("exact")) {
       problems.add(
           "likelihood",
@@ -99,7 +125,25 @@ public final class ExactModels {
           "'"
               + likelihood
               + "' is for the model 'bayesian'; 'exact-likelihood' has 'conditional' and"
-              + " 'unconditional'");
+              + " 'unconditional' for two groups, and 'beta-binomial' for shares of single ones");
+    }
+  }
+
+  /** Notes a prediction interval that is not that of the distribution of true values. */
+  public static void checkPrediction(ObjectNode plan, Problems problems) {
+    String interval = plan.path("predictionInterval").asText();
+    boolean beta = isBetaBinomial(plan);
+    if (!interval.isEmpty() && beta != interval.equals(FITTED_BETA)) {
+      problems.add(
+          "predictionInterval",
+          "interval-not-for-model",
+          beta
+              ? "'"
+                  + interval
+                  + "' is for true values with a normal distribution; with 'beta-binomial' take"
+                  + " 'fitted-beta'"
+              : "'fitted-beta' goes with 'exact-likelihood' and the likelihood 'beta-binomial';"
+                  + " take another");
     }
   }
 
@@ -123,6 +167,13 @@ public final class ExactModels {
           "part-not-for-model",
           "the unconditional likelihood has an intercept a study, which moderators do not go with"
               + " here; take 'conditional'");
+    }
+    if (isBetaBinomial(plan)) {
+      problems.add(
+          "likelihood",
+          "part-not-for-model",
+          "moderators explain the logit of shares that are normal about a line, not those of"
+              + " 'beta-binomial'; leave 'likelihood' out");
     }
     if (plan.has("permutationTest")) {
       problems.add(
@@ -153,9 +204,9 @@ public final class ExactModels {
       problems.add(
           "scale",
           "scale-not-for-model",
-          "true values are taken to be normal on the "
+          "an exact likelihood has its pooled value on the "
               + (measures(plan, "proportion") ? "logit" : "log")
-              + " scale in an exact likelihood; found '"
+              + " scale; found '"
               + scale
               + "', leave it out");
     }
@@ -182,7 +233,10 @@ public final class ExactModels {
   }
 
   /** The model a checked plan asks for. */
-  public static ExactModel of(ObjectNode full, PoolingSettings settings) {
+  public static Model of(ObjectNode full, PoolingSettings settings) {
+    if (isBetaBinomial(full)) {
+      return new BetaBinomialModel(limits(full), full.has("predictionInterval"), settings);
+    }
     String measure = full.get("measure").asText();
     ExactLikelihood.Model model = measure.equals("odds-ratio") ? oddsRatio(full) : given(measure);
     return new ExactModel(
@@ -196,9 +250,7 @@ public final class ExactModels {
         full.has("moderators")
             ? full.path("moderatorTest").asText().equals(MODERATORS_BY_STUDENT_T)
             : full.get("interval").asText().equals(STUDENT_T),
-        Arrays.stream(Prediction.Reference.values())
-            .filter(one -> one.word().equals(full.path("predictionInterval").asText()))
-            .findFirst());
+        Prediction.Reference.named(full.path("predictionInterval").asText()));
   }
 
   private static ExactLikelihood.Model oddsRatio(ObjectNode full) {

@@ -166,6 +166,8 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       if (measure.limitsOffCentre(data.get(i))) {
         warnings.add(about(entry, StudyWarnings.limitsOffCentre(entry.label())));
       }
+      StudyWarnings.fromTest(measure.fromTest(data.get(i)), entry.label())
+          .ifPresent(warning -> warnings.add(about(entry, warning)));
       full.set(
           at.get(i),
           new Entry<>(

@@ -3,6 +3,7 @@ package gapwise.analysis.pooling;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
+import gapwise.effect.SpreadConversion.FromTest;
 import gapwise.effect.StudyData;
 import gapwise.effect.StudyEffect;
 import gapwise.problem.Problem;
@@ -47,6 +48,31 @@ public final class StudyWarnings {
   public static Result.Warning limitsOffCentre(String label) {
     return Result.Warning.of(
         "limits-off-centre", say("analysis.limits-off-centre", Map.of("study", label)), label);
+  }
+
+  /** That a spread was worked out from a test; empty if it was not. */
+  public static Optional<Result.Warning> fromTest(FromTest test, String label) {
+    return switch (test) {
+      case NONE, SILENT -> Optional.empty();
+      case T_STATISTIC ->
+          Optional.of(
+              Result.Warning.of(
+                  "converted-from-t-statistic",
+                  say("analysis.from-t-statistic", Map.of("study", label)),
+                  label));
+      case P_VALUE ->
+          Optional.of(
+              Result.Warning.of(
+                  "converted-from-p-value",
+                  say("analysis.from-p-value", Map.of("study", label)),
+                  label));
+      case P_VALUE_OF_EFFECT ->
+          Optional.of(
+              Result.Warning.of(
+                  "converted-from-p-value-of-effect",
+                  say("analysis.from-p-value-of-effect", Map.of("study", label)),
+                  label));
+    };
   }
 
   public static Optional<Result.Warning> cellsAdded(List<StudyEffect> effects) {

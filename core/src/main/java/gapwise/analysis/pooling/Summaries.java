@@ -84,7 +84,8 @@ public final class Summaries {
             limit(h.iSquaredInterval(), limits -> 100 * limits.upper()),
             map(h.iSquaredFromQ(), share -> 100 * share)),
         h.hSquared(),
-        h.hSquaredFromQ());
+        h.hSquaredFromQ(),
+        h.intraclassCorrelation());
   }
 
   public static Optional<Result.Fit> fit(Pooled pooled) {

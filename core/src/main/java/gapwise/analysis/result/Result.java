@@ -136,7 +136,12 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
   /** A pooled value carried back with another number of patients. */
   public record WithN(double n, double estimate, double lower, double upper) {}
 
-  /** How far results differ beyond chance. */
+  /**
+   * How far results differ beyond chance.
+   *
+   * @param intraclassCorrelation in the place of tau squared where true shares have a beta
+   *     distribution
+   */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Heterogeneity(
       OptionalDouble q,
@@ -148,7 +153,8 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
       OptionalDouble tauSquaredUpper,
       @JsonUnwrapped ISquared iSquared,
       OptionalDouble hSquared,
-      OptionalDouble hSquaredFromQ) {
+      OptionalDouble hSquaredFromQ,
+      OptionalDouble intraclassCorrelation) {
     /** Where the share has no limits. */
     public Heterogeneity(
         OptionalDouble q,
@@ -176,7 +182,8 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
               OptionalDouble.empty(),
               iSquaredPercentFromQ),
           hSquared,
-          hSquaredFromQ);
+          hSquaredFromQ,
+          OptionalDouble.empty());
     }
 
     /** The share of the variance that is between studies, from tau squared. */

@@ -32,13 +32,19 @@ public final class ReportedRow implements Reported {
     }
     OptionalDouble number = value.number();
     if (number.isEmpty()) {
+      boolean bound = !value.text().isEmpty() && "<>≤≥".indexOf(value.text().charAt(0)) >= 0;
       wrong(
           role,
           "not-a-number",
-          "found '"
-              + value.text()
-              + "', expected a number with a point before the fraction, or nothing if it is not"
-              + " reported");
+          bound
+              ? "found '"
+                  + value.text()
+                  + "', a bound and not a value, from which nothing is worked out; give the value"
+                  + " itself, or leave the cell empty"
+              : "found '"
+                  + value.text()
+                  + "', expected a number with a point before the fraction, or nothing if it is not"
+                  + " reported");
     }
     return number;
   }

@@ -80,6 +80,7 @@ final class SynthesisRules {
     if (model.equals("exact-likelihood")) {
       ExactModels.check(plan, problems);
     }
+    ExactModels.checkPrediction(plan, problems);
     Set<String> pooled = COUNT_POOLING.get(text("pooling"));
     if (pooled != null && !pooled.contains(measure)) {
       problems.add(

@@ -136,8 +136,8 @@ public final class SynthesisTask implements Task {
             : Optional.empty(),
         MeanIntervals.named(full.get("interval").asText()).orElse(MeanIntervals.normal()),
         new Prediction(
-            Prediction.Reference.valueOf(
-                constant(full.path("predictionInterval").asText("t-k-minus-2"))),
+            Prediction.Reference.named(full.path("predictionInterval").asText())
+                .orElse(Prediction.Reference.T_K_MINUS_2),
             Prediction.Error.valueOf(
                 constant(full.path("predictionStandardError").asText("sum-of-weights")))),
         TauSquaredInterval.valueOf(constant(full.path("tauSquaredInterval").asText("q-profile"))),

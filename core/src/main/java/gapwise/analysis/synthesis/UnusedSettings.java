@@ -55,9 +55,14 @@ public final class UnusedSettings {
         plan ->
             is(plan, "measure", "mean-difference")
                 || (is(plan, "measure", "mean") && is(plan, "scale", "raw")));
-    USED.put("likelihood", plan -> ExactModels.hasTwoGroups(plan) || is(plan, "model", "bayesian"));
+    USED.put(
+        "likelihood",
+        plan ->
+            ExactModels.hasTwoGroups(plan)
+                || ExactModels.isBetaBinomial(plan)
+                || is(plan, "model", "bayesian"));
     USED.put("armSpread", ExactModels::hasArmSpread);
-    USED.put("quadraturePoints", ExactModels::asked);
+    USED.put("quadraturePoints", ExactModels::hasPoints);
     Predicate<ObjectNode> standardised =
         plan -> is(plan, "measure", "standardised-mean-difference");
     USED.put("smallSampleCorrection", standardised);

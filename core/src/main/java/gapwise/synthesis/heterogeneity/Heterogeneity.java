@@ -19,6 +19,8 @@ import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
  * @param hSquared variance over that within studies, from tau squared
  * @param iSquaredFromQ the same share from Q, 0 to 1
  * @param hSquaredFromQ Q over its degrees of freedom
+ * @param intraclassCorrelation of the outcomes of two patients of one study, from 0 to below 1, in
+ *     the place of tau squared where true shares have a beta distribution
  */
 public record Heterogeneity(
     OptionalDouble q,
@@ -30,7 +32,8 @@ public record Heterogeneity(
     Optional<Interval> iSquaredInterval,
     OptionalDouble hSquared,
     OptionalDouble iSquaredFromQ,
-    OptionalDouble hSquaredFromQ) {
+    OptionalDouble hSquaredFromQ,
+    OptionalDouble intraclassCorrelation) {
   private static final OptionalDouble NONE = OptionalDouble.empty();
 
   /** Nothing can be said. */
@@ -45,6 +48,7 @@ public record Heterogeneity(
           Optional.empty(),
           NONE,
           NONE,
+          NONE,
           NONE);
 
   /** One study: Q is 0 on 0 degrees of freedom. */
@@ -53,6 +57,22 @@ public record Heterogeneity(
   /** A spread between studies from a model that has no Q. */
   public static Heterogeneity ofSpread(double tau) {
     return UNKNOWN.withTauSquared(tau * tau);
+  }
+
+  /** True shares with a beta distribution. */
+  public static Heterogeneity ofIntraclass(double correlation) {
+    return new Heterogeneity(
+        NONE,
+        OptionalInt.empty(),
+        NONE,
+        NONE,
+        Optional.empty(),
+        NONE,
+        Optional.empty(),
+        NONE,
+        NONE,
+        NONE,
+        OptionalDouble.of(correlation));
   }
 
   /**
@@ -71,6 +91,7 @@ public record Heterogeneity(
         Optional.empty(),
         NONE,
         NONE,
+        NONE,
         NONE);
   }
 
@@ -87,6 +108,7 @@ public record Heterogeneity(
           Optional.empty(),
           NONE,
           NONE,
+          NONE,
           NONE);
     }
     return new Heterogeneity(
@@ -99,7 +121,8 @@ public record Heterogeneity(
         Optional.empty(),
         NONE,
         OptionalDouble.of(q == 0 ? 0 : Math.max(0, (q - degrees) / q)),
-        OptionalDouble.of(q / degrees));
+        OptionalDouble.of(q / degrees),
+        NONE);
   }
 
   /**
@@ -123,7 +146,8 @@ public record Heterogeneity(
                     share(limits.upper(), typicalVariance))),
         OptionalDouble.of(1 + tauSquared / typicalVariance),
         iSquaredFromQ,
-        hSquaredFromQ);
+        hSquaredFromQ,
+        intraclassCorrelation);
   }
 
   private static double share(double tauSquared, double typicalVariance) {
@@ -142,6 +166,7 @@ public record Heterogeneity(
         iSquaredInterval,
         hSquared,
         iSquaredFromQ,
-        hSquaredFromQ);
+        hSquaredFromQ,
+        intraclassCorrelation);
   }
 }

@@ -67,7 +67,7 @@ public final class ExactLikelihood {
     }
     LikelihoodFit.Estimate top = (LikelihoodFit.Estimate) fit;
     return told.size() == 1
-        ? single(told.get(0), top, limits.level())
+        ? single(told.get(0), top.estimate(), top.standardError(), limits.level())
         : pooled(top, told.size(), limits, shares(model, studies, top.estimate(), top.tau()));
   }
 
@@ -203,9 +203,9 @@ public final class ExactLikelihood {
   }
 
   /** A study's own effect; the conditional likelihood of one table has its top elsewhere. */
-  private static Pooled single(StudyData study, LikelihoodFit.Estimate top, double level) {
-    double estimate = top.estimate();
-    double error = top.standardError();
+  static Pooled single(StudyData study, double top, double errorAtTop, double level) {
+    double estimate = top;
+    double error = errorAtTop;
     if (study instanceof TwoByTwo table) {
       ArmCounts i = table.intervention();
       ArmCounts c = table.comparator();

@@ -30,9 +30,14 @@ public record LikelihoodLimits(
 
   /** The mean of several studies with its limits. */
   PooledMean mean(LikelihoodFit.Estimate top, int studies) {
+    return mean(top.estimate(), top.standardError(), studies);
+  }
+
+  /** The same of an estimate and its standard error. */
+  PooledMean mean(double estimate, double standardError, int studies) {
     return PooledMean.symmetric(
-        top.estimate(),
-        top.standardError(),
+        estimate,
+        standardError,
         studentT ? ReferenceDistribution.studentT(studies - 1) : ReferenceDistribution.normal(),
         level);
   }

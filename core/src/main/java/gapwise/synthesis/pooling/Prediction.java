@@ -2,6 +2,7 @@ package gapwise.synthesis.pooling;
 
 import gapwise.effect.Interval;
 import gapwise.numeric.ReferenceDistribution;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -22,6 +23,11 @@ public record Prediction(Reference reference, Error standardError) {
     /** The word in a plan. */
     public String word() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The reference of a word in a plan; empty if the word is another. */
+    public static Optional<Reference> named(String word) {
+      return Arrays.stream(values()).filter(one -> one.word().equals(word)).findFirst();
     }
 
     /**
