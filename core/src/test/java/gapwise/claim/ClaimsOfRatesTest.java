@@ -87,7 +87,7 @@ class ClaimsOfRatesTest {
       assertEquals(2, direct.estimate(), 0.01);
       assertEquals("rate ratio", direct.kind());
       assertTrue(
-          told.sentence().contains("there were 2.00 times as many for each patient"),
+          told.sentence().contains("there were 1.99 times as many for each patient"),
           told.sentence());
       assertTrue(
           claims.settle(told, OptionalDouble.empty()).sentence().contains("shares and means"));

@@ -124,7 +124,7 @@ class PlacedCasesTest {
     assertEquals(List.of("induced-membrane"), codes(grafting));
     PlacedMilestone injury = placed(9, Clock.INJURY, OptionalDouble.empty());
     assertEquals(List.of(), codes(injury));
-    assertTrue(injury.notes().get(0).contains("15 from frame put on"), injury.notes()::toString);
+    assertTrue(injury.notes().get(0).contains("16 from frame put on"), injury.notes()::toString);
   }
 
   @Test
@@ -210,7 +210,7 @@ class PlacedCasesTest {
     Timeline.Track frame = timeline.tracks().get(1);
     assertEquals(-2, frame.course().get(0).fromMonths(), 1e-12);
     assertEquals(9, frame.course().get(1).toMonths(), 1e-12);
-    assertEquals(2, frame.pooled().size());
+    assertEquals(3, frame.pooled().size());
     assertTrue(timeline.provenance().demonstration());
   }
 
