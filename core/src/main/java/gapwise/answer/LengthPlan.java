@@ -29,8 +29,8 @@ final class LengthPlan {
   /** How far the curve is carried past the shortest and longest mean, in centimetres. */
   private static final double BEYOND = 2;
 
-  private static final int POINTS_INSIDE = 41;
-  private static final int POINTS_BEYOND = 9;
+  private static final int POINTS_INSIDE = 25;
+  private static final int POINTS_BEYOND = 5;
 
   private LengthPlan() {}
 

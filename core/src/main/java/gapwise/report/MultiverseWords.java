@@ -125,9 +125,11 @@ final class MultiverseWords {
           "multiverse.common-effect." + (pooling.isEmpty() ? "inverse-variance" : pooling));
     }
     if (word.equals("bayesian") && !ExactModels.take(settings.word("measure"))) {
-      return telling.phrase(
-          "multiverse.bayesian-effects",
-          Map.of("scale", telling.phrase("scale." + settings.word("scale"))));
+      return settings.has("scale")
+          ? telling.phrase(
+              "multiverse.bayesian-effects-on-scale",
+              Map.of("scale", telling.phrase("scale." + settings.word("scale"))))
+          : telling.phrase("multiverse.bayesian-effects");
     }
     return telling.phrase("multiverse." + word);
   }
