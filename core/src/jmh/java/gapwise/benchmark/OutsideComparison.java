@@ -1,7 +1,13 @@
 package gapwise.benchmark;
 
 import gapwise.synthesis.likelihood.BinomialNormal;
+import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodFit;
+import gapwise.synthesis.likelihood.MarginalLikelihood;
+import gapwise.effect.ArmCounts;
+import gapwise.synthesis.bayes.CentrePrior;
+import gapwise.synthesis.bayes.CountsPosterior;
+import gapwise.synthesis.bayes.TauPrior;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.GroupMeans;
 import gapwise.synthesis.heterogeneity.TauSquared;
@@ -19,8 +25,9 @@ import java.util.Locale;
 import java.util.function.Supplier;
 
 /**
- * The same sums on the same data here and in R, both warm and timed inside their process. Needs
- * {@code Rscript} with lme4 (Debian: r-base-core, r-cran-lme4); nothing else in the project does.
+ * The same sums on the same data here, in R and in Python, all warm and timed inside their process.
+ * Needs {@code Rscript} with lme4 and {@code python3} with SciPy (Debian: r-base-core, r-cran-lme4,
+ * python3-scipy).
  */
 final class OutsideComparison {
   private static final int[] STUDIES = {10, 100, 1000};
@@ -33,7 +40,7 @@ final class OutsideComparison {
   static List<String> table() throws IOException, InterruptedException {
     List<String> lines = new ArrayList<>();
     lines.add(
-        "| same sums | studies | here, microseconds | R, microseconds | ratio | estimates differ by"
+        "| same sums | studies | here, microseconds | there, microseconds | ratio | estimates differ by"
             + " |");
     lines.add("| --- | --- | --- | --- | --- | --- |");
     for (int studies : STUDIES) {
@@ -41,10 +48,7 @@ final class OutsideComparison {
       EffectSample logits = series.logits();
       for (String line : outside(series, logits)) {
         String[] cells = line.split(",");
-        Timed here =
-            cells[0].startsWith("exact")
-                ? timed(() -> exact(series))
-                : timed(() -> restricted(logits));
+        Timed here = timed(here(cells[0], series, logits));
         double seconds = Double.parseDouble(cells[2]);
         lines.add(
             String.format(
@@ -59,6 +63,29 @@ final class OutsideComparison {
       }
     }
     return lines;
+  }
+
+  private static Supplier<Double> here(
+      String what, InventedSeries series, EffectSample logits) {
+    if (what.startsWith("posterior")) {
+      return () -> posterior(series);
+    }
+    return what.startsWith("exact") ? () -> exact(series) : () -> restricted(logits);
+  }
+
+  private static double posterior(InventedSeries series) {
+    List<ArmCounts> arms = new ArrayList<>();
+    for (int i = 0; i < series.events().length; i++) {
+      arms.add(new ArmCounts(series.events()[i], series.totals()[i]));
+    }
+    return CountsPosterior.of(
+            MarginalLikelihood.of(ExactLikelihood.Model.PROPORTION, arms),
+            new CentrePrior.UniformShare(),
+            new TauPrior.HalfNormal(1))
+        .orElseThrow()
+        .centre()
+        .mean()
+        .orElseThrow();
   }
 
   private static double exact(InventedSeries series) {
@@ -107,17 +134,23 @@ final class OutsideComparison {
                 + logits.variance(i));
       }
       Files.write(data, rows);
-      Process process =
-          new ProcessBuilder("Rscript", "src/jmh/compare/compare.R", data.toString())
-              .redirectError(ProcessBuilder.Redirect.INHERIT)
-              .start();
-      String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-      if (process.waitFor() != 0) {
-        throw new IOException("Rscript failed; it needs lme4. It wrote: " + output);
-      }
-      return output.lines().toList();
+      List<String> lines =
+          new ArrayList<>(run("lme4", "Rscript", "src/jmh/compare/compare.R", data.toString()));
+      lines.addAll(run("SciPy", "python3", "src/jmh/compare/posterior.py", data.toString()));
+      return lines;
     } finally {
       Files.delete(data);
     }
+  }
+
+  private static List<String> run(String needs, String... command)
+      throws IOException, InterruptedException {
+    Process process =
+        new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+    String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    if (process.waitFor() != 0) {
+      throw new IOException(command[0] + " failed; it needs " + needs + ". It wrote: " + output);
+    }
+    return output.lines().toList();
   }
 }
