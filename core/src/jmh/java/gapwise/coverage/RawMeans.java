@@ -2,7 +2,6 @@ package gapwise.coverage;
 
 import gapwise.effect.ArmMean;
 import gapwise.effect.Measure;
-import gapwise.effect.PooledDeviation;
 import gapwise.synthesis.pooling.Prediction;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,7 +42,7 @@ final class RawMeans {
               drawn ->
                   Pools.posterior(
                       Pools.sample(measure, drawn.series()),
-                      scale * PooledDeviation.of(drawn.series()).orElseThrow(),
+                      scale * ArmMean.pooledDeviation(drawn.series()).orElseThrow(),
                       false)));
     }
     List<Scenario<DrawnEffects<ArmMean>>> scenarios = new ArrayList<>();

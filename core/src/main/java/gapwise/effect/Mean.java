@@ -37,7 +37,7 @@ record Mean(boolean log, boolean borrowing, OptionalDouble correlation)
 
   /** On the raw scale a standard deviation, on the log scale a coefficient of variation. */
   private OptionalDouble pooledSpread(List<ArmMean> studies) {
-    return PooledDeviation.of(
+    return ArmMean.pooledDeviation(
         log
             ? studies.stream()
                 .filter(arm -> arm.sd().isPresent() && arm.mean().getAsDouble() > 0)

@@ -129,7 +129,9 @@ final class RegressionWords {
           Map.of(
               "interval",
               telling.phrase("predict-residual." + settings.word("predictionInterval"))));
-      telling.say("prediction-error." + settings.word("predictionStandardError"));
+      if (settings.has("predictionStandardError")) {
+        telling.say("prediction-error." + settings.word("predictionStandardError"));
+      }
     }
   }
 

@@ -17,16 +17,16 @@ class PooledDeviationTest {
   void varianceCountsByThePatientsThatTellOfIt() {
     assertEquals(
         1.0281336603425704,
-        PooledDeviation.of(List.of(group(14, 0.9), group(22, 1.1))).getAsDouble(),
+        ArmMean.pooledDeviation(List.of(group(14, 0.9), group(22, 1.1))).getAsDouble(),
         1e-15);
   }
 
   @Test
   void onePatientAndGroupsWithoutASpreadSayNothing() {
     ArmMean without = new ArmMean(30, OptionalDouble.of(1), OptionalDouble.empty(), false, false);
-    assertTrue(PooledDeviation.of(List.of(without, group(1, 3))).isEmpty());
+    assertTrue(ArmMean.pooledDeviation(List.of(without, group(1, 3))).isEmpty());
     assertEquals(
-        0.9, PooledDeviation.of(List.of(without, group(1, 3), group(14, 0.9))).getAsDouble());
+        0.9, ArmMean.pooledDeviation(List.of(without, group(1, 3), group(14, 0.9))).getAsDouble());
   }
 
   /** Of two groups of one size the root of the mean of squares: 3 and 4 give root 12.5. */
@@ -34,9 +34,9 @@ class PooledDeviationTest {
   void unitsFarFromOneKeepTheirDigits() {
     for (double unit : new double[] {1e-200, 1, 1e200}) {
       double pooled =
-          PooledDeviation.of(List.of(group(8, 3 * unit), group(8, 4 * unit))).getAsDouble();
+          ArmMean.pooledDeviation(List.of(group(8, 3 * unit), group(8, 4 * unit))).getAsDouble();
       assertEquals(Math.sqrt(12.5), pooled / unit, 1e-14);
     }
-    assertEquals(0, PooledDeviation.of(List.of(group(8, 0), group(8, 0))).getAsDouble());
+    assertEquals(0, ArmMean.pooledDeviation(List.of(group(8, 0), group(8, 0))).getAsDouble());
   }
 }

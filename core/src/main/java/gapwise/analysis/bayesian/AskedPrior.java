@@ -2,7 +2,6 @@ package gapwise.analysis.bayesian;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.effect.ArmMean;
-import gapwise.effect.PooledDeviation;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.bayes.TauPrior;
 import java.util.List;
@@ -69,7 +68,7 @@ sealed interface AskedPrior {
     @Override
     public OptionalDouble scale(List<? extends StudyData> studies) {
       List<ArmMean> groups = studies.stream().flatMap(one -> one.means().stream()).toList();
-      double scale = deviations * PooledDeviation.of(groups).orElse(0);
+      double scale = deviations * ArmMean.pooledDeviation(groups).orElse(0);
       return scale > 0 && Double.isFinite(scale)
           ? OptionalDouble.of(scale)
           : OptionalDouble.empty();
