@@ -129,7 +129,7 @@ final class RegressionWords {
           Map.of(
               "interval",
               telling.phrase("predict-residual." + settings.word("predictionInterval"))));
-      if (settings.has("predictionStandardError")) {
+      if (!settings.is("model", "exact-likelihood")) {
         telling.say("prediction-error." + settings.word("predictionStandardError"));
       }
     }
