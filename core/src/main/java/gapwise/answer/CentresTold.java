@@ -132,7 +132,7 @@ final class CentresTold {
   static String spread(Blocks.Block block) {
     Result.Heterogeneity heterogeneity = block.heterogeneity();
     int series = block.pooled().size();
-    if (series < PooledValue.FEWEST_FOR_NEW_CENTRE) {
+    if (series < PooledValue.FEWEST_FOR_NEW_CENTRE || PlainCount.isAtLimit(block.pooled())) {
       return "";
     }
     if (heterogeneity.pValue().isPresent()) {

@@ -41,6 +41,8 @@ class FewSeriesToldTest {
   private static final String TWO = "bone-transport";
   private static final String FIVE = "induced-membrane";
 
+  private static final String ALIKE = "allograft";
+
   private static final int[][] OF_TWO = {{12, 14}, {23, 27}};
   private static final int[][] OF_FIVE = {{12, 14}, {23, 27}, {9, 10}, {30, 41}, {8, 8}};
 
@@ -57,6 +59,7 @@ class FewSeriesToldTest {
     List<Study> studies = new ArrayList<>(studies(TWO, OF_TWO));
     studies.addAll(studies(ONE, new int[][] {{18, 20}}));
     studies.addAll(studies(FIVE, OF_FIVE));
+    studies.addAll(studies(ALIKE, new int[][] {{9, 9}, {12, 12}, {7, 7}, {20, 20}, {11, 11}}));
     base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
     answers = new Answers(new Selector(search.shown(), base.latest())::select);
   }
@@ -167,11 +170,19 @@ class FewSeriesToldTest {
   }
 
   @Test
+  void seriesThatAreAllAlikeAreNotSaidToDiffer() {
+    Told told = told(ALIKE);
+    assertTrue(told.sentence().contains("all 59 limbs united, in 5 series"), told::sentence);
+    assertTrue(told.then().stream().noneMatch(one -> one.contains("Results of")), told::toString);
+    assertTrue(told(FIVE).then().stream().anyMatch(one -> one.contains("Results of")));
+  }
+
+  @Test
   void eachMethodOfSeveralHasItsOwn() {
     Answer all = answers.ask(Question.about(Outcome.of("union"), SearchRequest.EVERYTHING));
     List<Told> together = Blocks.told(all, all.result().orElseThrow());
-    assertEquals(3, together.size());
-    for (String method : List.of(ONE, TWO, FIVE)) {
+    assertEquals(4, together.size());
+    for (String method : List.of(ONE, TWO, FIVE, ALIKE)) {
       assertTrue(together.contains(told(method)), method);
     }
   }
