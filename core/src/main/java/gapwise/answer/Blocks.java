@@ -208,9 +208,17 @@ public final class Blocks {
    * there are too many methods for one figure.
    */
   static List<String> headlines(Selection selection) {
-    Answer pooled = Answers.pooled(selection.byMethod());
-    List<Told> told = pooled.result().map(result -> told(pooled, result)).orElse(List.of());
-    return told.size() > MOST_IN_A_FIGURE ? List.of() : told.stream().map(Told::sentence).toList();
+    Selection byMethod = selection.byMethod();
+    long methods =
+        byMethod.rows().stream().map(row -> row.arm().method().principal()).distinct().count();
+    if (methods > MOST_IN_A_FIGURE) {
+      return List.of();
+    }
+    Answer pooled = Answers.pooled(byMethod);
+    return pooled
+        .result()
+        .map(result -> told(pooled, result).stream().map(Told::sentence).toList())
+        .orElse(List.of());
   }
 
   /** The sentences of an answer, one method after another. */

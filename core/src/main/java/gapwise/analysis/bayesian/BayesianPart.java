@@ -11,7 +11,6 @@ import gapwise.budget.Work;
 import gapwise.effect.BackTransform;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
-import gapwise.synthesis.bayes.CountsPosterior;
 import gapwise.synthesis.bayes.Marginal;
 import gapwise.synthesis.bayes.Posterior;
 import gapwise.synthesis.bayes.Proper;
@@ -72,7 +71,7 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
     if (synthesis.pooler() instanceof OfCounts counts) {
       return counts
           .kept(places)
-          .map(posterior -> ofCounts(words(synthesis, places), counts, places, posterior));
+          .map(known -> ofCounts(words(synthesis, places), counts, places, known));
     }
     return synthesis.pooler() instanceof OfPosteriors effects
         ? ofEffects(synthesis, effects, places, warnings)
@@ -108,16 +107,15 @@ public record BayesianPart(List<AskedProbability> probabilities, List<AskedPrior
   }
 
   private BayesianResult ofCounts(
-      PosteriorWords words, OfCounts counts, List<Integer> places, CountsPosterior posterior) {
-    Optional<Marginal> average = counts.averageOf(posterior);
-    Marginal predictive = posterior.predictive();
+      PosteriorWords words, OfCounts counts, List<Integer> places, OfCounts.Known known) {
     return new BayesianResult(
-        words.effect(posterior.centre()),
-        Optional.of(words.tau(posterior.tau())),
-        Optional.of(words.effect(predictive)),
-        average.map(words::shown),
+        words.effect(known.centre()),
+        Optional.of(words.tau(known.tau())),
+        Optional.of(words.effect(known.predictive())),
+        known.average().map(words::shown),
         Optional.empty(),
-        probabilities(words.back(), posterior.centre(), Optional.of(predictive), average),
+        probabilities(
+            words.back(), known.centre(), Optional.of(known.predictive()), known.average()),
         sensitivity(words, counts, places),
         OptionalDouble.empty());
   }

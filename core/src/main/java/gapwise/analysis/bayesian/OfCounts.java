@@ -39,7 +39,10 @@ final class OfCounts implements Pooler {
   private final List<? extends StudyData> studies;
 
   /** Those that several parts of a result are told from: of all studies, and of each group. */
-  private final Map<List<Integer>, Optional<CountsPosterior>> kept = new ConcurrentHashMap<>();
+  private final Map<List<Integer>, Optional<Known>> kept = new ConcurrentHashMap<>();
+
+  /** What is told of a posterior, each worked out once. */
+  record Known(Marginal centre, Marginal tau, Marginal predictive, Optional<Marginal> average) {}
 
   OfCounts(BayesianCountsModel model, List<? extends StudyData> studies) {
     this.model = model;
@@ -53,7 +56,7 @@ final class OfCounts implements Pooler {
 
   @Override
   public Pooled at(List<Integer> places) {
-    return pooled(places, at -> posterior(at, model.tau()));
+    return pooled(places, this::known);
   }
 
   @Override
@@ -71,12 +74,23 @@ final class OfCounts implements Pooler {
   public Optional<Further> further(List<Integer> places, Pooled pooled) {
     return told(places) < 2
         ? Optional.empty()
-        : kept(places).map(posterior -> posterior.predictive()::below);
+        : kept(places).map(known -> known.predictive()::below);
   }
 
   /** The posterior of studies at some places, worked out once. */
-  Optional<CountsPosterior> kept(List<Integer> places) {
-    return kept.computeIfAbsent(List.copyOf(places), at -> posterior(at, model.tau()));
+  Optional<Known> kept(List<Integer> places) {
+    return kept.computeIfAbsent(List.copyOf(places), this::known);
+  }
+
+  private Optional<Known> known(List<Integer> places) {
+    return posterior(places, model.tau())
+        .map(
+            posterior ->
+                new Known(
+                    posterior.centre(),
+                    posterior.tau(),
+                    posterior.predictive(),
+                    averageOf(posterior)));
   }
 
   /** The posterior under a prior of tau; empty if no study says something, or no number is it. */
@@ -98,8 +112,7 @@ final class OfCounts implements Pooler {
     return places.stream().map(studies::get).filter(ExactLikelihood::tells).count();
   }
 
-  private Pooled pooled(
-      List<Integer> places, Function<List<Integer>, Optional<CountsPosterior>> posteriors) {
+  private Pooled pooled(List<Integer> places, Function<List<Integer>, Optional<Known>> posteriors) {
     List<? extends StudyData> some = places.stream().map(studies::get).toList();
     if (told(places) < 2) {
       return new ExactLikelihood(model.counts(), POINTS)
@@ -107,7 +120,7 @@ final class OfCounts implements Pooler {
     }
     return posteriors
         .apply(places)
-        .map(posterior -> pooled(posterior, some))
+        .map(known -> pooled(known, some))
         .orElseGet(() -> Pooled.without(Heterogeneity.UNKNOWN, without((int) told(places))));
   }
 
@@ -120,9 +133,9 @@ final class OfCounts implements Pooler {
             say("analysis.posterior-of-rates-improper", Map.of("studies", count)));
   }
 
-  private Pooled pooled(CountsPosterior posterior, List<? extends StudyData> some) {
-    Marginal tau = posterior.tau();
-    Marginal centre = posterior.centre();
+  private Pooled pooled(Known known, List<? extends StudyData> some) {
+    Marginal tau = known.tau();
+    Marginal centre = known.centre();
     double middle = centre.median();
     Pooled pooled =
         new Pooled(
@@ -134,31 +147,29 @@ final class OfCounts implements Pooler {
                     OptionalDouble.empty(),
                     OptionalInt.empty(),
                     OptionalDouble.empty())),
-            Optional.of(posterior.predictive().equalTailed(level())),
+            Optional.of(known.predictive().equalTailed(level())),
             Heterogeneity.ofSpread(tau.median(), tau.equalTailed(level())),
             ExactLikelihood.shares(model.counts(), some, middle, tau.median()),
             centre.sd(),
             Optional.empty(),
             List.of());
-    return average(posterior).map(pooled::with).orElse(pooled);
+    return known.average().map(this::shown).map(pooled::with).orElse(pooled);
   }
 
   private double level() {
     return model.settings().level();
   }
 
-  /** The average over studies; a mean of ratios would hang on which group comes first. */
-  Optional<Pooled.Average> average(CountsPosterior posterior) {
-    return averageOf(posterior)
-        .map(
-            average -> {
-              Interval limits = average.equalTailed(level());
-              return new Pooled.Average(
-                  back(average.median()), new Interval(back(limits.lower()), back(limits.upper())));
-            });
+  private Pooled.Average shown(Marginal average) {
+    Interval limits = average.equalTailed(level());
+    return new Pooled.Average(
+        back(average.median()), new Interval(back(limits.lower()), back(limits.upper())));
   }
 
-  /** The same on the scale of the link. */
+  /**
+   * The average over studies on the scale of the link; a mean of ratios would hang on which group
+   * comes first.
+   */
   Optional<Marginal> averageOf(CountsPosterior posterior) {
     return switch (model.counts()) {
       case PROPORTION -> Optional.of(posterior.average(MeanOverStudies::logitOfProportion));

@@ -1,7 +1,9 @@
 package gapwise.synthesis.bayes;
 
 import gapwise.effect.Interval;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** The posterior of one quantity, on the analysis scale. Immutable. */
 public final class Marginal {
@@ -11,6 +13,9 @@ public final class Marginal {
   private final double to;
   private final OptionalDouble mean;
   private final OptionalDouble sd;
+
+  /** Those asked for so far, since several parts of a result tell the same. */
+  private final Map<Double, Double> quantiles = new ConcurrentHashMap<>();
 
   /**
    * A posterior.
@@ -107,6 +112,6 @@ public final class Marginal {
   }
 
   private double quantile(double probability) {
-    return origin + distribution.quantile(probability);
+    return quantiles.computeIfAbsent(probability, one -> origin + distribution.quantile(one));
   }
 }
