@@ -87,8 +87,8 @@ public final class Measures {
 
   /** Why a test that is reported gives no weight. */
   static final String SILENT_TEST =
-      "no spread is reported, and a difference or statistic of 0, or a p value of 1, does not tell"
-          + " it, so the study has no weight";
+      "no spread is reported, and a difference or statistic of 0, a p value of 1, or a bound such as"
+          + " <0.05 does not tell it, so the study has no weight";
 
   private record Entry(
       String label, List<String> scales, Function<MeasureOptions, Measure<?>> maker) {}

@@ -62,6 +62,14 @@ public interface Reported {
     return value;
   }
 
+  /** Whether a role holds a bound such as "<0.05" and no value. */
+  boolean isBound(String role);
+
+  /** Whether a p value is given by a bound alone; 0.000 in print is one too. */
+  default boolean isBoundOfP(String role) {
+    return isBound(role) || number(role).orElse(1) == 0;
+  }
+
   /** A two-sided p value that may be left out; one that is not above 0 and up to 1 is noted. */
   default OptionalDouble optionalP(String role) {
     OptionalDouble value = number(role);
@@ -73,8 +81,8 @@ public interface Reported {
         "out-of-range",
         "found "
             + value.getAsDouble()
-            + ", expected a two-sided p value above 0 and not above 1; one printed as 0.000 is only"
-            + " a bound: give the test statistic, or leave the cell empty");
+            + ", expected a two-sided p value above 0 and not above 1; correct it, or leave the cell"
+            + " empty");
     return OptionalDouble.empty();
   }
 

@@ -97,6 +97,9 @@ record ReportedEffect(boolean ratio, double limitsLevel) implements Measure<Give
 
   /** An effect with a p value at most. */
   private static GivenEffect tested(Reported row, double effect) {
+    if (row.isBoundOfP("pValue")) {
+      return new GivenEffect(effect, OptionalDouble.empty(), false, FromTest.SILENT);
+    }
     OptionalDouble p = row.optionalP("pValue");
     if (p.isEmpty()) {
       return new GivenEffect(effect, p);

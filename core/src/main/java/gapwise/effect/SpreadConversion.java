@@ -27,7 +27,10 @@ public final class SpreadConversion {
     P_VALUE,
     /** The p value of an effect, by the normal distribution. */
     P_VALUE_OF_EFFECT,
-    /** A test from which no spread follows: a difference of 0, a statistic of 0, a p value of 1. */
+    /**
+     * A test from which no spread follows: a difference or statistic of 0, a p value of 1, or a
+     * bound of one.
+     */
     SILENT
   }
 

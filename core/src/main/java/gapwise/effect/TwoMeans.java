@@ -46,6 +46,9 @@ public record TwoMeans(ArmMean intervention, ArmMean comparator, FromTest fromTe
   private static TwoMeans tested(Reported row, ArmMean i, ArmMean c) {
     double difference = i.mean().getAsDouble() - c.mean().getAsDouble();
     OptionalDouble t = row.number("tStatistic");
+    if (t.isEmpty() && row.isBoundOfP("pValue")) {
+      return new TwoMeans(i, c, FromTest.SILENT);
+    }
     OptionalDouble p = t.isPresent() ? OptionalDouble.empty() : row.optionalP("pValue");
     boolean told = t.isPresent() || p.isPresent();
     if (!told || i.n() + c.n() < 3) {

@@ -26,13 +26,14 @@ public final class ReportedRow implements Reported {
 
   @Override
   public OptionalDouble number(String role) {
-    RowValue value = columns.has(role) ? row.cells().get(columns.column(role)) : null;
-    if (value == null) {
+    Optional<RowValue> cell = cell(role);
+    if (cell.isEmpty()) {
       return OptionalDouble.empty();
     }
+    RowValue value = cell.get();
     OptionalDouble number = value.number();
     if (number.isEmpty()) {
-      boolean bound = !value.text().isEmpty() && "<>≤≥".indexOf(value.text().charAt(0)) >= 0;
+      boolean bound = isBound(value);
       wrong(
           role,
           "not-a-number",
@@ -47,6 +48,21 @@ public final class ReportedRow implements Reported {
                   + " reported");
     }
     return number;
+  }
+
+  @Override
+  public boolean isBound(String role) {
+    return cell(role).filter(ReportedRow::isBound).isPresent();
+  }
+
+  private static boolean isBound(RowValue value) {
+    return !value.text().isEmpty() && "<>≤≥".indexOf(value.text().charAt(0)) >= 0;
+  }
+
+  private Optional<RowValue> cell(String role) {
+    return columns.has(role)
+        ? Optional.ofNullable(row.cells().get(columns.column(role)))
+        : Optional.empty();
   }
 
   @Override

@@ -117,20 +117,30 @@ class SpreadFromTestsTest {
   }
 
   @Test
-  void aBoundOrWhatIsNoPValueIsRefusedInWords() {
-    ArrayNode rows = Plans.rows();
-    row(rows).put("pValue", "<0.05");
-    ObjectNode plan = Plans.on(rows, "measure", "mean-difference");
-    List<String> problems = Plans.problems(plan);
-    assertEquals(1, problems.size());
-    assertTrue(problems.get(0).endsWith("not-a-number"), problems.toString());
-    for (double p : new double[] {0, -0.1, 1.2}) {
+  void aBoundIsListedWithoutWeightAndKeepsNoOtherRowFromBeingPooled() {
+    for (String bound : List.of("<0.05", "0")) {
+      ArrayNode rows = Plans.rows();
+      row(rows, "intervention.sd", 3, "comparator.sd", 4);
+      ObjectNode bounded = row(rows);
+      if (bound.equals("0")) {
+        bounded.put("pValue", 0.0);
+      } else {
+        bounded.put("pValue", bound);
+      }
+      JsonNode told = result(rows, "mean-difference");
+      assertTrue(Plans.warnings(told).contains("missing-standard-deviation"), bound);
+      assertTrue(told.at("/summary").has("estimate"), bound);
+    }
+  }
+
+  @Test
+  void whatIsNoPValueIsRefusedInWords() {
+    for (double p : new double[] {-0.1, 1.2}) {
       ArrayNode other = Plans.rows();
       row(other, "pValue", p);
-      problems = Plans.problems(Plans.on(other, "measure", "mean-difference"));
+      List<String> problems = Plans.problems(Plans.on(other, "measure", "mean-difference"));
       assertTrue(problems.get(0).endsWith("out-of-range"), problems.toString());
     }
-    row(Plans.rows());
     ArrayNode unused = Plans.rows();
     row(unused, "intervention.sd", 3, "comparator.sd", 4).put("pValue", "<0.05");
     assertTrue(first(unused, "mean-difference").has("variance"));
