@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
@@ -24,11 +23,8 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestRow;
 import gapwise.search.SearchRequest;
-import gapwise.search.StudyIndex;
 import gapwise.selection.Conversions;
 import gapwise.selection.Question;
-import gapwise.selection.Selector;
-import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -45,15 +41,11 @@ class AllSeriesReportTest {
   private static final Outcome FRAME = Outcome.of("external-fixation-time");
 
   @TempDir private static Path home;
-  private static DocumentStore store;
-  private static StudyIndex search;
+  private static InventedBase base;
   private static Answers answers;
 
   @BeforeAll
   static void open() {
-    store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
-    EvidenceBase base = new EvidenceBase(store);
     List<Study> studies =
         List.of(
             study("a", months(20).mean(8).standardDeviation(2)),
@@ -66,14 +58,13 @@ class AllSeriesReportTest {
                 "g",
                 months(15).mean(4.1).unstatedSpread(new UnstatedSpread(2, OptionalDouble.empty()))),
             study("h", months(12).mean(6).minimum(6).maximum(6)));
-    base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
-    answers = new Answers(new Selector(search.shown(), base.latest())::select);
+    base = InventedBase.of(home, studies);
+    answers = base.answers();
   }
 
   @AfterAll
   static void close() {
-    search.close();
-    store.close();
+    base.close();
   }
 
   private static QuantitySummaryBuilder months(int n) {

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.analysis.result.Result;
-import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
@@ -22,10 +21,7 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.bubble.Bubble;
 import gapwise.search.SearchRequest;
-import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
-import gapwise.selection.Selector;
-import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,15 +38,11 @@ class CountsByLengthTest {
   private static final String APART = "induced-membrane";
 
   @TempDir private static Path home;
-  private static DocumentStore store;
-  private static StudyIndex search;
+  private static InventedBase base;
   private static Answers answers;
 
   @BeforeAll
   static void open() {
-    store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
-    EvidenceBase base = new EvidenceBase(store);
     List<Study> studies = new ArrayList<>();
     int[] united = {12, 10, 9, 11, 7, 8, 6};
     for (int i = 0; i < united.length; i++) {
@@ -60,14 +52,13 @@ class CountsByLengthTest {
     for (int i = 0; i < all.length; i++) {
       studies.add(study("b" + i, APART, all[i], all[i] > 0 ? all[i] : 10, 3 + 2 * i));
     }
-    base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
-    answers = new Answers(new Selector(search.shown(), base.latest())::select);
+    base = InventedBase.of(home, studies);
+    answers = base.answers();
   }
 
   @AfterAll
   static void close() {
-    search.close();
-    store.close();
+    base.close();
   }
 
   private static Study study(String id, String method, int events, int total, double length) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
@@ -23,10 +22,7 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.forest.Forest;
 import gapwise.search.SearchRequest;
-import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
-import gapwise.selection.Selector;
-import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -44,15 +40,11 @@ class CountsForEachPatientTest {
   private static final String AUTOGRAFT = "autograft";
 
   @TempDir private static Path home;
-  private static DocumentStore store;
-  private static StudyIndex search;
+  private static InventedBase base;
   private static Answers answers;
 
   @BeforeAll
   static void open() {
-    store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
-    EvidenceBase base = new EvidenceBase(store);
     List<Study> studies =
         List.of(
             study("a", TRANSPORT, operations(20, 0.4).standardDeviation(0.6)),
@@ -63,14 +55,13 @@ class CountsForEachPatientTest {
             study("f", MEMBRANE, operations(15, 0.7)),
             study("g", AUTOGRAFT, operations(11, 0).standardDeviation(0)),
             study("h", AUTOGRAFT, operations(9, 0).standardDeviation(0)));
-    base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
-    answers = new Answers(new Selector(search.shown(), base.latest())::select);
+    base = InventedBase.of(home, studies);
+    answers = base.answers();
   }
 
   @AfterAll
   static void close() {
-    search.close();
-    store.close();
+    base.close();
   }
 
   private static QuantitySummaryBuilder operations(int n, double mean) {

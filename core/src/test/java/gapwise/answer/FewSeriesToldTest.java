@@ -8,7 +8,6 @@ import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Citation;
 import gapwise.evidence.EventCount;
@@ -21,10 +20,7 @@ import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
-import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
-import gapwise.selection.Selector;
-import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,27 +43,22 @@ class FewSeriesToldTest {
   private static final int[][] OF_FIVE = {{12, 14}, {23, 27}, {9, 10}, {30, 41}, {8, 8}};
 
   @TempDir private static Path home;
-  private static DocumentStore store;
-  private static StudyIndex search;
+  private static InventedBase base;
   private static Answers answers;
 
   @BeforeAll
   static void open() {
-    store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
-    EvidenceBase base = new EvidenceBase(store);
     List<Study> studies = new ArrayList<>(studies(TWO, OF_TWO));
     studies.addAll(studies(ONE, new int[][] {{18, 20}}));
     studies.addAll(studies(FIVE, OF_FIVE));
     studies.addAll(studies(ALIKE, new int[][] {{9, 9}, {12, 12}, {7, 7}, {20, 20}, {11, 11}}));
-    base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
-    answers = new Answers(new Selector(search.shown(), base.latest())::select);
+    base = InventedBase.of(home, studies);
+    answers = base.answers();
   }
 
   @AfterAll
   static void close() {
-    search.close();
-    store.close();
+    base.close();
   }
 
   private static List<Study> studies(String method, int[][] series) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.result.Result;
-import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
@@ -22,11 +21,8 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.forest.ForestSummary;
 import gapwise.search.SearchRequest;
-import gapwise.search.StudyIndex;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Question;
-import gapwise.selection.Selector;
-import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -40,15 +36,11 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class LiteratureHabitsTest {
   @TempDir private static Path home;
-  private static DocumentStore store;
-  private static StudyIndex search;
+  private static InventedBase base;
   private static Answers answers;
 
   @BeforeAll
   static void open() {
-    store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
-    EvidenceBase base = new EvidenceBase(store);
     List<Study> studies =
         List.of(
             study(
@@ -82,14 +74,13 @@ class LiteratureHabitsTest {
                             Outcome.of("flap-survival"),
                             new ReportedValue.Events(EventCount.of(14, 14)))
                         .build())));
-    base.saveAll(studies.iterator(), "a reviewer", "invented studies", List.of());
-    answers = new Answers(new Selector(search.shown(), base.latest())::select);
+    base = InventedBase.of(home, studies);
+    answers = base.answers();
   }
 
   @AfterAll
   static void close() {
-    search.close();
-    store.close();
+    base.close();
   }
 
   private static Arm arm(String id, String method, int patients) {

@@ -9,7 +9,6 @@ import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.synthesis.SynthesisResult;
-import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.Citation;
@@ -26,10 +25,7 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestRow;
 import gapwise.search.SearchRequest;
-import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
-import gapwise.selection.Selector;
-import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -51,15 +47,11 @@ class RatesForEachPatientTest {
   private static final String AUTOGRAFT = "autograft";
 
   @TempDir private static Path home;
-  private static DocumentStore store;
-  private static StudyIndex search;
+  private static InventedBase base;
   private static Answers answers;
 
   @BeforeAll
   static void open() {
-    store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
-    EvidenceBase base = new EvidenceBase(store);
     List<Study> studies =
         List.of(
             study("a", arm("A", TRANSPORT, 5), tally("A", 15, 28)),
@@ -76,14 +68,13 @@ class RatesForEachPatientTest {
                 "h",
                 List.of(arm("A", TRANSPORT, 8), arm("B", MEMBRANE, 8)),
                 List.of(tally("A", 20, 16), tally("B", 10, 16))));
-    base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
-    answers = new Answers(new Selector(search.shown(), base.latest())::select);
+    base = InventedBase.of(home, studies);
+    answers = base.answers();
   }
 
   @AfterAll
   static void close() {
-    search.close();
-    store.close();
+    base.close();
   }
 
   private static Arm arm(String id, String method, double centimetres) {

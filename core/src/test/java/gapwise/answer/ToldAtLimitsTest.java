@@ -3,7 +3,6 @@ package gapwise.answer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Citation;
 import gapwise.evidence.EventCount;
@@ -16,10 +15,7 @@ import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
-import gapwise.search.StudyIndex;
 import gapwise.selection.Question;
-import gapwise.selection.Selector;
-import gapwise.store.DocumentStore;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
@@ -77,15 +73,11 @@ class ToldAtLimitsTest {
           Map.entry("return-to-work", "patients went back to work"));
 
   @TempDir private static Path home;
-  private static DocumentStore store;
-  private static StudyIndex search;
+  private static InventedBase base;
   private static Answers answers;
 
   @BeforeAll
   static void open() {
-    store = DocumentStore.open(home, java.time.Clock.systemUTC());
-    search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
-    EvidenceBase base = new EvidenceBase(store);
     List<Study> studies =
         List.of(
             study("a", EVERYBODY, CountedUnit.LIMBS, 10, 10),
@@ -94,14 +86,13 @@ class ToldAtLimitsTest {
             study("d", NOBODY, CountedUnit.PATIENTS, 0, 9),
             study("e", MIXED, CountedUnit.PATIENTS, 0, 8),
             study("f", MIXED, CountedUnit.LIMBS, 0, 7));
-    base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
-    answers = new Answers(new Selector(search.shown(), base.latest())::select);
+    base = InventedBase.of(home, studies);
+    answers = base.answers();
   }
 
   @AfterAll
   static void close() {
-    search.close();
-    store.close();
+    base.close();
   }
 
   private static Stream<Outcome> events() {
