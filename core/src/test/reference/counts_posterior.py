@@ -56,16 +56,20 @@ def uniform_rate(mu):
     return mu
 
 
+def jeffreys_rate(mu):
+    return mu / 2
+
+
 def normal(mean, sd):
     return lambda mu: -((mu - mean) / sd) ** 2 / 2
 
 
-def posterior(name, studies, prior, scale, low, high, average=None):
+def posterior(name, studies, prior, scale, low, high, average=None, places=1201):
     points, weights = np.polynomial.legendre.leggauss(60)
     edges = np.array([0, 0.25, 1, 2.5, 6.8]) * scale
     taus = np.concatenate([a + (b - a) * (points + 1) / 2 for a, b in zip(edges, edges[1:])])
     shares = np.concatenate([(b - a) / 2 * weights for a, b in zip(edges, edges[1:])])
-    mus = np.linspace(low, high, 1201)
+    mus = np.linspace(low, high, places)
     cell = mus[1] - mus[0]
     rows, logs = [], []
     for tau in taus:
@@ -139,6 +143,13 @@ if __name__ == "__main__":
               uniform_share, 0.5, -24, 14, logit_average)
     posterior("rates 0 in 9, 3 in 20, 15 in 28", [poisson(0, 9), poisson(3, 20), poisson(15, 28)],
               uniform_rate, 1.0, -16, 18, log_average)
+    posterior("rate 0 in 12, root prior", [poisson(0, 12)], jeffreys_rate, 1.0, -60, 20, log_average,
+              places=6001)
+    posterior("rates 6 in 14, 19 in 23, root prior", [poisson(6, 14), poisson(19, 23)],
+              jeffreys_rate, 1.0, -20, 18, log_average)
+    ten = [(4, 6), (49, 15), (3, 30), (6, 29), (12, 14), (3, 6), (4, 22), (13, 20), (7, 16), (9, 24)]
+    posterior("ten rates far apart", [poisson(*one) for one in ten], uniform_rate, 0.5, -6, 6,
+              log_average)
     posterior("odds ratio 0/9 3/9, 1/19 5/19",
               [hypergeometric(0, 9, 3, 9), hypergeometric(1, 19, 5, 19)],
               normal(0, 2.82), 0.5, -18, 14)

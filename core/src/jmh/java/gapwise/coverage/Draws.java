@@ -1,6 +1,7 @@
 package gapwise.coverage;
 
 import gapwise.effect.ArmMean;
+import gapwise.effect.ArmRate;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.DoubleSupplier;
@@ -40,5 +41,16 @@ final class Draws {
         OptionalDouble.of(Math.sqrt(squares / (patients - 1))),
         false,
         false);
+  }
+
+  /** Events of a Poisson process. */
+  static ArmRate events(SplittableRandom random, double time, double rate) {
+    int events = 0;
+    double at = random.nextExponential() / rate;
+    while (at < time) {
+      events++;
+      at += random.nextExponential() / rate;
+    }
+    return new ArmRate(events, time);
   }
 }

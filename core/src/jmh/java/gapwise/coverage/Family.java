@@ -23,6 +23,7 @@ record Family<D extends Drawn>(
   static List<Family<?>> all() {
     return List.of(
         Shares.family(),
+        Rates.family(),
         OddsRatios.family(),
         RateRatios.family(),
         LogMeans.family(),

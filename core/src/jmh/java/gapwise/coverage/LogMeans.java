@@ -1,13 +1,10 @@
 package gapwise.coverage;
 
 import gapwise.effect.ArmMean;
-import gapwise.effect.Interval;
 import gapwise.effect.Measure;
-import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.Prediction;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 
@@ -34,7 +31,7 @@ final class LogMeans {
         new Way<>(
             "logarithms, Hartung-Knapp never narrower",
             drawn ->
-                carried(
+                Pools.carried(
                     Pools.byEffects(
                         measure,
                         drawn.series(),
@@ -61,20 +58,6 @@ final class LogMeans {
     }
     return new Family<>(
         "log-means", 5, Family.Size.FACTOR, List.of(Target.values()), ways, scenarios);
-  }
-
-  /** With the limits of the middle carried to the average at the same tau. */
-  private static Map<Target, Interval> carried(Pooled pooled) {
-    Map<Target, Interval> found = Pools.middle(pooled);
-    double up = pooled.heterogeneity().tauSquared().orElse(0) / 2;
-    pooled
-        .mean()
-        .ifPresent(
-            mean ->
-                found.put(
-                    Target.AVERAGE,
-                    new Interval(mean.interval().lower() + up, mean.interval().upper() + up)));
-    return found;
   }
 
   private static DrawnEffects<ArmMean> draw(

@@ -96,6 +96,20 @@ final class Pools {
     return found;
   }
 
+  /** Of logarithms, with the limits of the middle carried to the average at the same tau. */
+  static Map<Target, Interval> carried(Pooled pooled) {
+    Map<Target, Interval> found = middle(pooled);
+    double up = pooled.heterogeneity().tauSquared().orElse(0) / 2;
+    pooled
+        .mean()
+        .ifPresent(
+            mean ->
+                found.put(
+                    Target.AVERAGE,
+                    new Interval(mean.interval().lower() + up, mean.interval().upper() + up)));
+    return found;
+  }
+
   /** Middle and one more centre by the posterior of log ratios given margins or all events. */
   static Map<Target, Interval> posterior(
       ExactLikelihood.Model model, List<? extends StudyData> series, double scale) {

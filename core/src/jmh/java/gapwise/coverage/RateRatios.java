@@ -32,13 +32,6 @@ final class RateRatios {
   }
 
   private static ArmRate arm(SplittableRandom random, double rate) {
-    double years = YEARS * Draws.patients(random);
-    int events = 0;
-    double at = random.nextExponential() / rate;
-    while (at < years) {
-      events++;
-      at += random.nextExponential() / rate;
-    }
-    return new ArmRate(events, years);
+    return Draws.events(random, YEARS * Draws.patients(random), rate);
   }
 }

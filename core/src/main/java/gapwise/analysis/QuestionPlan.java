@@ -74,13 +74,40 @@ public final class QuestionPlan {
   }
 
   /**
-   * The plan changed to one that pools by effects of each study, for what needs them: moderators,
-   * tests of small against large studies. Limits of an average have no bearing there.
+   * The plan changed to one that pools by effects of each study, for what needs them: tests of small
+   * against large studies. Limits of an average have no bearing there.
    */
   public static ObjectNode byEffects(ObjectNode plan) {
     plan.put("model", "random-effects");
     plan.remove(List.of("likelihood", "priorSensitivity", "interval", "predictionInterval"));
     return plan;
+  }
+
+  /**
+   * The plan changed to one that can take moderators: counts by their own likelihood, so that nothing
+   * is added to them; else by effects of each study.
+   */
+  public static ObjectNode forModerators(ObjectNode plan) {
+    byEffects(plan);
+    if (!plan.path("measure").asText().equals("mean")) {
+      plan.put("model", "exact-likelihood");
+      plan.put("predictionInterval", "t-k-minus-2");
+    }
+    return plan;
+  }
+
+  /**
+   * A plan with moderators by effects of series, half events added where nothing or everything
+   * happened; empty where it is so already.
+   */
+  public static Optional<ObjectNode> moderatedByEffects(ObjectNode plan) {
+    if (!plan.path("model").asText().equals("exact-likelihood")) {
+      return Optional.empty();
+    }
+    ObjectNode other = plan.deepCopy();
+    other.put("model", "random-effects");
+    other.remove("predictionInterval");
+    return Optional.of(other);
   }
 
   /**

@@ -163,7 +163,7 @@ public final class Answers {
   private static Answer byEffects(Answer answer) {
     return answer
         .plan()
-        .flatMap(LengthPlan::byEffects)
+        .flatMap(QuestionPlan::moderatedByEffects)
         .map(
             plan ->
                 new Answer(

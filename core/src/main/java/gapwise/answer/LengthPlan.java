@@ -53,32 +53,13 @@ final class LengthPlan {
     return plan;
   }
 
-  /**
-   * The same by effects of series, half events added where nothing or everything happened; empty
-   * where it is so already.
-   */
-  static Optional<ObjectNode> byEffects(ObjectNode plan) {
-    if (!plan.path("model").asText().equals("exact-likelihood")) {
-      return Optional.empty();
-    }
-    ObjectNode other = plan.deepCopy();
-    other.put("model", "random-effects");
-    other.remove("predictionInterval");
-    return Optional.of(other);
-  }
-
   /** What plan and figure are called. */
   static String title(Question question) {
     return say("answer.by-length", Map.of("question", QuestionWords.of(question)));
   }
 
   private static void along(ObjectNode plan, List<Double> lengths, LengthShape shape) {
-    QuestionPlan.byEffects(plan);
-    if (!plan.path("measure").asText().equals("mean")) {
-      // Counts by their own likelihood, so that nothing is added to them.
-      plan.put("model", "exact-likelihood");
-      plan.put("predictionInterval", "t-k-minus-2");
-    }
+    QuestionPlan.forModerators(plan);
     ArrayNode moderators = plan.putArray("moderators");
     if (shape == LengthShape.CURVE) {
       moderators.addObject().put("column", COLUMN).putObject("spline").put("count", 3);

@@ -71,7 +71,17 @@ final class AdjustedPart {
     if (plan.isEmpty()) {
       return Part.none(heading, say("claim.not-pooled"));
     }
-    PlanOutcome outcome = runner.run(plan.get(), Optional.empty());
+    Part part = run(heading, plan.get(), needed);
+    return part.compared().isPresent()
+        ? part
+        : QuestionPlan.moderatedByEffects(plan.get())
+            .map(other -> run(heading, other, needed))
+            .filter(other -> other.compared().isPresent())
+            .orElse(part);
+  }
+
+  private Part run(String heading, ObjectNode plan, int needed) {
+    PlanOutcome outcome = runner.run(plan, Optional.empty());
     if (outcome instanceof PlanOutcome.Wrong wrong) {
       return Part.none(
           heading,
@@ -81,7 +91,7 @@ final class AdjustedPart {
                   "problem",
                   wrong.problems().stream().map(Problem::message).findFirst().orElse(""))));
     }
-    return told(heading, plan.get(), ((PlanOutcome.Done) outcome).result(), needed);
+    return told(heading, plan, ((PlanOutcome.Done) outcome).result(), needed);
   }
 
   private static String tooFew(long usable, int needed) {
@@ -96,7 +106,7 @@ final class AdjustedPart {
             false);
     plan.ifPresent(
         json -> {
-          QuestionPlan.byEffects(json);
+          QuestionPlan.forModerators(json);
           ArrayNode terms = json.putArray("moderators");
           terms.addObject().put("column", "method").put("reference", claim.b().method().code());
           moderators.forEach(terms::add);
@@ -149,6 +159,9 @@ final class AdjustedPart {
     sentences.add(say("claim.adjusted", Map.of("series", entered, "told", compared.words(claim))));
     sentences.addAll(predicted(result));
     overlap(plan).ifPresent(sentences::add);
+    if (result.warnings().stream().anyMatch(one -> one.code().equals("zero-cells-corrected"))) {
+      sentences.add(say("claim.half-events"));
+    }
     return new Part(
         heading, sentences, Optional.of(compared), Optional.of(plan), Optional.of(result));
   }

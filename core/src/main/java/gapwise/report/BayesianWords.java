@@ -64,8 +64,12 @@ final class BayesianWords {
     JsonNode mean = settings.part("prior").path("mean");
     JsonNode normal = mean.path("normal");
     if (normal.isMissingNode()) {
-      boolean uniform = mean.asText().equals("uniform");
-      telling.say(uniform ? "prior-mean.uniform." + settings.word("measure") : "prior-mean.flat");
+      telling.say(
+          switch (mean.asText()) {
+            case "uniform" -> "prior-mean.uniform." + settings.word("measure");
+            case "jeffreys" -> "prior-mean.jeffreys";
+            default -> "prior-mean.flat";
+          });
     } else if (RATIOS.contains(settings.word("measure"))
         && normal.get(0).asDouble() == 0
         && normal.get(1).asDouble() == USUAL_OF_RATIOS) {

@@ -11,7 +11,10 @@ import gapwise.synthesis.bayes.CentrePrior;
 import gapwise.synthesis.bayes.MeanPrior;
 import gapwise.synthesis.bayes.TauPrior;
 import gapwise.synthesis.pooling.PoolingSettings;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The priors of a plan whose form and defaults are settled. */
 public final class PriorReader {
@@ -38,7 +41,11 @@ public final class PriorReader {
 
   private static final Set<String> LIKELIHOODS = Set.of("normal", "exact");
 
-  private static final Set<String> OF_ONE_GROUP = Set.of("proportion", "incidence-rate");
+  /** What a prior of the middle study may be called with counts of one group; the usual one first. */
+  private static final Map<String, List<String>> OF_ONE_GROUP =
+      Map.of(
+          "proportion", List.of("uniform"),
+          "incidence-rate", List.of("jeffreys", "uniform"));
 
   private PriorReader() {}
 
@@ -83,8 +90,9 @@ public final class PriorReader {
     if (!counts) {
       return nodes.textNode("flat");
     }
-    if (OF_ONE_GROUP.contains(plan.text("measure"))) {
-      return nodes.textNode("uniform");
+    List<String> words = ofOneGroup(plan.text("measure"));
+    if (!words.isEmpty()) {
+      return nodes.textNode(words.get(0));
     }
     ObjectNode normal = nodes.objectNode();
     normal.putArray("normal").add(0).add(USUAL_OF_RATIOS);
@@ -97,9 +105,16 @@ public final class PriorReader {
     if (!normal.isMissingNode()) {
       return new CentrePrior.Normal(normal.get(0).asDouble(), normal.get(1).asDouble());
     }
+    if (mean.asText().equals("jeffreys")) {
+      return new CentrePrior.JeffreysRate();
+    }
     return measure.equals("proportion")
         ? new CentrePrior.UniformShare()
         : new CentrePrior.UniformRate();
+  }
+
+  private static List<String> ofOneGroup(String measure) {
+    return OF_ONE_GROUP.getOrDefault(measure, List.of());
   }
 
   static MeanPrior mean(JsonNode mean) {
@@ -157,25 +172,28 @@ public final class PriorReader {
     }
     JsonNode mean = plan.path("prior").path("mean");
     if (!ExactModels.areCounts(plan)) {
-      if (mean.asText().equals("uniform")) {
+      if (mean.isTextual() && !mean.asText().equals("flat")) {
         problems.add(
             "prior.mean",
             "prior-not-for-likelihood",
-            "'uniform' is for shares and rates by their exact likelihood; take 'flat' here, or"
-                + " 'likelihood': 'exact'");
+            "'"
+                + mean.asText()
+                + "' is for counts by their exact likelihood; take 'flat' here, or 'likelihood':"
+                + " 'exact'");
       }
       return;
     }
     ExactModels.checkCounts(plan, problems);
-    boolean ofOneGroup = OF_ONE_GROUP.contains(plan.path("measure").asText());
-    if (mean.asText().equals("flat") || (mean.asText().equals("uniform") && !ofOneGroup)) {
+    List<String> words = ofOneGroup(plan.path("measure").asText());
+    if (mean.isTextual() && !words.contains(mean.asText())) {
       problems.add(
           "prior.mean",
           "prior-not-for-likelihood",
           "'"
               + mean.asText()
-              + "' leaves no distribution where every study lies at a limit; take "
-              + (ofOneGroup ? "'uniform' or " : "")
+              + "' is no prior of the middle study of this measure where every study may lie at a"
+              + " limit; take "
+              + words.stream().map(word -> "'" + word + "' or ").collect(Collectors.joining())
               + "{\"normal\": [mean, standard deviation]}");
     }
     checkTauOfCounts(plan.path("prior").path("tau"), "prior.tau", problems);

@@ -122,22 +122,42 @@ final class SmoothDensity implements Continuous {
       return stretch;
     }
 
-    /** Goes uphill by ever wider stretches until the highest point lies inside. */
+    /**
+     * Goes uphill by ever wider stretches until the highest point lies inside. Where a step leads
+     * back, it lies between the outermost points of the last two, which no wider one would show.
+     */
     private Stretch climbed(Stretch start) {
+      Stretch before = start;
       Stretch stretch = start;
+      boolean leftwards = false;
+      boolean first = true;
       while (made < MOST_MADE) {
-        double width = 2 * stretch.width();
-        if (stretch.first() == stretch.top() && stretch.from() > lowest) {
-          stretch = make(Math.max(lowest, stretch.from() - width), stretch.place(1));
-        } else if (stretch.last() == stretch.top() && stretch.to() < highest) {
-          stretch =
-              make(
-                  stretch.place(GaussLegendre.POINTS - 2), Math.min(highest, stretch.to() + width));
-        } else {
+        boolean left = stretch.first() == stretch.top() && stretch.from() > lowest;
+        boolean right = stretch.last() == stretch.top() && stretch.to() < highest;
+        if (!left && !right) {
           return stretch;
         }
+        if (!first && left != leftwards) {
+          return left ? between(before, stretch) : between(stretch, before);
+        }
+        before = stretch;
+        leftwards = left;
+        first = false;
+        stretch = further(stretch, left);
       }
       return stretch;
+    }
+
+    /** The next stretch, twice as wide, on one side. */
+    private Stretch further(Stretch stretch, boolean left) {
+      double width = 2 * stretch.width();
+      return left
+          ? make(Math.max(lowest, stretch.from() - width), stretch.place(1))
+          : make(stretch.place(GaussLegendre.POINTS - 2), Math.min(highest, stretch.to() + width));
+    }
+
+    private Stretch between(Stretch left, Stretch right) {
+      return make(left.place(GaussLegendre.POINTS - 3), right.place(2));
     }
 
     private Stretch drawnIn(Stretch wide) {

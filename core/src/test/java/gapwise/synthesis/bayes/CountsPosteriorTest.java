@@ -47,12 +47,23 @@ class CountsPosteriorTest {
         .orElseThrow();
   }
 
+  /**
+   * Where no series has an event the density falls only like the root of the rate: the grid has to
+   * reach so far that its step leaves this.
+   */
+  private static final double FAR = 2e-4;
+
   private static void holds(Marginal marginal, double lower, double median, double upper) {
+    holds(marginal, lower, median, upper, CLOSE);
+  }
+
+  private static void holds(
+      Marginal marginal, double lower, double median, double upper, double close) {
     Interval limits = marginal.equalTailed(0.95);
     assertArrayEquals(
         new double[] {lower, median, upper},
         new double[] {limits.lower(), marginal.median(), limits.upper()},
-        CLOSE);
+        close);
   }
 
   @Test
@@ -110,6 +121,59 @@ class CountsPosteriorTest {
         -0.72965419,
         4.07060185);
     assertEquals(1.12953825, posterior.tau().mean().orElseThrow(), CLOSE);
+  }
+
+  private static CountsPosterior rates(CentrePrior centre, double scale, double... countsAndTimes) {
+    java.util.ArrayList<ArmRate> arms = new java.util.ArrayList<>();
+    for (int i = 0; i < countsAndTimes.length; i += 2) {
+      arms.add(new ArmRate(countsAndTimes[i], countsAndTimes[i + 1]));
+    }
+    return CountsPosterior.of(
+            MarginalLikelihood.of(ExactLikelihood.Model.RATE, arms),
+            centre,
+            new TauPrior.HalfNormal(scale))
+        .orElseThrow();
+  }
+
+  private static Marginal average(CountsPosterior posterior) {
+    return posterior.average((centre, tau) -> centre + tau * tau / 2);
+  }
+
+  @Test
+  void oneSeriesWithoutAnEventHasADistributionUnderThePriorOfJeffreys() {
+    CountsPosterior posterior = rates(new CentrePrior.JeffreysRate(), 1, 0, 12);
+
+    holds(posterior.centre(), -9.81552945, -3.53783555, 1.22201501, FAR);
+    holds(posterior.predictive(), -10.08639304, -3.60684545, 2.02919945, FAR);
+    holds(average(posterior), -9.41043072, -3.12141119, 3.81235713, FAR);
+    assertEquals(0.92131356, posterior.tau().mean().orElseThrow(), FAR);
+  }
+
+  @Test
+  void twoRatesAgreeWithDenseGridsUnderThePriorOfJeffreys() {
+    CountsPosterior posterior = rates(new CentrePrior.JeffreysRate(), 1, 6, 14, 19, 23);
+
+    holds(posterior.centre(), -1.48725824, -0.36852928, 1.43085468);
+    holds(posterior.predictive(), -2.38301544, -0.37553960, 2.34834546);
+    holds(average(posterior), -1.06042357, -0.21496535, 3.03601737);
+    assertEquals(0.67850365, posterior.tau().mean().orElseThrow(), CLOSE);
+  }
+
+  /** Where a first look ends just beside the top, the search must not swing about it. */
+  @Test
+  void aTopAtTheEdgeOfAFirstLookIsFound() {
+    CountsPosterior posterior =
+        rates(
+            new CentrePrior.UniformRate(),
+            0.5,
+            new double[] {
+              4, 6, 49, 15, 3, 30, 6, 29, 12, 14, 3, 6, 4, 22, 13, 20, 7, 16, 9, 24
+            });
+
+    holds(posterior.centre(), -1.29718776, -0.69226190, -0.08055265);
+    holds(posterior.predictive(), -2.55162955, -0.69277772, 1.17743781);
+    holds(average(posterior), -0.91412288, -0.33315246, 0.50325471);
+    assertEquals(0.86456016, posterior.tau().mean().orElseThrow(), CLOSE);
   }
 
   @Test
