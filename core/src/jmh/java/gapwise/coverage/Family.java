@@ -23,6 +23,8 @@ record Family<D extends Drawn>(
   static List<Family<?>> all() {
     return List.of(
         Shares.family(),
+        BetaBinomialShares.ofTheirOwn(),
+        BetaBinomialShares.ofNormalLogits(),
         OddsRatios.family(),
         RateRatios.family(),
         LogMeans.family(),
