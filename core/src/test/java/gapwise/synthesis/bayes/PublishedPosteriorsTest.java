@@ -12,7 +12,7 @@ import gapwise.effect.StudyEffect;
 import gapwise.effect.TwoByTwo;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import java.util.Arrays;
-import org.apache.commons.math3.distribution.NormalDistribution;
+import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -166,7 +166,7 @@ class PublishedPosteriorsTest {
     assertEquals(9.1, found.studies().get(0).sd(), 0.05);
     for (int i = 0; i < effects.length; i++) {
       TrueEffect school = found.studies().get(i);
-      double share = new NormalDistribution(school.mean(), school.sd()).cumulativeProbability(28);
+      double share = NormalDistribution.of(school.mean(), school.sd()).cumulativeProbability(28);
       assertEquals(below[i], share, halfUnits[i], "school " + i);
     }
   }
