@@ -1,7 +1,7 @@
 """Recomputes published/smoking-cessation-network: python3 core/src/test/reference/smoking_network.py
 
 24 trials of four approaches as generalised least squares written out with whole matrices: contrasts of each study against
-its first arm, their covariance the variance of that arm off the diagonal (Lu and others, Biostatistics 2011;12:79), the
+its first arm, their covariance the variance of that arm off the diagonal (Lu and others, Res Synth Methods 2011;2:43), the
 variance between studies t on the diagonal and t/2 off it. The moment estimator follows from the mean of Q, which is
 df + t tr(PS): t = (Q - df)/tr(PS). Restricted likelihood maximised as written. P-scores: Rucker and Schwarzer, BMC Med Res
 Methodol 2015;15:58. Direct and indirect by taking the direct part out of the network's estimate.

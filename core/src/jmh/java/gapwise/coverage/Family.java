@@ -24,6 +24,8 @@ record Family<D extends Drawn>(
     return List.of(
         Shares.family(),
         Rates.family(),
+        BetaBinomialShares.ofTheirOwn(),
+        BetaBinomialShares.ofNormalLogits(),
         OddsRatios.family(),
         RateRatios.family(),
         LogMeans.family(),

@@ -54,7 +54,7 @@ class MethodSentencesTest {
   void aReferenceIsPrintedWithAuthorsTitleJournalYearVolumeAndPages() {
     assertEquals(
         "Egger M, Davey Smith G, Schneider M, Minder C. Bias in meta-analysis detected by a simple,"
-            + " graphical test. BMJ. 1997;315:629-634.",
+            + " graphical test. BMJ. 1997;315:629-634. doi:10.1136/bmj.315.7109.629",
         Citation.named("egger-1997").line());
   }
 }

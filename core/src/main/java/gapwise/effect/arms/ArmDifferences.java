@@ -7,7 +7,7 @@ import java.util.function.Function;
 /**
  * Effects that are differences of independent values of arms: the variance of an arm against the
  * first is the sum of both, the covariance of two such effects the variance of the first arm (Lu,
- * Welton, Higgins, White and Ades, Biostatistics 2011;12:79).
+ * Welton, Higgins, White and Ades, Res Synth Methods 2011;2:43).
  */
 final class ArmDifferences {
   private ArmDifferences() {}

@@ -3,7 +3,7 @@ package gapwise.synthesis.agreement;
 import java.util.List;
 
 /**
- * Between which values most differences of two raters lie: Bland and Altman, Lancet 1986;1:307.
+ * Between which values most differences of two raters lie: Bland and Altman, Lancet 1986;327:307.
  *
  * @param mean of the differences, first rater less second
  * @param sd their standard deviation

@@ -71,10 +71,16 @@ public final class BetaBinomial {
               "intraclass-correlation-at-zero",
               say("analysis.intraclass-correlation-at-zero")));
     }
+    boolean further = predicted && studies.size() >= FEWEST_FOR_FURTHER;
+    if (further) {
+      warnings.add(
+          new Problem(
+              "", "prediction-interval-too-narrow", say("analysis.fitted-beta-too-narrow")));
+    }
     PooledMean mean = limits.mean(top.logit(), top.standardError(), studies.size());
     return new Pooled(
             Optional.of(mean),
-            predicted && studies.size() >= FEWEST_FOR_FURTHER
+            further
                 ? Optional.of(new FittedBeta(top.logit(), correlation).interval(limits.level()))
                 : Optional.empty(),
             Heterogeneity.ofIntraclass(correlation),

@@ -14,8 +14,8 @@ import java.util.OptionalDouble;
 /**
  * A network of studies put together by generalised least squares: the contrasts of a study keep
  * their covariance, random effects add the variance between studies to each contrast and half of it
- * to each pair of contrasts of one study (Lu et al., Biostatistics 2011;12:79; Jackson, White and
- * Riley, Biom J 2013;55:231). One variance holds for the whole network. The door of this room.
+ * to each pair of contrasts of one study (Lu et al., Res Synth Methods 2011;2:43; Jackson, White
+ * and Riley, Biom J 2013;55:231). One variance holds for the whole network. The door of this room.
  */
 public final class Network {
   private final NetworkFrame frame;

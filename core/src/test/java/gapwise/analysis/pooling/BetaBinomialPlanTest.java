@@ -40,6 +40,7 @@ class BetaBinomialPlanTest {
     plan.putArray("places").add(0.5);
     JsonNode told = Plans.result(plan);
     assertEquals("fitted-beta", told.at("/plan/predictionInterval").asText());
+    assertTrue(Plans.warnings(told).contains("prediction-interval-too-narrow"));
     assertFalse(told.at("/plan").has("quadraturePoints"));
     assertEquals(1.540185459, told.at("/summary/estimate").asDouble(), 1e-7);
     assertEquals(0.535736277, told.at("/summary/standardError").asDouble(), 1e-7);
