@@ -23,6 +23,11 @@ public final class NetworkModel {
 
   private NetworkModel() {}
 
+  /** The usual test of a moderator: a variance that is estimated leaves doubt of its own. */
+  public static String moderatorTest(Filling plan) {
+    return plan.is("networkEffects", "random") ? NetworkModerator.STUDENT_T : "normal";
+  }
+
   /** Whether a plan asks for it. */
   public static boolean asked(ObjectNode plan) {
     return plan.path("model").asText().equals("network");
@@ -57,6 +62,7 @@ public final class NetworkModel {
         Optional.ofNullable(full.get("reference")).map(JsonNode::asText),
         Optional.ofNullable(full.get("better")).map(better -> better.asText().equals("higher")),
         new RankDraws(full.get("seed").asLong(), full.get("rankingDraws").asInt()),
+        NetworkModerator.of(full),
         unused);
   }
 

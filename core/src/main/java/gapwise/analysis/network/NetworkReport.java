@@ -18,7 +18,11 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** A network in the form of a result. */
-record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
+record NetworkReport(
+    NetworkPlan plan,
+    NetworkData data,
+    Network network,
+    Optional<NetworkRegressionResult> regression) {
 
   NetworkResult result() {
     List<String> treatments = network.treatments();
@@ -49,7 +53,8 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
             .toList(),
         ranking(),
         nodes(),
-        comparisons());
+        comparisons(),
+        regression);
   }
 
   /** The likelihood, for the two estimators that have one and where there was one to find. */
@@ -150,7 +155,7 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
     return new NetworkResult.Test(test.q(), test.degreesOfFreedom(), test.pValue());
   }
 
-  private static Result.Heterogeneity heterogeneity(NetworkHeterogeneity h) {
+  static Result.Heterogeneity heterogeneity(NetworkHeterogeneity h) {
     return new Result.Heterogeneity(
         OptionalDouble.of(h.q().q()),
         OptionalInt.of(h.q().degreesOfFreedom()),

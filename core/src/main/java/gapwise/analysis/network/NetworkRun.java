@@ -20,11 +20,17 @@ final class NetworkRun {
 
   private final NetworkPlan plan;
   private final NetworkData data;
+  private final Optional<ModeratorOfStudies> numbers;
   private final List<Result.Warning> warnings;
 
-  private NetworkRun(NetworkPlan plan, NetworkData data, List<Result.Warning> warnings) {
+  private NetworkRun(
+      NetworkPlan plan,
+      NetworkData data,
+      Optional<ModeratorOfStudies> numbers,
+      List<Result.Warning> warnings) {
     this.plan = plan;
     this.data = data;
+    this.numbers = numbers;
     this.warnings = warnings;
   }
 
@@ -35,6 +41,8 @@ final class NetworkRun {
             ? ArmStudies.read(plan, plan.arms().get(), table)
             : ContrastStudies.read(plan, plan.contrasts().orElseThrow(), table);
     checkTreatments(plan, data);
+    Optional<ModeratorOfStudies> numbers =
+        plan.moderator().map(one -> ModeratorOfStudies.read(plan, one.column(), table));
     Work.require(
         Limit.DRAWS, plan.draws().draws(), "rankingDraws", "Some ten thousand tell enough.");
     Work.require(
@@ -42,7 +50,7 @@ final class NetworkRun {
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(plan.unused());
     warnings.addAll(data.warnings());
-    return new NetworkRun(plan, data, warnings).run();
+    return new NetworkRun(plan, data, numbers, warnings).run();
   }
 
   private static void checkTreatments(NetworkPlan plan, NetworkData data) {
@@ -98,7 +106,17 @@ final class NetworkRun {
     }
     Network network = ((Network.Fitted.Done) fitted).network();
     NetworkWarnings.add(plan, data, network, warnings);
-    NetworkReport report = new NetworkReport(plan, data, network);
+    Optional<NetworkRegressionResult> regression =
+        numbers.flatMap(
+            found ->
+                NetworkRegressionPart.of(
+                    plan,
+                    plan.moderator().orElseThrow(),
+                    data,
+                    found,
+                    network.treatments().get(0),
+                    warnings));
+    NetworkReport report = new NetworkReport(plan, data, network, regression);
     return told(report.fit(), Optional.of(report.result()));
   }
 

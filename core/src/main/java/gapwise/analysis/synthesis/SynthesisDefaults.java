@@ -56,6 +56,9 @@ public final class SynthesisDefaults {
     if (plan.is("model", "three-level")) {
       return plan.text("interval");
     }
+    if (NetworkModel.asked(plan.full())) {
+      return NetworkModel.moderatorTest(plan);
+    }
     if (ExactModels.asked(plan.full())) {
       return ExactModels.MODERATORS_BY_STUDENT_T;
     }

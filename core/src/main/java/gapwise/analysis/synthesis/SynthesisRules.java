@@ -105,7 +105,10 @@ final class SynthesisRules {
     boolean exact = model.equals("exact-likelihood");
     boolean known = MeanIntervals.named(interval).isPresent();
     boolean any =
-        model.equals("random-effects") || (plan.has("moderators") && !model.equals("three-level"));
+        model.equals("random-effects")
+            || (plan.has("moderators")
+                && !model.equals("three-level")
+                && !NetworkModel.asked(plan));
     boolean ofClusters = model.equals("three-level") && interval.equals(OF_CLUSTERS);
     if (!ofClusters
         && (exact ? !ExactModels.has(interval) : !known || (!any && !interval.equals("normal")))) {
@@ -124,16 +127,19 @@ final class SynthesisRules {
 
   private void threeLevel() {
     if (text("moderatorTest").equals(ExactModels.MODERATORS_BY_STUDENT_T)
-        && !ExactModels.asked(plan)) {
+        && !ExactModels.asked(plan)
+        && !NetworkModel.asked(plan)) {
       problems.add(
           "moderatorTest",
           "interval-not-for-model",
           "'"
               + ExactModels.MODERATORS_BY_STUDENT_T
-              + "' goes with the model 'exact-likelihood'; take another");
+              + "' goes with the models 'exact-likelihood' and 'network'; take another");
     }
     if (!text("model").equals("three-level")) {
-      if (text("moderatorTest").equals(OF_CLUSTERS) && !ExactModels.asked(plan)) {
+      if (text("moderatorTest").equals(OF_CLUSTERS)
+          && !ExactModels.asked(plan)
+          && !NetworkModel.asked(plan)) {
         problems.add(
             "moderatorTest",
             "interval-not-for-model",

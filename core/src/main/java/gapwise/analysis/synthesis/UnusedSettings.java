@@ -40,6 +40,7 @@ public final class UnusedSettings {
                 && (random.test(plan)
                     || threeLevel.test(plan)
                     || ExactModels.asked(plan)
+                    || is(plan, "model", "network")
                     || is(plan, "moderatorTest", "normal")));
     USED.put("cluster", plan -> plan.has("robustVariance") || is(plan, "model", "three-level"));
     USED.put("continuityCorrection", SynthesisDefaults::usesContinuityCorrection);
