@@ -62,7 +62,9 @@ final class NetworkWords {
     }
     List<NetworkResult.Effect> effects = network.effects();
     if (any(effects, one -> one.prediction().isPresent())) {
-      telling.say("network.prediction");
+      telling.say(
+          "network.prediction." + settings.word("predictionInterval"),
+          Map.of("percent", settings.percent()));
     }
     if (any(effects, one -> one.disagreement().isPresent())) {
       telling.say("network.direct");

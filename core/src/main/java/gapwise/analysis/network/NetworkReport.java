@@ -9,6 +9,7 @@ import gapwise.synthesis.network.Comparison;
 import gapwise.synthesis.network.Contribution;
 import gapwise.synthesis.network.Network;
 import gapwise.synthesis.network.NetworkHeterogeneity;
+import gapwise.synthesis.network.NetworkPredictions;
 import gapwise.synthesis.network.NetworkStudy;
 import gapwise.synthesis.network.Split;
 import java.util.ArrayList;
@@ -22,6 +23,7 @@ record NetworkReport(
     NetworkPlan plan,
     NetworkData data,
     Network network,
+    Optional<NetworkPredictions> predictions,
     Optional<NetworkRegressionResult> regression) {
 
   NetworkResult result() {
@@ -106,7 +108,7 @@ record NetworkReport(
         all.lower(),
         all.upper(),
         all.shown(),
-        network.prediction(comparison).map(this::prediction),
+        predictions.map(further -> prediction(further.of(one, other))),
         split.map(Split::direct).map(this::part),
         split.map(Split::indirect).map(this::part),
         split

@@ -1,5 +1,7 @@
 package gapwise.analysis.network;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Limit;
@@ -7,6 +9,7 @@ import gapwise.budget.Work;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.network.Network;
+import gapwise.synthesis.network.NetworkPredictions;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -116,7 +119,12 @@ final class NetworkRun {
                     found,
                     network.treatments().get(0),
                     warnings));
-    NetworkReport report = new NetworkReport(plan, data, network, regression);
+    Optional<NetworkPredictions> predictions = network.predictions();
+    if (predictions.isEmpty() && network.tellsFurtherStudies()) {
+      warnings.add(
+          Result.Warning.of("prediction-left-out", say("analysis.further-study-left-out")));
+    }
+    NetworkReport report = new NetworkReport(plan, data, network, predictions, regression);
     return told(report.fit(), Optional.of(report.result()));
   }
 

@@ -69,6 +69,9 @@ public final class SynthesisDefaults {
     if (random || plan.is("model", "three-level")) {
       plan.text("betweenStudyVariance", "restricted-maximum-likelihood");
     }
+    if (plan.is("model", "three-level") && !plan.given().has("moderators")) {
+      plan.text("predictionInterval", "unknown-spread");
+    }
     if (plan.is("model", "common-effect")) {
       plan.text("pooling", "inverse-variance");
     }

@@ -1,7 +1,5 @@
 package gapwise.synthesis.network;
 
-import gapwise.effect.Interval;
-import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.network.NetworkMeans.NetworkFit;
@@ -142,22 +140,22 @@ public final class Network {
     return contributions.map(all -> all.of(one, other));
   }
 
+  /** Whether studies are enough to say where differences would lie in a further one. */
+  public boolean tellsFurtherStudies() {
+    return heterogeneity.tauSquared().isPresent() && heterogeneity.q().degreesOfFreedom() > 1;
+  }
+
   /**
-   * Where the difference between two treatments would lie in a further study: t on the degrees of
-   * freedom of Q less one, with the variances of the mean and between studies added, which for two
-   * treatments is the usual one on k - 2 (Higgins, Thompson and Spiegelhalter, J R Stat Soc A
-   * 2009;172:137; the count for networks is our reading). Empty without a variance between studies
-   * or degrees of freedom.
+   * Where differences would lie in a further study; empty without a variance between studies or
+   * degrees of freedom, or where it takes too long.
    */
-  public Optional<Interval> prediction(Comparison comparison) {
-    int degrees = heterogeneity.q().degreesOfFreedom() - 1;
-    if (heterogeneity.tauSquared().isEmpty() || degrees < 1) {
+  public Optional<NetworkPredictions> predictions() {
+    if (!tellsFurtherStudies()) {
       return Optional.empty();
     }
-    double half =
-        ReferenceDistribution.studentT(degrees).multiplier(settings.level())
-            * Math.hypot(comparison.standardError(), Math.sqrt(tauSquaredUsed()));
-    return Optional.of(new Interval(comparison.estimate() - half, comparison.estimate() + half));
+    return settings.spread() == NetworkPredictions.Spread.UNKNOWN
+        ? NetworkPredictions.unknown(frame, tauSquaredUsed(), settings.level())
+        : Optional.of(NetworkPredictions.estimated(frame, tauSquaredUsed(), settings.level()));
   }
 
   /** Differences between studies. */
