@@ -120,7 +120,12 @@ class ArchitectureTest {
               Map.entry("synthesis.agreement", Set.of("effect", "numeric")),
               Map.entry(
                   "synthesis.network",
-                  Set.of("synthesis.heterogeneity", "effect", "numeric", "problem")),
+                  Set.of(
+                      "synthesis.heterogeneity",
+                      "synthesis.bayes",
+                      "effect",
+                      "numeric",
+                      "problem")),
               Map.entry("synthesis.survival", Set.of("effect", "numeric", "problem")),
               Map.entry(
                   "synthesis.regression",
@@ -142,6 +147,7 @@ class ArchitectureTest {
               Map.entry(
                   "synthesis.multilevel",
                   Set.of(
+                      "synthesis.bayes",
                       "synthesis.heterogeneity",
                       "synthesis.pooling",
                       "synthesis.regression",

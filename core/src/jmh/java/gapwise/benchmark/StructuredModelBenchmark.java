@@ -4,6 +4,7 @@ import gapwise.synthesis.multilevel.ClusteredRows;
 import gapwise.synthesis.multilevel.ThreeLevelFit;
 import gapwise.synthesis.multilevel.ThreeLevelModel;
 import gapwise.synthesis.network.Network;
+import gapwise.synthesis.network.NetworkPredictions;
 import gapwise.synthesis.network.NetworkSettings;
 import gapwise.synthesis.network.NetworkStudy;
 import gapwise.synthesis.heterogeneity.EffectSample;
@@ -93,7 +94,10 @@ public class StructuredModelBenchmark {
   public Network networkOfFourTreatments() {
     NetworkSettings settings =
         new NetworkSettings(
-            TauSquaredEstimators.named(ESTIMATOR), TauSquaredInterval.Q_PROFILE, 0.95);
+            TauSquaredEstimators.named(ESTIMATOR),
+            NetworkPredictions.Spread.UNKNOWN,
+            TauSquaredInterval.Q_PROFILE,
+            0.95);
     return ((Network.Fitted.Done) Network.of(network, "T0", settings)).network();
   }
 }

@@ -29,7 +29,10 @@ record Family<D extends Drawn>(
         OddsRatios.family(),
         RateRatios.family(),
         LogMeans.family(),
-        RawMeans.family());
+        RawMeans.family(),
+        FurtherStudies.ofEffects(),
+        FurtherStudies.ofNetworks(),
+        FurtherStudies.ofTeams());
   }
 
   /** What the width of an interval is, and how a mean of widths is told. */

@@ -4,6 +4,7 @@ import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.heterogeneity.TauSquaredInterval;
 import gapwise.synthesis.multilevel.ClusterLimits;
+import gapwise.synthesis.multilevel.FurtherCluster;
 import gapwise.synthesis.multilevel.ThreeLevelPooling;
 import gapwise.synthesis.multilevel.ThreeLevelRegression;
 import gapwise.synthesis.pooling.MeanIntervals;
@@ -141,7 +142,12 @@ enum Tested {
 
   private static OptionalDouble threeLevels(World.Drawn drawn) {
     return ThreeLevelPooling.of(
-            drawn.sample(), drawn.teams(), true, settings("normal"), ClusterLimits.T_CLUSTERS)
+            drawn.sample(),
+            drawn.teams(),
+            true,
+            settings("normal"),
+            ClusterLimits.T_CLUSTERS,
+            FurtherCluster.UNASKED)
         .pooled()
         .mean()
         .map(PooledMean::pValue)

@@ -1,12 +1,15 @@
 package gapwise.report;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.network.NetworkAnswer;
+import gapwise.analysis.network.NetworkRegressionResult;
 import gapwise.analysis.network.NetworkResult;
 import gapwise.analysis.result.Result;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** Treatments compared through a network of studies. */
 final class NetworkWords {
@@ -59,7 +62,9 @@ final class NetworkWords {
     }
     List<NetworkResult.Effect> effects = network.effects();
     if (any(effects, one -> one.prediction().isPresent())) {
-      telling.say("network.prediction");
+      telling.say(
+          "network.prediction." + settings.word("predictionInterval"),
+          Map.of("percent", settings.percent()));
     }
     if (any(effects, one -> one.disagreement().isPresent())) {
       telling.say("network.direct");
@@ -74,7 +79,45 @@ final class NetworkWords {
     if (network.designByTreatment().isPresent()) {
       telling.say("network.interaction");
     }
+    if (settings.has("moderators")) {
+      moderator(network);
+    }
     ranking(network);
+  }
+
+  private void moderator(NetworkResult network) {
+    if (network.regression().isEmpty()) {
+      JsonNode asked = settings.part("moderators").get(0);
+      String column = asked.path("column").asText(asked.asText());
+      telling.say(
+          "network.moderator-none", Map.of("reference", network.reference(), "column", column));
+      return;
+    }
+    NetworkRegressionResult regression = network.regression().get();
+    String column = regression.moderator();
+    telling.say(
+        "network.moderator",
+        Map.of(
+            "reference", network.reference(), "column", column, "studies", regression.studies()));
+    telling.say(
+        "network.moderator-at",
+        Map.of(
+            "column",
+            column,
+            "values",
+            Settings.join(
+                Stream.concat(
+                    Stream.of(
+                        settings.part("moderators").get(0).has("centre")
+                            ? Settings.number(settings.part("moderators").get(0).get("centre"))
+                            : telling.phrase("network.moderator-mean")),
+                    settings
+                        .part("predictions")
+                        .valueStream()
+                        .map(one -> Settings.number(one.get(column)))))));
+    telling.say(
+        "network.moderator-test." + settings.word("moderatorTest"),
+        Map.of("percent", settings.percent()));
   }
 
   private void ranking(NetworkResult network) {

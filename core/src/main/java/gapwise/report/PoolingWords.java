@@ -163,6 +163,10 @@ final class PoolingWords {
       telling.say("prediction.fitted-beta", percent());
       return;
     }
+    if (settings.is("model", "three-level")) {
+      telling.say("cluster-prediction." + settings.word("predictionInterval"), percent());
+      return;
+    }
     telling.say(
         "prediction",
         Map.of(

@@ -31,6 +31,7 @@ import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.Settings;
 import gapwise.synthesis.multiverse.Subset;
 import gapwise.synthesis.network.Network;
+import gapwise.synthesis.network.NetworkPredictions;
 import gapwise.synthesis.network.NetworkSettings;
 import gapwise.synthesis.network.NetworkStudy;
 import gapwise.synthesis.network.RankDraws;
@@ -126,7 +127,11 @@ class StoppedWorkTest {
   }
 
   private static NetworkSettings networkSettings(TauSquaredEstimator estimator) {
-    return new NetworkSettings(Optional.of(estimator), TauSquaredInterval.Q_PROFILE, 0.95);
+    return new NetworkSettings(
+        Optional.of(estimator),
+        NetworkPredictions.Spread.UNKNOWN,
+        TauSquaredInterval.Q_PROFILE,
+        0.95);
   }
 
   private static PatientTimes times(int shift) {

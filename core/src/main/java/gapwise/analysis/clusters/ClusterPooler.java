@@ -3,6 +3,7 @@ package gapwise.analysis.clusters;
 import gapwise.analysis.pooling.Pooler;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.multilevel.ClusterLimits;
+import gapwise.synthesis.multilevel.FurtherCluster;
 import gapwise.synthesis.multilevel.ThreeLevelPooling;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
@@ -15,6 +16,7 @@ import java.util.List;
  * @param clusters of each effect
  * @param restricted which likelihood
  * @param limits how limits are made
+ * @param further how a further cluster is told of all, and of each subgroup
  * @param whole all of them pooled
  */
 record ClusterPooler(
@@ -23,6 +25,7 @@ record ClusterPooler(
     boolean restricted,
     PoolingSettings settings,
     ClusterLimits limits,
+    FurtherCluster further,
     ThreeLevelPooling whole)
     implements Pooler {
 
@@ -43,12 +46,17 @@ record ClusterPooler(
 
   @Override
   public Pooled at(List<Integer> places) {
-    return ThreeLevelPooling.of(sample.at(places), clustersAt(places), restricted, settings, limits)
+    return at(places, FurtherCluster.UNASKED);
+  }
+
+  private Pooled at(List<Integer> places, FurtherCluster asked) {
+    return ThreeLevelPooling.of(
+            sample.at(places), clustersAt(places), restricted, settings, limits, asked)
         .pooled();
   }
 
   @Override
   public Subgroups subgroups(List<String> levels, boolean common) {
-    return Subgroups.apart(levels, this::at);
+    return Subgroups.apart(levels, places -> at(places, further));
   }
 }

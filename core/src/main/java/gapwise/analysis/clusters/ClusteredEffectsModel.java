@@ -7,6 +7,7 @@ import gapwise.analysis.pooling.Studies;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.multilevel.ClusterLimits;
+import gapwise.synthesis.multilevel.FurtherCluster;
 import gapwise.synthesis.multilevel.ThreeLevelPooling;
 import gapwise.synthesis.pooling.PoolingSettings;
 import java.util.List;
@@ -19,9 +20,14 @@ import java.util.Optional;
  * @param column of the clusters
  * @param restricted which likelihood
  * @param limits how limits are made
+ * @param further how a further cluster is told
  */
 public record ClusteredEffectsModel(
-    String column, boolean restricted, PoolingSettings settings, ClusterLimits limits)
+    String column,
+    boolean restricted,
+    PoolingSettings settings,
+    ClusterLimits limits,
+    FurtherCluster further)
     implements Model {
   /** The model of a checked plan whose defaults are filled in. */
   public static ClusteredEffectsModel of(ObjectNode full, PoolingSettings settings) {
@@ -31,7 +37,14 @@ public record ClusteredEffectsModel(
         full.path("cluster").asText(),
         full.get("betweenStudyVariance").asText().equals("restricted-maximum-likelihood"),
         settings,
-        ClusterLimits.valueOf(limits.toUpperCase(Locale.ROOT).replace('-', '_')));
+        ClusterLimits.valueOf(constant(limits)),
+        full.has("predictionInterval")
+            ? FurtherCluster.valueOf(constant(full.get("predictionInterval").asText()))
+            : FurtherCluster.UNASKED);
+  }
+
+  private static String constant(String word) {
+    return word.toUpperCase(Locale.ROOT).replace('-', '_');
   }
 
   @Override
@@ -71,6 +84,7 @@ public record ClusteredEffectsModel(
         restricted,
         settings,
         limits,
-        ThreeLevelPooling.of(sample, clusters, restricted, settings, limits));
+        further,
+        ThreeLevelPooling.of(sample, clusters, restricted, settings, limits, further));
   }
 }

@@ -22,15 +22,16 @@ public final class ModeratorRules {
     boolean moderators = plan.has("moderators");
     for (String field : List.of("moderators", "robustVariance")) {
       String model = plan.path("model").asText();
-      boolean exact = ExactModels.asked(plan) && field.equals("moderators");
-      if (plan.has(field) && !exact && !MODELS.contains(model)) {
+      boolean other =
+          field.equals("moderators") && (ExactModels.asked(plan) || model.equals("network"));
+      if (plan.has(field) && !other && !MODELS.contains(model)) {
         problems.add(
             field,
             "not-with-this-model",
             "'"
                 + field
                 + "' goes with random effects, a common effect or three levels"
-                + (field.equals("moderators") ? ", or with an exact likelihood" : "")
+                + (field.equals("moderators") ? ", with an exact likelihood or a network" : "")
                 + ", not with '"
                 + model
                 + "'");

@@ -10,6 +10,7 @@ import gapwise.effect.Measures;
 import gapwise.effect.arms.MultiArmMeasures;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.heterogeneity.TauSquaredInterval;
+import gapwise.synthesis.network.NetworkPredictions;
 import gapwise.synthesis.network.NetworkSettings;
 import gapwise.synthesis.network.RankDraws;
 import java.util.List;
@@ -18,10 +19,16 @@ import java.util.Optional;
 
 /** The model {@code network} in a plan: its defaults, and how its fields become settings. */
 public final class NetworkModel {
+  private static final String UNKNOWN_SPREAD = "unknown-spread";
   private static final int USUAL_DRAWS = 10_000;
   private static final long USUAL_SEED = 1;
 
   private NetworkModel() {}
+
+  /** The usual test of a moderator: a variance that is estimated leaves doubt of its own. */
+  public static String moderatorTest(Filling plan) {
+    return plan.is("networkEffects", "random") ? NetworkModerator.STUDENT_T : "normal";
+  }
 
   /** Whether a plan asks for it. */
   public static boolean asked(ObjectNode plan) {
@@ -33,6 +40,7 @@ public final class NetworkModel {
     plan.text("networkEffects", "random");
     if (plan.is("networkEffects", "random")) {
       plan.text("betweenStudyVariance", "restricted-maximum-likelihood");
+      plan.text("predictionInterval", UNKNOWN_SPREAD);
       plan.text("tauSquaredInterval", "q-profile");
     }
     plan.full().put("rankingDraws", plan.given().path("rankingDraws").asInt(USUAL_DRAWS));
@@ -57,6 +65,7 @@ public final class NetworkModel {
         Optional.ofNullable(full.get("reference")).map(JsonNode::asText),
         Optional.ofNullable(full.get("better")).map(better -> better.asText().equals("higher")),
         new RankDraws(full.get("seed").asLong(), full.get("rankingDraws").asInt()),
+        NetworkModerator.of(full),
         unused);
   }
 
@@ -66,6 +75,9 @@ public final class NetworkModel {
         common
             ? Optional.empty()
             : TauSquaredEstimators.named(full.get("betweenStudyVariance").asText()),
+        full.path("predictionInterval").asText(UNKNOWN_SPREAD).equals(UNKNOWN_SPREAD)
+            ? NetworkPredictions.Spread.UNKNOWN
+            : NetworkPredictions.Spread.T_K_MINUS_2,
         TauSquaredInterval.valueOf(
             full.path("tauSquaredInterval")
                 .asText("q-profile")

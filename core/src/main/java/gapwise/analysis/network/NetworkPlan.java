@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param contrasts how rows of contrasts are read; empty if rows are arms
  * @param reference the treatment others are set against; empty for the first by alphabet
  * @param higherIsBetter for the ranking; without it there is none
+ * @param moderator a number of studies along which comparisons change, if asked for
  * @param unused what the plan says without bearing
  */
 public record NetworkPlan(
@@ -29,6 +30,7 @@ public record NetworkPlan(
     Optional<String> reference,
     Optional<Boolean> higherIsBetter,
     RankDraws draws,
+    Optional<NetworkModerator> moderator,
     List<Result.Warning> unused)
     implements Plan {
   public NetworkPlan {

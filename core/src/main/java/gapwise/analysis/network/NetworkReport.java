@@ -9,6 +9,7 @@ import gapwise.synthesis.network.Comparison;
 import gapwise.synthesis.network.Contribution;
 import gapwise.synthesis.network.Network;
 import gapwise.synthesis.network.NetworkHeterogeneity;
+import gapwise.synthesis.network.NetworkPredictions;
 import gapwise.synthesis.network.NetworkStudy;
 import gapwise.synthesis.network.Split;
 import java.util.ArrayList;
@@ -18,7 +19,12 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** A network in the form of a result. */
-record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
+record NetworkReport(
+    NetworkPlan plan,
+    NetworkData data,
+    Network network,
+    Optional<NetworkPredictions> predictions,
+    Optional<NetworkRegressionResult> regression) {
 
   NetworkResult result() {
     List<String> treatments = network.treatments();
@@ -49,7 +55,8 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
             .toList(),
         ranking(),
         nodes(),
-        comparisons());
+        comparisons(),
+        regression);
   }
 
   /** The likelihood, for the two estimators that have one and where there was one to find. */
@@ -101,7 +108,7 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
         all.lower(),
         all.upper(),
         all.shown(),
-        network.prediction(comparison).map(this::prediction),
+        predictions.map(further -> prediction(further.of(one, other))),
         split.map(Split::direct).map(this::part),
         split.map(Split::indirect).map(this::part),
         split
@@ -150,7 +157,7 @@ record NetworkReport(NetworkPlan plan, NetworkData data, Network network) {
     return new NetworkResult.Test(test.q(), test.degreesOfFreedom(), test.pValue());
   }
 
-  private static Result.Heterogeneity heterogeneity(NetworkHeterogeneity h) {
+  static Result.Heterogeneity heterogeneity(NetworkHeterogeneity h) {
     return new Result.Heterogeneity(
         OptionalDouble.of(h.q().q()),
         OptionalInt.of(h.q().degreesOfFreedom()),

@@ -18,6 +18,7 @@ import java.util.OptionalDouble;
  * @param ranking empty for a network in pieces
  * @param nodes what each treatment rests on
  * @param comparisons how many studies hold each pair
+ * @param regression along a number of studies, if asked for and possible
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
 public record NetworkResult(
@@ -31,7 +32,8 @@ public record NetworkResult(
     List<Design> designs,
     Optional<List<Ranking>> ranking,
     List<Node> nodes,
-    List<Edge> comparisons) {
+    List<Edge> comparisons,
+    Optional<NetworkRegressionResult> regression) {
 
   /**
    * Q in parts.

@@ -15,7 +15,7 @@ public final class NetworkRules {
 
   /** Parts that rest on one effect a study, which a network does not have. */
   private static final List<String> ONE_EFFECT_A_STUDY =
-      List.of("subgroup", "moderators", "cumulativeBy", "cluster", "robustVariance");
+      List.of("subgroup", "permutationTest", "cumulativeBy", "cluster", "robustVariance");
 
   private NetworkRules() {}
 
@@ -40,6 +40,7 @@ public final class NetworkRules {
           "estimator-not-for-model",
           "'" + estimator + "' is not defined for a network, which has " + ESTIMATORS);
     }
+    NetworkModerator.check(plan, problems);
     for (String field : ONE_EFFECT_A_STUDY) {
       if (plan.has(field)) {
         notForNetwork(field, problems);

@@ -1,5 +1,7 @@
 package gapwise.analysis.network;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Limit;
@@ -7,6 +9,7 @@ import gapwise.budget.Work;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.synthesis.network.Network;
+import gapwise.synthesis.network.NetworkPredictions;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -20,11 +23,17 @@ final class NetworkRun {
 
   private final NetworkPlan plan;
   private final NetworkData data;
+  private final Optional<ModeratorOfStudies> numbers;
   private final List<Result.Warning> warnings;
 
-  private NetworkRun(NetworkPlan plan, NetworkData data, List<Result.Warning> warnings) {
+  private NetworkRun(
+      NetworkPlan plan,
+      NetworkData data,
+      Optional<ModeratorOfStudies> numbers,
+      List<Result.Warning> warnings) {
     this.plan = plan;
     this.data = data;
+    this.numbers = numbers;
     this.warnings = warnings;
   }
 
@@ -35,6 +44,8 @@ final class NetworkRun {
             ? ArmStudies.read(plan, plan.arms().get(), table)
             : ContrastStudies.read(plan, plan.contrasts().orElseThrow(), table);
     checkTreatments(plan, data);
+    Optional<ModeratorOfStudies> numbers =
+        plan.moderator().map(one -> ModeratorOfStudies.read(plan, one.column(), table));
     Work.require(
         Limit.DRAWS, plan.draws().draws(), "rankingDraws", "Some ten thousand tell enough.");
     Work.require(
@@ -42,7 +53,7 @@ final class NetworkRun {
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(plan.unused());
     warnings.addAll(data.warnings());
-    return new NetworkRun(plan, data, warnings).run();
+    return new NetworkRun(plan, data, numbers, warnings).run();
   }
 
   private static void checkTreatments(NetworkPlan plan, NetworkData data) {
@@ -98,7 +109,22 @@ final class NetworkRun {
     }
     Network network = ((Network.Fitted.Done) fitted).network();
     NetworkWarnings.add(plan, data, network, warnings);
-    NetworkReport report = new NetworkReport(plan, data, network);
+    Optional<NetworkRegressionResult> regression =
+        numbers.flatMap(
+            found ->
+                NetworkRegressionPart.of(
+                    plan,
+                    plan.moderator().orElseThrow(),
+                    data,
+                    found,
+                    network.treatments().get(0),
+                    warnings));
+    Optional<NetworkPredictions> predictions = network.predictions();
+    if (predictions.isEmpty() && network.tellsFurtherStudies()) {
+      warnings.add(
+          Result.Warning.of("prediction-left-out", say("analysis.further-study-left-out")));
+    }
+    NetworkReport report = new NetworkReport(plan, data, network, predictions, regression);
     return told(report.fit(), Optional.of(report.result()));
   }
 

@@ -56,6 +56,9 @@ public final class SynthesisDefaults {
     if (plan.is("model", "three-level")) {
       return plan.text("interval");
     }
+    if (NetworkModel.asked(plan.full())) {
+      return NetworkModel.moderatorTest(plan);
+    }
     if (ExactModels.asked(plan.full())) {
       return ExactModels.MODERATORS_BY_STUDENT_T;
     }
@@ -65,6 +68,9 @@ public final class SynthesisDefaults {
   private static void model(Filling plan, boolean random) {
     if (random || plan.is("model", "three-level")) {
       plan.text("betweenStudyVariance", "restricted-maximum-likelihood");
+    }
+    if (plan.is("model", "three-level") && !plan.given().has("moderators")) {
+      plan.text("predictionInterval", "unknown-spread");
     }
     if (plan.is("model", "common-effect")) {
       plan.text("pooling", "inverse-variance");

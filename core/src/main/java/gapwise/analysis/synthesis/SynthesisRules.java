@@ -29,6 +29,8 @@ final class SynthesisRules {
   private static final List<String> LIKELIHOODS =
       List.of("restricted-maximum-likelihood", "maximum-likelihood");
 
+  private static final String UNKNOWN_SPREAD = "unknown-spread";
+
   /** Limits of three levels by Student's t. */
   private static final String OF_CLUSTERS = "t-clusters";
 
@@ -49,6 +51,7 @@ final class SynthesisRules {
     PriorReader.checkProbabilities(plan, problems);
     PlacesPart.check(plan, problems);
     rules.threeLevel();
+    rules.furtherStudy();
     if (NetworkModel.asked(plan)) {
       NetworkRules.check(plan, problems);
     }
@@ -105,7 +108,10 @@ final class SynthesisRules {
     boolean exact = model.equals("exact-likelihood");
     boolean known = MeanIntervals.named(interval).isPresent();
     boolean any =
-        model.equals("random-effects") || (plan.has("moderators") && !model.equals("three-level"));
+        model.equals("random-effects")
+            || (plan.has("moderators")
+                && !model.equals("three-level")
+                && !NetworkModel.asked(plan));
     boolean ofClusters = model.equals("three-level") && interval.equals(OF_CLUSTERS);
     if (!ofClusters
         && (exact ? !ExactModels.has(interval) : !known || (!any && !interval.equals("normal")))) {
@@ -124,16 +130,19 @@ final class SynthesisRules {
 
   private void threeLevel() {
     if (text("moderatorTest").equals(ExactModels.MODERATORS_BY_STUDENT_T)
-        && !ExactModels.asked(plan)) {
+        && !ExactModels.asked(plan)
+        && !NetworkModel.asked(plan)) {
       problems.add(
           "moderatorTest",
           "interval-not-for-model",
           "'"
               + ExactModels.MODERATORS_BY_STUDENT_T
-              + "' goes with the model 'exact-likelihood'; take another");
+              + "' goes with the models 'exact-likelihood' and 'network'; take another");
     }
     if (!text("model").equals("three-level")) {
-      if (text("moderatorTest").equals(OF_CLUSTERS) && !ExactModels.asked(plan)) {
+      if (text("moderatorTest").equals(OF_CLUSTERS)
+          && !ExactModels.asked(plan)
+          && !NetworkModel.asked(plan)) {
         problems.add(
             "moderatorTest",
             "interval-not-for-model",
@@ -165,6 +174,28 @@ final class SynthesisRules {
           "moderatorTest",
           "interval-not-for-model",
           "three levels are tested on their clusters; take '" + OF_CLUSTERS + "' or 'normal'");
+    }
+  }
+
+  /** What a further study, or cluster, is told by where effects have a covariance of their own. */
+  private void furtherStudy() {
+    String asked = text("predictionInterval");
+    boolean structured = text("model").equals("three-level") || NetworkModel.asked(plan);
+    boolean unknown = asked.equals(UNKNOWN_SPREAD);
+    if (structured ? !asked.isEmpty() && !unknown && !asked.equals("t-k-minus-2") : unknown) {
+      problems.add(
+          "predictionInterval",
+          "interval-not-for-model",
+          structured
+              ? "'"
+                  + asked
+                  + "' is not made for three levels and networks, which have '"
+                  + UNKNOWN_SPREAD
+                  + "' and 't-k-minus-2'"
+              : "'"
+                  + UNKNOWN_SPREAD
+                  + "' is for three levels and networks; the model 'bayesian' does the same for"
+                  + " single effects");
     }
   }
 

@@ -32,6 +32,9 @@ public final class UnusedSettings {
     }
     Predicate<ObjectNode> threeLevel = plan -> is(plan, "model", "three-level");
     USED.put("betweenStudyVariance", random.or(threeLevel));
+    USED.computeIfPresent(
+        "predictionInterval",
+        (name, used) -> used.or(threeLevel.and(plan -> !plan.has("moderators"))));
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
     USED.put(
         "moderatorTest",
@@ -40,6 +43,7 @@ public final class UnusedSettings {
                 && (random.test(plan)
                     || threeLevel.test(plan)
                     || ExactModels.asked(plan)
+                    || is(plan, "model", "network")
                     || is(plan, "moderatorTest", "normal")));
     USED.put("cluster", plan -> plan.has("robustVariance") || is(plan, "model", "three-level"));
     USED.put("continuityCorrection", SynthesisDefaults::usesContinuityCorrection);
@@ -72,7 +76,8 @@ public final class UnusedSettings {
       USED.put(field, network);
     }
     Predicate<ObjectNode> randomNetwork = network.and(plan -> is(plan, "networkEffects", "random"));
-    for (String field : List.of("betweenStudyVariance", "tauSquaredInterval")) {
+    for (String field :
+        List.of("betweenStudyVariance", "predictionInterval", "tauSquaredInterval")) {
       USED.computeIfPresent(field, (name, used) -> used.or(randomNetwork));
     }
   }

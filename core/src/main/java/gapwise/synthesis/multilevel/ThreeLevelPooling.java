@@ -2,6 +2,7 @@ package gapwise.synthesis.multilevel;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.effect.Interval;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.synthesis.heterogeneity.EffectSample;
@@ -10,6 +11,7 @@ import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
 import gapwise.synthesis.pooling.PoolingSettings;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,18 +32,27 @@ public record ThreeLevelPooling(Pooled pooled, Optional<ThreeLevelFit> fit) {
    * @param restricted whether variances have the highest restricted likelihood, else the full one
    * @param settings for the level; their estimator is not used
    * @param limits how limits are made
+   * @param further how a further cluster is told
    */
   public static ThreeLevelPooling of(
       EffectSample sample,
       List<String> clusters,
       boolean restricted,
       PoolingSettings settings,
-      ClusterLimits limits) {
+      ClusterLimits limits,
+      FurtherCluster further) {
     if (sample.size() < 2 || sample.hasZeroVariance() || !sample.isWithinArithmetic()) {
       return new ThreeLevelPooling(
           InverseVariance.pool(sample, settings.withCommonEffect()), Optional.empty());
     }
-    ThreeLevelFit fit = ThreeLevelModel.fit(ClusteredRows.of(sample, clusters), restricted);
+    ClusteredRows rows = ClusteredRows.of(sample, clusters);
+    ThreeLevelFit fit = ThreeLevelModel.fit(rows, restricted);
+    Optional<Interval> prediction = further.limits(rows, fit, settings.level());
+    List<Problem> warnings = new ArrayList<>(warnings(fit));
+    if (further != FurtherCluster.UNASKED && prediction.isEmpty() && FurtherCluster.isTold(fit)) {
+      warnings.add(
+          new Problem("", "prediction-left-out", say("analysis.further-cluster-left-out")));
+    }
     double standardError = Math.sqrt(fit.covariance(0, 0));
     PooledMean mean =
         PooledMean.symmetric(
@@ -49,13 +60,13 @@ public record ThreeLevelPooling(Pooled pooled, Optional<ThreeLevelFit> fit) {
     Pooled pooled =
         new Pooled(
             Optional.of(mean),
-            Optional.empty(),
+            prediction,
             fit.heterogeneity(),
             fit.shares(),
             OptionalDouble.of(standardError),
             Optional.of(
                 new Pooled.Likelihood(fit.logLikelihood(), fit.restricted(), fit.converged())),
-            warnings(fit));
+            warnings);
     return new ThreeLevelPooling(pooled, Optional.of(fit));
   }
 

@@ -1,15 +1,11 @@
 package gapwise.synthesis.network;
 
-import gapwise.effect.Interval;
-import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
-import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.TauSquared;
 import gapwise.synthesis.network.NetworkMeans.NetworkFit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * A network of studies put together by generalised least squares: the contrasts of a study keep
@@ -73,7 +69,11 @@ public final class Network {
       return outOfRange();
     }
     return new Fitted.Done(
-        new Network(frame.get(), settings, heterogeneity(frame.get(), settings), designs.get()));
+        new Network(
+            frame.get(),
+            settings,
+            NetworkHeterogeneity.of(frame.get().sample(), frame.get().model(), settings),
+            designs.get()));
   }
 
   private static boolean hasZeroVariance(NetworkStudy study) {
@@ -96,31 +96,6 @@ public final class Network {
 
   private static Fitted not(String code, String message) {
     return new Fitted.Not(new Problem("", code, message));
-  }
-
-  private static NetworkHeterogeneity heterogeneity(NetworkFrame frame, NetworkSettings settings) {
-    NetworkFit common = frame.fitAt(0);
-    EffectSample sample = frame.sample();
-    int degrees = frame.degreesOfFreedom();
-    ChiSquaredTest q = new ChiSquaredTest(degrees == 0 ? 0 : common.q(), degrees);
-    if (degrees == 0 || settings.estimator().isEmpty()) {
-      return new NetworkHeterogeneity(
-          q, Optional.empty(), Optional.empty(), OptionalDouble.empty());
-    }
-    TauSquared tauSquared = settings.estimator().get().estimate(sample, frame.model());
-    Optional<Interval> interval =
-        Optional.of(settings.interval().of(sample, frame.model(), settings.level()));
-    double trace = 0;
-    for (int i = 0; i < sample.size(); i++) {
-      trace += common.projection(i);
-    }
-    return new NetworkHeterogeneity(
-        q,
-        tauSquared instanceof TauSquared.Estimate estimate
-            ? Optional.of(estimate)
-            : Optional.empty(),
-        interval,
-        OptionalDouble.of(degrees / trace));
   }
 
   private double tauSquaredUsed() {
@@ -165,22 +140,22 @@ public final class Network {
     return contributions.map(all -> all.of(one, other));
   }
 
+  /** Whether studies are enough to say where differences would lie in a further one. */
+  public boolean tellsFurtherStudies() {
+    return heterogeneity.tauSquared().isPresent() && heterogeneity.q().degreesOfFreedom() > 1;
+  }
+
   /**
-   * Where the difference between two treatments would lie in a further study: t on the degrees of
-   * freedom of Q less one, with the variances of the mean and between studies added, which for two
-   * treatments is the usual one on k - 2 (Higgins, Thompson and Spiegelhalter, J R Stat Soc A
-   * 2009;172:137; the count for networks is our reading). Empty without a variance between studies
-   * or degrees of freedom.
+   * Where differences would lie in a further study; empty without a variance between studies or
+   * degrees of freedom, or where it takes too long.
    */
-  public Optional<Interval> prediction(Comparison comparison) {
-    int degrees = heterogeneity.q().degreesOfFreedom() - 1;
-    if (heterogeneity.tauSquared().isEmpty() || degrees < 1) {
+  public Optional<NetworkPredictions> predictions() {
+    if (!tellsFurtherStudies()) {
       return Optional.empty();
     }
-    double half =
-        ReferenceDistribution.studentT(degrees).multiplier(settings.level())
-            * Math.hypot(comparison.standardError(), Math.sqrt(tauSquaredUsed()));
-    return Optional.of(new Interval(comparison.estimate() - half, comparison.estimate() + half));
+    return settings.spread() == NetworkPredictions.Spread.UNKNOWN
+        ? NetworkPredictions.unknown(frame, tauSquaredUsed(), settings.level())
+        : Optional.of(NetworkPredictions.estimated(frame, tauSquaredUsed(), settings.level()));
   }
 
   /** Differences between studies. */

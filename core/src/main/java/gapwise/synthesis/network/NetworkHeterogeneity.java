@@ -1,7 +1,9 @@
 package gapwise.synthesis.network;
 
 import gapwise.effect.Interval;
+import gapwise.synthesis.heterogeneity.EffectSample;
 import gapwise.synthesis.heterogeneity.TauSquared;
+import gapwise.synthesis.network.NetworkMeans.NetworkFit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -18,6 +20,30 @@ public record NetworkHeterogeneity(
     Optional<TauSquared.Estimate> tauSquared,
     Optional<Interval> interval,
     OptionalDouble typicalVariance) {
+  /** Of rows about their means. */
+  static NetworkHeterogeneity of(
+      EffectSample sample, NetworkMeans model, NetworkSettings settings) {
+    NetworkFit common = model.fitAt(sample, 0);
+    int degrees = sample.size() - model.parameters();
+    ChiSquaredTest q = new ChiSquaredTest(degrees == 0 ? 0 : common.q(), degrees);
+    if (degrees == 0 || settings.estimator().isEmpty()) {
+      return new NetworkHeterogeneity(
+          q, Optional.empty(), Optional.empty(), OptionalDouble.empty());
+    }
+    TauSquared tauSquared = settings.estimator().get().estimate(sample, model);
+    double trace = 0;
+    for (int i = 0; i < sample.size(); i++) {
+      trace += common.projection(i);
+    }
+    return new NetworkHeterogeneity(
+        q,
+        tauSquared instanceof TauSquared.Estimate estimate
+            ? Optional.of(estimate)
+            : Optional.empty(),
+        Optional.of(settings.interval().of(sample, model, settings.level())),
+        OptionalDouble.of(degrees / trace));
+  }
+
   /** Share of Q beyond its degrees of freedom, 0 to 1; empty without any. */
   public OptionalDouble iSquaredFromQ() {
     return q.degreesOfFreedom() < 1

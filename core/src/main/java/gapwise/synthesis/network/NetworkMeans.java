@@ -179,6 +179,11 @@ final class NetworkMeans implements MeanModel {
       return equations.variance(comparison);
     }
 
+    /** The variance of each of many comparisons. */
+    double[] variances(List<SparseRow> comparisons) {
+      return equations.variances(comparisons);
+    }
+
     /** The parameters moved by independent standard normal values in their joint distribution. */
     double[] drawn(double[] standard) {
       double[] moved = equations.scatter(standard);

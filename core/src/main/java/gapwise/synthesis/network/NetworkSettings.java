@@ -8,8 +8,12 @@ import java.util.Optional;
  * How a network is put together.
  *
  * @param estimator of the variance between studies; empty for a common effect
+ * @param spread how a further study is told
  * @param interval for the variance between studies
  * @param level of all intervals, above 0 and below 1
  */
 public record NetworkSettings(
-    Optional<TauSquaredEstimator> estimator, TauSquaredInterval interval, double level) {}
+    Optional<TauSquaredEstimator> estimator,
+    NetworkPredictions.Spread spread,
+    TauSquaredInterval interval,
+    double level) {}

@@ -37,6 +37,20 @@ record SparseRow(int[] places, double[] factors) {
         sum.values().stream().mapToDouble(Double::doubleValue).toArray());
   }
 
+  /**
+   * The same and a further parameter, whose place comes after all others, unless its factor is 0.
+   */
+  SparseRow with(int place, double factor) {
+    if (factor == 0) {
+      return this;
+    }
+    int[] more = Arrays.copyOf(places, places.length + 1);
+    double[] moreFactors = Arrays.copyOf(factors, factors.length + 1);
+    more[places.length] = place;
+    moreFactors[places.length] = factor;
+    return new SparseRow(more, moreFactors);
+  }
+
   /** The same with the places that its parameters have in their block. */
   SparseRow inBlock(ParameterBlocks blocks) {
     return new SparseRow(Arrays.stream(places).map(blocks::place).toArray(), factors);

@@ -103,7 +103,8 @@ class NetworkEvidenceTest {
       contrast(rows, "s" + i, "b", "a", effects[i], 0.2);
       Plans.row(pairs, "effect", effects[i], "standardError", 0.2);
     }
-    JsonNode network = effect(Plans.result(Networks.contrasts(rows)), "b", "a");
+    ObjectNode plan = Networks.contrasts(rows, "predictionInterval", "t-k-minus-2");
+    JsonNode network = effect(Plans.result(plan), "b", "a");
     JsonNode pair =
         Plans.result(Plans.on(pairs, "measure", "reported-effect", "interval", "normal"));
     assertEquals(

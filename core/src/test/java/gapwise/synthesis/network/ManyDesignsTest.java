@@ -32,7 +32,10 @@ class ManyDesignsTest {
     }
     NetworkSettings settings =
         new NetworkSettings(
-            TauSquaredEstimators.named("dersimonian-laird"), TauSquaredInterval.Q_PROFILE, 0.95);
+            TauSquaredEstimators.named("dersimonian-laird"),
+            NetworkPredictions.Spread.UNKNOWN,
+            TauSquaredInterval.Q_PROFILE,
+            0.95);
     return ((Network.Fitted.Done) Network.of(studies, "t0", settings)).network();
   }
 

@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 /** Networks so small that what they come to is known in closed form. */
 class NetworkTest {
   private static final NetworkSettings COMMON =
-      new NetworkSettings(Optional.empty(), TauSquaredInterval.Q_PROFILE, 0.95);
+      new NetworkSettings(
+          Optional.empty(), NetworkPredictions.Spread.UNKNOWN, TauSquaredInterval.Q_PROFILE, 0.95);
 
   private static NetworkStudy study(String one, String other, double effect, double variance) {
     return new NetworkStudy(
@@ -116,6 +117,7 @@ class NetworkTest {
         network(
             new NetworkSettings(
                 TauSquaredEstimators.named("dersimonian-laird"),
+                NetworkPredictions.Spread.UNKNOWN,
                 TauSquaredInterval.Q_PROFILE,
                 0.95),
             study("a", "b", 1, 1),

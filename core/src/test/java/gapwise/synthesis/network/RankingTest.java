@@ -19,7 +19,11 @@ class RankingTest {
         Network.of(
             List.of(new NetworkStudy("s", List.of("a", "b"), List.of(0.5), List.of(List.of(0.25)))),
             "a",
-            new NetworkSettings(Optional.empty(), TauSquaredInterval.Q_PROFILE, 0.95));
+            new NetworkSettings(
+                Optional.empty(),
+                NetworkPredictions.Spread.UNKNOWN,
+                TauSquaredInterval.Q_PROFILE,
+                0.95));
     return ((Network.Fitted.Done) fitted)
         .network()
         .ranking(higherIsBetter, new RankDraws(seed, DRAWS))
