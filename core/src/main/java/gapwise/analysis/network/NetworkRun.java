@@ -11,16 +11,11 @@ import gapwise.problem.WrongInputException;
 import gapwise.synthesis.network.Network;
 import gapwise.synthesis.network.NetworkPredictions;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** The model {@code network}: rows to studies, studies to the network. */
 final class NetworkRun {
-  /** Where a row may name a treatment. */
-  private static final List<String> TREATMENTS = List.of("treatment", "against");
-
   private final NetworkPlan plan;
   private final NetworkData data;
   private final Optional<ModeratorOfStudies> numbers;
@@ -38,7 +33,7 @@ final class NetworkRun {
   }
 
   static Result of(NetworkPlan plan, DataTable table) {
-    refuseTooMany(plan, table);
+    NamedTreatments.refuseTooMany(plan, table);
     NetworkData data =
         plan.arms().isPresent()
             ? ArmStudies.read(plan, plan.arms().get(), table)
@@ -65,31 +60,6 @@ final class NetworkRun {
               + plan.reference().get()
               + "'; the data have "
               + data.named().stream().sorted().toList());
-    }
-  }
-
-  /**
-   * Comparisons grow with the square of the treatments and more names are spellings, not
-   * treatments: a person may raise the budget's limit, but work without limits keeps the usual one.
-   */
-  private static void refuseTooMany(NetworkPlan plan, DataTable table) {
-    Set<String> named = new HashSet<>();
-    for (String role : TREATMENTS) {
-      String column = plan.head().columns().getOrDefault(role, role);
-      table.rows().forEach(row -> named.add(row.text(column)));
-    }
-    named.remove("");
-    long allowed = Work.current().budget().most(Limit.TREATMENTS);
-    long most = allowed == Long.MAX_VALUE ? Limit.TREATMENTS.standard() : allowed;
-    if (named.size() > most) {
-      throw wrong(
-          "columns.treatment",
-          "too-many-treatments",
-          "found "
-              + named.size()
-              + " treatments, expected "
-              + most
-              + " at most; put spellings of one treatment together");
     }
   }
 
