@@ -273,22 +273,36 @@ class FrameTest {
     assertEquals(List.of(), elsewhere);
   }
 
-  /** One types, presses Enter and takes the picture: three actions. */
+  /** What is done: typing, Enter, and a click for each slide until both methods are taken. */
   @Test
-  void aSurgeonTypesAQuestionAndTakesASlideWithBothMethods() {
+  void aSurgeonTypesAQuestionAndTakesASlideOfBothMethodsInFiveActions() throws Exception {
     ChromeDriver driver = at("/", 1280);
     WebElement box = driver.findElement(By.id("ask-q"));
     box.sendKeys("8 cm infected tibia, transport or membrane");
     box.sendKeys(Keys.ENTER);
+    int actions = 2;
     browser.await().until(ExpectedConditions.urlContains("/pooled"));
     String answer = driver.findElement(By.className("answer")).getText();
     assertTrue(answer.contains("Bone transport") && answer.contains("Induced membrane"), answer);
-    List<WebElement> slides =
-        driver.findElements(By.cssSelector(".take-files a[href*='png'][href*='for=slide']"));
-    assertEquals(1, slides.size(), "both methods are on one slide");
-    slides.get(0).click();
-    Path slide = browser.downloads().resolve("forest-slide.png");
+    StringBuilder taken = new StringBuilder();
+    for (WebElement slide :
+        driver.findElements(By.cssSelector(".take-files a[href*='for=slide']"))) {
+      String href = slide.getDomAttribute("href");
+      if (href.contains(".svg") && !holdsBoth(taken)) {
+        slide.click();
+        actions++;
+        taken.append(running.get(href).body().replaceAll("(?s)<metadata.*?</metadata>", ""));
+      }
+    }
+    assertTrue(holdsBoth(taken), "both methods are on the slides");
+    assertTrue(actions <= 5, actions + " actions");
+    Path slide = browser.downloads().resolve("forest-slide.svg");
     browser.await().until(d -> Files.exists(slide));
+  }
+
+  private static boolean holdsBoth(CharSequence slides) {
+    return slides.toString().contains(">Bone transport in an external frame<")
+        && slides.toString().contains(">Induced membrane, two stages<");
   }
 
   @Test
