@@ -3,6 +3,7 @@ package gapwise.server.address;
 /** Where the pages are, since each links to others. */
 public final class PagePaths {
   public static final String EVIDENCE = "/";
+  public static final String ASK = "/ask";
   public static final String STUDIES = "/studies";
   public static final String POOLED = "/pooled";
   public static final String FUNNEL = "/funnel";

@@ -29,6 +29,7 @@ enum Lane {
           "/studies",
           "/studies/{id}",
           "/understood",
+          "/ask",
           "/method",
           "/import",
           "/import/{id}",

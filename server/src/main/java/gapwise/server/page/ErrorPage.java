@@ -40,7 +40,7 @@ public final class ErrorPage {
   /** The page itself. */
   public byte[] bytes(HttpStatus status, String detail, List<Problem> problems) {
     String heading = heading(status);
-    Site site = sites.of(heading, Site.Section.NONE);
+    Site site = sites.of(heading, Place.NONE);
     return templates.bytes("ErrorPage", new View(site, heading, detail, problems));
   }
 

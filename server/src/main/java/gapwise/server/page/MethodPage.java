@@ -2,6 +2,7 @@ package gapwise.server.page;
 
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.route.Routes;
 import java.util.LinkedHashMap;
@@ -31,7 +32,8 @@ public final class MethodPage {
                 context,
                 "MethodPage",
                 new View(
-                    sites.of("How it is worked out", Site.Section.METHOD),
+                    sites.of(
+                        "How it is worked out", Place.METHOD, new Address(context.queryParamMap())),
                     Method.vocabulary().all(),
                     Outcome.vocabulary().all().stream()
                         .collect(

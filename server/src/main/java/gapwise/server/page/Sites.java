@@ -1,5 +1,7 @@
 package gapwise.server.page;
 
+import gapwise.server.address.Address;
+import gapwise.server.address.CarriedQuestion;
 import gapwise.server.home.Notice;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -26,8 +28,23 @@ public final class Sites {
     this.version = version;
   }
 
-  /** The frame of one page. */
-  public Site of(String title, Site.Section section) {
-    return new Site(title, section, invented.getAsBoolean(), notices.get(), assets, version);
+  /**
+   * The frame of one page.
+   *
+   * @param address what is asked on it, which goes along to other pages
+   */
+  public Site of(String title, Place place, Address address) {
+    Navigation ways = Navigation.from(place, place.asked(address));
+    return new Site(title, ways, isInvented(), notices.get(), assets, version);
+  }
+
+  /** The frame of one page that asks nothing. */
+  public Site of(String title, Place place) {
+    return of(title, place, CarriedQuestion.NONE.address());
+  }
+
+  /** Whether any study of the evidence base is invented. */
+  public boolean isInvented() {
+    return invented.getAsBoolean();
   }
 }

@@ -23,6 +23,7 @@ import gapwise.server.page.place.CasePage;
 import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
 import gapwise.server.page.result.PooledPage;
+import gapwise.server.page.result.TypedQuestion;
 import gapwise.server.page.studies.ImportPage;
 import gapwise.server.page.studies.SelectedValues;
 import gapwise.server.page.studies.StudiesPage;
@@ -129,6 +130,7 @@ public final class WebServer implements AutoCloseable {
               Clock.systemUTC())
           .addTo(routes);
       new SuggestPart(templates, search).addTo(routes);
+      new TypedQuestion(search).addTo(routes);
       new PooledPage(templates, sites, search, answers, edition).addTo(routes);
       new FunnelPage(templates, sites, answers, edition).addTo(routes);
       new BySizePage(templates, sites, search, answers, edition).addTo(routes);

@@ -28,3 +28,40 @@
   };
   document.addEventListener("DOMContentLoaded", ready);
 })();
+
+// The menu of a phone opens and closes without this script; here Escape closes it too.
+(() => {
+  "use strict";
+  document.addEventListener("keydown", (event) => {
+    const menu = document.querySelector("details.menu[open]");
+    if (event.key === "Escape" && menu) {
+      menu.open = false;
+      menu.querySelector("summary").focus();
+    }
+  });
+})();
+
+// A list of choices acts when it is left: arrow keys pass over choices that nobody meant. One taken
+// with the pointer is meant and acts at once.
+(() => {
+  "use strict";
+  let byKeys = null;
+  const settle = (select) => select.dispatchEvent(new CustomEvent("settled", { bubbles: true }));
+  const ofSelect = (act) => (event) => {
+    if (event.target instanceof HTMLSelectElement) { act(event.target); }
+  };
+  document.addEventListener("keydown", ofSelect((select) => {
+    if (byKeys?.select !== select) { byKeys = { select, changed: false }; }
+  }));
+  document.addEventListener("pointerdown", ofSelect((select) => {
+    if (byKeys?.select === select && !byKeys.changed) { byKeys = null; }
+  }));
+  document.addEventListener("change", ofSelect((select) => {
+    if (byKeys?.select === select) { byKeys.changed = true; } else { settle(select); }
+  }));
+  document.addEventListener("focusout", ofSelect((select) => {
+    const left = byKeys;
+    byKeys = null;
+    if (left?.select === select && left.changed) { settle(select); }
+  }));
+})();

@@ -128,13 +128,8 @@ class BrowserTest {
     body.sendKeys(Keys.TAB);
     assertEquals("Skip to content", driver.switchTo().activeElement().getText());
     driver.switchTo().activeElement().sendKeys(Keys.ENTER);
-    tabTo(driver, "ask-outcome");
-    tabTo(driver, "ask-method");
-    driver.switchTo().activeElement().sendKeys("Bone");
-    tabTo(driver, "ask-from");
-    driver.switchTo().activeElement().sendKeys("5");
-    tabTo(driver, "ask-to");
-    driver.switchTo().activeElement().sendKeys("8", Keys.ENTER);
+    tabTo(driver, "ask-q");
+    driver.switchTo().activeElement().sendKeys("bone transport, 5 to 8 cm", Keys.ENTER);
     browser.await().until(ExpectedConditions.urlContains("/pooled"));
     String answer =
         browser

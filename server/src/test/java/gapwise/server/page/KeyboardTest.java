@@ -79,7 +79,7 @@ class KeyboardTest {
   void theFirstTabOffersToSkipTheFrameAndTheNextIsInTheContent(String path, int width) {
     ChromeDriver driver = at(path, width);
     driver.findElement(By.tagName("body")).sendKeys(Keys.TAB);
-    assertEquals("Skip to content", focused().getText());
+    assertEquals("Skip to the first result", focused().getText());
     press(Keys.ENTER);
     press(Keys.TAB);
     assertEquals(
@@ -152,6 +152,10 @@ class KeyboardTest {
   @ValueSource(ints = {1280, 390})
   void theMapIsNarrowedByKeys(int width) {
     at("/map", width);
+    if (width < 600) {
+      tabTo("the fold", element -> element.getText().startsWith("Narrow down"));
+      press(Keys.ENTER);
+    }
     tabTo("infected").sendKeys("mixed");
     tabTo("Show", element -> element.getText().equals("Show"));
     press(Keys.ENTER);

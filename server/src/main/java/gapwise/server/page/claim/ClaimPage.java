@@ -19,6 +19,7 @@ import gapwise.server.address.ClaimAddress;
 import gapwise.server.address.Filters;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.RememberedClaims;
+import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
@@ -83,12 +84,13 @@ public final class ClaimPage {
     FilterForm form = FilterForm.of(PagePaths.CLAIM, address, request, found);
     return claim
         .<ClaimView>map(said -> said(form, said))
-        .orElseGet(() -> new ClaimView.Unsaid(sites.of("Check a claim", Site.Section.CLAIM), form));
+        .orElseGet(
+            () -> new ClaimView.Unsaid(sites.of("Check a claim", Place.CLAIM, address), form));
   }
 
   private ClaimView said(FilterForm form, Claim claim) {
-    Site site = sites.of(claim.words(), Site.Section.CLAIM);
     Address address = form.address();
+    Site site = sites.of(claim.words(), Place.CLAIM, address);
     Verdict verdict = claims.verdict(claim);
     if (verdict instanceof Refused refused) {
       return new ClaimView.Refused(site, form, claim, refused, links(address, refused.offers()));

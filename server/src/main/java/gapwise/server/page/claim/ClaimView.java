@@ -1,27 +1,21 @@
 package gapwise.server.page.claim;
 
-import static gapwise.sentence.Sentences.say;
-
 import gapwise.answer.AnswerForest;
 import gapwise.claim.Claim;
 import gapwise.claim.Settling;
 import gapwise.claim.Verdict;
 import gapwise.claim.Ways;
-import gapwise.evidence.vocabulary.Clock;
-import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.server.address.Address;
 import gapwise.server.address.ClaimAddress;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
-import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.QuestionParts;
 import gapwise.server.page.part.TwoWidths;
-import gapwise.server.page.part.UnstatedClocks;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** What the page of a claim shows: a claim examined or refused, or the choice of its parts. */
@@ -37,6 +31,17 @@ public sealed interface ClaimView {
     return Method.vocabulary().all();
   }
 
+  /** What narrows the claim, each with the claim without it; its own parts are not among them. */
+  default List<FilterForm.On> on() {
+    Address address = form().address();
+    List<FilterForm.On> on = new ArrayList<>();
+    form().on().stream()
+        .filter(one -> one.rest().all("outcome").equals(address.all("outcome")))
+        .forEach(on::add);
+    on.addAll(QuestionParts.besideFilters(PagePaths.CLAIM, address));
+    return on;
+  }
+
   /** A part of the claim has still to be chosen. */
   record Unsaid(Site site, FilterForm form) implements ClaimView {}
 
@@ -47,26 +52,6 @@ public sealed interface ClaimView {
 
     /** What could be asked instead. */
     List<Link> offers();
-
-    /** What narrows the claim, each with the claim without it; its own parts are not among them. */
-    default List<FilterForm.On> on() {
-      Address address = form().address();
-      List<FilterForm.On> on = new ArrayList<>();
-      form().on().stream()
-          .filter(one -> one.rest().all("outcome").equals(address.all("outcome")))
-          .forEach(on::add);
-      Coded.parse(Clock.class, address.first("clock"))
-          .ifPresent(
-              clock ->
-                  on.add(
-                      new FilterForm.On(
-                          say("page.counted-from", Map.of("clock", clock.label())),
-                          PagePaths.CLAIM,
-                          address.without(List.of("clock", "clock-b")))));
-      Definitions.taken(PagePaths.CLAIM, address).ifPresent(on::add);
-      UnstatedClocks.taken(PagePaths.CLAIM, address).ifPresent(on::add);
-      return on;
-    }
 
     /** The filters and the outcome, without the methods and what else is the claim's own. */
     default Address ofOutcome() {

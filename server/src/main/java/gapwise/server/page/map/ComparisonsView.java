@@ -72,11 +72,6 @@ public record ComparisonsView(
   /** A method with those that no study here holds beside it. */
   public record Missing(Method method, String others, boolean alone) {}
 
-  /** Address of the map of sizes. */
-  public String sizes() {
-    return form.address().at(PagePaths.MAP);
-  }
-
   /** Makes the view. */
   static final class Maker {
     /** Studies named in the table for each pair; their records are read for their labels. */

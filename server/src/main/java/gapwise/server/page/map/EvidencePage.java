@@ -4,7 +4,6 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.EvidenceGrid;
 import gapwise.curation.StudiesAt;
-import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
@@ -13,6 +12,7 @@ import gapwise.sentence.Counted;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Remembered;
+import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
@@ -20,7 +20,6 @@ import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -29,8 +28,6 @@ import java.util.function.Supplier;
 /** What the evidence base holds, at a glance, and where each kind of reader starts. */
 public final class EvidencePage {
   private static final int NEWEST_IMPORTS = 5;
-  private static final List<String> UNION =
-      List.of("primary-union", "union-without-further-grafting", "union", "final-union");
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("uuuu-MM-dd").withZone(ZoneOffset.UTC);
 
@@ -63,7 +60,7 @@ public final class EvidencePage {
   }
 
   private EvidenceView view(Glance now) {
-    Site site = sites.of("Evidence at a glance", Site.Section.EVIDENCE);
+    Site site = sites.of("Evidence at a glance", Place.FIRST);
     if (now.map().lines().isEmpty()) {
       return new EvidenceView.Empty(site);
     }
@@ -76,10 +73,7 @@ public final class EvidencePage {
             Counted.grouped(totals.patients())),
         now.map(),
         now.years(),
-        now.added(),
-        now.map().lines().stream().map(EvidenceMap.Line::method).toList(),
-        reported(totals),
-        start(totals));
+        now.added());
   }
 
   private Glance count() {
@@ -113,28 +107,5 @@ public final class EvidencePage {
                         "page.newest-import",
                         Map.of("studies", kept.record().saved(), "why", kept.stamp().why()))))
         .toList();
-  }
-
-  private static List<Outcome> reported(SearchAnswer totals) {
-    List<String> codes =
-        totals.facets().stream()
-            .filter(facet -> facet.filter().equals("outcomes"))
-            .flatMap(facet -> facet.counts().stream())
-            .map(SearchAnswer.Count::code)
-            .toList();
-    return Outcome.vocabulary().all().stream()
-        .filter(outcome -> codes.contains(outcome.code()))
-        .toList();
-  }
-
-  /** The way of counting union that most groups report. */
-  private static String start(SearchAnswer totals) {
-    return totals.facets().stream()
-        .filter(facet -> facet.filter().equals("outcomes"))
-        .flatMap(facet -> facet.counts().stream())
-        .filter(count -> UNION.contains(count.code()))
-        .max(Comparator.comparingInt(SearchAnswer.Count::arms))
-        .map(SearchAnswer.Count::code)
-        .orElse("");
   }
 }

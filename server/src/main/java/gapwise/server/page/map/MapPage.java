@@ -22,6 +22,7 @@ import gapwise.server.address.Filters;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
 import gapwise.server.download.FigureDownloads;
+import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
@@ -73,20 +74,21 @@ public final class MapPage {
   }
 
   private void show(Context context) {
-    Address address = filters(context);
+    Address asked = new Address(context.queryParamMap());
+    Address address = filters(asked);
     if (COMPARISONS.equals(context.queryParam("view"))) {
       SearchRequest request = Filters.read(address);
       MapCounts.Counts<HeadToHead> found = counts.comparisons(request);
-      Site site = sites.of("Which methods were compared", Site.Section.MAP);
+      Site site = sites.of("Which methods were compared", Place.COMPARISONS, asked);
       FilterForm form = FilterForm.of(PagePaths.MAP, address, request, found.answer());
       templates.show(context, "map/ComparisonsPage", comparisons.view(site, form, found));
       return;
     }
-    templates.show(context, "map/MapPage", view(address));
+    templates.show(context, "map/MapPage", view(address, asked));
   }
 
   private void csv(Context context) {
-    Address address = filters(context);
+    Address address = filters(new Address(context.queryParamMap()));
     EvidenceGrid grid = counts.grids(Filters.read(address)).of().all();
     List<Method> methods = methods(address, counts.everything());
     Attachment.send(
@@ -94,8 +96,8 @@ public final class MapPage {
   }
 
   private NetworkGraph network(Context context) {
-    SearchRequest request = Filters.read(filters(context));
-    boolean invented = sites.of("", Site.Section.MAP).invented();
+    SearchRequest request = Filters.read(filters(new Address(context.queryParamMap())));
+    boolean invented = sites.isInvented();
     return comparisons
         .graph(counts.comparisons(request), invented)
         .orElseThrow(
@@ -108,21 +110,18 @@ public final class MapPage {
                             "No study here holds two methods with these filters; widen them."))));
   }
 
-  private static Address filters(Context context) {
-    return new Address(context.queryParamMap())
-        .without(NOT_FILTERS)
-        .without(List.of("view"))
-        .without(FigureAddress.NAMES);
+  private static Address filters(Address asked) {
+    return asked.without(NOT_FILTERS).without(List.of("view")).without(FigureAddress.NAMES);
   }
 
-  private MapView view(Address address) {
+  private MapView view(Address address, Address asked) {
     SearchRequest request = Filters.read(address);
     MapCounts.Counts<InfectionGrids> found = counts.grids(request);
     EvidenceGrid everything = counts.everything();
     EvidenceGrid grid = found.of().all();
     List<Method> methods = methods(address, everything);
     List<EmptyPlace> empty = EmptyPlace.of(grid, everything, methods);
-    Site site = sites.of("Where there is evidence, and where there is none", Site.Section.MAP);
+    Site site = sites.of("Where there is evidence, and where there is none", Place.SIZES, asked);
     FilterForm form = FilterForm.of(PagePaths.MAP, address, request, found.answer());
     EvidenceMap map = EvidenceMap.of(grid, methods, address);
     if (map.lines().isEmpty()) {

@@ -13,11 +13,6 @@ public sealed interface MapView {
   /** Outcomes and filters to choose from. */
   FilterForm form();
 
-  /** Address of the other view. */
-  default String comparisons() {
-    return form().address().with("view", MapPage.COMPARISONS).at(PagePaths.MAP);
-  }
-
   /** No method has a line. */
   record Empty(Site site, FilterForm form) implements MapView {}
 

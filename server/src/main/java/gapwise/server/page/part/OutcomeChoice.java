@@ -23,6 +23,11 @@ public record OutcomeChoice(String words, List<Option> options, Optional<Option>
     options = List.copyOf(options);
   }
 
+  /** Whether no outcome of them is taken alone yet, so that one is to be chosen. */
+  public boolean noneTaken() {
+    return options.stream().noneMatch(Option::taken);
+  }
+
   /** One of them with the address that takes it alone. */
   public record Option(String label, String href, boolean taken) {}
 

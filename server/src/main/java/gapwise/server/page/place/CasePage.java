@@ -12,6 +12,7 @@ import gapwise.place.PlacedCases;
 import gapwise.server.address.Address;
 import gapwise.server.address.CaseAddress;
 import gapwise.server.address.PagePaths;
+import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
@@ -47,21 +48,21 @@ public final class CasePage {
   private CaseView view(Address address) {
     return CaseAddress.read(address)
         .<CaseView>map(patientCase -> placed(address, patientCase))
-        .orElseGet(() -> new CaseView.Empty(site(), new CaseForm(address)));
+        .orElseGet(() -> new CaseView.Empty(site(address), new CaseForm(address)));
   }
 
   private CaseView.Placed placed(Address address, PatientCase patientCase) {
     PlacedCase placed = cases.place(patientCase);
     return new CaseView.Placed(
-        site(),
+        site(address),
         new CaseForm(address),
         placed,
         CaseTimeline.of(placed, edition).map(timeline -> drawn(timeline, address)),
         CourseLines.of(patientCase.course()));
   }
 
-  private Site site() {
-    return sites.of("Place a case", Site.Section.CASE);
+  private Site site(Address address) {
+    return sites.of("Place a case", Place.CASE, address);
   }
 
   private static CaseView.Drawn drawn(Timeline timeline, Address address) {

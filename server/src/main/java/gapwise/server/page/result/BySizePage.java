@@ -30,7 +30,7 @@ import gapwise.server.address.LengthAddress;
 import gapwise.server.address.LengthBand;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
-import gapwise.server.page.Site;
+import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.Definitions;
@@ -81,14 +81,14 @@ public final class BySizePage {
     List<Double> cuts = LengthAddress.cuts(address);
     return QuestionAddress.question(address)
         .<BySizeView>map(question -> asked(form, answers.byLength(question, shape), cuts))
-        .orElseGet(() -> new BySizeView.Unasked(sites.of("By size", Site.Section.BY_SIZE), form));
+        .orElseGet(() -> new BySizeView.Unasked(sites.of("By size", Place.BY_SIZE, address), form));
   }
 
   private BySizeView.Asked asked(FilterForm form, LengthAnswer told, List<Double> cuts) {
     Answer answer = told.answer();
     String words = QuestionWords.of(answer.question());
     return new BySizeView.Asked(
-        sites.of(say("page.by-size", Map.of("question", words)), Site.Section.BY_SIZE),
+        sites.of(say("page.by-size", Map.of("question", words)), Place.BY_SIZE, form.address()),
         form,
         words,
         told.figure(edition).map(bubble -> drawn(form.address(), bubble)),

@@ -7,13 +7,14 @@ import gapwise.figure.bubble.Bubble;
 import gapwise.figure.bubble.BubbleTable;
 import gapwise.problem.Problem;
 import gapwise.selection.Selection;
+import gapwise.server.address.CarriedQuestion;
 import gapwise.server.address.PagePaths;
-import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
 import gapwise.server.page.part.OutcomeChoice;
+import gapwise.server.page.part.QuestionParts;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
@@ -32,13 +33,7 @@ public sealed interface BySizeView {
 
   /** What narrows the result, each with the address without it. */
   default List<FilterForm.On> on() {
-    return Stream.of(
-            form().on(),
-            Definitions.taken(PagePaths.BY_SIZE, form().address()).stream().toList(),
-            UnstatedClocks.taken(PagePaths.BY_SIZE, form().address()).stream().toList(),
-            Offer.taken(PagePaths.BY_SIZE, form().address()))
-        .flatMap(List::stream)
-        .toList();
+    return QuestionParts.all(PagePaths.BY_SIZE, form().address());
   }
 
   /** The outcomes of the family that is asked for, one of which is drawn at a time. */
@@ -53,11 +48,7 @@ public sealed interface BySizeView {
 
   /** Address of the groups with the same filters. */
   default String studies() {
-    return form()
-        .address()
-        .without(List.of("shape", "cuts"))
-        .without(QuestionAddress.OWN_NAMES)
-        .at(PagePaths.STUDIES);
+    return CarriedQuestion.of(form().address()).at(PagePaths.STUDIES);
   }
 
   /** No outcome is named, so one must be chosen first. */

@@ -18,7 +18,7 @@ import gapwise.selection.Question;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
-import gapwise.server.page.Site;
+import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.TakeFigure;
@@ -63,7 +63,7 @@ public final class FunnelPage {
   private FunnelView view(Address address, Answer answer) {
     String words = QuestionWords.of(answer.question());
     return new FunnelView(
-        sites.of(say("page.small-against-large", Map.of("question", words)), Site.Section.POOLED),
+        sites.of(say("page.small-against-large", Map.of("question", words)), Place.FUNNEL, address),
         words,
         answer
             .result()

@@ -6,6 +6,8 @@ import gapwise.figure.funnel.FunnelTable;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
+import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.QuestionParts;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import java.util.List;
@@ -51,9 +53,9 @@ public record FunnelView(
     }
   }
 
-  /** Address of the pooled result. */
-  public String pooled() {
-    return address.at(PagePaths.POOLED);
+  /** What narrows the result, each with the address without it. */
+  public List<FilterForm.On> on() {
+    return QuestionParts.all(PagePaths.FUNNEL, address);
   }
 
   /** Address of a download. */

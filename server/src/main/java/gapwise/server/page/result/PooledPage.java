@@ -22,7 +22,7 @@ import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
-import gapwise.server.page.Site;
+import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.Definitions;
@@ -70,13 +70,13 @@ public final class PooledPage {
     return QuestionAddress.question(address)
         .<PooledView>map(question -> asked(form, answers.ask(question)))
         .orElseGet(
-            () -> new PooledView.Unasked(sites.of("Pooled results", Site.Section.POOLED), form));
+            () -> new PooledView.Unasked(sites.of("Pooled results", Place.POOLED, address), form));
   }
 
   private PooledView.Asked asked(FilterForm form, Answer answer) {
     String words = QuestionWords.of(answer.question());
     return new PooledView.Asked(
-        sites.of(words, Site.Section.POOLED),
+        sites.of(words, Place.POOLED, form.address()),
         form,
         words,
         answer

@@ -10,14 +10,15 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.forest.ForestTable;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Selection;
+import gapwise.server.address.CarriedQuestion;
 import gapwise.server.address.PagePaths;
-import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.ByDetail;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
 import gapwise.server.page.part.OutcomeChoice;
+import gapwise.server.page.part.QuestionParts;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
@@ -25,7 +26,6 @@ import gapwise.server.page.part.UnstatedClocks;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What the page of pooled results shows: a question asked, or the choice of one. */
 public sealed interface PooledView {
@@ -37,13 +37,7 @@ public sealed interface PooledView {
 
   /** What narrows the result, each with the address without it. */
   default List<FilterForm.On> on() {
-    return Stream.of(
-            form().on(),
-            Definitions.taken(PagePaths.POOLED, form().address()).stream().toList(),
-            UnstatedClocks.taken(PagePaths.POOLED, form().address()).stream().toList(),
-            Offer.taken(PagePaths.POOLED, form().address()))
-        .flatMap(List::stream)
-        .toList();
+    return QuestionParts.all(PagePaths.POOLED, form().address());
   }
 
   /** The outcomes of the family that is asked for, one of which is pooled at a time. */
@@ -58,7 +52,7 @@ public sealed interface PooledView {
 
   /** Address of the studies with the same filters. */
   default String studies() {
-    return form().address().without(QuestionAddress.OWN_NAMES).at(PagePaths.STUDIES);
+    return CarriedQuestion.of(form().address()).at(PagePaths.STUDIES);
   }
 
   /** No outcome is named, so one must be chosen first. */

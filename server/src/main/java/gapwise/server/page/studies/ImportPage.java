@@ -3,6 +3,7 @@ package gapwise.server.page.studies;
 import gapwise.answer.StudyAddress;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
+import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
 import gapwise.server.job.HandedIn;
@@ -10,7 +11,7 @@ import gapwise.server.job.ImportJob;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.ImportState;
 import gapwise.server.job.PostedForm;
-import gapwise.server.page.Site;
+import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.route.Routes;
@@ -49,9 +50,7 @@ public final class ImportPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(
-        PagePaths.IMPORT,
-        context -> show(context, new ImportView.Choosing(site(), Export.sheets())));
+    routes.get(PagePaths.IMPORT, context -> show(context, choosing(context)));
     routes.post(PagePaths.IMPORT, this::start);
     routes.get(PagePaths.IMPORT + "/template.xlsx", ImportPage::workbook);
     routes.get(PagePaths.IMPORT + "/template/{sheet}", ImportPage::sheet);
@@ -63,13 +62,18 @@ public final class ImportPage {
     templates.show(context, "studies/ImportPage", view);
   }
 
-  private Site site() {
-    return sites.of("Add studies", Site.Section.IMPORT);
+  private ImportView choosing(Context context) {
+    Address address = new Address(context.queryParamMap());
+    return new ImportView.Choosing(sites.of("Add studies", Place.ADD, address), Export.sheets());
   }
 
   private ImportView following(ImportJob job) {
     return new ImportView.Following(
-        site(), address(job), job.names(), job.state(), links(job.state()));
+        sites.of("Add studies", Place.ADD),
+        address(job),
+        job.names(),
+        job.state(),
+        links(job.state()));
   }
 
   private List<ImportView.Link> links(ImportState state) {

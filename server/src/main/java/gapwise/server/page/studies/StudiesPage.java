@@ -13,7 +13,7 @@ import gapwise.server.address.Orders;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.Paging;
 import gapwise.server.address.TypedWords;
-import gapwise.server.page.Site;
+import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.FilterForm;
@@ -96,7 +96,7 @@ public final class StudiesPage {
     List<ListColumn> columns = ListColumn.read(address);
     List<ArmRow> lines = rows.of(answer.hits(), columns, ArmRows.Question.of(address));
     return new StudiesView(
-        sites.of("Studies", Site.Section.STUDIES),
+        sites.of("Studies", Place.STUDIES, address),
         form,
         found(answer),
         offered(columns),

@@ -5,6 +5,7 @@ import gapwise.server.address.Paging;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.OutcomeChoice;
+import gapwise.server.page.part.QuestionParts;
 import java.util.List;
 import java.util.Optional;
 
@@ -39,6 +40,11 @@ public record StudiesView(
   /** The outcomes of the family that is asked for, one of which can be taken alone. */
   public List<OutcomeChoice> outcomes() {
     return OutcomeChoice.several(PagePaths.STUDIES, form);
+  }
+
+  /** What is asked beside the filters: it goes along to results and narrows no list. */
+  public List<FilterForm.On> held() {
+    return QuestionParts.held(PagePaths.STUDIES, form.address());
   }
 
   /** An order of lines, or a column, as the page offers it. */

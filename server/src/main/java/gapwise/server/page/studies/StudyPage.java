@@ -16,6 +16,7 @@ import gapwise.evidence.rule.Finding;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.server.address.PagePaths;
+import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
@@ -112,7 +113,7 @@ public final class StudyPage {
 
   private View view(Study study) {
     return new View(
-        sites.of(study.citation().label(), Site.Section.STUDIES),
+        sites.of(study.citation().label(), Place.STUDIES),
         Paper.of(study),
         alert(study),
         Facts.of(study),

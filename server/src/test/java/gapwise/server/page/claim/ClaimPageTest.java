@@ -149,4 +149,25 @@ class ClaimPageTest {
     assertTrue(page.contains("id=\"claim-a\""));
     assertFalse(page.contains("What may be said today"));
   }
+
+  /**
+   * The counts are those of the one femoral series of each method in the demonstration workbook.
+   */
+  @Test
+  void aBoneRestrictsBothSidesAndCanBeTakenOff() throws Exception {
+    String claim = "?a=autograft&says=more&outcome=refracture&b=allograft";
+    String all = page(claim).replace('\u00a0', ' ');
+    assertTrue(all.contains("4 of 64 patients or limbs broken again, in 5 series"), all);
+    assertTrue(all.contains("2 of 37 patients or limbs broken again, in 4 series"), all);
+    assertTrue(all.contains("name=\"bone\" value=\"femur\">"), all);
+    String femur = page(claim + "&bone=femur").replace('\u00a0', ' ');
+    assertTrue(femur.contains("3 of 15 limbs broken again in the one series there is"), femur);
+    assertTrue(femur.contains("1 of 11 limbs broken again in the one series there is"), femur);
+    assertTrue(femur.contains("name=\"bone\" value=\"femur\" checked>"), femur);
+    String form = femur.substring(femur.indexOf("id=\"claim-form\""));
+    form = form.substring(0, form.indexOf("</form>"));
+    assertFalse(form.contains("type=\"hidden\" name=\"bone\""), form);
+    String without = claim.replace("&", "&amp;");
+    assertTrue(femur.contains("<a href=\"/claim" + without + "\">femur"), femur);
+  }
 }

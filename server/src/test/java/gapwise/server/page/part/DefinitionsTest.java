@@ -102,7 +102,7 @@ class DefinitionsTest {
         mixed);
     assertEquals("/by-size" + (UNION + TAKEN).replace("&", "&amp;"), choice(mixed).group(1));
     String page = page("/by-size" + UNION + TAKEN);
-    assertTrue(page.contains("defined by " + WORDS + "</h1>"), page);
+    assertTrue(page.contains("defined by " + WORDS + ", by size</h1>"), page);
     String kept = TAKEN.replace("&", "&amp;");
     assertTrue(page.contains("href=\"/pooled?outcome=union" + kept + "\""), page);
     assertTrue(

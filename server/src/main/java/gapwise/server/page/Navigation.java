@@ -1,0 +1,58 @@
+package gapwise.server.page;
+
+import gapwise.server.address.CarriedQuestion;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The ways from a page to others. Each carries the question of the page along.
+ *
+ * @param doors the doors of the header
+ * @param within the pages behind the door of this page; empty where it is the only one
+ */
+public record Navigation(List<Link> doors, List<Link> within) {
+  public Navigation {
+    doors = List.copyOf(doors);
+    within = List.copyOf(within);
+  }
+
+  /**
+   * One way.
+   *
+   * @param current "page" for the page itself, "true" for the door that it stands behind; empty for
+   *     all others
+   */
+  public record Link(String label, String href, Optional<String> current) {}
+
+  /** The ways from a page that asks a question. */
+  static Navigation from(Place place, CarriedQuestion question) {
+    return new Navigation(
+        Stream.of(Door.values()).map(door -> link(door, place, question)).toList(),
+        place.door().map(door -> within(door, place, question)).orElse(List.of()));
+  }
+
+  private static Link link(Door door, Place place, CarriedQuestion question) {
+    Optional<String> current =
+        place.door().filter(door::equals).map(own -> behind(own).size() == 1 ? "page" : "true");
+    return new Link(door.label(), behind(door).get(0).href(question), current);
+  }
+
+  private static List<Link> within(Door door, Place place, CarriedQuestion question) {
+    List<Place> all = behind(door);
+    return all.size() == 1
+        ? List.of()
+        : all.stream()
+            .map(
+                one ->
+                    new Link(
+                        one.label(),
+                        one.href(question),
+                        one == place ? Optional.of("page") : Optional.empty()))
+            .toList();
+  }
+
+  private static List<Place> behind(Door door) {
+    return Stream.of(Place.values()).filter(one -> one.door().equals(Optional.of(door))).toList();
+  }
+}

@@ -1,0 +1,70 @@
+package gapwise.server.page;
+
+import gapwise.server.address.Address;
+import gapwise.server.address.CarriedQuestion;
+import gapwise.server.address.PagePaths;
+import java.util.Optional;
+
+/**
+ * The pages, each behind its door; those of one door in the order of the second line. The first
+ * page, which the name of the tool leads to, and errors stand behind none.
+ */
+public enum Place {
+  FIRST(Optional.empty(), ""),
+  POOLED(Optional.of(Door.RESULTS), "Pooled"),
+  BY_SIZE(Optional.of(Door.RESULTS), "By size"),
+  FUNNEL(Optional.of(Door.RESULTS), "Small against large"),
+  STUDIES(Optional.of(Door.STUDIES), "List"),
+  SIZES(Optional.of(Door.GAPS), "Map by missing bone"),
+  COMPARISONS(Optional.of(Door.GAPS), "Comparisons"),
+  CLAIM(Optional.of(Door.CASE_AND_CLAIM), "Check a claim"),
+  CASE(Optional.of(Door.CASE_AND_CLAIM), "Place a case"),
+  ADD(Optional.of(Door.ADD), "Add studies"),
+  METHOD(Optional.of(Door.METHOD), "How it is worked out"),
+  NONE(Optional.empty(), "");
+
+  private final Optional<Door> door;
+  private final String label;
+
+  Place(Optional<Door> door, String label) {
+    this.door = door;
+    this.label = label;
+  }
+
+  /** The door it stands behind; empty for the first page and for errors. */
+  public Optional<Door> door() {
+    return door;
+  }
+
+  /** Its name in the second line. */
+  public String label() {
+    return label;
+  }
+
+  /** The question that an address of this page asks. */
+  CarriedQuestion asked(Address address) {
+    return switch (this) {
+      case CLAIM -> CarriedQuestion.ofClaim(address);
+      case CASE, FIRST, NONE -> CarriedQuestion.NONE;
+      default -> CarriedQuestion.of(address);
+    };
+  }
+
+  /** Address of this page with a question carried to it. */
+  String href(CarriedQuestion question) {
+    return switch (this) {
+      case FIRST, NONE -> PagePaths.EVIDENCE;
+      case POOLED -> question.at(PagePaths.POOLED);
+      case BY_SIZE -> question.at(PagePaths.BY_SIZE);
+      case FUNNEL -> question.at(PagePaths.FUNNEL);
+      case STUDIES -> question.at(PagePaths.STUDIES);
+      case SIZES -> question.at(PagePaths.MAP);
+      case COMPARISONS ->
+          new CarriedQuestion(question.address().with("view", "comparisons")).at(PagePaths.MAP);
+      case CASE -> question.atCase();
+      case CLAIM -> question.atClaim();
+      case ADD -> question.at(PagePaths.IMPORT);
+      case METHOD -> question.at(PagePaths.METHOD);
+    };
+  }
+}
