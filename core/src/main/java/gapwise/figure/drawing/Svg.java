@@ -67,6 +67,10 @@ public final class Svg {
         role,
         "font-family",
         TYPEFACES,
+        // Else a browser rounds the width of each letter to pixels, and lines grow beyond their
+        // room.
+        "text-rendering",
+        "geometricPrecision",
         "fill",
         Ink.INK);
     return element("title", title);
