@@ -68,7 +68,10 @@ public final class AnswerBubble {
   private Bubble bubble(Edition edition) {
     List<Bubble.At> curve = curve();
     List<String> sentences = new ArrayList<>(Blocks.headlines(answer.selection()));
-    if (!curve.isEmpty()) {
+    if (curve.isEmpty()) {
+      // Why there is no line goes where the figure goes.
+      sentences.addAll(asked.notes());
+    } else {
       sentences.addAll(
           new LengthWords(
                   outcome, measure, curve, SynthesisResult.of(result).regression().orElseThrow())

@@ -42,7 +42,8 @@ class ThirdPartiesTest {
           "EPL-2.0 or GPL-2.0 with Classpath exception",
           "EPL-2.0 or LGPL-2.1",
           "MIT",
-          "MPL-2.0");
+          "MPL-2.0",
+          "OFL-1.1 and MPL-2.0");
 
   private record Line(
       String library, String version, String licence, String textInside, String usedFor) {

@@ -1,13 +1,12 @@
 package gapwise.figure.bubble;
 
-import static gapwise.sentence.Sentences.say;
-
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 
@@ -65,38 +64,16 @@ record BubbleCurve(Bubble bubble, Style style, BubbleField field) {
     if (inside.isEmpty() || !bubble.leavesData()) {
       return;
     }
-    double first = inside.get(0).lengthCentimetres();
-    double last = inside.get(inside.size() - 1).lengthCentimetres();
-    if (bubble.curve().get(0).beyondData()) {
-      wall(svg, field.x(first), true);
-    }
-    if (bubble.curve().get(bubble.curve().size() - 1).beyondData()) {
-      wall(svg, field.x(last), false);
-    }
-  }
-
-  private void wall(Svg svg, double x, boolean leftwards) {
-    svg.dashed(x, field.top(), x, field.bottom(), Ink.SOFT, 1.1, "1.2 3");
-    double room = leftwards ? x - field.left() : field.right() - x;
-    String words = say("figure.beyond-data");
-    double gap = style.small().size() * 0.4;
-    double width = style.small().width(words) + 2 * gap;
-    if (width > room) {
-      return;
-    }
-    double line = style.type().small() * 1.45 * 0.6;
-    double middle = crowdedAtTop() ? field.bottom() - line : field.top() + line;
-    double baseline = middle + style.small().middleToBaseline();
-    // On a plate of ground, so that no edge of a band runs through the words.
-    svg.rect(leftwards ? x - width : x + 1, middle - line, width - 1, 2 * line, Ink.GROUND);
-    Svg.Anchor anchor = leftwards ? Svg.Anchor.END : Svg.Anchor.START;
-    svg.text(leftwards ? x - gap : x + gap, baseline, anchor, style.small(), words);
-  }
-
-  /** Whether series lie where the words would stand, as shares near 100 do. */
-  private boolean crowdedAtTop() {
-    double high = field.top() + style.type().small() * 3;
-    return bubble.points().stream().anyMatch(point -> field.y(point.value()) < high);
+    new BubbleWalls(
+            style,
+            field,
+            bubble.curve().get(0).beyondData()
+                ? OptionalDouble.of(field.x(inside.get(0).lengthCentimetres()))
+                : OptionalDouble.empty(),
+            bubble.curve().get(bubble.curve().size() - 1).beyondData()
+                ? OptionalDouble.of(field.x(inside.get(inside.size() - 1).lengthCentimetres()))
+                : OptionalDouble.empty())
+        .draw(svg);
   }
 
   private List<List<Bubble.At>> beyondParts() {

@@ -84,14 +84,31 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Pag
     return Ticks.linear(seen.lower(), seen.upper(), most);
   }
 
+  /** Heading, then room for marks on the upper edge and for words over it. */
+  private double aboveField() {
+    double heading = line() * (headingLines().size() + 0.5);
+    double words = bubble.leavesData() ? BubbleWalls.height(style) : 0;
+    return heading + Math.max(line(), words + greatestRadius(style));
+  }
+
+  /** From the lower edge to the numbers under it, clear of marks on that edge. */
+  private double toNumbers() {
+    return Math.max(line() * 0.85, greatestRadius(style) + small().size() * 0.5);
+  }
+
+  /** Of the mark of greatest weight. */
+  static double greatestRadius(Style style) {
+    return style.rhythm().lensRadius() * 1.25;
+  }
+
   @Override
   public double height() {
-    return line() * (4.6 + headingLines().size()) + fieldHeight;
+    return aboveField() + fieldHeight + line() * 2.25 + toNumbers();
   }
 
   @Override
   public void draw(Svg svg, double top) {
-    double fieldTop = top + line() * (headingLines().size() + 1.5);
+    double fieldTop = top + aboveField();
     BubbleField field =
         new BubbleField(
             left(),
@@ -131,7 +148,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Pag
 
   private void points(Svg svg, BubbleField field) {
     double most = bubble.points().stream().mapToDouble(this::weight).max().orElse(1);
-    double largest = style.rhythm().lensRadius() * 1.25;
+    double largest = greatestRadius(style);
     List<Bubble.Point> largestFirst =
         bubble.points().stream()
             .sorted(Comparator.comparingDouble(this::weight).reversed())
@@ -200,7 +217,7 @@ record BubblePlot(Bubble bubble, Style style, double fieldHeight) implements Pag
       svg.text(style.sheet().margin(), y + down, Svg.Anchor.START, bold(), words);
       y += line();
     }
-    double middle = field.bottom() + line() * 0.85;
+    double middle = field.bottom() + toNumbers();
     for (java.math.BigDecimal tick : field.x().values()) {
       String words = plain(tick);
       svg.text(field.x(tick.doubleValue()), middle + down, Svg.Anchor.MIDDLE, small(), words);

@@ -30,8 +30,13 @@ public record Legend(Style style, List<Entry> entries) implements PagePart {
     entries = List.copyOf(entries);
   }
 
+  /** Where height is scarce: on slides and in print. */
+  private boolean onPaper() {
+    return !style.sheet().onScreen();
+  }
+
   private double line() {
-    return style.type().small() * 1.75;
+    return style.type().small() * (onPaper() ? 1.5 : 1.75);
   }
 
   private List<Placed> placed() {
@@ -65,7 +70,8 @@ public record Legend(Style style, List<Entry> entries) implements PagePart {
   public double height() {
     List<Placed> placed = placed();
     Placed last = placed.get(placed.size() - 1);
-    return (last.line() + words(last.entry()).size()) * line() + line() * 0.6;
+    double after = onPaper() ? 0.3 : 0.6;
+    return (last.line() + words(last.entry()).size() + after) * line();
   }
 
   @Override

@@ -10,13 +10,13 @@ import java.util.stream.Collectors;
  * stand in {@link Styles}.
  */
 public enum Medium {
-  /** Slides of 16 to 9; letters large enough for the back of a room, cautions smaller. */
+  /** Slides of 16 to 9; no text below 12 pt on a slide 13.3 in wide. */
   SLIDE("slide", "Slide, 16 to 9", 144),
-  /** One column of a printed paper; no text below 7 pt. */
+  /** One column of a printed paper; no text below 9 pt. */
   COLUMN("column", "One column of a paper", 300),
-  /** The full width of a printed paper of two columns; no text below 7 pt. */
+  /** The full width of a printed paper of two columns; no text below 9 pt. */
   TWO_COLUMNS("two-columns", "Two columns of a paper", 300),
-  /** Printed A4 pages, upright; no text below 7 pt. */
+  /** Printed A4 pages, upright; no text below 9 pt. */
   A4("a4", "A4 page, upright", 300),
   /**
    * A screen about 1080 wide; one drawing as tall as it needs, sheets only of hundreds of series.
@@ -30,7 +30,7 @@ public enum Medium {
 
   public static final double MILLIMETRES_PER_INCH = 25.4;
 
-  /** Least size of print in points; common practice of journals, no source. */
+  /** Least size of print in points where a figure is set smaller; common practice, no source. */
   private static final double LEAST_PRINT_POINTS = 7;
 
   private static final double POINTS_PER_INCH = 72;

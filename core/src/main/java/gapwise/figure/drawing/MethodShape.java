@@ -38,7 +38,24 @@ public final class MethodShape {
             kind.colour(),
             Math.max(1.1, r * 0.16));
       }
-      case "square", "round-square" -> filled(svg, kind, box(x, y, r * 0.8, r * 0.8));
+      case "square" -> filled(svg, kind, box(x, y, r * 0.8, r * 0.8));
+      case "round-square" -> {
+        // Rounded corners alone are not told from a square at the size of a mark.
+        filled(svg, kind, rounded(x, y, r * 0.85));
+        svg.empty(
+            "circle", "cx", n(x), "cy", n(y), "r", n(Math.max(1.3, r * 0.3)), "fill", Ink.GROUND);
+      }
+      case "open-triangle" ->
+          open(
+              svg,
+              kind,
+              "M"
+                  + at(x - r * 0.85, y - r * 0.6)
+                  + "H"
+                  + n(x + r * 0.85)
+                  + "L"
+                  + at(x, y + r * 0.85)
+                  + "Z");
       case "open-square" -> open(svg, kind, box(x, y, r * 0.75, r * 0.75));
       case "barred-square" -> {
         open(svg, kind, box(x, y, r * 0.8, r * 0.8));
@@ -84,7 +101,8 @@ public final class MethodShape {
               chevron(x - r * 0.5, y, r * 0.8) + chevron(x + r * 0.3, y, r * 0.8),
               kind.colour(),
               Math.max(1.4, r * 0.3));
-      default -> circle(svg, kind, x, y, r * 0.9, true);
+      // Smaller than the others, or it could be taken for a hexagon.
+      default -> circle(svg, kind, x, y, r * 0.65, true);
     }
   }
 
@@ -127,6 +145,30 @@ public final class MethodShape {
         + n(y + halfHeight)
         + "H"
         + n(x - halfWidth)
+        + "Z";
+  }
+
+  private static String rounded(double x, double y, double half) {
+    double corner = half * 0.6;
+    String arc = "A" + n(corner) + " " + n(corner) + " 0 0 1 ";
+    return "M"
+        + at(x - half + corner, y - half)
+        + "H"
+        + n(x + half - corner)
+        + arc
+        + at(x + half, y - half + corner)
+        + "V"
+        + n(y + half - corner)
+        + arc
+        + at(x + half - corner, y + half)
+        + "H"
+        + n(x - half + corner)
+        + arc
+        + at(x - half, y + half - corner)
+        + "V"
+        + n(y - half + corner)
+        + arc
+        + at(x - half + corner, y - half)
         + "Z";
   }
 

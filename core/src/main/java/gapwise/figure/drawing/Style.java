@@ -87,6 +87,26 @@ public record Style(Sheet sheet, Type type, Rhythm rhythm) {
     return resized(sheet.width() * factor, height);
   }
 
+  /** Larger letters, rows and marks on the same sheet, so that few words and rows fill it. */
+  public Style largerBy(double factor) {
+    return new Style(
+        sheet,
+        new Type(
+            type.title() * factor,
+            type.sentence() * factor,
+            type.text() * factor,
+            type.small() * factor,
+            type.foot() * factor),
+        new Rhythm(
+            rhythm.pitch() * factor,
+            rhythm.secondLine() * factor,
+            rhythm.lensRadius() * factor,
+            rhythm.bar() * factor,
+            rhythm.bone() * factor,
+            rhythm.span() * factor,
+            rhythm.nameLines()));
+  }
+
   private Style resized(double width, OptionalDouble height) {
     return new Style(
         new Sheet(width, height, sheet.trimmed(), sheet.unit(), sheet.margin(), sheet.stacked()),

@@ -2,12 +2,17 @@ package gapwise.figure.drawing;
 
 import java.util.OptionalDouble;
 
-/** Sizes for each medium, in units of a drawing: 96 are one inch of print. */
+/**
+ * Sizes for each medium, in units of a drawing: 96 are one inch of print. No letter is under 12
+ * units, 9 pt, at the size that the medium is made for.
+ */
 final class Styles {
   /** Series up to which rows are set roomy; more are set closer. */
   static final int ROOMY_ON_PAGE = 50;
 
-  private static final int ROOMY_ON_A4 = 26;
+  private static final int ROOMY_ON_A4 = 20;
+
+  private static final int ROOMY_ON_A_SLIDE = 6;
 
   /** Tallest figure in a printed paper: 230 mm, which leaves room for its legend. */
   private static final double TALLEST_IN_A_PAPER = 230 / 25.4 * 96;
@@ -24,7 +29,7 @@ final class Styles {
 
   static Style of(Medium medium, int rows) {
     return switch (medium) {
-      case SLIDE -> slide();
+      case SLIDE -> rows <= ROOMY_ON_A_SLIDE ? roomySlide() : closeSlide();
       case COLUMN -> column();
       case TWO_COLUMNS -> twoColumns();
       case A4 -> rows <= ROOMY_ON_A4 ? roomyA4() : closeA4();
@@ -41,42 +46,50 @@ final class Styles {
   }
 
   /**
-   * Names and values are 1/36 of the height of the slide, cautions and source 1/45: 12 pt on a
-   * slide of 13.3 in, the least that a projector carries (common practice, no source).
+   * On a slide of 13.3 in the smallest letters are 12 pt, the least that a projector carries
+   * (common practice, no source): 16 units, 1/45 of the height.
    */
-  private static Style slide() {
+  private static Style roomySlide() {
     return new Style(
-        new Style.Sheet(1280, OptionalDouble.of(720), false, "px", 38, false),
-        new Style.Type(30, 21, 20, 17, 16),
-        new Style.Rhythm(34, 21, 13, 6.5, 17, 142, 2));
+        new Style.Sheet(1280, OptionalDouble.of(720), false, "px", 34, false),
+        new Style.Type(29, 20, 19, 16, 16),
+        new Style.Rhythm(32, 21, 13, 6.5, 17, 142, 2));
+  }
+
+  /** More rows at the same least size, so that methods compared stand on one slide. */
+  private static Style closeSlide() {
+    return new Style(
+        new Style.Sheet(1280, OptionalDouble.of(720), false, "px", 24, false),
+        new Style.Type(25, 18, 16.5, 16, 16),
+        new Style.Rhythm(23.5, 19, 10, 5, 13, 120, 2));
   }
 
   private static Style column() {
     return new Style(
         new Style.Sheet(321.26, OptionalDouble.of(TALLEST_IN_A_PAPER), true, "mm", 6, true),
-        new Style.Type(14, 11.5, 11, 10, 9.8),
-        new Style.Rhythm(19.5, 13.5, 8, 4, 12, 100, 2));
+        new Style.Type(14.5, 12.5, 12.5, 12, 12),
+        new Style.Rhythm(20, 15, 8, 4, 12, 100, 2));
   }
 
   private static Style twoColumns() {
     return new Style(
         new Style.Sheet(661.42, OptionalDouble.of(TALLEST_IN_A_PAPER), true, "mm", 8, false),
-        new Style.Type(15, 11.5, 10.4, 9.8, 9.8),
-        new Style.Rhythm(21, 12.5, 8, 4, 11, 90, 2));
+        new Style.Type(15.5, 12.5, 12.5, 12, 12),
+        new Style.Rhythm(22, 15, 8, 4, 11, 92, 2));
   }
 
   private static Style roomyA4() {
     return new Style(
         new Style.Sheet(793.7, OptionalDouble.of(1122.52), false, "mm", 40, false),
-        new Style.Type(17, 11.5, 10.4, 9.6, 9.6),
-        new Style.Rhythm(22.5, 12.5, 8, 4, 12, 104, 2));
+        new Style.Type(18, 13, 12.5, 12, 12),
+        new Style.Rhythm(24, 15, 8.5, 4.2, 12, 104, 2));
   }
 
   private static Style closeA4() {
     return new Style(
         new Style.Sheet(793.7, OptionalDouble.of(1122.52), false, "mm", 40, false),
-        new Style.Type(17, 11.5, 9.7, 9.5, 9.5),
-        new Style.Rhythm(15, 12, 5.6, 3, 8.4, 94, 1));
+        new Style.Type(17, 12.5, 12, 12, 12),
+        new Style.Rhythm(17, 14.5, 6, 3, 9, 98, 1));
   }
 
   private static Style roomyPage() {
@@ -89,8 +102,8 @@ final class Styles {
   private static Style closePage() {
     return new Style(
         new Style.Sheet(1080, TALLEST_ON_A_SCREEN, true, "px", 28, false),
-        new Style.Type(22, 14.5, 12, 11, 11),
-        new Style.Rhythm(18.5, 14, 7, 3.6, 10, 112, 1));
+        new Style.Type(22, 14.5, 12.5, 12, 12),
+        new Style.Rhythm(18.5, 14.5, 7, 3.6, 10, 112, 1));
   }
 
   private static Style phone() {

@@ -17,8 +17,11 @@ public final class Svg {
     END
   }
 
-  /** Names with digits or spaces must be quoted, or browsers drop the whole list. */
-  public static final String TYPEFACES = "'Source Sans 3', 'Noto Sans', 'DejaVu Sans', sans-serif";
+  /**
+   * First the typeface that letters are measured in, then those of the same widths. Names with
+   * spaces must be quoted, or browsers drop the whole list.
+   */
+  public static final String TYPEFACES = "'Liberation Sans', Arial, Helvetica, sans-serif";
 
   private static final double PLAIN_BELOW = 1e9;
   private static final double CLEAR_OF_A_TIE = 0.4999;
@@ -64,6 +67,10 @@ public final class Svg {
         role,
         "font-family",
         TYPEFACES,
+        // Else a browser rounds the width of each letter to pixels, and lines grow beyond their
+        // room.
+        "text-rendering",
+        "geometricPrecision",
         "fill",
         Ink.INK);
     return element("title", title);

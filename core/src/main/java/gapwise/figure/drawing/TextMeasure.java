@@ -1,30 +1,15 @@
 package gapwise.figure.drawing;
 
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.NavigableMap;
-import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /**
- * How wide text is, from a table of letter widths and not from the fonts of the machine, so that a
- * drawing has the same bytes everywhere. The table is that of a wide typeface: text set in another
- * face takes less room than is kept for it.
+ * How wide text is, from the typeface that comes with the program and not from the fonts of the
+ * machine, so that a drawing has the same bytes everywhere.
  */
 public final class TextMeasure {
-  /**
-   * Room for a letter outside the table (thousandths): a full square, as East Asian letters take.
-   */
-  private static final Width UNKNOWN = new Width(1040, 1040);
-
   private static final Pattern YEAR_AT_END = Pattern.compile(" [0-9]{4}[a-z]?$");
 
   /** A blank, four digits and a letter. */
@@ -35,36 +20,16 @@ public final class TextMeasure {
   /** More than stands in a few lines of any medium. */
   private static final int MOST_LETTERS_IN_FEW_LINES = 2000;
 
-  private static final Width NOTHING = new Width(0, 0);
-
-  /** Of each letter up to the last one of the table, by code point. */
-  private static final Width[] WIDTHS = read();
-
-  private record Width(int regular, int bold) {}
-
   private TextMeasure() {}
 
   /** Width of the text in the unit of {@code size}. */
   static double width(String text, double size, boolean bold) {
-    return width(thousandths(text, bold), size);
+    Face face = face(bold);
+    return face.width(face.units(text), size);
   }
 
-  private static double width(long thousandths, double size) {
-    return thousandths * size / 1000;
-  }
-
-  private static long thousandths(String text, boolean bold) {
-    return text.codePoints().mapToLong(point -> thousandths(point, bold)).sum();
-  }
-
-  private static int thousandths(int point, boolean bold) {
-    Width width = point < WIDTHS.length ? WIDTHS[point] : outsideTheTable(point);
-    return bold ? width.bold() : width.regular();
-  }
-
-  private static Width outsideTheTable(int point) {
-    int type = Character.getType(point);
-    return type == Character.NON_SPACING_MARK || type == Character.FORMAT ? NOTHING : UNKNOWN;
+  private static Face face(boolean bold) {
+    return bold ? Face.BOLD : Face.REGULAR;
   }
 
   /**
@@ -72,16 +37,16 @@ public final class TextMeasure {
    * is a text of endless length. Each letter is measured a few times, however long the text.
    */
   public static List<String> wrap(String text, Lettering lettering, double room) {
-    boolean bold = lettering.bold();
+    Face face = face(lettering.bold());
     double size = lettering.size();
-    long space = thousandths(' ', bold);
+    long space = face.units(' ');
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     long taken = 0;
     for (String word : SPACES.split(Words.atMost(text.strip(), Words.IN_A_TEXT), -1)) {
-      long needed = thousandths(word, bold);
+      long needed = face.units(word);
       long joined = line.isEmpty() ? needed : taken + space + needed;
-      if (width(joined, size) <= room) {
+      if (face.width(joined, size) <= room) {
         line.append(line.isEmpty() ? "" : " ").append(word);
         taken = joined;
         continue;
@@ -91,10 +56,10 @@ public final class TextMeasure {
         line.setLength(0);
       }
       int from = 0;
-      while (width(needed, size) > room && word.offsetByCodePoints(from, 1) < word.length()) {
+      while (face.width(needed, size) > room && word.offsetByCodePoints(from, 1) < word.length()) {
         String head = head(word, from, lettering, room);
         lines.add(head);
-        needed -= thousandths(head, bold);
+        needed -= face.units(head);
         from += head.length();
         if (from == word.length()) {
           break;
@@ -153,26 +118,5 @@ public final class TextMeasure {
       end = next;
     }
     return text.substring(from, end);
-  }
-
-  private static Width[] read() {
-    NavigableMap<Integer, Width> widths = new TreeMap<>();
-    try (InputStream stream = TextMeasure.class.getResourceAsStream("letter-widths.txt");
-        BufferedReader lines =
-            new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8))) {
-      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        if (!line.startsWith("#")) {
-          String[] part = line.split(" ", -1);
-          widths.put(
-              Integer.valueOf(part[0], 16),
-              new Width(Integer.parseInt(part[1]), Integer.parseInt(part[2])));
-        }
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException("the table of letter widths cannot be read", e);
-    }
-    return IntStream.rangeClosed(0, widths.lastKey())
-        .mapToObj(point -> widths.getOrDefault(point, outsideTheTable(point)))
-        .toArray(Width[]::new);
   }
 }

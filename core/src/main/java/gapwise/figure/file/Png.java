@@ -7,6 +7,7 @@ import com.github.weisj.jsvg.parser.SVGLoader;
 import com.github.weisj.jsvg.view.ViewBox;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
+import gapwise.figure.drawing.Face;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Svg;
@@ -21,6 +22,9 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Turns a drawing into a PNG picture, without a screen. */
 final class Png {
@@ -29,6 +33,8 @@ final class Png {
 
   /** Painted at a time, 4 bytes of memory each. */
   private static final int PIXELS_A_BAND = 8_000_000;
+
+  private static final Pattern WORDS = Pattern.compile("<text[^>]*>([^\n]*)</text>");
 
   private Png() {}
 
@@ -131,9 +137,20 @@ final class Png {
     }
   }
 
-  /** The painter knows no list of typefaces, only one; it gets the plain one of the machine. */
+  /**
+   * The painter knows no list of typefaces, only one: that which letters are measured in. Words
+   * that hold a letter it has not, such as East Asian names, are left to the machine.
+   */
   private static String typeface(String svg) {
-    return svg.replace(Svg.TYPEFACES, java.awt.Font.SANS_SERIF);
+    String painted = svg.replace(Svg.TYPEFACES, PaintedFaces.FAMILY);
+    return Face.REGULAR.has(painted) ? painted : WORDS.matcher(painted).replaceAll(Png::ofMachine);
+  }
+
+  private static String ofMachine(MatchResult text) {
+    String machine = " font-family=\"" + java.awt.Font.SANS_SERIF + "\"";
+    boolean ours = Face.REGULAR.has(text.group(1));
+    return Matcher.quoteReplacement(
+        ours ? text.group() : "<text" + machine + text.group().substring("<text".length()));
   }
 
   /** The loader's usual limit of elements is made for icons; ours grows with the drawing. */

@@ -54,19 +54,27 @@ record AxisFoot(Board board) implements PagePart {
     return small().size() * 0.6;
   }
 
+  /** Room for the words of one direction under the plot: its half, or all of it for one alone. */
+  private double underPlotRoom() {
+    boolean both = !lower().isEmpty() && !higher().isEmpty();
+    double width = board.axis().right() - board.axis().left();
+    return both ? width / 2 - apart() : width;
+  }
+
   /** Whether both words of direction fit under their half of the plot. */
   private boolean underPlot() {
-    double half = centre() - board.axis().left() - apart();
-    return small().width(lower()) <= half && small().width(higher()) <= half;
+    double room = underPlotRoom();
+    return small().width(lower()) <= room && small().width(higher()) <= room;
   }
 
   private List<String> lowerLines() {
-    double room = centre() - board.columns().blockLeft() - apart();
+    double room = underPlot() ? underPlotRoom() : centre() - board.columns().blockLeft() - apart();
     return lower().isEmpty() ? List.of() : TextMeasure.wrap(lower(), small(), room);
   }
 
   private List<String> higherLines() {
-    double room = board.style().sheet().right() - centre() - apart();
+    double room =
+        underPlot() ? underPlotRoom() : board.style().sheet().right() - centre() - apart();
     return higher().isEmpty() ? List.of() : TextMeasure.wrap(higher(), small(), room);
   }
 

@@ -15,7 +15,8 @@ record BlockHead(Board board, String name, boolean first) implements PagePart {
   }
 
   private double before() {
-    return board.style().type().text() * (first ? 0.45 : 0.75);
+    double close = board.style().sheet().landscape() ? 0.6 : 1;
+    return board.style().type().text() * (first ? 0.45 : 0.75) * close;
   }
 
   private List<String> lines() {
@@ -31,7 +32,8 @@ record BlockHead(Board board, String name, boolean first) implements PagePart {
   }
 
   private double ticks() {
-    return board.style().sheet().stacked() ? board.style().type().small() * 1.5 : 0;
+    boolean told = board.style().sheet().stacked() && board.repeatsTicks();
+    return told ? board.style().type().small() * 1.5 : 0;
   }
 
   private double leading() {

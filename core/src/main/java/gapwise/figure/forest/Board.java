@@ -4,7 +4,6 @@ import gapwise.figure.drawing.Axis;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.Ticks;
@@ -40,9 +39,16 @@ record Board(
   /** Room for one tick, in sizes of its text. */
   private static final double SIZES_PER_TICK = 2.9;
 
-  static Board of(Forest forest, Medium medium) {
-    Style style = medium.style(forest.rows().size());
-    ForestColumns columns = ForestColumns.of(forest, style);
+  static Board of(Forest forest, Style style) {
+    return of(forest, style, ForestColumns.of(forest, style));
+  }
+
+  /** For pooled values alone, without columns of single series. */
+  static Board compared(Forest forest, Style style) {
+    return of(forest, style, ForestColumns.compared(forest, style));
+  }
+
+  private static Board of(Forest forest, Style style, ForestColumns columns) {
     double room = columns.plotRight() - columns.plotLeft();
     int most = (int) Math.max(4, Math.min(9, room / (SIZES_PER_TICK * style.type().small())));
     Ticks ticks = AxisRange.of(forest, most);
@@ -70,9 +76,21 @@ record Board(
     return greatestRadius * Math.sqrt(weightPercent.getAsDouble() / greatestWeight);
   }
 
+  /** A missing length in its column: drawn, or where the plot needs the room, in words. */
+  void span(Svg svg, Span span, double middle) {
+    if (columns.bonesDrawn()) {
+      spans.draw(svg, span, columns.spanLeft(), middle);
+      return;
+    }
+    Lettering letters = style.text();
+    double baseline = middle + letters.middleToBaseline();
+    svg.text(columns.spanRight(), baseline, Svg.Anchor.END, letters, span.label());
+  }
+
   /** Whether the figure is so long that the ticks are told again at each block. */
   boolean repeatsTicks() {
-    return style.sheet().stacked() || forest.rows().size() > ROWS_WITHOUT_REPEATED_TICKS;
+    boolean phone = style.sheet().stacked() && style.sheet().onScreen();
+    return phone || forest.rows().size() > ROWS_WITHOUT_REPEATED_TICKS;
   }
 
   /** Light lines at the ticks, the dotted no-effect line and named thresholds. */

@@ -11,7 +11,9 @@ import java.util.List;
 
 /** The line of column headings with the rule under it; on a phone only the axis is named. */
 record ColumnHeads(Board board) implements PagePart {
-  private static final String SPAN = say("figure.head-of-bone");
+  static final String SPAN = say("figure.head-of-bone");
+  private static final String SERIES = say("figure.head-of-series");
+  private static final String METHOD = say("figure.head-of-method");
 
   private Lettering small() {
     return board.style().small();
@@ -30,7 +32,9 @@ record ColumnHeads(Board board) implements PagePart {
   }
 
   private List<String> spanLines() {
-    return TextMeasure.wrap(SPAN, small(), board.style().rhythm().span());
+    return board.columns().bonesTold()
+        ? TextMeasure.wrap(SPAN, small(), board.columns().spanRoom())
+        : List.of();
   }
 
   private int lines() {
@@ -53,10 +57,17 @@ record ColumnHeads(Board board) implements PagePart {
     if (board.style().sheet().stacked()) {
       column(svg, columns.blockLeft(), Svg.Anchor.START, axisLines(), foot);
     } else {
-      column(
-          svg, columns.blockLeft(), Svg.Anchor.START, List.of(say("figure.head-of-series")), foot);
-      column(svg, columns.spanLeft(), Svg.Anchor.START, spanLines(), foot);
-      column(svg, columns.countsRight(), Svg.Anchor.END, List.of(heading.counts()), foot);
+      if (columns.bonesTold()) {
+        column(svg, columns.blockLeft(), Svg.Anchor.START, List.of(SERIES), foot);
+        if (columns.bonesDrawn()) {
+          column(svg, columns.spanLeft(), Svg.Anchor.START, spanLines(), foot);
+        } else {
+          column(svg, columns.spanRight(), Svg.Anchor.END, spanLines(), foot);
+        }
+        column(svg, columns.countsRight(), Svg.Anchor.END, List.of(heading.counts()), foot);
+      } else {
+        column(svg, columns.blockLeft(), Svg.Anchor.START, List.of(METHOD), foot);
+      }
       double centre = (board.axis().left() + board.axis().right()) / 2;
       column(svg, centre, Svg.Anchor.MIDDLE, axisLines(), foot);
       column(svg, columns.valuesRight(), Svg.Anchor.END, List.of(heading.values()), foot);

@@ -8,12 +8,16 @@ import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
 import gapwise.figure.drawing.Style;
+import gapwise.figure.page.PageNumber;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** The words above, after and below the plot as parts: title, sentences, notes, cautions, foot. */
 final class FigureWords {
+  private static final int MANY = 99;
+
   private FigureWords() {}
 
   static List<PagePart> firstHead(Board board) {
@@ -38,7 +42,10 @@ final class FigureWords {
 
   static List<PagePart> titleAgain(Board board) {
     String title = continued(board.forest().heading().title());
-    return List.of(line(board, title, Lettering.bold(board.style().type().sentence()), 0));
+    Style.Type type = board.style().type();
+    boolean slide = board.style().sheet().landscape();
+    double size = slide ? Math.max(type.sentence(), 0.8 * type.title()) : type.sentence();
+    return List.of(line(board, title, Lettering.bold(size), 0));
   }
 
   /** A title or name where it stands again on a further page. */
@@ -47,6 +54,48 @@ final class FigureWords {
   }
 
   static List<PagePart> tail(Board board) {
+    List<PagePart> tail = new ArrayList<>(leftOut(board));
+    tail.add(Key.of(board));
+    tail.addAll(reading(board, true));
+    return List.copyOf(tail);
+  }
+
+  /**
+   * What follows pooled values alone, the longest first: where it does not fit under them, notes
+   * and then the key go on with the series.
+   */
+  static List<List<PagePart>> tailsOfCompared(Board board) {
+    List<PagePart> key = List.of(Key.of(board));
+    List<PagePart> all = Stream.concat(key.stream(), notes(board).stream()).toList();
+    return List.of(all, key, List.of());
+  }
+
+  /**
+   * What follows the series where the pooled values stand on a page before.
+   *
+   * @param told which of the tails of the pooled values they have, from 0
+   */
+  static List<PagePart> tailOfSeries(Board board, int told) {
+    List<PagePart> tail = new ArrayList<>(leftOut(board));
+    if (told > 1) {
+      tail.add(Key.of(board));
+    }
+    tail.addAll(reading(board, told > 0));
+    return List.copyOf(tail);
+  }
+
+  /** How to read bones and numbers; on a slide in one paragraph. */
+  private static List<PagePart> reading(Board board, boolean notes) {
+    List<String> words = new ArrayList<>();
+    boolean drawn = board.columns().bonesDrawn();
+    words.add(drawn ? SpanKey.words(board.forest()) : say("figure.bone-in-words"));
+    if (notes) {
+      words.addAll(board.forest().notes());
+    }
+    return drawn ? lines(board, words) : lines(board, List.of(String.join(" ", words)));
+  }
+
+  private static List<PagePart> leftOut(Board board) {
     Forest forest = board.forest();
     List<PagePart> tail = new ArrayList<>();
     double small = board.style().type().small();
@@ -57,16 +106,27 @@ final class FigureWords {
       tail.add(line(board, words, bold, small));
       forest.leftOut().forEach(row -> tail.add(new LeftOutLine(board, row)));
     }
-    tail.add(Key.of(board));
-    tail.add(line(board, SpanKey.words(forest), board.style().source(), small * 0.2));
-    forest
-        .notes()
-        .forEach(note -> tail.add(line(board, note, board.style().source(), small * 0.3)));
-    return List.copyOf(tail);
+    return tail;
+  }
+
+  private static List<PagePart> notes(Board board) {
+    List<String> notes = board.forest().notes();
+    return notes.isEmpty() ? List.of() : lines(board, List.of(String.join(" ", notes)));
+  }
+
+  private static List<PagePart> lines(Board board, List<String> words) {
+    double before = board.style().type().small() * 0.3;
+    return words.stream().map(each -> line(board, each, board.style().source(), before)).toList();
+  }
+
+  /** The foot of one of very many pages, as tall as that of any. */
+  static List<PagePart> footOfMany(Board board) {
+    boolean paged = board.style().sheet().pageHeight().isPresent();
+    return foot(board, paged ? new PageNumber(MANY, MANY) : new PageNumber(1, 1));
   }
 
   /** Cautions stand where results stand: at the foot of every page. */
-  static List<PagePart> foot(Board board) {
+  static List<PagePart> foot(Board board, PageNumber number) {
     Forest forest = board.forest();
     Style style = board.style();
     List<PagePart> foot = new ArrayList<>();
@@ -76,8 +136,12 @@ final class FigureWords {
     forest
         .cautions()
         .forEach(each -> foot.add(Paragraph.caution(each, style.sheet().margin(), room, caution)));
-    String provenance = String.join(" \u00b7 ", forest.provenance().phrases());
-    foot.add(line(board, provenance, style.source(), style.type().foot() * 0.6));
+    List<String> phrases = new ArrayList<>(forest.provenance().phrases());
+    // Printed pages lie together; a sheet on a screen stands alone, and must tell of the others.
+    (style.sheet().onScreen() ? number.wordsAmong(forest.rows().size()) : number.words())
+        .ifPresent(phrases::add);
+    foot.add(
+        line(board, String.join(" \u00b7 ", phrases), style.source(), style.type().foot() * 0.6));
     return List.copyOf(foot);
   }
 

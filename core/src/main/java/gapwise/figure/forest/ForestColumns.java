@@ -17,6 +17,8 @@ import java.util.stream.Stream;
  * @param labelLeft x of the names of series
  * @param labelRoom room for a name
  * @param spanLeft x of the spans
+ * @param spanRoom room for a span; none where only pooled values stand
+ * @param bonesDrawn whether spans are drawn, not told in numbers
  * @param countsRight right edge of the counts
  * @param countsRoom room for the counts
  * @param plotLeft left end of the axis
@@ -28,46 +30,58 @@ record ForestColumns(
     double labelLeft,
     double labelRoom,
     double spanLeft,
+    double spanRoom,
+    boolean bonesDrawn,
     double countsRight,
     double countsRoom,
     double plotLeft,
     double plotRight,
     double valuesRight) {
   /** Names get no more than this share of the width; longer ones wrap or are shortened. */
-  private static final double MOST_FOR_NAMES = 0.28;
+  private static final double MOST_FOR_NAMES = 0.26;
+
+  private static final double MOST_FOR_NAMES_ON_A_SLIDE = 0.22;
+
+  /** Names of methods where they alone stand beside the plot. */
+  private static final double MOST_FOR_METHODS = 0.3;
+
+  /** Of a column of a paper; the plot has the rest. */
+  private static final double BESIDE_THE_PLOT = 0.42;
 
   /** The plot keeps at least this share of the width. */
-  private static final double LEAST_FOR_PLOT = 0.23;
+  private static final double LEAST_FOR_PLOT = 0.3;
+
+  /** A slide is looked at from afar, and at its plot. */
+  private static final double LEAST_FOR_PLOT_ON_A_SLIDE = 0.44;
+
+  /** The longer line of a heading broken in two. */
+  private static final double HALF_A_HEADING = 0.6;
 
   /** Counts get no more than this share; they are a few figures, and longer words are shortened. */
   private static final double MOST_FOR_COUNTS = 0.16;
 
+  private static final double MOST_FOR_COUNTS_ON_A_SLIDE = 0.1;
+
   static ForestColumns of(Forest forest, Style style) {
     Style.Sheet sheet = style.sheet();
-    double gap = style.type().text() * 1.3;
     double lens = style.rhythm().lensRadius();
     if (sheet.stacked()) {
-      double left = sheet.margin();
-      return new ForestColumns(
-          left,
-          left,
-          sheet.room(),
-          left,
-          sheet.right(),
-          sheet.room(),
-          left + lens,
-          sheet.right() - lens,
-          sheet.right());
+      return stacked(style);
     }
+    boolean slide = sheet.landscape();
+    double gap = style.type().text() * (slide ? 1 : 1.3);
     double values = valuesRoom(forest, style);
-    double counts = Math.min(countsRoom(forest, style), sheet.width() * MOST_FOR_COUNTS);
-    double span = style.rhythm().span();
+    double span = slide ? boneWords(forest, style) : style.rhythm().span();
+    double mostCounts = slide ? MOST_FOR_COUNTS_ON_A_SLIDE : MOST_FOR_COUNTS;
+    double counts = Math.min(countsRoom(forest, style, span), sheet.width() * mostCounts);
     double indent = indent(forest, style);
     double fixed = indent + span + counts + values + 4 * gap + 2 * lens;
+    double mostNames = slide ? MOST_FOR_NAMES_ON_A_SLIDE : MOST_FOR_NAMES;
+    double leastPlot = slide ? LEAST_FOR_PLOT_ON_A_SLIDE : LEAST_FOR_PLOT;
     double most =
-        Math.min(
-            sheet.width() * MOST_FOR_NAMES, sheet.room() - fixed - sheet.width() * LEAST_FOR_PLOT);
-    double label = Math.max(style.type().text() * 7, Math.min(most, labelRoom(forest, style)));
+        Math.min(sheet.width() * mostNames, sheet.room() - fixed - sheet.width() * leastPlot);
+    double least = style.type().text() * (slide ? 9 : 7);
+    double label = Math.max(least, Math.min(most, labelRoom(forest, style)));
     double spanLeft = sheet.margin() + indent + label + gap;
     double countsRight = spanLeft + span + gap + counts;
     return new ForestColumns(
@@ -75,11 +89,78 @@ record ForestColumns(
         sheet.margin() + indent,
         label,
         spanLeft,
+        span,
+        !slide,
         countsRight,
         counts,
         countsRight + gap + lens,
         sheet.right() - values - gap - lens,
         sheet.right());
+  }
+
+  /** On a phone the plot has the full width; in a column of a paper numbers stand beside it. */
+  private static ForestColumns stacked(Style style) {
+    Style.Sheet sheet = style.sheet();
+    double left = sheet.margin();
+    double lens = style.rhythm().lensRadius();
+    double beside = sheet.onScreen() ? 0 : sheet.room() * BESIDE_THE_PLOT;
+    return new ForestColumns(
+        left,
+        left,
+        sheet.room(),
+        left,
+        style.rhythm().span(),
+        sheet.onScreen(),
+        sheet.right(),
+        sheet.room(),
+        left + beside + lens,
+        sheet.right() - lens,
+        sheet.right());
+  }
+
+  /** For pooled values alone: names of methods, plot, values. */
+  static ForestColumns compared(Forest forest, Style style) {
+    Style.Sheet sheet = style.sheet();
+    double gap = style.type().text();
+    double lens = style.rhythm().lensRadius();
+    double left = sheet.margin();
+    double names = sheet.width() * MOST_FOR_METHODS;
+    return new ForestColumns(
+        left,
+        left,
+        names,
+        left + names,
+        0,
+        false,
+        left + names,
+        0,
+        left + names + gap + lens,
+        sheet.right() - valuesRoom(forest, style) - gap - lens,
+        sheet.right());
+  }
+
+  /** Whether there is a column of missing lengths. */
+  boolean bonesTold() {
+    return spanRoom > 0;
+  }
+
+  double spanRight() {
+    return spanLeft + spanRoom;
+  }
+
+  double plotWidth() {
+    return plotRight - plotLeft;
+  }
+
+  /** Room for missing lengths in numbers, under a heading of two lines. */
+  private static double boneWords(Forest forest, Style style) {
+    double heading = style.small().width(ColumnHeads.SPAN) * HALF_A_HEADING;
+    DoubleStream labels =
+        Stream.concat(
+                forest.rows().stream().map(ForestRow::span),
+                forest.leftOut().stream().map(ForestLeftOut::span))
+            .mapToDouble(span -> style.text().width(span.label()));
+    return labels.reduce(heading, Math::max) + 1;
   }
 
   /** Where a new centre is likely to lie, as it stands under a pooled value. */
@@ -110,7 +191,7 @@ record ForestColumns(
   }
 
   /** Words of a summary reach into the room of the spans, since a summary has none. */
-  private static double countsRoom(Forest forest, Style style) {
+  private static double countsRoom(Forest forest, Style style, double span) {
     DoubleStream rows =
         Stream.concat(
                 forest.rows().stream().map(ForestRow::counts),
@@ -123,7 +204,7 @@ record ForestColumns(
                     Math.max(
                         style.small().width(each.participants()),
                         style.small().width(each.series().words())))
-            .map(width -> width - style.rhythm().span());
+            .map(width -> width - span);
     double heading = style.small().width(forest.heading().counts());
     return DoubleStream.concat(rows, pooled).reduce(heading, Math::max);
   }

@@ -9,7 +9,6 @@ import gapwise.figure.file.FigureMetadata;
 import gapwise.figure.page.PageNumber;
 import java.util.AbstractList;
 import java.util.List;
-import java.util.Optional;
 
 /** Draws forest plots: the same value gives the same bytes on every machine. */
 public final class ForestDrawing {
@@ -22,23 +21,20 @@ public final class ForestDrawing {
    * so that one of many costs no more than itself.
    */
   public static List<Picture> draw(Forest forest, Medium medium) {
-    Board board = Board.of(forest, medium);
-    return new Sheets(board, new Paginator(board).pages());
+    return new Sheets(ForestPages.of(forest, medium));
   }
 
   /** Drawings that are made when they are taken. */
   private static final class Sheets extends AbstractList<Picture> {
-    private final Board board;
     private final List<PageOfParts> pages;
 
-    Sheets(Board board, List<PageOfParts> pages) {
-      this.board = board;
+    Sheets(List<PageOfParts> pages) {
       this.pages = pages;
     }
 
     @Override
     public Picture get(int index) {
-      return picture(board, pages.get(index), new PageNumber(index + 1, pages.size()));
+      return picture(pages.get(index), new PageNumber(index + 1, pages.size()));
     }
 
     @Override
@@ -49,13 +45,14 @@ public final class ForestDrawing {
 
   /** How many drawings {@link #draw} gives. */
   static int sheets(Forest forest, Medium medium) {
-    return new Paginator(Board.of(forest, medium)).pages().size();
+    return ForestPages.of(forest, medium).size();
   }
 
-  private static Picture picture(Board board, PageOfParts page, PageNumber number) {
+  private static Picture picture(PageOfParts page, PageNumber number) {
+    Board board = page.board();
     Style.Sheet sheet = board.style().sheet();
     Forest forest = board.forest();
-    double height = sheet.fixedHeight().orElse(page.height());
+    double height = sheet.fixedHeight().orElseGet(() -> page.height(number));
     String title = number.title(forest.heading().title());
     boolean links =
         forest.rows().stream().anyMatch(row -> row.href().isPresent())
@@ -66,14 +63,7 @@ public final class ForestDrawing {
     svg.element("desc", forest.description());
     FigureMetadata.write(svg, forest);
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
-    page.draw(svg, board, height, pageWords(board, number).orElse(""));
+    page.draw(svg, height, number);
     return new Picture(svg.end(), sheet.width(), height);
-  }
-
-  /** Printed pages lie together; a sheet on a screen stands alone, and must tell of the others. */
-  private static Optional<String> pageWords(Board board, PageNumber number) {
-    return board.style().sheet().onScreen()
-        ? number.wordsAmong(board.forest().rows().size())
-        : number.words();
   }
 }

@@ -73,6 +73,9 @@ final class Key {
               },
               say("figure.key-beyond-axis")));
     }
+    if (!board.columns().bonesDrawn()) {
+      return new Legend(board.style(), entries);
+    }
     double scale = board.spans().unitsPerCentimetre();
     double bar = board.spans().scaleBarCentimetres(60);
     entries.add(

@@ -65,7 +65,7 @@ record LeftOutLine(Board board, ForestLeftOut row) implements PagePart {
               : lines(svg, List.of(row.counts()), columns.labelLeft(), small, y);
       lines(svg, reasonLines(), columns.labelLeft(), small, y);
     } else {
-      board.spans().draw(svg, row.span(), columns.spanLeft(), middle);
+      board.span(svg, row.span(), middle);
       if (!row.counts().isBlank()) {
         double baseline = middle + soft().middleToBaseline();
         svg.text(columns.countsRight(), baseline, Svg.Anchor.END, soft(), row.counts());

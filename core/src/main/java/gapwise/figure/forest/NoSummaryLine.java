@@ -22,29 +22,47 @@ record NoSummaryLine(Board board, ForestSummary.NotPooled none) implements PageP
     return TextMeasure.wrap(none.label(), board.style().bold(), room(), 2);
   }
 
+  /** Whether the reason stands beside its label. */
+  private boolean onOneLine() {
+    double both = board.style().bold().width(none.label()) + apart();
+    return board.style().sheet().landscape()
+        && both + board.style().small().width(none.reason()) <= room();
+  }
+
+  private double apart() {
+    return board.style().type().text() * 0.7;
+  }
+
   private double line() {
     return board.style().type().text() * 1.32;
   }
 
   @Override
   public double height() {
-    return line() * (labelLines().size() + reasonLines().size()) + line() * 0.6;
+    int lines = onOneLine() ? 1 : labelLines().size() + reasonLines().size();
+    return line() * lines + line() * 0.6;
   }
 
   @Override
   public void draw(Svg svg, double top) {
     svg.open("g", "data-part", "not-pooled");
     double y = top + line() * 0.3;
-    y = lines(svg, labelLines(), board.style().bold(), y);
-    lines(svg, reasonLines(), board.style().small(), y);
+    double left = board.columns().labelLeft();
+    double under = lines(svg, labelLines(), board.style().bold(), left, y);
+    if (onOneLine()) {
+      double beside = left + board.style().bold().width(none.label()) + apart();
+      lines(svg, List.of(none.reason()), board.style().small(), beside, y);
+    } else {
+      lines(svg, reasonLines(), board.style().small(), left, under);
+    }
     svg.close("g");
   }
 
-  private double lines(Svg svg, List<String> lines, Lettering lettering, double top) {
+  private double lines(Svg svg, List<String> lines, Lettering lettering, double x, double top) {
     double y = top;
     for (String each : lines) {
       double baseline = y + line() / 2 + lettering.middleToBaseline();
-      svg.text(board.columns().labelLeft(), baseline, Svg.Anchor.START, lettering, each);
+      svg.text(x, baseline, Svg.Anchor.START, lettering, each);
       y += line();
     }
     return y;

@@ -8,142 +8,151 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Fills pages with the parts of a figure; without a page height there is one page. */
+/**
+ * Fills pages with chunks of rows and what follows them; without a page height there is one page.
+ * Whatever follows stands under rows: where it does not fit under the last of them, some of those
+ * go on to a further page with it.
+ */
 final class Paginator {
   private final Board board;
+  private final List<PagePart> firstHead;
   private final double pageHeight;
   private final List<PagePart> strip;
-  private final List<PagePart> foot;
   private final AxisFoot axis;
-  private final List<PageOfParts> pages = new ArrayList<>();
-
-  private List<PagePart> head;
-
-  /** Height of what stands on the page under way whatever is plotted: head, axis, foot, margins. */
-  private double around;
-
-  private final List<PagePart> plotted = new ArrayList<>();
-  private final List<PagePart> tail = new ArrayList<>();
-  private double filled = 0;
+  private final double footAndMargins;
 
   /** Parts that must stay together, and the block they belong to. */
-  private record Chunk(String block, boolean startsBlock, List<PagePart> parts) {}
+  record Chunk(String block, boolean startsBlock, List<PagePart> parts) {
+    double height() {
+      return Stack.height(parts);
+    }
+  }
 
-  Paginator(Board board) {
+  /** What stands on one page between its head and its foot. */
+  private record Laid(List<Chunk> chunks, List<PagePart> tail) {
+    Laid() {
+      this(new ArrayList<>(), new ArrayList<>());
+    }
+  }
+
+  /**
+   * Pages of one figure.
+   *
+   * @param firstHead what stands over the first page
+   */
+  Paginator(Board board, List<PagePart> firstHead) {
     this.board = board;
+    this.firstHead = firstHead;
     this.pageHeight = board.style().sheet().pageHeight().orElse(Double.POSITIVE_INFINITY);
     this.strip =
         board.forest().provenance().demonstration()
             ? List.of(Strip.invented(board.style()))
             : List.of();
-    this.foot = FigureWords.foot(board);
     this.axis = new AxisFoot(board);
-    begin(FigureWords.firstHead(board));
+    this.footAndMargins =
+        Stack.height(FigureWords.footOfMany(board)) + Stack.margins(board.style().sheet().margin());
   }
 
-  private void begin(List<PagePart> pageHead) {
-    head = pageHead;
-    around =
-        Stack.height(strip)
-            + Stack.height(head)
-            + axis.height()
-            + Stack.height(foot)
-            + Stack.margins(margin());
-  }
-
-  List<PageOfParts> pages() {
-    for (Chunk chunk : chunks()) {
-      Work.check();
-      double needed = Stack.height(chunk.parts());
-      if (!plotted.isEmpty() && left() < needed) {
-        turn();
-        if (!chunk.startsBlock() && !chunk.block().isBlank()) {
-          plot(new BlockHead(board, FigureWords.continued(chunk.block()), true));
-        }
-      }
-      chunk.parts().forEach(this::plot);
+  List<PageOfParts> pages(List<Chunk> chunks, List<PagePart> tail) {
+    List<Laid> laid = filled(chunks);
+    place(tail, laid);
+    List<PageOfParts> pages = new ArrayList<>();
+    for (int i = 0; i < laid.size(); i++) {
+      pages.add(page(i, laid.get(i)));
     }
-    for (PagePart part : FigureWords.tail(board)) {
-      if (left() < part.height() && !(plotted.isEmpty() && tail.isEmpty())) {
-        turn();
-      }
-      tail.add(part);
-      filled += part.height();
-    }
-    turn();
     return List.copyOf(pages);
   }
 
-  private void plot(PagePart part) {
-    plotted.add(part);
-    filled += part.height();
-  }
-
-  /** Room left on the page under what is already on it. */
-  private double left() {
-    return pageHeight - filled - around;
-  }
-
-  private double margin() {
-    return board.style().sheet().margin();
-  }
-
-  /** Takes the page as it stands and begins the next. */
-  private void turn() {
-    boolean onlyTail = plotted.isEmpty() && !pages.isEmpty();
-    pages.add(
-        new PageOfParts(
-            strip,
-            onlyTail ? FigureWords.titleAgain(board) : head,
-            List.copyOf(plotted),
-            plotted.isEmpty() ? Optional.empty() : Optional.of(axis),
-            List.copyOf(tail),
-            foot,
-            margin()));
-    plotted.clear();
-    tail.clear();
-    filled = 0;
-    begin(FigureWords.nextHead(board));
-  }
-
-  private List<Chunk> chunks() {
-    List<Chunk> chunks = new ArrayList<>();
-    boolean first = true;
-    for (Block block : board.forest().blocks()) {
-      List<PagePart> together = new ArrayList<>();
-      together.add(new BlockHead(board, block.name(), first));
-      first = false;
-      boolean starts = true;
-      List<ForestRow> rows = block.rows();
-      for (int i = 0; i < rows.size() - 1; i++) {
-        together.add(series(rows.get(i)));
-        chunks.add(new Chunk(block.name(), starts, List.copyOf(together)));
-        together.clear();
-        starts = false;
+  /** As many chunks on each page as fit, one at least. */
+  private List<Laid> filled(List<Chunk> chunks) {
+    List<Laid> pages = new ArrayList<>();
+    Laid page = new Laid();
+    pages.add(page);
+    double left = room(0);
+    for (Chunk chunk : chunks) {
+      Work.check();
+      double needed = chunk.height();
+      if (!page.chunks().isEmpty() && left < needed) {
+        page = new Laid();
+        left = room(pages.size());
+        pages.add(page);
+        left -= continued(chunk).map(PagePart::height).orElse(0.0);
       }
-      // The last series stays with the summary under it.
-      if (!rows.isEmpty()) {
-        together.add(series(rows.get(rows.size() - 1)));
+      page.chunks().add(chunk);
+      left -= needed;
+    }
+    return pages;
+  }
+
+  private void place(List<PagePart> tail, List<Laid> pages) {
+    Laid last = pages.get(pages.size() - 1);
+    double left = left(pages.size() - 1, last);
+    if (Stack.height(tail) <= left) {
+      last.tail().addAll(tail);
+      return;
+    }
+    for (int moved = last.chunks().size() / 2; moved > 0; moved--) {
+      Laid next = new Laid();
+      next.chunks()
+          .addAll(last.chunks().subList(last.chunks().size() - moved, last.chunks().size()));
+      if (Stack.height(tail) <= left(pages.size(), next)) {
+        last.chunks().removeAll(next.chunks());
+        next.tail().addAll(tail);
+        pages.add(next);
+        return;
       }
-      together.add(summary(block.summary(), false));
-      chunks.add(new Chunk(block.name(), starts, List.copyOf(together)));
     }
-    board
-        .forest()
-        .overall()
-        .ifPresent(all -> chunks.add(new Chunk("", true, List.of(summary(all, true)))));
-    return chunks;
+    for (PagePart part : tail) {
+      if (left < part.height() && !(last.chunks().isEmpty() && last.tail().isEmpty())) {
+        last = new Laid();
+        left = roomUnder(FigureWords.titleAgain(board));
+        pages.add(last);
+      }
+      last.tail().add(part);
+      left -= part.height();
+    }
   }
 
-  private PagePart series(ForestRow row) {
-    return Sized.of(
-        board.style().sheet().stacked() ? new SeriesCard(board, row) : new SeriesLine(board, row));
+  /** Room for chunks and tail on the page of a number from 0. */
+  private double room(int page) {
+    return roomUnder(page == 0 ? firstHead : FigureWords.nextHead(board)) - axis.height();
   }
 
-  private PagePart summary(ForestSummary summary, boolean overall) {
-    if (summary instanceof ForestSummary.Pooled pooled) {
-      return new SummaryLine(board, pooled, overall);
+  private double roomUnder(List<PagePart> head) {
+    return pageHeight - Stack.height(strip) - Stack.height(head) - footAndMargins;
+  }
+
+  private double left(int number, Laid page) {
+    double taken = Stack.height(plotted(page, number));
+    return room(number) - taken - Stack.height(page.tail());
+  }
+
+  /** The name of a block again where its rows go on. */
+  private Optional<PagePart> continued(Chunk first) {
+    return first.startsBlock() || first.block().isBlank()
+        ? Optional.empty()
+        : Optional.of(new BlockHead(board, FigureWords.continued(first.block()), true));
+  }
+
+  private List<PagePart> plotted(Laid page, int number) {
+    List<PagePart> plotted = new ArrayList<>();
+    if (number > 0 && !page.chunks().isEmpty()) {
+      continued(page.chunks().get(0)).ifPresent(plotted::add);
     }
-    return new NoSummaryLine(board, (ForestSummary.NotPooled) summary);
+    page.chunks().forEach(chunk -> plotted.addAll(chunk.parts()));
+    return plotted;
+  }
+
+  private PageOfParts page(int number, Laid page) {
+    List<PagePart> plotted = plotted(page, number);
+    List<PagePart> nextHead =
+        plotted.isEmpty() ? FigureWords.titleAgain(board) : FigureWords.nextHead(board);
+    return new PageOfParts(
+        board,
+        strip,
+        number == 0 ? firstHead : nextHead,
+        plotted,
+        plotted.isEmpty() ? Optional.empty() : Optional.of(axis),
+        List.copyOf(page.tail()));
   }
 }

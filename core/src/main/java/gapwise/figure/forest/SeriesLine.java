@@ -46,7 +46,7 @@ record SeriesLine(Board board, ForestRow row) implements PagePart {
     svg.open("g", "data-part", "series").element("title", SeriesWords.full(board.forest(), row));
     name(svg, middle);
     double baseline = middle + style.text().middleToBaseline();
-    board.spans().draw(svg, row.span(), columns.spanLeft(), middle);
+    board.span(svg, row.span(), middle);
     if (!row.counts().isBlank()) {
       String counts = TextMeasure.shorten(row.counts(), style.text(), columns.countsRoom());
       svg.text(columns.countsRight(), baseline, Svg.Anchor.END, style.text(), counts);

@@ -30,6 +30,10 @@ record SummaryLine(Board board, ForestSummary.Pooled pooled, boolean overall) im
   }
 
   private double line() {
+    return line(board);
+  }
+
+  private static double line(Board board) {
     return board.style().type().text() * 1.32;
   }
 
@@ -43,12 +47,12 @@ record SummaryLine(Board board, ForestSummary.Pooled pooled, boolean overall) im
 
   @Override
   public double height() {
-    double marks = line() + bandHeight() + 6;
+    double marks = line() + bandHeight(board) + 6;
     double words = wordsHeight() + (stacked() ? PHONE_STRIP : 0);
     return before() + Math.max(words, marks) + board.style().type().text() * 0.35;
   }
 
-  private double bandHeight() {
+  private static double bandHeight(Board board) {
     return Math.max(5, board.style().rhythm().bone() * 0.5);
   }
 
@@ -78,7 +82,7 @@ record SummaryLine(Board board, ForestSummary.Pooled pooled, boolean overall) im
     if (stacked()) {
       board.grid(svg, strip, strip + PHONE_STRIP);
     }
-    marks(svg, stacked() ? strip + 11 : middle);
+    marks(svg, board, pooled, stacked() ? strip + 11 : middle);
     svg.close("g");
   }
 
@@ -113,12 +117,13 @@ record SummaryLine(Board board, ForestSummary.Pooled pooled, boolean overall) im
                     ForestColumns.newCentre(board.forest(), limits)));
   }
 
-  private void marks(Svg svg, double middle) {
-    double half = Math.min(line() / 2 - 1, board.style().rhythm().lensRadius() * 0.85);
+  /** Rhombus and band around and under a height. */
+  static void marks(Svg svg, Board board, ForestSummary.Pooled pooled, double middle) {
+    double half = Math.min(line(board) / 2 - 1, board.style().rhythm().lensRadius() * 0.85);
     Marks.rhombus(svg, board.axis(), pooled.estimate(), middle, half);
     pooled
         .prediction()
         .ifPresent(
-            limits -> Marks.band(svg, board.axis(), limits, middle + half + 3, bandHeight()));
+            limits -> Marks.band(svg, board.axis(), limits, middle + half + 3, bandHeight(board)));
   }
 }

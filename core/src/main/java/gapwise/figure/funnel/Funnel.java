@@ -161,6 +161,9 @@ public record Funnel(
                     say(
                         "figure.funnel-series",
                         Map.of("series", Integer.toString(points.size())))));
+    if (centre.isEmpty()) {
+      words.add(say("figure.no-middle-line"));
+    }
     if (!imagined.isEmpty()) {
       words.add(say("figure.imagined-series", Map.of("series", imagined.size())));
     }

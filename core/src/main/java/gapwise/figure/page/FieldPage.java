@@ -26,7 +26,13 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
    * Shares of a landscape page that the field and its key may take; the words take the rest. Many
    * words get a wider column before letters get smaller.
    */
-  private static final double[] FIELD_SHARES = {0.63, 0.58, 0.53};
+  private static final double[] FIELD_SHARES = {0.7, 0.63, 0.58, 0.53};
+
+  /** How much larger letters are tried on a page that few words would leave empty. */
+  private static final double[] LARGER = {1.4, 1.3, 1.2, 1.1};
+
+  /** On a page of fixed height the field takes what is left, up to this many times its height. */
+  private static final double TALLER = 1.8;
 
   /** Step by which a page that the words overfill grows until all stands on it. */
   private static final double STEP = 1.04;
@@ -60,7 +66,7 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
   public Picture draw() {
     Style fitting = style;
     if (!style.sheet().landscape()) {
-      return drawn(plan(style, 1));
+      return drawn(plan(filling(), 1));
     }
     while (true) {
       for (double share : FIELD_SHARES) {
@@ -73,28 +79,55 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
     }
   }
 
-  private Plan plan(Style on, double share) {
-    List<PagePart> strip =
-        figure.provenance().demonstration() ? List.of(Strip.invented(on)) : List.of();
-    List<PagePart> title =
-        List.of(line(on, 0, figure.title(), Lettering.bold(on.type().title()), 0));
-    return on.sheet().landscape() ? landscape(on, share, strip, title) : upright(on, strip, title);
+  /** On a page of fixed height the largest letters that leave the field its height. */
+  private Style filling() {
+    if (style.sheet().fixedHeight().isPresent()) {
+      for (double factor : LARGER) {
+        Style larger = style.largerBy(factor);
+        if (free(larger, words(upright(larger))) >= content.wished(larger)) {
+          return larger;
+        }
+      }
+    }
+    return style;
   }
 
-  private Plan upright(Style on, List<PagePart> strip, List<PagePart> title) {
-    List<PagePart> head = new ArrayList<>(title);
+  private Plan plan(Style on, double share) {
+    return on.sheet().landscape()
+        ? landscape(on, share, strip(on), title(on))
+        : withField(upright(on));
+  }
+
+  private List<PagePart> strip(Style on) {
+    return figure.provenance().demonstration() ? List.of(Strip.invented(on)) : List.of();
+  }
+
+  private List<PagePart> title(Style on) {
+    return List.of(line(on, 0, figure.title(), Lettering.bold(on.type().title()), 0));
+  }
+
+  /** All but the field. */
+  private Plan upright(Style on) {
+    List<PagePart> head = new ArrayList<>(title(on));
     head.addAll(told(on, 0));
     List<PagePart> foot = new ArrayList<>(content.key(on));
     foot.addAll(cautions(on, 0));
     foot.add(source(on));
-    double words =
-        Stack.height(strip)
-            + Stack.height(head)
-            + Stack.height(foot)
-            + Stack.margins(on.sheet().margin());
-    double field = field(on, words);
-    List<PagePart> main = List.of(content.plot(on, field));
-    return new Plan(on, strip, head, main, List.of(), foot, words + Stack.height(main));
+    return new Plan(on, strip(on), head, List.of(), List.of(), foot, 0);
+  }
+
+  private Plan withField(Plan words) {
+    Style on = words.style();
+    List<PagePart> main = List.of(content.plot(on, field(on, words(words))));
+    double height = words(words) + Stack.height(main);
+    return new Plan(on, words.strip(), words.title(), main, List.of(), words.foot(), height);
+  }
+
+  private static double words(Plan plan) {
+    return Stack.height(plan.strip())
+        + Stack.height(plan.title())
+        + Stack.height(plan.foot())
+        + Stack.margins(plan.style().sheet().margin());
   }
 
   private Plan landscape(Style on, double share, List<PagePart> strip, List<PagePart> title) {
@@ -117,11 +150,16 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
   }
 
   private double field(Style on, double words) {
-    double free =
-        on.sheet().pageHeight().orElse(Double.POSITIVE_INFINITY)
-            - words
-            - content.plot(on, 0).height();
-    return Math.max(content.least(on), Math.min(content.wished(on), free));
+    boolean fixed = on.sheet().fixedHeight().isPresent();
+    double most = content.wished(on) * (fixed ? TALLER : 1);
+    return Math.max(content.least(on), Math.min(most, free(on, words)));
+  }
+
+  /** Height left for the field beside the words and what stands round the field. */
+  private double free(Style on, double words) {
+    return on.sheet().pageHeight().orElse(Double.POSITIVE_INFINITY)
+        - words
+        - content.plot(on, 0).height();
   }
 
   private Picture drawn(Plan plan) {

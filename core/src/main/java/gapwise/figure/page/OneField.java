@@ -16,6 +16,9 @@ public interface OneField extends FieldPage.Content {
   /** However long the words, the field keeps this share of the width. */
   double LEAST_SHAPE = 0.25;
 
+  /** In a narrow column height goes to the field before it goes to anything else. */
+  double LEAST_SHAPE_STACKED = 0.5;
+
   /** Beside words, on a landscape page, the field is narrower and must stay taller. */
   double LEAST_SHAPE_BESIDE = 0.42;
 
@@ -28,7 +31,11 @@ public interface OneField extends FieldPage.Content {
 
   @Override
   default double least(Style style) {
-    boolean beside = style.sheet().landscape();
-    return style.sheet().room() * (beside ? LEAST_SHAPE_BESIDE : LEAST_SHAPE);
+    Style.Sheet sheet = style.sheet();
+    double shape =
+        sheet.landscape()
+            ? LEAST_SHAPE_BESIDE
+            : sheet.stacked() ? LEAST_SHAPE_STACKED : LEAST_SHAPE;
+    return sheet.room() * shape;
   }
 }

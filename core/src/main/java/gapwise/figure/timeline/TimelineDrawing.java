@@ -21,6 +21,9 @@ public final class TimelineDrawing {
   /** Step by which a slide that one track overfills grows until it stands on it. */
   private static final double STEP = 1.04;
 
+  /** How much larger letters are tried on a page that few tracks would leave empty. */
+  private static final double[] LARGER = {1.2, 1.1};
+
   private TimelineDrawing() {}
 
   /**
@@ -44,6 +47,14 @@ public final class TimelineDrawing {
 
   private static Style fitting(Timeline timeline, Medium medium) {
     Style style = medium.style(0);
+    if (style.sheet().fixedHeight().isPresent()) {
+      for (double factor : LARGER) {
+        Style larger = style.largerBy(factor);
+        if (!overfilled(timeline, larger) && pages(timeline, larger).size() == 1) {
+          return larger;
+        }
+      }
+    }
     while (style.sheet().landscape() && overfilled(timeline, style)) {
       style = style.onSheetLargerBy(STEP);
     }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.AffineTransform;
+import java.io.ByteArrayInputStream;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -14,21 +15,46 @@ class TextMeasureTest {
       "Invented series 3.02, Saint Orwen by the Lower Weir and Upper Marsh 2011";
 
   @Test
-  void theTableKeepsEnoughRoomForTheSansTypefaceOfThisMachine() {
-    // The machine's own letters are the measure from outside; one in a hundred is left for hinting.
+  void lettersAreAsWideAsThePainterSetsThemWithoutHinting() throws Exception {
+    // Java's own reader of fonts is the measure from outside.
     FontRenderContext context = new FontRenderContext(new AffineTransform(), true, true);
-    for (int style : new int[] {Font.PLAIN, Font.BOLD}) {
-      Font font = new Font(Font.SANS_SERIF, style, 1).deriveFont(style, 100f);
-      for (String text : List.of(LONG, "87 (70 to 96)", "Zähne, Øre, façade, łódź", "\u22120.4")) {
-        double machine = font.getStringBounds(text, context).getWidth();
-        double kept = TextMeasure.width(text, 100, style == Font.BOLD);
-        assertTrue(machine <= kept * 1.01, text + ": " + machine + " > " + kept);
+    for (Face face : Face.values()) {
+      Font font =
+          Font.createFont(Font.TRUETYPE_FONT, new ByteArrayInputStream(face.bytes()))
+              .deriveFont(1000f);
+      int seen = 0;
+      for (int point = ' '; point < 0x10000; point++) {
+        int type = Character.getType(point);
+        if (!font.canDisplay(point)
+            || type == Character.NON_SPACING_MARK
+            || type == Character.FORMAT
+            || type == Character.CONTROL
+            || type == Character.LINE_SEPARATOR
+            || type == Character.PARAGRAPH_SEPARATOR) {
+          continue;
+        }
+        String text = Character.toString(point);
+        double painter = font.createGlyphVector(context, text).getGlyphMetrics(0).getAdvanceX();
+        assertEquals(painter, face.width(face.units(point), 1000), 0.6, () -> "letter " + text);
+        seen++;
       }
+      assertTrue(seen > 2000, "letters seen: " + seen);
     }
   }
 
   @Test
-  void lettersOutsideTheTableGetAFullSquareAndCombiningMarksNone() {
+  void digitsAndCapitalsAreAsWideAsThoseOfArialAndHelvetica() {
+    // Adobe Font Metrics of Helvetica and Helvetica-Bold (from memory): thousandths of the size.
+    assertEquals(556, TextMeasure.width("7", 1000, false), 0.5);
+    assertEquals(278, TextMeasure.width(" ", 1000, false), 0.5);
+    assertEquals(944, TextMeasure.width("W", 1000, false), 0.5);
+    assertEquals(222, TextMeasure.width("i", 1000, false), 0.5);
+    assertEquals(556, TextMeasure.width("7", 1000, true), 0.5);
+    assertEquals(889, TextMeasure.width("m", 1000, true), 0.5);
+  }
+
+  @Test
+  void lettersThatTheFaceHasNotGetAFullSquareAndCombiningMarksNone() {
     assertTrue(TextMeasure.width("\u9aa8", 10, false) >= 10);
     assertEquals(TextMeasure.width("e", 10, false), TextMeasure.width("e\u0301", 10, false), 1e-12);
   }

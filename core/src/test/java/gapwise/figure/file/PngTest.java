@@ -7,8 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Ink;
+import gapwise.figure.drawing.Lettering;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Svg;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestDrawing;
 import gapwise.figure.forest.InventedForests;
@@ -112,5 +114,36 @@ class PngTest {
     assertThrows(IllegalArgumentException.class, () -> Png.of(picture, pixels(3), Map.of()));
     assertThrows(
         IllegalArgumentException.class, () -> Png.of(picture, pixels(2_000_000), Map.of()));
+  }
+
+  @Test
+  void wordsTakeTheRoomThatWasMeasuredForThem() throws IOException {
+    for (boolean bold : new boolean[] {false, true}) {
+      Lettering letters = bold ? Lettering.bold(40) : Lettering.plain(40);
+      String words = "HH 90 (83 to 95) membrane wedges, of 100 limbs HH";
+      double width = letters.width(words);
+      Svg svg = new Svg().begin(width + 40, 60, "px", "img", "words");
+      svg.rect(0, 0, width + 40, 60, "#FFFFFF");
+      svg.text(20, 45, Svg.Anchor.START, letters, words);
+      Picture picture = new Picture(svg.end(), width + 40, 60);
+      BufferedImage image =
+          ImageIO.read(
+              new ByteArrayInputStream(
+                  Png.of(picture, pixels((int) Math.round(width + 40)), Map.of())));
+      int first = image.getWidth();
+      int last = 0;
+      for (int x = 0; x < image.getWidth(); x++) {
+        for (int y = 0; y < image.getHeight(); y++) {
+          if ((image.getRGB(x, y) & 0xFF) < 128) {
+            first = Math.min(first, x);
+            last = Math.max(last, x);
+          }
+        }
+      }
+      // An H keeps room on each side of it: 0.08 of the size, in both faces within a hundredth.
+      double aside = 0.08 * 40;
+      assertEquals(20 + aside, first, 2);
+      assertEquals(20 + width - aside, last, 2);
+    }
   }
 }

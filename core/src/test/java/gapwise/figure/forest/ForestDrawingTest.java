@@ -308,7 +308,7 @@ class ForestDrawingTest {
       DrawnSvg drawn = DrawnSvg.of(sheets.get(i));
       series += drawn.parts("series").size();
       String told = "Page " + (i + 1) + " of " + sheets.size();
-      String text = drawn.root().getTextContent();
+      String text = drawn.root().getTextContent().replaceAll("\\s+", " ");
       assertTrue(text.contains(told + "; the table (CSV) holds all 2000 series"), text);
     }
     assertEquals(2000, series);

@@ -75,7 +75,7 @@ class ForestTest {
   @Test
   void anEnormousIntervalDoesNotFlattenTheFigure() {
     Forest forest = forest(Quantity.ratio(), Estimate.of(.8, 1e-30, 1e30));
-    Axis axis = Board.of(forest, Medium.PAGE).axis();
+    Axis axis = Board.of(forest, Medium.PAGE.style(0)).axis();
     assertTrue(axis.ticks().lower() >= 0.01 && axis.ticks().upper() <= 100, axis.toString());
   }
 

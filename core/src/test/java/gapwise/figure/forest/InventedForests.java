@@ -280,7 +280,7 @@ public final class InventedForests {
   }
 
   /** A ratio of two groups on a log axis, with a wild interval, one without weights. */
-  static Forest ratios() {
+  public static Forest ratios() {
     List<ForestRow> rows =
         List.of(
             ratio("Invented trial 1, Alder Bay 2009", "4 of 31 vs 9 of 30", .43, .15, 1.25, 30),
@@ -330,7 +330,7 @@ public final class InventedForests {
   }
 
   /** Means of which some stand without a spread, with counts told in far too many words. */
-  static Forest meansWithoutASpread() {
+  public static Forest meansWithoutASpread() {
     List<ForestRow> rows = new ArrayList<>();
     for (int i = 0; i < 5; i++) {
       Estimate estimate =
@@ -369,7 +369,7 @@ public final class InventedForests {
   }
 
   /** Months in a frame, one series, nothing pooled; and a block without any series. */
-  static Forest oneSeriesAndAnEmptyBlock() {
+  public static Forest oneSeriesAndAnEmptyBlock() {
     ForestRow only =
         new ForestRow(
             "Invented series 40, Tarn 2023",
@@ -402,6 +402,44 @@ public final class InventedForests {
         provenance(1, "9 limbs"));
   }
 
+  /** Series in which every limb united, so that nothing is pooled. */
+  public static Forest allUnited(int series) {
+    List<ForestRow> rows = new ArrayList<>();
+    for (int i = 1; i <= series; i++) {
+      int limbs = 4 + 3 * i;
+      rows.add(
+          row(
+              "Invented series " + i + ", Quarry Ness 20" + (10 + i),
+              mean(3 + i % 7, 2, 5 + i),
+              limbs,
+              limbs,
+              Math.pow(.025, 1.0 / limbs),
+              1,
+              100.0 / series));
+    }
+    return new Forest(
+        new Heading(
+            "Union, as the paper counts it, after transport in a ring frame",
+            List.of("Every limb united in every series."),
+            "United",
+            "Of 100 (95 %)"),
+        Quantity.of100(),
+        new AxisWords("limbs united, of 100", "", "better for patients", List.of()),
+        List.of(
+            new Block(
+                "Transport in a ring frame",
+                rows,
+                new ForestSummary.NotPooled(
+                    "Not pooled",
+                    "Nobody in any series was without it: an average could not be told from 100"
+                        + " of 100."))),
+        Optional.empty(),
+        List.of(),
+        List.of("Papers that do not say whether further grafting was needed tend to count it."),
+        List.of(CAUTION, "Mostly non-randomised series; differences may come from the patients."),
+        provenance(series, series * 20 + " limbs"));
+  }
+
   /** The same figure with another provenance. */
   public static Forest from(Forest forest, FigureProvenance provenance) {
     return new Forest(
@@ -419,7 +457,7 @@ public final class InventedForests {
   /**
    * Words that would break a careless writer: markup, control letters, other scripts, no spaces.
    */
-  static Forest hostileWords() {
+  public static Forest hostileWords() {
     String endless = "Xyzzy".repeat(30);
     List<ForestRow> rows =
         List.of(

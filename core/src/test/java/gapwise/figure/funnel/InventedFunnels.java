@@ -66,7 +66,7 @@ public final class InventedFunnels {
   }
 
   /** Proportions near all: no value of no effect, so no contours. */
-  static Funnel proportions() {
+  public static Funnel proportions() {
     Random random = new Random(4);
     List<Funnel.Point> points = new ArrayList<>();
     for (int i = 1; i <= 60; i++) {
@@ -88,7 +88,7 @@ public final class InventedFunnels {
   }
 
   /** One series, nothing pooled, hostile words. */
-  static Funnel alone() {
+  public static Funnel alone() {
     return new Funnel(
         "A & B <title> \"quoted\" with a very long name that no phone can show on one line of text",
         List.of("One series says nothing."),
@@ -107,7 +107,7 @@ public final class InventedFunnels {
   }
 
   /** No series at all. */
-  static Funnel empty() {
+  public static Funnel empty() {
     Funnel alone = alone();
     return new Funnel(
         "Nothing to show",

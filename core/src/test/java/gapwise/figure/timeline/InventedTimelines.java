@@ -47,4 +47,16 @@ public final class InventedTimelines {
         new FigureProvenance(
             SeriesCount.of(6), "", "random effects", "test", Optional.empty(), true));
   }
+
+  /** Four clocks, so that a page of fixed height does not hold them all. */
+  public static Timeline fourClocks() {
+    Timeline one = oneCase();
+    Timeline.Track track = one.tracks().get(0);
+    return new Timeline(
+        one.title(),
+        one.sentences(),
+        List.of(track, one.tracks().get(1), track, track),
+        one.cautions(),
+        one.provenance());
+  }
 }
