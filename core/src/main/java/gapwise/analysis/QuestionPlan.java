@@ -74,8 +74,8 @@ public final class QuestionPlan {
   }
 
   /**
-   * The plan changed to one that pools by effects of each study, for what needs them: tests of small
-   * against large studies. Limits of an average have no bearing there.
+   * The plan changed to one that pools by effects of each study, for what needs them: tests of
+   * small against large studies. Limits of an average have no bearing there.
    */
   public static ObjectNode byEffects(ObjectNode plan) {
     plan.put("model", "random-effects");
@@ -84,8 +84,8 @@ public final class QuestionPlan {
   }
 
   /**
-   * The plan changed to one that can take moderators: counts by their own likelihood, so that nothing
-   * is added to them; else by effects of each study.
+   * The plan changed to one that can take moderators: counts by their own likelihood, so that
+   * nothing is added to them; else by effects of each study.
    */
   public static ObjectNode forModerators(ObjectNode plan) {
     byEffects(plan);

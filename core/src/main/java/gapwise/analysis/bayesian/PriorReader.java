@@ -41,7 +41,9 @@ public final class PriorReader {
 
   private static final Set<String> LIKELIHOODS = Set.of("normal", "exact");
 
-  /** What a prior of the middle study may be called with counts of one group; the usual one first. */
+  /**
+   * What a prior of the middle study may be called with counts of one group; the usual one first.
+   */
   private static final Map<String, List<String>> OF_ONE_GROUP =
       Map.of(
           "proportion", List.of("uniform"),

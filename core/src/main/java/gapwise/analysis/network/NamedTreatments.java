@@ -1,10 +1,10 @@
 package gapwise.analysis.network;
 
 import gapwise.analysis.rows.DataTable;
-import gapwise.problem.WrongInputException;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
 import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -33,13 +33,13 @@ final class NamedTreatments {
       throw new WrongInputException(
           List.of(
               new Problem(
-          "columns.treatment",
-          "too-many-treatments",
-          "found "
-              + named.size()
-              + " treatments, expected "
-              + most
-              + " at most; put spellings of one treatment together")));
+                  "columns.treatment",
+                  "too-many-treatments",
+                  "found "
+                      + named.size()
+                      + " treatments, expected "
+                      + most
+                      + " at most; put spellings of one treatment together")));
     }
   }
 }

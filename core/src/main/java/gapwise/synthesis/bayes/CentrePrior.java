@@ -49,10 +49,10 @@ public sealed interface CentrePrior {
   }
 
   /**
-   * The prior of Jeffreys for the rate of the middle study, as if it were the rate of Poisson counts
-   * by itself: its density falls like one over the root of the rate, so that of the logarithm rises
-   * like the root (Jeffreys, Proc R Soc A 1946;186:453, from memory). No distribution by itself; with
-   * a study of some time, without an event too, the posterior is one.
+   * The prior of Jeffreys for the rate of the middle study, as if it were the rate of Poisson
+   * counts by itself: its density falls like one over the root of the rate, so that of the
+   * logarithm rises like the root (Jeffreys, Proc R Soc A 1946;186:453, from memory). No
+   * distribution by itself; with a study of some time, without an event too, the posterior is one.
    */
   record JeffreysRate() implements CentrePrior {
     @Override

@@ -166,9 +166,7 @@ class CountsPosteriorTest {
         rates(
             new CentrePrior.UniformRate(),
             0.5,
-            new double[] {
-              4, 6, 49, 15, 3, 30, 6, 29, 12, 14, 3, 6, 4, 22, 13, 20, 7, 16, 9, 24
-            });
+            new double[] {4, 6, 49, 15, 3, 30, 6, 29, 12, 14, 3, 6, 4, 22, 13, 20, 7, 16, 9, 24});
 
     holds(posterior.centre(), -1.29718776, -0.69226190, -0.08055265);
     holds(posterior.predictive(), -2.55162955, -0.69277772, 1.17743781);
