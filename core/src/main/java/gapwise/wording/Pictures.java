@@ -1,6 +1,10 @@
 package gapwise.wording;
 
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.figure.drawing.MethodMark;
+import gapwise.figure.drawing.MethodShape;
+import gapwise.figure.drawing.Svg;
 import gapwise.figure.span.SpanDrawing;
 import java.util.Optional;
 
@@ -11,7 +15,30 @@ public final class Pictures {
 
   private static final double ROW_WIDTH = 170;
 
+  private static final double MARK = 16;
+
   private Pictures() {}
+
+  /** The mark of a method, the same as in figures; says nothing, for the name stands beside it. */
+  public static String mark(Method method) {
+    String side = String.valueOf((int) MARK);
+    Svg svg =
+        new Svg()
+            .open(
+                "svg",
+                "class",
+                "mark",
+                "viewBox",
+                "0 0 " + side + " " + side,
+                "aria-hidden",
+                "true",
+                "focusable",
+                "false");
+    MethodMark kind =
+        new MethodMark(method.code(), method.shortLabel(), method.mark(), method.colour());
+    MethodShape.draw(svg, kind, MARK / 2, MARK / 2, MARK / 2 - 1);
+    return svg.end();
+  }
 
   /** A span for a list, all at one scale. */
   public static String span(Optional<ArmDefect> defect, double reachCentimetres) {
