@@ -370,8 +370,13 @@ class ArchitectureTest {
                       "figure.value",
                       "problem")),
               Map.entry(
+                  "answer.grid",
+                  Set.of(
+                      "search", "evidence", "evidence.unit", "evidence.vocabulary", "problem")),
+              Map.entry(
                   "answer",
                   Set.of(
+                      "answer.grid",
                       "analysis",
                       "analysis.result",
                       "analysis.rows",

@@ -128,7 +128,7 @@ public final class ClaimPage {
                     .anyMatch(study -> study.shown().isPresent()))
         .map(
             result -> {
-              Forest forest = PlainForest.of(result, edition);
+              Forest forest = PlainForest.large(result, edition).drawn();
               return new TwoWidths(
                   ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
                   ForestDrawing.draw(forest, Medium.PHONE).get(0).inline());

@@ -2,7 +2,7 @@ package gapwise.server.page.map;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.answer.EvidenceGrid;
+import gapwise.answer.grid.EvidenceGrid;
 import gapwise.curation.StudiesAt;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchAnswer;

@@ -170,6 +170,7 @@ public sealed interface PooledView {
    * Something pooled.
    *
    * @param told the answer in sentences, one method after another
+   * @param methods the same side by side; empty where there are not several methods
    * @param figure the figure
    * @param statistics the numbers of heterogeneity
    * @param model model and interval in words
@@ -179,6 +180,7 @@ public sealed interface PooledView {
    */
   record Pooled(
       List<Told> told,
+      Optional<MethodsView> methods,
       Drawn figure,
       List<Statistics.Line> statistics,
       String model,
@@ -190,6 +192,13 @@ public sealed interface PooledView {
     /** What the notes about single studies are called. */
     public String headingOfNotes() {
       return say("page.heading-of-notes", Map.of("notes", aboutStudies.size()));
+    }
+
+    /** Notes that are shown, and how many more there are. */
+    public List<String> notes() {
+      return Stream.concat(
+              PooledNotes.some(aboutStudies).stream(), PooledNotes.more(aboutStudies).stream())
+          .toList();
     }
 
     /** Said where methods stand side by side. */
@@ -212,5 +221,15 @@ public sealed interface PooledView {
   }
 
   /** Groups left out for one reason. */
-  record Reason(String message, List<LeftOut> groups) {}
+  record Reason(String message, List<LeftOut> groups) {
+    /** Those that are named. */
+    public List<LeftOut> named() {
+      return PooledNotes.some(groups);
+    }
+
+    /** How many more there are; empty where all are named. */
+    public Optional<String> more() {
+      return PooledNotes.more(groups);
+    }
+  }
 }
