@@ -367,12 +367,15 @@ class ArchitectureTest {
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
+                      "wording",
+                      "figure",
+                      "figure.drawing",
+                      "figure.forest",
                       "figure.value",
                       "problem")),
               Map.entry(
                   "answer.grid",
-                  Set.of(
-                      "search", "evidence", "evidence.unit", "evidence.vocabulary", "problem")),
+                  Set.of("search", "evidence", "evidence.unit", "evidence.vocabulary", "problem")),
               Map.entry(
                   "answer",
                   Set.of(

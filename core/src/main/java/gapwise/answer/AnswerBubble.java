@@ -66,18 +66,17 @@ public final class AnswerBubble {
     List<Blocks.Line> all = figure.lines;
     Bubble whole = figure.bubble(edition, all, Optional.empty());
     if (all.size() <= Large.MOST_DRAWN) {
-      return new Large<>(whole, whole);
+      return new Large<>(whole);
     }
     String some =
-        say(
-            "answer.drawn-by-patients",
-            Map.of("drawn", Large.MOST_DRAWN, "series", all.size()));
+        say("answer.drawn-by-patients", Map.of("drawn", Large.MOST_DRAWN, "series", all.size()));
     return new Large<>(
         figure.bubble(
             edition,
             Large.largest(all, Large.MOST_DRAWN, line -> line.row().speaksOf().orElse(0)),
             Optional.of(some)),
-        whole);
+        whole,
+        Optional.of(some));
   }
 
   /**

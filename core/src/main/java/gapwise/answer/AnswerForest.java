@@ -65,17 +65,15 @@ public final class AnswerForest {
     int all = sizes.stream().mapToInt(Integer::intValue).sum();
     Forest whole = figure.forest(result, all, Optional.empty());
     if (all <= Large.MOST_DRAWN) {
-      return new Large<>(whole, whole);
+      return new Large<>(whole);
     }
     int most = Large.mostOfEach(sizes);
     int drawn = sizes.stream().mapToInt(size -> Math.min(size, most)).sum();
     String some =
         sizes.size() == 1
             ? say("answer.drawn-of-one-method", Map.of("drawn", drawn, "series", all))
-            : say(
-                "answer.drawn-of-methods",
-                Map.of("drawn", drawn, "series", all, "most", most));
-    return new Large<>(figure.forest(result, most, Optional.of(some)), whole);
+            : say("answer.drawn-of-methods", Map.of("drawn", drawn, "series", all, "most", most));
+    return new Large<>(figure.forest(result, most, Optional.of(some)), whole, Optional.of(some));
   }
 
   /**

@@ -116,30 +116,33 @@ public final class AnswerFunnel {
   private static Large<Funnel> figure(
       Result result, FunnelResult funnel, Words words, FigureProvenance provenance) {
     int all = funnel.points().size();
-    Funnel whole = figure(result, funnel, words, provenance, all);
+    Funnel whole = figure(result, funnel, words, provenance, all, Optional.empty());
     if (all <= Large.MOST_DRAWN) {
-      return new Large<>(whole, whole);
+      return new Large<>(whole);
     }
-    return new Large<>(figure(result, funnel, words, provenance, Large.MOST_DRAWN), whole);
+    Optional<String> some =
+        Optional.of(
+            say("answer.drawn-of-all-sizes", Map.of("drawn", Large.MOST_DRAWN, "series", all)));
+    return new Large<>(
+        figure(result, funnel, words, provenance, Large.MOST_DRAWN, some), whole, some);
   }
 
   /** The figure with so many points; all else is of all. */
   private static Funnel figure(
-      Result result, FunnelResult funnel, Words words, FigureProvenance provenance, int drawn) {
-    List<FunnelResult.Point> all = funnel.points();
-    Stream<String> some =
-        drawn < all.size()
-            ? Stream.of(
-                say("answer.drawn-of-all-sizes", Map.of("drawn", drawn, "series", all.size())))
-            : Stream.empty();
+      Result result,
+      FunnelResult funnel,
+      Words words,
+      FigureProvenance provenance,
+      int drawn,
+      Optional<String> some) {
     return new Funnel(
         words.title(),
-        Stream.of(words.headlines().stream(), sentences(result, funnel).stream(), some)
+        Stream.of(words.headlines().stream(), sentences(result, funnel).stream(), some.stream())
             .flatMap(sentences -> sentences)
             .toList(),
         words.axis(),
         scale(result),
-        Large.ofAllSizes(all, drawn, FunnelResult.Point::standardError).stream()
+        Large.ofAllSizes(funnel.points(), drawn, FunnelResult.Point::standardError).stream()
             .map(p -> new Funnel.Point(words.label().apply(p), p.effect(), p.standardError()))
             .toList(),
         centre(funnel),

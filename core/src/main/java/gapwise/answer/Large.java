@@ -8,6 +8,7 @@ import gapwise.figure.drawing.Picture;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -17,14 +18,21 @@ import java.util.stream.IntStream;
  *
  * @param drawn what is drawn; the whole figure where it is small enough
  * @param whole what its table lists
+ * @param some says which are drawn; empty where all are
  */
-public record Large<F extends Figure>(F drawn, F whole) implements Figure {
-  /** More series than this nobody reads off a page (our choice). */
-  static final int MOST_DRAWN = 100;
+public record Large<F extends Figure>(F drawn, F whole, Optional<String> some) implements Figure {
+  /** More series nobody reads off a page, and these keep it below 400 kB (our choice). */
+  static final int MOST_DRAWN = 80;
+
+  /** A figure that is drawn whole. */
+  Large(F whole) {
+    this(whole, whole, Optional.empty());
+  }
 
   public Large {
     Objects.requireNonNull(drawn, "drawn");
     Objects.requireNonNull(whole, "whole");
+    Objects.requireNonNull(some, "some");
   }
 
   @Override

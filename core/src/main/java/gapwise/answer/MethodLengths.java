@@ -18,11 +18,7 @@ final class MethodLengths {
   private MethodLengths() {}
 
   static String words(Question question, List<SelectedRow> rows) {
-    return question
-        .among()
-        .defect()
-        .map(range -> inside(range, rows))
-        .orElseGet(() -> reach(rows));
+    return question.among().defect().map(range -> inside(range, rows)).orElseGet(() -> reach(rows));
   }
 
   /** A row summed up from patients of that length lies in it as a whole. */

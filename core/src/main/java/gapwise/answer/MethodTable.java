@@ -59,8 +59,7 @@ public record MethodTable(Quantity measure, List<MethodLine> lines) {
                       : Optional.empty())
           .ifPresent(lines::add);
     }
-    return Optional.of(
-        new MethodTable(Told.measure(outcome, answer.selection().rows()), lines));
+    return Optional.of(new MethodTable(Told.measure(outcome, answer.selection().rows()), lines));
   }
 
   private static MethodLine empty(Method method, boolean reporting) {
@@ -89,8 +88,7 @@ public record MethodTable(Quantity measure, List<MethodLine> lines) {
     if (block.alone().isPresent()) {
       return new MethodLine.OneSeries(block.alone().get().estimate().orElseThrow());
     }
-    boolean without =
-        block.onlyLimit().isPresent() || block.meansOfZero() == block.lines().size();
+    boolean without = block.onlyLimit().isPresent() || block.meansOfZero() == block.lines().size();
     Optional<Estimate> average =
         block.summary().map(summary -> PooledValue.average(summary.shown()));
     if (without || average.isEmpty()) {
@@ -111,8 +109,7 @@ public record MethodTable(Quantity measure, List<MethodLine> lines) {
   private static String counted(Outcome outcome, List<SelectedRow> rows) {
     int people = People.number(rows);
     OptionalInt events = People.events(rows);
-    boolean several =
-        rows.stream().anyMatch(row -> row.value() instanceof ReportedValue.Tally);
+    boolean several = rows.stream().anyMatch(row -> row.value() instanceof ReportedValue.Tally);
     if (events.isPresent() && people > 0) {
       return several
           ? PlainCount.of(outcome, rows).orElse("")

@@ -39,19 +39,13 @@ public final class PlainForest {
             .toList();
     Forest whole = of(result, edition, valued, List.of());
     if (valued.size() <= Large.MOST_DRAWN) {
-      return new Large<>(whole, whole);
+      return new Large<>(whole);
     }
-    return new Large<>(
-        of(
-            result,
-            edition,
-            Large.largest(
-                valued, Large.MOST_DRAWN, study -> study.weightPercent().orElse(0)),
-            List.of(
-                say(
-                    "answer.drawn-of-rows",
-                    Map.of("drawn", Large.MOST_DRAWN, "series", valued.size())))),
-        whole);
+    String some =
+        say("answer.drawn-of-rows", Map.of("drawn", Large.MOST_DRAWN, "series", valued.size()));
+    List<Result.Study> heaviest =
+        Large.largest(valued, Large.MOST_DRAWN, study -> study.weightPercent().orElse(0));
+    return new Large<>(of(result, edition, heaviest, List.of(some)), whole, Optional.of(some));
   }
 
   private static Forest of(

@@ -67,7 +67,9 @@ public final class QuantityWords {
   }
 
   private Optional<String> said(OptionalDouble value, Function<Map<String, String>, String> say) {
-    return value.isPresent() ? Optional.of(say.apply(value(value.getAsDouble()))) : Optional.empty();
+    return value.isPresent()
+        ? Optional.of(say.apply(value(value.getAsDouble())))
+        : Optional.empty();
   }
 
   /** Of one patient, or of patients who are all alike, mean, median and range say the same. */

@@ -130,8 +130,7 @@ public sealed interface BySizeView {
 
     /** Series that answer but give no middle length, so that they are not drawn. */
     public int without() {
-      return selection.rows().size()
-          - figure.map(Drawn::placed).orElse(0);
+      return selection.rows().size() - figure.map(Drawn::placed).orElse(0);
     }
   }
 

@@ -58,8 +58,7 @@ public final class MethodBars {
    * @param newCentre where a new centre may lie
    * @param average whether the value is an average; else that of one series
    */
-  public record Bar(
-      Stretch interval, String value, Optional<Stretch> newCentre, boolean average) {}
+  public record Bar(Stretch interval, String value, Optional<Stretch> newCentre, boolean average) {}
 
   static MethodBars of(MethodTable table) {
     Quantity measure = table.measure();
@@ -67,11 +66,9 @@ public final class MethodBars {
     if (measure.kind() == Quantity.Kind.OF_100) {
       return new MethodBars(Ticks.linear(0, factor, MOST_TICKS), factor);
     }
-    List<Estimate> values =
-        table.lines().stream().flatMap(line -> value(line).stream()).toList();
+    List<Estimate> values = table.lines().stream().flatMap(line -> value(line).stream()).toList();
     double largest = values.stream().mapToDouble(Estimate::value).max().orElse(1);
-    double least =
-        Math.min(0, values.stream().mapToDouble(Estimate::value).min().orElse(0));
+    double least = Math.min(0, values.stream().mapToDouble(Estimate::value).min().orElse(0));
     double most =
         Math.min(
             Math.max(largest, least) * FARTHEST,

@@ -8,10 +8,10 @@ import gapwise.answer.Answers;
 import gapwise.answer.Blocks;
 import gapwise.answer.ComparisonAlert;
 import gapwise.answer.Edition;
-import gapwise.answer.ModelWords;
-import gapwise.answer.QuestionWords;
 import gapwise.answer.Large;
 import gapwise.answer.MethodTable;
+import gapwise.answer.ModelWords;
+import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.drawing.Medium;
@@ -102,20 +102,30 @@ public final class PooledPage {
         MethodTable.of(answer, result, reporting(answer.question()))
             .map(
                 table ->
-                    MethodsView.of(
-                        table, address, answer.question().among().defect().isPresent())),
+                    MethodsView.of(table, address, answer.question().among().defect().isPresent())),
         drawn(address, AnswerForest.large(answer, result, edition)),
         Statistics.of(result),
         ModelWords.model(result.plan()),
+        formula(result.plan()),
         PooledNotes.aboutNumbers(result),
         PooledNotes.aboutStudies(result),
         told.size() > 1 ? ComparisonAlert.of(answer.selection().rows()) : Optional.empty());
   }
 
+  /** Where the page of methods has the formula of what was pooled. */
+  private static String formula(ObjectNode plan) {
+    boolean log = plan.path("scale").asText().equals("log");
+    return PagePaths.METHOD
+        + switch (plan.path("measure").asText()) {
+          case "proportion" -> "#formula-shares";
+          case "incidence-rate" -> "#formula-rates";
+          default -> log ? "#formula-log-means" : "#formula-means";
+        };
+  }
+
   /** Methods of which a group reports the outcome, whether its number can be used or not. */
   private Set<Method> reporting(Question question) {
-    SearchRequest request =
-        question.among().withOutcomes(Set.of(question.outcome().code()));
+    SearchRequest request = question.among().withOutcomes(Set.of(question.outcome().code()));
     return search.search(request, StudySearch.Order.YEAR_DESCENDING, 0, 0).facets().stream()
         .filter(facet -> facet.filter().equals("methods"))
         .flatMap(facet -> facet.counts().stream())
@@ -130,6 +140,7 @@ public final class PooledPage {
             ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
             ForestDrawing.draw(forest, Medium.PHONE).get(0).inline()),
         ForestTable.of(forest).lines(),
-        TakeFigure.of("/api/v1/forest", address, figure));
+        TakeFigure.of("/api/v1/forest", address, figure),
+        figure.some());
   }
 }

@@ -174,6 +174,7 @@ public sealed interface PooledView {
    * @param figure the figure
    * @param statistics the numbers of heterogeneity
    * @param model model and interval in words
+   * @param formula address of its formula
    * @param aboutNumbers what must be known of the pooled numbers
    * @param aboutStudies notes about single studies
    * @param alert what differs between the groups of several methods
@@ -184,6 +185,7 @@ public sealed interface PooledView {
       Drawn figure,
       List<Statistics.Line> statistics,
       String model,
+      String formula,
       List<String> aboutNumbers,
       List<String> aboutStudies,
       Optional<ComparisonAlert> alert)
@@ -207,8 +209,9 @@ public sealed interface PooledView {
     }
   }
 
-  /** The figure, its rows as a table, and its files. */
-  record Drawn(TwoWidths drawing, List<ForestTable.Line> lines, TakeFigure take) {
+  /** The figure, its rows as a table, its files, and which series it shows where not all. */
+  record Drawn(
+      TwoWidths drawing, List<ForestTable.Line> lines, TakeFigure take, Optional<String> some) {
 
     /** Where the series were published, each once. */
     public List<String> sources() {

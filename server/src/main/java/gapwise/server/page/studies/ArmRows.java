@@ -57,9 +57,7 @@ final class ArmRows {
         .map(
             row ->
                 row.withValue(
-                    place,
-                    outcome.label(),
-                    Optional.ofNullable(known.get(row.hit())).map(shown)))
+                    place, outcome.label(), Optional.ofNullable(known.get(row.hit())).map(shown)))
         .toList();
   }
 

@@ -49,7 +49,8 @@ public record OutcomeRow(String outcome, String notes, List<Cell> cells) {
         rows.add(new Gathered(line, Optional.of(together(study, report.scope())), List.of()));
         continue;
       }
-      Optional<Gathered> known = rows.stream().filter(row -> row.takes(line, column.get())).findFirst();
+      Optional<Gathered> known =
+          rows.stream().filter(row -> row.takes(line, column.get())).findFirst();
       Gathered row = known.orElseGet(() -> new Gathered(line, Optional.empty(), new ArrayList<>()));
       row.placed().add(new Placed(column.get(), line));
       if (known.isEmpty()) {

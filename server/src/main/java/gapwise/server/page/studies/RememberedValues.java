@@ -37,7 +37,8 @@ final class RememberedValues implements ArmValues {
   }
 
   @Override
-  public Map<ArmHit, ArmValue> of(Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms) {
+  public Map<ArmHit, ArmValue> of(
+      Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms) {
     Map<String, Study> read =
         studies.apply(arms.stream().map(ArmHit::studyId).collect(Collectors.toSet()));
     Map<ArmHit, ArmValue> values = new HashMap<>();

@@ -37,7 +37,8 @@ public final class SelectedValues implements ArmValues {
   }
 
   @Override
-  public Map<ArmHit, ArmValue> of(Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms) {
+  public Map<ArmHit, ArmValue> of(
+      Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms) {
     SearchRequest among =
         lengths
             .map(range -> SearchRequest.EVERYTHING.withDefect(range, DefectMatch.OVERLAP))

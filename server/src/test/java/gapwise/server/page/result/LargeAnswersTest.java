@@ -58,7 +58,7 @@ class LargeAnswersTest {
     assertTrue(
         page.replaceAll(" +", " ")
             .contains(
-                "100 of 2000 series are drawn: of each method at most 50, those with the most"
+                "80 of 2,000 series are drawn: of each method at most 40, those with the most"
                     + " patients."),
         page);
     String csv = running.get("/api/v1/forest.csv?outcome=union").body();
