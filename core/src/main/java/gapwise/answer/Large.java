@@ -1,5 +1,7 @@
 package gapwise.answer;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
@@ -7,8 +9,10 @@ import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -33,6 +37,24 @@ public record Large<F extends Figure>(F drawn, F whole, Optional<String> some) i
     Objects.requireNonNull(drawn, "drawn");
     Objects.requireNonNull(whole, "whole");
     Objects.requireNonNull(some, "some");
+  }
+
+  /**
+   * A figure of rows, the heaviest of which are drawn where there are too many.
+   *
+   * @param rows of the whole figure
+   * @param weight of a row
+   * @param some makes the figure of some rows, which says that they are not all
+   */
+  public static <F extends Figure, T> Large<F> ofRows(
+      F whole, List<T> rows, ToDoubleFunction<T> weight, BiFunction<List<T>, String, F> some) {
+    if (rows.size() <= MOST_DRAWN) {
+      return new Large<>(whole);
+    }
+    String said =
+        say("answer.drawn-of-rows", Map.of("drawn", MOST_DRAWN, "series", rows.size()));
+    return new Large<>(
+        some.apply(largest(rows, MOST_DRAWN, weight), said), whole, Optional.of(said));
   }
 
   @Override

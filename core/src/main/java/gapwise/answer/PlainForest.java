@@ -38,14 +38,11 @@ public final class PlainForest {
             .filter(study -> study.shown().isPresent())
             .toList();
     Forest whole = of(result, edition, valued, List.of());
-    if (valued.size() <= Large.MOST_DRAWN) {
-      return new Large<>(whole);
-    }
-    String some =
-        say("answer.drawn-of-rows", Map.of("drawn", Large.MOST_DRAWN, "series", valued.size()));
-    List<Result.Study> heaviest =
-        Large.largest(valued, Large.MOST_DRAWN, study -> study.weightPercent().orElse(0));
-    return new Large<>(of(result, edition, heaviest, List.of(some)), whole, Optional.of(some));
+    return Large.ofRows(
+        whole,
+        valued,
+        study -> study.weightPercent().orElse(0),
+        (drawn, some) -> of(result, edition, drawn, List.of(some)));
   }
 
   private static Forest of(

@@ -2,15 +2,19 @@ package gapwise.claim;
 
 import static gapwise.sentence.Sentences.say;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import gapwise.analysis.result.Result;
+import gapwise.analysis.rows.DataTable;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Cited;
 import gapwise.answer.Edition;
+import gapwise.answer.Large;
 import gapwise.answer.People;
 import gapwise.answer.PlainForest;
 import gapwise.answer.StudyAddress;
-import gapwise.evidence.ReportedValue;
+import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
@@ -29,6 +33,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -47,15 +52,15 @@ public final class ClaimForest {
   }
 
   /** The figure; empty where no study holds both methods with a number that can be drawn. */
-  public static Optional<Forest> of(Verdict.Examined examined, Edition edition) {
+  public static Optional<Large<Forest>> of(Verdict.Examined examined, Edition edition) {
     return examined
         .direct()
         .result()
         .map(
             result ->
                 new ClaimForest(examined, PlainForest.of(result, edition))
-                    .forest(examined.direct(), drawn(result)))
-        .filter(forest -> !forest.blocks().get(0).rows().isEmpty());
+                    .large(examined.direct(), drawn(result)))
+        .filter(figure -> !figure.whole().blocks().get(0).rows().isEmpty());
   }
 
   /** The studies that have a row in the plain figure, in its order. */
@@ -65,28 +70,39 @@ public final class ClaimForest {
         .toList();
   }
 
-  private Forest forest(Part direct, List<Result.Study> studies) {
+  private Large<Forest> large(Part direct, List<Result.Study> studies) {
+    JsonNode entered =
+        direct.plan().map(plan -> plan.at("/source/rows")).orElseGet(MissingNode::getInstance);
     List<SelectedRow> shown = new ArrayList<>();
     List<ForestRow> told = new ArrayList<>();
-    Block block = plain.blocks().get(0);
     for (int at = 0; at < studies.size(); at++) {
-      Optional<SelectedRow> first = side(studies.get(at), claim.a().method());
-      Optional<SelectedRow> second = side(studies.get(at), claim.b().method());
-      Stream.of(first, second).flatMap(Optional::stream).forEach(shown::add);
+      ForestRow row = plain.blocks().get(0).rows().get(at);
+      String study = studies.get(at).studyId().orElse("");
+      List<SelectedRow> first = side(study, claim.a().method());
+      List<SelectedRow> second = side(study, claim.b().method());
+      shown.addAll(first);
+      shown.addAll(second);
       told.add(
-          first.isPresent() && second.isPresent()
-              ? row(block.rows().get(at), first.get(), second.get())
-              : block.rows().get(at));
+          first.isEmpty() || second.isEmpty()
+              ? row
+              : row(row, first, second, counts(entered, study)));
     }
+    Forest whole = forest(direct.sentences().subList(0, 1), told, shown);
+    return Large.ofRows(
+        whole,
+        told,
+        row -> row.weightPercent().orElse(0),
+        (drawn, some) ->
+            forest(
+                Stream.of(direct.sentences().get(0), some).toList(), drawn, shown));
+  }
+
+  private Forest forest(List<String> sentences, List<ForestRow> drawn, List<SelectedRow> shown) {
     return new Forest(
-        new Heading(
-            plain.heading().title(),
-            direct.sentences().subList(0, 1),
-            "",
-            plain.heading().values()),
+        new Heading(plain.heading().title(), sentences, "", plain.heading().values()),
         plain.measure(),
         axis(),
-        List.of(new Block("", told, block.summary())),
+        List.of(new Block("", drawn, plain.blocks().get(0).summary())),
         Optional.empty(),
         List.of(),
         notes(),
@@ -94,35 +110,62 @@ public final class ClaimForest {
         provenance(shown));
   }
 
-  private Optional<SelectedRow> side(Result.Study study, Method method) {
+  private List<SelectedRow> side(String study, Method method) {
     return rows.stream()
-        .filter(row -> study.studyId().filter(row.study().id()::equals).isPresent())
+        .filter(row -> row.study().id().equals(study))
         .filter(row -> row.arm().method().principal().equals(method))
-        .findFirst();
+        .toList();
   }
 
-  private static ForestRow row(ForestRow plain, SelectedRow first, SelectedRow second) {
+  /** What entered of a study on both sides, as the plan has it; empty for numbers over a time. */
+  private static Optional<String> counts(JsonNode entered, String study) {
+    for (JsonNode row : entered) {
+      if (row.path(DataTable.STUDY_ID).asText().equals(study)) {
+        Optional<String> other = counted(row, "comparator.");
+        return counted(row, "intervention.")
+            .filter(one -> other.isPresent())
+            .map(one -> say("claim.figure-counts", Map.of("one", one, "other", other.get())));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> counted(JsonNode row, String group) {
+    JsonNode total = row.path(group + "total");
+    if (total.isNumber()) {
+      return Optional.of(Values.ofTotal(row.path(group + "events").asInt(), total.asInt()));
+    }
+    JsonNode number = row.path(group + "n");
+    return number.isNumber()
+        ? Optional.of(say("claim.figure-people", Map.of("people", number.asInt())))
+        : Optional.empty();
+  }
+
+  private static ForestRow row(
+      ForestRow plain,
+      List<SelectedRow> first,
+      List<SelectedRow> second,
+      Optional<String> counts) {
+    Study study = first.get(0).study();
     List<String> detail = new ArrayList<>();
-    detail.add(say("claim.figure-counts", Map.of("one", counted(first), "other", counted(second))));
-    first.study().design().map(Design::label).ifPresent(detail::add);
-    detail.add(say("claim.figure-lengths", Map.of("one", length(first), "other", length(second))));
+    counts.ifPresent(detail::add);
+    study.design().map(Design::label).ifPresent(detail::add);
+    detail.add(
+        say("claim.figure-lengths", Map.of("one", lengths(first), "other", lengths(second))));
     return new ForestRow(
         plain.study(),
         String.join(", ", detail),
-        Defects.span(first.defect()),
+        Defects.span(first.get(0).defect()),
         "",
         plain.estimate(),
         plain.weightPercent(),
         plain.openEnd(),
-        Optional.of(StudyAddress.of(first.study().id())),
-        first.study().citation().line());
+        Optional.of(StudyAddress.of(study.id())),
+        study.citation().line());
   }
 
-  private static String counted(SelectedRow row) {
-    return row.value() instanceof ReportedValue.Events events && events.count().isComplete()
-        ? Values.ofTotal(
-            events.count().events().orElseThrow(), events.count().total().orElseThrow())
-        : People.of(List.of(row));
+  private static String lengths(List<SelectedRow> rows) {
+    return rows.stream().map(ClaimForest::length).distinct().collect(Collectors.joining(", "));
   }
 
   private static String length(SelectedRow row) {

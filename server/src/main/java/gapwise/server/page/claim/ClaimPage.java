@@ -120,12 +120,12 @@ public final class ClaimPage {
   private Optional<ClaimView.Drawn> drawn(Address address, Examined examined) {
     return ClaimForest.of(examined, edition)
         .map(
-            forest ->
+            figure ->
                 new ClaimView.Drawn(
                     new TwoWidths(
-                        ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
-                        ForestDrawing.draw(forest, Medium.PHONE).get(0).inline()),
+                        ForestDrawing.draw(figure.drawn(), Medium.PAGE).get(0).inline(),
+                        ForestDrawing.draw(figure.drawn(), Medium.PHONE).get(0).inline()),
                     TakeFigure.of(
-                        ClaimAddress.FIGURE, address.without(List.of("ways", "differ")), forest)));
+                        ClaimAddress.FIGURE, address.without(List.of("ways", "differ")), figure)));
   }
 }
