@@ -51,8 +51,7 @@ public record Large<F extends Figure>(F drawn, F whole, Optional<String> some) i
     if (rows.size() <= MOST_DRAWN) {
       return new Large<>(whole);
     }
-    String said =
-        say("answer.drawn-of-rows", Map.of("drawn", MOST_DRAWN, "series", rows.size()));
+    String said = say("answer.drawn-of-rows", Map.of("drawn", MOST_DRAWN, "series", rows.size()));
     return new Large<>(
         some.apply(largest(rows, MOST_DRAWN, weight), said), whole, Optional.of(said));
   }

@@ -23,6 +23,7 @@ import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.forest.Block;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestRow;
+import gapwise.figure.forest.ForestSummary;
 import gapwise.figure.forest.Heading;
 import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
@@ -92,9 +93,7 @@ public final class ClaimForest {
         whole,
         told,
         row -> row.weightPercent().orElse(0),
-        (drawn, some) ->
-            forest(
-                Stream.of(direct.sentences().get(0), some).toList(), drawn, shown));
+        (drawn, some) -> forest(Stream.of(direct.sentences().get(0), some).toList(), drawn, shown));
   }
 
   private Forest forest(List<String> sentences, List<ForestRow> drawn, List<SelectedRow> shown) {
@@ -102,12 +101,20 @@ public final class ClaimForest {
         new Heading(plain.heading().title(), sentences, "", plain.heading().values()),
         plain.measure(),
         axis(),
-        List.of(new Block("", drawn, plain.blocks().get(0).summary())),
+        List.of(new Block("", drawn, summary())),
         Optional.empty(),
         List.of(),
         notes(),
         AnswerForest.CAUTIONS,
         provenance(shown));
+  }
+
+  /** The pooled value; one study is no average of several and has no mark of one. */
+  private ForestSummary summary() {
+    Block block = plain.blocks().get(0);
+    return block.rows().size() > 1
+        ? block.summary()
+        : new ForestSummary.NotPooled(say("claim.figure-not-pooled"), say("claim.figure-alone"));
   }
 
   private List<SelectedRow> side(String study, Method method) {
@@ -142,16 +149,13 @@ public final class ClaimForest {
   }
 
   private static ForestRow row(
-      ForestRow plain,
-      List<SelectedRow> first,
-      List<SelectedRow> second,
-      Optional<String> counts) {
+      ForestRow plain, List<SelectedRow> first, List<SelectedRow> second, Optional<String> counts) {
     Study study = first.get(0).study();
     List<String> detail = new ArrayList<>();
     counts.ifPresent(detail::add);
-    study.design().map(Design::label).ifPresent(detail::add);
     detail.add(
         say("claim.figure-lengths", Map.of("one", lengths(first), "other", lengths(second))));
+    study.design().map(Design::label).ifPresent(detail::add);
     return new ForestRow(
         plain.study(),
         String.join(", ", detail),
