@@ -373,11 +373,19 @@ class ArchitectureTest {
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
+                      "wording",
+                      "figure",
+                      "figure.drawing",
+                      "figure.forest",
                       "figure.value",
                       "problem")),
               Map.entry(
+                  "answer.grid",
+                  Set.of("search", "evidence", "evidence.unit", "evidence.vocabulary", "problem")),
+              Map.entry(
                   "answer",
                   Set.of(
+                      "answer.grid",
                       "analysis",
                       "analysis.result",
                       "analysis.rows",

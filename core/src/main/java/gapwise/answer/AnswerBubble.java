@@ -61,11 +61,30 @@ public final class AnswerBubble {
             .toList();
   }
 
-  static Bubble of(LengthAnswer asked, Result result, Edition edition) {
-    return new AnswerBubble(asked, result).bubble(edition);
+  static Large<Bubble> of(LengthAnswer asked, Result result, Edition edition) {
+    AnswerBubble figure = new AnswerBubble(asked, result);
+    List<Blocks.Line> all = figure.lines;
+    Bubble whole = figure.bubble(edition, all, Optional.empty());
+    if (all.size() <= Large.MOST_DRAWN) {
+      return new Large<>(whole);
+    }
+    String some =
+        say("answer.drawn-by-patients", Map.of("drawn", Large.MOST_DRAWN, "series", all.size()));
+    return new Large<>(
+        figure.bubble(
+            edition,
+            Large.largest(all, Large.MOST_DRAWN, line -> line.row().speaksOf().orElse(0)),
+            Optional.of(some)),
+        whole,
+        Optional.of(some));
   }
 
-  private Bubble bubble(Edition edition) {
+  /**
+   * The figure with marks for some series; all else is of all.
+   *
+   * @param some says that they are not all
+   */
+  private Bubble bubble(Edition edition, List<Blocks.Line> drawn, Optional<String> some) {
     List<Bubble.At> curve = curve();
     List<String> sentences = new ArrayList<>(Blocks.headlines(answer.selection()));
     if (curve.isEmpty()) {
@@ -77,8 +96,9 @@ public final class AnswerBubble {
                   outcome, measure, curve, SynthesisResult.of(result).regression().orElseThrow())
               .sentences(asked.drawn().orElse(LengthShape.LINE)));
     }
+    some.ifPresent(sentences::add);
     List<BubblePatient> patients =
-        lines.stream()
+        drawn.stream()
             .map(Blocks.Line::row)
             .flatMap(row -> LengthPatients.of(answer.selection(), row, kind(row)).stream())
             .toList();
@@ -87,7 +107,7 @@ public final class AnswerBubble {
         sentences,
         measure,
         AnswerForest.axis(outcome, measure),
-        lines.stream().map(this::point).toList(),
+        drawn.stream().map(this::point).toList(),
         curve,
         patients,
         cautions(!curve.isEmpty(), !patients.isEmpty()),

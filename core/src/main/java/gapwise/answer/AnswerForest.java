@@ -55,19 +55,44 @@ public final class AnswerForest {
    * @param edition state of program and evidence base
    */
   public static Forest of(Answer answer, Result result, Edition edition) {
-    return new AnswerForest(answer, result, edition).forest(result);
+    return large(answer, result, edition).whole();
   }
 
-  private Forest forest(Result result) {
+  /** The same with what of it a page draws. */
+  public static Large<Forest> large(Answer answer, Result result, Edition edition) {
+    AnswerForest figure = new AnswerForest(answer, result, edition);
+    List<Integer> sizes = figure.blocks.stream().map(block -> block.lines().size()).toList();
+    int all = sizes.stream().mapToInt(Integer::intValue).sum();
+    Forest whole = figure.forest(result, all, Optional.empty());
+    if (all <= Large.MOST_DRAWN) {
+      return new Large<>(whole);
+    }
+    int most = Large.mostOfEach(sizes);
+    int drawn = sizes.stream().mapToInt(size -> Math.min(size, most)).sum();
+    String some =
+        sizes.size() == 1
+            ? say("answer.drawn-of-one-method", Map.of("drawn", drawn, "series", all))
+            : say("answer.drawn-of-methods", Map.of("drawn", drawn, "series", all, "most", most));
+    return new Large<>(figure.forest(result, most, Optional.of(some)), whole, Optional.of(some));
+  }
+
+  /**
+   * The figure with at most so many series of each method, those with the most patients.
+   *
+   * @param some says that they are not all
+   */
+  private Forest forest(Result result, int most, Optional<String> some) {
     List<String> sentences =
-        blocks.size() > 1
-            ? List.of(NO_COMPARISON)
-            : Blocks.told(answer, result).stream().map(Told::sentence).toList();
+        new ArrayList<>(
+            blocks.size() > 1
+                ? List.of(NO_COMPARISON)
+                : Blocks.told(answer, result).stream().map(Told::sentence).toList());
+    some.ifPresent(sentences::add);
     return new Forest(
         new Heading(QuestionWords.of(answer.question()), sentences, counts(), values()),
         measure,
         axis(outcome, measure),
-        blocks.stream().map(this::block).toList(),
+        blocks.stream().map(block -> block(block, most)).toList(),
         Optional.empty(),
         List.of(),
         notes(),
@@ -113,10 +138,10 @@ public final class AnswerForest {
     return new AxisWords(heading, lowerBetter, better, List.of());
   }
 
-  private Block block(Blocks.Block block) {
+  private Block block(Blocks.Block block, int most) {
     return new Block(
         block.method().label(),
-        block.lines().stream()
+        Large.largest(block.lines(), most, line -> line.row().speaksOf().orElse(0)).stream()
             .flatMap(line -> estimate(line).map(value -> row(line, value)).stream())
             .toList(),
         summary(block));

@@ -36,6 +36,11 @@ public final class AnswerFunnel {
 
   /** The funnel of a question about the evidence base; empty if the result has none. */
   public static Optional<Funnel> of(Answer answer, Result result, Edition edition) {
+    return large(answer, result, edition).map(Large::whole);
+  }
+
+  /** The same with what of it a page draws. */
+  public static Optional<Large<Funnel>> large(Answer answer, Result result, Edition edition) {
     Outcome outcome = answer.question().outcome();
     RowsByArm selected = RowsByArm.of(answer.selection());
     List<SelectedRow> rows =
@@ -82,6 +87,12 @@ public final class AnswerFunnel {
    */
   public static Optional<Funnel> of(
       Result result, String title, AxisWords axis, Edition edition, boolean invented) {
+    return large(result, title, axis, edition, invented).map(Large::whole);
+  }
+
+  /** The same with what of it a page draws. */
+  static Optional<Large<Funnel>> large(
+      Result result, String title, AxisWords axis, Edition edition, boolean invented) {
     Words words = new Words(title, axis, List.of(), List.of(), FunnelResult.Point::study);
     return SynthesisResult.of(result)
         .funnel()
@@ -102,19 +113,41 @@ public final class AnswerFunnel {
       List<String> cautions,
       Function<FunnelResult.Point, String> label) {}
 
-  private static Funnel figure(
+  private static Large<Funnel> figure(
       Result result, FunnelResult funnel, Words words, FigureProvenance provenance) {
+    int all = funnel.points().size();
+    Funnel whole = figure(result, funnel, words, provenance, all, Optional.empty());
+    if (all <= Large.MOST_DRAWN) {
+      return new Large<>(whole);
+    }
+    Optional<String> some =
+        Optional.of(
+            say("answer.drawn-of-all-sizes", Map.of("drawn", Large.MOST_DRAWN, "series", all)));
+    return new Large<>(
+        figure(result, funnel, words, provenance, Large.MOST_DRAWN, some), whole, some);
+  }
+
+  /** The figure with so many points; all else is of all. */
+  private static Funnel figure(
+      Result result,
+      FunnelResult funnel,
+      Words words,
+      FigureProvenance provenance,
+      int drawn,
+      Optional<String> some) {
     return new Funnel(
         words.title(),
-        Stream.concat(words.headlines().stream(), sentences(result, funnel).stream()).toList(),
+        Stream.of(words.headlines().stream(), sentences(result, funnel).stream(), some.stream())
+            .flatMap(sentences -> sentences)
+            .toList(),
         words.axis(),
         scale(result),
-        funnel.points().stream()
+        Large.ofAllSizes(funnel.points(), drawn, FunnelResult.Point::standardError).stream()
             .map(p -> new Funnel.Point(words.label().apply(p), p.effect(), p.standardError()))
             .toList(),
         centre(funnel),
         contours(funnel),
-        imagined(funnel),
+        Large.ofAllSizes(imagined(funnel), drawn, Funnel.Point::standardError),
         Stream.of(words.cautions(), FunnelWords.against(funnel.notes()), cautions(funnel))
             .flatMap(List::stream)
             .toList(),

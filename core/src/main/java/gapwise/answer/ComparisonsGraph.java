@@ -2,6 +2,7 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.answer.grid.HeadToHead;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.network.NetworkGraph;

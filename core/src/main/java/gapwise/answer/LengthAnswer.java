@@ -28,9 +28,14 @@ public record LengthAnswer(
    * @param edition state of program and evidence base
    */
   public Optional<Bubble> figure(Edition edition) {
+    return large(edition).map(Large::whole);
+  }
+
+  /** The same with what of it a page draws. */
+  public Optional<Large<Bubble>> large(Edition edition) {
     return answer
         .result()
         .map(result -> AnswerBubble.of(this, result, edition))
-        .filter(bubble -> !bubble.points().isEmpty());
+        .filter(figure -> !figure.whole().points().isEmpty());
   }
 }

@@ -28,9 +28,28 @@ public final class PlainForest {
 
   /** The figure of a result that tells of studies. */
   public static Forest of(Result result, Edition edition) {
+    return large(result, edition).whole();
+  }
+
+  /** The same with what of it a page draws. */
+  public static Large<Forest> large(Result result, Edition edition) {
+    List<Result.Study> valued =
+        studies(result).orElse(List.of()).stream()
+            .filter(study -> study.shown().isPresent())
+            .toList();
+    Forest whole = of(result, edition, valued, List.of());
+    return Large.ofRows(
+        whole,
+        valued,
+        study -> study.weightPercent().orElse(0),
+        (drawn, some) -> of(result, edition, drawn, List.of(some)));
+  }
+
+  private static Forest of(
+      Result result, Edition edition, List<Result.Study> drawn, List<String> some) {
     Quantity shown = ModelWords.measure(result.plan(), "");
     List<ForestRow> rows = new ArrayList<>();
-    for (Result.Study study : studies(result).orElse(List.of())) {
+    for (Result.Study study : drawn) {
       study.shown().ifPresent(value -> rows.add(row(study, value)));
     }
     String title = result.plan().path("title").asText("");
@@ -38,7 +57,7 @@ public final class PlainForest {
     return new Forest(
         new Heading(
             title.isBlank() ? words : title,
-            List.of(),
+            some,
             "",
             say("answer.column-values", Map.of("values", words))),
         shown,

@@ -28,21 +28,21 @@ public final class ResultFigures {
       figures.put(
           "forest",
           answer
-              .map(rows -> AnswerForest.of(rows, result, from))
-              .orElseGet(() -> PlainForest.of(result, from)));
+              .map(rows -> AnswerForest.large(rows, result, from))
+              .orElseGet(() -> PlainForest.large(result, from)));
     }
     answer
-        .map(rows -> AnswerFunnel.of(rows, result, from))
+        .map(rows -> AnswerFunnel.large(rows, result, from))
         .orElseGet(() -> funnel(result, from))
         .ifPresent(funnel -> figures.put("funnel", funnel));
     AnswerCurves.of(result, from).ifPresent(curves -> figures.put("curves", curves));
     return figures;
   }
 
-  private static Optional<Funnel> funnel(Result result, Edition edition) {
+  private static Optional<Large<Funnel>> funnel(Result result, Edition edition) {
     String measure = ModelWords.measureLabel(result.plan());
     String title = result.plan().path("title").asText("");
-    return AnswerFunnel.of(
+    return AnswerFunnel.large(
         result,
         title.isBlank() ? measure : title,
         new AxisWords(measure.isBlank() ? say("funnel.axis") : measure, "", "", List.of()),

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** A quantity of a group of patients in words, keeping mean and median apart. */
 public final class QuantityWords {
@@ -34,11 +35,60 @@ public final class QuantityWords {
     return new QuantityWords(summary, unit).words();
   }
 
+  /** The mean, else the median, else all there is, without what tells of its spread. */
+  static String centre(QuantitySummary summary, Unit unit) {
+    QuantityWords words = new QuantityWords(summary, unit);
+    return words.single().or(words::centre).map(words::inUnit).orElseGet(words::words);
+  }
+
+  /** One account of the spread, the first that is known; empty where there is none. */
+  static Optional<String> spread(QuantitySummary summary, Unit unit) {
+    QuantityWords words = new QuantityWords(summary, unit);
+    if (words.single().isPresent() || words.centre().isEmpty()) {
+      return Optional.empty();
+    }
+    return words.deviation().or(words::quartiles).or(words::range).or(words::limits);
+  }
+
+  private Optional<String> centre() {
+    return mean().or(this::median);
+  }
+
+  private Optional<String> mean() {
+    return said(summary.mean(), value -> say("wording.mean", value));
+  }
+
+  private Optional<String> median() {
+    return said(summary.median(), value -> say("wording.median", value));
+  }
+
+  private Optional<String> deviation() {
+    return said(summary.standardDeviation(), value -> say("wording.deviation", value));
+  }
+
+  private Optional<String> said(OptionalDouble value, Function<Map<String, String>, String> say) {
+    return value.isPresent()
+        ? Optional.of(say.apply(value(value.getAsDouble())))
+        : Optional.empty();
+  }
+
+  /** Of one patient, or of patients who are all alike, mean, median and range say the same. */
+  private Optional<String> single() {
+    OptionalDouble least = summary.minimum();
+    return least.isPresent() && least.equals(summary.maximum())
+        ? Optional.of(number(least.getAsDouble()))
+        : Optional.empty();
+  }
+
   private String words() {
+    Optional<String> single = single();
+    if (single.isPresent()) {
+      return inUnit(single.get());
+    }
     List<String> parts = new ArrayList<>();
-    summary.mean().ifPresent(mean -> parts.add(say("wording.mean", value(mean))));
-    summary.median().ifPresent(median -> parts.add(say("wording.median", value(median))));
-    summary.standardDeviation().ifPresent(sd -> parts.add(say("wording.deviation", value(sd))));
+    mean().ifPresent(parts::add);
+    median().ifPresent(parts::add);
+    deviation().ifPresent(parts::add);
     summary.standardError().ifPresent(error -> parts.add(say("wording.error", value(error))));
     limits().ifPresent(parts::add);
     quartiles().ifPresent(parts::add);
@@ -47,10 +97,13 @@ public final class QuantityWords {
     if (parts.isEmpty()) {
       return say("wording.no-numbers");
     }
-    String joined = String.join(", ", parts);
+    return inUnit(String.join(", ", parts));
+  }
+
+  private String inUnit(String numbers) {
     return unit == Unit.POINTS || unit == Unit.CURRENCY
-        ? joined
-        : say("wording.in-unit", Map.of("numbers", joined, "unit", unit.symbol()));
+        ? numbers
+        : say("wording.in-unit", Map.of("numbers", numbers, "unit", unit.symbol()));
   }
 
   private Optional<String> limits() {

@@ -10,6 +10,7 @@ import gapwise.effect.RateInterval;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
@@ -40,6 +41,17 @@ public record Values(String counted, String share) {
       return new Values(QuantityWords.in(summary, outcome.unit().orElse(summary.unit())), "");
     }
     return asReported(value);
+  }
+
+  /** The same as one number, for a line of a list: of a quantity its middle, then its spread. */
+  public static Values inList(Outcome outcome, ReportedValue value) {
+    if (value instanceof ReportedValue.Quantity quantity) {
+      QuantitySummary summary = quantity.summary();
+      Unit unit = outcome.unit().orElse(summary.unit());
+      return new Values(
+          QuantityWords.centre(summary, unit), QuantityWords.spread(summary, unit).orElse(""));
+    }
+    return of(outcome, value);
   }
 
   /** The value in the units that the paper prints. */

@@ -23,6 +23,9 @@ import java.util.function.Function;
  * definition}, {@code unstated-clock}, {@code least}, {@code differ}, and the filters.
  */
 public final class ClaimAddress {
+  /** Path of the files of a claim's figure. */
+  public static final String FIGURE = "/api/v1/claim-figure";
+
   /** Names that only this page reads. */
   public static final List<String> OWN =
       List.of(

@@ -2,6 +2,7 @@ package gapwise.server.api;
 
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.answer.Large;
 import gapwise.answer.LengthAnswer;
 import gapwise.figure.bubble.Bubble;
 import gapwise.server.address.Address;
@@ -39,8 +40,8 @@ final class BySizeApi {
     AnswerFiles.methods(context, "by-size-methods.txt", asked(context).answer(), edition);
   }
 
-  private Bubble bubble(Context context) {
-    return asked(context).figure(edition).orElseThrow(FigureApi::nothing);
+  private Large<Bubble> bubble(Context context) {
+    return asked(context).large(edition).orElseThrow(FigureApi::nothing);
   }
 
   private LengthAnswer asked(Context context) {

@@ -5,6 +5,7 @@ import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.answer.Large;
 import gapwise.figure.forest.Forest;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
@@ -45,10 +46,10 @@ final class FigureApi {
     AnswerFiles.methods(context, "methods.txt", answer(context), edition);
   }
 
-  private Forest forest(Context context) {
+  private Large<Forest> forest(Context context) {
     Answer answer = answer(context);
     Result result = answer.result().orElseThrow(FigureApi::nothing);
-    return AnswerForest.of(answer, result, edition);
+    return AnswerForest.large(answer, result, edition);
   }
 
   private Answer answer(Context context) {

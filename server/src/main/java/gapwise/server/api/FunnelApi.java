@@ -5,6 +5,7 @@ import gapwise.answer.Answer;
 import gapwise.answer.AnswerFunnel;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.answer.Large;
 import gapwise.figure.funnel.Funnel;
 import gapwise.server.address.Address;
 import gapwise.server.download.FigureDownloads;
@@ -32,10 +33,10 @@ final class FunnelApi {
     return answers.funnel(FigureApi.question(new Address(context.queryParamMap())));
   }
 
-  private Funnel funnel(Context context) {
+  private Large<Funnel> funnel(Context context) {
     Answer answer = answer(context);
     Result result = answer.result().orElseThrow(FigureApi::nothing);
-    return AnswerFunnel.of(answer, result, edition).orElseThrow(FigureApi::nothing);
+    return AnswerFunnel.large(answer, result, edition).orElseThrow(FigureApi::nothing);
   }
 
   private void plan(Context context) {

@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** A small evidence base, invented for tests. */
 public final class Invented {
@@ -31,15 +32,13 @@ public final class Invented {
     "Alder Bay", "Port Winnow", "Marl Hill", "Tarn", "Quarry Ness", "Loam", "Sedge", "Fenwick Mere"
   };
 
+  private static final int SORTS = 16;
+
   private Invented() {}
 
   /** Two methods, sixteen series. */
   public static List<Study> studies() {
-    List<Study> studies = new ArrayList<>();
-    for (int i = 0; i < 16; i++) {
-      studies.add(study(i));
-    }
-    return studies;
+    return many(SORTS);
   }
 
   /** The same, and one that holds both methods and reports nothing of its patients. */
@@ -66,9 +65,15 @@ public final class Invented {
     return studies;
   }
 
-  private static Study study(int i) {
+  /** As many series of two methods, in the same sixteen sorts, each with patients of its own. */
+  public static List<Study> many(int series) {
+    return IntStream.range(0, series).mapToObj(Invented::study).toList();
+  }
+
+  private static Study study(int number) {
+    int i = number % SORTS;
     boolean transport = i % 2 == 0;
-    int n = 12 + 3 * i;
+    int n = 12 + 3 * i + number / SORTS % 7;
     int united = i == 6 ? n : n - 1 - i % 4;
     double mean = 4 + 0.4 * i;
     Arm arm =
@@ -90,8 +95,8 @@ public final class Invented {
                     .build())
             .build();
     return Study.with(
-            String.format("invented-%02d", i),
-            Citation.with("Invented series " + i + " of " + PLACES[i % 8])
+            String.format("invented-%02d", number),
+            Citation.with("Invented series " + number + " of " + PLACES[i % 8])
                 .firstAuthor(PLACES[i % 8])
                 .year(2008 + i)
                 .build())

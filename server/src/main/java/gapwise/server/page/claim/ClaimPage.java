@@ -1,14 +1,12 @@
 package gapwise.server.page.claim;
 
-import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.answer.Edition;
-import gapwise.answer.PlainForest;
 import gapwise.claim.Claim;
+import gapwise.claim.ClaimForest;
 import gapwise.claim.Verdict;
 import gapwise.claim.Verdict.Examined;
 import gapwise.claim.Verdict.Refused;
 import gapwise.figure.drawing.Medium;
-import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestDrawing;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
@@ -24,6 +22,7 @@ import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
@@ -101,7 +100,7 @@ public final class ClaimPage {
         form,
         claim,
         examined,
-        drawn(examined),
+        drawn(address, examined),
         claims.settle(examined, ClaimAddress.difference(address)),
         address.first("ways").isEmpty() ? Optional.empty() : Optional.of(claims.ways(claim)),
         links(address, examined.offers()));
@@ -120,20 +119,15 @@ public final class ClaimPage {
         .toList();
   }
 
-  private Optional<TwoWidths> drawn(Examined examined) {
-    return examined
-        .direct()
-        .result()
-        .filter(
-            result ->
-                SynthesisResult.of(result).studies().stream()
-                    .anyMatch(study -> study.shown().isPresent()))
+  private Optional<ClaimView.Drawn> drawn(Address address, Examined examined) {
+    return ClaimForest.of(examined, edition)
         .map(
-            result -> {
-              Forest forest = PlainForest.of(result, edition);
-              return new TwoWidths(
-                  ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
-                  ForestDrawing.draw(forest, Medium.PHONE).get(0).inline());
-            });
+            figure ->
+                new ClaimView.Drawn(
+                    new TwoWidths(
+                        ForestDrawing.draw(figure.drawn(), Medium.PAGE).get(0).inline(),
+                        ForestDrawing.draw(figure.drawn(), Medium.PHONE).get(0).inline()),
+                    TakeFigure.of(
+                        ClaimAddress.FIGURE, address.without(List.of("ways", "differ")), figure)));
   }
 }

@@ -13,6 +13,7 @@ import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.QuestionParts;
+import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,7 +86,7 @@ public sealed interface ClaimView {
       FilterForm form,
       Claim claim,
       Verdict.Examined told,
-      Optional<TwoWidths> figure,
+      Optional<Drawn> figure,
       Settling settling,
       Optional<Ways> ways,
       List<Link> offers)
@@ -127,6 +128,9 @@ public sealed interface ClaimView {
       return AnswerForest.CAUTIONS;
     }
   }
+
+  /** The figure, and its files. */
+  record Drawn(TwoWidths drawing, TakeFigure take) {}
 
   /** A link to take instead. */
   record Link(String words, String href) {}

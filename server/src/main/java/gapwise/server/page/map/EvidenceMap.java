@@ -2,8 +2,8 @@ package gapwise.server.page.map;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.answer.EvidenceGrid;
-import gapwise.answer.Tally;
+import gapwise.answer.grid.EvidenceGrid;
+import gapwise.answer.grid.Tally;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
@@ -17,8 +17,10 @@ import gapwise.server.address.PagePaths;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * How much is recorded of each method at each size of defect, by the mean or median of each group
@@ -77,6 +79,16 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
       return tally.isNothing();
     }
 
+    /** Whether a study here compares groups of its own, by its design. */
+    public boolean compares() {
+      return tally.designs().keySet().stream().anyMatch(EvidenceMap::compares);
+    }
+
+    /** Whether all are series, as a hollow dot says without words. */
+    public boolean onlySeries() {
+      return !compares() && !tally.designs().containsKey(Design.CASE_REPORT);
+    }
+
     /** Such as "3 studies". */
     public String studies() {
       return Counted.of(tally.studies(), "study", "studies");
@@ -111,6 +123,25 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
                         places(grid, grid.row(method), filters.with("method", method.code()))))
             .toList();
     return new EvidenceMap(COLUMNS, lines, places(grid, grid.all(), filters));
+  }
+
+  /** How much fits on a place, half its width in units of its drawing. */
+  private static final double LARGEST = 15;
+
+  /** Radius of the dot of a place, whose area grows with its patients; small ones stay seen. */
+  public String radius(Cell cell) {
+    long most =
+        lines.stream()
+            .flatMap(line -> Stream.concat(line.places().banded().stream(), unsized(line)))
+            .mapToLong(one -> one.tally().patients())
+            .max()
+            .orElse(0);
+    double share = most == 0 ? 0 : Math.sqrt(cell.tally().patients() / (double) most);
+    return String.format(Locale.ROOT, "%.1f", Math.max(2, LARGEST * share));
+  }
+
+  private static Stream<Cell> unsized(Line line) {
+    return Stream.of(line.places().unsized());
   }
 
   private static List<Column> columns() {
@@ -156,6 +187,18 @@ public record EvidenceMap(List<Column> bands, List<Line> lines, Places total) {
       kinds.add(say("page.of-no-stated-design", Map.of("studies", tally.designNotGiven())));
     }
     return List.copyOf(kinds);
+  }
+
+  private static boolean compares(Design design) {
+    return switch (design) {
+      case RANDOMISED,
+          QUASI_RANDOMISED,
+          PROSPECTIVE_COMPARATIVE,
+          RETROSPECTIVE_COMPARATIVE,
+          CASE_CONTROL ->
+          true;
+      case PROSPECTIVE_SERIES, RETROSPECTIVE_SERIES, RETROSPECTIVE, SERIES, CASE_REPORT -> false;
+    };
   }
 
   /** Name of the sentence that counts designs of the same kind. */

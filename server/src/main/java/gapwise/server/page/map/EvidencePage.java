@@ -2,7 +2,7 @@ package gapwise.server.page.map;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.answer.EvidenceGrid;
+import gapwise.answer.grid.EvidenceGrid;
 import gapwise.curation.StudiesAt;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;

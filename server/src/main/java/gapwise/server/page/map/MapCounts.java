@@ -1,8 +1,8 @@
 package gapwise.server.page.map;
 
-import gapwise.answer.EvidenceGrid;
-import gapwise.answer.HeadToHead;
-import gapwise.answer.InfectionGrids;
+import gapwise.answer.grid.EvidenceGrid;
+import gapwise.answer.grid.HeadToHead;
+import gapwise.answer.grid.InfectionGrids;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;

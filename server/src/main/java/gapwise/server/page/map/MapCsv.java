@@ -1,7 +1,7 @@
 package gapwise.server.page.map;
 
-import gapwise.answer.EvidenceGrid;
-import gapwise.answer.Tally;
+import gapwise.answer.grid.EvidenceGrid;
+import gapwise.answer.grid.Tally;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;

@@ -3,10 +3,10 @@ package gapwise.server.page.map;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.Edition;
-import gapwise.answer.EmptyPlace;
-import gapwise.answer.EvidenceGrid;
-import gapwise.answer.HeadToHead;
-import gapwise.answer.InfectionGrids;
+import gapwise.answer.grid.EmptyPlace;
+import gapwise.answer.grid.EvidenceGrid;
+import gapwise.answer.grid.HeadToHead;
+import gapwise.answer.grid.InfectionGrids;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;

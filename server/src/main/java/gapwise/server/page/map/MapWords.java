@@ -2,7 +2,7 @@ package gapwise.server.page.map;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.answer.EmptyPlace;
+import gapwise.answer.grid.EmptyPlace;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;

@@ -8,6 +8,7 @@ import gapwise.answer.Answer;
 import gapwise.answer.Answers;
 import gapwise.answer.Blocks;
 import gapwise.answer.Edition;
+import gapwise.answer.Large;
 import gapwise.answer.LengthAnswer;
 import gapwise.answer.LengthShape;
 import gapwise.answer.QuestionWords;
@@ -91,7 +92,7 @@ public final class BySizePage {
         sites.of(say("page.by-size", Map.of("question", words)), Place.BY_SIZE, form.address()),
         form,
         words,
-        told.figure(edition).map(bubble -> drawn(form.address(), bubble)),
+        told.large(edition).map(figure -> drawn(form.address(), figure)),
         shapes(form.address(), told.asked()),
         told.notes(),
         bands(form.address(), answer.selection(), cuts),
@@ -100,13 +101,15 @@ public final class BySizePage {
         Definitions.of(PagePaths.BY_SIZE, form.address(), answers, answer.question()));
   }
 
-  private static BySizeView.Drawn drawn(Address address, Bubble bubble) {
+  private static BySizeView.Drawn drawn(Address address, Large<Bubble> figure) {
+    Bubble bubble = figure.drawn();
     return new BySizeView.Drawn(
         bubble,
+        figure.whole().points().size(),
         new TwoWidths(
             BubbleDrawing.draw(bubble, Medium.PAGE).inline(),
             BubbleDrawing.draw(bubble, Medium.PHONE).inline()),
-        TakeFigure.of("/api/v1/by-size", address, bubble));
+        TakeFigure.of("/api/v1/by-size", address, figure));
   }
 
   private static List<BySizeView.Shape> shapes(Address address, LengthShape asked) {

@@ -121,8 +121,7 @@ public sealed interface BySizeView {
 
     /** Series that answer but give no middle length, so that they are not drawn. */
     public int without() {
-      return selection.rows().size()
-          - figure.map(drawn -> drawn.bubble().points().size()).orElse(0);
+      return selection.rows().size() - figure.map(Drawn::placed).orElse(0);
     }
   }
 
@@ -140,7 +139,7 @@ public sealed interface BySizeView {
   record Band(String label, List<Told> told, String pooled, List<String> partly) {}
 
   /** The figure, its numbers, and its files. */
-  record Drawn(Bubble bubble, TwoWidths drawing, TakeFigure take) {
+  record Drawn(Bubble bubble, int placed, TwoWidths drawing, TakeFigure take) {
     /** Numbers in words. */
     public BubbleTable table() {
       return new BubbleTable(bubble);

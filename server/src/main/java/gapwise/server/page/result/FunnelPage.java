@@ -8,6 +8,7 @@ import gapwise.answer.Answer;
 import gapwise.answer.AnswerFunnel;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.answer.Large;
 import gapwise.answer.QuestionWords;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.funnel.Funnel;
@@ -67,21 +68,22 @@ public final class FunnelPage {
         words,
         answer
             .result()
-            .flatMap(result -> AnswerFunnel.of(answer, result, edition))
+            .flatMap(result -> AnswerFunnel.large(answer, result, edition))
             .<FunnelView.Finding>map(funnel -> drawn(address, funnel))
             .orElseGet(() -> new FunnelView.NothingToDraw(problems(answer))),
         answer.plan().map(ObjectNode::toPrettyString),
         address);
   }
 
-  private static FunnelView.Drawn drawn(Address address, Funnel funnel) {
+  private static FunnelView.Drawn drawn(Address address, Large<Funnel> figure) {
+    Funnel funnel = figure.drawn();
     return new FunnelView.Drawn(
         funnel,
         new TwoWidths(
             FunnelDrawing.draw(funnel, Medium.PAGE).inline(),
             FunnelDrawing.draw(funnel, Medium.PHONE).inline()),
         FunnelTable.of(funnel).lines(),
-        TakeFigure.of("/api/v1/funnel", address, funnel));
+        TakeFigure.of("/api/v1/funnel", address, figure));
   }
 
   private static List<String> problems(Answer answer) {

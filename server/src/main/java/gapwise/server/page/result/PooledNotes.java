@@ -13,11 +13,27 @@ import gapwise.selection.Selection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What a pooled result must say of itself beside its numbers. */
 final class PooledNotes {
+  /** A page names so many one by one (our choice). */
+  private static final int MOST_NAMED = 50;
+
   private PooledNotes() {}
+
+  /** Those of a list that a page names. */
+  static <T> List<T> some(List<T> all) {
+    return all.subList(0, Math.min(all.size(), MOST_NAMED));
+  }
+
+  /** How many more there are; empty where all are named. */
+  static Optional<String> more(List<?> all) {
+    return all.size() <= MOST_NAMED
+        ? Optional.empty()
+        : Optional.of(say("page.and-more", Map.of("more", all.size() - MOST_NAMED)));
+  }
 
   /** What must be known beside the result. */
   static List<String> warnings(Answer answer) {

@@ -8,9 +8,12 @@ import gapwise.answer.Answers;
 import gapwise.answer.Blocks;
 import gapwise.answer.ComparisonAlert;
 import gapwise.answer.Edition;
+import gapwise.answer.Large;
+import gapwise.answer.MethodTable;
 import gapwise.answer.ModelWords;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestDrawing;
@@ -18,6 +21,7 @@ import gapwise.figure.forest.ForestTable;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.selection.Question;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.PagePaths;
@@ -34,6 +38,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** One outcome pooled over the groups that the filters find, told first and drawn then. */
 public final class PooledPage {
@@ -94,20 +99,48 @@ public final class PooledPage {
     List<Told> told = Blocks.told(answer, result);
     return new PooledView.Pooled(
         told,
-        drawn(address, AnswerForest.of(answer, result, edition)),
+        MethodTable.of(answer, result, reporting(answer.question()))
+            .map(
+                table ->
+                    MethodsView.of(table, address, answer.question().among().defect().isPresent())),
+        drawn(address, AnswerForest.large(answer, result, edition)),
         Statistics.of(result),
         ModelWords.model(result.plan()),
+        formula(result.plan()),
         PooledNotes.aboutNumbers(result),
         PooledNotes.aboutStudies(result),
         told.size() > 1 ? ComparisonAlert.of(answer.selection().rows()) : Optional.empty());
   }
 
-  private static PooledView.Drawn drawn(Address address, Forest forest) {
+  /** Where the page of methods has the formula of what was pooled. */
+  private static String formula(ObjectNode plan) {
+    boolean log = plan.path("scale").asText().equals("log");
+    return PagePaths.METHOD
+        + switch (plan.path("measure").asText()) {
+          case "proportion" -> "#formula-shares";
+          case "incidence-rate" -> "#formula-rates";
+          default -> log ? "#formula-log-means" : "#formula-means";
+        };
+  }
+
+  /** Methods of which a group reports the outcome, whether its number can be used or not. */
+  private Set<Method> reporting(Question question) {
+    SearchRequest request = question.among().withOutcomes(Set.of(question.outcome().code()));
+    return search.search(request, StudySearch.Order.YEAR_DESCENDING, 0, 0).facets().stream()
+        .filter(facet -> facet.filter().equals("methods"))
+        .flatMap(facet -> facet.counts().stream())
+        .flatMap(count -> Method.vocabulary().find(count.code()).stream())
+        .collect(Collectors.toSet());
+  }
+
+  private static PooledView.Drawn drawn(Address address, Large<Forest> figure) {
+    Forest forest = figure.drawn();
     return new PooledView.Drawn(
         new TwoWidths(
             ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
             ForestDrawing.draw(forest, Medium.PHONE).get(0).inline()),
         ForestTable.of(forest).lines(),
-        TakeFigure.of("/api/v1/forest", address, forest));
+        TakeFigure.of("/api/v1/forest", address, figure),
+        figure.some());
   }
 }

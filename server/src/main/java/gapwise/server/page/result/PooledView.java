@@ -164,18 +164,22 @@ public sealed interface PooledView {
    * Something pooled.
    *
    * @param told the answer in sentences, one method after another
+   * @param methods the same side by side; empty where there are not several methods
    * @param figure the figure
    * @param statistics the numbers of heterogeneity
    * @param model model and interval in words
+   * @param formula address of its formula
    * @param aboutNumbers what must be known of the pooled numbers
    * @param aboutStudies notes about single studies
    * @param alert what differs between the groups of several methods
    */
   record Pooled(
       List<Told> told,
+      Optional<MethodsView> methods,
       Drawn figure,
       List<Statistics.Line> statistics,
       String model,
+      String formula,
       List<String> aboutNumbers,
       List<String> aboutStudies,
       Optional<ComparisonAlert> alert)
@@ -186,14 +190,22 @@ public sealed interface PooledView {
       return say("page.heading-of-notes", Map.of("notes", aboutStudies.size()));
     }
 
+    /** Notes that are shown, and how many more there are. */
+    public List<String> notes() {
+      return Stream.concat(
+              PooledNotes.some(aboutStudies).stream(), PooledNotes.more(aboutStudies).stream())
+          .toList();
+    }
+
     /** Said where methods stand side by side. */
     public Optional<String> noComparison() {
       return told.size() > 1 ? Optional.of(AnswerForest.NO_COMPARISON) : Optional.empty();
     }
   }
 
-  /** The figure, its rows as a table, and its files. */
-  record Drawn(TwoWidths drawing, List<ForestTable.Line> lines, TakeFigure take) {
+  /** The figure, its rows as a table, its files, and which series it shows where not all. */
+  record Drawn(
+      TwoWidths drawing, List<ForestTable.Line> lines, TakeFigure take, Optional<String> some) {
 
     /** Where the series were published, each once. */
     public List<String> sources() {
@@ -206,5 +218,15 @@ public sealed interface PooledView {
   }
 
   /** Groups left out for one reason. */
-  record Reason(String message, List<LeftOut> groups) {}
+  record Reason(String message, List<LeftOut> groups) {
+    /** Those that are named. */
+    public List<LeftOut> named() {
+      return PooledNotes.some(groups);
+    }
+
+    /** How many more there are; empty where all are named. */
+    public Optional<String> more() {
+      return PooledNotes.more(groups);
+    }
+  }
 }

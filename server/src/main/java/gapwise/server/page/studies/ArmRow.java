@@ -69,7 +69,13 @@ public record ArmRow(
       Optional<String> drawing,
       String words,
       String further,
-      boolean withFurther) {}
+      boolean withFurther) {
+
+    /** How the cell is set: a number never breaks, a value with its clock does. */
+    public String look() {
+      return withFurther ? "value" : number ? "number" : "";
+    }
+  }
 
   /** Address of its study. */
   public String href() {

@@ -11,18 +11,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 
 /** Makes the lines of groups that were found, with what each reports of the outcome asked for. */
 final class ArmRows {
   private final BiFunction<List<ArmHit>, List<ListColumn>, List<ArmRow>> plain;
   private final ArmValues values;
+  private final Function<ArmValue, Values> shown;
 
   /**
    * @param plain makes the lines without the value
+   * @param shown what is shown of a value
    */
-  ArmRows(BiFunction<List<ArmHit>, List<ListColumn>, List<ArmRow>> plain, ArmValues values) {
+  ArmRows(
+      BiFunction<List<ArmHit>, List<ListColumn>, List<ArmRow>> plain,
+      ArmValues values,
+      Function<ArmValue, Values> shown) {
     this.plain = plain;
     this.values = values;
+    this.shown = shown;
   }
 
   /** What is asked of each group: perhaps an outcome, perhaps of a missing length. */
@@ -45,10 +52,12 @@ final class ArmRows {
       return rows;
     }
     Outcome outcome = asked.outcome().get();
-    Map<ArmHit, Values> known = values.of(outcome, asked.lengths(), hits);
+    Map<ArmHit, ArmValue> known = values.of(outcome, asked.lengths(), hits);
     return rows.stream()
         .map(
-            row -> row.withValue(place, outcome.label(), Optional.ofNullable(known.get(row.hit()))))
+            row ->
+                row.withValue(
+                    place, outcome.label(), Optional.ofNullable(known.get(row.hit())).map(shown)))
         .toList();
   }
 

@@ -3,7 +3,6 @@ package gapwise.server.page.studies;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchAnswer.ArmHit;
-import gapwise.wording.Values;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,5 +15,5 @@ public interface ArmValues {
    *
    * @param lengths missing bone of the patients asked for; a group may report them apart
    */
-  Map<ArmHit, Values> of(Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms);
+  Map<ArmHit, ArmValue> of(Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms);
 }

@@ -3,8 +3,6 @@ package gapwise.server.page.studies;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.Scope;
-import gapwise.evidence.Study;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
@@ -21,45 +19,28 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * One reported number of a study as a line of its table.
+ * One reported number of a study.
  *
  * @param outcome name of the outcome
- * @param group for whom
  * @param value the numbers
  * @param notes what must be known to read them
+ * @param followed how many were followed; empty where the paper does not say
  * @param place where in the paper
  * @param words the paper's words
  */
 public record OutcomeLine(
-    String outcome, String group, Values value, String notes, String place, String words) {
+    String outcome, Values value, String notes, String followed, String place, String words) {
 
-  static OutcomeLine of(Study study, OutcomeReport report) {
+  static OutcomeLine of(OutcomeReport report) {
     return new OutcomeLine(
         report.outcome().label(),
-        group(study, report.scope()),
         Values.asReported(report.value()),
         String.join("; ", notes(report)),
+        report.followed().isPresent()
+            ? say("studies.followed", Map.of("people", report.followed().getAsInt()))
+            : "",
         report.provenance().place().orElse(""),
         report.provenance().words().orElse(""));
-  }
-
-  private static String group(Study study, Scope scope) {
-    if (scope instanceof Scope.OneArm one) {
-      return arm(study, one.arm());
-    }
-    if (scope instanceof Scope.Comparison pair) {
-      return say(
-          "studies.one-against-other",
-          Map.of("one", arm(study, pair.arm()), "other", arm(study, pair.against())));
-    }
-    return say("studies.all-groups");
-  }
-
-  private static String arm(Study study, String id) {
-    return study
-        .arm(id)
-        .map(arm -> arm.label().orElse(arm.method().principal().shortLabel()))
-        .orElse(id);
   }
 
   private static List<String> notes(OutcomeReport report) {
@@ -79,9 +60,6 @@ public record OutcomeLine(
         .counted()
         .map(CountedUnit::label)
         .ifPresent(unit -> notes.add(say("studies.counts-of", Map.of("unit", unit))));
-    if (report.followed().isPresent()) {
-      notes.add(say("studies.followed", Map.of("people", report.followed().getAsInt())));
-    }
     report.money().map(Moneys::words).ifPresent(notes::add);
     report.test().ifPresent(test -> notes.add(say("studies.test-printed", Map.of("test", test))));
     Optional.of(report.standing())

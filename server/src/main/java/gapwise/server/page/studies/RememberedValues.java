@@ -5,7 +5,6 @@ import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.server.home.Remembered;
-import gapwise.wording.Values;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +18,7 @@ final class RememberedValues implements ArmValues {
   /** A value in words takes some hundred bytes. */
   private static final int MOST = 20_000;
 
-  private final Remembered<Asked, Optional<Values>> latest;
+  private final Remembered<Asked, Optional<ArmValue>> latest;
   private final Function<Set<String>, Map<String, Study>> studies;
 
   private record Asked(Outcome outcome, Optional<LengthRange> lengths, ArmHit arm) {}
@@ -38,10 +37,11 @@ final class RememberedValues implements ArmValues {
   }
 
   @Override
-  public Map<ArmHit, Values> of(Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms) {
+  public Map<ArmHit, ArmValue> of(
+      Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms) {
     Map<String, Study> read =
         studies.apply(arms.stream().map(ArmHit::studyId).collect(Collectors.toSet()));
-    Map<ArmHit, Values> values = new HashMap<>();
+    Map<ArmHit, ArmValue> values = new HashMap<>();
     for (ArmHit arm : arms) {
       Optional<LengthRange> apart =
           lengths.filter(

@@ -37,13 +37,14 @@ public final class SelectedValues implements ArmValues {
   }
 
   @Override
-  public Map<ArmHit, Values> of(Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms) {
+  public Map<ArmHit, ArmValue> of(
+      Outcome outcome, Optional<LengthRange> lengths, List<ArmHit> arms) {
     SearchRequest among =
         lengths
             .map(range -> SearchRequest.EVERYTHING.withDefect(range, DefectMatch.OVERLAP))
             .orElse(SearchRequest.EVERYTHING);
     Question question = new Question(outcome, among, Optional.empty(), 1);
-    Map<ArmHit, Values> values = new HashMap<>();
+    Map<ArmHit, ArmValue> values = new HashMap<>();
     for (SelectedRow row : selector.rowsOf(question, arms)) {
       if (AllGroups.is(row.study(), row.arm())) {
         row.study()
@@ -60,8 +61,14 @@ public final class SelectedValues implements ArmValues {
     return new ArmHit(row.study().id(), arm.id());
   }
 
-  private static Values words(Outcome outcome, SelectedRow row, Optional<String> ofWhom) {
-    Values values = Values.of(outcome, row.value());
+  private static ArmValue words(Outcome outcome, SelectedRow row, Optional<String> ofWhom) {
+    return new ArmValue(
+        withMeaning(Values.of(outcome, row.value()), row, ofWhom),
+        withMeaning(Values.inList(outcome, row.value()), row, ofWhom));
+  }
+
+  /** The value with what must be known to read it. */
+  private static Values withMeaning(Values values, SelectedRow row, Optional<String> ofWhom) {
     List<String> share = new ArrayList<>();
     if (!values.share().isEmpty()) {
       share.add(values.share());

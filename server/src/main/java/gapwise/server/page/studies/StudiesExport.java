@@ -55,7 +55,7 @@ final class StudiesExport {
 
   StudiesExport(StudySearch search, PlainRows plain, ArmValues values, Clock clock) {
     this.plain = plain;
-    this.rows = new ArmRows(plain::of, values);
+    this.rows = new ArmRows(plain::of, values, ArmValue::whole);
     this.search = search;
     this.clock = clock;
   }

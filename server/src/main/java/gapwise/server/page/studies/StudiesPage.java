@@ -48,7 +48,9 @@ public final class StudiesPage {
     this.sites = sites;
     this.search = search;
     PlainRows plain = new PlainRows(studies);
-    this.rows = new ArmRows(new RememberedRows(plain)::of, new RememberedValues(values, studies));
+    this.rows =
+        new ArmRows(
+            new RememberedRows(plain)::of, new RememberedValues(values, studies), ArmValue::brief);
     this.export = new StudiesExport(search, plain, values, clock);
   }
 

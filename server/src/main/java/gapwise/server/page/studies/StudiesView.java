@@ -6,7 +6,10 @@ import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.OutcomeChoice;
 import gapwise.server.page.part.QuestionParts;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -87,6 +90,17 @@ public record StudiesView(
     public Groups {
       rows = List.copyOf(rows);
       sortings = List.copyOf(sortings);
+    }
+
+    /**
+     * The groups of this page by study, a study where its first group stands, since what one paper
+     * reports of several groups is read together.
+     */
+    public List<List<ArmRow>> byStudy() {
+      Map<String, List<ArmRow>> studies = new LinkedHashMap<>();
+      rows.forEach(
+          row -> studies.computeIfAbsent(row.study(), study -> new ArrayList<>()).add(row));
+      return List.copyOf(studies.values());
     }
 
     /** The columns as the rows have them. */

@@ -7,13 +7,10 @@ import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
 import gapwise.curation.StudyVersion;
 import gapwise.curation.VersionStamp;
-import gapwise.evidence.Arm;
-import gapwise.evidence.ArmDefect;
 import gapwise.evidence.Citation;
 import gapwise.evidence.Study;
 import gapwise.evidence.check.EvidenceCheck;
 import gapwise.evidence.rule.Finding;
-import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.server.address.PagePaths;
 import gapwise.server.page.Place;
@@ -21,10 +18,8 @@ import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.route.Routes;
-import gapwise.wording.Defects;
 import gapwise.wording.Fact;
 import gapwise.wording.Facts;
-import gapwise.wording.Pictures;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.time.ZoneOffset;
@@ -38,7 +33,6 @@ import java.util.Optional;
 public final class StudyPage {
   private static final DateTimeFormatter MINUTE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'").withZone(ZoneOffset.UTC);
-  private static final double REACH_CENTIMETRES = 15;
 
   private final Templates templates;
   private final Sites sites;
@@ -65,10 +59,6 @@ public final class StudyPage {
     }
   }
 
-  /** One group of patients. */
-  public record Group(
-      String name, Method method, String span, String spanWords, List<Fact> facts) {}
-
   /** One version of the record. */
   public record Version(String when, String who, String why, String number) {}
 
@@ -79,8 +69,7 @@ public final class StudyPage {
    * @param paper what was published
    * @param alert what must be known first, such as a retraction; empty for nothing
    * @param facts what is recorded of the study as a whole
-   * @param groups its arms
-   * @param outcomes its reported numbers
+   * @param table its groups side by side, with what is reported of them
    * @param patients its patients described one by one
    * @param doubts what is doubtful in the record
    * @param versions its history, newest first
@@ -90,8 +79,7 @@ public final class StudyPage {
       Paper paper,
       Optional<String> alert,
       List<Fact> facts,
-      List<Group> groups,
-      List<OutcomeLine> outcomes,
+      StudyTable table,
       List<PatientLine> patients,
       List<String> doubts,
       List<Version> versions) {}
@@ -117,8 +105,7 @@ public final class StudyPage {
         Paper.of(study),
         alert(study),
         Facts.of(study),
-        study.arms().stream().map(arm -> group(study, arm)).toList(),
-        study.outcomes().stream().map(report -> OutcomeLine.of(study, report)).toList(),
+        StudyTable.of(study),
         study.patients().stream().map(PatientLine::of).toList(),
         EvidenceCheck.of(study).stream().map(Finding::message).toList(),
         versions(study.id()));
@@ -128,18 +115,6 @@ public final class StudyPage {
     return study.reportKind() == ReportKind.RETRACTION
         ? Optional.of(say("studies.retracted"))
         : Optional.empty();
-  }
-
-  private static Group group(Study study, Arm arm) {
-    Optional<ArmDefect> defect = ArmDefect.of(study, arm);
-    return new Group(
-        arm.label()
-            .map(label -> say("studies.group", Map.of("id", arm.id(), "label", label)))
-            .orElse(study.arms().size() == 1 ? say("studies.only-group") : arm.id()),
-        arm.method().principal(),
-        Pictures.span(defect, REACH_CENTIMETRES),
-        defect.map(Defects::words).orElseGet(() -> say("studies.bone-of-group-not-reported")),
-        Facts.of(arm));
   }
 
   private List<Version> versions(String id) {

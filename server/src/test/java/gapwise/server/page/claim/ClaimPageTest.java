@@ -32,18 +32,18 @@ class ClaimPageTest {
   }
 
   @Test
-  void theSentenceStandsFirstThenTheComparisonsTheSeriesTheAnalysesTheFactsAndTheTrial()
-      throws Exception {
+  void theSentenceStandsFirstThenTheFigureTheFactsTheAnalysesAndTheReasons() throws Exception {
     String page = page(DIRECT);
     List<Integer> order =
         List.of(
             page.indexOf("What may be said today"),
+            page.indexOf("The studies that hold both methods"),
+            page.indexOf("What lowers certainty"),
+            page.indexOf("Under every defensible analysis"),
             page.indexOf("<h3>Direct comparisons</h3>"),
             page.indexOf("<h3>Indirect comparison</h3>"),
             page.indexOf("<h2>Each method by itself</h2>"),
             page.indexOf("Why this is no comparison of methods"),
-            page.indexOf("Under every defensible analysis"),
-            page.indexOf("What lowers certainty"),
             page.indexOf("What study would settle it"));
     assertTrue(order.get(0) > 0);
     assertEquals(order.stream().sorted().toList(), order);
@@ -51,6 +51,21 @@ class ClaimPageTest {
     assertTrue(page.contains("can neither be made nor denied"));
     assertTrue(page.contains("no grade"));
     assertTrue(page.contains("common practice, no source"));
+  }
+
+  /** Studies 54 (20 of 22, 19 of 20) and 55 (12 of 14, 10 of 15) of the demonstration base. */
+  @Test
+  void theFigureTellsCountsDirectionLengthsAndThatAllIsInvented() throws Exception {
+    String csv = running.get("/api/v1/claim-figure.csv" + DIRECT).body();
+    List<String> series = csv.lines().filter(line -> line.startsWith("series,")).toList();
+    assertEquals(2, series.size(), csv);
+    assertTrue(series.get(0).contains("20 of 22 against 19 of 20"), csv);
+    assertTrue(series.get(1).contains("12 of 14 against 10 of 15"), csv);
+    assertTrue(series.get(1).contains("missing bone 6.5 cm against 6.7 cm"), csv);
+    String drawing = running.get("/api/v1/claim-figure.svg" + DIRECT + "&for=a4").body();
+    assertTrue(drawing.contains("Invented demonstration data"), drawing);
+    assertTrue(drawing.contains("more often after bone transport"), drawing);
+    assertEquals(422, running.get("/api/v1/claim-figure.png" + NONE).statusCode());
   }
 
   @Test

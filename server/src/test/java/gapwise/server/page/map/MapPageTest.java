@@ -109,7 +109,8 @@ class MapPageTest {
 
   @Test
   void theBestDesignOfAPlaceIsMarkedInTheText() throws Exception {
-    assertTrue(page("/map").contains("<b>1 randomised trial</b>, 1 series"));
+    assertTrue(
+        page("/map").contains("<b>1 randomised trial</b><span class=\"others\">, 1 series</span>"));
   }
 
   @Test

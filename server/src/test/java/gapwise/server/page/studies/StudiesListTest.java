@@ -120,7 +120,7 @@ class StudiesListTest {
   @Test
   void timesSayFromWhenTheyAreCounted() throws Exception {
     String page = running.get("/studies?outcome=time-to-union").body();
-    assertTrue(page.contains("SD 2 months<small>from definitive operation</small>"), page);
+    assertTrue(page.contains("<small>SD 2, from definitive operation</small>"), page);
   }
 
   @Test

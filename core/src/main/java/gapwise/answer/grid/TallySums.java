@@ -1,4 +1,4 @@
-package gapwise.answer;
+package gapwise.answer.grid;
 
 import gapwise.evidence.vocabulary.Design;
 import gapwise.search.IndexedArm;

@@ -1,8 +1,10 @@
-package gapwise.answer;
+package gapwise.answer.grid;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.answer.ComparisonsGraph;
+import gapwise.answer.Edition;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;

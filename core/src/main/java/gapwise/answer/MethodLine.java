@@ -1,0 +1,54 @@
+package gapwise.answer;
+
+import gapwise.evidence.vocabulary.Method;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * What is known of one method, as a line beside other methods.
+ *
+ * @param method what was done
+ * @param counted events of all counted, or how many were counted; empty where nothing is known
+ * @param series how many series, and of how many studies; empty where there are none
+ * @param lengths how the missing bone of the series fits the question; empty where there are none
+ * @param finding what came of it
+ * @param told the same in sentences; empty where there is nothing to tell
+ */
+public record MethodLine(
+    Method method,
+    String counted,
+    String series,
+    String lengths,
+    Finding finding,
+    Optional<Told> told) {
+  public MethodLine {
+    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(finding, "finding");
+    Objects.requireNonNull(told, "told");
+  }
+
+  /** What came of one method. */
+  public sealed interface Finding {}
+
+  /**
+   * Several series pooled.
+   *
+   * @param value the average over centres with its interval
+   * @param newCentre where the true value of a new centre may lie; empty where it cannot be told
+   */
+  public record Average(Estimate value, Optional<Limits> newCentre) implements Finding {}
+
+  /** One series, whose own value is no average. */
+  public record OneSeries(Estimate value) implements Finding {}
+
+  /** Series without an average. */
+  public record NoAverage() implements Finding {}
+
+  /** Groups report the outcome, and none can be used for this question. */
+  public record NothingUsable() implements Finding {}
+
+  /** No group of the evidence base fits. */
+  public record NoStudy() implements Finding {}
+}

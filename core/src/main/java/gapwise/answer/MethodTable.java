@@ -1,0 +1,120 @@
+package gapwise.answer;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.analysis.result.Result;
+import gapwise.evidence.ReportedValue;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
+import gapwise.figure.value.Quantity;
+import gapwise.selection.SelectedRow;
+import gapwise.wording.Values;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * An answer of several methods, a line each in the order of the vocabulary, those without a study
+ * too. The numbers are those of {@link Told} and of the figure.
+ *
+ * @param measure what the numbers are
+ * @param lines one for each method that was asked about
+ */
+public record MethodTable(Quantity measure, List<MethodLine> lines) {
+  public MethodTable {
+    Objects.requireNonNull(measure, "measure");
+    lines = List.copyOf(lines);
+  }
+
+  /**
+   * The table of an answer; empty where fewer than two methods have rows, which is no table.
+   *
+   * @param reporting methods of which some group reports the outcome, whether it can be used or not
+   */
+  public static Optional<MethodTable> of(Answer answer, Result result, Set<Method> reporting) {
+    List<Blocks.Block> blocks = Blocks.of(answer, result);
+    if (blocks.size() < 2) {
+      return Optional.empty();
+    }
+    Outcome outcome = answer.question().outcome();
+    Map<Method, Blocks.Block> known =
+        blocks.stream().collect(Collectors.toMap(Blocks.Block::method, Function.identity()));
+    Set<String> asked = answer.question().among().methods();
+    List<MethodLine> lines = new ArrayList<>();
+    for (Method method : Method.vocabulary().all()) {
+      Optional.ofNullable(known.get(method))
+          .map(block -> line(answer, outcome, block))
+          .or(
+              () ->
+                  asked.isEmpty() || asked.contains(method.code())
+                      ? Optional.of(empty(method, reporting.contains(method)))
+                      : Optional.empty())
+          .ifPresent(lines::add);
+    }
+    return Optional.of(new MethodTable(Told.measure(outcome, answer.selection().rows()), lines));
+  }
+
+  private static MethodLine empty(Method method, boolean reporting) {
+    return new MethodLine(
+        method,
+        "",
+        "",
+        "",
+        reporting ? new MethodLine.NothingUsable() : new MethodLine.NoStudy(),
+        Optional.empty());
+  }
+
+  private static MethodLine line(Answer answer, Outcome outcome, Blocks.Block block) {
+    MethodLine.Finding finding = finding(block);
+    List<SelectedRow> rows = rows(block, finding);
+    return new MethodLine(
+        block.method(),
+        counted(outcome, rows),
+        People.series(rows).words(),
+        MethodLengths.words(answer.question(), rows),
+        finding,
+        Optional.of(Told.of(outcome, block)));
+  }
+
+  private static MethodLine.Finding finding(Blocks.Block block) {
+    if (block.alone().isPresent()) {
+      return new MethodLine.OneSeries(block.alone().get().estimate().orElseThrow());
+    }
+    boolean without = block.onlyLimit().isPresent() || block.meansOfZero() == block.lines().size();
+    Optional<Estimate> average =
+        block.summary().map(summary -> PooledValue.average(summary.shown()));
+    if (without || average.isEmpty()) {
+      return new MethodLine.NoAverage();
+    }
+    Optional<Limits> newCentre = block.newCentre();
+    return new MethodLine.Average(average.get(), newCentre);
+  }
+
+  /** The rows that the sentences speak of. */
+  private static List<SelectedRow> rows(Blocks.Block block, MethodLine.Finding finding) {
+    if (finding instanceof MethodLine.OneSeries) {
+      return List.of(block.alone().orElseThrow().row());
+    }
+    return finding instanceof MethodLine.Average ? block.pooled() : block.rows();
+  }
+
+  private static String counted(Outcome outcome, List<SelectedRow> rows) {
+    int people = People.number(rows);
+    OptionalInt events = People.events(rows);
+    boolean several = rows.stream().anyMatch(row -> row.value() instanceof ReportedValue.Tally);
+    if (events.isPresent() && people > 0) {
+      return several
+          ? PlainCount.of(outcome, rows).orElse("")
+          : Values.ofTotal(events.getAsInt(), people);
+    }
+    return people > 0 ? People.of(rows) : say("answer.number-not-stated");
+  }
+}

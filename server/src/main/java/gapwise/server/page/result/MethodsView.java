@@ -1,0 +1,114 @@
+package gapwise.server.page.result;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.answer.MethodLine;
+import gapwise.answer.MethodTable;
+import gapwise.answer.Told;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
+import gapwise.server.address.Address;
+import gapwise.server.address.PagePaths;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Several methods side by side, a line each.
+ *
+ * @param unit what the numbers are of, "of 100" or a unit; may be empty
+ * @param bars the common axis
+ * @param lines one for each method
+ * @param ofLengths whether a missing length is asked for
+ */
+public record MethodsView(String unit, MethodBars bars, List<Line> lines, boolean ofLengths) {
+  public MethodsView {
+    lines = List.copyOf(lines);
+  }
+
+  /**
+   * One method.
+   *
+   * @param method what was done
+   * @param alone address of the same question about this method alone
+   * @param counts how many were counted, of how many series
+   * @param lengths how the missing bone fits the question
+   * @param value what came of it
+   * @param told the same in sentences; empty where there is nothing to tell
+   */
+  public record Line(
+      Method method,
+      String alone,
+      Counts counts,
+      String lengths,
+      Value value,
+      Optional<Told> told) {
+
+    /** Whether there is anything but the name of the method. */
+    public boolean speaks() {
+      return told.isPresent();
+    }
+  }
+
+  /** How many were counted. */
+  public record Counts(String counted, String series) {}
+
+  /**
+   * What came of one method, in words and on the axis.
+   *
+   * @param words the average with its interval, or why there is none
+   * @param further what one series found; empty for most
+   * @param newCentre what a new centre may expect
+   * @param bar on the common axis; empty where there is no number
+   */
+  public record Value(
+      String words, String further, String newCentre, Optional<MethodBars.Bar> bar) {}
+
+  static MethodsView of(MethodTable table, Address address, boolean ofLengths) {
+    Quantity measure = table.measure();
+    MethodBars bars = MethodBars.of(table);
+    return new MethodsView(
+        measure.kind() == Quantity.Kind.OF_100 ? say("page.of-hundred") : measure.unit(),
+        bars,
+        table.lines().stream()
+            .map(
+                line ->
+                    new Line(
+                        line.method(),
+                        address.with("method", line.method().code()).at(PagePaths.POOLED),
+                        new Counts(line.counted(), line.series()),
+                        line.lengths(),
+                        value(measure, bars, line),
+                        line.told()))
+            .toList(),
+        ofLengths);
+  }
+
+  private static Value value(Quantity measure, MethodBars bars, MethodLine line) {
+    if (line.finding() instanceof MethodLine.Average average) {
+      return new Value(
+          Told.withLimits(measure, average.value()),
+          "",
+          average
+              .newCentre()
+              .map(limits -> Shown.limits(measure, limits))
+              .orElseGet(() -> say("page.cannot-be-told")),
+          bars.bar(line));
+    }
+    if (line.finding() instanceof MethodLine.OneSeries one) {
+      return new Value(
+          say("page.no-average-of-one"),
+          say("page.one-series-found", Map.of("value", Told.withLimits(measure, one.value()))),
+          say("page.one-series-tells-nothing"),
+          bars.bar(line));
+    }
+    String words =
+        line.finding() instanceof MethodLine.NoStudy
+            ? say("page.method-without-study")
+            : line.finding() instanceof MethodLine.NothingUsable
+                ? say("page.method-without-number")
+                : say("page.method-without-average");
+    return new Value(words, "", "", Optional.empty());
+  }
+}
