@@ -26,6 +26,7 @@ import gapwise.server.page.part.UnstatedClocks;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What the page of pooled results shows: a question asked, or the choice of one. */
 public sealed interface PooledView {
