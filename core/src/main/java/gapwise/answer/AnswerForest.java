@@ -197,6 +197,9 @@ public final class AnswerForest {
     if (pooled < 2) {
       return new ForestSummary.NotPooled(say("answer.not-pooled"), tooFew(pooled, block));
     }
+    if (block.open().isPresent()) {
+      return new ForestSummary.NotPooled(say("answer.not-pooled"), say("answer.average-open"));
+    }
     if (block.summary().isEmpty()) {
       return new ForestSummary.NotPooled(say("answer.not-pooled"), say("answer.no-average"));
     }

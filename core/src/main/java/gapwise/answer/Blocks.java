@@ -58,7 +58,8 @@ public final class Blocks {
   /**
    * One method.
    *
-   * @param summary its pooled value; empty where there is none
+   * @param summary its pooled value; empty where there is none, or none that says something
+   * @param open the average that says next to nothing, so that it is not given; else empty
    * @param onlyLimit 1 if every patient had the event and 0 if none had, so that there is no pooled
    *     value; else empty
    * @param posterior where the model gives one
@@ -67,9 +68,33 @@ public final class Blocks {
       Method method,
       List<Line> lines,
       Optional<Result.Summary> summary,
+      Optional<Estimate> open,
       OptionalDouble onlyLimit,
       Result.Heterogeneity heterogeneity,
       Optional<BayesianResult> posterior) {
+    private static Block of(
+        Method method,
+        List<Line> lines,
+        Result result,
+        Optional<Result.Summary> summary,
+        OptionalDouble onlyLimit,
+        Result.Heterogeneity heterogeneity,
+        Optional<BayesianResult> posterior) {
+      boolean shares = result.plan().path("measure").asText().equals("proportion");
+      Optional<Estimate> open =
+          summary
+              .map(one -> PooledValue.average(one.shown()))
+              .filter(average -> PooledValue.saysNextToNothing(average, shares));
+      return new Block(
+          method,
+          lines,
+          summary.filter(one -> open.isEmpty()),
+          open,
+          onlyLimit,
+          heterogeneity,
+          posterior);
+    }
+
     List<SelectedRow> rows() {
       return lines.stream().map(Line::row).toList();
     }
@@ -137,18 +162,20 @@ public final class Blocks {
   private static Block block(Method method, List<Line> lines, Result result) {
     SynthesisResult synthesis = SynthesisResult.of(result);
     if (synthesis.groups().isEmpty()) {
-      return new Block(
+      return Block.of(
           method,
           lines,
+          result,
           synthesis.summary(),
           synthesis.pooled().onlyLimit(),
           synthesis.heterogeneity().orElse(NOT_KNOWN),
           synthesis.bayesian());
     }
     Optional<SubgroupsResult.Subgroup> own = synthesis.group(method.code());
-    return new Block(
+    return Block.of(
         method,
         lines,
+        result,
         own.flatMap(SubgroupsResult.Subgroup::summary),
         own.map(SubgroupsResult.Subgroup::onlyLimit).orElse(OptionalDouble.empty()),
         own.map(SubgroupsResult.Subgroup::heterogeneity).orElse(NOT_KNOWN),

@@ -22,7 +22,28 @@ public final class PooledValue {
    */
   private static final double LEAST_SPREAD_OF_COUNTS = 0.1;
 
+  /**
+   * An interval over so much of all that a share can be says next to nothing (our choice): two series
+   * of two patients each, one with the event, leave 70 of 100.
+   */
+  private static final double WIDE_SHARE = 2.0 / 3;
+
+  /** As does one whose upper limit is so many times its lower (our choice). */
+  private static final double WIDE_RATIO = 25;
+
   private PooledValue() {}
+
+  /**
+   * Whether an average has so wide an interval that no average is given: the counts and the series
+   * stand instead.
+   *
+   * @param shares whether it is of shares; else of what has a unit
+   */
+  static boolean saysNextToNothing(Estimate average, boolean shares) {
+    double lower = average.limits().lower();
+    double upper = average.limits().upper();
+    return shares ? upper - lower >= WIDE_SHARE : lower > 0 && upper / lower >= WIDE_RATIO;
+  }
 
   /**
    * Whether the posterior of tau, which never is 0, says that centres differ.

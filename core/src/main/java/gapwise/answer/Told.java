@@ -40,12 +40,6 @@ public record Told(
     String rest,
     Optional<String> rows,
     List<String> then) {
-  /** An interval over so much of all that a share can be says next to nothing (our choice). */
-  private static final double WIDE_SHARE = 0.8;
-
-  /** As does one whose upper limit is so many times its lower (our choice). */
-  private static final double WIDE_RATIO = 25;
-
   public Told {
     then = List.copyOf(then);
   }
@@ -70,6 +64,9 @@ public record Told(
     }
     if (block.meansOfZero() == block.lines().size()) {
       return allZero(block);
+    }
+    if (block.open().isPresent()) {
+      return open(outcome, block, block.open().get());
     }
     return block
         .summary()
@@ -108,7 +105,7 @@ public record Told(
             count.isPresent() && !isCountedOtherwise(outcome, rows) ? "" : from(rows),
             withoutZeros(block),
             allReport(outcome, block),
-            saysLittle(measure, average),
+            belowZero(measure, average),
             PlainCount.isAtLimit(rows) ? say("told.nothing-else-seen") : "",
             CentresTold.assumed(measure, block),
             CentresTold.newCentre(measure, block),
@@ -153,17 +150,41 @@ public record Told(
             CentresTold.ofOneSeries(measure, block)));
   }
 
-  /** Said of an average whose interval leaves nearly everything open; else an empty text. */
-  private static String saysLittle(Quantity measure, Estimate average) {
-    double lower = average.limits().lower();
-    double upper = average.limits().upper();
-    if (measure.kind() == Quantity.Kind.OF_100) {
-      return upper - lower >= WIDE_SHARE ? say("told.interval-says-little") : "";
-    }
-    if (lower < 0 && average.value() > 0) {
-      return say("told.interval-below-zero");
-    }
-    return lower > 0 && upper / lower >= WIDE_RATIO ? say("told.interval-says-little") : "";
+  /** Said of an average whose interval reaches where it cannot lie; else an empty text. */
+  private static String belowZero(Quantity measure, Estimate average) {
+    return measure.kind() != Quantity.Kind.OF_100
+            && average.limits().lower() < 0
+            && average.value() > 0
+        ? say("told.interval-below-zero")
+        : "";
+  }
+
+  /** The counts, and how open the average is. */
+  private static Told open(Outcome outcome, Blocks.Block block, Estimate average) {
+    List<SelectedRow> rows = block.pooled();
+    Quantity measure = measure(outcome, rows);
+    Map<String, String> values = Map.of("limits", Shown.limits(measure, average.limits()));
+    return PlainCount.inSeries(outcome, rows)
+        .map(
+            count ->
+                new Told(
+                    block.method().label(),
+                    "",
+                    Optional.empty(),
+                    say(
+                        "told.counted-average-open",
+                        Map.of("count", count, "limits", values.get("limits"))),
+                    Optional.of(words(rows)),
+                    filled(withoutZeros(block), allReport(outcome, block))))
+        .orElseGet(
+            () ->
+                new Told(
+                    block.method().label(),
+                    "",
+                    Optional.empty(),
+                    say("told.average-open", values),
+                    Optional.of(words(rows)),
+                    filled(from(rows), withoutZeros(block), allReport(outcome, block))));
   }
 
   /** What all series report, those too that no average can take; else an empty text. */

@@ -19,12 +19,14 @@ import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.figure.forest.ForestSummary;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Question;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -39,6 +41,9 @@ class FewSeriesToldTest {
 
   private static final String ALIKE = "allograft";
 
+  /** One of two and one of two leave an average nearly anywhere. */
+  private static final String OPEN = "printed-scaffold";
+
   private static final int[][] OF_TWO = {{12, 14}, {23, 27}};
   private static final int[][] OF_FIVE = {{12, 14}, {23, 27}, {9, 10}, {30, 41}, {8, 8}};
 
@@ -52,6 +57,7 @@ class FewSeriesToldTest {
     studies.addAll(studies(ONE, new int[][] {{18, 20}}));
     studies.addAll(studies(FIVE, OF_FIVE));
     studies.addAll(studies(ALIKE, new int[][] {{9, 9}, {12, 12}, {7, 7}, {20, 20}, {11, 11}}));
+    studies.addAll(studies(OPEN, new int[][] {{1, 2}, {1, 2}}));
     base = InventedBase.of(home, studies);
     answers = base.answers();
   }
@@ -176,5 +182,28 @@ class FewSeriesToldTest {
     for (String method : List.of(ONE, TWO, FIVE, ALIKE)) {
       assertTrue(together.contains(told(method)), method);
     }
+  }
+
+  @Test
+  void anAverageThatCouldLieAnywhereIsNeitherGivenNorDrawn() {
+    Answer answer =
+        answers.ask(
+            new Question(
+                Outcome.of("union"),
+                SearchRequest.EVERYTHING.withMethods(Set.of(OPEN)),
+                Optional.empty(),
+                1));
+    assertTrue(answer.result().isPresent(), String.valueOf(answer));
+    Told told = Blocks.told(answer, answer.result().orElseThrow()).get(0);
+
+    assertTrue(told.value().isEmpty(), told.toString());
+    assertTrue(told.rest().contains("2 of 4 limbs united, in 2 series"), told.rest());
+    assertTrue(told.rest().contains("no average is given"), told.rest());
+    ForestSummary drawn =
+        AnswerForest.of(answer, answer.result().orElseThrow(), new Edition("test", OptionalLong.empty(), Optional.empty()))
+            .blocks()
+            .get(0)
+            .summary();
+    assertTrue(drawn instanceof ForestSummary.NotPooled, drawn.toString());
   }
 }
