@@ -65,7 +65,7 @@ final class FigureWords {
    * and then the key go on with the series.
    */
   static List<List<PagePart>> tailsOfCompared(Board board) {
-    List<PagePart> key = List.of(Key.of(board));
+    List<PagePart> key = List.of(Key.ofPooled(board));
     List<PagePart> all = Stream.concat(key.stream(), notes(board).stream()).toList();
     return List.of(all, key, List.of());
   }
@@ -77,9 +77,7 @@ final class FigureWords {
    */
   static List<PagePart> tailOfSeries(Board board, int told) {
     List<PagePart> tail = new ArrayList<>(leftOut(board));
-    if (told > 1) {
-      tail.add(Key.of(board));
-    }
+    tail.add(told > 1 ? Key.of(board) : Key.ofSeries(board));
     tail.addAll(reading(board, told > 0));
     return List.copyOf(tail);
   }

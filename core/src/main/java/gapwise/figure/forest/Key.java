@@ -14,11 +14,35 @@ import java.util.Map;
 
 /** How to read the marks that occur in the figure, each drawn beside its words. */
 final class Key {
-  private Key() {}
+  private final Board board;
+  private final Forest forest;
+  private final List<Entry> entries = new ArrayList<>();
 
+  private Key(Board board) {
+    this.board = board;
+    this.forest = board.forest();
+  }
+
+  /** Of series and pooled values. */
   static Legend of(Board board) {
-    Forest forest = board.forest();
-    List<Entry> entries = new ArrayList<>();
+    return new Key(board).series().pooled().bound().noEffect().beyondAxis().bone().legend();
+  }
+
+  /** Of pooled values that stand alone. */
+  static Legend ofPooled(Board board) {
+    return new Key(board).pooled().noEffect().legend();
+  }
+
+  /** Of series whose pooled values stand on a page before. */
+  static Legend ofSeries(Board board) {
+    return new Key(board).series().bound().noEffect().beyondAxis().bone().legend();
+  }
+
+  private Legend legend() {
+    return new Legend(board.style(), entries);
+  }
+
+  private Key series() {
     if (forest.rows().stream().anyMatch(row -> row.estimate().intervalKnown())) {
       boolean weighted = board.greatestWeight() > 0;
       entries.add(
@@ -31,6 +55,10 @@ final class Key {
               (svg, x, middle) -> Marks.ring(svg, x + 14, middle, 4),
               say("figure.key-without-deviation")));
     }
+    return this;
+  }
+
+  private Key pooled() {
     if (!forest.pooled().isEmpty()) {
       entries.add(new Entry(Key::pooled, say("figure.key-pooled")));
     }
@@ -40,6 +68,10 @@ final class Key {
               (svg, x, middle) -> Marks.hatched(svg, x, middle - 3.5, 28, 7),
               say("figure.key-new-centre")));
     }
+    return this;
+  }
+
+  private Key bound() {
     if (forest.rows().stream().anyMatch(row -> row.openEnd() != ForestRow.OpenEnd.NONE)) {
       entries.add(
           new Entry(
@@ -49,6 +81,10 @@ final class Key {
               },
               say("figure.key-bound")));
     }
+    return this;
+  }
+
+  private Key noEffect() {
     if (forest.measure().noEffect().isPresent()) {
       entries.add(
           new Entry(
@@ -56,6 +92,10 @@ final class Key {
                   svg.dashed(x + 14, middle - 8, x + 14, middle + 8, Ink.INK, 1.1, "1.2 3"),
               say("figure.key-no-effect")));
     }
+    return this;
+  }
+
+  private Key beyondAxis() {
     if (leaves(board)) {
       entries.add(
           new Entry(
@@ -73,8 +113,12 @@ final class Key {
               },
               say("figure.key-beyond-axis")));
     }
+    return this;
+  }
+
+  private Key bone() {
     if (!board.columns().bonesDrawn()) {
-      return new Legend(board.style(), entries);
+      return this;
     }
     double scale = board.spans().unitsPerCentimetre();
     double bar = board.spans().scaleBarCentimetres(60);
@@ -100,7 +144,7 @@ final class Key {
             },
             say("figure.key-bone", Map.of("length", Shown.centimetres(bar))),
             bar * scale + 6));
-    return new Legend(board.style(), entries);
+    return this;
   }
 
   private static boolean leaves(Board board) {
