@@ -23,8 +23,8 @@ public final class PooledValue {
   private static final double LEAST_SPREAD_OF_COUNTS = 0.1;
 
   /**
-   * An interval over so much of all that a share can be says next to nothing (our choice): two series
-   * of two patients each, one with the event, leave 70 of 100.
+   * An interval over so much of all that a share can be says next to nothing (our choice): two
+   * series of two patients each, one with the event, leave 70 of 100.
    */
   private static final double WIDE_SHARE = 2.0 / 3;
 

@@ -200,7 +200,10 @@ class FewSeriesToldTest {
     assertTrue(told.rest().contains("2 of 4 limbs united, in 2 series"), told.rest());
     assertTrue(told.rest().contains("no average is given"), told.rest());
     ForestSummary drawn =
-        AnswerForest.of(answer, answer.result().orElseThrow(), new Edition("test", OptionalLong.empty(), Optional.empty()))
+        AnswerForest.of(
+                answer,
+                answer.result().orElseThrow(),
+                new Edition("test", OptionalLong.empty(), Optional.empty()))
             .blocks()
             .get(0)
             .summary();
