@@ -68,7 +68,7 @@ class WidthsTest {
       Object over =
           browser
               .driver()
-              .executeScript("return document.documentElement.scrollWidth - window.innerWidth");
+              .executeScript("return document.documentElement.scrollWidth - arguments[0]", width);
       assertTrue(((Number) over).intValue() <= 0, path + " is too wide at " + width);
       assertEquals(List.of(), browser.driver().executeScript(CLIPPED), path + " at " + width);
     }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.fail;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
@@ -75,6 +76,65 @@ public final class Chromium implements AutoCloseable {
 
   public WebDriverWait await() {
     return new WebDriverWait(driver, PATIENCE);
+  }
+
+  /** How a page is shown: as a reader sets the system, or on paper. */
+  public enum Look {
+    LIGHT,
+    DARK,
+    PRINT
+  }
+
+  /** Shows the page that is open, and those opened from now on, in one look. */
+  public void look(Look look) {
+    driver.executeCdpCommand(
+        "Emulation.setEmulatedMedia",
+        Map.of(
+            "media",
+            look == Look.PRINT ? "print" : "screen",
+            "features",
+            List.of(
+                Map.of(
+                    "name",
+                    "prefers-color-scheme",
+                    "value",
+                    look == Look.DARK ? "dark" : "light"))));
+  }
+
+  /** Waits until nothing is being fetched any more and letters are drawn. */
+  public void settled() {
+    await()
+        .until(
+            d ->
+                Boolean.TRUE.equals(
+                    driver.executeScript(
+                        "return document.readyState === 'complete'"
+                            + " && document.fonts.status === 'loaded'"
+                            + " && !document.querySelector('.htmx-request')")));
+  }
+
+  /** The whole page as a PNG picture, below the window too, as far down as said. */
+  public byte[] picture(int width, int longest) {
+    Number height =
+        (Number)
+            driver.executeScript("return document.documentElement.getBoundingClientRect().height");
+    Map<String, Object> clip =
+        Map.of(
+            "x",
+            0,
+            "y",
+            0,
+            "width",
+            width,
+            "scale",
+            1,
+            "height",
+            Math.min(longest, Math.max(1, (int) Math.ceil(height.doubleValue()))));
+    Map<String, Object> taken =
+        driver.executeCdpCommand(
+            "Page.captureScreenshot",
+            Map.of("format", "png", "captureBeyondViewport", true, "clip", clip));
+    return Base64.getDecoder().decode((String) taken.get("data"));
   }
 
   /** Makes the window as wide as a desk or a phone. */

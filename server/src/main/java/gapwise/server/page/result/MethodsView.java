@@ -10,6 +10,7 @@ import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,12 +20,15 @@ import java.util.Optional;
  *
  * @param unit what the numbers are of, "of 100" or a unit; may be empty
  * @param bars the common axis
- * @param lines one for each method
+ * @param lines one for each method of which a study reports the outcome, those with a number first
+ * @param without methods of which no study here fits
  * @param ofLengths whether a missing length is asked for
  */
-public record MethodsView(String unit, MethodBars bars, List<Line> lines, boolean ofLengths) {
+public record MethodsView(
+    String unit, MethodBars bars, List<Line> lines, List<Method> without, boolean ofLengths) {
   public MethodsView {
     lines = List.copyOf(lines);
+    without = List.copyOf(without);
   }
 
   /**
@@ -72,6 +76,8 @@ public record MethodsView(String unit, MethodBars bars, List<Line> lines, boolea
         measure.kind() == Quantity.Kind.OF_100 ? say("page.of-hundred") : measure.unit(),
         bars,
         table.lines().stream()
+            .filter(line -> !(line.finding() instanceof MethodLine.NoStudy))
+            .sorted(Comparator.comparing(line -> line.told().isEmpty()))
             .map(
                 line ->
                     new Line(
@@ -81,6 +87,10 @@ public record MethodsView(String unit, MethodBars bars, List<Line> lines, boolea
                         line.lengths(),
                         value(measure, bars, line),
                         line.told()))
+            .toList(),
+        table.lines().stream()
+            .filter(line -> line.finding() instanceof MethodLine.NoStudy)
+            .map(MethodLine::method)
             .toList(),
         ofLengths);
   }
@@ -104,11 +114,9 @@ public record MethodsView(String unit, MethodBars bars, List<Line> lines, boolea
           bars.bar(line));
     }
     String words =
-        line.finding() instanceof MethodLine.NoStudy
-            ? say("page.method-without-study")
-            : line.finding() instanceof MethodLine.NothingUsable
-                ? say("page.method-without-number")
-                : say("page.method-without-average");
+        line.finding() instanceof MethodLine.NothingUsable
+            ? say("page.method-without-number")
+            : say("page.method-without-average");
     return new Value(words, "", "", Optional.empty());
   }
 }

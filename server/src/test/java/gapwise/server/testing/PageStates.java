@@ -1,0 +1,72 @@
+package gapwise.server.testing;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Every page over the demonstration base in the states that one meets and in those that could break
+ * its layout: nothing asked, much and little found, nothing found, refused.
+ */
+public final class PageStates {
+  /** A small phone, a phone, a desk and a wide screen, in pixels. */
+  public static final int[] WIDTHS = {320, 390, 1280, 1920};
+
+  /**
+   * A sheet of A4 within margins of 1 cm at 96 pixels an inch (CSS Values and Units 3, 5.2: 1in is
+   * 96px and 2.54cm; ISO 216: 210 mm).
+   */
+  public static final int PAPER = 718;
+
+  private PageStates() {}
+
+  /** Addresses by what they show. */
+  public static Map<String, String> byName() {
+    Map<String, String> all = new LinkedHashMap<>();
+    all.put("first page", "/");
+    all.put("studies", "/studies");
+    all.put("studies: a share", "/studies?outcome=union");
+    all.put("studies: a time", "/studies?outcome=time-to-union&from=5&to=8");
+    all.put("studies: a rate", "/studies?outcome=unplanned-operations");
+    all.put(
+        "studies: every column",
+        "/studies?outcome=secondary-amputation&column=missing-bone&column=value&column=patients"
+            + "&column=followed&column=extraction&column=year&column=country&column=bones"
+            + "&column=infected&column=design");
+    all.put("studies: nothing found", "/studies?q=nothing+like+this");
+    all.put("study: one group", "/studies/invented-03");
+    all.put("study: several groups", "/studies/invented-55");
+    all.put("pooled: nothing asked", "/pooled");
+    all.put("pooled: all methods", "/pooled?outcome=union");
+    all.put("pooled: all methods, a time", "/pooled?outcome=time-to-union&from=5&to=8");
+    all.put("pooled: one method", "/pooled?outcome=union&method=bone-transport");
+    all.put("pooled: one series", "/pooled?outcome=union&method=acute-shortening-lengthening");
+    all.put("pooled: none found", "/pooled?outcome=flap-loss&method=allograft");
+    all.put("by size: a line", "/by-size?outcome=union");
+    all.put("by size: a curve", "/by-size?outcome=union&shape=curve&method=bone-transport");
+    all.put("by size: nothing asked", "/by-size");
+    all.put("funnel", "/funnel?outcome=union&method=bone-transport");
+    all.put("funnel: too few", "/funnel?outcome=refracture");
+    all.put("map", "/map");
+    all.put("map: an outcome", "/map?outcome=union&infected=yes");
+    all.put("comparisons", "/map?view=comparisons");
+    all.put("claim: nothing asked", "/claim");
+    all.put(
+        "claim: asked",
+        "/claim?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane");
+    all.put("claim: refused", "/claim?a=bone-transport&says=more&outcome=union&b=bone-transport");
+    all.put(
+        "claim: examined",
+        "/claim?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane&ways=all");
+    all.put("case: nothing asked", "/case");
+    all.put(
+        "case: placed",
+        "/case?method=bone-transport&length=6&bone=tibia&infection=active&union=8"
+            + "&union-from=definitive-operation&phase-1=temporary-frame&duration-1=8&unit-1=weeks"
+            + "&phase-2=in-frame&duration-2=9&phase-3=unsupported&duration-3=4");
+    all.put("import", "/import");
+    all.put("method", "/method");
+    all.put("error: no such page", "/studies/none-of-this-name");
+    all.put("error: not understood", "/pooled?outcome=none-of-this-name");
+    return all;
+  }
+}
