@@ -20,6 +20,10 @@ public record UsualCourse(
     List<Phase> phases,
     Map<Milestone, String> milestoneHints,
     Map<Phase, String> phaseHints) {
+  /** Nothing to offer. */
+  public static final UsualCourse NONE =
+      new UsualCourse(List.of(), List.of(), Map.of(), Map.of());
+
   public UsualCourse {
     milestones = List.copyOf(milestones);
     phases = List.copyOf(phases);

@@ -12,6 +12,7 @@ import gapwise.place.CaseTimeline;
 import gapwise.place.PatientCase;
 import gapwise.place.PlacedCase;
 import gapwise.place.PlacedCases;
+import gapwise.place.UsualCourse;
 import gapwise.place.UsualCourses;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
@@ -65,7 +66,7 @@ public final class CasePage {
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    Optional<Address> changed = new CourseRows(address, usual.of(method(address))).changed();
+    Optional<Address> changed = new CourseRows(address, usual(address)).changed();
     if (changed.isPresent()) {
       context.redirect(
           changed.get().at(PagePaths.CASE) + "#" + CourseRows.field(address), HttpStatus.SEE_OTHER);
@@ -97,28 +98,32 @@ public final class CasePage {
   private static Entered entered(Address address, Edition edition) {
     try {
       return CaseAddress.read(address)
-          .map(patientCase -> drawn(patientCase, edition))
+          .map(patientCase -> drawn(address, patientCase, edition))
           .orElse(Entered.NOTHING);
     } catch (WrongInputException wrong) {
       return Entered.wrong(wrong.problems());
     }
   }
 
-  private static Entered drawn(PatientCase patientCase, Edition edition) {
+  private static Entered drawn(Address address, PatientCase patientCase, Edition edition) {
     return new Entered(
         Optional.of(patientCase),
         CaseSketch.of(patientCase, edition)
             .map(figure -> TimelineDrawing.draw(figure, Medium.PHONE).get(0).inline()),
         CourseLines.of(patientCase.course()),
+        CourseRows.leftOut(address),
         List.of());
   }
 
   private CaseForm form(Address address, List<Problem> problems) {
-    return new CaseForm(address, usual.of(method(address)), problems);
+    return new CaseForm(address, usual(address), problems);
   }
 
-  private static Optional<Method> method(Address address) {
-    return Method.vocabulary().find(address.first("method"));
+  /** What is usual of the method entered; the first question asks for it and needs none of it. */
+  private UsualCourse usual(Address address) {
+    return address.parameters().isEmpty()
+        ? UsualCourse.NONE
+        : usual.of(Method.vocabulary().find(address.first("method")));
   }
 
   private CaseView.Placed placed(Address address, PatientCase patientCase, Entered entered) {

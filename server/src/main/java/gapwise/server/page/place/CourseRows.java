@@ -101,6 +101,16 @@ final class CourseRows {
         address.first("unit-" + number));
   }
 
+  /** Names of the phases offered in an address that have no length there. */
+  static List<String> leftOut(Address address) {
+    return IntStream.rangeClosed(1, CaseAddress.MOST_PHASES)
+        .filter(i -> address.first("phase-" + i).isEmpty())
+        .filter(i -> address.first("duration-" + i).isEmpty())
+        .mapToObj(i -> Coded.parse(Phase.class, address.first("offered-" + i)))
+        .flatMap(phase -> phase.map(Phase::label).stream())
+        .toList();
+  }
+
   /** The method whose usual phases are offered, as the address names it. */
   static String usualOf(Address address) {
     return Method.vocabulary().find(address.first("method")).map(Method::code).orElse("any");

@@ -146,7 +146,10 @@ class CasePageTest {
             + "&duration-3=4&unit-3=weeks",
         query(put));
     // One without a length is no part of the course: 9 months and 4 weeks of 7/30.44 months
-    assertTrue(page(query(put)).contains("The course: 9.9 months"), put);
+    String placed = page(query(put));
+    assertTrue(placed.contains("The course: 9.9 months"), put);
+    assertTrue(placed.contains("no length is entered: latency before distraction."), placed);
+    assertFalse(page("?phase-1=in-frame&duration-1=9").contains("no length is entered"));
     String without = moved(query(put) + "&drop=phase-2");
     assertEquals(
         "?usual=any&offered-1=latency&offered-2=unsupported&duration-2=4&unit-2=weeks",
