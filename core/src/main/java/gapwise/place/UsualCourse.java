@@ -21,8 +21,7 @@ public record UsualCourse(
     Map<Milestone, String> milestoneHints,
     Map<Phase, String> phaseHints) {
   /** Nothing to offer. */
-  public static final UsualCourse NONE =
-      new UsualCourse(List.of(), List.of(), Map.of(), Map.of());
+  public static final UsualCourse NONE = new UsualCourse(List.of(), List.of(), Map.of(), Map.of());
 
   public UsualCourse {
     milestones = List.copyOf(milestones);
