@@ -47,7 +47,8 @@ public final class CaseTimeline {
     List<Timeline.Track> tracks = new ArrayList<>();
     if (!course.stays().isEmpty() && !course.origins().containsValue(0.0)) {
       tracks.add(
-          new Timeline.Track(say("place.start-of-course"), stretches(0), List.of(), List.of()));
+          new Timeline.Track(
+              say("place.start-of-course"), stretches(course, 0), List.of(), List.of()));
     }
     for (Clock clock : clocks()) {
       tracks.add(track(clock));
@@ -109,7 +110,7 @@ public final class CaseTimeline {
     }
     return new Timeline.Track(
         clock.label(),
-        origin == null ? List.of() : stretches(origin),
+        origin == null ? List.of() : stretches(course, origin),
         here.stream()
             .map(
                 one ->
@@ -122,7 +123,8 @@ public final class CaseTimeline {
     return new MethodMark(method.code(), method.shortLabel(), method.mark(), method.colour());
   }
 
-  private List<Timeline.Stretch> stretches(double origin) {
+  /** The phases of a course in months from one of its moments. */
+  static List<Timeline.Stretch> stretches(Course course, double origin) {
     List<Timeline.Stretch> stretches = new ArrayList<>();
     for (int i = 0; i < course.stays().size(); i++) {
       Phase phase = course.stays().get(i).phase();

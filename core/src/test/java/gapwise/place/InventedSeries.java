@@ -17,6 +17,7 @@ import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Phase;
 import gapwise.search.StudyIndex;
 import gapwise.selection.Selector;
 import gapwise.store.DocumentStore;
@@ -30,11 +31,12 @@ final class InventedSeries implements AutoCloseable {
   private final DocumentStore store;
   private final StudyIndex search;
   private final Answers answers;
+  private final EvidenceBase base;
 
   private InventedSeries(Path home, List<Study> studies) {
     store = DocumentStore.open(home, java.time.Clock.systemUTC());
     search = StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {});
-    EvidenceBase base = new EvidenceBase(store);
+    base = new EvidenceBase(store);
     base.saveAll(studies.iterator(), "a reviewer", "invented series", List.of());
     answers = new Answers(new Selector(search.shown(), base.latest())::select);
   }
@@ -77,6 +79,35 @@ final class InventedSeries implements AutoCloseable {
     return new InventedSeries(home, studies);
   }
 
+  /**
+   * Phases of transport, one series each: distraction of 2 and of 3 months, consolidation of 6, and
+   * the whole time in the frame of 9, 10 and 11.
+   */
+  static InventedSeries withPhases(Path home) {
+    List<Study> studies = new ArrayList<>();
+    studies.add(inPhase("two", Phase.DISTRACTION, 2));
+    studies.add(inPhase("three", Phase.DISTRACTION, 3));
+    studies.add(inPhase("six", Phase.CONSOLIDATION, 6));
+    for (int i = 9; i <= 11; i++) {
+      studies.add(inPhase("whole-" + i, Phase.IN_FRAME, i));
+    }
+    return new InventedSeries(home, studies);
+  }
+
+  private static Study inPhase(String id, Phase phase, double months) {
+    return study(id, "bone-transport", Clock.FRAME_ON, 6, time(10, months))
+        .but()
+        .outcomes(
+            List.of(
+                OutcomeReport.with(
+                        new Scope.OneArm("A"),
+                        Outcome.of("treatment-phase"),
+                        new ReportedValue.Quantity(time(10, months).build()))
+                    .phase(phase)
+                    .build()))
+        .build();
+  }
+
   private static QuantitySummaryBuilder time(int n, double months) {
     return QuantitySummary.with(Unit.MONTHS).n(n).mean(months);
   }
@@ -117,6 +148,11 @@ final class InventedSeries implements AutoCloseable {
 
   PlacedCases cases() {
     return new PlacedCases(answers);
+  }
+
+  UsualCourses usual() {
+    return new UsualCourses(
+        answers, search.shown(), id -> base.latest().study(id).map(kept -> kept.study()));
   }
 
   @Override

@@ -28,7 +28,9 @@ import java.util.stream.Stream;
  * Reads a case from an address: {@code method}, {@code length} (cm), {@code bone}, {@code segment},
  * {@code infection}; for each milestone its code, with {@code -unit} and {@code -from}; {@code
  * cost} and {@code currency}; {@code start} and {@code phase-1}, {@code duration-1}, {@code unit-1}
- * and on. Page and API read the same names; nothing of a case is kept anywhere else.
+ * and on, where {@code offered-1} in place of {@code phase-1} is a phase that the form offered: one
+ * without a length is then no part of the course. Page and API read the same names; nothing of a
+ * case is kept anywhere else.
  */
 public final class CaseAddress {
   /** Phases that a course may have. */
@@ -199,11 +201,13 @@ public final class CaseAddress {
   private List<Stay> stays() {
     List<Stay> stays = new ArrayList<>();
     for (int i = 1; i <= MOST_PHASES; i++) {
-      Optional<Phase> phase = word("phase-" + i, Phase.class);
+      boolean chosen = !address.first("phase-" + i).isEmpty();
+      String kind = (chosen ? "phase-" : "offered-") + i;
+      Optional<Phase> phase = word(kind, Phase.class);
       Optional<Duration> time = duration("duration-" + i, "unit-" + i);
-      boolean named = !address.first("phase-" + i).isEmpty();
+      boolean named = !address.first(kind).isEmpty();
       boolean timed = !address.first("duration-" + i).isEmpty();
-      if (named != timed) {
+      if (timed ? !named : chosen) {
         problems.add(
             (named ? "duration-" : "phase-") + i,
             "missing-field",

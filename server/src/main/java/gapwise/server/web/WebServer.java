@@ -135,7 +135,7 @@ public final class WebServer implements AutoCloseable {
       new FunnelPage(templates, sites, answers, edition).addTo(routes);
       new BySizePage(templates, sites, search, answers, edition).addTo(routes);
       new MapPage(templates, sites, search, evidence::study, edition).addTo(routes);
-      new CasePage(templates, sites, answers, edition).addTo(routes);
+      new CasePage(templates, sites, answers, search, evidence::study, edition).addTo(routes);
       new ClaimPage(templates, sites, search, evidence.claims(), edition).addTo(routes);
       new ImportPage(templates, sites, jobs, evidence::study).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);

@@ -68,6 +68,7 @@ class BarriersTest {
         "/map?outcome=union&infected=yes",
         "/map?view=comparisons",
         "/case",
+        "/case?step=course&method=bone-transport&with=cost",
         "/case?method=bone-transport&length=6&bone=tibia&infection=active&union=8"
             + "&union-from=definitive-operation&phase-1=temporary-frame&duration-1=8&unit-1=weeks"
             + "&phase-2=in-frame&duration-2=9&phase-3=unsupported&duration-3=4",

@@ -2,13 +2,21 @@ package gapwise.server.page.place;
 
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.timeline.Timeline;
 import gapwise.figure.timeline.TimelineDrawing;
+import gapwise.place.CaseSketch;
 import gapwise.place.CaseTimeline;
 import gapwise.place.PatientCase;
 import gapwise.place.PlacedCase;
 import gapwise.place.PlacedCases;
+import gapwise.place.UsualCourse;
+import gapwise.place.UsualCourses;
+import gapwise.problem.Problem;
+import gapwise.problem.WrongInputException;
+import gapwise.search.StudySearch;
 import gapwise.server.address.Address;
 import gapwise.server.address.CaseAddress;
 import gapwise.server.address.PagePaths;
@@ -20,45 +28,112 @@ import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /** One case held against published evidence; the case stands in the address and nowhere else. */
 public final class CasePage {
+  /** The course drawn from what is entered so far. */
+  static final String COURSE = PagePaths.CASE + "/course";
+
   private final Templates templates;
   private final Sites sites;
   private final PlacedCases cases;
+  private final UsualCourses usual;
   private final Edition edition;
 
-  public CasePage(Templates templates, Sites sites, Answers answers, Edition edition) {
+  public CasePage(
+      Templates templates,
+      Sites sites,
+      Answers answers,
+      StudySearch search,
+      Function<String, Optional<Study>> studies,
+      Edition edition) {
     this.templates = templates;
     this.sites = sites;
     this.cases = new PlacedCases(answers);
+    this.usual = new UsualCourses(answers, search, studies);
     this.edition = edition;
   }
 
-  /** Adds its route. */
+  /** Adds its routes. */
   public void addTo(Routes routes) {
     routes.get(PagePaths.CASE, this::show);
+    routes.get(COURSE, this::showCourse);
   }
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(context, "place/CasePage", view(address));
+    Optional<Address> changed = new CourseRows(address, usual(address)).changed();
+    if (changed.isPresent()) {
+      context.redirect(
+          changed.get().at(PagePaths.CASE) + "#" + CourseRows.field(address), HttpStatus.SEE_OTHER);
+      return;
+    }
+    CaseView view = view(address);
+    if (view instanceof CaseView.Wrong) {
+      context.status(HttpStatus.UNPROCESSABLE_CONTENT);
+    }
+    templates.show(context, "place/CasePage", view);
+  }
+
+  private void showCourse(Context context) {
+    templates.show(
+        context, "place/CaseCourse", entered(new Address(context.queryParamMap()), edition));
   }
 
   private CaseView view(Address address) {
-    return CaseAddress.read(address)
-        .<CaseView>map(patientCase -> placed(address, patientCase))
-        .orElseGet(() -> new CaseView.Empty(site(address), new CaseForm(address)));
+    Entered entered = entered(address, edition);
+    if (!entered.problems().isEmpty()) {
+      return new CaseView.Wrong(site(address), form(address, entered.problems()), entered);
+    }
+    return entered
+        .patientCase()
+        .<CaseView>map(patientCase -> placed(address, patientCase, entered))
+        .orElseGet(() -> new CaseView.Empty(site(address), form(address, List.of()), entered));
   }
 
-  private CaseView.Placed placed(Address address, PatientCase patientCase) {
+  private static Entered entered(Address address, Edition edition) {
+    try {
+      return CaseAddress.read(address)
+          .map(patientCase -> drawn(address, patientCase, edition))
+          .orElse(Entered.NOTHING);
+    } catch (WrongInputException wrong) {
+      return Entered.wrong(wrong.problems());
+    }
+  }
+
+  private static Entered drawn(Address address, PatientCase patientCase, Edition edition) {
+    return new Entered(
+        Optional.of(patientCase),
+        CaseSketch.of(patientCase, edition)
+            .map(figure -> TimelineDrawing.draw(figure, Medium.PHONE).get(0).inline()),
+        CourseLines.of(patientCase.course()),
+        CourseRows.leftOut(address),
+        List.of());
+  }
+
+  private CaseForm form(Address address, List<Problem> problems) {
+    return new CaseForm(address, usual(address), problems);
+  }
+
+  /** What is usual of the method entered; the first question asks for it and needs none of it. */
+  private UsualCourse usual(Address address) {
+    return address.parameters().isEmpty()
+        ? UsualCourse.NONE
+        : usual.of(Method.vocabulary().find(address.first("method")));
+  }
+
+  private CaseView.Placed placed(Address address, PatientCase patientCase, Entered entered) {
     PlacedCase placed = cases.place(patientCase);
     return new CaseView.Placed(
         site(address),
-        new CaseForm(address),
+        form(address, List.of()),
+        entered,
         placed,
-        CaseTimeline.of(placed, edition).map(timeline -> drawn(timeline, address)),
-        CourseLines.of(patientCase.course()));
+        CaseTimeline.of(placed, edition).map(timeline -> drawn(timeline, address)));
   }
 
   private Site site(Address address) {
@@ -71,6 +146,6 @@ public final class CasePage {
         new TwoWidths(
             TimelineDrawing.draw(timeline, Medium.PAGE).get(0).inline(),
             TimelineDrawing.draw(timeline, Medium.PHONE).get(0).inline()),
-        TakeFigure.of("/api/v1/case", address, timeline));
+        TakeFigure.of("/api/v1/case", CourseRows.alone(address), timeline));
   }
 }

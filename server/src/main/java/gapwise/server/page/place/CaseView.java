@@ -21,7 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** What the page of a case shows: a case placed, or the form for one. */
+/** What the page of a case shows: a case placed, what is wrong with one, or the form for one. */
 public sealed interface CaseView {
   /** The frame of the page. */
   Site site();
@@ -29,23 +29,29 @@ public sealed interface CaseView {
   /** The form with what stands in it. */
   CaseForm form();
 
+  /** What is entered so far. */
+  Entered entered();
+
   /** Nothing is entered that has a place. */
-  record Empty(Site site, CaseForm form) implements CaseView {}
+  record Empty(Site site, CaseForm form, Entered entered) implements CaseView {}
+
+  /** Something that is entered cannot be; the form says what, field by field. */
+  record Wrong(Site site, CaseForm form, Entered entered) implements CaseView {}
 
   /**
    * A case with its place.
    *
    * @param placed the case among published series
    * @param figure the timeline; empty where there is nothing to draw
-   * @param course the phases in words; empty where none is entered
    */
   record Placed(
-      Site site,
-      CaseForm form,
-      PlacedCase placed,
-      Optional<Drawn> figure,
-      Optional<CourseLines> course)
+      Site site, CaseForm form, Entered entered, PlacedCase placed, Optional<Drawn> figure)
       implements CaseView {
+
+    /** The phases in words; empty where none is entered. */
+    public Optional<CourseLines> course() {
+      return entered.course();
+    }
 
     /** Milestones with series beside them. */
     public List<PlacedMilestone> found() {

@@ -93,6 +93,129 @@ class CasePageTest {
   }
 
   @Test
+  void theFormAsksFourThingsFirstAndThenWhatIsUsualOfTheMethod() throws Exception {
+    String first = form(page(""));
+    assertEquals(4, controls(first), first);
+    assertFalse(first.contains("id=\"union\""), first);
+    String then = page("?step=course&method=bone-transport");
+    assertTrue(then.contains("id=\"union\""), then);
+    assertTrue(then.contains("of the averages of 8 series"), then);
+    // series i has 7 + 0.3 i months; the quartiles of all sixteen are 8.125 and 10.375 by
+    // numpy.quantile
+    String any = page("?step=course");
+    assertTrue(any.contains("usually 8.1 to 10.4 months"), any);
+    assertTrue(then.contains("id=\"union\" name=\"union\" type=\"text\" inputmode=\"decimal\""));
+    assertEquals(0, count(form(then), "<input id=\"[^>]*value=\"[0-9]"), then);
+    // No group here says anything of phases: those common with a frame are offered, without hints.
+    assertTrue(then.contains("1. in the frame") && !then.contains("hint-duration"), then);
+  }
+
+  @Test
+  void nothingThatIdentifiesAPersonIsAskedFor() throws Exception {
+    Matcher label =
+        Pattern.compile("<label[^>]*>(.*?)</label>", Pattern.DOTALL)
+            .matcher(form(page("?step=course&with=cost")));
+    int labels = 0;
+    for (; label.find(); labels++) {
+      assertFalse(
+          label.group(1).matches("(?is).*\\b(name|date|birth|age|hospital|number)\\b.*"),
+          label.group());
+    }
+    assertTrue(labels > 10, "labels: " + labels);
+  }
+
+  @Test
+  void aRowChosenIsAddedAndARowTakenOffIsGoneWithItsValuesEachByAnAddress() throws Exception {
+    String added = moved("?method=bone-transport&step=course&milestone=end&union=8");
+    assertTrue(added.endsWith("#end"), added);
+    assertTrue(page(query(added) + "&union-from=injury").contains("name=\"end\""), added);
+    String gone =
+        moved("?method=bone-transport&union=8&union-from=injury&union-unit=weeks&drop=union");
+    assertFalse(gone.contains("union=8") || gone.contains("union-from"), gone);
+    assertFalse(page(query(gone)).contains("name=\"union\""), gone);
+    String back = moved(query(gone) + "&milestone=union");
+    assertTrue(page(query(back)).contains("name=\"union\""), back);
+  }
+
+  @Test
+  void aPhaseIsPutWhereItBelongsAndThoseAfterItMoveAlong() throws Exception {
+    String course = "?usual=any&offered-1=in-frame&duration-1=9&offered-2=unsupported&duration-2=4";
+    String put = moved(course + "&unit-2=weeks&phase=latency&after=0");
+    assertEquals(
+        "?usual=any&offered-1=latency&offered-2=in-frame&duration-2=9&offered-3=unsupported"
+            + "&duration-3=4&unit-3=weeks",
+        query(put));
+    // One without a length is no part of the course: 9 months and 4 weeks of 7/30.44 months
+    String placed = page(query(put));
+    assertTrue(placed.contains("The course: 9.9 months"), put);
+    assertTrue(placed.contains("no length is entered: latency before distraction."), placed);
+    assertFalse(page("?phase-1=in-frame&duration-1=9").contains("no length is entered"));
+    String without = moved(query(put) + "&drop=phase-2");
+    assertEquals(
+        "?usual=any&offered-1=latency&offered-2=unsupported&duration-2=4&unit-2=weeks",
+        query(without));
+    String none = moved("?usual=any&offered-1=latency&drop=phase-1");
+    assertFalse(page(query(none)).contains("name=\"offered-1\""), none);
+    assertTrue(page(query(none) + "&method=autograft").contains("name=\"offered-1\""), none);
+  }
+
+  @Test
+  void anOldAddressOpensTheSameCaseAndItsFilesKeepTheOldNames() throws Exception {
+    String old = page("?start=injury&phase-1=temporary-frame&duration-1=8&unit-1=weeks");
+    String offered = page("?start=injury&offered-1=temporary-frame&duration-1=8&unit-1=weeks");
+    String heading = "The course: 1.8 months (8 weeks) in all";
+    assertTrue(old.contains(heading) && offered.contains(heading), offered);
+    assertTrue(
+        offered.contains(
+            "/api/v1/case.csv?start=injury&amp;duration-1=8&amp;unit-1=weeks&amp;phase-1=temporary-frame"),
+        offered);
+  }
+
+  @Test
+  void whatIsWrongStandsAtItsFieldAndNothingEnteredIsLost() throws Exception {
+    HttpResponse<String> answer = running.get("/case?union=8&length=70&method=bone-transport");
+    assertEquals(422, answer.statusCode());
+    String body = answer.body();
+    assertTrue(body.contains("id=\"wrong-union-from\""), body);
+    assertTrue(body.contains("aria-describedby=\"wrong-union-from\""), body);
+    assertTrue(body.contains("value=\"70\" aria-invalid=\"true\""), body);
+    assertTrue(body.contains("value=\"8\""), body);
+  }
+
+  @Test
+  void theCourseSoFarIsDrawnAloneOrSaysWhyItIsNot() throws Exception {
+    String drawn = running.get("/case/course?offered-1=in-frame&duration-1=9").body();
+    assertTrue(drawn.contains("<svg") && drawn.contains("9.0 months (39 weeks) in all"), drawn);
+    assertFalse(drawn.contains("<html") || drawn.contains("union"), drawn);
+    HttpResponse<String> wrong = running.get("/case/course?union=8");
+    assertEquals(200, wrong.statusCode());
+    assertTrue(wrong.body().contains("choose what it is counted from"), wrong.body());
+    assertTrue(running.get("/case/course").body().contains("Nothing to draw yet"));
+  }
+
+  private static String moved(String query) throws Exception {
+    HttpResponse<String> answer = running.get("/case" + query);
+    assertEquals(303, answer.statusCode(), answer.body());
+    return answer.headers().firstValue("Location").orElseThrow();
+  }
+
+  private static String query(String address) {
+    return address.substring(address.indexOf('?')).replaceAll("#.*", "");
+  }
+
+  private static String form(String page) {
+    return page.substring(page.indexOf("<form action=\"/case\""), page.indexOf("</main>"));
+  }
+
+  private static int controls(String form) {
+    return count(form, "<(select|input|textarea)\\b(?![^>]*type=\"hidden\")");
+  }
+
+  private static int count(String text, String pattern) {
+    return (int) Pattern.compile(pattern).matcher(text).results().count();
+  }
+
+  @Test
   void thePlanOnThePageGivesTheShareWhenSentToTheApi() throws Exception {
     String page = page("?method=bone-transport" + UNION);
     Matcher plan = Pattern.compile("<pre tabindex=\"0\">(.*?)</pre>", Pattern.DOTALL).matcher(page);
