@@ -130,7 +130,8 @@ final class StretchSearch {
 
   /** Doubt counts for less where the density is low. */
   private boolean isHeld(Stretch stretch) {
-    return stretch.doubt() <= Math.min(MOST_DOUBT, SmoothDensity.HELD * Math.exp(top - stretch.top()));
+    return stretch.doubt()
+        <= Math.min(MOST_DOUBT, SmoothDensity.HELD * Math.exp(top - stretch.top()));
   }
 
   /** Adds stretches, each wider by half, until the last point lies deep enough. */
