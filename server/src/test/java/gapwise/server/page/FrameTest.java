@@ -184,7 +184,7 @@ class FrameTest {
   @CsvSource({
     "/studies?outcome=union, 1280, #results td a",
     "/studies?outcome=union, 390, #results td a",
-    "/pooled?outcome=union, 1280, .figure a",
+    "/pooled?outcome=union, 1280, .methods th a",
     "/map?outcome=union, 1280, .map td a",
     "/map?outcome=union, 390, .map td a"
   })
