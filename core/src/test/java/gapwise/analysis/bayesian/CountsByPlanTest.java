@@ -51,13 +51,13 @@ class CountsByPlanTest {
     assertEquals(3, places.at("/1/studies").asInt());
   }
 
-  private static JsonNode rates(double scale) {
+  private static JsonNode rates(String middle, double scale) {
     ArrayNode rows = Plans.rows();
     Plans.row(rows, "events", 3, "personTime", 12);
     Plans.row(rows, "events", 9, "personTime", 20);
     ObjectNode plan =
         Plans.on(rows, "measure", "incidence-rate", "model", "bayesian", "likelihood", "exact");
-    plan.putObject("prior").putObject("tau").put("halfNormal", scale);
+    plan.putObject("prior").put("mean", middle).putObject("tau").put("halfNormal", scale);
     return Plans.result(plan);
   }
 
@@ -67,12 +67,19 @@ class CountsByPlanTest {
    */
   @Test
   void aPriorOfRatesThatLeavesHardlyADistributionIsRefusedWithAWord() {
-    assertTrue(rates(1).has("summary"));
-    JsonNode wide = rates(1.5);
+    assertTrue(rates("uniform", 1).has("summary"));
+    JsonNode wide = rates("uniform", 1.5);
     assertFalse(wide.has("summary"));
     assertFalse(wide.has("bayesian"));
     List<String> codes =
         wide.get("warnings").valueStream().map(one -> one.get("code").asText()).toList();
     assertTrue(codes.contains("improper-posterior"), codes::toString);
+  }
+
+  /** Under the prior of Jeffreys it grows like exp(tau^2/16) only. */
+  @Test
+  void thePriorOfJeffreysBearsAWiderPriorOfTheSpread() {
+    assertTrue(rates("jeffreys", 1.5).has("bayesian"));
+    assertFalse(rates("jeffreys", 2.5).has("bayesian"));
   }
 }
