@@ -65,7 +65,8 @@ final class FigureWords {
    * and then the key go on with the series.
    */
   static List<List<PagePart>> tailsOfCompared(Board board) {
-    List<PagePart> key = List.of(Key.ofPooled(board));
+    List<PagePart> key =
+        board.forest().pooled().isEmpty() ? List.of() : List.of(Key.ofPooled(board));
     List<PagePart> all = Stream.concat(key.stream(), notes(board).stream()).toList();
     return List.of(all, key, List.of());
   }

@@ -58,6 +58,36 @@ class ForestSlidesTest {
     }
   }
 
+  /** One series each is pooled with none, so that no mark of a pooled value is to be explained. */
+  @Test
+  void methodsOfWhichNoneIsPooledAreDrawnInEveryMedium() {
+    Forest several = InventedForests.many(9, 4);
+    List<Block> none =
+        several.blocks().stream()
+            .map(
+                block ->
+                    new Block(
+                        block.name(),
+                        block.rows(),
+                        new ForestSummary.NotPooled("Not pooled", "Only one series.")))
+            .toList();
+    Forest forest =
+        new Forest(
+            several.heading(),
+            several.measure(),
+            several.axis(),
+            none,
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            several.cautions(),
+            several.provenance());
+    for (Medium medium : Medium.values()) {
+      List<DrawnSvg> pages = drawn(forest, medium);
+      assertTrue(pages.stream().mapToInt(page -> parts(page, "not-pooled")).sum() > 0);
+    }
+  }
+
   @Test
   void fourSeriesOfTwoMethodsShareOneSlideWithTheirPooledValues() {
     Forest forest = InventedForests.twoMethods();
