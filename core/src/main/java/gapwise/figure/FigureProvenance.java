@@ -68,12 +68,12 @@ public record FigureProvenance(
   /** The foot as short phrases in order; nothing is said of what is empty. */
   public List<String> phrases() {
     List<String> phrases = new ArrayList<>();
-    phrases.add(
-        participants.isBlank()
-            ? series.words()
-            : say(
-                "figure.series-of-people",
-                Map.of("series", series.words(), "people", participants)));
+    if (!participants.isBlank()) {
+      phrases.add(
+          say("figure.series-of-people", Map.of("series", series.words(), "people", participants)));
+    } else if (series.groups() > 0) {
+      phrases.add(series.words());
+    }
     if (!model.isBlank()) {
       phrases.add(say("figure.model", Map.of("model", model)));
     }
