@@ -87,15 +87,28 @@ public final class Answers {
     return pooled(selections.apply(question).byMethod());
   }
 
+  /**
+   * The same without how it moves under other priors, for a table of many answers: the numbers are
+   * the same, and cost a third.
+   */
+  public Answer askForNumbers(Question question) {
+    Selection selection = selections.apply(question).byMethod();
+    Optional<ObjectNode> plan = plan(selection);
+    plan.ifPresent(json -> json.remove("priorSensitivity"));
+    return new Answer(selection, plan, plan.map(json -> run(selection, json)));
+  }
+
   /** The same from rows that were selected already. */
   static Answer pooled(Selection selection) {
-    Question question = selection.question();
-    boolean byMethod = severalMethods(selection);
-    Optional<ObjectNode> plan =
-        selection.rows().isEmpty()
-            ? Optional.empty()
-            : QuestionPlan.of(selection, QuestionWords.of(question), byMethod);
+    Optional<ObjectNode> plan = plan(selection);
     return new Answer(selection, plan, plan.map(json -> run(selection, json)));
+  }
+
+  private static Optional<ObjectNode> plan(Selection selection) {
+    return selection.rows().isEmpty()
+        ? Optional.empty()
+        : QuestionPlan.of(
+            selection, QuestionWords.of(selection.question()), severalMethods(selection));
   }
 
   /**

@@ -3,6 +3,7 @@ package gapwise.answer;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param lengths how the missing bone of the series fits the question; empty where there are none
  * @param finding what came of it
  * @param told the same in sentences; empty where there is nothing to tell
+ * @param rows the rows that it speaks of, each with its part
  */
 public record MethodLine(
     Method method,
@@ -22,11 +24,13 @@ public record MethodLine(
     String series,
     String lengths,
     Finding finding,
-    Optional<Told> told) {
+    Optional<Told> told,
+    List<WeighedRow> rows) {
   public MethodLine {
     Objects.requireNonNull(method, "method");
     Objects.requireNonNull(finding, "finding");
     Objects.requireNonNull(told, "told");
+    rows = List.copyOf(rows);
   }
 
   /** What came of one method. */

@@ -12,6 +12,8 @@ import gapwise.figure.value.Quantity;
 import gapwise.selection.SelectedRow;
 import gapwise.wording.Values;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -41,9 +43,19 @@ public record MethodTable(Quantity measure, List<MethodLine> lines) {
    */
   public static Optional<MethodTable> of(Answer answer, Result result, Set<Method> reporting) {
     List<Blocks.Block> blocks = Blocks.of(answer, result);
-    if (blocks.size() < 2) {
-      return Optional.empty();
-    }
+    return blocks.size() < 2 ? Optional.empty() : Optional.of(table(answer, blocks, reporting));
+  }
+
+  /** The same with as few methods as there are, for a table of several outcomes. */
+  public static MethodTable column(Answer answer, Set<Method> reporting) {
+    return table(
+        answer,
+        answer.result().map(result -> Blocks.of(answer, result)).orElse(List.of()),
+        reporting);
+  }
+
+  private static MethodTable table(
+      Answer answer, List<Blocks.Block> blocks, Set<Method> reporting) {
     Outcome outcome = answer.question().outcome();
     Map<Method, Blocks.Block> known =
         blocks.stream().collect(Collectors.toMap(Blocks.Block::method, Function.identity()));
@@ -59,7 +71,7 @@ public record MethodTable(Quantity measure, List<MethodLine> lines) {
                       : Optional.empty())
           .ifPresent(lines::add);
     }
-    return Optional.of(new MethodTable(Told.measure(outcome, answer.selection().rows()), lines));
+    return new MethodTable(Told.measure(outcome, answer.selection().rows()), lines);
   }
 
   private static MethodLine empty(Method method, boolean reporting) {
@@ -69,7 +81,8 @@ public record MethodTable(Quantity measure, List<MethodLine> lines) {
         "",
         "",
         reporting ? new MethodLine.NothingUsable() : new MethodLine.NoStudy(),
-        Optional.empty());
+        Optional.empty(),
+        List.of());
   }
 
   private static MethodLine line(Answer answer, Outcome outcome, Blocks.Block block) {
@@ -81,7 +94,18 @@ public record MethodTable(Quantity measure, List<MethodLine> lines) {
         People.series(rows).words(),
         MethodLengths.words(answer.question(), rows),
         finding,
-        Optional.of(Told.of(outcome, block)));
+        Optional.of(Told.of(outcome, block)),
+        weighed(block, rows));
+  }
+
+  private static List<WeighedRow> weighed(Blocks.Block block, List<SelectedRow> rows) {
+    // By identity: two rows are never alike, and a row holds a whole study.
+    Set<SelectedRow> among = Collections.newSetFromMap(new IdentityHashMap<>());
+    among.addAll(rows);
+    return block.lines().stream()
+        .filter(line -> among.contains(line.row()))
+        .map(line -> new WeighedRow(line.row(), line.study().weightPercent(), line.estimate()))
+        .toList();
   }
 
   private static MethodLine.Finding finding(Blocks.Block block) {

@@ -122,6 +122,20 @@ public record SearchRequest(
     return copy.request();
   }
 
+  /** The same request narrowed to other bones. */
+  public SearchRequest withBones(Set<Bone> others) {
+    Copy copy = new Copy();
+    copy.bones = others;
+    return copy.request();
+  }
+
+  /** The same request of other infection at the start. */
+  public SearchRequest withInfected(Set<YesOrNo> others) {
+    Copy copy = new Copy();
+    copy.infected = others;
+    return copy.request();
+  }
+
   /** The same request narrowed to other outcomes. */
   public SearchRequest withOutcomes(Set<String> codes) {
     Copy copy = new Copy();
@@ -148,6 +162,8 @@ public record SearchRequest(
   private final class Copy {
     private String text = SearchRequest.this.text;
     private Set<String> methods = SearchRequest.this.methods;
+    private Set<Bone> bones = SearchRequest.this.bones;
+    private Set<YesOrNo> infected = SearchRequest.this.infected;
     private Set<String> outcomes = SearchRequest.this.outcomes;
     private YearRange years = SearchRequest.this.years;
     private Optional<LengthRange> defect = SearchRequest.this.defect;

@@ -57,6 +57,14 @@ public record CarriedQuestion(Address address) {
     return address.at(path);
   }
 
+  /** Address of the options for what it says of a patient, of methods and of what narrows them. */
+  public String atCompare() {
+    return address
+        .without(List.of("outcome", "match"))
+        .without(QuestionAddress.OWN_NAMES)
+        .at(PagePaths.COMPARE);
+  }
+
   /**
    * Address of the claim that its first method gives more of its outcome than its second; with one
    * method or none the rest of the claim is still to be chosen.

@@ -4,6 +4,8 @@ package gapwise.server.address;
 public final class PagePaths {
   public static final String EVIDENCE = "/";
   public static final String ASK = "/ask";
+  public static final String COMPARE = "/compare";
+  public static final String COMPARE_TABLE = "/compare/table";
   public static final String STUDIES = "/studies";
   public static final String POOLED = "/pooled";
   public static final String FUNNEL = "/funnel";

@@ -73,6 +73,11 @@ public final class TypedWords {
     return words.aside().isEmpty() ? read : read.with(ASIDE, String.join(" ", words.aside()));
   }
 
+  /** The same for options: what the words say of a patient is taken too. */
+  public static Address understoodOfPatient(Address typed) {
+    return TypedPerson.understood(understood(typed).without(List.of(ASIDE)));
+  }
+
   private void take(Reading reading) {
     if (reading instanceof Reading.Coded coded) {
       coded.codes().forEach(code -> address = address.and(coded.kind().word(), code));

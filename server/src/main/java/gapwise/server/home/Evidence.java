@@ -33,6 +33,7 @@ public final class Evidence {
   private final Selector selector;
   private final Answers answers;
   private final RememberedClaims claims;
+  private final RememberedOptions options;
   private final Optional<LocalDate> date;
 
   /**
@@ -48,6 +49,7 @@ public final class Evidence {
         new Remembered<>(MOST_SELECTIONS, selector::select);
     this.answers = new Answers(selections::of);
     this.claims = new RememberedClaims(answers);
+    this.options = new RememberedOptions(search, answers);
     this.date = studies.changedAt().map(when -> LocalDate.ofInstant(when, ZoneOffset.UTC));
   }
 
@@ -100,6 +102,11 @@ public final class Evidence {
   /** Claims, examined. */
   public RememberedClaims claims() {
     return claims;
+  }
+
+  /** Methods side by side. */
+  public RememberedOptions options() {
+    return options;
   }
 
   /**

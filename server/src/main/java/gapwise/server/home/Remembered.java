@@ -36,6 +36,15 @@ public final class Remembered<K, T> {
     return once(key).get();
   }
 
+  /** Whether the answer is there already, so that who asks for it waits for nothing. */
+  public boolean has(K key) {
+    Once<T> once;
+    synchronized (kept) {
+      once = kept.get(key);
+    }
+    return once != null && once.isFound();
+  }
+
   private Once<T> once(K key) {
     synchronized (kept) {
       return kept.computeIfAbsent(key, asked -> new Once<>(() -> work.apply(asked)));
@@ -44,10 +53,14 @@ public final class Remembered<K, T> {
 
   private static final class Once<T> {
     private final Supplier<T> work;
-    private Optional<T> found = Optional.empty();
+    private volatile Optional<T> found = Optional.empty();
 
     Once(Supplier<T> work) {
       this.work = work;
+    }
+
+    boolean isFound() {
+      return found.isPresent();
     }
 
     synchronized T get() {

@@ -2,7 +2,7 @@ package gapwise.server.page;
 
 /** The doors of the header, by what one comes for, in their order. */
 public enum Door {
-  RESULTS("Results"),
+  COMPARE("Compare"),
   STUDIES("Studies"),
   GAPS("Gaps"),
   CASE_AND_CLAIM("Case and claim"),

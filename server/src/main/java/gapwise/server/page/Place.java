@@ -11,9 +11,10 @@ import java.util.Optional;
  */
 public enum Place {
   FIRST(Optional.empty(), ""),
-  POOLED(Optional.of(Door.RESULTS), "Pooled"),
-  BY_SIZE(Optional.of(Door.RESULTS), "By size"),
-  FUNNEL(Optional.of(Door.RESULTS), "Small against large"),
+  COMPARE(Optional.of(Door.COMPARE), "Side by side"),
+  POOLED(Optional.of(Door.COMPARE), "One outcome"),
+  BY_SIZE(Optional.of(Door.COMPARE), "By size"),
+  FUNNEL(Optional.of(Door.COMPARE), "Small against large"),
   STUDIES(Optional.of(Door.STUDIES), "List"),
   SIZES(Optional.of(Door.GAPS), "Map by missing bone"),
   COMPARISONS(Optional.of(Door.GAPS), "Comparisons"),
@@ -54,6 +55,7 @@ public enum Place {
   String href(CarriedQuestion question) {
     return switch (this) {
       case FIRST, NONE -> PagePaths.EVIDENCE;
+      case COMPARE -> question.atCompare();
       case POOLED -> question.at(PagePaths.POOLED);
       case BY_SIZE -> question.at(PagePaths.BY_SIZE);
       case FUNNEL -> question.at(PagePaths.FUNNEL);

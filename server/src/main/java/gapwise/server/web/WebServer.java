@@ -19,6 +19,7 @@ import gapwise.server.page.Templates;
 import gapwise.server.page.claim.ClaimPage;
 import gapwise.server.page.map.EvidencePage;
 import gapwise.server.page.map.MapPage;
+import gapwise.server.page.option.ComparePage;
 import gapwise.server.page.place.CasePage;
 import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
@@ -130,7 +131,8 @@ public final class WebServer implements AutoCloseable {
               Clock.systemUTC())
           .addTo(routes);
       new SuggestPart(templates, search).addTo(routes);
-      new TypedQuestion(search).addTo(routes);
+      new TypedQuestion().addTo(routes);
+      new ComparePage(templates, sites, evidence.options()).addTo(routes);
       new PooledPage(templates, sites, search, answers, edition).addTo(routes);
       new FunnelPage(templates, sites, answers, edition).addTo(routes);
       new BySizePage(templates, sites, search, answers, edition).addTo(routes);

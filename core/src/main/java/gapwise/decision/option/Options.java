@@ -1,0 +1,253 @@
+package gapwise.decision.option;
+
+import gapwise.answer.Answer;
+import gapwise.answer.Answers;
+import gapwise.answer.MethodLine;
+import gapwise.answer.MethodTable;
+import gapwise.decision.certainty.OneMethodRules;
+import gapwise.decision.certainty.Rating;
+import gapwise.decision.certainty.SeriesSeen;
+import gapwise.decision.situation.Fit;
+import gapwise.decision.situation.Matches;
+import gapwise.decision.situation.Situation;
+import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Limits;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.selection.Question;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Puts methods side by side for a situation. Safe for use by many threads. */
+public final class Options {
+  /** Groups of these are listed only where there are some. */
+  private static final Set<String> ONLY_WITH_STUDIES =
+      Set.of("other", "mixed-salvage", "combined", "amputation", "secondary-amputation");
+
+  private static final String ALWAYS = "primary-amputation";
+
+  private final StudySearch search;
+  private final Answers answers;
+
+  /**
+   * @param search finds the studies of each method
+   * @param answers answers what is asked of each outcome
+   */
+  public Options(StudySearch search, Answers answers) {
+    this.search = search;
+    this.answers = answers;
+  }
+
+  /** The table for a question. */
+  public OptionTable table(OptionQuestion asked) {
+    Set<String> methods = methods(asked.situation().among());
+    List<Asking> askings = new ArrayList<>();
+    askings.add(Asking.of(search, asked.among(), keeping(methods)));
+    askings.add(Asking.of(search, asked.amongAmputations(), amputations(methods)));
+    List<Column> columns = new ArrayList<>();
+    List<Map<Method, MethodLine>> lines = new ArrayList<>();
+    for (Aspect aspect : asked.aspects()) {
+      Outcome outcome = outcome(asked, aspect, askings);
+      List<MethodTable> tables = new ArrayList<>();
+      List<Answer> found = new ArrayList<>();
+      for (Asking asking : askings) {
+        Answer answer = answers.askForNumbers(Question.about(outcome, asking.among()));
+        found.add(answer);
+        tables.add(MethodTable.column(answer, asking.reporting(search, outcome)));
+      }
+      columns.add(column(asked, aspect, found, tables, askings));
+      lines.add(
+          tables.stream()
+              .flatMap(table -> table.lines().stream())
+              .collect(Collectors.toMap(MethodLine::method, Function.identity())));
+    }
+    List<Option> options = new ArrayList<>();
+    for (Method method : Method.vocabulary().all()) {
+      int studies = askings.stream().mapToInt(asking -> asking.studies(method)).sum();
+      if (isListed(method, methods, studies)) {
+        options.add(option(asked.situation(), method, studies, columns, lines));
+      }
+    }
+    return new OptionTable(asked, columns, options);
+  }
+
+  /** Methods that keep the limb, of those named or of all. */
+  private static Set<String> keeping(Set<String> methods) {
+    return codes(methods, method -> !Aspect.isAmputation(method));
+  }
+
+  private static Set<String> amputations(Set<String> methods) {
+    return codes(methods, Aspect::isAmputation);
+  }
+
+  private static Set<String> codes(Set<String> named, Predicate<Method> kind) {
+    return Method.vocabulary().all().stream()
+        .filter(kind)
+        .map(Method::code)
+        .filter(code -> named.isEmpty() || named.contains(code))
+        .collect(Collectors.toSet());
+  }
+
+  /** Where methods are named, amputation of every kind is put beside them. */
+  private static Set<String> methods(SearchRequest among) {
+    if (among.methods().isEmpty()) {
+      return Set.of();
+    }
+    Set<String> methods = new HashSet<>(among.methods());
+    methods.addAll(codes(Set.of(), Aspect::isAmputation));
+    return methods;
+  }
+
+  /**
+   * Primary amputation always; what is seldom reported, or not told apart, where a study has it.
+   */
+  private static boolean isListed(Method method, Set<String> methods, int studies) {
+    if (method.code().equals(ALWAYS) || studies > 0) {
+      return methods.isEmpty() || methods.contains(method.code());
+    }
+    return methods.isEmpty()
+        ? !ONLY_WITH_STUDIES.contains(method.code())
+        : methods.contains(method.code()) && !Aspect.isAmputation(method);
+  }
+
+  private static Outcome outcome(OptionQuestion asked, Aspect aspect, List<Asking> askings) {
+    List<Outcome> ways = aspect.outcomes(asked.situation().infected());
+    return Optional.ofNullable(asked.counted().get(aspect))
+        .or(
+            () ->
+                // The first of those that are reported alike.
+                ways.stream()
+                    .max(
+                        Comparator.<Outcome>comparingInt(way -> groups(askings, way))
+                            .thenComparing(way -> -ways.indexOf(way))))
+        .orElseThrow();
+  }
+
+  private static int groups(List<Asking> askings, Outcome outcome) {
+    return askings.stream().mapToInt(asking -> asking.groups(outcome)).sum();
+  }
+
+  private static Column column(
+      OptionQuestion asked,
+      Aspect aspect,
+      List<Answer> answers,
+      List<MethodTable> tables,
+      List<Asking> askings) {
+    Outcome outcome = answers.get(0).question().outcome();
+    Double named = asked.matters().get(aspect);
+    return new Column(
+        aspect,
+        outcome,
+        tables.stream()
+            .filter(table -> table.lines().stream().anyMatch(line -> !line.rows().isEmpty()))
+            .findFirst()
+            .orElse(tables.get(0))
+            .measure(),
+        aspect.outcomes(asked.situation().infected()).stream()
+            .filter(way -> !way.equals(outcome) && groups(askings, way) > 0)
+            .toList(),
+        named == null ? OptionalDouble.empty() : OptionalDouble.of(named),
+        answers.stream().flatMap(answer -> answer.selection().rows().stream()).toList(),
+        answers.stream().map(answer -> answer.selection().dataSha256()).toList());
+  }
+
+  private static Option option(
+      Situation situation,
+      Method method,
+      int studies,
+      List<Column> columns,
+      List<Map<Method, MethodLine>> lines) {
+    List<Cell> cells = new ArrayList<>();
+    for (int i = 0; i < columns.size(); i++) {
+      cells.add(
+          cell(
+              situation,
+              method,
+              studies,
+              columns.get(i),
+              Optional.ofNullable(lines.get(i).get(method))));
+    }
+    return new Option(method, studies, cells);
+  }
+
+  private static Cell cell(
+      Situation situation, Method method, int studies, Column column, Optional<MethodLine> line) {
+    if (!column.aspect().appliesTo(method)) {
+      return new Cell.DoesNotApply();
+    }
+    if (line.isPresent() && !line.get().rows().isEmpty()) {
+      return known(situation, column, line.get());
+    }
+    if (line.isPresent() && line.get().finding() instanceof MethodLine.NothingUsable) {
+      return new Cell.NothingUsable();
+    }
+    return studies == 0 ? new Cell.NoStudy() : new Cell.NotCounted(studies);
+  }
+
+  private static Cell known(Situation situation, Column column, MethodLine line) {
+    List<Part> parts = Part.of(line.rows());
+    Fit fit =
+        situation.mattering().isEmpty()
+            ? Fit.NONE
+            : Fit.of(
+                parts.stream()
+                    .map(
+                        part ->
+                            new Fit.Part(
+                                Matches.of(situation, part.row()).worst(situation.mattering()),
+                                part.share()))
+                    .toList());
+    Rating rating =
+        OneMethodRules.propose(
+            new OneMethodRules.Known(
+                column.measure(),
+                value(line),
+                newCentre(line),
+                column.matters(),
+                parts.stream().map(part -> seen(column.outcome(), part)).toList(),
+                fit,
+                false));
+    return new Cell.Known(line, fit, rating);
+  }
+
+  private static Optional<Estimate> value(MethodLine line) {
+    if (line.finding() instanceof MethodLine.Average average) {
+      return Optional.of(average.value());
+    }
+    return line.finding() instanceof MethodLine.OneSeries one
+        ? Optional.of(one.value())
+        : Optional.empty();
+  }
+
+  private static Optional<Limits> newCentre(MethodLine line) {
+    return line.finding() instanceof MethodLine.Average average
+        ? average.newCentre()
+        : Optional.empty();
+  }
+
+  private static SeriesSeen seen(Outcome outcome, Part part) {
+    OptionalDouble value =
+        part.value().map(one -> OptionalDouble.of(one.value())).orElse(OptionalDouble.empty());
+    return new SeriesSeen(
+        part.share(),
+        Conduct.of(part.row()),
+        value,
+        part.row().speaksOf().orElse(0),
+        outcome.isEvent() && value.isPresent() && value.getAsDouble() == success(outcome));
+  }
+
+  private static double success(Outcome outcome) {
+    return outcome.better() == Outcome.Better.MORE ? 1 : 0;
+  }
+}

@@ -1,0 +1,36 @@
+package gapwise.server.page.option;
+
+import gapwise.server.page.Site;
+
+/** What the page of options shows. */
+public sealed interface CompareView {
+  /** The frame. */
+  Site site();
+
+  /** What can be asked. */
+  SituationForm form();
+
+  /** Nothing is asked yet. */
+  record Unasked(Site site, SituationForm form) implements CompareView {}
+
+  /**
+   * The table is not worked out yet.
+   *
+   * @param title the situation in words
+   * @param table address of the table alone
+   * @param whole address of the page with its table, for browsers without script
+   */
+  record Working(Site site, SituationForm form, String title, String table, String whole)
+      implements CompareView {}
+
+  /**
+   * The methods side by side.
+   *
+   * @param title the situation in words
+   * @param table methods by outcomes
+   * @param differences what stands against reading it as a comparison, and what compares
+   */
+  record Asked(
+      Site site, SituationForm form, String title, TableView table, Differences differences)
+      implements CompareView {}
+}
