@@ -21,6 +21,9 @@ public final class EvidenceBase {
   /** Kind of the documents that remember imports. */
   public static final String IMPORT = "import";
 
+  /** Kind of the documents that hold what persons judged of the evidence. */
+  public static final String JUDGEMENT = "judgement";
+
   private final DocumentStore store;
 
   public EvidenceBase(DocumentStore store) {
@@ -45,6 +48,18 @@ public final class EvidenceBase {
    */
   public SaveAnswer remove(String studyId, String who, String why, int expectedVersion) {
     Write write = Write.delete(STUDY, studyId).expecting(expectedVersion);
+    return answer(store.write(List.of(write), who, why), expectedVersion + 1);
+  }
+
+  /**
+   * Keeps what a person judged of the evidence.
+   *
+   * @param key which judgement
+   * @param json its content
+   * @param expectedVersion the version that the person saw, 0 for none
+   */
+  public SaveAnswer judge(String key, String json, String who, String why, int expectedVersion) {
+    Write write = Write.put(JUDGEMENT, key, json).expecting(expectedVersion);
     return answer(store.write(List.of(write), who, why), expectedVersion + 1);
   }
 

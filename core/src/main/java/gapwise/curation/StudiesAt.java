@@ -170,6 +170,18 @@ public final class StudiesAt {
     return keys;
   }
 
+  /** A judgement as it stood, by its key. */
+  public Optional<KeptJudgement> judgement(String key) {
+    return store
+        .at(change, EvidenceBase.JUDGEMENT, key)
+        .map(
+            document ->
+                new KeptJudgement(document.json().orElseThrow(), VersionStamp.of(document)));
+  }
+
+  /** Something a person judged of the evidence, as JSON, with its stamp. */
+  public record KeptJudgement(String json, VersionStamp stamp) {}
+
   /** What is remembered of an import, with its stamp. */
   public record KeptImport(ImportRecord record, VersionStamp stamp) {}
 

@@ -1,7 +1,7 @@
 package gapwise.decision.option;
 
 import gapwise.answer.MethodLine;
-import gapwise.decision.certainty.Rating;
+import gapwise.decision.certainty.Certainty;
 import gapwise.decision.situation.Fit;
 import java.util.Objects;
 
@@ -25,13 +25,15 @@ public sealed interface Cell {
    *
    * @param line counts, average, what a new centre may expect, sentences
    * @param fit how the groups match the situation
-   * @param rating how certain it is, as proposed
+   * @param number which number it is, so that a person can settle its certainty
+   * @param certainty how certain it is
    */
-  record Known(MethodLine line, Fit fit, Rating rating) implements Cell {
+  record Known(MethodLine line, Fit fit, JudgedNumber number, Certainty certainty) implements Cell {
     public Known {
       Objects.requireNonNull(line, "line");
       Objects.requireNonNull(fit, "fit");
-      Objects.requireNonNull(rating, "rating");
+      Objects.requireNonNull(number, "number");
+      Objects.requireNonNull(certainty, "certainty");
     }
   }
 }

@@ -16,7 +16,6 @@ import java.util.OptionalDouble;
  * @param others other ways in which papers count it, of which some group here does
  * @param matters the difference that would matter, in the unit of the numbers; empty for none named
  * @param rows all rows of it, of every method
- * @param dataSha256 of the records that were read, of each asking
  */
 public record Column(
     Aspect aspect,
@@ -24,8 +23,7 @@ public record Column(
     Quantity measure,
     List<Outcome> others,
     OptionalDouble matters,
-    List<SelectedRow> rows,
-    List<String> dataSha256) {
+    List<SelectedRow> rows) {
   public Column {
     Objects.requireNonNull(aspect, "aspect");
     Objects.requireNonNull(outcome, "outcome");
@@ -33,6 +31,5 @@ public record Column(
     others = List.copyOf(others);
     Objects.requireNonNull(matters, "matters");
     rows = List.copyOf(rows);
-    dataSha256 = List.copyOf(dataSha256);
   }
 }

@@ -4,9 +4,11 @@ import gapwise.answer.Answer;
 import gapwise.answer.Answers;
 import gapwise.answer.MethodLine;
 import gapwise.answer.MethodTable;
+import gapwise.decision.certainty.Certainty;
 import gapwise.decision.certainty.OneMethodRules;
 import gapwise.decision.certainty.Rating;
 import gapwise.decision.certainty.SeriesSeen;
+import gapwise.decision.certainty.Settled;
 import gapwise.decision.situation.Fit;
 import gapwise.decision.situation.Matches;
 import gapwise.decision.situation.Situation;
@@ -39,14 +41,18 @@ public final class Options {
 
   private final StudySearch search;
   private final Answers answers;
+  private final Function<JudgedNumber, Optional<Settled>> judgements;
 
   /**
    * @param search finds the studies of each method
    * @param answers answers what is asked of each outcome
+   * @param judgements what persons settled of the certainty of a number
    */
-  public Options(StudySearch search, Answers answers) {
+  public Options(
+      StudySearch search, Answers answers, Function<JudgedNumber, Optional<Settled>> judgements) {
     this.search = search;
     this.answers = answers;
+    this.judgements = judgements;
   }
 
   /** The table for a question. */
@@ -76,7 +82,7 @@ public final class Options {
     for (Method method : Method.vocabulary().all()) {
       int studies = askings.stream().mapToInt(asking -> asking.studies(method)).sum();
       if (isListed(method, methods, studies)) {
-        options.add(option(asked.situation(), method, studies, columns, lines));
+        options.add(option(asked, method, studies, columns, lines));
       }
     }
     return new OptionTable(asked, columns, options);
@@ -158,12 +164,11 @@ public final class Options {
             .filter(way -> !way.equals(outcome) && groups(askings, way) > 0)
             .toList(),
         named == null ? OptionalDouble.empty() : OptionalDouble.of(named),
-        answers.stream().flatMap(answer -> answer.selection().rows().stream()).toList(),
-        answers.stream().map(answer -> answer.selection().dataSha256()).toList());
+        answers.stream().flatMap(answer -> answer.selection().rows().stream()).toList());
   }
 
-  private static Option option(
-      Situation situation,
+  private Option option(
+      OptionQuestion asked,
       Method method,
       int studies,
       List<Column> columns,
@@ -172,7 +177,7 @@ public final class Options {
     for (int i = 0; i < columns.size(); i++) {
       cells.add(
           cell(
-              situation,
+              asked,
               method,
               studies,
               columns.get(i),
@@ -181,13 +186,13 @@ public final class Options {
     return new Option(method, studies, cells);
   }
 
-  private static Cell cell(
-      Situation situation, Method method, int studies, Column column, Optional<MethodLine> line) {
+  private Cell cell(
+      OptionQuestion asked, Method method, int studies, Column column, Optional<MethodLine> line) {
     if (!column.aspect().appliesTo(method)) {
       return new Cell.DoesNotApply();
     }
     if (line.isPresent() && !line.get().rows().isEmpty()) {
-      return known(situation, column, line.get());
+      return known(asked, method, column, line.get());
     }
     if (line.isPresent() && line.get().finding() instanceof MethodLine.NothingUsable) {
       return new Cell.NothingUsable();
@@ -195,7 +200,8 @@ public final class Options {
     return studies == 0 ? new Cell.NoStudy() : new Cell.NotCounted(studies);
   }
 
-  private static Cell known(Situation situation, Column column, MethodLine line) {
+  private Cell known(OptionQuestion asked, Method method, Column column, MethodLine line) {
+    Situation situation = asked.situation();
     List<Part> parts = Part.of(line.rows());
     Fit fit =
         situation.mattering().isEmpty()
@@ -218,7 +224,18 @@ public final class Options {
                 parts.stream().map(part -> seen(column.outcome(), part)).toList(),
                 fit,
                 false));
-    return new Cell.Known(line, fit, rating);
+    JudgedNumber number = JudgedNumber.of(asked, method, column.outcome());
+    return new Cell.Known(
+        line, fit, number, new Certainty(rating, judgements.apply(number), data(line)));
+  }
+
+  /** The records under the numbers of a line, by study, version and all. */
+  private static List<String> data(MethodLine line) {
+    return line.rows().stream()
+        .map(one -> one.row().study().id() + ' ' + one.row().studyVersion())
+        .sorted()
+        .distinct()
+        .toList();
   }
 
   private static Optional<Estimate> value(MethodLine line) {

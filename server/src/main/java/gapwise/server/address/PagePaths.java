@@ -6,6 +6,7 @@ public final class PagePaths {
   public static final String ASK = "/ask";
   public static final String COMPARE = "/compare";
   public static final String COMPARE_TABLE = "/compare/table";
+  public static final String COMPARE_JUDGEMENT = "/compare/judgement";
   public static final String STUDIES = "/studies";
   public static final String POOLED = "/pooled";
   public static final String FUNNEL = "/funnel";

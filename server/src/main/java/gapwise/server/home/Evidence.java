@@ -49,7 +49,7 @@ public final class Evidence {
         new Remembered<>(MOST_SELECTIONS, selector::select);
     this.answers = new Answers(selections::of);
     this.claims = new RememberedClaims(answers);
-    this.options = new RememberedOptions(search, answers);
+    this.options = new RememberedOptions(search, answers, studies);
     this.date = studies.changedAt().map(when -> LocalDate.ofInstant(when, ZoneOffset.UTC));
   }
 

@@ -20,6 +20,7 @@ import gapwise.server.page.claim.ClaimPage;
 import gapwise.server.page.map.EvidencePage;
 import gapwise.server.page.map.MapPage;
 import gapwise.server.page.option.ComparePage;
+import gapwise.server.page.option.JudgementPage;
 import gapwise.server.page.place.CasePage;
 import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
@@ -133,6 +134,7 @@ public final class WebServer implements AutoCloseable {
       new SuggestPart(templates, search).addTo(routes);
       new TypedQuestion().addTo(routes);
       new ComparePage(templates, sites, evidence.options()).addTo(routes);
+      new JudgementPage(templates, sites, evidence.options(), home.base()).addTo(routes);
       new PooledPage(templates, sites, search, answers, edition).addTo(routes);
       new FunnelPage(templates, sites, answers, edition).addTo(routes);
       new BySizePage(templates, sites, search, answers, edition).addTo(routes);

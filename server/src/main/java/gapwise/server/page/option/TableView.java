@@ -3,8 +3,10 @@ package gapwise.server.page.option;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.MethodLine;
+import gapwise.decision.certainty.Certainty;
 import gapwise.decision.certainty.Level;
 import gapwise.decision.certainty.Lowering;
+import gapwise.decision.certainty.Settled;
 import gapwise.decision.option.Aspect;
 import gapwise.decision.option.Cell;
 import gapwise.decision.option.Column;
@@ -20,6 +22,8 @@ import gapwise.figure.value.Shown;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,7 +35,7 @@ import java.util.OptionalDouble;
  *
  * @param heads the outcomes
  * @param lines the methods
- * @param reasons what lowers the certainty of each number that is not high
+ * @param reasons what lowers the certainty of each number
  */
 public record TableView(List<Head> heads, List<Line> lines, List<Reasons> reasons) {
   private static final int HUNDRED = 100;
@@ -91,22 +95,66 @@ public record TableView(List<Head> heads, List<Line> lines, List<Reasons> reason
    * @param fitWords the same in words
    * @param level how certain it is
    * @param letters what lowers it
+   * @param settled whether a person settled that
    */
   public record About(
-      String href, Map<Match, Integer> fit, String fitWords, Level level, String letters) {}
+      String href,
+      Map<Match, Integer> fit,
+      String fitWords,
+      Level level,
+      String letters,
+      boolean settled) {}
 
   /** What lowers the certainty of the numbers of one method. */
   public record Reasons(Method method, List<OfOutcome> outcomes) {}
 
-  /** What lowers one number. */
-  public record OfOutcome(String outcome, Level level, List<Lowering> lowering) {}
+  /**
+   * What lowers one number.
+   *
+   * @param outcome what it is of
+   * @param method after what
+   * @param certainty as proposed and as settled
+   * @param key of the judgement
+   * @param judge where a person confirms or changes it
+   */
+  public record OfOutcome(
+      String outcome, Method method, Certainty certainty, String key, String judge) {
+
+    /** All domains, with what each takes. */
+    public List<Lowering> lowerings() {
+      return certainty.rating().lowerings();
+    }
+
+    /** The version of the judgement that is shown, 0 for none. */
+    public int version() {
+      return certainty.settled().map(Settled::version).orElse(0);
+    }
+
+    /** Who settled it and when, or that it is to be looked at again; empty where nobody did. */
+    public String settledBy() {
+      return certainty
+          .settled()
+          .map(
+              one ->
+                  say(
+                      certainty.isOutdated() ? "decision.settled-before" : "decision.settled",
+                      Map.of(
+                          "who",
+                          one.who(),
+                          "when",
+                          LocalDate.ofInstant(one.when(), ZoneOffset.UTC).toString(),
+                          "reason",
+                          one.judgement().reason())))
+          .orElse("");
+    }
+  }
 
   static TableView of(OptionTable table, Address address) {
     return new TableView(
         table.columns().stream().map(column -> head(column, address)).toList(),
         table.options().stream().map(option -> line(table, option)).toList(),
         table.options().stream()
-            .map(option -> reasons(table, option))
+            .map(option -> reasons(table, option, address))
             .filter(reasons -> !reasons.outcomes().isEmpty())
             .toList());
   }
@@ -199,8 +247,9 @@ public record TableView(List<Head> heads, List<Line> lines, List<Reasons> reason
         SeriesBehind.href(table.asked(), column, option.method()),
         fit.percents(),
         fit.equals(Fit.NONE) ? "" : fit.words(),
-        known.rating().level(),
-        known.rating().letters());
+        known.certainty().rating().level(),
+        known.certainty().rating().letters(),
+        known.certainty().isSettled());
   }
 
   private static Optional<Estimate> value(MethodLine line) {
@@ -218,18 +267,24 @@ public record TableView(List<Head> heads, List<Line> lines, List<Reasons> reason
         : Optional.empty();
   }
 
-  private static Reasons reasons(OptionTable table, Option option) {
+  private static Reasons reasons(OptionTable table, Option option, Address address) {
     List<OfOutcome> outcomes = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
-      if (option.cells().get(i) instanceof Cell.Known known
-          && !known.rating().lowering().isEmpty()) {
-        outcomes.add(
-            new OfOutcome(
-                table.columns().get(i).aspect().label(),
-                known.rating().level(),
-                known.rating().lowering()));
+      if (option.cells().get(i) instanceof Cell.Known known) {
+        outcomes.add(of(table.columns().get(i), option, known, address));
       }
     }
     return new Reasons(option.method(), outcomes);
+  }
+
+  static OfOutcome of(Column column, Option option, Cell.Known known, Address address) {
+    return new OfOutcome(
+        column.aspect().label(),
+        option.method(),
+        known.certainty(),
+        known.number().key(),
+        address
+            .with(JudgementPage.JUDGED, option.method().code() + '.' + column.aspect().code())
+            .at(PagePaths.COMPARE_JUDGEMENT));
   }
 }
