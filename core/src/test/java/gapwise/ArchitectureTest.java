@@ -44,11 +44,13 @@ class ArchitectureTest {
               Map.entry("evidence.unit", Set.of("problem")),
               Map.entry("evidence.vocabulary", Set.of("evidence.unit", "problem")),
               Map.entry("evidence", Set.of("evidence.unit", "evidence.vocabulary", "problem")),
+              Map.entry("appraisal", Set.of("evidence", "evidence.vocabulary")),
               Map.entry("evidence.rule", Set.of("evidence", "evidence.vocabulary", "problem")),
               Map.entry(
                   "evidence.check",
                   Set.of(
                       "evidence.rule",
+                      "appraisal",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
