@@ -19,7 +19,7 @@ import java.util.Set;
  *     empty where none
  * @param answers what was judged of each item, each item once, all of the instrument
  * @param overall as the people settled it, where they did
- * @param by initials of those who judged or settled it
+ * @param by initials of those who judged or settled it, each once
  * @param on the day on which it was settled
  */
 public record Appraisal(
@@ -72,7 +72,7 @@ public record Appraisal(
     Objects.requireNonNull(comparison, "comparison");
     answers = List.copyOf(answers);
     Objects.requireNonNull(overall, "overall");
-    by = List.copyOf(by);
+    by = by.stream().distinct().toList();
     Objects.requireNonNull(on, "on");
     if (version.isBlank()) {
       throw new IllegalArgumentException("an appraisal needs the version of its instrument");
@@ -140,15 +140,17 @@ public record Appraisal(
 
   /** What tells it from the other appraisals of a study: one of each is kept. */
   public Matter matter() {
-    return new Matter(instrument.code(), outcome.map(Outcome::code), comparison);
+    return new Matter(instrument.code(), version, outcome.map(Outcome::code), comparison);
   }
 
   /**
    * What an appraisal is about.
    *
    * @param instrument code of the instrument
+   * @param version of the instrument
    * @param outcome code of the outcome
    * @param comparison in words
    */
-  public record Matter(String instrument, Optional<String> outcome, Optional<String> comparison) {}
+  public record Matter(
+      String instrument, String version, Optional<String> outcome, Optional<String> comparison) {}
 }
