@@ -82,11 +82,18 @@ class ArchitectureTest {
                       "problem")),
               Map.entry(
                   "search",
-                  Set.of("evidence", "evidence.unit", "evidence.vocabulary", "store", "problem")),
+                  Set.of(
+                      "appraisal",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "store",
+                      "problem")),
               Map.entry("search.words", Set.of("evidence.unit", "evidence.vocabulary")),
               Map.entry(
                   "selection",
                   Set.of(
+                      "appraisal",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
@@ -387,6 +394,7 @@ class ArchitectureTest {
               Map.entry(
                   "answer",
                   Set.of(
+                      "appraisal",
                       "answer.grid",
                       "analysis",
                       "analysis.result",

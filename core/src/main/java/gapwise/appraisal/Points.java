@@ -28,9 +28,4 @@ public record Points(int counted, int most, String what) {
     }
     return Optional.of(new Points(counted, most, instrument.points().get()));
   }
-
-  /** The sum in words: "11 of 16 points". */
-  public String words() {
-    return counted + " of " + most + " " + what;
-  }
 }

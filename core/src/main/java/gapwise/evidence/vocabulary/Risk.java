@@ -2,6 +2,8 @@ package gapwise.evidence.vocabulary;
 
 import com.fasterxml.jackson.annotation.JsonCreator;
 import com.fasterxml.jackson.annotation.JsonValue;
+import java.util.EnumSet;
+import java.util.Set;
 
 /**
  * How far the way in which a study was made may have moved its result, as people judged it with a
@@ -9,21 +11,21 @@ import com.fasterxml.jackson.annotation.JsonValue;
  */
 public enum Risk implements Coded {
   /** Low in every domain asked. */
-  LOW("low risk of bias", "L"),
+  LOW("low", "L"),
   /** Moderate, or some concerns. */
-  SOME("some risk of bias", "M"),
+  SOME("some", "M"),
   /** Serious, or high in the words of the instrument for trials. */
-  SERIOUS("serious risk of bias", "S"),
+  SERIOUS("serious", "S"),
   /** Too flawed to say anything useful. */
-  CRITICAL("critical risk of bias", "C"),
+  CRITICAL("critical", "C"),
   /** Nobody has judged it, or too little to know: never the same as low. */
-  NOT_RATED("risk of bias not rated", "NR");
+  NOT_RATED("not rated", "NR");
 
-  private final String label;
+  private final String shortLabel;
   private final String letter;
 
-  Risk(String label, String letter) {
-    this.label = label;
+  Risk(String shortLabel, String letter) {
+    this.shortLabel = shortLabel;
     this.letter = letter;
   }
 
@@ -35,12 +37,24 @@ public enum Risk implements Coded {
 
   @Override
   public String label() {
-    return label;
+    return this == NOT_RATED ? "risk of bias not rated" : shortLabel + " risk of bias";
+  }
+
+  /** Where it is said what is rated: "serious". */
+  public String shortLabel() {
+    return shortLabel;
   }
 
   /** One or two letters that stand for it in a mark. */
   public String letter() {
     return letter;
+  }
+
+  /**
+   * All but serious and critical: what is not rated stays, and must be counted wherever it does.
+   */
+  public static Set<Risk> neitherSeriousNorCritical() {
+    return EnumSet.of(LOW, SOME, NOT_RATED);
   }
 
   /** Whether people have judged it. */
