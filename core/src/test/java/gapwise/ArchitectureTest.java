@@ -44,11 +44,13 @@ class ArchitectureTest {
               Map.entry("evidence.unit", Set.of("problem")),
               Map.entry("evidence.vocabulary", Set.of("evidence.unit", "problem")),
               Map.entry("evidence", Set.of("evidence.unit", "evidence.vocabulary", "problem")),
+              Map.entry("appraisal", Set.of("evidence", "evidence.vocabulary")),
               Map.entry("evidence.rule", Set.of("evidence", "evidence.vocabulary", "problem")),
               Map.entry(
                   "evidence.check",
                   Set.of(
                       "evidence.rule",
+                      "appraisal",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
@@ -80,11 +82,18 @@ class ArchitectureTest {
                       "problem")),
               Map.entry(
                   "search",
-                  Set.of("evidence", "evidence.unit", "evidence.vocabulary", "store", "problem")),
+                  Set.of(
+                      "appraisal",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "store",
+                      "problem")),
               Map.entry("search.words", Set.of("evidence.unit", "evidence.vocabulary")),
               Map.entry(
                   "selection",
                   Set.of(
+                      "appraisal",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
@@ -385,6 +394,7 @@ class ArchitectureTest {
               Map.entry(
                   "answer",
                   Set.of(
+                      "appraisal",
                       "answer.grid",
                       "analysis",
                       "analysis.result",

@@ -8,6 +8,7 @@ import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodDetail;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
@@ -56,6 +57,7 @@ public final class QuestionWords {
     add(parts, among.segments().stream().sorted().map(Segments::name).toList());
     among.infected().stream().sorted().map(QuestionWords::infected).forEach(parts::add);
     add(parts, among.designs().stream().sorted().map(Design::label).toList());
+    risks(among).ifPresent(parts::add);
     details(among).forEach(parts::add);
     if (!among.text().isEmpty()) {
       parts.add(say("answer.among-text", Map.of("text", among.text())));
@@ -128,6 +130,17 @@ public final class QuestionWords {
       }
     }
     return told;
+  }
+
+  private static Optional<String> risks(SearchRequest among) {
+    if (among.risks().equals(Risk.neitherSeriousNorCritical())) {
+      return Optional.of(say("answer.among-not-at-high-risk"));
+    }
+    String risks =
+        among.risks().stream().sorted().map(Risk::shortLabel).collect(Collectors.joining(" or "));
+    return risks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(say("answer.among-risk", Map.of("risks", risks)));
   }
 
   private static void add(List<String> parts, List<String> alternatives) {

@@ -48,6 +48,7 @@ import java.util.TreeMap;
  * @param arms at least one
  * @param outcomes reported outcomes
  * @param patients patients described one by one
+ * @param appraisals what people judged of the way it was made, one for each instrument and matter
  * @param provenance where the study values stand in the paper
  * @param missing why template columns are empty, by column
  * @param wholeMissing the same for the values of all arms together
@@ -84,6 +85,7 @@ public record Study(
     List<Arm> arms,
     List<OutcomeReport> outcomes,
     List<PatientRow> patients,
+    List<Appraisal> appraisals,
     Provenance provenance,
     SortedMap<String, Missing> missing,
     SortedMap<String, Missing> wholeMissing,
@@ -119,6 +121,7 @@ public record Study(
     arms = List.copyOf(arms);
     outcomes = List.copyOf(outcomes);
     patients = List.copyOf(patients);
+    appraisals = List.copyOf(appraisals);
     Objects.requireNonNull(provenance, "provenance");
     missing = Collections.unmodifiableSortedMap(new TreeMap<>(missing));
     wholeMissing = Collections.unmodifiableSortedMap(new TreeMap<>(wholeMissing));
@@ -150,6 +153,13 @@ public record Study(
       }
       if (!patientIds.add(patient.id())) {
         throw new IllegalArgumentException("study " + id + " has two patients " + patient.id());
+      }
+    }
+    Set<Appraisal.Matter> matters = new HashSet<>();
+    for (Appraisal appraisal : appraisals) {
+      if (!matters.add(appraisal.matter())) {
+        throw new IllegalArgumentException(
+            "study " + id + " is judged twice of one matter: " + appraisal.matter());
       }
     }
   }

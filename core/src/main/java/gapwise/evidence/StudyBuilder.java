@@ -43,6 +43,7 @@ public final class StudyBuilder {
   private List<Arm> arms = List.of();
   private List<OutcomeReport> outcomes = List.of();
   private List<PatientRow> patients = List.of();
+  private List<Appraisal> appraisals = List.of();
   private Provenance provenance = Provenance.NOWHERE;
   private SortedMap<String, Missing> missing = new TreeMap<>();
   private SortedMap<String, Missing> wholeMissing = new TreeMap<>();
@@ -55,7 +56,6 @@ public final class StudyBuilder {
     this.citation = citation;
   }
 
-  /** Starts from a value, to change some parts. */
   StudyBuilder(Study study) {
     this(study.id(), study.citation());
     reportKind = study.reportKind();
@@ -84,6 +84,7 @@ public final class StudyBuilder {
     arms = study.arms();
     outcomes = study.outcomes();
     patients = study.patients();
+    appraisals = study.appraisals();
     provenance = study.provenance();
     missing = study.missing();
     wholeMissing = study.wholeMissing();
@@ -222,6 +223,11 @@ public final class StudyBuilder {
     return this;
   }
 
+  public StudyBuilder appraisals(List<Appraisal> value) {
+    appraisals = value;
+    return this;
+  }
+
   public StudyBuilder provenance(Provenance value) {
     provenance = value;
     return this;
@@ -283,6 +289,7 @@ public final class StudyBuilder {
         arms,
         outcomes,
         patients,
+        appraisals,
         provenance,
         missing,
         wholeMissing,

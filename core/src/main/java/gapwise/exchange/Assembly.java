@@ -68,6 +68,9 @@ final class Assembly {
         .patients()
         .values()
         .forEach(row -> unknownStudy(draft.id(), PatientSheet.FULL, row.row(), advice));
+    draft
+        .rowsOfAppraisals()
+        .forEach(row -> unknownStudy(draft.id(), AppraisalSheet.SHEET, row, advice));
   }
 
   private void unknownStudy(String id, Sheet sheet, int row, String advice) {

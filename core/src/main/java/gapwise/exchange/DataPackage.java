@@ -66,7 +66,8 @@ public final class DataPackage {
       case "patients" ->
           schema.putArray("primaryKey").add(Keys.STUDY.name()).add(PatientSheet.PATIENT.name());
       default -> {
-        // Outcomes have no key: a paper may report one number twice.
+        // Outcomes have no key: a paper may report one number twice. Nor has an appraisal, of which
+        // outcome and comparison may be blank.
       }
     }
     if (!sheet.equals(StudySheet.SHEET)) {

@@ -6,6 +6,7 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -50,12 +51,8 @@ public final class Export {
     if (!tooLong.isEmpty()) {
       throw new WrongInputException(tooLong);
     }
-    Map<String, Stream<RowWriter>> rows =
-        Map.of(
-            sheets.get(0).name(), rows(studies, sheets.get(0)),
-            sheets.get(1).name(), rows(studies, sheets.get(1)),
-            sheets.get(2).name(), rows(studies, sheets.get(2)),
-            sheets.get(3).name(), rows(studies, sheets.get(3)));
+    Map<String, Stream<RowWriter>> rows = new HashMap<>();
+    sheets.forEach(sheet -> rows.put(sheet.name(), rows(studies, sheet)));
     new WorkbookWriter().write(notes, sheets, rows, target);
   }
 
@@ -117,7 +114,11 @@ public final class Export {
 
   static List<Sheet> sheets(List<Study> studies) {
     return List.of(
-        StudySheet.SHEET, ArmSheet.SHEET, OutcomeSheet.SHEET, PatientSheet.sheetFor(studies));
+        StudySheet.SHEET,
+        ArmSheet.SHEET,
+        OutcomeSheet.SHEET,
+        PatientSheet.sheetFor(studies),
+        AppraisalSheet.SHEET);
   }
 
   static Stream<RowWriter> rows(List<Study> studies, Sheet sheet) {
@@ -125,6 +126,7 @@ public final class Export {
       case "studies" -> studies.stream().map(StudySheet::write);
       case "arms" -> studies.stream().flatMap(study -> ArmSheet.write(study).stream());
       case "outcomes" -> studies.stream().flatMap(study -> OutcomeSheet.write(study).stream());
+      case "appraisal" -> studies.stream().flatMap(study -> AppraisalSheet.write(study).stream());
       default -> studies.stream().flatMap(study -> PatientSheet.write(study, sheet).stream());
     };
   }

@@ -80,6 +80,9 @@ final class FoundPlaces {
     if (part instanceof RecordPart.OfPatient patient) {
       return "patient " + patient.patient();
     }
+    if (part instanceof RecordPart.OfAppraisal one) {
+      return "appraisal " + held(studies, one.study()).appraisals().get(one.index()).matter();
+    }
     return part instanceof RecordPart.OfAllArms ? "all" : "study";
   }
 
@@ -101,6 +104,10 @@ final class FoundPlaces {
     if (part instanceof RecordPart.OfPatient patient) {
       int row = held(draft.patients(), patient.patient()).row();
       return reading.at(PatientSheet.FULL, row, part.field());
+    }
+    if (part instanceof RecordPart.OfAppraisal one) {
+      int row = draft.appraisals().get(one.index()).row();
+      return reading.at(AppraisalSheet.SHEET, row, part.field());
     }
     return study(draft, part.field());
   }

@@ -72,7 +72,8 @@ final class RowReader {
 
   private <T> Optional<T> value(Field<T> field, Cell cell, String text) {
     CellForm<T> form = field.form();
-    if (cell.isDate() && form.type() != CellForm.Type.YEAR_MONTH) {
+    boolean ofTime = form.type() == CellForm.Type.YEAR_MONTH || form.type() == CellForm.Type.DAY;
+    if (cell.isDate() && !ofTime) {
       refuse(
           field,
           "date-damage",

@@ -1,5 +1,6 @@
 package gapwise.exchange;
 
+import gapwise.evidence.Appraisal;
 import gapwise.evidence.Arm;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientRow;
@@ -29,6 +30,8 @@ final class StudyDraft {
   private final List<Placed<OutcomeReport>> outcomes = new ArrayList<>();
   private final Map<String, Placed<PatientRow>> patients = new LinkedHashMap<>();
   private final List<Placed<PatientRow>> patientsWithoutId = new ArrayList<>();
+  private final Map<Appraisal.Matter, AppraisalDraft> appraisals = new LinkedHashMap<>();
+  private final List<Placed<Appraisal>> unreadJudgements = new ArrayList<>();
 
   StudyDraft(String id) {
     this.id = id;
@@ -62,6 +65,29 @@ final class StudyDraft {
     return patientsWithoutId;
   }
 
+  /** The appraisals of which at least one row could be read, in the order of their rows. */
+  List<AppraisalDraft> appraisals() {
+    return List.copyOf(appraisals.values());
+  }
+
+  /** Keeps a row of the sheet appraisal; the row that judged the same item before, if one did. */
+  Optional<Placed<Appraisal>> judged(String item, Placed<Appraisal> row) {
+    if (row.value().isEmpty()) {
+      unreadJudgements.add(row);
+      return Optional.empty();
+    }
+    return appraisals
+        .computeIfAbsent(row.value().get().matter(), matter -> new AppraisalDraft())
+        .put(item, row);
+  }
+
+  /** Where the sheet appraisal speaks of the study, by one row for each matter. */
+  List<Integer> rowsOfAppraisals() {
+    List<Integer> rows = new ArrayList<>(unreadJudgements.stream().map(Placed::row).toList());
+    appraisals.values().forEach(one -> rows.add(one.row()));
+    return rows;
+  }
+
   void study(Placed<StudyBuilder> row) {
     study = Optional.of(row);
   }
@@ -76,7 +102,8 @@ final class StudyDraft {
         && arms.values().stream().allMatch(row -> row.value().isPresent())
         && outcomes.stream().allMatch(row -> row.value().isPresent())
         && patients.values().stream().allMatch(row -> row.value().isPresent())
-        && patientsWithoutId.isEmpty();
+        && patientsWithoutId.isEmpty()
+        && unreadJudgements.isEmpty();
   }
 
   /** The study out of its rows, which are sound. */
@@ -96,6 +123,7 @@ final class StudyDraft {
         .arms(arms.values().stream().flatMap(row -> row.value().stream()).toList())
         .outcomes(outcomes.stream().flatMap(row -> row.value().stream()).toList())
         .patients(patients.values().stream().flatMap(row -> row.value().stream()).toList())
+        .appraisals(appraisals.values().stream().map(AppraisalDraft::build).toList())
         .build();
   }
 }

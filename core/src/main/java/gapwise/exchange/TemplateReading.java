@@ -46,6 +46,7 @@ final class TemplateReading implements SheetConsumer {
     readers.put(ArmSheet.SHEET.name(), new Reader(ArmSheet.SHEET, this::arm));
     readers.put(OutcomeSheet.SHEET.name(), new Reader(OutcomeSheet.SHEET, this::outcome));
     readers.put(PatientSheet.FULL.name(), new Reader(PatientSheet.FULL, this::patient));
+    readers.put(AppraisalSheet.SHEET.name(), new Reader(AppraisalSheet.SHEET, this::appraisal));
   }
 
   @Override
@@ -170,6 +171,26 @@ final class TemplateReading implements SheetConsumer {
                     PatientSheet.PATIENT, "duplicate-patient", twice("patient", id, before.row()));
               }
             });
+  }
+
+  private void appraisal(RowReader row) {
+    AppraisalSheet.read(row)
+        .ifPresent(
+            read ->
+                draft(read.study())
+                    .judged(
+                        read.item(),
+                        new StudyDraft.Placed<>(row.number(), List.of(), read.answer()))
+                    .ifPresent(
+                        before ->
+                            row.refuse(
+                                AppraisalSheet.ITEM,
+                                "item-twice",
+                                "The item '"
+                                    + read.item()
+                                    + "' of this appraisal is judged in row "
+                                    + before.row()
+                                    + " too. Keep the one that people settled.")));
   }
 
   private static String twice(String what, String id, int row) {

@@ -4,8 +4,8 @@
  * from them.
  *
  * <p>Start at {@link gapwise.exchange.Import} and {@link gapwise.exchange.Export}; a new column is
- * one line in {@code StudySheet}, {@code ArmSheet}, {@code OutcomeSheet} or {@code PatientSheet}.
- * How a cell stands for a value is told in {@code exchange.form}. Rules about records live in
- * {@code evidence.check}; storing is someone else's work.
+ * one line in the class of its sheet, such as {@code StudySheet}. How a cell stands for a value is
+ * told in {@code exchange.form}. Rules about records live in {@code evidence.check}; storing is
+ * someone else's work.
  */
 package gapwise.exchange;

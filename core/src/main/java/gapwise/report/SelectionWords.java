@@ -3,6 +3,7 @@ package gapwise.report;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.problem.Problems;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Conversions;
@@ -55,6 +56,7 @@ final class SelectionWords {
             .map(one -> telling.phrase("infected." + one.name().toLowerCase(Locale.ROOT)))
             .toList());
     list("select.designs", labels(among.designs().stream().sorted()));
+    list("select.risks", among.risks().stream().sorted().map(Risk::shortLabel).toList());
     among
         .years()
         .from()

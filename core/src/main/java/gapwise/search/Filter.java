@@ -1,5 +1,6 @@
 package gapwise.search;
 
+import gapwise.appraisal.StudyRisk;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Coded;
@@ -66,6 +67,17 @@ enum Filter {
     @Override
     Collection<String> of(Study study, Arm arm, ArmFacts facts) {
       return codes(study.design().stream().toList());
+    }
+  },
+  RISKS {
+    @Override
+    Set<String> asked(SearchRequest request) {
+      return codes(request.risks());
+    }
+
+    @Override
+    Collection<String> of(Study study, Arm arm, ArmFacts facts) {
+      return List.of(StudyRisk.of(study).code());
     }
   },
   OUTCOMES {

@@ -44,7 +44,7 @@ public record SearchAnswer(
    * filters as they are.
    *
    * @param filter name of the filter as in {@link SearchRequest}: methods, bones, segments,
-   *     infected, designs, outcomes, details
+   *     infected, designs, risks, outcomes, details
    * @param counts values with at least one arm, most first
    * @param without arms that there would be with this filter off; of details, which narrow one
    *     another, with any one of them off

@@ -4,6 +4,7 @@ import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.MethodDetail;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.evidence.vocabulary.YesOrNo;
 import java.util.Objects;
 import java.util.Optional;
@@ -19,7 +20,7 @@ import java.util.Set;
  * @param bones bones among the defects
  * @param segments AO/OTA codes
  * @param infected infected at the start: yes, no, mixed
- * @param designs designs
+ * @param made how the study was made
  * @param outcomes codes of outcomes of which at least one must be reported for the arm
  * @param details words of details of methods; those of one detail are alternatives, and details
  *     narrow one another
@@ -36,7 +37,7 @@ public record SearchRequest(
     Set<Bone> bones,
     Set<String> segments,
     Set<YesOrNo> infected,
-    Set<Design> designs,
+    HowMade made,
     Set<String> outcomes,
     Set<MethodDetail> details,
     YearRange years,
@@ -72,7 +73,7 @@ public record SearchRequest(
           Set.of(),
           Set.of(),
           Set.of(),
-          Set.of(),
+          HowMade.ANY,
           Set.of(),
           Set.of(),
           YearRange.ANY,
@@ -86,7 +87,7 @@ public record SearchRequest(
     bones = Set.copyOf(bones);
     segments = Set.copyOf(segments);
     infected = Set.copyOf(infected);
-    designs = Set.copyOf(designs);
+    Objects.requireNonNull(made, "made");
     outcomes = Set.copyOf(outcomes);
     details = Set.copyOf(details);
     Objects.requireNonNull(years, "years");
@@ -143,6 +144,23 @@ public record SearchRequest(
     return copy.request();
   }
 
+  /** Designs, any of them; empty where all are meant. */
+  public Set<Design> designs() {
+    return made.designs();
+  }
+
+  /** Risks of bias, any of them; empty where all are meant. */
+  public Set<Risk> risks() {
+    return made.risks();
+  }
+
+  /** The same request narrowed to other risks of bias, or to none. */
+  public SearchRequest withRisks(Set<Risk> risks) {
+    Copy copy = new Copy();
+    copy.made = new HowMade(made.designs(), risks);
+    return copy.request();
+  }
+
   /** The same request narrowed to one year of publication. */
   public SearchRequest ofYear(int year) {
     Copy copy = new Copy();
@@ -164,6 +182,7 @@ public record SearchRequest(
     private Set<String> methods = SearchRequest.this.methods;
     private Set<Bone> bones = SearchRequest.this.bones;
     private Set<YesOrNo> infected = SearchRequest.this.infected;
+    private HowMade made = SearchRequest.this.made;
     private Set<String> outcomes = SearchRequest.this.outcomes;
     private YearRange years = SearchRequest.this.years;
     private Optional<LengthRange> defect = SearchRequest.this.defect;
@@ -176,7 +195,7 @@ public record SearchRequest(
           bones,
           segments,
           infected,
-          designs,
+          made,
           outcomes,
           details,
           years,

@@ -2,6 +2,7 @@ package gapwise.selection;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.appraisal.StudyRisk;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.CountedUnit;
@@ -59,6 +60,14 @@ final class Notes {
         rows,
         study -> study.overlapSuspectedWith().stream().anyMatch(here::contains),
         notes);
+    if (!question.among().risks().isEmpty()) {
+      recordsNote(
+          "risk-not-rated",
+          "selection.risk-not-rated",
+          rows,
+          study -> !StudyRisk.of(study, question.outcome()).isRated(),
+          notes);
+    }
     return notes;
   }
 

@@ -13,8 +13,10 @@ import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problems;
+import gapwise.search.HowMade;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.YearRange;
@@ -44,6 +46,7 @@ public final class QuestionJson {
   private static final String SEGMENTS = "segments";
   private static final String INFECTED = "infected";
   private static final String DESIGNS = "designs";
+  private static final String RISKS = "risks";
   private static final String DETAILS = "details";
   private static final String YEAR_FROM = "yearFrom";
   private static final String YEAR_TO = "yearTo";
@@ -67,6 +70,7 @@ public final class QuestionJson {
           SEGMENTS,
           INFECTED,
           DESIGNS,
+          RISKS,
           DETAILS,
           YEAR_FROM,
           YEAR_TO,
@@ -94,6 +98,7 @@ public final class QuestionJson {
     putAll(node, SEGMENTS, among.segments());
     putAll(node, INFECTED, codes(among.infected()));
     putAll(node, DESIGNS, codes(among.designs()));
+    putAll(node, RISKS, codes(among.risks()));
     putAll(node, DETAILS, codes(among.details()));
     among.years().from().ifPresent(year -> node.put(YEAR_FROM, year));
     among.years().to().ifPresent(year -> node.put(YEAR_TO, year));
@@ -153,7 +158,7 @@ public final class QuestionJson {
             fields.words(BONES, Bone.class),
             fields.texts(SEGMENTS),
             fields.words(INFECTED, YesOrNo.class),
-            fields.words(DESIGNS, Design.class),
+            new HowMade(fields.words(DESIGNS, Design.class), fields.words(RISKS, Risk.class)),
             Set.of(),
             fields.found(DETAILS, MethodDetail::find, MethodDetail.codes()),
             new YearRange(fields.integer(YEAR_FROM, 0), fields.integer(YEAR_TO, 0)),

@@ -7,6 +7,7 @@ import gapwise.evidence.KeptApart;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Risk;
 import java.util.Map;
 import java.util.Optional;
 
@@ -14,6 +15,7 @@ import java.util.Optional;
 public sealed interface Reason
     permits Reason.Plain,
         Reason.StatusTooEarly,
+        Reason.RiskOfBias,
         Reason.NeverPooled,
         Reason.TooFewPatients,
         Reason.OtherDefinition,
@@ -79,6 +81,19 @@ public sealed interface Reason
     public String sentence() {
       return say(
           "selection.status-too-early", Map.of("status", status.label(), "least", least.label()));
+    }
+  }
+
+  /** The result of the study has another risk of bias than those asked for. */
+  record RiskOfBias(Risk risk) implements Reason {
+    @Override
+    public String code() {
+      return "risk-of-bias";
+    }
+
+    @Override
+    public String sentence() {
+      return say("selection.risk-of-bias", Map.of("risk", risk.label()));
     }
   }
 

@@ -1,11 +1,13 @@
 package gapwise.selection;
 
+import gapwise.appraisal.StudyRisk;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
 import gapwise.evidence.AllGroups;
 import gapwise.evidence.Definition;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.problem.Problem;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
@@ -159,9 +161,12 @@ public final class Selector {
     return arms;
   }
 
-  /** Narrows to arms of which the outcome is reported in some form, so that others are not read. */
+  /**
+   * Narrows to arms of which the outcome is reported in some form, so that others are not read. The
+   * risk of bias is that of the result for this outcome, which the index does not tell.
+   */
   private static SearchRequest reporting(Question question) {
-    return question.among().withOutcomes(Set.of(question.outcome().code()));
+    return question.among().withOutcomes(Set.of(question.outcome().code())).withRisks(Set.of());
   }
 
   private static Optional<Reason> againstStudy(Question question, Study study) {
@@ -171,7 +176,15 @@ public final class Selector {
     return question
         .leastStatus()
         .filter(least -> study.status().compareTo(least) < 0)
-        .map(least -> new Reason.StatusTooEarly(study.status(), least));
+        .<Reason>map(least -> new Reason.StatusTooEarly(study.status(), least))
+        .or(() -> atRisk(question, study));
+  }
+
+  private static Optional<Reason> atRisk(Question question, Study study) {
+    Set<Risk> asked = question.among().risks();
+    return Optional.of(StudyRisk.of(study, question.outcome()))
+        .filter(risk -> !asked.isEmpty() && !asked.contains(risk))
+        .map(Reason.RiskOfBias::new);
   }
 
   private static List<SelectedRow> largeEnough(

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.appraisal.StudyRisk;
+import gapwise.evidence.Appraisal;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.EvidenceJson;
@@ -12,7 +14,10 @@ import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Study;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.Instrument;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.evidence.vocabulary.Risk;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -183,6 +188,29 @@ class DemonstrationEvidenceTest {
             .toList();
     double share = without.stream().filter(b -> b).count() / (double) without.size();
     assertTrue(share > 0.58 && share < 0.74, share + " of " + without.size());
+  }
+
+  @Test
+  void moreThanHalfAreJudgedByEveryInstrumentAndEveryRiskAndTheJudgementsSayTheyAreInvented() {
+    List<Study> judged = STUDIES.stream().filter(one -> !one.appraisals().isEmpty()).toList();
+    assertTrue(judged.size() > STUDIES.size() / 2 && judged.size() < STUDIES.size() * 3 / 4);
+    Set<String> instruments = new TreeSet<>();
+    Set<Risk> risks = new TreeSet<>();
+    for (Study study : judged) {
+      risks.add(StudyRisk.of(study));
+      for (Appraisal appraisal : study.appraisals()) {
+        instruments.add(appraisal.instrument().code());
+        appraisal.answers().stream()
+            .map(one -> one.reason().orElseThrow())
+            .forEach(reason -> assertTrue(reason.startsWith("Invented"), reason));
+      }
+    }
+    assertEquals(new TreeSet<>(Instrument.vocabulary().codes()), instruments);
+    assertEquals(Set.of(Risk.values()), risks);
+    for (Study study : STUDIES) {
+      assertTrue(
+          study.appraisals().isEmpty() || study.reportKind() != ReportKind.RETRACTION, study.id());
+    }
   }
 
   private static Stream<Arm> arms() {

@@ -11,7 +11,8 @@ final class Draw {
   /** What a stream is drawn for, so that a change of reporting leaves the patients as they are. */
   enum Purpose {
     PATIENTS,
-    REPORTING
+    REPORTING,
+    JUDGING
   }
 
   private final SplittableRandom random;

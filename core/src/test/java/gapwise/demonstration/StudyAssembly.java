@@ -48,7 +48,9 @@ final class StudyAssembly {
       assembly.arm(arm, LimbSimulator.limbs(arm, chance));
     }
     assembly.outcomes.addAll(ComparisonRows.of(plan, assembly.limbsOfArms));
-    return assembly.study();
+    Study study = assembly.study();
+    Draw judging = Draw.of(seed, plan.number(), Draw.Purpose.JUDGING);
+    return study.but().appraisals(Judgements.of(plan, study, judging)).build();
   }
 
   private void arm(ArmPlan arm, List<TrueLimb> limbs) {

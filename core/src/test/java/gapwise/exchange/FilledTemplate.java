@@ -90,7 +90,12 @@ final class FilledTemplate {
 
   List<TableFile> files() {
     List<TableFile> files = new ArrayList<>();
-    sheets.forEach((name, rows) -> files.add(file(name, rows)));
+    sheets.forEach(
+        (name, rows) -> {
+          if (!rows.isEmpty()) {
+            files.add(file(name, rows));
+          }
+        });
     return files;
   }
 

@@ -1,5 +1,6 @@
 package gapwise.exchange;
 
+import gapwise.evidence.Appraisal;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
@@ -20,6 +21,7 @@ import gapwise.evidence.Study;
 import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.Subgroup;
 import gapwise.evidence.UnstatedSpread;
+import gapwise.evidence.unit.Day;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Length;
 import gapwise.evidence.unit.LengthRange;
@@ -34,6 +36,7 @@ import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.evidence.vocabulary.Instrument;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodPart;
 import gapwise.evidence.vocabulary.Missing;
@@ -45,6 +48,7 @@ import gapwise.evidence.vocabulary.Standing;
 import gapwise.evidence.vocabulary.Vocabulary;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.exchange.form.NumberForm;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
@@ -142,6 +146,7 @@ final class RandomStudies {
     study.outcomes(IntStream.range(0, random.nextInt(12)).mapToObj(n -> outcome(arms)).toList());
     study.patients(
         IntStream.range(0, random.nextInt(5)).mapToObj(n -> patient("case " + n, arms)).toList());
+    study.appraisals(appraisals());
     Study complete = study.build();
     // A reason stands only where there is no value.
     return complete
@@ -149,6 +154,42 @@ final class RandomStudies {
         .missing(reasons(StudySheet.SHEET, StudySheet.write(complete)))
         .arms(complete.arms().stream().map(arm -> withReasons(complete, arm)).toList())
         .build();
+  }
+
+  private List<Appraisal> appraisals() {
+    List<Instrument> all = Instrument.vocabulary().all();
+    return all.subList(0, random.nextInt(all.size() + 1)).stream().map(this::appraisal).toList();
+  }
+
+  private Appraisal appraisal(Instrument by) {
+    List<Appraisal.Answer> answers = new ArrayList<>();
+    for (Instrument.Item item : by.items()) {
+      List<Instrument.Judgement> allowed = by.allowed(item);
+      if (random.nextInt(4) > 0) {
+        answers.add(
+            new Appraisal.Answer(
+                item.code(),
+                allowed.get(random.nextInt(allowed.size())).code(),
+                maybe(this::words),
+                maybe(this::words)));
+      }
+    }
+    boolean settled = answers.isEmpty() || random.nextBoolean();
+    return new Appraisal(
+        by,
+        maybe(this::words).orElse(by.version()),
+        maybe(() -> oneOf(Outcome.vocabulary())),
+        maybe(this::words),
+        answers,
+        settled
+            ? Optional.of(
+                new Appraisal.Overall(
+                    by.overall().get(random.nextInt(by.overall().size())).code(),
+                    maybe(this::words),
+                    maybe(this::words)))
+            : Optional.empty(),
+        list(this::words),
+        maybe(() -> new Day(LocalDate.of(2020, 1, 1).plusDays(random.nextInt(2000)))));
   }
 
   private Arm withReasons(Study study, Arm arm) {

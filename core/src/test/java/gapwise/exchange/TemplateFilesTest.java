@@ -41,7 +41,13 @@ class TemplateFilesTest {
   @Test
   void theKeptTextFilesAreThoseThatTheCodeWrites() throws IOException {
     for (String name :
-        List.of("studies.csv", "arms.csv", "outcomes.csv", "patients.csv", "datapackage.json")) {
+        List.of(
+            "studies.csv",
+            "arms.csv",
+            "outcomes.csv",
+            "patients.csv",
+            "appraisal.csv",
+            "datapackage.json")) {
       assertEquals(
           Files.readString(fresh.resolve(name)),
           Files.readString(KEPT.resolve(name)),
@@ -109,7 +115,8 @@ class TemplateFilesTest {
               field -> {
                 names.add(field.get("name").asText());
                 assertTrue(
-                    Set.of("string", "number", "integer").contains(field.get("type").asText()));
+                    Set.of("string", "number", "integer", "date")
+                        .contains(field.get("type").asText()));
               });
       assertEquals(sheet.names(), names);
       assertTrue(resource.at("/schema/fields/0/constraints/required").asBoolean());

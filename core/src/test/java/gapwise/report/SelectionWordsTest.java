@@ -95,6 +95,7 @@ class SelectionWordsTest {
             "'infected':['mixed']",
             "'infected':['unclear']",
             "'designs':['series']",
+            "'risks':['low','not-rated']",
             "'yearFrom':1990",
             "'yearTo':2010",
             "'followUpFromMonths':24",

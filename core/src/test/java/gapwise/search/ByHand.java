@@ -31,7 +31,7 @@ import java.util.stream.Stream;
 /** Answers requests without text by looking at every arm, to hold the index against. */
 final class ByHand {
   private static final List<String> FILTERS =
-      List.of("methods", "bones", "segments", "infected", "designs", "outcomes");
+      List.of("methods", "bones", "segments", "infected", "designs", "risks", "outcomes");
 
   private static final String DETAILS = "details";
 
@@ -288,6 +288,7 @@ final class ByHand {
     asked.put(
         "infected", request.infected().stream().map(YesOrNo::code).collect(Collectors.toSet()));
     asked.put("designs", request.designs().stream().map(d -> d.code()).collect(Collectors.toSet()));
+    asked.put("risks", request.risks().stream().map(r -> r.code()).collect(Collectors.toSet()));
     asked.put("outcomes", request.outcomes());
     for (MethodDetail detail : request.details()) {
       asked
@@ -320,6 +321,10 @@ final class ByHand {
       case "segments" -> segments(study, arm);
       case "infected" -> infected(study, arm);
       case "designs" -> study.design().stream().map(d -> d.code()).collect(Collectors.toSet());
+      case "risks" ->
+          study.appraisals().isEmpty()
+              ? Set.of("not-rated")
+              : Set.of(study.appraisals().get(0).overall().orElseThrow().judgement());
       default -> outcomes(study, arm);
     };
   }

@@ -1,5 +1,6 @@
 package gapwise.search;
 
+import gapwise.evidence.Appraisal;
 import gapwise.evidence.Arm;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.BoneCount;
@@ -24,6 +25,7 @@ import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.Instrument;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
@@ -83,7 +85,26 @@ final class InventedStudies {
     if (random.nextInt(3) == 0) {
       study.whole(baseline());
     }
+    study.appraisals(appraisals());
     return study.outcomes(outcomes).invented(true).build();
+  }
+
+  private List<Appraisal> appraisals() {
+    Instrument by = Instrument.of("minors");
+    if (ofDetails.nextInt(3) == 0) {
+      return List.of();
+    }
+    String risk = by.overall().get(ofDetails.nextInt(by.overall().size())).code();
+    return List.of(
+        new Appraisal(
+            by,
+            by.version(),
+            Optional.empty(),
+            Optional.empty(),
+            List.of(),
+            Optional.of(new Appraisal.Overall(risk, Optional.empty(), Optional.empty())),
+            List.of(),
+            Optional.empty()));
   }
 
   private SortedMap<String, Detail> details() {

@@ -10,6 +10,7 @@ import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodDetail;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.store.DocumentStore;
@@ -171,6 +172,10 @@ class SearchPropertyTest {
     while (random.nextInt(3) == 0) {
       designs.add(Design.values()[random.nextInt(5)]);
     }
+    Set<Risk> risks = EnumSet.noneOf(Risk.class);
+    while (random.nextInt(4) == 0) {
+      risks.add(Risk.values()[random.nextInt(5)]);
+    }
     Set<MethodDetail> details = new HashSet<>();
     while (random.nextInt(3) == 0) {
       details.add(MethodDetail.find(InventedStudies.detail(random)).orElseThrow());
@@ -181,7 +186,7 @@ class SearchPropertyTest {
         bones,
         segments,
         infected,
-        designs,
+        new HowMade(designs, risks),
         outcomes,
         details,
         new YearRange(year(random), year(random)),

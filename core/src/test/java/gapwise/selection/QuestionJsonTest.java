@@ -13,9 +13,11 @@ import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
+import gapwise.search.HowMade;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.YearRange;
@@ -139,7 +141,9 @@ class QuestionJsonTest {
             random.nextBoolean() ? Set.of(Bone.TIBIA, Bone.FOOT) : Set.of(),
             random.nextBoolean() ? Set.of("42", "32-B") : Set.of(),
             random.nextBoolean() ? Set.of(YesOrNo.NO) : Set.of(YesOrNo.MIXED, YesOrNo.UNCLEAR),
-            random.nextBoolean() ? Set.of(Design.RANDOMISED, Design.CASE_REPORT) : Set.of(),
+            new HowMade(
+                random.nextBoolean() ? Set.of(Design.RANDOMISED, Design.CASE_REPORT) : Set.of(),
+                random.nextBoolean() ? Set.of(Risk.LOW, Risk.NOT_RATED) : Set.of()),
             random.nextBoolean() ? Set.of("death") : Set.of(),
             random.nextBoolean()
                 ? Set.of(

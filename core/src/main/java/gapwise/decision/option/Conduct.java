@@ -1,5 +1,6 @@
 package gapwise.decision.option;
 
+import gapwise.appraisal.StudyRisk;
 import gapwise.decision.certainty.SeriesSeen.Concern;
 import gapwise.evidence.Baseline;
 import gapwise.evidence.vocabulary.Outcome;
@@ -18,7 +19,21 @@ final class Conduct {
 
   private Conduct() {}
 
-  static Concern of(SelectedRow row) {
+  /**
+   * As people judged the study with a published instrument; else from the record.
+   *
+   * @param outcome the result that it is about
+   */
+  static Concern of(SelectedRow row, Outcome outcome) {
+    return switch (StudyRisk.of(row.study(), outcome)) {
+      case LOW, SOME -> Concern.LOW;
+      case SERIOUS -> Concern.SERIOUS;
+      case CRITICAL -> Concern.CRITICAL;
+      case NOT_RATED -> ofRecord(row);
+    };
+  }
+
+  private static Concern ofRecord(SelectedRow row) {
     boolean picked = row.study().consecutive().equals(Optional.of(YesOrNo.NO));
     Optional<Double> lost = lost(row);
     boolean manyLost = lost.filter(share -> share > MOST_LOST).isPresent();

@@ -258,7 +258,7 @@ public final class Options {
         part.value().map(one -> OptionalDouble.of(one.value())).orElse(OptionalDouble.empty());
     return new SeriesSeen(
         part.share(),
-        Conduct.of(part.row()),
+        Conduct.of(part.row(), outcome),
         value,
         part.row().speaksOf().orElse(0),
         outcome.isEvent() && value.isPresent() && value.getAsDouble() == success(outcome));

@@ -51,7 +51,8 @@ public final class EvidenceCheck {
           new ScoreLimits(),
           new LegLengthLimits(),
           new PatientLimits(),
-          new PatientsAgainstArm());
+          new PatientsAgainstArm(),
+          new AppraisalWhole());
   private static final List<CollectionRule> AMONG_STUDIES =
       List.of(new SamePaperTwice(), new OverlappingCohorts());
 

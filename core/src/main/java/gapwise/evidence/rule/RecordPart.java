@@ -27,6 +27,13 @@ public sealed interface RecordPart {
    */
   record OfOutcome(String study, int index, String field) implements RecordPart {}
 
+  /**
+   * What people judged of the study.
+   *
+   * @param index position in the study's list of appraisals, from 0
+   */
+  record OfAppraisal(String study, int index, String field) implements RecordPart {}
+
   /** What belongs to one patient. */
   record OfPatient(String study, String patient, String field) implements RecordPart {}
 }

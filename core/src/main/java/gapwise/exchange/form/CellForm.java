@@ -14,7 +14,8 @@ public interface CellForm<T> {
     STRING("string"),
     NUMBER("number"),
     INTEGER("integer"),
-    YEAR_MONTH("string");
+    YEAR_MONTH("string"),
+    DAY("date");
 
     private final String schemaName;
 

@@ -28,6 +28,7 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
+import gapwise.search.HowMade;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudyIndex;
@@ -165,7 +166,7 @@ class SelectionRowsTest {
             Set.of(),
             Set.of(),
             Set.of(),
-            Set.of(),
+            HowMade.ANY,
             Set.of(),
             Set.of(MethodDetail.find("transport-levels:trifocal").orElseThrow()),
             YearRange.ANY,

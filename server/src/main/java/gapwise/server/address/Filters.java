@@ -8,9 +8,11 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.search.HowMade;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.YearRange;
@@ -26,12 +28,15 @@ import java.util.function.Function;
 /**
  * Reads the filters of an address: {@code q}, {@code outcome}, {@code from} and {@code to} (missing
  * bone in cm), {@code match}, {@code method}, {@code bone}, {@code segment}, {@code infected},
- * {@code design}, {@code detail}, {@code year-from}, {@code year-to}, {@code follow-up-from}
- * (months). Pages and API read the same names.
+ * {@code design}, {@code risk}, {@code detail}, {@code year-from}, {@code year-to}, {@code
+ * follow-up-from} (months). Pages and API read the same names.
  */
 public final class Filters {
   /** Least follow-up in months. */
   public static final String FOLLOW_UP_FROM = "follow-up-from";
+
+  /** Risk of bias as people judged it. */
+  public static final String RISK = "risk";
 
   /** A word of a detail of the method, such as {@code fixation:ring}. */
   public static final String DETAIL = "detail";
@@ -49,6 +54,7 @@ public final class Filters {
           "segment",
           "infected",
           "design",
+          RISK,
           DETAIL,
           "year-from",
           "year-to",
@@ -107,7 +113,7 @@ public final class Filters {
             chosen("bone", Bone.class),
             new HashSet<>(address.all("segment")),
             chosen("infected", YesOrNo.class),
-            chosen("design", Design.class),
+            new HowMade(chosen("design", Design.class), chosen(RISK, Risk.class)),
             codes("outcome", Outcome.vocabulary()::find, Outcome.vocabulary().codes()),
             found(DETAIL, MethodDetail::find, MethodDetail.codes()),
             new YearRange(year("year-from"), year("year-to")),

@@ -21,6 +21,7 @@ public enum ListColumn {
   YEAR("Year", false, true),
   COUNTRY("Country", false, false),
   DESIGN("Design", false, false),
+  RISK("Risk of bias", false, false),
   BONES("Bones", false, false),
   INFECTED("Infected at the start", false, false);
 

@@ -130,7 +130,7 @@ public final class OptionAddress {
         Set.of(),
         Set.of(),
         Set.of(),
-        all.designs(),
+        all.made(),
         Set.of(),
         all.details(),
         all.years(),

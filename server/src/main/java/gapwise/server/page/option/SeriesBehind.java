@@ -36,6 +36,9 @@ final class SeriesBehind {
     for (var design : among.designs().stream().sorted().toList()) {
       address = address.and("design", design.code());
     }
+    for (var risk : among.risks().stream().sorted().toList()) {
+      address = address.and("risk", risk.code());
+    }
     for (String detail : among.details().stream().map(one -> one.code()).sorted().toList()) {
       address = address.and("detail", detail);
     }

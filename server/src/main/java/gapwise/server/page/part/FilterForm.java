@@ -8,6 +8,7 @@ import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.OutcomeFamily;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.search.LooseWords;
 import gapwise.search.SearchAnswer;
@@ -94,6 +95,13 @@ public record FilterForm(
             of("infected", counts),
             address));
     groups.add(group("design", "Design", List.of(Design.values()), of("designs", counts), address));
+    groups.add(
+        group(
+            Filters.RISK,
+            "Risk of bias, as judged",
+            List.of(Risk.values()),
+            of("risks", counts),
+            address));
     groups.removeIf(group -> group.choices().isEmpty());
     return new FilterForm(
         address,
@@ -108,7 +116,15 @@ public record FilterForm(
   private static Map<String, Map<String, SearchAnswer.Count>> counts(SearchAnswer answer) {
     Map<String, Map<String, SearchAnswer.Count>> counts = new LinkedHashMap<>();
     for (String name :
-        List.of("methods", "bones", "segments", "infected", "designs", "outcomes", "details")) {
+        List.of(
+            "methods",
+            "bones",
+            "segments",
+            "infected",
+            "designs",
+            "risks",
+            "outcomes",
+            "details")) {
       counts.put(name, new LinkedHashMap<>());
     }
     for (SearchAnswer.Facet facet : answer.facets()) {

@@ -8,6 +8,7 @@ import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.server.address.Filters;
 import gapwise.wording.Segments;
@@ -34,6 +35,7 @@ public final class FilterWords {
           Coded.parse(YesOrNo.class, code)
               .map(answer -> say("page.infected-at-start", Map.of("answer", answer.label())));
       case "design" -> Coded.parse(Design.class, code).map(Design::label);
+      case Filters.RISK -> Coded.parse(Risk.class, code).map(Risk::label);
       case Filters.DETAIL -> MethodDetail.find(code).map(MethodDetail::label);
       default -> throw new IllegalArgumentException("no filter with codes: " + filter);
     };

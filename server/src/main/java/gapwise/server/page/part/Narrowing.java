@@ -63,7 +63,7 @@ final class Narrowing {
       case ONE_SIDED -> addMatch("page.one-end-of-bone", Filters.ONE_SIDED);
       case UNKNOWN -> addMatch("page.unknown-bone", Filters.UNKNOWN);
     }
-    List.of("method", "bone", "segment", "infected", "design", Filters.DETAIL)
+    List.of("method", "bone", "segment", "infected", "design", Filters.RISK, Filters.DETAIL)
         .forEach(this::addEach);
     addYears("year-from", year -> say("page.years-from", Map.of("year", year)));
     addYears("year-to", year -> say("page.years-to", Map.of("year", year)));

@@ -20,6 +20,7 @@ public final class Wider {
           "segments", "segment",
           "infected", "infected",
           "designs", "design",
+          "risks", Filters.RISK,
           "outcomes", "outcome");
 
   private final StudySearch search;

@@ -31,6 +31,7 @@ import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.Definitions;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.RiskOfBias;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
@@ -89,6 +90,7 @@ public final class PooledPage {
             .<PooledView.Finding>map(result -> pooled(form.address(), answer, result))
             .orElseGet(PooledView.NothingUsable::new),
         PooledNotes.warnings(answer),
+        RiskOfBias.of(PagePaths.POOLED, form.address(), answer, answers),
         PooledNotes.leftOut(answer.selection()),
         answer.selection(),
         answer.plan().map(ObjectNode::toPrettyString),

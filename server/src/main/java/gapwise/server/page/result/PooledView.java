@@ -19,6 +19,7 @@ import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
 import gapwise.server.page.part.OutcomeChoice;
 import gapwise.server.page.part.QuestionParts;
+import gapwise.server.page.part.RiskOfBias;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
@@ -65,6 +66,7 @@ public sealed interface PooledView {
    * @param question the question in words
    * @param finding what came of it
    * @param warnings what must be known beside it, in words
+   * @param risk the risk of bias of the series
    * @param leftOut what was left out, by reason
    * @param selection the rows
    * @param plan the plan as text; empty where no row is left to analyse
@@ -76,6 +78,7 @@ public sealed interface PooledView {
       String question,
       Finding finding,
       List<String> warnings,
+      RiskOfBias risk,
       List<Reason> leftOut,
       Selection selection,
       Optional<String> plan,

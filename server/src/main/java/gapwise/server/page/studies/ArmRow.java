@@ -3,6 +3,7 @@ package gapwise.server.page.studies;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.StudyAddress;
+import gapwise.appraisal.StudyRisk;
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
@@ -180,6 +181,7 @@ public record ArmRow(
       case YEAR -> study.citation().year().stream().mapToObj(String::valueOf).findAny().orElse("");
       case COUNTRY -> study.country().orElse("");
       case DESIGN -> study.design().map(Design::label).orElse("");
+      case RISK -> StudyRisk.of(study).shortLabel();
       case BONES -> bones(study, arm);
       case INFECTED -> infected(study, arm).orElse("");
       case MISSING_BONE, VALUE -> "";

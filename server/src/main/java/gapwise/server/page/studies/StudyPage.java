@@ -71,6 +71,7 @@ public final class StudyPage {
    * @param facts what is recorded of the study as a whole
    * @param table its groups side by side, with what is reported of them
    * @param patients its patients described one by one
+   * @param judged what people judged of the way it was made
    * @param doubts what is doubtful in the record
    * @param versions its history, newest first
    */
@@ -81,6 +82,7 @@ public final class StudyPage {
       List<Fact> facts,
       StudyTable table,
       List<PatientLine> patients,
+      List<Judged> judged,
       List<String> doubts,
       List<Version> versions) {}
 
@@ -107,6 +109,7 @@ public final class StudyPage {
         Facts.of(study),
         StudyTable.of(study),
         study.patients().stream().map(PatientLine::of).toList(),
+        Judged.of(study),
         EvidenceCheck.of(study).stream().map(Finding::message).toList(),
         versions(study.id()));
   }
