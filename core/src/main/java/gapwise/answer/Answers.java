@@ -88,11 +88,10 @@ public final class Answers {
   }
 
   /**
-   * The same without how it moves under other priors, for a table of many answers: the numbers are
-   * the same, and cost a third.
+   * The answer from rows that were selected already, without how it moves under other priors, for a
+   * table of many answers: the numbers are the same, and cost a third.
    */
-  public Answer askForNumbers(Question question) {
-    Selection selection = selections.apply(question).byMethod();
+  public static Answer numbers(Selection selection) {
     Optional<ObjectNode> plan = plan(selection);
     plan.ifPresent(json -> json.remove("priorSensitivity"));
     return new Answer(selection, plan, plan.map(json -> run(selection, json)));

@@ -56,6 +56,21 @@ public final class Claims {
     return examined(claim, answer);
   }
 
+  /**
+   * Only what studies that hold both methods say, for a page of many comparisons; the same numbers as
+   * of the claim examined whole. Empty where the claim cannot be examined.
+   */
+  public Optional<Part> within(Claim claim) {
+    if (ClaimRules.apart(claim).isPresent()
+        || !(new ClaimRules(answers, claim).ground() instanceof ClaimRules.Ground.Shared shared)) {
+      return Optional.empty();
+    }
+    Selection selection = answers.select(claim.both(shared.clock()));
+    return Optional.of(
+        new DirectPart(answers.runner(), claim, Effect.of(selection.settled()))
+            .of(ArmTable.of(answers.select(claim.every(selection)).byMethod())));
+  }
+
   private Examined examined(Claim claim, Answer answer) {
     Runner runner = answers.runner();
     Selection selection = answer.selection();

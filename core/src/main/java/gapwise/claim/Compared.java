@@ -3,9 +3,11 @@ package gapwise.claim;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Shown;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The first method of a claim set against the second, as people read it.
@@ -51,6 +53,50 @@ public record Compared(
     return prediction
         .filter(p -> p.lower() <= effect.none() && p.upper() >= effect.none())
         .isPresent();
+  }
+
+  /**
+   * The difference between the methods where the second has a value: from 0 to 1 for shares, else in
+   * the unit of the outcome.
+   *
+   * @param second value of the second method; for shares above 0 and below 1, else above 0
+   */
+  public Estimate difference(double second) {
+    return Estimate.of(
+        difference(second, estimate), difference(second, lower), difference(second, upper));
+  }
+
+  private double difference(double second, double number) {
+    return switch (effect) {
+      // Odds as risks: Zhang and Yu, JAMA 1998;280:1690.
+      case ODDS_RATIO -> second * number / (1 - second + second * number) - second;
+      case RATE_RATIO, RATIO_OF_MEANS -> second * (number - 1);
+      case MEAN_DIFFERENCE -> number;
+    };
+  }
+
+  /**
+   * The number that stands for a difference, the inverse of {@link #difference}: empty where no ratio
+   * gives it.
+   *
+   * @param second value of the second method, as above
+   */
+  public OptionalDouble numberOf(double second, double difference) {
+    double first = second + difference;
+    return switch (effect) {
+      case ODDS_RATIO ->
+          first > 0 && first < 1
+              ? OptionalDouble.of(first / (1 - first) * (1 - second) / second)
+              : OptionalDouble.empty();
+      case RATE_RATIO, RATIO_OF_MEANS ->
+          first > 0 ? OptionalDouble.of(first / second) : OptionalDouble.empty();
+      case MEAN_DIFFERENCE -> OptionalDouble.of(difference);
+    };
+  }
+
+  /** Whether it is of shares. */
+  public boolean isOfShares() {
+    return effect == Effect.ODDS_RATIO;
   }
 
   /** What it says of the methods of a claim, as part of a sentence. */

@@ -2,6 +2,7 @@ package gapwise.selection;
 
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
@@ -119,6 +120,23 @@ public record Selection(
         question,
         rows.stream().filter(row -> !row.isOfSeveralMethods()).toList(),
         further,
+        notes,
+        clock,
+        silentStay,
+        clocks,
+        dataSha256,
+        change);
+  }
+
+  /**
+   * The rows of one method, asked for on the clock and in the form that all rows are in: what the
+   * question about that method alone would answer.
+   */
+  public Selection of(Method method) {
+    return new Selection(
+        fixed(question).withAmong(question.among().withMethods(Set.of(method.code()))),
+        rows.stream().filter(row -> row.arm().method().principal().equals(method)).toList(),
+        List.of(),
         notes,
         clock,
         silentStay,

@@ -84,7 +84,7 @@ public final class OneMethodRules {
   }
 
   /** More than half of the information from doubtful series lowers once, three quarters twice. */
-  static Lowering bias(List<SeriesSeen> series) {
+  public static Lowering bias(List<SeriesSeen> series) {
     double critical = sum(series, SeriesSeen.Concern.CRITICAL);
     double serious = sum(series, SeriesSeen.Concern.SERIOUS) + critical;
     double unknown = sum(series, SeriesSeen.Concern.UNKNOWN);
@@ -129,7 +129,7 @@ public final class OneMethodRules {
   /**
    * More than a quarter of the information outside or unknown lowers once, three quarters twice.
    */
-  static Lowering indirectness(Fit fit, boolean surrogate) {
+  public static Lowering indirectness(Fit fit, boolean surrogate) {
     double away = fit.outside() + fit.unknown();
     int levels = away > THREE_QUARTERS || surrogate ? 2 : away > QUARTER ? 1 : 0;
     return new Lowering(

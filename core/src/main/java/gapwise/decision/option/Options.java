@@ -1,9 +1,9 @@
 package gapwise.decision.option;
 
-import gapwise.answer.Answer;
 import gapwise.answer.Answers;
 import gapwise.answer.MethodLine;
 import gapwise.answer.MethodTable;
+import gapwise.answer.Told;
 import gapwise.decision.certainty.Certainty;
 import gapwise.decision.certainty.OneMethodRules;
 import gapwise.decision.certainty.Rating;
@@ -19,8 +19,11 @@ import gapwise.figure.value.Limits;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.selection.Question;
+import gapwise.selection.SelectedRow;
+import gapwise.selection.Selection;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -65,18 +68,17 @@ public final class Options {
     List<Map<Method, MethodLine>> lines = new ArrayList<>();
     for (Aspect aspect : asked.aspects()) {
       Outcome outcome = outcome(asked, aspect, askings);
-      List<MethodTable> tables = new ArrayList<>();
-      List<Answer> found = new ArrayList<>();
+      List<Selection> selections = new ArrayList<>();
+      Map<Method, MethodLine> found = new HashMap<>();
       for (Asking asking : askings) {
-        Answer answer = answers.askForNumbers(Question.about(outcome, asking.among()));
-        found.add(answer);
-        tables.add(MethodTable.column(answer, asking.reporting(search, outcome)));
+        Selection selection =
+            answers.select(Question.about(outcome, asking.among())).byMethod();
+        selections.add(selection);
+        lines(selection, asking.reporting(search, outcome))
+            .forEach(line -> found.put(line.method(), line));
       }
-      columns.add(column(asked, aspect, found, tables, askings));
-      lines.add(
-          tables.stream()
-              .flatMap(table -> table.lines().stream())
-              .collect(Collectors.toMap(MethodLine::method, Function.identity())));
+      columns.add(column(asked, aspect, outcome, selections, askings));
+      lines.add(found);
     }
     List<Option> options = new ArrayList<>();
     for (Method method : Method.vocabulary().all()) {
@@ -86,6 +88,14 @@ public final class Options {
       }
     }
     return new OptionTable(asked, columns, options);
+  }
+
+  /** A line for each method that has rows, or of which a group reports the outcome. */
+  private static List<MethodLine> lines(Selection selection, Set<Method> reporting) {
+    return reporting.stream()
+        .map(selection::of)
+        .flatMap(rows -> MethodTable.column(Answers.numbers(rows), reporting).lines().stream())
+        .toList();
   }
 
   /** Methods that keep the limb, of those named or of all. */
@@ -147,24 +157,21 @@ public final class Options {
   private static Column column(
       OptionQuestion asked,
       Aspect aspect,
-      List<Answer> answers,
-      List<MethodTable> tables,
+      Outcome outcome,
+      List<Selection> selections,
       List<Asking> askings) {
-    Outcome outcome = answers.get(0).question().outcome();
     Double named = asked.matters().get(aspect);
+    List<SelectedRow> rows =
+        selections.stream().flatMap(selection -> selection.rows().stream()).toList();
     return new Column(
         aspect,
-        outcome,
-        tables.stream()
-            .filter(table -> table.lines().stream().anyMatch(line -> !line.rows().isEmpty()))
-            .findFirst()
-            .orElse(tables.get(0))
-            .measure(),
+        selections.stream().map(selection -> selection.fixed(selection.question())).toList(),
+        Told.measure(outcome, rows),
         aspect.outcomes(asked.situation().infected()).stream()
             .filter(way -> !way.equals(outcome) && groups(askings, way) > 0)
             .toList(),
         named == null ? OptionalDouble.empty() : OptionalDouble.of(named),
-        answers.stream().flatMap(answer -> answer.selection().rows().stream()).toList());
+        rows);
   }
 
   private Option option(

@@ -4,6 +4,7 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.server.home.Hold;
+import gapwise.server.address.PagePaths;
 import gapwise.server.home.Home;
 import java.io.IOException;
 import java.net.URI;
@@ -60,6 +61,7 @@ final class WarmUp {
   private List<String> pages() {
     List<String> pages = new ArrayList<>(List.of("/studies", "/map"));
     mostReported().ifPresent(code -> pages.add("/by-size?outcome=" + code));
+    pages.add(PagePaths.COMPARE_TABLE + "?from=4&to=8");
     return pages;
   }
 

@@ -8,7 +8,12 @@ import gapwise.decision.option.JudgedNumber;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.decision.option.OptionTable;
 import gapwise.decision.option.Options;
+import gapwise.decision.option.OfSeparateGroups;
+import gapwise.decision.option.PairApart;
+import gapwise.decision.option.PairWithin;
+import gapwise.decision.option.WithinStudies;
 import gapwise.search.StudySearch;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -20,10 +25,32 @@ public final class RememberedOptions {
   private static final int MOST = 16;
 
   private final Remembered<OptionQuestion, OptionTable> tables;
+  private final Remembered<OptionQuestion, Compared> compared;
+
+  /**
+   * The options of a table against each other.
+   *
+   * @param within studies that hold two of them
+   * @param apart as separate groups, where a difference is named that matters
+   */
+  public record Compared(List<PairWithin> within, List<PairApart> apart) {
+    public Compared {
+      within = List.copyOf(within);
+      apart = List.copyOf(apart);
+    }
+  }
 
   RememberedOptions(StudySearch search, Answers answers, StudiesAt studies) {
     Options options = new Options(search, answers, number -> settled(studies, number));
     this.tables = new Remembered<>(MOST, options::table);
+    WithinStudies within = new WithinStudies(answers);
+    this.compared =
+        new Remembered<>(
+            MOST,
+            question -> {
+              OptionTable table = tables.of(question);
+              return new Compared(within.of(table), OfSeparateGroups.of(answers, table));
+            });
   }
 
   private static Optional<Settled> settled(StudiesAt studies, JudgedNumber number) {
@@ -40,7 +67,12 @@ public final class RememberedOptions {
 
   /** Whether a table is there already. */
   public boolean has(OptionQuestion question) {
-    return tables.has(question);
+    return tables.has(question) && compared.has(question);
+  }
+
+  /** Its options against each other. */
+  public Compared compared(OptionQuestion question) {
+    return compared.of(question);
   }
 
   /** The table for a question. */

@@ -11,6 +11,7 @@ import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
+import java.util.List;
 
 /**
  * Methods side by side for one situation. A table that is not worked out yet takes seconds, so the
@@ -71,7 +72,7 @@ public final class ComparePage {
         sites.of(title, Place.COMPARE, address),
         SituationForm.of(address),
         title,
-        TableView.of(table, address),
-        Differences.of(table));
+        TableView.of(table, address.without(List.of(WHOLE))),
+        Differences.of(table, options.compared(question)));
   }
 }

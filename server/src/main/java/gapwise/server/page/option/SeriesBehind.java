@@ -2,10 +2,13 @@ package gapwise.server.page.option;
 
 import gapwise.decision.option.Column;
 import gapwise.decision.option.OptionQuestion;
+import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.search.SearchRequest;
+import gapwise.selection.Question;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
+import gapwise.server.address.QuestionAddress;
 import java.util.Map;
 
 /**
@@ -14,13 +17,34 @@ import java.util.Map;
 final class SeriesBehind {
   private SeriesBehind() {}
 
-  static String href(OptionQuestion asked, Column column, Method method) {
-    SearchRequest among = asked.among(method);
+  static String href(Column column, Method method) {
+    Question question = column.question(method);
     Address address =
         new Address(Map.of())
-            .with("outcome", column.outcome().code())
+            .with("outcome", question.outcome().code())
             .with("method", method.code())
-            .with("q", among.text());
+            .with("clock", question.clock().map(Coded::code).orElse(""))
+            .with(
+                QuestionAddress.UNSTATED_CLOCK,
+                question.unstatedClock().map(Coded::code).orElse(""))
+            .with(QuestionAddress.COUNTED, question.countedAs().map(Coded::code).orElse(""));
+    return of(address, question.among()).at(PagePaths.POOLED);
+  }
+
+  /** The claim that the first method gives more than the second, among the same groups. */
+  static String claim(OptionQuestion asked, Column column, Method first, Method second) {
+    return of(
+            new Address(Map.of())
+                .with("a", first.code())
+                .with("says", "more")
+                .with("outcome", column.outcome().code())
+                .with("b", second.code()),
+            asked.among())
+        .at(PagePaths.CLAIM);
+  }
+
+  private static Address of(Address start, SearchRequest among) {
+    Address address = start.with("q", among.text());
     if (among.defect().isPresent()) {
       double from = among.defect().get().fromCentimetres();
       double to = among.defect().get().toCentimetres();
@@ -51,7 +75,7 @@ final class SeriesBehind {
     if (among.followUpFrom().isPresent()) {
       address = address.with("follow-up-from", plain(among.followUpFrom().getAsDouble()));
     }
-    return address.at(PagePaths.POOLED);
+    return address;
   }
 
   private static String plain(double number) {

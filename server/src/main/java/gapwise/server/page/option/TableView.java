@@ -36,15 +36,22 @@ import java.util.OptionalDouble;
  * @param heads the outcomes
  * @param lines the methods
  * @param reasons what lowers the certainty of each number
+ * @param kept what the address has beside differences that matter
+ * @param settling the claim of the first two methods about the first outcome
  */
-public record TableView(List<Head> heads, List<Line> lines, List<Reasons> reasons) {
+public record TableView(
+    List<Head> heads, List<Line> lines, List<Reasons> reasons, List<Kept> kept, String settling) {
   private static final int HUNDRED = 100;
 
   public TableView {
     heads = List.copyOf(heads);
     lines = List.copyOf(lines);
     reasons = List.copyOf(reasons);
+    kept = List.copyOf(kept);
   }
+
+  /** A value of the address. */
+  public record Kept(String name, String value) {}
 
   /**
    * One outcome.
@@ -156,7 +163,30 @@ public record TableView(List<Head> heads, List<Line> lines, List<Reasons> reason
         table.options().stream()
             .map(option -> reasons(table, option, address))
             .filter(reasons -> !reasons.outcomes().isEmpty())
-            .toList());
+            .toList(),
+        kept(address),
+        settling(table));
+  }
+
+  private static List<Kept> kept(Address address) {
+    List<Kept> kept = new ArrayList<>();
+    address
+        .parameters()
+        .forEach(
+            (name, values) -> {
+              if (!name.startsWith(OptionAddress.MATTERS)) {
+                values.forEach(value -> kept.add(new Kept(name, value)));
+              }
+            });
+    return kept;
+  }
+
+  private static String settling(OptionTable table) {
+    return SeriesBehind.claim(
+        table.asked(),
+        table.columns().get(0),
+        table.options().get(0).method(),
+        table.options().get(Math.min(1, table.options().size() - 1)).method());
   }
 
   private static Head head(Column column, Address address) {
@@ -197,16 +227,16 @@ public record TableView(List<Head> heads, List<Line> lines, List<Reasons> reason
   private static Line line(OptionTable table, Option option) {
     List<Shows> cells = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
-      cells.add(shows(table, option, table.columns().get(i), option.cells().get(i)));
+      cells.add(shows(option, table.columns().get(i), option.cells().get(i)));
     }
     return new Line(
         option.method(), say("decision.studies", Map.of("studies", option.studies())), cells);
   }
 
-  private static Shows shows(OptionTable table, Option option, Column column, Cell cell) {
+  private static Shows shows(Option option, Column column, Cell cell) {
     String head = column.aspect().label();
     if (cell instanceof Cell.Known known) {
-      return known(table, option, column, known);
+      return known(option, column, known);
     }
     String why;
     if (cell instanceof Cell.NotCounted not) {
@@ -221,7 +251,7 @@ public record TableView(List<Head> heads, List<Line> lines, List<Reasons> reason
     return new Shows(head, why, false, "", "", "", Optional.empty());
   }
 
-  private static Shows known(OptionTable table, Option option, Column column, Cell.Known known) {
+  private static Shows known(Option option, Column column, Cell.Known known) {
     MethodLine line = known.line();
     Quantity measure = column.measure();
     Optional<Estimate> value = value(line);
@@ -238,13 +268,13 @@ public record TableView(List<Head> heads, List<Line> lines, List<Reasons> reason
                 limits ->
                     say("decision.new-centre", Map.of("limits", Shown.limits(measure, limits))))
             .orElse(""),
-        Optional.of(about(table, option, column, known)));
+        Optional.of(about(option, column, known)));
   }
 
-  private static About about(OptionTable table, Option option, Column column, Cell.Known known) {
+  private static About about(Option option, Column column, Cell.Known known) {
     Fit fit = known.fit();
     return new About(
-        SeriesBehind.href(table.asked(), column, option.method()),
+        SeriesBehind.href(column, option.method()),
         fit.percents(),
         fit.equals(Fit.NONE) ? "" : fit.words(),
         known.certainty().rating().level(),

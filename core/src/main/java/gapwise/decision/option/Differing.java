@@ -1,0 +1,45 @@
+package gapwise.decision.option;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.figure.value.Estimate;
+import gapwise.figure.value.Quantity;
+import gapwise.figure.value.Shown;
+import java.util.Map;
+
+/** A difference between two methods in words of its outcome. */
+public final class Differing {
+  private Differing() {}
+
+  /** "-3 to +21 of 100", "-2.1 to +0.4 months". */
+  static String limits(Column column, Estimate difference) {
+    Quantity measure = measure(column);
+    return withUnit(measure, Shown.limits(measure, difference.limits()));
+  }
+
+  /** "+9 of 100 (-3 to +21)". */
+  public static String words(Column column, Estimate difference) {
+    Quantity measure = measure(column);
+    return say(
+        "decision.difference",
+        Map.of(
+            "value",
+            withUnit(measure, Shown.value(measure, difference.value())),
+            "limits",
+            Shown.limits(measure, difference.limits())));
+  }
+
+  private static Quantity measure(Column column) {
+    return column.measure().kind() == Quantity.Kind.OF_100
+        ? Quantity.differenceOf100()
+        : Quantity.difference(column.measure().unit());
+  }
+
+  private static String withUnit(Quantity measure, String number) {
+    return measure.kind() == Quantity.Kind.DIFFERENCE_OF_100
+        ? say("certainty.of-hundred", Map.of("number", number))
+        : measure.unit().isEmpty()
+            ? number
+            : say("certainty.in-unit", Map.of("number", number, "unit", measure.unit()));
+  }
+}
