@@ -10,7 +10,7 @@ import java.util.List;
  * @param netBenefits by method, its mean net benefit in money
  * @param best place of the method with the highest mean net benefit. The frontier is its share, not
  *     the greatest of the shares: the likeliest to be best is not always best on average (Fenwick,
- *     Claxton and Sculpher, Health Economics 2001)
+ *     Claxton and Sculpher, Health Economics 2001;10:779)
  * @param perfectInformation what it would be worth, for one patient, to know everything that is
  *     uncertain here before choosing, in money: mean of the greatest less greatest of the means
  */

@@ -2,9 +2,9 @@ package gapwise.decision.cost;
 
 /**
  * At which times a cycle's states are counted: a sum stands for an integral over time. Weights
- * stand before the discounted stream, so that a half cycle is discounted too (Naimark, Kabiri and
+ * stand before the discounted stream, so that a half cycle is discounted too (Naimark, Kabboul and
  * Krahn, Medical Decision Making 2013;33:961); Simpson's rule is closer (Elbasha and Chhatwal,
- * PharmacoEconomics 2016).
+ * PharmacoEconomics 2016;34:13).
  */
 public enum Counting {
   /** At the start of each cycle: too much of states that empty. */
