@@ -20,15 +20,16 @@ record CourseCost(CourseChain chain, Trace trace, CostEntries entries, double tr
   /** States and moves in money, by what it is for. */
   CostParts parts() {
     double inTreatment = 0;
+    double[] months = trace.spent(discount(), COUNTING);
     for (int state = 0; state <= chain.awaiting(); state++) {
-      inTreatment += months(state);
+      inTreatment += months[state];
     }
     double infections = 0;
     double operations = 0;
     double amputations = 0;
-    Discount discount = discount();
+    double[] factors = discount().factors(trace.cycles());
     for (int cycle = 1; cycle <= trace.cycles(); cycle++) {
-      double worth = discount.factor(cycle);
+      double worth = factors[cycle];
       infections += worth * trace.entered(cycle, chain.infected());
       operations += worth * operated(cycle);
       amputations += worth * trace.entered(cycle, chain.amputated());
@@ -42,8 +43,8 @@ record CourseCost(CourseChain chain, Trace trace, CostEntries entries, double tr
         operations * entries.mean(Entry.REOPERATION),
         infections * entries.mean(Entry.INFECTION),
         late * entries.mean(Entry.AMPUTATION),
-        prostheses() * entries.mean(Entry.PROSTHESIS),
-        months(chain.notHealed()) * entries.mean(Entry.MONTH_NOT_HEALED),
+        prostheses(factors) * entries.mean(Entry.PROSTHESIS),
+        months[chain.notHealed()] * entries.mean(Entry.MONTH_NOT_HEALED),
         lostMonths * entries.mean(Entry.LOST_WORK_MONTH));
   }
 
@@ -54,29 +55,28 @@ record CourseCost(CourseChain chain, Trace trace, CostEntries entries, double tr
         + trace.moved(cycle, chain.awaiting(), chain.amputated());
   }
 
-  private double months(int state) {
-    return trace.total((time, in) -> in == state ? 1 : 0, discount(), COUNTING);
-  }
-
   /**
    * Prostheses, discounted: one at the amputation, and one after every so many years to those who
    * live then. Nobody leaves the amputated but by death, so whoever came is followed by survival
    * alone. None is bought at the very end of the horizon.
    */
-  private double prostheses() {
+  private double prostheses(double[] factors) {
     int every =
         Math.max(1, (int) Math.round(CourseChain.MONTHS * entries.mean(Entry.PROSTHESIS_YEARS)));
     double[] alive = new double[trace.cycles() + 1];
     alive[0] = 1;
+    double death = 0;
     for (int cycle = 1; cycle <= trace.cycles(); cycle++) {
-      alive[cycle] = alive[cycle - 1] * (1 - chain.death(CourseChain.year(cycle)));
+      if (cycle % CourseChain.MONTHS == 1) {
+        death = chain.death(CourseChain.year(cycle));
+      }
+      alive[cycle] = alive[cycle - 1] * (1 - death);
     }
-    Discount discount = discount();
     double bought = 0;
     for (int cycle = 1; cycle <= trace.cycles(); cycle++) {
       double came = trace.entered(cycle, chain.amputated());
       for (int time = cycle; came > 0 && time < trace.cycles(); time += every) {
-        bought += came * discount.factor(time) * alive[time] / alive[cycle];
+        bought += came * factors[time] * alive[time] / alive[cycle];
       }
     }
     return bought;
@@ -85,15 +85,16 @@ record CourseCost(CourseChain chain, Trace trace, CostEntries entries, double tr
   /** Years healed, or years weighed by their quality, discounted. */
   double effect() {
     Discount discount = new Discount(entries.mean(Entry.DISCOUNT_EFFECTS), CourseChain.MONTHS);
-    double[] worth = new double[trace.states().size()];
-    if (entries.hasUtilities()) {
-      for (int state = 0; state < chain.dead(); state++) {
-        worth[state] = Objects.requireNonNull(entries.utilities().get(health(state)));
-      }
-    } else {
-      worth[chain.healed()] = 1;
+    double[] months = trace.spent(discount, COUNTING);
+    if (!entries.hasUtilities()) {
+      return months[chain.healed()] / CourseChain.MONTHS;
     }
-    return trace.total((time, state) -> worth[state], discount, COUNTING) / CourseChain.MONTHS;
+    double sum = 0;
+    for (int state = 0; state < chain.dead(); state++) {
+      double worth = Objects.requireNonNull(entries.utilities().get(health(state)));
+      sum += worth * months[state];
+    }
+    return sum / CourseChain.MONTHS;
   }
 
   private Health health(int state) {

@@ -1,5 +1,7 @@
 package gapwise.decision.cost;
 
+import java.util.Arrays;
+
 /**
  * What later costs or effects are worth today: {@code (1 + r)^(-t)} after t years.
  *
@@ -17,5 +19,12 @@ public record Discount(double yearlyRate, int cyclesPerYear) {
   /** The factor at a time in cycles, 1 at time 0. */
   public double factor(double time) {
     return Math.pow(1 + yearlyRate, -time / cyclesPerYear);
+  }
+
+  /** The factors at times 0 to a number of cycles. */
+  double[] factors(int cycles) {
+    double[] factors = new double[cycles + 1];
+    Arrays.setAll(factors, this::factor);
+    return factors;
   }
 }

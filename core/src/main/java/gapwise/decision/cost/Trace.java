@@ -73,4 +73,20 @@ public final class Trace {
     }
     return sum;
   }
+
+  /**
+   * The cycles spent in each state, discounted: what {@link #total} gives for a value of 1 in that
+   * state alone.
+   */
+  public double[] spent(Discount discount, Counting counting) {
+    double[] spent = new double[states.size()];
+    double[] factors = discount.factors(cycles());
+    for (int time = 0; time <= cycles(); time++) {
+      double weight = counting.weight(time, cycles()) * factors[time];
+      for (int state = 0; state < spent.length; state++) {
+        spent[state] += weight * shares[time][state];
+      }
+    }
+    return spent;
+  }
 }

@@ -34,12 +34,27 @@ record Scale(List<Criterion> criteria, Draws draws, int alternatives) {
   static double[][] ranks(double[] worth) {
     double[][] parts = new double[worth.length][worth.length];
     for (int a = 0; a < worth.length; a++) {
-      double own = worth[a];
-      int better = (int) Arrays.stream(worth).filter(w -> w > own).count();
-      int alike = (int) Arrays.stream(worth).filter(w -> w == own).count();
+      int better = 0;
+      int alike = 0;
+      for (double other : worth) {
+        better += other > worth[a] ? 1 : 0;
+        alike += other == worth[a] ? 1 : 0;
+      }
       Arrays.fill(parts[a], better, better + alike, 1.0 / alike);
     }
     return parts;
+  }
+
+  /** The part of the first rank that one alternative has; see {@link #ranks}. */
+  static double first(double[] worth, int alternative) {
+    int alike = 0;
+    for (double other : worth) {
+      if (other > worth[alternative]) {
+        return 0;
+      }
+      alike += other == worth[alternative] ? 1 : 0;
+    }
+    return 1.0 / alike;
   }
 
   /**
@@ -47,7 +62,7 @@ record Scale(List<Criterion> criteria, Draws draws, int alternatives) {
    */
   Map<String, Long> cuts(int n) {
     Map<String, Long> cuts = new LinkedHashMap<>();
-    int used = Math.min(n, draws.different());
+    int used = draws.different() == Integer.MAX_VALUE ? 1 : Math.min(n, draws.different());
     for (int c = 0; c < criteria.size(); c++) {
       long cut = 0;
       for (int i = 0; i < used; i++) {

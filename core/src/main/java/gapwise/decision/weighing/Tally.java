@@ -52,7 +52,7 @@ record Tally(double[][] ranks, double[][] weights, int n) {
     double first = 0;
     for (int draw = 0; draw < n; draw++) {
       Work.check();
-      first += Scale.ranks(scale.worth(draw, central))[a][0];
+      first += Scale.first(scale.worth(draw, central), a);
     }
     return Optional.of(new Standing.Favour(list(Arrays.stream(central)), first / n));
   }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Collectors;
+import java.util.TreeSet;
 
 /**
  * Whether wishes can be kept, all at once, by any weights; if not, which of them contradict each
@@ -37,8 +37,8 @@ record WishCheck(List<Criterion> criteria, Wishes wishes) {
   }
 
   private void names(Problems found) {
-    Set<String> known = criteria.stream().map(Criterion::code).collect(Collectors.toSet());
-    for (String code : new HashSet<>(wishes.named())) {
+    List<String> known = criteria.stream().map(Criterion::code).toList();
+    for (String code : new TreeSet<>(wishes.named())) {
       if (!known.contains(code)) {
         found.add(
             code,

@@ -47,7 +47,7 @@ record AcceptabilityPlot(Acceptability figure, Style style, double fieldHeight)
   }
 
   private double above() {
-    return line() * (upLines().size() + 0.6);
+    return line() * (PlanePlot.HEAD + upLines().size() + 0.6);
   }
 
   private Field field(double top) {
@@ -160,7 +160,7 @@ record AcceptabilityPlot(Acceptability figure, Style style, double fieldHeight)
 
   private void words(Svg svg, Field field, double top) {
     svg.open("g", "data-part", "axis");
-    double y = top;
+    double y = top + line() * PlanePlot.HEAD;
     for (String words : upLines()) {
       text(svg, style.sheet().margin(), y, Svg.Anchor.START, words);
       y += line();

@@ -24,10 +24,14 @@ import java.util.Map;
  */
 record PlanePlot(Plane plane, Style style, double fieldHeight) implements PagePart {
   /** A mark of a draw, so that hundreds can be told from each other. */
-  private static final double DRAW = 0.32;
+  private static final double DRAW = 0.42;
 
   private static final double MEAN = 0.85;
-  private static final double LEAST_DRAW = 2.6;
+
+  /** Lines left free above the heading. */
+  static final double HEAD = 0.6;
+
+  private static final double LEAST_DRAW = 3.4;
 
   private static final String[] UPPER = {
     say("figure.plane-dearer-worse"), say("figure.plane-dearer-better")
@@ -74,7 +78,7 @@ record PlanePlot(Plane plane, Style style, double fieldHeight) implements PagePa
   }
 
   private double above() {
-    return line() * (upLines().size() + lines(UPPER) + 0.9);
+    return line() * (HEAD + upLines().size() + lines(UPPER) + 0.9);
   }
 
   @Override
@@ -148,14 +152,15 @@ record PlanePlot(Plane plane, Style style, double fieldHeight) implements PagePa
 
   private void words(Svg svg, Field field, double top) {
     svg.open("g", "data-part", "axis");
-    double y = column(svg, upLines(), style.sheet().margin(), Svg.Anchor.START, bold(), top);
+    double heading = top + line() * HEAD;
+    double y = column(svg, upLines(), style.sheet().margin(), Svg.Anchor.START, bold(), heading);
     corners(svg, field, UPPER, y + line() * 0.3);
     field.numbers(svg, field.bottom() + line() * 0.85);
     double below = field.bottom() + line() * 1.45;
     corners(svg, field, LOWER, below);
     double middle = style.sheet().margin() + style.sheet().room() / 2;
-    double heading = below + line() * (lines(LOWER) + 0.2);
-    column(svg, acrossLines(), middle, Svg.Anchor.MIDDLE, bold(), heading);
+    double across = below + line() * (lines(LOWER) + 0.2);
+    column(svg, acrossLines(), middle, Svg.Anchor.MIDDLE, bold(), across);
     svg.close("g");
   }
 

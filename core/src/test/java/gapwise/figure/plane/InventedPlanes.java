@@ -54,7 +54,7 @@ public final class InventedPlanes {
             .mapToObj(i -> cloud(METHODS.get(i), -0.6 + 0.5 * i, 9_000 - 6_000 * i, methods))
             .toList();
     return new Plane(
-        "Costs and years healed of " + methods + " methods against amputation",
+        "Costs and years healed against amputation",
         List.of(
             "In 71 of 100 draws bone transport costs more than amputation, in 83 it brings more"
                 + " years on the own leg.",
