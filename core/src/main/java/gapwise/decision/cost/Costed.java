@@ -35,8 +35,8 @@ public record Costed(
             method.code(),
             "seen-shorter-than-treatment",
             method.label()
-                + ": its shares were read before treatment had ended for half of the patients or"
-                + " it is not known when; more may heal, become infected or lose the limb later");
+                + ": its shares were read earlier than treatment ends on average, or it is not told"
+                + " when; more may heal, become infected or lose the limb later");
       }
       share(
           found,

@@ -11,6 +11,7 @@ import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
 import gapwise.figure.page.OneField;
+import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -58,9 +59,9 @@ final class PlaneDrawing {
                   "method",
                   cloud.kind().label(),
                   "shown",
-                  Integer.toString(cloud.shown().size()),
+                  Shown.grouped(Integer.toString(cloud.shown().size())),
                   "draws",
-                  Integer.toString(cloud.draws())));
+                  Shown.grouped(Integer.toString(cloud.draws()))));
     }
   }
 }

@@ -34,7 +34,7 @@ class PlaneTest {
       assertTrue(words.contains(quarter), words::toString);
     }
     assertEquals(200, PLANE.clouds().get(0).shown().size());
-    assertTrue(words.contains("Bone transport, 200 of 2000 draws"), words::toString);
+    assertTrue(words.contains("Bone transport, 200 of 2,000 draws"), words::toString);
   }
 
   @Test
