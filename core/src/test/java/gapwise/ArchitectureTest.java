@@ -167,6 +167,8 @@ class ArchitectureTest {
                   "synthesis.patients",
                   Set.of("synthesis.multilevel", "synthesis.heterogeneity", "numeric", "problem")),
               Map.entry("synthesis.trial", Set.of("effect", "numeric")),
+              Map.entry("decision.weighing", Set.of("numeric", "problem")),
+              Map.entry("decision.cost", Set.of("numeric", "problem")),
               Map.entry(
                   "synthesis.multiverse",
                   Set.of(
@@ -331,6 +333,8 @@ class ArchitectureTest {
               Map.entry("figure.curve", KIND_OF_FIGURE),
               Map.entry("figure.network", KIND_OF_FIGURE),
               Map.entry("figure.timeline", KIND_OF_FIGURE),
+              Map.entry("figure.plane", KIND_OF_FIGURE),
+              Map.entry("figure.ranks", KIND_OF_FIGURE),
               Map.entry(
                   "wording",
                   Set.of(

@@ -57,8 +57,8 @@ public final class Claims {
   }
 
   /**
-   * Only what studies that hold both methods say, for a page of many comparisons; the same numbers as
-   * of the claim examined whole. Empty where the claim cannot be examined.
+   * Only what studies that hold both methods say, for a page of many comparisons; the same numbers
+   * as of the claim examined whole. Empty where the claim cannot be examined.
    */
   public Optional<Part> within(Claim claim) {
     if (ClaimRules.apart(claim).isPresent()

@@ -56,8 +56,8 @@ public record Compared(
   }
 
   /**
-   * The difference between the methods where the second has a value: from 0 to 1 for shares, else in
-   * the unit of the outcome.
+   * The difference between the methods where the second has a value: from 0 to 1 for shares, else
+   * in the unit of the outcome.
    *
    * @param second value of the second method; for shares above 0 and below 1, else above 0
    */
@@ -76,8 +76,8 @@ public record Compared(
   }
 
   /**
-   * The number that stands for a difference, the inverse of {@link #difference}: empty where no ratio
-   * gives it.
+   * The number that stands for a difference, the inverse of {@link #difference}: empty where no
+   * ratio gives it.
    *
    * @param second value of the second method, as above
    */

@@ -4,8 +4,8 @@
  * computed and are only formatted.
  *
  * <p>Start at {@link gapwise.figure.Figure}. Each kind of figure is a room beside this one ({@code
- * forest}, {@code bubble}, {@code funnel}, {@code curve}, {@code network}, {@code timeline}); they
- * stand on {@code value}, {@code drawing}, {@code span} and {@code page} and know nothing of each
- * other. {@code file} makes files of any.
+ * forest}, {@code bubble}, {@code funnel}, {@code curve}, {@code network}, {@code timeline}, {@code
+ * plane}, {@code ranks}); they stand on {@code value}, {@code drawing}, {@code span} and {@code
+ * page} and know nothing of each other. {@code file} makes files of any.
  */
 package gapwise.figure;

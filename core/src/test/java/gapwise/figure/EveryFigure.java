@@ -9,6 +9,8 @@ import gapwise.figure.funnel.Funnel;
 import gapwise.figure.funnel.InventedFunnels;
 import gapwise.figure.network.InventedNetworks;
 import gapwise.figure.network.NetworkGraph;
+import gapwise.figure.plane.InventedPlanes;
+import gapwise.figure.ranks.InventedRanks;
 import gapwise.figure.timeline.InventedTimelines;
 import gapwise.figure.timeline.Timeline;
 import java.util.LinkedHashMap;
@@ -99,6 +101,9 @@ public final class EveryFigure {
             timeline.tracks(),
             timeline.cautions(),
             timeline.provenance().citing(REFERENCES)));
+    figures.put("plane", InventedPlanes.plane(3, REFERENCES));
+    figures.put("acceptability", InventedPlanes.acceptability(3, REFERENCES));
+    figures.put("ranks", InventedRanks.of(4, REFERENCES));
     return figures;
   }
 }

@@ -5,8 +5,11 @@ import gapwise.figure.curve.InventedCurves;
 import gapwise.figure.forest.InventedForests;
 import gapwise.figure.funnel.InventedFunnels;
 import gapwise.figure.network.InventedNetworks;
+import gapwise.figure.plane.InventedPlanes;
+import gapwise.figure.ranks.InventedRanks;
 import gapwise.figure.timeline.InventedTimelines;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -39,6 +42,12 @@ public final class FiguresThatHurt {
     figures.put("network of two", InventedNetworks.complete(2));
     figures.put("network of eight", InventedNetworks.complete(8));
     figures.put("timeline of four clocks", InventedTimelines.fourClocks());
+    figures.put("plane of six methods with long names", InventedPlanes.plane(6, List.of()));
+    figures.put("plane of one dominated method", InventedPlanes.dominated());
+    figures.put("acceptability of two", InventedPlanes.acceptability(2, List.of()));
+    figures.put("acceptability of seven", InventedPlanes.acceptability(7, List.of()));
+    figures.put("ranks of two", InventedRanks.of(2, List.of()));
+    figures.put("ranks of eight", InventedRanks.of(8, List.of()));
     return figures;
   }
 }

@@ -20,11 +20,14 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What the posteriors say of the average over centres of one outcome, method by method: the usual plan,
- * asked how likely the average lies above each of many values. The same model as behind the table.
+ * What the posteriors say of the average over centres of one outcome, method by method: the usual
+ * plan, asked how likely the average lies above each of many values. The same model as behind the
+ * table.
  */
 public final class Averages {
-  /** Values of a share that are asked: so fine that straight lines between them lose nothing seen. */
+  /**
+   * Values of a share that are asked: so fine that straight lines between them lose nothing seen.
+   */
   private static final int STEPS = 100;
 
   /** What has a unit is asked up to so many times its largest upper limit (our choice). */

@@ -26,7 +26,6 @@ public record Chances(double matters, double firstMore, double secondMore) {
 
   /** Of two averages known apart. */
   static Chances of(Distribution first, Distribution second, double matters) {
-    return new Chances(
-        matters, first.exceeds(second, matters), second.exceeds(first, matters));
+    return new Chances(matters, first.exceeds(second, matters), second.exceeds(first, matters));
   }
 }

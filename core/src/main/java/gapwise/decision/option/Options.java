@@ -71,8 +71,7 @@ public final class Options {
       List<Selection> selections = new ArrayList<>();
       Map<Method, MethodLine> found = new HashMap<>();
       for (Asking asking : askings) {
-        Selection selection =
-            answers.select(Question.about(outcome, asking.among())).byMethod();
+        Selection selection = answers.select(Question.about(outcome, asking.among())).byMethod();
         selections.add(selection);
         lines(selection, asking.reporting(search, outcome))
             .forEach(line -> found.put(line.method(), line));

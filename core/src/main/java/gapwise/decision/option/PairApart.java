@@ -4,8 +4,8 @@ import gapwise.evidence.vocabulary.Method;
 import java.util.Objects;
 
 /**
- * Two methods known from separate groups of patients: how probable it is that their averages differ by
- * what matters. That is no comparison, since the patients differ too.
+ * Two methods known from separate groups of patients: how probable it is that their averages differ
+ * by what matters. That is no comparison, since the patients differ too.
  */
 public record PairApart(Column column, Method first, Method second, Chances chances) {
   public PairApart {

@@ -24,8 +24,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Proposes how certain a difference within studies is. Every study counts for its patients: a ratio has
- * no weights that could be told of a posterior.
+ * Proposes how certain a difference within studies is. Every study counts for its patients: a ratio
+ * has no weights that could be told of a posterior.
  */
 final class PairRating {
   /** Over 30 % fewer events is a large effect. */
@@ -57,8 +57,7 @@ final class PairRating {
               false));
       parts.add(
           new Fit.Part(
-              Matches.of(table.situation(), study.get(0))
-                  .worst(table.situation().mattering()),
+              Matches.of(table.situation(), study.get(0)).worst(table.situation().mattering()),
               share));
       randomised &= study.get(0).study().design().equals(Optional.of(Design.RANDOMISED));
     }
@@ -101,7 +100,8 @@ final class PairRating {
         levels,
         say(
             "certainty.imprecision-of-pair",
-            Map.of("limits", Differing.limits(column, difference), "patients", compared.patients())));
+            Map.of(
+                "limits", Differing.limits(column, difference), "patients", compared.patients())));
   }
 
   private static boolean isLarge(Compared compared) {

@@ -75,16 +75,15 @@ public final class WithinStudies {
             Optional.empty(),
             Optional.empty(),
             Question.USUAL_MINIMUM_PATIENTS);
-    return claims
-        .within(claim)
-        .map(part -> pair(table, column, claim, part, studies));
+    return claims.within(claim).map(part -> pair(table, column, claim, part, studies));
   }
 
   private PairWithin pair(
       OptionTable table, Column column, Claim claim, Part part, Set<String> studies) {
     Method first = claim.a().method();
     Method second = claim.b().method();
-    OptionalDouble base = part.compared().isPresent() ? base(table, column, second) : OptionalDouble.empty();
+    OptionalDouble base =
+        part.compared().isPresent() ? base(table, column, second) : OptionalDouble.empty();
     Optional<Estimate> difference =
         base.isPresent()
             ? part.compared().map(compared -> compared.difference(base.getAsDouble()))
@@ -92,9 +91,7 @@ public final class WithinStudies {
     List<SelectedRow> rows =
         column.rows().stream()
             .filter(row -> studies.contains(row.study().id()))
-            .filter(
-                row ->
-                    List.of(first, second).contains(row.arm().method().principal()))
+            .filter(row -> List.of(first, second).contains(row.arm().method().principal()))
             .toList();
     Optional<Rating> rating =
         difference.map(

@@ -41,12 +41,12 @@ public final class OptionAddress {
   public static final String TAKEN = "taken";
   public static final String ASPECT = "aspect";
 
-
   /** How names of ways of counting begin. */
   public static final String COUNTED = "counted-";
 
   /** How names of differences that matter begin. */
   public static final String MATTERS = "matters-";
+
   private static final double HUNDRED = 100;
 
   private final Address address;

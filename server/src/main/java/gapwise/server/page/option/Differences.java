@@ -22,13 +22,13 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The options against each other: within studies, as separate groups, and what stands against reading
- * those as a comparison.
+ * The options against each other: within studies, as separate groups, and what stands against
+ * reading those as a comparison.
  *
  * @param within comparisons within studies
  * @param apart separate groups against a difference that matters
- * @param groups what differs between the groups of patients; empty where fewer than two methods have
- *     any
+ * @param groups what differs between the groups of patients; empty where fewer than two methods
+ *     have any
  */
 public record Differences(
     List<Within> within, List<Apart> apart, Optional<ComparisonAlert> groups) {
@@ -84,15 +84,16 @@ public record Differences(
         pair.difference().map(known -> Differing.words(column, known)).orElse(""),
         pair.rating().map(rating -> rating.level().label()).orElse(""),
         pair.rating().map(Rating::letters).orElse(""),
-        pair.chances().map(chances -> chances(column, pair.first(), pair.second(), chances)).orElse(""),
+        pair.chances()
+            .map(chances -> chances(column, pair.first(), pair.second(), chances))
+            .orElse(""),
         SeriesBehind.claim(table.asked(), column, pair.first(), pair.second()));
   }
 
   /** Of events in words by certainty; else the number alone. */
   private static String words(PairWithin pair, Rating rating) {
     Column column = pair.column();
-    double matters =
-        column.matters().orElseGet(() -> column.aspect().usuallyMatters().orElse(0));
+    double matters = column.matters().orElseGet(() -> column.aspect().usuallyMatters().orElse(0));
     return column
         .outcome()
         .event()
