@@ -167,6 +167,30 @@ class ArchitectureTest {
                   "synthesis.patients",
                   Set.of("synthesis.multilevel", "synthesis.heterogeneity", "numeric", "problem")),
               Map.entry("synthesis.trial", Set.of("effect", "numeric")),
+              Map.entry(
+                  "decision.situation",
+                  Set.of(
+                      "evidence", "evidence.unit", "evidence.vocabulary", "search", "selection")),
+              Map.entry(
+                  "decision.certainty",
+                  Set.of("decision.situation", "evidence.vocabulary", "figure.value")),
+              Map.entry(
+                  "decision.option",
+                  Set.of(
+                      "decision.situation",
+                      "decision.certainty",
+                      "appraisal",
+                      "answer",
+                      "claim",
+                      "analysis",
+                      "analysis.result",
+                      "analysis.bayesian",
+                      "analysis.synthesis",
+                      "selection",
+                      "search",
+                      "evidence",
+                      "evidence.vocabulary",
+                      "figure.value")),
               Map.entry("decision.weighing", Set.of("numeric", "problem")),
               Map.entry("decision.cost", Set.of("numeric", "problem")),
               Map.entry(
