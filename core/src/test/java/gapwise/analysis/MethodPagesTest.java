@@ -28,7 +28,8 @@ class MethodPagesTest {
   private static final Path PAGES = Path.of("..", "docs", "methods");
 
   /** Pages of what is no task of a plan; DecisionPagesTest holds their examples. */
-  private static final Set<String> WITHOUT_A_PLAN = Set.of("cost.md", "weighing.md");
+  private static final Set<String> WITHOUT_A_PLAN =
+      Set.of("certainty.md", "cost.md", "weighing.md");
 
   /** One line of a table: where a value stands and what is printed. */
   private record Line(String place, String printed) {}

@@ -23,6 +23,16 @@ public final class PageStates {
   public static Map<String, String> byName() {
     Map<String, String> all = new LinkedHashMap<>();
     all.put("first page", "/");
+    all.put("compare: nothing asked", "/compare");
+    all.put(
+        "compare: some methods",
+        "/compare?from=6&to=6&infected=yes&segment=43&method=bone-transport&method=induced-membrane"
+            + "&age=45&smoker=yes&matters-union=10&whole=yes");
+    all.put("compare: all methods", "/compare?from=4&to=8&whole=yes");
+    all.put("compare: a length nobody reported", "/compare?from=40&to=40&whole=yes");
+    all.put("compare: not understood", "/compare?age=old");
+    all.put(
+        "compare: one number judged", "/compare/judgement?from=4&to=8&judged=bone-transport.union");
     all.put("studies", "/studies");
     all.put("studies: a share", "/studies?outcome=union");
     all.put("studies: a time", "/studies?outcome=time-to-union&from=5&to=8");
