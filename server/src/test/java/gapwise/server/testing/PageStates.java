@@ -45,6 +45,10 @@ public final class PageStates {
     all.put("studies: nothing found", "/studies?q=nothing+like+this");
     all.put("study: one group", "/studies/invented-03");
     all.put("study: several groups", "/studies/invented-55");
+    all.put("study: judged", "/studies/invented-54");
+    all.put(
+        "pooled: without serious risk",
+        "/pooled?outcome=primary-union&method=bone-transport&risk=low&risk=some&risk=not-rated");
     all.put("pooled: nothing asked", "/pooled");
     all.put("pooled: all methods", "/pooled?outcome=union");
     all.put("pooled: all methods, a time", "/pooled?outcome=time-to-union&from=5&to=8");

@@ -3,6 +3,7 @@ package gapwise.server.page.part;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.vocabulary.OutcomeFamily;
+import gapwise.evidence.vocabulary.Risk;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.server.address.Address;
@@ -63,8 +64,9 @@ final class Narrowing {
       case ONE_SIDED -> addMatch("page.one-end-of-bone", Filters.ONE_SIDED);
       case UNKNOWN -> addMatch("page.unknown-bone", Filters.UNKNOWN);
     }
-    List.of("method", "bone", "segment", "infected", "design", Filters.RISK, Filters.DETAIL)
-        .forEach(this::addEach);
+    List.of("method", "bone", "segment", "infected", "design").forEach(this::addEach);
+    addRisks(request);
+    addEach(Filters.DETAIL);
     addYears("year-from", year -> say("page.years-from", Map.of("year", year)));
     addYears("year-to", year -> say("page.years-to", Map.of("year", year)));
     request
@@ -87,6 +89,15 @@ final class Narrowing {
       add(OutcomeChoice.any(family), rest);
     }
     addEach("outcome", told);
+  }
+
+  /** All but serious and critical is one thing to take off, as it is one to ask for. */
+  private void addRisks(SearchRequest request) {
+    if (request.risks().equals(Risk.neitherSeriousNorCritical())) {
+      add(say("page.not-at-high-risk"), address.without(List.of(Filters.RISK)));
+    } else {
+      addEach(Filters.RISK);
+    }
   }
 
   private void addMatch(String words, String match) {
