@@ -57,12 +57,12 @@ public record CarriedQuestion(Address address) {
     return address.at(path);
   }
 
-  /** Address of the options for what it says of a patient, of methods and of what narrows them. */
+  /**
+   * Address of the options for what it says of a patient, of methods and of what narrows them; the
+   * rest goes along.
+   */
   public String atCompare() {
-    return address
-        .without(List.of("outcome", "match"))
-        .without(QuestionAddress.OWN_NAMES)
-        .at(PagePaths.COMPARE);
+    return address.without(List.of("match")).at(PagePaths.COMPARE);
   }
 
   /**

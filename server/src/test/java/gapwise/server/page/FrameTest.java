@@ -96,10 +96,14 @@ class FrameTest {
             "Gaps",
             "Comparisons",
             "Case and claim",
-            "Results");
+            "Compare",
+            "One outcome");
     List<String> reached = new ArrayList<>();
     for (String way : ways) {
       driver.findElement(By.linkText(way)).click();
+      if (way.equals("Compare")) {
+        browser.await().until(ExpectedConditions.presenceOfElementLocated(By.className("options")));
+      }
       boolean map = way.equals("Gaps") || way.equals("Comparisons");
       for (String label : LABELS) {
         boolean ownAxis = map && label.startsWith("missing bone");
@@ -108,7 +112,8 @@ class FrameTest {
       reached.add(driver.getCurrentUrl().replaceAll("https?://[^/]*", "").replaceAll("\\?.*", ""));
     }
     assertEquals(
-        List.of("/by-size", "/funnel", "/studies", "/map", "/map", "/claim", "/pooled"), reached);
+        List.of("/by-size", "/funnel", "/studies", "/map", "/map", "/claim", "/compare", "/pooled"),
+        reached);
     assertTrue(driver.getCurrentUrl().contains("method=bone-transport&method=induced-membrane"));
     driver.findElement(By.partialLinkText("tibia")).click();
     assertFalse(chips().contains("tibia"), chips().toString());
@@ -156,7 +161,7 @@ class FrameTest {
     focused().sendKeys(Keys.ENTER);
     assertTrue(driver.findElement(By.className("doors")).isDisplayed());
     focused().sendKeys(Keys.TAB);
-    assertEquals("Results", focused().getText());
+    assertEquals("Compare", focused().getText());
     focused().sendKeys(Keys.ESCAPE);
     assertFalse(driver.findElement(By.className("doors")).isDisplayed());
     assertEquals("Menu", focused().getText());
@@ -273,7 +278,10 @@ class FrameTest {
     assertEquals(List.of(), elsewhere);
   }
 
-  /** What is done: typing, Enter, and a click for each slide until both methods are taken. */
+  /**
+   * What is done: typing, Enter, the first outcome, and a click for each slide until both are
+   * taken.
+   */
   @Test
   void aSurgeonTypesAQuestionAndTakesASlideOfBothMethodsInFiveActions() throws Exception {
     ChromeDriver driver = at("/", 1280);
@@ -281,6 +289,12 @@ class FrameTest {
     box.sendKeys("8 cm infected tibia, transport or membrane");
     box.sendKeys(Keys.ENTER);
     int actions = 2;
+    browser.await().until(ExpectedConditions.urlContains("/compare"));
+    browser
+        .await()
+        .until(ExpectedConditions.elementToBeClickable(By.cssSelector(".options thead a")))
+        .click();
+    actions++;
     browser.await().until(ExpectedConditions.urlContains("/pooled"));
     String answer = driver.findElement(By.className("answer")).getText();
     assertTrue(answer.contains("Bone transport") && answer.contains("Induced membrane"), answer);
@@ -315,8 +329,11 @@ class FrameTest {
     assertEquals(3, examples.size());
     for (String example : examples) {
       driver.get(running.address(example));
-      assertTrue(driver.getCurrentUrl().contains("/pooled?"), driver.getCurrentUrl());
-      String answer = driver.findElement(By.className("answer")).getText();
+      boolean options = driver.getCurrentUrl().contains("/compare?");
+      assertTrue(options || driver.getCurrentUrl().contains("/pooled?"), driver.getCurrentUrl());
+      By answered = options ? By.className("options") : By.className("answer");
+      String answer =
+          browser.await().until(ExpectedConditions.visibilityOfElementLocated(answered)).getText();
       assertTrue(answer.contains("of 100"), example + ": " + answer);
     }
   }

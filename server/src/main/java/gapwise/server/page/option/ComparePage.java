@@ -19,7 +19,7 @@ import java.util.List;
  */
 public final class ComparePage {
   /** The name that asks for the whole page at once, for browsers without script. */
-  private static final String WHOLE = "whole";
+  static final String WHOLE = "whole";
 
   private final Templates templates;
   private final Sites sites;
@@ -72,6 +72,7 @@ public final class ComparePage {
         sites.of(title, Place.COMPARE, address),
         SituationForm.of(address),
         title,
+        Labels.of(address.without(List.of(WHOLE))),
         TableView.of(table, address.without(List.of(WHOLE))),
         Differences.of(table, options.compared(question)));
   }

@@ -1,6 +1,8 @@
 package gapwise.server.page.option;
 
 import gapwise.server.page.Site;
+import gapwise.server.page.part.FilterForm;
+import java.util.List;
 
 /** What the page of options shows. */
 public sealed interface CompareView {
@@ -27,10 +29,16 @@ public sealed interface CompareView {
    * The methods side by side.
    *
    * @param title the situation in words
+   * @param labels what the address says, each to be taken off
    * @param table methods by outcomes
    * @param differences what stands against reading it as a comparison, and what compares
    */
   record Asked(
-      Site site, SituationForm form, String title, TableView table, Differences differences)
+      Site site,
+      SituationForm form,
+      String title,
+      List<FilterForm.On> labels,
+      TableView table,
+      Differences differences)
       implements CompareView {}
 }

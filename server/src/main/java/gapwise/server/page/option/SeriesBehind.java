@@ -1,7 +1,9 @@
 package gapwise.server.page.option;
 
 import gapwise.decision.option.Column;
+import gapwise.decision.option.Option;
 import gapwise.decision.option.OptionQuestion;
+import gapwise.decision.option.OptionTable;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.search.SearchRequest;
@@ -19,10 +21,24 @@ final class SeriesBehind {
 
   static String href(Column column, Method method) {
     Question question = column.question(method);
+    return at(question, new Address(Map.of()).with("method", method.code()));
+  }
+
+  /** The methods of a table by one outcome, those that keep the limb where some do. */
+  static String all(Column column, OptionTable table) {
+    Address methods = new Address(Map.of());
+    if (!table.situation().among().methods().isEmpty()) {
+      for (Option option : table.options()) {
+        methods = methods.and("method", option.method().code());
+      }
+    }
+    return at(column.questions().get(0), methods);
+  }
+
+  private static String at(Question question, Address methods) {
     Address address =
-        new Address(Map.of())
+        methods
             .with("outcome", question.outcome().code())
-            .with("method", method.code())
             .with("clock", question.clock().map(Coded::code).orElse(""))
             .with(
                 QuestionAddress.UNSTATED_CLOCK,

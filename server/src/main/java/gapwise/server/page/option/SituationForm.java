@@ -8,7 +8,6 @@ import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.server.address.Address;
-import gapwise.server.address.Filters;
 import gapwise.server.address.OptionAddress;
 import gapwise.wording.Segments;
 import java.util.ArrayList;
@@ -103,12 +102,7 @@ public record SituationForm(
         .parameters()
         .forEach(
             (name, values) -> {
-              if (!FIELDS.contains(name)
-                  && (Filters.NAMES.contains(name)
-                      || name.startsWith("counted-")
-                      || name.startsWith("matters-")
-                      || name.equals(OptionAddress.ASPECT))
-                  && !name.equals("outcome")) {
+              if (!FIELDS.contains(name) && !name.equals(ComparePage.WHOLE)) {
                 values.forEach(value -> kept.add(new Kept(name, value)));
               }
             });

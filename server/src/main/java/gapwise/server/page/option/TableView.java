@@ -60,10 +60,11 @@ public record TableView(
    * @param outcome the way in which it is counted
    * @param unit what its numbers are of
    * @param others other ways to count it
+   * @param href the methods of the table pooled by this outcome alone
    * @param matters the difference that would matter, as the address has it, or the usual
    */
   public record Head(
-      Aspect aspect, String outcome, String unit, List<Way> others, Matters matters) {}
+      Aspect aspect, String outcome, String unit, List<Way> others, String href, Matters matters) {}
 
   /** Another way to count an outcome. */
   public record Way(String label, String href) {}
@@ -158,7 +159,7 @@ public record TableView(
 
   static TableView of(OptionTable table, Address address) {
     return new TableView(
-        table.columns().stream().map(column -> head(column, address)).toList(),
+        table.columns().stream().map(column -> head(table, column, address)).toList(),
         table.options().stream().map(option -> line(table, option)).toList(),
         table.options().stream()
             .map(option -> reasons(table, option, address))
@@ -189,7 +190,7 @@ public record TableView(
         table.options().get(Math.min(1, table.options().size() - 1)).method());
   }
 
-  private static Head head(Column column, Address address) {
+  private static Head head(OptionTable table, Column column, Address address) {
     Aspect aspect = column.aspect();
     String name = OptionAddress.matters(aspect);
     return new Head(
@@ -205,6 +206,7 @@ public record TableView(
                             .with(OptionAddress.counted(aspect), other.code())
                             .at(PagePaths.COMPARE)))
             .toList(),
+        SeriesBehind.all(column, table),
         new Matters(
             name,
             address.first(name),

@@ -19,7 +19,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /** What narrows a list now, each with the address without it. */
-final class Narrowing {
+public final class Narrowing {
   private final String path;
   private final Address address;
   private final List<On> on = new ArrayList<>();
@@ -36,7 +36,7 @@ final class Narrowing {
    * @param address at its first lines
    * @param request what the address asks for
    */
-  static List<On> of(String path, Address address, SearchRequest request) {
+  public static List<On> of(String path, Address address, SearchRequest request) {
     Narrowing narrowing = new Narrowing(path, address);
     narrowing.add(request);
     return narrowing.on;
