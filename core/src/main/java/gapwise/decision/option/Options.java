@@ -9,6 +9,7 @@ import gapwise.decision.certainty.OneMethodRules;
 import gapwise.decision.certainty.Rating;
 import gapwise.decision.certainty.SeriesSeen;
 import gapwise.decision.certainty.Settled;
+import gapwise.decision.situation.Attribute;
 import gapwise.decision.situation.Fit;
 import gapwise.decision.situation.Matches;
 import gapwise.decision.situation.Situation;
@@ -209,16 +210,17 @@ public final class Options {
   private Cell known(OptionQuestion asked, Method method, Column column, MethodLine line) {
     Situation situation = asked.situation();
     List<Part> parts = Part.of(line.rows());
+    Set<Attribute> mattering =
+        Aspect.isAmputation(method) ? situation.matteringOfAmputation() : situation.mattering();
     Fit fit =
-        situation.mattering().isEmpty()
+        mattering.isEmpty()
             ? Fit.NONE
             : Fit.of(
                 parts.stream()
                     .map(
                         part ->
                             new Fit.Part(
-                                Matches.of(situation, part.row()).worst(situation.mattering()),
-                                part.share()))
+                                Matches.of(situation, part.row()).worst(mattering), part.share()))
                     .toList());
     Rating rating =
         OneMethodRules.propose(

@@ -87,4 +87,11 @@ public record Situation(
     mattering.retainAll(Attribute.MATTERING);
     return mattering;
   }
+
+  /** The same of an amputation, of which no paper gives a missing length. */
+  public Set<Attribute> matteringOfAmputation() {
+    Set<Attribute> mattering = mattering();
+    mattering.remove(Attribute.LENGTH);
+    return mattering;
+  }
 }

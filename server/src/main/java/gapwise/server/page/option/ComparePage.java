@@ -74,6 +74,7 @@ public final class ComparePage {
         title,
         Labels.of(address.without(List.of(WHOLE))),
         TableView.of(table, address.without(List.of(WHOLE))),
+        FitView.of(table),
         Differences.of(table, options.compared(question)));
   }
 }

@@ -31,6 +31,7 @@ public sealed interface CompareView {
    * @param title the situation in words
    * @param labels what the address says, each to be taken off
    * @param table methods by outcomes
+   * @param fits how the groups of each method match the situation
    * @param differences what stands against reading it as a comparison, and what compares
    */
   record Asked(
@@ -39,6 +40,7 @@ public sealed interface CompareView {
       String title,
       List<FilterForm.On> labels,
       TableView table,
+      FitView fits,
       Differences differences)
       implements CompareView {}
 }
