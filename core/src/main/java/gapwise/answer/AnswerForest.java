@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** The forest plot of an answer. */
 public final class AnswerForest {
@@ -96,7 +97,7 @@ public final class AnswerForest {
         Optional.empty(),
         List.of(),
         notes(),
-        CAUTIONS,
+        cautions(),
         provenance(result));
   }
 
@@ -219,9 +220,12 @@ public final class AnswerForest {
     return say(block.lines().size() == 1 ? "answer.one-series-alone" : "answer.one-usable-series");
   }
 
+  private List<String> cautions() {
+    return Stream.concat(outcome.caution().stream(), CAUTIONS.stream()).toList();
+  }
+
   private List<String> notes() {
     List<String> notes = new ArrayList<>();
-    outcome.caution().ifPresent(notes::add);
     allReport(notes);
     answer
         .selection()

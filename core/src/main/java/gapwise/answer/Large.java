@@ -7,6 +7,7 @@ import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -77,8 +78,8 @@ public record Large<F extends Figure>(F drawn, F whole, Optional<String> some) i
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return drawn.draw(medium);
+  public List<Picture> draw(Setting setting) {
+    return drawn.draw(setting);
   }
 
   @Override

@@ -2,14 +2,18 @@ package gapwise.figure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -103,13 +107,55 @@ class EveryFigureInEveryMediumTest {
       for (Reference reference : EveryFigure.REFERENCES) {
         assertTrue(sources.contains(reference.line()), sources::toString);
       }
-      String words =
-          String.join(" ", drawn.letters().stream().map(DrawnSvg.Letters::text).toList());
+      String words = words(drawn);
       assertTrue(words.contains(figure.source().get(0)), words);
       figure.cautions().forEach(caution -> assertTrue(words.contains(caution), words));
       assertTrue(words.contains(FigureProvenance.INVENTED), words);
     }
     assertEquals(figure.sheets(medium), figure.draw(medium).size());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("names")
+  void withinAPageItHoldsItsMarksAndNothingThatThePageSays(String name) {
+    Figure figure = FIGURES.get(name);
+    for (Medium medium : List.of(Medium.PAGE, Medium.PHONE)) {
+      Picture picture = figure.draw(Setting.withinPage(medium)).get(0);
+      DrawnSvg within = DrawnSvg.of(picture);
+      String words = words(within);
+      String alone = words(DrawnSvg.of(figure.draw(medium).get(0)));
+      List<String> saidByThePage = new ArrayList<>(figure.cautions());
+      saidByThePage.addAll(
+          List.of(
+              figure.title(), String.join(" \u00b7 ", figure.source()), FigureProvenance.INVENTED));
+      for (String said : saidByThePage) {
+        assertFalse(words.contains(said), () -> said + " in " + words);
+        assertTrue(alone.contains(said), () -> said + " not in " + alone);
+      }
+      assertEquals(List.of(), within.all("metadata"));
+      assertEquals(figure.title(), within.all("title").get(0).getTextContent());
+      assertEquals(figure.description(), within.all("desc").get(0).getTextContent());
+      assertEquals(marks(DrawnSvg.of(figure.draw(medium).get(0))), marks(within), "the same marks");
+      assertTrue(picture.height() < figure.draw(medium).get(0).height());
+    }
+  }
+
+  /** What each drawn part is, in order, and how many words stand in it. */
+  private static List<String> marks(DrawnSvg drawn) {
+    return drawn.all("g").stream()
+        .map(part -> part.getAttribute("data-part") + part.getElementsByTagName("text").getLength())
+        .toList();
+  }
+
+  private static String words(DrawnSvg drawn) {
+    return String.join(" ", drawn.letters().stream().map(DrawnSvg.Letters::text).toList());
+  }
+
+  @Test
+  void onlyScreensHaveAPageRoundADrawing() {
+    for (Medium medium : List.of(Medium.SLIDE, Medium.COLUMN, Medium.TWO_COLUMNS, Medium.A4)) {
+      assertThrows(IllegalArgumentException.class, () -> Setting.withinPage(medium));
+    }
   }
 
   @ParameterizedTest(name = "{0}")

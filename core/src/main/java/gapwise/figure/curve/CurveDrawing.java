@@ -3,10 +3,10 @@ package gapwise.figure.curve;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Gap;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
 import java.util.ArrayList;
@@ -21,8 +21,8 @@ final class CurveDrawing {
   private CurveDrawing() {}
 
   /** One drawing; on a page of fixed height the plot takes what the words leave. */
-  static Picture draw(CurveFigure figure, Medium medium) {
-    Style style = medium.style(figure.curves().size());
+  static Picture draw(CurveFigure figure, Setting setting) {
+    Style style = setting.style(figure.curves().size());
     return new FieldPage(figure, figure.sentences(), style, new Content(figure)).draw();
   }
 

@@ -1,7 +1,7 @@
 package gapwise.figure.forest;
 
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,19 +28,19 @@ final class ForestPages {
   private static final double LEAST_NAME = 8.5;
 
   private final Forest forest;
-  private final Medium medium;
+  private final Setting setting;
 
-  private ForestPages(Forest forest, Medium medium) {
+  private ForestPages(Forest forest, Setting setting) {
     this.forest = forest;
-    this.medium = medium;
+    this.setting = setting;
   }
 
-  static List<PageOfParts> of(Forest forest, Medium medium) {
-    return new ForestPages(forest, medium).pages();
+  static List<PageOfParts> of(Forest forest, Setting setting) {
+    return new ForestPages(forest, setting).pages();
   }
 
   private List<PageOfParts> pages() {
-    Style usual = medium.style(forest.rows().size());
+    Style usual = setting.style(forest.rows().size());
     if (usual.sheet().fixedHeight().isEmpty()) {
       return whole(Board.of(forest, usual));
     }
@@ -70,12 +70,12 @@ final class ForestPages {
 
   private List<Style> largestFirst(Style usual) {
     boolean slide = usual.sheet().landscape();
-    Style roomy = slide ? medium.style(0) : usual;
+    Style roomy = slide ? setting.style(0) : usual;
     Stream<Style> larger =
         Stream.of(slide ? LARGER_ON_A_SLIDE : LARGER_ON_PAPER)
             .flatMapToDouble(java.util.Arrays::stream)
             .mapToObj(roomy::largerBy);
-    return Stream.concat(larger, Stream.of(roomy, medium.style(Integer.MAX_VALUE)))
+    return Stream.concat(larger, Stream.of(roomy, setting.style(Integer.MAX_VALUE)))
         .distinct()
         .toList();
   }
@@ -110,7 +110,7 @@ final class ForestPages {
   /** One page if any letters and any tail allow it. */
   private First first() {
     First first = new First(List.of(), 0);
-    for (Style style : List.of(medium.style(0), medium.style(Integer.MAX_VALUE))) {
+    for (Style style : List.of(setting.style(0), setting.style(Integer.MAX_VALUE))) {
       Board board = Board.compared(forest, style);
       List<List<PagePart>> tails = FigureWords.tailsOfCompared(board);
       for (int tail = 0; tail < tails.size(); tail++) {

@@ -24,7 +24,7 @@ class ForestSlidesTest {
           InventedForests.many(40, 3));
 
   private static List<DrawnSvg> drawn(Forest forest, Medium medium) {
-    List<Picture> pictures = ForestDrawing.draw(forest, medium);
+    List<Picture> pictures = forest.draw(medium);
     return pictures.stream().map(DrawnSvg::of).toList();
   }
 
