@@ -138,10 +138,9 @@ final class FigureWords {
     List<String> phrases = new ArrayList<>();
     if (alone) {
       foot.add(new Gap(style.type().foot() * 0.7));
-      forest
-          .cautions()
-          .forEach(
-              each -> foot.add(Paragraph.caution(each, style.sheet().margin(), room, caution)));
+      for (String each : cautions(forest, style)) {
+        foot.add(Paragraph.caution(each, style.sheet().margin(), room, caution));
+      }
       phrases.addAll(forest.provenance().phrases());
     }
     // Printed pages lie together; a sheet on a screen stands alone, and must tell of the others.
@@ -152,6 +151,12 @@ final class FigureWords {
       foot.add(line(board, words, style.source(), style.type().foot() * 0.6));
     }
     return List.copyOf(foot);
+  }
+
+  /** On a slide, where height is scarce, all in one paragraph. */
+  private static List<String> cautions(Forest forest, Style style) {
+    boolean together = style.sheet().landscape() && !forest.cautions().isEmpty();
+    return together ? List.of(String.join(" ", forest.cautions())) : forest.cautions();
   }
 
   private static PagePart line(Board board, String text, Lettering lettering, double before) {

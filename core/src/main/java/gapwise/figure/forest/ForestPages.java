@@ -5,6 +5,7 @@ import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -18,6 +19,11 @@ final class ForestPages {
 
   private static final double[] LARGER_ON_A_SLIDE = {1.2, 1.1, 1};
 
+  /** Shares of a slide that its plot takes, the first where rows fit. */
+  private static final double[] PLOT_ON_A_SLIDE = {
+    ForestColumns.PLOT_ON_A_SLIDE, ForestColumns.LEAST_FOR_PLOT_ON_A_SLIDE
+  };
+
   /** More rows than this are not tried on one page of fixed height. */
   private static final int MOST_ON_ONE_PAGE = 60;
 
@@ -26,6 +32,9 @@ final class ForestPages {
 
   /** Nor at that of names, which keep room for this many sizes of a letter. */
   private static final double LEAST_NAME = 8.5;
+
+  /** Widths that are worked out from each other may differ by so much. */
+  private static final double ROUNDED = 1e-6;
 
   private final Forest forest;
   private final Setting setting;
@@ -44,28 +53,65 @@ final class ForestPages {
     if (usual.sheet().fixedHeight().isEmpty()) {
       return whole(Board.of(forest, usual));
     }
+    boolean slide = usual.sheet().landscape();
     if (forest.rows().size() <= MOST_ON_ONE_PAGE) {
-      for (Style style : largestFirst(usual)) {
-        Board board = Board.of(forest, style);
-        if (style.equals(usual) || roomy(board)) {
-          List<PageOfParts> pages = whole(board);
-          if (pages.size() == 1) {
-            return List.of(pages.get(0).spread());
-          }
+      List<PageOfParts> one =
+          slide
+              ? onOneSlide(usual)
+              : onOne(usual, style -> Board.of(forest, style), LEAST_PLOT, LEAST_NAME);
+      if (!one.isEmpty()) {
+        return one;
+      }
+    }
+    if (!slide) {
+      return whole(Board.of(forest, usual));
+    }
+    return forest.blocks().size() > 1 ? pooledFirst(usual) : onFewest(usual, this::whole);
+  }
+
+  private List<PageOfParts> onOneSlide(Style usual) {
+    for (double share : PLOT_ON_A_SLIDE) {
+      List<PageOfParts> one =
+          onOne(
+              usual,
+              style -> Board.onSlide(forest, style, share),
+              share,
+              ForestColumns.LEAST_FOR_NAMES_ON_A_SLIDE);
+      if (!one.isEmpty()) {
+        return one;
+      }
+    }
+    return List.of();
+  }
+
+  /** The one page of the largest letters that leave plot and names their room; empty for none. */
+  private List<PageOfParts> onOne(
+      Style usual, Function<Style, Board> boards, double plot, double name) {
+    for (Style style : largestFirst(usual)) {
+      Board board = boards.apply(style);
+      boolean roomy =
+          board.columns().plotWidth() + ROUNDED >= plot * style.sheet().width()
+              && board.columns().labelRoom() >= name * style.type().text();
+      if (style.equals(usual) || roomy) {
+        List<PageOfParts> pages = whole(board);
+        if (pages.size() == 1) {
+          return List.of(pages.get(0).spread());
         }
       }
     }
-    boolean compared = forest.blocks().size() > 1;
-    return usual.sheet().landscape() && compared
-        ? pooledFirst(usual)
-        : whole(Board.of(forest, usual));
+    return List.of();
   }
 
-  /** Whether letters leave names and the plot their room. */
-  private static boolean roomy(Board board) {
-    Style style = board.style();
-    return board.columns().plotWidth() >= LEAST_PLOT * style.sheet().width()
-        && board.columns().labelRoom() >= LEAST_NAME * style.type().text();
+  /** The widest plot of a slide that takes no more slides than a narrower one. */
+  private List<PageOfParts> onFewest(Style style, Function<Board, List<PageOfParts>> laid) {
+    List<PageOfParts> fewest = List.of();
+    for (double share : PLOT_ON_A_SLIDE) {
+      List<PageOfParts> pages = laid.apply(Board.onSlide(forest, style, share));
+      if (fewest.isEmpty() || pages.size() < fewest.size()) {
+        fewest = pages;
+      }
+    }
+    return fewest;
   }
 
   private List<Style> largestFirst(Style usual) {
@@ -93,11 +139,13 @@ final class ForestPages {
     if (pages.size() == 1) {
       pages.set(0, pages.get(0).spread());
     }
-    Board board = Board.of(forest, usual);
-    pages.addAll(
-        new Paginator(board, FigureWords.nextHead(board))
-            .pages(chunks(board, false), FigureWords.tailOfSeries(board, first.tail())));
+    pages.addAll(onFewest(usual, board -> series(board, first.tail())));
     return List.copyOf(pages);
+  }
+
+  private List<PageOfParts> series(Board board, int told) {
+    return new Paginator(board, FigureWords.nextHead(board))
+        .pages(chunks(board, false), FigureWords.tailOfSeries(board, told));
   }
 
   /**
