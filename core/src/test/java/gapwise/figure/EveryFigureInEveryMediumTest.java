@@ -6,12 +6,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.figure.drawing.DrawnSvg;
+import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Setting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,6 +23,9 @@ import org.w3c.dom.Element;
 
 /** What must hold for each plot wherever it is taken to; a new plot joins {@link EveryFigure}. */
 class EveryFigureInEveryMediumTest {
+  /** Where a path begins to be drawn, and where it is drawn to along a level. */
+  private static final Pattern ACROSS = Pattern.compile("[MH]([0-9.]+)");
+
   private static final Map<String, Figure> FIGURES = EveryFigure.byName();
 
   static Stream<Arguments> each() {
@@ -81,6 +86,48 @@ class EveryFigureInEveryMediumTest {
       assertTrue(largest >= picture.height() / 36, "" + largest);
       assertTrue(smallest >= picture.height() / 70, smallest + " on " + picture.height());
     }
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("names")
+  void thePlotHasHalfOfASlideAndAThirdOfAColumn(String name) {
+    // A network has no axis; its oval takes what the words beside it leave.
+    if (!name.equals("network")) {
+      Picture slide = FIGURES.get(name).draw(Medium.SLIDE).get(0);
+      double wide = plotWidth(slide) / slide.width();
+      assertTrue(wide >= 0.5 - 1e-3, () -> "of a slide " + wide);
+      for (Picture column : FIGURES.get(name).draw(Medium.COLUMN)) {
+        double narrow = plotWidth(column) / column.width();
+        assertTrue(narrow >= 1.0 / 3, () -> "of a column " + narrow);
+      }
+    }
+  }
+
+  /** From the first to the last line of the grid; without one, along the axis. */
+  private static double plotWidth(Picture picture) {
+    DrawnSvg drawn = DrawnSvg.of(picture);
+    double grid = extent(drawn, Ink.GRID);
+    return grid > 0 ? grid : extent(drawn, Ink.SOFT);
+  }
+
+  private static double extent(DrawnSvg drawn, String colour) {
+    List<Double> across = new ArrayList<>();
+    for (Element path : drawn.all("path")) {
+      if (path.getAttribute("stroke").equals(colour)) {
+        ACROSS
+            .matcher(path.getAttribute("d"))
+            .results()
+            .forEach(found -> across.add(Double.parseDouble(found.group(1))));
+      }
+    }
+    for (Element line : drawn.all("line")) {
+      if (line.getAttribute("stroke").equals(colour)) {
+        across.add(DrawnSvg.number(line, "x1"));
+        across.add(DrawnSvg.number(line, "x2"));
+      }
+    }
+    double left = across.stream().mapToDouble(x -> x).min().orElse(0);
+    return across.stream().mapToDouble(x -> x).max().orElse(0) - left;
   }
 
   @ParameterizedTest(name = "{0}")

@@ -18,6 +18,9 @@ final class CurveDrawing {
   private static final double SHAPE_STACKED = 0.85;
   private static final double LEAST_FIELD = 120;
 
+  /** Names stand beside the plot, so that it needs more of a landscape page than other fields. */
+  private static final double WIDEST = 0.82;
+
   private CurveDrawing() {}
 
   /** One drawing; on a page of fixed height the plot takes what the words leave. */
@@ -43,6 +46,11 @@ final class CurveDrawing {
         parts.add(Paragraph.of(told, sheet.margin(), sheet.room(), style.small(), 0));
       }
       return parts;
+    }
+
+    @Override
+    public double widest() {
+      return WIDEST;
     }
 
     @Override

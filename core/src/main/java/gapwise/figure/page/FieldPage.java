@@ -13,6 +13,7 @@ import gapwise.figure.drawing.Svg;
 import gapwise.figure.file.FigureMetadata;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * A figure that is one field between its words. Upright: title and sentences above, key, cautions
@@ -45,6 +46,11 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
     /** What stands right under the plot. */
     List<PagePart> key(Style style);
 
+    /** The largest share of a landscape page that it may take, beside few words. */
+    default double widest() {
+      return FIELD_SHARES[0];
+    }
+
     /** Height of the field where there is room. */
     double wished(Style style);
 
@@ -69,7 +75,7 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
       return drawn(plan(filling(), 1));
     }
     while (true) {
-      for (double share : FIELD_SHARES) {
+      for (double share : shares()) {
         Plan plan = plan(fitting, share);
         if (plan.height() <= fitting.sheet().pageHeight().orElseThrow()) {
           return drawn(plan);
@@ -77,6 +83,12 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
       }
       fitting = fitting.onSheetLargerBy(STEP);
     }
+  }
+
+  private double[] shares() {
+    return DoubleStream.concat(DoubleStream.of(content.widest()), DoubleStream.of(FIELD_SHARES))
+        .distinct()
+        .toArray();
   }
 
   /** On a page of fixed height the largest letters that leave the field its height. */
