@@ -70,10 +70,11 @@ public final class AnswerForest {
     }
     int most = Large.mostOfEach(sizes);
     int drawn = sizes.stream().mapToInt(size -> Math.min(size, most)).sum();
-    String some =
+    String which =
         sizes.size() == 1
-            ? say("answer.drawn-of-one-method", Map.of("drawn", drawn, "series", all))
+            ? say("answer.drawn-by-patients", Map.of("drawn", drawn, "series", all))
             : say("answer.drawn-of-methods", Map.of("drawn", drawn, "series", all, "most", most));
+    String some = Large.withPooled(which, whole);
     return new Large<>(figure.forest(result, most, Optional.of(some)), whole, Optional.of(some));
   }
 
