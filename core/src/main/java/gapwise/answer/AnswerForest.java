@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** The forest plot of an answer. */
 public final class AnswerForest {
@@ -69,10 +70,11 @@ public final class AnswerForest {
     }
     int most = Large.mostOfEach(sizes);
     int drawn = sizes.stream().mapToInt(size -> Math.min(size, most)).sum();
-    String some =
+    String which =
         sizes.size() == 1
-            ? say("answer.drawn-of-one-method", Map.of("drawn", drawn, "series", all))
+            ? say("answer.drawn-by-patients", Map.of("drawn", drawn, "series", all))
             : say("answer.drawn-of-methods", Map.of("drawn", drawn, "series", all, "most", most));
+    String some = Large.withPooled(which, whole);
     return new Large<>(figure.forest(result, most, Optional.of(some)), whole, Optional.of(some));
   }
 
@@ -96,7 +98,7 @@ public final class AnswerForest {
         Optional.empty(),
         List.of(),
         notes(),
-        CAUTIONS,
+        cautions(),
         provenance(result));
   }
 
@@ -219,9 +221,12 @@ public final class AnswerForest {
     return say(block.lines().size() == 1 ? "answer.one-series-alone" : "answer.one-usable-series");
   }
 
+  private List<String> cautions() {
+    return Stream.concat(outcome.caution().stream(), CAUTIONS.stream()).toList();
+  }
+
   private List<String> notes() {
     List<String> notes = new ArrayList<>();
-    outcome.caution().ifPresent(notes::add);
     allReport(notes);
     answer
         .selection()

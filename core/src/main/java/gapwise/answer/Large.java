@@ -7,6 +7,8 @@ import gapwise.figure.FigureProvenance;
 import gapwise.figure.Reference;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
+import gapwise.figure.forest.Forest;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -46,14 +48,28 @@ public record Large<F extends Figure>(F drawn, F whole, Optional<String> some) i
    * @param weight of a row
    * @param some makes the figure of some rows, which says that they are not all
    */
-  public static <F extends Figure, T> Large<F> ofRows(
-      F whole, List<T> rows, ToDoubleFunction<T> weight, BiFunction<List<T>, String, F> some) {
+  public static <T> Large<Forest> ofRows(
+      Forest whole,
+      List<T> rows,
+      ToDoubleFunction<T> weight,
+      BiFunction<List<T>, String, Forest> some) {
     if (rows.size() <= MOST_DRAWN) {
       return new Large<>(whole);
     }
-    String said = say("answer.drawn-of-rows", Map.of("drawn", MOST_DRAWN, "series", rows.size()));
+    String drawn = say("answer.drawn-of-rows", Map.of("drawn", MOST_DRAWN, "series", rows.size()));
+    String said = withPooled(drawn, whole);
     return new Large<>(
         some.apply(largest(rows, MOST_DRAWN, weight), said), whole, Optional.of(said));
+  }
+
+  /**
+   * Which series are drawn, and that what is pooled rests on all; of nothing pooled is not told.
+   */
+  static String withPooled(String drawn, Forest whole) {
+    int pooled = whole.pooled().size();
+    return pooled == 0
+        ? drawn
+        : drawn + " " + say("answer.pooled-from-all", Map.of("values", pooled));
   }
 
   @Override
@@ -77,8 +93,8 @@ public record Large<F extends Figure>(F drawn, F whole, Optional<String> some) i
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return drawn.draw(medium);
+  public List<Picture> draw(Setting setting) {
+    return drawn.draw(setting);
   }
 
   @Override

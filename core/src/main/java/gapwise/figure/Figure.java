@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import java.util.List;
 import java.util.Map;
 
@@ -27,7 +28,12 @@ public interface Figure {
   /**
    * Its drawings: one, or as many sheets as it takes; a sheet may be drawn only when it is taken.
    */
-  List<Picture> draw(Medium medium);
+  List<Picture> draw(Setting setting);
+
+  /** Its drawings as they are taken away, with everything that must be known beside them. */
+  default List<Picture> draw(Medium medium) {
+    return draw(Setting.alone(medium));
+  }
 
   /** How many drawings a medium takes. */
   default int sheets(Medium medium) {

@@ -2,6 +2,7 @@ package gapwise.place;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.unit.Unit;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -17,6 +18,9 @@ import java.util.Map;
 record UsualSpan(int series, double from, double to, boolean middle) {
   /** Fewer averages have no middle half worth a name; common practice, no source. */
   private static final int FEWEST_FOR_MIDDLE = 4;
+
+  /** Fewer weeks are told in days; our choice. */
+  private static final double FEWEST_WEEKS = 2;
 
   /**
    * The middle half of averages lies between their quartiles, by the rule that sets the k-th of n
@@ -41,15 +45,39 @@ record UsualSpan(int series, double from, double to, boolean middle) {
     return sorted.get(below) + (position - below) * (sorted.get(above) - sorted.get(below));
   }
 
-  /** Such as "usually 5 to 9 months (the middle half of the averages of 12 series)". */
+  /**
+   * Such as "usually 5 to 9 months (the middle half of the averages of 12 series)"; what is shorter
+   * than a month in weeks or days, as one would say it.
+   */
   String words() {
-    String first = CaseWords.number(from);
-    String last = CaseWords.number(to);
+    String first = number(from);
+    String last = number(to);
     if (series == 1 || first.equals(last)) {
-      return say("place.usual-same", Map.of("months", CaseWords.months(to), "series", series));
+      return say("place.usual-same", Map.of("time", longest(), "series", series));
     }
     return say(
         middle ? "place.usual-middle" : "place.usual-few",
-        Map.of("from", first, "to", last, "series", series));
+        Map.of("from", first, "to", longest(), "series", series));
+  }
+
+  /** What {@code to} is told in decides for both. */
+  private Unit unit() {
+    if (to >= 1) {
+      return Unit.MONTHS;
+    }
+    return Unit.MONTHS.to(Unit.WEEKS, to) >= FEWEST_WEEKS ? Unit.WEEKS : Unit.DAYS;
+  }
+
+  private String number(double months) {
+    double value = Unit.MONTHS.to(unit(), months);
+    return CaseWords.number(unit() == Unit.DAYS ? Math.round(value) : value);
+  }
+
+  private String longest() {
+    return switch (unit()) {
+      case WEEKS -> say("place.weeks", Map.of("weeks", number(to)));
+      case DAYS -> say("place.days", Map.of("days", Math.round(Unit.MONTHS.to(Unit.DAYS, to))));
+      default -> CaseWords.months(to);
+    };
   }
 }

@@ -13,7 +13,6 @@ import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.funnel.Funnel;
-import gapwise.figure.funnel.FunnelDrawing;
 import gapwise.figure.funnel.FunnelScale;
 import java.util.List;
 import java.util.Optional;
@@ -75,7 +74,7 @@ class AnswerFunnelTest {
             .sentence();
     assertTrue(funnel.sentences().contains(said));
     assertTrue(funnel.cautions().contains(AnswerFunnel.CAUTION));
-    assertTrue(FunnelDrawing.draw(funnel, Medium.PAGE).svg().contains("Invented 11"));
+    assertTrue(funnel.draw(Medium.PAGE).get(0).svg().contains("Invented 11"));
   }
 
   @Test

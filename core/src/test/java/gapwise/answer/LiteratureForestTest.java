@@ -10,7 +10,6 @@ import gapwise.exchange.Imported;
 import gapwise.exchange.KnownEvidence;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.forest.Forest;
-import gapwise.figure.forest.ForestDrawing;
 import gapwise.figure.forest.ForestRow;
 import gapwise.figure.forest.ForestSummary;
 import gapwise.figure.value.Estimate;
@@ -140,7 +139,7 @@ class LiteratureForestTest {
   }
 
   private static String svg(Forest forest) {
-    return ForestDrawing.draw(forest, Medium.PAGE).get(0).svg();
+    return forest.draw(Medium.PAGE).get(0).svg();
   }
 
   /** Overall wording: a question that nothing answers has no result and no figure. */

@@ -3,6 +3,7 @@ package gapwise.figure;
 import gapwise.answer.DemonstrationFigures;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -11,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * Draws every figure in every medium into a folder with one page of all of them, to be looked at
@@ -46,11 +48,17 @@ public final class ContactSheet {
   private static void add(Path folder, String name, Figure figure, StringBuilder body)
       throws IOException {
     body.append("<h2>").append(name).append("</h2>\n");
-    for (Medium medium : Medium.values()) {
+    List<Setting> settings =
+        Stream.concat(
+                Stream.of(Medium.values()).map(Setting::alone),
+                Stream.of(Medium.PAGE, Medium.PHONE).map(Setting::withinPage))
+            .toList();
+    for (Setting setting : settings) {
+      String use = setting.medium().code() + (setting.withinPage() ? "-within" : "");
       int sheet = 0;
       body.append("<figure>");
-      for (Picture picture : figure.draw(medium)) {
-        String file = name.replaceAll("[^a-z0-9]+", "-") + "-" + medium.code() + "-" + ++sheet;
+      for (Picture picture : figure.draw(setting)) {
+        String file = name.replaceAll("[^a-z0-9]+", "-") + "-" + use + "-" + ++sheet;
         Files.writeString(folder.resolve(file + ".svg"), picture.svg(), StandardCharsets.UTF_8);
         body.append(
             String.format(
@@ -59,7 +67,7 @@ public final class ContactSheet {
                 file,
                 HEIGHT));
       }
-      body.append("<figcaption>").append(medium.label()).append("</figcaption></figure>\n");
+      body.append("<figcaption>").append(use).append("</figcaption></figure>\n");
     }
   }
 

@@ -2,14 +2,20 @@ package gapwise.figure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.figure.drawing.DrawnSvg;
+import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -17,6 +23,9 @@ import org.w3c.dom.Element;
 
 /** What must hold for each plot wherever it is taken to; a new plot joins {@link EveryFigure}. */
 class EveryFigureInEveryMediumTest {
+  /** Where a path begins to be drawn, and where it is drawn to along a level. */
+  private static final Pattern ACROSS = Pattern.compile("[MH]([0-9.]+)");
+
   private static final Map<String, Figure> FIGURES = EveryFigure.byName();
 
   static Stream<Arguments> each() {
@@ -81,6 +90,48 @@ class EveryFigureInEveryMediumTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("names")
+  void thePlotHasHalfOfASlideAndAThirdOfAColumn(String name) {
+    // A network has no axis; its oval takes what the words beside it leave.
+    if (!name.equals("network")) {
+      Picture slide = FIGURES.get(name).draw(Medium.SLIDE).get(0);
+      double wide = plotWidth(slide) / slide.width();
+      assertTrue(wide >= 0.5 - 1e-3, () -> "of a slide " + wide);
+      for (Picture column : FIGURES.get(name).draw(Medium.COLUMN)) {
+        double narrow = plotWidth(column) / column.width();
+        assertTrue(narrow >= 1.0 / 3, () -> "of a column " + narrow);
+      }
+    }
+  }
+
+  /** From the first to the last line of the grid; without one, along the axis. */
+  private static double plotWidth(Picture picture) {
+    DrawnSvg drawn = DrawnSvg.of(picture);
+    double grid = extent(drawn, Ink.GRID);
+    return grid > 0 ? grid : extent(drawn, Ink.SOFT);
+  }
+
+  private static double extent(DrawnSvg drawn, String colour) {
+    List<Double> across = new ArrayList<>();
+    for (Element path : drawn.all("path")) {
+      if (path.getAttribute("stroke").equals(colour)) {
+        ACROSS
+            .matcher(path.getAttribute("d"))
+            .results()
+            .forEach(found -> across.add(Double.parseDouble(found.group(1))));
+      }
+    }
+    for (Element line : drawn.all("line")) {
+      if (line.getAttribute("stroke").equals(colour)) {
+        across.add(DrawnSvg.number(line, "x1"));
+        across.add(DrawnSvg.number(line, "x2"));
+      }
+    }
+    double left = across.stream().mapToDouble(x -> x).min().orElse(0);
+    return across.stream().mapToDouble(x -> x).max().orElse(0) - left;
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("names")
   void widthsOnPaperAreThoseOfColumns(String name) {
     for (Map.Entry<Medium, Double> width :
         Map.of(Medium.COLUMN, 85.0, Medium.TWO_COLUMNS, 175.0, Medium.A4, 210.0).entrySet()) {
@@ -103,13 +154,55 @@ class EveryFigureInEveryMediumTest {
       for (Reference reference : EveryFigure.REFERENCES) {
         assertTrue(sources.contains(reference.line()), sources::toString);
       }
-      String words =
-          String.join(" ", drawn.letters().stream().map(DrawnSvg.Letters::text).toList());
+      String words = words(drawn);
       assertTrue(words.contains(figure.source().get(0)), words);
       figure.cautions().forEach(caution -> assertTrue(words.contains(caution), words));
       assertTrue(words.contains(FigureProvenance.INVENTED), words);
     }
     assertEquals(figure.sheets(medium), figure.draw(medium).size());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("names")
+  void withinAPageItHoldsItsMarksAndNothingThatThePageSays(String name) {
+    Figure figure = FIGURES.get(name);
+    for (Medium medium : List.of(Medium.PAGE, Medium.PHONE)) {
+      Picture picture = figure.draw(Setting.withinPage(medium)).get(0);
+      DrawnSvg within = DrawnSvg.of(picture);
+      String words = words(within);
+      String alone = words(DrawnSvg.of(figure.draw(medium).get(0)));
+      List<String> saidByThePage = new ArrayList<>(figure.cautions());
+      saidByThePage.addAll(
+          List.of(
+              figure.title(), String.join(" \u00b7 ", figure.source()), FigureProvenance.INVENTED));
+      for (String said : saidByThePage) {
+        assertFalse(words.contains(said), () -> said + " in " + words);
+        assertTrue(alone.contains(said), () -> said + " not in " + alone);
+      }
+      assertEquals(List.of(), within.all("metadata"));
+      assertEquals(figure.title(), within.all("title").get(0).getTextContent());
+      assertEquals(figure.description(), within.all("desc").get(0).getTextContent());
+      assertEquals(marks(DrawnSvg.of(figure.draw(medium).get(0))), marks(within), "the same marks");
+      assertTrue(picture.height() < figure.draw(medium).get(0).height());
+    }
+  }
+
+  /** What each drawn part is, in order, and how many words stand in it. */
+  private static List<String> marks(DrawnSvg drawn) {
+    return drawn.all("g").stream()
+        .map(part -> part.getAttribute("data-part") + part.getElementsByTagName("text").getLength())
+        .toList();
+  }
+
+  private static String words(DrawnSvg drawn) {
+    return String.join(" ", drawn.letters().stream().map(DrawnSvg.Letters::text).toList());
+  }
+
+  @Test
+  void onlyScreensHaveAPageRoundADrawing() {
+    for (Medium medium : List.of(Medium.SLIDE, Medium.COLUMN, Medium.TWO_COLUMNS, Medium.A4)) {
+      assertThrows(IllegalArgumentException.class, () -> Setting.withinPage(medium));
+    }
   }
 
   @ParameterizedTest(name = "{0}")

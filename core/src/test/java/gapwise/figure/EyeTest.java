@@ -8,6 +8,7 @@ import gapwise.figure.drawing.Contrast;
 import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.file.Painted;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -15,10 +16,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * What an eye refuses in a drawing: words over words, words that leave their drawing, words too
@@ -55,17 +57,23 @@ class EyeTest {
     return figures;
   }
 
+  static Stream<Setting> settings() {
+    return Stream.concat(
+        Stream.of(Medium.values()).map(Setting::alone),
+        Stream.of(Medium.PAGE, Medium.PHONE).map(Setting::withinPage));
+  }
+
   @ParameterizedTest
-  @EnumSource(Medium.class)
-  void nothingIsRefused(Medium medium) {
+  @MethodSource("settings")
+  void nothingIsRefused(Setting setting) {
     List<String> refused = new ArrayList<>();
     figures()
         .forEach(
             (name, figure) -> {
               int sheet = 0;
-              for (Picture picture : figure.draw(medium)) {
+              for (Picture picture : figure.draw(setting)) {
                 String where = name + ", sheet " + ++sheet + ": ";
-                refusals(picture, medium).forEach(each -> refused.add(where + each));
+                refusals(picture, setting.medium()).forEach(each -> refused.add(where + each));
               }
             });
     assertEquals("", String.join("\n", refused));

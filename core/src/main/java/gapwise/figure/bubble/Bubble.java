@@ -5,9 +5,9 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Quantity;
@@ -205,8 +205,8 @@ public record Bubble(
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return List.of(BubbleDrawing.draw(this, medium));
+  public List<Picture> draw(Setting setting) {
+    return List.of(BubbleDrawing.draw(this, setting));
   }
 
   @Override

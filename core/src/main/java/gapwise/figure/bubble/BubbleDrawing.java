@@ -1,8 +1,8 @@
 package gapwise.figure.bubble;
 
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
 import gapwise.figure.page.OneField;
@@ -13,8 +13,8 @@ public final class BubbleDrawing {
   private BubbleDrawing() {}
 
   /** Draws the figure. */
-  public static Picture draw(Bubble bubble, Medium medium) {
-    return new FieldPage(bubble, bubble.sentences(), medium.style(0), new Content(bubble)).draw();
+  public static Picture draw(Bubble bubble, Setting setting) {
+    return new FieldPage(bubble, bubble.sentences(), setting.style(0), new Content(bubble)).draw();
   }
 
   private record Content(Bubble bubble) implements OneField {

@@ -3,10 +3,10 @@ package gapwise.figure.curve;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Gap;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
 import java.util.ArrayList;
@@ -18,11 +18,14 @@ final class CurveDrawing {
   private static final double SHAPE_STACKED = 0.85;
   private static final double LEAST_FIELD = 120;
 
+  /** Names stand beside the plot, so that it needs more of a landscape page than other fields. */
+  private static final double WIDEST = 0.82;
+
   private CurveDrawing() {}
 
   /** One drawing; on a page of fixed height the plot takes what the words leave. */
-  static Picture draw(CurveFigure figure, Medium medium) {
-    Style style = medium.style(figure.curves().size());
+  static Picture draw(CurveFigure figure, Setting setting) {
+    Style style = setting.style(figure.curves().size());
     return new FieldPage(figure, figure.sentences(), style, new Content(figure)).draw();
   }
 
@@ -43,6 +46,11 @@ final class CurveDrawing {
         parts.add(Paragraph.of(told, sheet.margin(), sheet.room(), style.small(), 0));
       }
       return parts;
+    }
+
+    @Override
+    public double widest() {
+      return WIDEST;
     }
 
     @Override

@@ -4,8 +4,8 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.drawing.Ticks;
 import gapwise.figure.value.Check;
@@ -102,8 +102,8 @@ public record CurveFigure(
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return List.of(CurveDrawing.draw(this, medium));
+  public List<Picture> draw(Setting setting) {
+    return List.of(CurveDrawing.draw(this, setting));
   }
 
   @Override

@@ -35,11 +35,13 @@ final class CurvePlot implements PagePart {
     double longest =
         figure.curves().stream().mapToDouble(c -> style.text().width(c.name())).max().orElse(0);
     boolean beside = !sheet.stacked();
-    labels = beside ? Math.min(longest, sheet.room() * 0.26) : 0;
+    // On a slide the names stand once, beside those still followed, so that the plot is wide.
+    boolean once = sheet.landscape() && hasAtRisk();
+    labels = beside && !once ? Math.min(longest, sheet.room() * 0.26) : 0;
     double row = longest + sample() + 1.4 * gap() + halfNumber();
-    double names = beside ? Math.min(row, sheet.room() * 0.3) : 0;
+    double names = beside ? Math.min(row, sheet.room() * (once ? 0.34 : 0.3)) : 0;
     left = sheet.margin() + Math.max(names, style.small().width("100") + gap());
-    right = sheet.right() - (beside ? labels + 2.5 * gap() : style.small().width("00") / 2);
+    right = sheet.right() - (labels > 0 ? labels + 2.5 * gap() : style.small().width("00") / 2);
     ticks = figure.timeTicks();
   }
 

@@ -14,6 +14,7 @@ public record Style(Sheet sheet, Type type, Rhythm rhythm) {
    * @param unit "px" or "mm": the unit of the outer size
    * @param margin room left on all sides
    * @param stacked whether a series is stacked in lines (phone) or set in columns
+   * @param withinPage whether a page round the drawing says title, sentences, cautions and source
    */
   public record Sheet(
       double width,
@@ -21,7 +22,8 @@ public record Style(Sheet sheet, Type type, Rhythm rhythm) {
       boolean trimmed,
       String unit,
       double margin,
-      boolean stacked) {
+      boolean stacked,
+      boolean withinPage) {
     /** Height that a drawing must have; empty where it ends with its content. */
     public OptionalDouble fixedHeight() {
       return trimmed ? OptionalDouble.empty() : pageHeight;
@@ -108,8 +110,24 @@ public record Style(Sheet sheet, Type type, Rhythm rhythm) {
   }
 
   private Style resized(double width, OptionalDouble height) {
+    return on(width, height, sheet.withinPage());
+  }
+
+  /** The same where a page says the words that do not belong to the marks. */
+  Style withinPage() {
+    return on(sheet.width(), sheet.pageHeight(), true);
+  }
+
+  private Style on(double width, OptionalDouble height, boolean withinPage) {
     return new Style(
-        new Sheet(width, height, sheet.trimmed(), sheet.unit(), sheet.margin(), sheet.stacked()),
+        new Sheet(
+            width,
+            height,
+            sheet.trimmed(),
+            sheet.unit(),
+            sheet.margin(),
+            sheet.stacked(),
+            withinPage),
         type,
         rhythm);
   }

@@ -51,7 +51,7 @@ final class Styles {
    */
   private static Style roomySlide() {
     return new Style(
-        new Style.Sheet(1280, OptionalDouble.of(720), false, "px", 34, false),
+        new Style.Sheet(1280, OptionalDouble.of(720), false, "px", 34, false, false),
         new Style.Type(29, 20, 19, 16, 16),
         new Style.Rhythm(32, 21, 13, 6.5, 17, 142, 2));
   }
@@ -59,56 +59,56 @@ final class Styles {
   /** More rows at the same least size, so that methods compared stand on one slide. */
   private static Style closeSlide() {
     return new Style(
-        new Style.Sheet(1280, OptionalDouble.of(720), false, "px", 24, false),
+        new Style.Sheet(1280, OptionalDouble.of(720), false, "px", 24, false, false),
         new Style.Type(25, 18, 16.5, 16, 16),
         new Style.Rhythm(23.5, 19, 10, 5, 13, 120, 2));
   }
 
   private static Style column() {
     return new Style(
-        new Style.Sheet(321.26, OptionalDouble.of(TALLEST_IN_A_PAPER), true, "mm", 6, true),
+        new Style.Sheet(321.26, OptionalDouble.of(TALLEST_IN_A_PAPER), true, "mm", 6, true, false),
         new Style.Type(14.5, 12.5, 12.5, 12, 12),
         new Style.Rhythm(20, 15, 8, 4, 12, 100, 2));
   }
 
   private static Style twoColumns() {
     return new Style(
-        new Style.Sheet(661.42, OptionalDouble.of(TALLEST_IN_A_PAPER), true, "mm", 8, false),
+        new Style.Sheet(661.42, OptionalDouble.of(TALLEST_IN_A_PAPER), true, "mm", 8, false, false),
         new Style.Type(15.5, 12.5, 12.5, 12, 12),
         new Style.Rhythm(22, 15, 8, 4, 11, 92, 2));
   }
 
   private static Style roomyA4() {
     return new Style(
-        new Style.Sheet(793.7, OptionalDouble.of(1122.52), false, "mm", 40, false),
+        new Style.Sheet(793.7, OptionalDouble.of(1122.52), false, "mm", 40, false, false),
         new Style.Type(18, 13, 12.5, 12, 12),
         new Style.Rhythm(24, 15, 8.5, 4.2, 12, 104, 2));
   }
 
   private static Style closeA4() {
     return new Style(
-        new Style.Sheet(793.7, OptionalDouble.of(1122.52), false, "mm", 40, false),
+        new Style.Sheet(793.7, OptionalDouble.of(1122.52), false, "mm", 40, false, false),
         new Style.Type(17, 12.5, 12, 12, 12),
         new Style.Rhythm(17, 14.5, 6, 3, 9, 98, 1));
   }
 
   private static Style roomyPage() {
     return new Style(
-        new Style.Sheet(1080, TALLEST_ON_A_SCREEN, true, "px", 28, false),
+        new Style.Sheet(1080, TALLEST_ON_A_SCREEN, true, "px", 28, false, false),
         new Style.Type(22, 14.5, 14, 12, 12),
         new Style.Rhythm(27, 15, 10.5, 5, 15, 136, 2));
   }
 
   private static Style closePage() {
     return new Style(
-        new Style.Sheet(1080, TALLEST_ON_A_SCREEN, true, "px", 28, false),
+        new Style.Sheet(1080, TALLEST_ON_A_SCREEN, true, "px", 28, false, false),
         new Style.Type(22, 14.5, 12.5, 12, 12),
         new Style.Rhythm(18.5, 14.5, 7, 3.6, 10, 112, 1));
   }
 
   private static Style phone() {
     return new Style(
-        new Style.Sheet(360, TALLEST_ON_A_PHONE, true, "px", 14, true),
+        new Style.Sheet(360, TALLEST_ON_A_PHONE, true, "px", 14, true, false),
         new Style.Type(18, 13.5, 14, 12.5, 12.5),
         new Style.Rhythm(24, 16.5, 9, 5, 14, 116, 2));
   }

@@ -43,6 +43,11 @@ record Board(
     return of(forest, style, ForestColumns.of(forest, style));
   }
 
+  /** For a slide on which the plot has at least a share of the width. */
+  static Board onSlide(Forest forest, Style style, double leastPlot) {
+    return of(forest, style, ForestColumns.of(forest, style, leastPlot));
+  }
+
   /** For pooled values alone, without columns of single series. */
   static Board compared(Forest forest, Style style) {
     return of(forest, style, ForestColumns.compared(forest, style));

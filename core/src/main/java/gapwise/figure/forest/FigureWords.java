@@ -22,6 +22,9 @@ final class FigureWords {
 
   static List<PagePart> firstHead(Board board) {
     Style style = board.style();
+    if (style.sheet().withinPage()) {
+      return List.of(new ColumnHeads(board));
+    }
     List<PagePart> head = new ArrayList<>();
     head.add(
         line(board, board.forest().heading().title(), Lettering.bold(style.type().title()), 0));
@@ -128,20 +131,32 @@ final class FigureWords {
   static List<PagePart> foot(Board board, PageNumber number) {
     Forest forest = board.forest();
     Style style = board.style();
+    boolean alone = !style.sheet().withinPage();
     List<PagePart> foot = new ArrayList<>();
     Lettering caution = style.caution();
     double room = style.sheet().room();
-    foot.add(new Gap(style.type().foot() * 0.7));
-    forest
-        .cautions()
-        .forEach(each -> foot.add(Paragraph.caution(each, style.sheet().margin(), room, caution)));
-    List<String> phrases = new ArrayList<>(forest.provenance().phrases());
+    List<String> phrases = new ArrayList<>();
+    if (alone) {
+      foot.add(new Gap(style.type().foot() * 0.7));
+      for (String each : cautions(forest, style)) {
+        foot.add(Paragraph.caution(each, style.sheet().margin(), room, caution));
+      }
+      phrases.addAll(forest.provenance().phrases());
+    }
     // Printed pages lie together; a sheet on a screen stands alone, and must tell of the others.
     (style.sheet().onScreen() ? number.wordsAmong(forest.rows().size()) : number.words())
         .ifPresent(phrases::add);
-    foot.add(
-        line(board, String.join(" \u00b7 ", phrases), style.source(), style.type().foot() * 0.6));
+    if (!phrases.isEmpty()) {
+      String words = String.join(" \u00b7 ", phrases);
+      foot.add(line(board, words, style.source(), style.type().foot() * 0.6));
+    }
     return List.copyOf(foot);
+  }
+
+  /** On a slide, where height is scarce, all in one paragraph. */
+  private static List<String> cautions(Forest forest, Style style) {
+    boolean together = style.sheet().landscape() && !forest.cautions().isEmpty();
+    return together ? List.of(String.join(" ", forest.cautions())) : forest.cautions();
   }
 
   private static PagePart line(Board board, String text, Lettering lettering, double before) {

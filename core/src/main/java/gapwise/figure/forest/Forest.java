@@ -8,6 +8,7 @@ import gapwise.figure.Reference;
 import gapwise.figure.drawing.AxisWords;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.util.ArrayList;
@@ -138,13 +139,13 @@ public record Forest(
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return ForestDrawing.draw(this, medium);
+  public List<Picture> draw(Setting setting) {
+    return ForestDrawing.draw(this, setting);
   }
 
   @Override
   public int sheets(Medium medium) {
-    return ForestDrawing.sheets(this, medium);
+    return ForestDrawing.sheets(this, Setting.alone(medium));
   }
 
   @Override

@@ -52,7 +52,20 @@ record ForestColumns(
   private static final double LEAST_FOR_PLOT = 0.3;
 
   /** A slide is looked at from afar, and at its plot. */
-  private static final double LEAST_FOR_PLOT_ON_A_SLIDE = 0.44;
+  static final double PLOT_ON_A_SLIDE = 0.5;
+
+  /** This much where names would break and the rows need more slides. */
+  static final double LEAST_FOR_PLOT_ON_A_SLIDE = 0.44;
+
+  /** Between columns, in sizes of text. */
+  private static final double GAP = 1.3;
+
+  private static final double GAP_ON_A_SLIDE = 0.8;
+
+  /** Names keep room for this many sizes of text, at the cost of the plot. */
+  private static final double LEAST_FOR_NAMES = 7;
+
+  static final double LEAST_FOR_NAMES_ON_A_SLIDE = 8;
 
   /** The longer line of a heading broken in two. */
   private static final double HALF_A_HEADING = 0.6;
@@ -63,13 +76,23 @@ record ForestColumns(
   private static final double MOST_FOR_COUNTS_ON_A_SLIDE = 0.1;
 
   static ForestColumns of(Forest forest, Style style) {
+    return of(forest, style, style.sheet().landscape() ? PLOT_ON_A_SLIDE : LEAST_FOR_PLOT);
+  }
+
+  /**
+   * Columns of series.
+   *
+   * @param leastPlot share of the width that names leave to the plot as long as they have their
+   *     least room
+   */
+  static ForestColumns of(Forest forest, Style style, double leastPlot) {
     Style.Sheet sheet = style.sheet();
     double lens = style.rhythm().lensRadius();
     if (sheet.stacked()) {
       return stacked(style);
     }
     boolean slide = sheet.landscape();
-    double gap = style.type().text() * (slide ? 1 : 1.3);
+    double gap = style.type().text() * (slide ? GAP_ON_A_SLIDE : GAP);
     double values = valuesRoom(forest, style);
     double span = slide ? boneWords(forest, style) : style.rhythm().span();
     double mostCounts = slide ? MOST_FOR_COUNTS_ON_A_SLIDE : MOST_FOR_COUNTS;
@@ -77,10 +100,9 @@ record ForestColumns(
     double indent = indent(forest, style);
     double fixed = indent + span + counts + values + 4 * gap + 2 * lens;
     double mostNames = slide ? MOST_FOR_NAMES_ON_A_SLIDE : MOST_FOR_NAMES;
-    double leastPlot = slide ? LEAST_FOR_PLOT_ON_A_SLIDE : LEAST_FOR_PLOT;
     double most =
         Math.min(sheet.width() * mostNames, sheet.room() - fixed - sheet.width() * leastPlot);
-    double least = style.type().text() * (slide ? 9 : 7);
+    double least = style.type().text() * (slide ? LEAST_FOR_NAMES_ON_A_SLIDE : LEAST_FOR_NAMES);
     double label = Math.max(least, Math.min(most, labelRoom(forest, style)));
     double spanLeft = sheet.margin() + indent + label + gap;
     double countsRight = spanLeft + span + gap + counts;
@@ -124,7 +146,12 @@ record ForestColumns(
     double gap = style.type().text();
     double lens = style.rhythm().lensRadius();
     double left = sheet.margin();
-    double names = sheet.width() * MOST_FOR_METHODS;
+    double values = valuesRoom(forest, style);
+    double beside = values + 2 * gap + 2 * lens;
+    double names =
+        Math.min(
+            sheet.width() * MOST_FOR_METHODS,
+            sheet.room() - beside - sheet.width() * PLOT_ON_A_SLIDE);
     return new ForestColumns(
         left,
         left,
@@ -135,7 +162,7 @@ record ForestColumns(
         left + names,
         0,
         left + names + gap + lens,
-        sheet.right() - valuesRoom(forest, style) - gap - lens,
+        sheet.right() - values - gap - lens,
         sheet.right());
   }
 

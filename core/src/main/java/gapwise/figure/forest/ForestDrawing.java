@@ -1,8 +1,8 @@
 package gapwise.figure.forest;
 
 import gapwise.figure.drawing.Ink;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.file.FigureMetadata;
@@ -16,12 +16,12 @@ public final class ForestDrawing {
 
   /**
    * Draws the figure on as many sheets as it takes, each with its headings, axis, cautions and
-   * provenance. {@link Medium#PAGE} and {@link Medium#PHONE} give one drawing as tall as it needs,
-   * and more only where it has hundreds of series. A sheet is drawn when it is taken from the list,
-   * so that one of many costs no more than itself.
+   * provenance. A screen and a phone get one drawing as tall as it needs, and more only where it
+   * has hundreds of series. A sheet is drawn when it is taken from the list, so that one of many
+   * costs no more than itself.
    */
-  public static List<Picture> draw(Forest forest, Medium medium) {
-    return new Sheets(ForestPages.of(forest, medium));
+  public static List<Picture> draw(Forest forest, Setting setting) {
+    return new Sheets(ForestPages.of(forest, setting));
   }
 
   /** Drawings that are made when they are taken. */
@@ -44,8 +44,8 @@ public final class ForestDrawing {
   }
 
   /** How many drawings {@link #draw} gives. */
-  static int sheets(Forest forest, Medium medium) {
-    return ForestPages.of(forest, medium).size();
+  static int sheets(Forest forest, Setting setting) {
+    return ForestPages.of(forest, setting).size();
   }
 
   private static Picture picture(PageOfParts page, PageNumber number) {
@@ -61,7 +61,9 @@ public final class ForestDrawing {
     String role = links ? "group" : "img";
     Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), role, title);
     svg.element("desc", forest.description());
-    FigureMetadata.write(svg, forest);
+    if (!sheet.withinPage()) {
+      FigureMetadata.write(svg, forest);
+    }
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
     page.draw(svg, height, number);
     return new Picture(svg.end(), sheet.width(), height);

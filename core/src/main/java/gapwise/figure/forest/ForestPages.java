@@ -1,10 +1,11 @@
 package gapwise.figure.forest;
 
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -18,6 +19,11 @@ final class ForestPages {
 
   private static final double[] LARGER_ON_A_SLIDE = {1.2, 1.1, 1};
 
+  /** Shares of a slide that its plot takes, the first where rows fit. */
+  private static final double[] PLOT_ON_A_SLIDE = {
+    ForestColumns.PLOT_ON_A_SLIDE, ForestColumns.LEAST_FOR_PLOT_ON_A_SLIDE
+  };
+
   /** More rows than this are not tried on one page of fixed height. */
   private static final int MOST_ON_ONE_PAGE = 60;
 
@@ -27,55 +33,95 @@ final class ForestPages {
   /** Nor at that of names, which keep room for this many sizes of a letter. */
   private static final double LEAST_NAME = 8.5;
 
-  private final Forest forest;
-  private final Medium medium;
+  /** Widths that are worked out from each other may differ by so much. */
+  private static final double ROUNDED = 1e-6;
 
-  private ForestPages(Forest forest, Medium medium) {
+  private final Forest forest;
+  private final Setting setting;
+
+  private ForestPages(Forest forest, Setting setting) {
     this.forest = forest;
-    this.medium = medium;
+    this.setting = setting;
   }
 
-  static List<PageOfParts> of(Forest forest, Medium medium) {
-    return new ForestPages(forest, medium).pages();
+  static List<PageOfParts> of(Forest forest, Setting setting) {
+    return new ForestPages(forest, setting).pages();
   }
 
   private List<PageOfParts> pages() {
-    Style usual = medium.style(forest.rows().size());
+    Style usual = setting.style(forest.rows().size());
     if (usual.sheet().fixedHeight().isEmpty()) {
       return whole(Board.of(forest, usual));
     }
+    boolean slide = usual.sheet().landscape();
     if (forest.rows().size() <= MOST_ON_ONE_PAGE) {
-      for (Style style : largestFirst(usual)) {
-        Board board = Board.of(forest, style);
-        if (style.equals(usual) || roomy(board)) {
-          List<PageOfParts> pages = whole(board);
-          if (pages.size() == 1) {
-            return List.of(pages.get(0).spread());
-          }
+      List<PageOfParts> one =
+          slide
+              ? onOneSlide(usual)
+              : onOne(usual, style -> Board.of(forest, style), LEAST_PLOT, LEAST_NAME);
+      if (!one.isEmpty()) {
+        return one;
+      }
+    }
+    if (!slide) {
+      return whole(Board.of(forest, usual));
+    }
+    return forest.blocks().size() > 1 ? pooledFirst(usual) : onFewest(usual, this::whole);
+  }
+
+  private List<PageOfParts> onOneSlide(Style usual) {
+    for (double share : PLOT_ON_A_SLIDE) {
+      List<PageOfParts> one =
+          onOne(
+              usual,
+              style -> Board.onSlide(forest, style, share),
+              share,
+              ForestColumns.LEAST_FOR_NAMES_ON_A_SLIDE);
+      if (!one.isEmpty()) {
+        return one;
+      }
+    }
+    return List.of();
+  }
+
+  /** The one page of the largest letters that leave plot and names their room; empty for none. */
+  private List<PageOfParts> onOne(
+      Style usual, Function<Style, Board> boards, double plot, double name) {
+    for (Style style : largestFirst(usual)) {
+      Board board = boards.apply(style);
+      boolean roomy =
+          board.columns().plotWidth() + ROUNDED >= plot * style.sheet().width()
+              && board.columns().labelRoom() >= name * style.type().text();
+      if (style.equals(usual) || roomy) {
+        List<PageOfParts> pages = whole(board);
+        if (pages.size() == 1) {
+          return List.of(pages.get(0).spread());
         }
       }
     }
-    boolean compared = forest.blocks().size() > 1;
-    return usual.sheet().landscape() && compared
-        ? pooledFirst(usual)
-        : whole(Board.of(forest, usual));
+    return List.of();
   }
 
-  /** Whether letters leave names and the plot their room. */
-  private static boolean roomy(Board board) {
-    Style style = board.style();
-    return board.columns().plotWidth() >= LEAST_PLOT * style.sheet().width()
-        && board.columns().labelRoom() >= LEAST_NAME * style.type().text();
+  /** The widest plot of a slide that takes no more slides than a narrower one. */
+  private List<PageOfParts> onFewest(Style style, Function<Board, List<PageOfParts>> laid) {
+    List<PageOfParts> fewest = List.of();
+    for (double share : PLOT_ON_A_SLIDE) {
+      List<PageOfParts> pages = laid.apply(Board.onSlide(forest, style, share));
+      if (fewest.isEmpty() || pages.size() < fewest.size()) {
+        fewest = pages;
+      }
+    }
+    return fewest;
   }
 
   private List<Style> largestFirst(Style usual) {
     boolean slide = usual.sheet().landscape();
-    Style roomy = slide ? medium.style(0) : usual;
+    Style roomy = slide ? setting.style(0) : usual;
     Stream<Style> larger =
         Stream.of(slide ? LARGER_ON_A_SLIDE : LARGER_ON_PAPER)
             .flatMapToDouble(java.util.Arrays::stream)
             .mapToObj(roomy::largerBy);
-    return Stream.concat(larger, Stream.of(roomy, medium.style(Integer.MAX_VALUE)))
+    return Stream.concat(larger, Stream.of(roomy, setting.style(Integer.MAX_VALUE)))
         .distinct()
         .toList();
   }
@@ -93,11 +139,13 @@ final class ForestPages {
     if (pages.size() == 1) {
       pages.set(0, pages.get(0).spread());
     }
-    Board board = Board.of(forest, usual);
-    pages.addAll(
-        new Paginator(board, FigureWords.nextHead(board))
-            .pages(chunks(board, false), FigureWords.tailOfSeries(board, first.tail())));
+    pages.addAll(onFewest(usual, board -> series(board, first.tail())));
     return List.copyOf(pages);
+  }
+
+  private List<PageOfParts> series(Board board, int told) {
+    return new Paginator(board, FigureWords.nextHead(board))
+        .pages(chunks(board, false), FigureWords.tailOfSeries(board, told));
   }
 
   /**
@@ -110,7 +158,7 @@ final class ForestPages {
   /** One page if any letters and any tail allow it. */
   private First first() {
     First first = new First(List.of(), 0);
-    for (Style style : List.of(medium.style(0), medium.style(Integer.MAX_VALUE))) {
+    for (Style style : List.of(setting.style(0), setting.style(Integer.MAX_VALUE))) {
       Board board = Board.compared(forest, style);
       List<List<PagePart>> tails = FigureWords.tailsOfCompared(board);
       for (int tail = 0; tail < tails.size(); tail++) {

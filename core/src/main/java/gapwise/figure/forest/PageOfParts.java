@@ -30,7 +30,7 @@ record PageOfParts(
   private static final double FOR_ROWS = 0.85;
 
   /** A row grows by no more than this many times its usual height. */
-  private static final double MOST_MORE = 2;
+  private static final double MOST_MORE = 1;
 
   private Style.Sheet sheet() {
     return board.style().sheet();
@@ -61,21 +61,29 @@ record PageOfParts(
             board,
             strip,
             head,
-            plotted.stream().<PagePart>map(part -> new Roomy(part, more)).toList(),
+            plotted.stream().<PagePart>map(part -> roomy(part, more)).toList(),
             axis,
             tail);
   }
 
+  /** The name of a block stays near its first row, and the first one near the top. */
+  private PagePart roomy(PagePart part, double more) {
+    if (part instanceof BlockHead) {
+      return new Roomy(part, part.equals(plotted.get(0)) ? 0 : more / 2, 0);
+    }
+    return new Roomy(part, more / 2, more / 2);
+  }
+
   /** A part with more room above and below it. */
-  private record Roomy(PagePart part, double more) implements PagePart {
+  private record Roomy(PagePart part, double above, double below) implements PagePart {
     @Override
     public double height() {
-      return part.height() + more;
+      return above + part.height() + below;
     }
 
     @Override
     public void draw(Svg svg, double top) {
-      part.draw(svg, top + more / 2);
+      part.draw(svg, top + above);
     }
   }
 
@@ -89,8 +97,11 @@ record PageOfParts(
     if (axis.isPresent()) {
       y = Stack.draw(svg, List.of(axis.get()), y);
     }
-    Stack.draw(svg, tail, y);
+    double below = Stack.draw(svg, tail, y);
     List<PagePart> foot = FigureWords.foot(board, number);
-    Stack.draw(svg, foot, pageHeight - sheet().margin() * 0.8 - Stack.height(foot));
+    double atTheFoot = pageHeight - sheet().margin() * 0.8 - Stack.height(foot);
+    // What must be known stands near the result, also where that leaves most of a page empty.
+    boolean alone = !number.ofMany() && !sheet().landscape();
+    Stack.draw(svg, foot, alone ? Math.min(atTheFoot, below) : atTheFoot);
   }
 }

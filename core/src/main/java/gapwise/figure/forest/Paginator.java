@@ -44,10 +44,7 @@ final class Paginator {
     this.board = board;
     this.firstHead = firstHead;
     this.pageHeight = board.style().sheet().pageHeight().orElse(Double.POSITIVE_INFINITY);
-    this.strip =
-        board.forest().provenance().demonstration()
-            ? List.of(Strip.invented(board.style()))
-            : List.of();
+    this.strip = Strip.of(board.forest().provenance(), board.style());
     this.axis = new AxisFoot(board);
     this.footAndMargins =
         Stack.height(FigureWords.footOfMany(board)) + Stack.margins(board.style().sheet().margin());

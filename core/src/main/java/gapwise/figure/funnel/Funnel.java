@@ -5,8 +5,8 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.AxisWords;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Limits;
 import java.util.ArrayList;
@@ -186,8 +186,8 @@ public record Funnel(
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return List.of(FunnelDrawing.draw(this, medium));
+  public List<Picture> draw(Setting setting) {
+    return List.of(FunnelDrawing.draw(this, setting));
   }
 
   @Override

@@ -1,8 +1,8 @@
 package gapwise.figure.funnel;
 
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
 import gapwise.figure.page.OneField;
@@ -13,8 +13,8 @@ public final class FunnelDrawing {
   private FunnelDrawing() {}
 
   /** Draws the figure. */
-  public static Picture draw(Funnel funnel, Medium medium) {
-    return new FieldPage(funnel, funnel.sentences(), medium.style(0), new Content(funnel)).draw();
+  public static Picture draw(Funnel funnel, Setting setting) {
+    return new FieldPage(funnel, funnel.sentences(), setting.style(0), new Content(funnel)).draw();
   }
 
   private record Content(Funnel funnel) implements OneField {

@@ -4,8 +4,8 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.value.Check;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -144,8 +144,8 @@ public record NetworkGraph(
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return List.of(NetworkGraphDrawing.draw(this, medium));
+  public List<Picture> draw(Setting setting) {
+    return List.of(NetworkGraphDrawing.draw(this, setting));
   }
 
   @Override

@@ -3,10 +3,10 @@ package gapwise.figure.network;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
 import java.util.ArrayList;
@@ -17,8 +17,8 @@ public final class NetworkGraphDrawing {
   private NetworkGraphDrawing() {}
 
   /** Draws a graph; where it is narrow, treatments have letters that are told below. */
-  public static Picture draw(NetworkGraph graph, Medium medium) {
-    Style style = medium.style(graph.nodes().size());
+  public static Picture draw(NetworkGraph graph, Setting setting) {
+    Style style = setting.style(graph.nodes().size());
     return new FieldPage(graph, graph.sentences(), style, new Content(graph)).draw();
   }
 

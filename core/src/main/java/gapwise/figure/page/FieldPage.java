@@ -13,6 +13,7 @@ import gapwise.figure.drawing.Svg;
 import gapwise.figure.file.FigureMetadata;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /**
  * A figure that is one field between its words. Upright: title and sentences above, key, cautions
@@ -45,6 +46,11 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
     /** What stands right under the plot. */
     List<PagePart> key(Style style);
 
+    /** The largest share of a landscape page that it may take, beside few words. */
+    default double widest() {
+      return FIELD_SHARES[0];
+    }
+
     /** Height of the field where there is room. */
     double wished(Style style);
 
@@ -69,7 +75,7 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
       return drawn(plan(filling(), 1));
     }
     while (true) {
-      for (double share : FIELD_SHARES) {
+      for (double share : shares()) {
         Plan plan = plan(fitting, share);
         if (plan.height() <= fitting.sheet().pageHeight().orElseThrow()) {
           return drawn(plan);
@@ -77,6 +83,12 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
       }
       fitting = fitting.onSheetLargerBy(STEP);
     }
+  }
+
+  private double[] shares() {
+    return DoubleStream.concat(DoubleStream.of(content.widest()), DoubleStream.of(FIELD_SHARES))
+        .distinct()
+        .toArray();
   }
 
   /** On a page of fixed height the largest letters that leave the field its height. */
@@ -93,13 +105,7 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
   }
 
   private Plan plan(Style on, double share) {
-    return on.sheet().landscape()
-        ? landscape(on, share, strip(on), title(on))
-        : withField(upright(on));
-  }
-
-  private List<PagePart> strip(Style on) {
-    return figure.provenance().demonstration() ? List.of(Strip.invented(on)) : List.of();
+    return on.sheet().landscape() ? landscape(on, share) : withField(upright(on));
   }
 
   private List<PagePart> title(Style on) {
@@ -108,12 +114,15 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
 
   /** All but the field. */
   private Plan upright(Style on) {
+    if (on.sheet().withinPage()) {
+      return new Plan(on, List.of(), List.of(), List.of(), List.of(), content.key(on), 0);
+    }
     List<PagePart> head = new ArrayList<>(title(on));
     head.addAll(told(on, 0));
     List<PagePart> foot = new ArrayList<>(content.key(on));
     foot.addAll(cautions(on, 0));
     foot.add(source(on));
-    return new Plan(on, strip(on), head, List.of(), List.of(), foot, 0);
+    return new Plan(on, Strip.of(figure.provenance(), on), head, List.of(), List.of(), foot, 0);
   }
 
   private Plan withField(Plan words) {
@@ -130,7 +139,9 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
         + Stack.margins(plan.style().sheet().margin());
   }
 
-  private Plan landscape(Style on, double share, List<PagePart> strip, List<PagePart> title) {
+  private Plan landscape(Style on, double share) {
+    List<PagePart> strip = Strip.of(figure.provenance(), on);
+    List<PagePart> title = title(on);
     Style narrow = on.across(on.sheet().width() * share);
     List<PagePart> foot = List.of(source(on));
     List<PagePart> key = content.key(narrow);
@@ -167,7 +178,9 @@ public record FieldPage(Figure figure, List<String> sentences, Style style, Cont
     double height = Math.max(sheet.fixedHeight().orElse(0), plan.height());
     Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), "img", figure.title());
     svg.element("desc", figure.description());
-    FigureMetadata.write(svg, figure);
+    if (!sheet.withinPage()) {
+      FigureMetadata.write(svg, figure);
+    }
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
     double y = Stack.draw(svg, plan.strip(), 0);
     y = Stack.draw(svg, plan.title(), y + sheet.margin() * 0.7);

@@ -11,9 +11,14 @@ import java.util.List;
 
 /** A band across the drawing that says the data are invented. */
 public record Strip(Style style, List<String> lines) implements PagePart {
-  public static Strip invented(Style style) {
+  /** Of a figure: none where its data are not invented, or where the page round it says so. */
+  public static List<PagePart> of(FigureProvenance provenance, Style style) {
+    if (!provenance.demonstration() || style.sheet().withinPage()) {
+      return List.of();
+    }
     double room = style.sheet().room();
-    return new Strip(style, TextMeasure.wrap(FigureProvenance.INVENTED, lettering(style), room));
+    List<String> lines = TextMeasure.wrap(FigureProvenance.INVENTED, lettering(style), room);
+    return List.of(new Strip(style, lines));
   }
 
   private static Lettering lettering(Style style) {

@@ -7,6 +7,7 @@ import gapwise.figure.FigureProvenance;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
@@ -180,13 +181,13 @@ public record Timeline(
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return TimelineDrawing.draw(this, medium);
+  public List<Picture> draw(Setting setting) {
+    return TimelineDrawing.draw(this, setting);
   }
 
   @Override
   public int sheets(Medium medium) {
-    return TimelineDrawing.sheets(this, medium);
+    return TimelineDrawing.sheets(this, Setting.alone(medium));
   }
 
   @Override

@@ -2,10 +2,10 @@ package gapwise.figure.timeline;
 
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Lettering;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Paragraph;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Stack;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
@@ -30,8 +30,8 @@ public final class TimelineDrawing {
    * Draws the figure on as many pages as its tracks take, each with its words, key, cautions and
    * provenance; a medium without pages gives one drawing. A track is never torn.
    */
-  public static List<Picture> draw(Timeline timeline, Medium medium) {
-    Style style = fitting(timeline, medium);
+  public static List<Picture> draw(Timeline timeline, Setting setting) {
+    Style style = fitting(timeline, setting);
     List<List<PagePart>> pages = pages(timeline, style);
     List<Picture> pictures = new ArrayList<>();
     for (int i = 0; i < pages.size(); i++) {
@@ -41,12 +41,12 @@ public final class TimelineDrawing {
   }
 
   /** How many drawings {@link #draw} gives. */
-  static int sheets(Timeline timeline, Medium medium) {
-    return pages(timeline, fitting(timeline, medium)).size();
+  static int sheets(Timeline timeline, Setting setting) {
+    return pages(timeline, fitting(timeline, setting)).size();
   }
 
-  private static Style fitting(Timeline timeline, Medium medium) {
-    Style style = medium.style(0);
+  private static Style fitting(Timeline timeline, Setting setting) {
+    Style style = setting.style(0);
     if (style.sheet().fixedHeight().isPresent()) {
       for (double factor : LARGER) {
         Style larger = style.largerBy(factor);
@@ -102,17 +102,19 @@ public final class TimelineDrawing {
     String title = page.title(timeline.title());
     Svg svg = new Svg().begin(sheet.width(), height, sheet.unit(), "img", title);
     svg.element("desc", timeline.description());
-    FigureMetadata.write(svg, timeline);
+    if (!sheet.withinPage()) {
+      FigureMetadata.write(svg, timeline);
+    }
     svg.rect(0, 0, sheet.width(), height, Ink.GROUND);
     Stack.draw(svg, parts, 0);
     return new Picture(svg.end(), sheet.width(), height);
   }
 
   private static List<PagePart> head(Timeline timeline, Style style) {
-    List<PagePart> parts = new ArrayList<>();
-    if (timeline.provenance().demonstration()) {
-      parts.add(Strip.invented(style));
+    if (style.sheet().withinPage()) {
+      return List.of();
     }
+    List<PagePart> parts = new ArrayList<>(Strip.of(timeline.provenance(), style));
     double small = style.type().small();
     parts.add(line(style, timeline.title(), Lettering.bold(style.type().title()), small));
     Lettering sentence = Lettering.plain(style.type().sentence()).in(Ink.SOFT);
@@ -131,6 +133,9 @@ public final class TimelineDrawing {
   private static List<PagePart> foot(Timeline timeline, Style style, PageNumber page) {
     List<PagePart> parts = new ArrayList<>();
     parts.add(TimelineKey.of(timeline, style));
+    if (style.sheet().withinPage()) {
+      return parts;
+    }
     timeline
         .cautions()
         .forEach(

@@ -60,7 +60,7 @@ class BubbleDrawingTest {
   void theLineIsDashedBeyondTheDataAndTheSideIsNamed() {
     List<Bubble.At> curve =
         List.of(at(13, 0.5, true), at(4, 0.9, false), at(9, 0.7, false), at(17, 0.4, true));
-    String svg = BubbleDrawing.draw(figure(curve), Medium.PAGE).svg();
+    String svg = figure(curve).draw(Medium.PAGE).get(0).svg();
     assertTrue(svg.contains(">beyond the data<"), svg);
     assertTrue(svg.contains("beyond the data: a guess"), svg);
   }
@@ -68,7 +68,7 @@ class BubbleDrawingTest {
   @Test
   void aLineThatStaysWithinTheDataNamesNothingBeyond() {
     List<Bubble.At> curve = List.of(at(4, 0.9, false), at(9, 0.7, false));
-    String svg = BubbleDrawing.draw(figure(curve), Medium.PAGE).svg();
+    String svg = figure(curve).draw(Medium.PAGE).get(0).svg();
     assertFalse(svg.contains("beyond the data"), svg);
   }
 
@@ -90,7 +90,7 @@ class BubbleDrawingTest {
   void whereAllSeriesAreAlikeTheAxisStillSpansTwentyOf100() {
     for (double share : new double[] {0, 1e-9, 0.005, 0.5, 0.995, 1 - 1e-9, 1}) {
       List<Bubble.Point> alike = List.of(point(4, share, 50), point(9, share, 50));
-      String svg = BubbleDrawing.draw(figure(List.of(), alike), Medium.PAGE).svg();
+      String svg = figure(List.of(), alike).draw(Medium.PAGE).get(0).svg();
       assertFalse(svg.contains(">99.99"), () -> "at " + share + ": " + svg);
       assertFalse(svg.contains(">0.00"), () -> "at " + share + ": " + svg);
       String end = share < 0.1 ? ">20<" : share > 0.9 ? ">80<" : ">60<";

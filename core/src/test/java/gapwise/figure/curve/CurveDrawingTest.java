@@ -27,7 +27,7 @@ class CurveDrawingTest {
   @ParameterizedTest
   @EnumSource(Medium.class)
   void lettersStayInsideAndApartOnEveryMedium(Medium medium) {
-    Picture picture = CurveDrawing.draw(InventedCurves.figure(true), medium);
+    Picture picture = InventedCurves.figure(true).draw(medium).get(0);
     List<DrawnSvg.Letters> letters = DrawnSvg.of(picture).letters();
     for (int i = 0; i < letters.size(); i++) {
       DrawnSvg.Letters one = letters.get(i);
@@ -55,7 +55,7 @@ class CurveDrawingTest {
 
   @Test
   void aDrawingNamesItselfAndEveryCurve() {
-    DrawnSvg drawn = DrawnSvg.of(CurveDrawing.draw(InventedCurves.figure(true), Medium.PAGE));
+    DrawnSvg drawn = DrawnSvg.of(InventedCurves.figure(true).draw(Medium.PAGE).get(0));
     assertEquals("img", drawn.root().getAttribute("role"));
     assertEquals(InventedCurves.figure(true).title(), drawn.all("title").get(0).getTextContent());
     assertTrue(drawn.all("desc").get(0).getTextContent().contains("All series: 87 of 100 at 26"));
@@ -87,7 +87,7 @@ class CurveDrawingTest {
 
   @Test
   void patientsStillFollowedStandUnderTheAxis() {
-    DrawnSvg drawn = DrawnSvg.of(CurveDrawing.draw(InventedCurves.figure(true), Medium.PAGE));
+    DrawnSvg drawn = DrawnSvg.of(InventedCurves.figure(true).draw(Medium.PAGE).get(0));
     List<String> words = drawn.letters().stream().map(DrawnSvg.Letters::text).toList();
     for (Curve curve : InventedCurves.figure(true).curves()) {
       assertTrue(

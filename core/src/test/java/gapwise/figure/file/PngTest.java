@@ -12,7 +12,6 @@ import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.forest.Forest;
-import gapwise.figure.forest.ForestDrawing;
 import gapwise.figure.forest.InventedForests;
 import gapwise.figure.span.Span;
 import gapwise.figure.span.SpanDrawing;
@@ -32,7 +31,7 @@ class PngTest {
 
   @Test
   void aPictureHasTheWidthAskedForAndItsMarksInTheirColours() throws IOException {
-    Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
+    Picture picture = FOREST.draw(Medium.PAGE).get(0);
     byte[] bytes = Png.of(picture, pixels(1620), Map.of());
     BufferedImage image = ImageIO.read(new ByteArrayInputStream(bytes));
     assertEquals(1620, image.getWidth());
@@ -74,7 +73,7 @@ class PngTest {
   @Test
   void aDrawingOfThreeHundredSeriesCanBePainted() throws IOException {
     Forest many = InventedForests.many(300, 7);
-    Picture picture = ForestDrawing.draw(many, Medium.PAGE).get(0);
+    Picture picture = many.draw(Medium.PAGE).get(0);
     BufferedImage image =
         ImageIO.read(new ByteArrayInputStream(Png.of(picture, pixels(540), Map.of())));
     assertEquals(540, image.getWidth());
@@ -83,7 +82,7 @@ class PngTest {
 
   @Test
   void aPicturePaintedInBandsIsThatPaintedAtOnce() throws IOException {
-    Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
+    Picture picture = FOREST.draw(Medium.PAGE).get(0);
     int height = (int) Math.ceil(700 * picture.height() / picture.width());
     BufferedImage whole = painted(picture, height, 700 * height);
     BufferedImage banded = painted(picture, height, 700 * 37);
@@ -110,7 +109,7 @@ class PngTest {
 
   @Test
   void picturesThatAreTooSmallOrTooLargeAreRefused() {
-    Picture picture = ForestDrawing.draw(FOREST, Medium.PAGE).get(0);
+    Picture picture = FOREST.draw(Medium.PAGE).get(0);
     assertThrows(IllegalArgumentException.class, () -> Png.of(picture, pixels(3), Map.of()));
     assertThrows(
         IllegalArgumentException.class, () -> Png.of(picture, pixels(2_000_000), Map.of()));

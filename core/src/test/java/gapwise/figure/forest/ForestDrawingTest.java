@@ -45,8 +45,7 @@ class ForestDrawingTest {
 
   /** Each figure is drawn once for all tests that only look at it. */
   private static List<Picture> drawn(String name, Medium medium) {
-    return DRAWN.computeIfAbsent(
-        name + medium, key -> ForestDrawing.draw(FIGURES.get(name), medium));
+    return DRAWN.computeIfAbsent(name + medium, key -> FIGURES.get(name).draw(medium));
   }
 
   static Stream<Arguments> everyFigureInEveryMedium() {
@@ -147,7 +146,7 @@ class ForestDrawingTest {
   @MethodSource("everyFigureInEveryMedium")
   void theSameFigureGivesTheSameBytes(String name, Medium medium) {
     Forest forest = FIGURES.get(name);
-    assertEquals(drawn(name, medium), ForestDrawing.draw(forest, medium));
+    assertEquals(drawn(name, medium), forest.draw(medium));
   }
 
   @Test
@@ -161,7 +160,7 @@ class ForestDrawingTest {
   @Test
   void anEstimateStandsWhereTheAxisSaysAndItsBarEndsAtItsLimits() {
     Forest forest = InventedForests.twoMethods();
-    DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
+    DrawnSvg drawn = DrawnSvg.of(forest.draw(Medium.PAGE).get(0));
     Map<Double, Double> ticks = tickPositions(drawn);
     double at50 = ticks.get(50.0);
     double perUnit = (ticks.get(100.0) - at50) / 50;
@@ -179,7 +178,7 @@ class ForestDrawingTest {
   @Test
   void onALogAxisEqualRatiosTakeEqualRoom() {
     Forest forest = InventedForests.ratios();
-    DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
+    DrawnSvg drawn = DrawnSvg.of(forest.draw(Medium.PAGE).get(0));
     Map<Double, Double> ticks = tickPositions(drawn);
     double decade = ticks.get(10.0) - ticks.get(1.0);
     assertEquals(decade, ticks.get(1.0) - ticks.get(0.1), 0.02);
@@ -204,7 +203,7 @@ class ForestDrawingTest {
   @Test
   void theAreaOfALensIsProportionalToItsWeight() {
     Forest forest = InventedForests.twoMethods();
-    DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
+    DrawnSvg drawn = DrawnSvg.of(forest.draw(Medium.PAGE).get(0));
     List<Element> series = drawn.parts("series");
     double perPercent = areaPerPercent(series.get(0), forest.rows().get(0));
     for (int i = 1; i < series.size(); i++) {
@@ -220,8 +219,7 @@ class ForestDrawingTest {
 
   @Test
   void anIntervalThatLeavesTheAxisGetsAnArrowHeadAndOthersNone() {
-    DrawnSvg drawn =
-        DrawnSvg.of(ForestDrawing.draw(InventedForests.twoMethods(), Medium.PAGE).get(0));
+    DrawnSvg drawn = DrawnSvg.of(InventedForests.twoMethods().draw(Medium.PAGE).get(0));
     List<Integer> arrows =
         drawn.parts("series").stream()
             .map(
@@ -236,8 +234,7 @@ class ForestDrawingTest {
 
   @Test
   void aPooledValueIsARhombusWithItsHatchedPredictionBelow() {
-    DrawnSvg drawn =
-        DrawnSvg.of(ForestDrawing.draw(InventedForests.twoMethods(), Medium.PAGE).get(0));
+    DrawnSvg drawn = DrawnSvg.of(InventedForests.twoMethods().draw(Medium.PAGE).get(0));
     for (Element pooled : drawn.parts("pooled")) {
       List<Element> paths = DrawnSvg.children(pooled, "path");
       assertEquals(Ink.ACCENT, paths.get(0).getAttribute("fill"));
@@ -251,7 +248,7 @@ class ForestDrawingTest {
   @Test
   void aShortenedNameKeepsItsFullWordsInTheTitleOfItsRow() {
     Forest forest = InventedForests.many(300, 7);
-    DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
+    DrawnSvg drawn = DrawnSvg.of(forest.draw(Medium.PAGE).get(0));
     List<Element> series = drawn.parts("series");
     boolean shortened = false;
     for (int i = 0; i < series.size(); i++) {
@@ -264,18 +261,17 @@ class ForestDrawingTest {
 
   @Test
   void linksAreKeptAndADrawingWithLinksIsNoClosedImage() {
-    DrawnSvg linked =
-        DrawnSvg.of(ForestDrawing.draw(InventedForests.twoMethods(), Medium.PAGE).get(0));
+    DrawnSvg linked = DrawnSvg.of(InventedForests.twoMethods().draw(Medium.PAGE).get(0));
     assertEquals("group", linked.root().getAttribute("role"));
     assertEquals(4, linked.all("a").size());
-    DrawnSvg plain = DrawnSvg.of(ForestDrawing.draw(InventedForests.ratios(), Medium.PAGE).get(0));
+    DrawnSvg plain = DrawnSvg.of(InventedForests.ratios().draw(Medium.PAGE).get(0));
     assertEquals("img", plain.root().getAttribute("role"));
   }
 
   @Test
   void metadataNamesModelVersionAndDate() {
     Forest forest = InventedForests.twoMethods();
-    DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
+    DrawnSvg drawn = DrawnSvg.of(forest.draw(Medium.PAGE).get(0));
     assertEquals("2026-01-31", drawn.all("date").get(0).getTextContent());
     assertTrue(drawn.all("source").get(0).getTextContent().contains("change 412"));
     String caption = drawn.all("description").get(0).getTextContent();
@@ -284,7 +280,7 @@ class ForestDrawingTest {
 
   @Test
   void longFiguresFillSeveralPagesAndSayWhichBlockGoesOn() {
-    List<Picture> pages = ForestDrawing.draw(InventedForests.many(300, 7), Medium.A4);
+    List<Picture> pages = InventedForests.many(300, 7).draw(Medium.A4);
     assertTrue(pages.size() > 3, "pages: " + pages.size());
     String second = DrawnSvg.of(pages.get(1)).root().getTextContent();
     assertTrue(second.contains(", continued"), second);
@@ -300,7 +296,7 @@ class ForestDrawingTest {
       names = {"PAGE", "PHONE"})
   void thousandsOfSeriesAreCutIntoSheetsOfAScreenThatTellOfTheOthers(Medium medium) {
     Forest forest = InventedForests.many(2000, 7);
-    List<Picture> sheets = ForestDrawing.draw(forest, medium);
+    List<Picture> sheets = forest.draw(medium);
     assertTrue(sheets.size() > 3, "sheets: " + sheets.size());
     int series = 0;
     for (int i = 0; i < sheets.size(); i++) {
@@ -341,7 +337,7 @@ class ForestDrawingTest {
             List.of(),
             few.provenance());
     for (Medium medium : Medium.values()) {
-      String svg = ForestDrawing.draw(forest, medium).get(0).svg();
+      String svg = forest.draw(medium).get(0).svg();
       assertTrue(svg.length() < 60_000, medium + ": " + svg.length());
       assertTrue(svg.contains("\u2026 2011"), medium + " keeps the year");
     }
@@ -361,9 +357,9 @@ class ForestDrawingTest {
             from.dataDate(),
             false);
     Forest forest = InventedForests.from(invented, real);
-    String svg = ForestDrawing.draw(forest, Medium.PAGE).get(0).svg();
+    String svg = forest.draw(Medium.PAGE).get(0).svg();
     assertFalse(svg.contains(FigureProvenance.INVENTED));
-    assertNotEquals(svg, ForestDrawing.draw(invented, Medium.PAGE).get(0).svg());
+    assertNotEquals(svg, invented.draw(Medium.PAGE).get(0).svg());
   }
 
   @Test
@@ -377,7 +373,7 @@ class ForestDrawingTest {
   @Test
   void aValueWithoutASpreadIsSaidToHaveNone() {
     Forest forest = InventedForests.meansWithoutASpread();
-    String svg = ForestDrawing.draw(forest, Medium.PAGE).get(0).svg();
+    String svg = forest.draw(Medium.PAGE).get(0).svg();
     assertTrue(svg.contains("9.2 (no SD)"));
     String csv = ForestTable.of(forest).csv();
     String first = csv.lines().skip(1).findFirst().orElseThrow();

@@ -24,7 +24,7 @@ class ForestSlidesTest {
           InventedForests.many(40, 3));
 
   private static List<DrawnSvg> drawn(Forest forest, Medium medium) {
-    List<Picture> pictures = ForestDrawing.draw(forest, medium);
+    List<Picture> pictures = forest.draw(medium);
     return pictures.stream().map(DrawnSvg::of).toList();
   }
 
@@ -113,14 +113,14 @@ class ForestSlidesTest {
   }
 
   @Test
-  void thePlotIsTheWidestColumnOfASlide() {
+  void thePlotHasHalfOfTheWidthOfASlide() {
     for (Forest forest : SEVERAL) {
       for (int rows : new int[] {0, Integer.MAX_VALUE}) {
         double width = Medium.SLIDE.style(rows).sheet().width();
         ForestColumns columns = ForestColumns.of(forest, Medium.SLIDE.style(rows));
-        assertTrue(columns.plotWidth() > 0.4 * width, "series: " + columns);
+        assertTrue(columns.plotWidth() >= 0.5 * width - 1e-9, "series: " + columns);
         ForestColumns compared = ForestColumns.compared(forest, Medium.SLIDE.style(rows));
-        assertTrue(compared.plotWidth() > 0.45 * width, "compared: " + compared);
+        assertTrue(compared.plotWidth() >= 0.5 * width - 1e-9, "compared: " + compared);
       }
     }
   }

@@ -64,7 +64,7 @@ class ForestTest {
   @Test
   void aRatioWhoseLowerLimitIsZeroLeavesTheLogAxis() {
     Forest forest = forest(Quantity.ratio(), Estimate.of(.4, 0, 2.5));
-    DrawnSvg drawn = DrawnSvg.of(ForestDrawing.draw(forest, Medium.PAGE).get(0));
+    DrawnSvg drawn = DrawnSvg.of(forest.draw(Medium.PAGE).get(0));
     long arrows =
         DrawnSvg.children(drawn.parts("series").get(0), "path").stream()
             .filter(path -> path.getAttribute("fill").equals(Ink.BONE_GREY))

@@ -41,7 +41,7 @@ class FunnelDrawingTest {
   @MethodSource("everyFigureInEveryMedium")
   void everySeriesStandsOnceInsideTheField(String name, Medium medium) {
     Funnel funnel = FIGURES.get(name);
-    Picture picture = FunnelDrawing.draw(funnel, medium);
+    Picture picture = funnel.draw(medium).get(0);
     DrawnSvg drawn = DrawnSvg.of(picture);
     assertEquals(funnel.points().size(), drawn.parts("series").size());
     assertEquals(funnel.imagined().size(), drawn.parts("imagined").size());
@@ -60,7 +60,7 @@ class FunnelDrawingTest {
   @ParameterizedTest(name = "{0}, {1}")
   @MethodSource("everyFigureInEveryMedium")
   void noTextOverlapsAnotherOrLeavesTheDrawing(String name, Medium medium) {
-    Picture picture = FunnelDrawing.draw(FIGURES.get(name), medium);
+    Picture picture = FIGURES.get(name).draw(medium).get(0);
     List<DrawnSvg.Letters> letters = DrawnSvg.of(picture).letters();
     List<String> wrong = new ArrayList<>();
     for (int i = 0; i < letters.size(); i++) {
@@ -84,19 +84,19 @@ class FunnelDrawingTest {
   @MethodSource("everyFigureInEveryMedium")
   void everyDrawingSaysThatDataAreInventedAndPrintsCautions(String name, Medium medium) {
     Funnel funnel = FIGURES.get(name);
-    Picture picture = FunnelDrawing.draw(funnel, medium);
+    Picture picture = funnel.draw(medium).get(0);
     String words =
         String.join(
             " ", DrawnSvg.of(picture).letters().stream().map(DrawnSvg.Letters::text).toList());
     assertTrue(words.contains(FigureProvenance.INVENTED), words);
     funnel.cautions().forEach(caution -> assertTrue(words.contains(caution), words));
-    assertEquals(picture, FunnelDrawing.draw(funnel, medium), "the same bytes");
+    assertEquals(picture, funnel.draw(medium).get(0), "the same bytes");
   }
 
   @Test
   void aSeriesStandsAtItsEffectAndItsStandardError() {
     Funnel funnel = InventedFunnels.ratios();
-    DrawnSvg drawn = DrawnSvg.of(FunnelDrawing.draw(funnel, Medium.PAGE));
+    DrawnSvg drawn = DrawnSvg.of(funnel.draw(Medium.PAGE).get(0));
     List<Element> series = drawn.parts("series");
     double[] x = new double[16];
     double[] y = new double[16];
@@ -118,7 +118,7 @@ class FunnelDrawingTest {
 
   @Test
   void contoursDifferInShadeAndInTheirLines() {
-    DrawnSvg drawn = DrawnSvg.of(FunnelDrawing.draw(InventedFunnels.ratios(), Medium.PAGE));
+    DrawnSvg drawn = DrawnSvg.of(InventedFunnels.ratios().draw(Medium.PAGE).get(0));
     List<Element> cones = DrawnSvg.children(drawn.parts("field").get(0), "path");
     List<String> fills =
         cones.stream()

@@ -21,7 +21,7 @@ class NetworkGraphTest {
   @ValueSource(ints = {2, 3, 4, 5, 6, 8})
   void wordsAndNumbersStandInsideAndApartInEveryWidth(int treatments) {
     for (Medium medium : Medium.values()) {
-      Picture picture = NetworkGraphDrawing.draw(InventedNetworks.complete(treatments), medium);
+      Picture picture = InventedNetworks.complete(treatments).draw(medium).get(0);
       List<DrawnSvg.Letters> letters = DrawnSvg.of(picture).letters();
       for (int i = 0; i < letters.size(); i++) {
         DrawnSvg.Letters one = letters.get(i);
@@ -45,7 +45,7 @@ class NetworkGraphTest {
         new NetworkGraph(
             "x", List.of(), nodes, cross, List.of(), InventedNetworks.complete(4).provenance());
     for (Medium medium : Medium.values()) {
-      DrawnSvg drawn = DrawnSvg.of(NetworkGraphDrawing.draw(graph, medium));
+      DrawnSvg drawn = DrawnSvg.of(graph.draw(medium).get(0));
       // The lines are the upright and the level axis of the oval.
       DrawnSvg.Letters upright = letters(drawn, "7");
       DrawnSvg.Letters level = letters(drawn, "9");
@@ -66,7 +66,7 @@ class NetworkGraphTest {
   @Test
   void everyPairHasItsLineAndItsNumberAndThickerMeansMore() {
     NetworkGraph graph = InventedNetworks.complete(4);
-    DrawnSvg drawn = DrawnSvg.of(NetworkGraphDrawing.draw(graph, Medium.PAGE));
+    DrawnSvg drawn = DrawnSvg.of(graph.draw(Medium.PAGE).get(0));
     assertEquals(6, drawn.all("line").size());
     for (int i = 0; i < 6; i++) {
       for (int j = 0; j < 6; j++) {
@@ -86,8 +86,7 @@ class NetworkGraphTest {
 
   @Test
   void aListenerHearsTreatmentsPairsCautionsAndThatDataAreInvented() {
-    DrawnSvg drawn =
-        DrawnSvg.of(NetworkGraphDrawing.draw(InventedNetworks.complete(3), Medium.PHONE));
+    DrawnSvg drawn = DrawnSvg.of(InventedNetworks.complete(3).draw(Medium.PHONE).get(0));
     assertEquals("Which methods studies compare", drawn.all("title").get(0).getTextContent());
     String told = drawn.all("desc").get(0).getTextContent();
     assertTrue(told.contains("External frame: 20 patients, 2 studies."), told);

@@ -25,9 +25,8 @@ class TimelineDrawingTest {
   @ParameterizedTest
   @EnumSource(Medium.class)
   void noWordsMeetOthersOrLeaveTheDrawing(Medium medium) {
-    TimelineDrawing.draw(InventedTimelines.oneCase(), medium)
-        .forEach(TimelineDrawingTest::noWordsMeet);
-    TimelineDrawing.draw(threeClocks(), medium).forEach(TimelineDrawingTest::noWordsMeet);
+    InventedTimelines.oneCase().draw(medium).forEach(TimelineDrawingTest::noWordsMeet);
+    threeClocks().draw(medium).forEach(TimelineDrawingTest::noWordsMeet);
   }
 
   private static void noWordsMeet(Picture picture) {
@@ -67,7 +66,7 @@ class TimelineDrawingTest {
   @ParameterizedTest
   @EnumSource(Medium.class)
   void tracksThatDoNotFitOnePageStandOnFurtherOnesWithKeyAndCautions(Medium medium) {
-    List<Picture> pages = TimelineDrawing.draw(threeClocks(), medium);
+    List<Picture> pages = threeClocks().draw(medium);
     assertEquals(pages.size(), threeClocks().sheets(medium));
     int tracks = 0;
     for (Picture page : pages) {
@@ -83,7 +82,7 @@ class TimelineDrawingTest {
 
   @Test
   void slidesOfACaseAreSixteenToNineAndNumbered() {
-    List<Picture> slides = TimelineDrawing.draw(threeClocks(), Medium.SLIDE);
+    List<Picture> slides = threeClocks().draw(Medium.SLIDE);
     assertTrue(slides.size() > 1);
     for (int i = 0; i < slides.size(); i++) {
       assertEquals(16.0 / 9, slides.get(i).width() / slides.get(i).height(), 1e-9);
@@ -94,7 +93,7 @@ class TimelineDrawingTest {
 
   @Test
   void eachPhaseStandsOnEachClockAndTheWordsOfTheFigureSayAllItShows() {
-    Picture picture = TimelineDrawing.draw(InventedTimelines.oneCase(), Medium.PAGE).get(0);
+    Picture picture = InventedTimelines.oneCase().draw(Medium.PAGE).get(0);
     assertEquals(4, picture.svg().split("data-part=\"phase\"", -1).length - 1);
     assertEquals(2, picture.svg().split("data-part=\"track\"", -1).length - 1);
     String description = DrawnSvg.of(picture).all("desc").get(0).getTextContent();
@@ -128,8 +127,8 @@ class TimelineDrawingTest {
 
   @Test
   void theSameValueGivesTheSameBytesAndAPicture() {
-    List<Picture> one = TimelineDrawing.draw(InventedTimelines.oneCase(), Medium.SLIDE);
-    assertEquals(one, TimelineDrawing.draw(InventedTimelines.oneCase(), Medium.SLIDE));
+    List<Picture> one = InventedTimelines.oneCase().draw(Medium.SLIDE);
+    assertEquals(one, InventedTimelines.oneCase().draw(Medium.SLIDE));
     FigureFile.Wish slide = new FigureFile.Wish(Medium.SLIDE, 1, Optional.empty());
     byte[] png = FigureFile.of(InventedTimelines.oneCase(), FileKind.PNG, slide);
     assertArrayEquals(png, FigureFile.of(InventedTimelines.oneCase(), FileKind.PNG, slide));

@@ -7,7 +7,6 @@ import gapwise.figure.drawing.DrawnSvg;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.forest.Forest;
-import gapwise.figure.forest.ForestDrawing;
 import gapwise.figure.forest.ForestTable;
 import gapwise.figure.forest.InventedForests;
 import java.util.Optional;
@@ -122,7 +121,7 @@ class ShownTest {
   void sentenceRowAndTableShowTheSameText() {
     Forest forest = InventedForests.twoMethods();
     String pooled = Shown.estimate(forest.measure(), forest.pooled().get(1).estimate());
-    Picture picture = ForestDrawing.draw(forest, Medium.PAGE).get(0);
+    Picture picture = forest.draw(Medium.PAGE).get(0);
     assertEquals(
         Optional.of(pooled),
         DrawnSvg.of(picture).letters().stream()

@@ -6,8 +6,6 @@ import gapwise.claim.ClaimForest;
 import gapwise.claim.Verdict;
 import gapwise.claim.Verdict.Examined;
 import gapwise.claim.Verdict.Refused;
-import gapwise.figure.drawing.Medium;
-import gapwise.figure.forest.ForestDrawing;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
@@ -124,9 +122,8 @@ public final class ClaimPage {
         .map(
             figure ->
                 new ClaimView.Drawn(
-                    new TwoWidths(
-                        ForestDrawing.draw(figure.drawn(), Medium.PAGE).get(0).inline(),
-                        ForestDrawing.draw(figure.drawn(), Medium.PHONE).get(0).inline()),
+                    TwoWidths.of(figure.drawn()),
+                    figure.some(),
                     TakeFigure.of(
                         ClaimAddress.FIGURE, address.without(List.of("ways", "differ")), figure)));
   }

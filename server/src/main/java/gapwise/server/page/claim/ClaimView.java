@@ -130,7 +130,7 @@ public sealed interface ClaimView {
   }
 
   /** The figure, and its files. */
-  record Drawn(TwoWidths drawing, TakeFigure take) {}
+  record Drawn(TwoWidths drawing, Optional<String> some, TakeFigure take) {}
 
   /** A link to take instead. */
   record Link(String words, String href) {}

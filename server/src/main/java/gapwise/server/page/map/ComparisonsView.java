@@ -12,9 +12,7 @@ import gapwise.answer.grid.Tally;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.Reference;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.network.NetworkGraph;
-import gapwise.figure.network.NetworkGraphDrawing;
 import gapwise.sentence.Counted;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
@@ -46,7 +44,7 @@ public record ComparisonsView(
     List<Missing> missing) {
 
   /** The network, and its files. */
-  public record Graph(TwoWidths drawing, TakeFigure take) {}
+  public record Graph(String title, TwoWidths drawing, TakeFigure take) {}
 
   /**
    * A pair.
@@ -128,9 +126,8 @@ public record ComparisonsView(
 
     private static Graph drawn(Address address, NetworkGraph graph) {
       return new Graph(
-          new TwoWidths(
-              NetworkGraphDrawing.draw(graph, Medium.PAGE).inline(),
-              NetworkGraphDrawing.draw(graph, Medium.PHONE).inline()),
+          graph.title(),
+          TwoWidths.of(graph),
           TakeFigure.of(MapPage.COMPARISONS_FILES, address, graph));
     }
 

@@ -4,9 +4,7 @@ import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Method;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.timeline.Timeline;
-import gapwise.figure.timeline.TimelineDrawing;
 import gapwise.place.CaseSketch;
 import gapwise.place.CaseTimeline;
 import gapwise.place.PatientCase;
@@ -108,8 +106,7 @@ public final class CasePage {
   private static Entered drawn(Address address, PatientCase patientCase, Edition edition) {
     return new Entered(
         Optional.of(patientCase),
-        CaseSketch.of(patientCase, edition)
-            .map(figure -> TimelineDrawing.draw(figure, Medium.PHONE).get(0).inline()),
+        CaseSketch.of(patientCase, edition).map(Entered.Drawing::of),
         CourseLines.of(patientCase.course()),
         CourseRows.leftOut(address),
         List.of());
@@ -143,9 +140,7 @@ public final class CasePage {
   private static CaseView.Drawn drawn(Timeline timeline, Address address) {
     return new CaseView.Drawn(
         timeline,
-        new TwoWidths(
-            TimelineDrawing.draw(timeline, Medium.PAGE).get(0).inline(),
-            TimelineDrawing.draw(timeline, Medium.PHONE).get(0).inline()),
+        TwoWidths.of(timeline),
         TakeFigure.of("/api/v1/case", CourseRows.alone(address), timeline));
   }
 }

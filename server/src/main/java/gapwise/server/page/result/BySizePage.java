@@ -15,8 +15,6 @@ import gapwise.answer.QuestionWords;
 import gapwise.answer.SizeBands;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.figure.bubble.Bubble;
-import gapwise.figure.bubble.BubbleDrawing;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.value.Shown;
 import gapwise.problem.Problem;
 import gapwise.search.SearchAnswer;
@@ -106,9 +104,7 @@ public final class BySizePage {
     return new BySizeView.Drawn(
         bubble,
         figure.whole().points().size(),
-        new TwoWidths(
-            BubbleDrawing.draw(bubble, Medium.PAGE).inline(),
-            BubbleDrawing.draw(bubble, Medium.PHONE).inline()),
+        TwoWidths.of(bubble),
         TakeFigure.of("/api/v1/by-size", address, figure));
   }
 

@@ -10,9 +10,7 @@ import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.Large;
 import gapwise.answer.QuestionWords;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.funnel.Funnel;
-import gapwise.figure.funnel.FunnelDrawing;
 import gapwise.figure.funnel.FunnelTable;
 import gapwise.problem.Problem;
 import gapwise.selection.Question;
@@ -79,9 +77,7 @@ public final class FunnelPage {
     Funnel funnel = figure.drawn();
     return new FunnelView.Drawn(
         funnel,
-        new TwoWidths(
-            FunnelDrawing.draw(funnel, Medium.PAGE).inline(),
-            FunnelDrawing.draw(funnel, Medium.PHONE).inline()),
+        TwoWidths.of(funnel),
         FunnelTable.of(funnel).lines(),
         TakeFigure.of("/api/v1/funnel", address, figure));
   }

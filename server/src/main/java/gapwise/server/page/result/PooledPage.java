@@ -10,13 +10,10 @@ import gapwise.answer.ComparisonAlert;
 import gapwise.answer.Edition;
 import gapwise.answer.Large;
 import gapwise.answer.MethodTable;
-import gapwise.answer.ModelWords;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
 import gapwise.evidence.vocabulary.Method;
-import gapwise.figure.drawing.Medium;
 import gapwise.figure.forest.Forest;
-import gapwise.figure.forest.ForestDrawing;
 import gapwise.figure.forest.ForestTable;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
@@ -107,7 +104,6 @@ public final class PooledPage {
                     MethodsView.of(table, address, answer.question().among().defect().isPresent())),
         drawn(address, AnswerForest.large(answer, result, edition)),
         Statistics.of(result),
-        ModelWords.model(result.plan()),
         formula(result.plan()),
         PooledNotes.aboutNumbers(result),
         PooledNotes.aboutStudies(result),
@@ -138,9 +134,7 @@ public final class PooledPage {
   private static PooledView.Drawn drawn(Address address, Large<Forest> figure) {
     Forest forest = figure.drawn();
     return new PooledView.Drawn(
-        new TwoWidths(
-            ForestDrawing.draw(forest, Medium.PAGE).get(0).inline(),
-            ForestDrawing.draw(forest, Medium.PHONE).get(0).inline()),
+        TwoWidths.of(forest),
         ForestTable.of(forest).lines(),
         TakeFigure.of("/api/v1/forest", address, figure),
         figure.some());

@@ -171,7 +171,6 @@ public sealed interface PooledView {
    * @param methods the same side by side; empty where there are not several methods
    * @param figure the figure
    * @param statistics the numbers of heterogeneity
-   * @param model model and interval in words
    * @param formula address of its formula
    * @param aboutNumbers what must be known of the pooled numbers
    * @param aboutStudies notes about single studies
@@ -182,7 +181,6 @@ public sealed interface PooledView {
       Optional<MethodsView> methods,
       Drawn figure,
       List<Statistics.Line> statistics,
-      String model,
       String formula,
       List<String> aboutNumbers,
       List<String> aboutStudies,
