@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.rows.SelectionRows;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
@@ -34,6 +35,12 @@ public final class QuestionPlan {
    */
   public static Optional<ObjectNode> of(Selection selection, String title, boolean byMethod) {
     return of(selection.settled(), title, byMethod);
+  }
+
+  /** The same for the groups of one method, each word of a detail pooled by itself. */
+  public static Optional<ObjectNode> splitBy(Selection selection, String title, DetailKind detail) {
+    return of(selection, title, false)
+        .map(plan -> plan.put("subgroup", detail.code()).put("subgroupBlanks", "apart"));
   }
 
   private static Optional<ObjectNode> of(

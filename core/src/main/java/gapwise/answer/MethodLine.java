@@ -1,15 +1,14 @@
 package gapwise.answer;
 
-import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What is known of one method, as a line beside other methods.
+ * What is known of one method, or of one word of a detail, as a line beside others.
  *
- * @param method what was done
+ * @param of what was done
  * @param counted events of all counted, or how many were counted; empty where nothing is known
  * @param series how many series, and of how many studies; empty where there are none
  * @param lengths how the missing bone of the series fits the question; empty where there are none
@@ -17,14 +16,14 @@ import java.util.Optional;
  * @param told the same in sentences; empty where there is nothing to tell
  */
 public record MethodLine(
-    Method method,
+    GroupName of,
     String counted,
     String series,
     String lengths,
     Finding finding,
     Optional<Told> told) {
   public MethodLine {
-    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(of, "of");
     Objects.requireNonNull(finding, "finding");
     Objects.requireNonNull(told, "told");
   }
