@@ -17,6 +17,8 @@ public enum SpreadBasis {
   RANGE,
   /** The mean of what middle half and range give. */
   QUARTILES_AND_RANGE,
+  /** From a t test of its mean against that of another arm, as if both had the same. */
+  TEST,
   /** From nothing: none is printed and none can be worked out. */
   NONE;
 
@@ -46,6 +48,15 @@ public enum SpreadBasis {
       return range ? QUARTILES_AND_RANGE : QUARTILES;
     }
     return range ? RANGE : NONE;
+  }
+
+  /**
+   * The same of a row, which a test of its mean against another arm's gives one where all fails.
+   */
+  public static SpreadBasis of(SelectedRow row, QuantitySummary summary, Conversions conversions) {
+    SpreadBasis alone = of(summary, conversions);
+    boolean open = alone == NONE && conversions != Conversions.NONE && summary.mean().isPresent();
+    return open && TestedMeans.of(row, summary.unit()).isPresent() ? TEST : alone;
   }
 
   /** Whether it is worked out from what is printed instead. */

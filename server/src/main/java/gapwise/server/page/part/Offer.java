@@ -59,7 +59,7 @@ public record Offer(String words, String link, String href) {
         || row.speaksOf().isEmpty()) {
       return false;
     }
-    SpreadBasis basis = SpreadBasis.of(quantity.summary(), conversions);
+    SpreadBasis basis = SpreadBasis.of(row, quantity.summary(), conversions);
     boolean median = quantity.summary().mean().isEmpty() && basis != SpreadBasis.NONE;
     return median || basis.isWorkedOut();
   }
