@@ -26,10 +26,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/**
- * An answer by method, or of one method by the words of a detail, each with its rows in order of
- * missing bone, shortest first.
- */
+/** An answer by method or words of a detail, each with its rows in order of missing bone. */
 public final class Blocks {
   /** What the analysis says of a study whose mean has no logarithm. */
   private static final String MEAN_OF_ZERO = "mean-not-positive";

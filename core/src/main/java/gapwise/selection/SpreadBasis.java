@@ -1,6 +1,9 @@
 package gapwise.selection;
 
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.TestedMeans;
+import gapwise.evidence.unit.Unit;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** From what the standard deviation of a row comes, by what stands beside its mean or median. */
@@ -56,7 +59,12 @@ public enum SpreadBasis {
   public static SpreadBasis of(SelectedRow row, QuantitySummary summary, Conversions conversions) {
     SpreadBasis alone = of(summary, conversions);
     boolean open = alone == NONE && conversions != Conversions.NONE && summary.mean().isPresent();
-    return open && TestedMeans.of(row, summary.unit()).isPresent() ? TEST : alone;
+    return open && tested(row, summary.unit()).isPresent() ? TEST : alone;
+  }
+
+  /** The t test of a row's mean against that of another arm; empty for most. */
+  public static Optional<TestedMeans> tested(SelectedRow row, Unit unit) {
+    return row.report().flatMap(own -> TestedMeans.of(row.study(), own, row.speaksOf(), unit));
   }
 
   /** Whether it is worked out from what is printed instead. */

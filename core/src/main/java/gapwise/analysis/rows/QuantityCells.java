@@ -6,11 +6,11 @@ import gapwise.analysis.result.Result;
 import gapwise.effect.FiveNumbers;
 import gapwise.effect.SpreadConversion;
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.TestedMeans;
 import gapwise.selection.Conversions;
 import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.SpreadBasis;
-import gapwise.selection.TestedMeans;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -76,7 +76,7 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
     }
     int n = patients.getAsInt();
     if (basis == SpreadBasis.TEST) {
-      return fromTest(TestedMeans.of(row, summary.unit()).orElseThrow(), warnings);
+      return fromTest(SpreadBasis.tested(row, summary.unit()).orElseThrow(), warnings);
     }
     OptionalDouble deviation = workedOut(basis, summary, n);
     if (deviation.isPresent()) {

@@ -26,6 +26,7 @@ public record CarriedQuestion(Address address) {
           "outcome",
           QuestionAddress.CONVERSIONS,
           QuestionAddress.COUNTED,
+          QuestionAddress.OVERLAP,
           QuestionAddress.SPLIT);
 
   /** What a case has in common with a question, under the same name. */

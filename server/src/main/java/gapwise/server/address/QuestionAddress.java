@@ -11,6 +11,7 @@ import gapwise.selection.Conversions;
 import gapwise.selection.CountedAs;
 import gapwise.selection.DefinitionAsked;
 import gapwise.selection.Question;
+import gapwise.selection.Question.SuspectedOverlap;
 import gapwise.selection.UnstatedClock;
 import java.util.List;
 import java.util.Optional;
@@ -19,8 +20,8 @@ import java.util.Set;
 /**
  * Reads a question to the evidence, for pages, plots and the API, from an address: {@code outcome},
  * {@code clock}, {@code unstated-clock} (keep, leave-out), {@code least} (patients of a series),
- * {@code definition}, {@code conversions}, {@code counted}, {@code split} (a detail of the method),
- * and the filters.
+ * {@code definition}, {@code conversions}, {@code counted}, {@code suspected-overlap} (keep,
+ * leave-out), {@code split} (a detail of the method), and the filters.
  */
 public final class QuestionAddress {
   /** The name of a definition. */
@@ -38,9 +39,12 @@ public final class QuestionAddress {
   /** The name of the detail of the method by which a pooled result is split. */
   public static final String SPLIT = "split";
 
+  /** The name of the rule for studies that may share patients. */
+  public static final String OVERLAP = "suspected-overlap";
+
   /** Names that belong to a question and to no list of groups. */
   public static final List<String> OWN_NAMES =
-      List.of("clock", "least", DEFINITION, UNSTATED_CLOCK, CONVERSIONS, COUNTED, SPLIT);
+      List.of("clock", "least", DEFINITION, UNSTATED_CLOCK, CONVERSIONS, COUNTED, OVERLAP, SPLIT);
 
   private QuestionAddress() {}
 
@@ -57,6 +61,8 @@ public final class QuestionAddress {
     Optional<DefinitionAsked> definition = definition(address);
     Conversions conversions = word(address, CONVERSIONS, Conversions.class).orElse(Conversions.ALL);
     Optional<CountedAs> counted = word(address, COUNTED, CountedAs.class);
+    SuspectedOverlap overlap =
+        word(address, OVERLAP, SuspectedOverlap.class).orElse(SuspectedOverlap.KEEP);
     return Filters.outcome(address)
         .map(
             asked ->
@@ -64,7 +70,8 @@ public final class QuestionAddress {
                     .withUnstatedClock(unstated)
                     .withDefinition(definition)
                     .withConversions(conversions)
-                    .withCountedAs(counted));
+                    .withCountedAs(counted)
+                    .withSuspectedOverlap(overlap));
   }
 
   /**

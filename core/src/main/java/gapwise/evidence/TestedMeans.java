@@ -1,11 +1,5 @@
-package gapwise.selection;
+package gapwise.evidence;
 
-import gapwise.evidence.Arm;
-import gapwise.evidence.OutcomeReport;
-import gapwise.evidence.QuantitySummary;
-import gapwise.evidence.ReportedValue;
-import gapwise.evidence.Scope;
-import gapwise.evidence.TestOfMeans;
 import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Standing;
 import java.util.Optional;
@@ -13,26 +7,30 @@ import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
- * The mean of a row and the mean of another arm of its study that a t test compares, of the same
+ * The mean of an arm and the mean of another arm of its study that a t test compares, of the same
  * outcome at the same time on the same clock.
  *
  * @param difference of the means in a unit, not 0
- * @param patients of the row
+ * @param patients of the arm
  * @param others of the other arm
  * @param test with its printed numbers
  */
 public record TestedMeans(double difference, int patients, int others, TestOfMeans test) {
 
-  /** The first such test of the study that is about a row; empty for most. */
-  public static Optional<TestedMeans> of(SelectedRow row, Unit unit) {
-    if (row.report().filter(own -> own.scope() instanceof Scope.OneArm).isEmpty()
-        || row.isOfPart()) {
+  /**
+   * The first such test of a study that is about a report; empty for most.
+   *
+   * @param own of one whole arm
+   * @param patients of whom it tells, where that is known
+   */
+  public static Optional<TestedMeans> of(
+      Study study, OutcomeReport own, OptionalInt patients, Unit unit) {
+    if (!(own.scope() instanceof Scope.OneArm) || own.subgroup().isPresent()) {
       return Optional.empty();
     }
-    OutcomeReport own = row.report().get();
-    return row.study().outcomes().stream()
+    return study.outcomes().stream()
         .filter(other -> isComparable(own, other))
-        .flatMap(other -> between(row, own, other, unit).stream())
+        .flatMap(other -> between(study, own, patients, other, unit).stream())
         .findFirst();
   }
 
@@ -48,14 +46,13 @@ public record TestedMeans(double difference, int patients, int others, TestOfMea
   }
 
   private static Optional<TestedMeans> between(
-      SelectedRow row, OutcomeReport own, OutcomeReport other, Unit unit) {
+      Study study, OutcomeReport own, OptionalInt patients, OutcomeReport other, Unit unit) {
     Optional<TestOfMeans> test =
         Stream.concat(
                 own.tested().filter(one -> other.scope().armIds().contains(one.against())).stream(),
-                other.tested().filter(one -> row.arm().id().equals(one.against())).stream())
+                other.tested().filter(one -> own.scope().armIds().contains(one.against())).stream())
             .findFirst();
-    OptionalInt patients = row.speaksOf();
-    OptionalInt others = patients(row, other);
+    OptionalInt others = patients(study, other);
     if (test.isEmpty()
         || patients.isEmpty()
         || others.isEmpty()
@@ -76,7 +73,7 @@ public record TestedMeans(double difference, int patients, int others, TestOfMea
             new TestedMeans(difference, patients.getAsInt(), others.getAsInt(), test.get()));
   }
 
-  private static OptionalInt patients(SelectedRow row, OutcomeReport other) {
+  private static OptionalInt patients(Study study, OutcomeReport other) {
     if (other.value() instanceof ReportedValue.Quantity quantity
         && quantity.summary().n().isPresent()) {
       return quantity.summary().n();
@@ -84,7 +81,7 @@ public record TestedMeans(double difference, int patients, int others, TestOfMea
     if (other.followed().isPresent()) {
       return other.followed();
     }
-    return row.study()
+    return study
         .arm(other.scope().armIds().get(0))
         .map(Arm::baseline)
         .map(baseline -> baseline.patients())
