@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.rows.SelectionRows;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
@@ -16,8 +17,8 @@ public final class QuestionPlan {
   private QuestionPlan() {}
 
   /**
-   * The plan: proportions by the posterior of their exact likelihood; means by the posterior of
-   * random effects, on the log scale what cannot be negative, else as they are; both with the usual
+   * The plan: proportions and rates by the posterior of their exact likelihood; means by that of
+   * random effects, on the log scale what cannot be negative, else as they are; all with the usual
    * priors, as the simulation in docs/methods/coverage.md advises, and with the answer under half
    * and under twice the usual scale of tau; blocks by method. Empty for phases, which are listed
    * and not pooled.
@@ -28,12 +29,16 @@ public final class QuestionPlan {
 
   /**
    * The plan for a question whose rows are known. Of what one patient can have several it is for a
-   * mean or for a rate for each patient, as most rows can be pooled: rates by their exact
-   * likelihood, events over patients, with limits by Student's t, since no prior of them was tried
-   * by simulation.
+   * mean or for a rate for each patient, events over patients, as most rows can be pooled.
    */
   public static Optional<ObjectNode> of(Selection selection, String title, boolean byMethod) {
     return of(selection.settled(), title, byMethod);
+  }
+
+  /** The same for the groups of one method, each word of a detail pooled by itself. */
+  public static Optional<ObjectNode> splitBy(Selection selection, String title, DetailKind detail) {
+    return of(selection, title, false)
+        .map(plan -> plan.put("subgroup", detail.code()).put("subgroupBlanks", "apart"));
   }
 
   private static Optional<ObjectNode> of(
@@ -52,9 +57,8 @@ public final class QuestionPlan {
       plan.put("likelihood", "exact");
     } else if (!measure.equals("mean")) {
       plan.put("scale", "log");
-      plan.put("model", "exact-likelihood");
-      plan.put("interval", "t-k-minus-1");
-      plan.put("predictionInterval", "t-k-minus-2");
+      posterior(plan, "halfNormal", 0.5, 2);
+      plan.put("likelihood", "exact");
     } else if (outcome.isNeverNegative()) {
       // Log of the mean with the variance of the delta method (Hedges, Gurevitch and Curtis,
       // Ecology

@@ -34,6 +34,15 @@ public final class AnswerForest {
   /** Said where methods stand side by side. */
   public static final String NO_COMPARISON = say("answer.no-comparison");
 
+  /**
+   * Said where what a result pools by itself stands side by side: methods, or words of a detail.
+   */
+  public static String noComparison(Result result) {
+    return Blocks.split(result)
+        .map(kind -> say("answer.no-comparison-of-details", Map.of("detail", kind.shortLabel())))
+        .orElse(NO_COMPARISON);
+  }
+
   private final Answer answer;
   private final Outcome outcome;
   private final Quantity measure;
@@ -87,7 +96,7 @@ public final class AnswerForest {
     List<String> sentences =
         new ArrayList<>(
             blocks.size() > 1
-                ? List.of(NO_COMPARISON)
+                ? List.of(noComparison(result))
                 : Blocks.told(answer, result).stream().map(Told::sentence).toList());
     some.ifPresent(sentences::add);
     return new Forest(
@@ -142,7 +151,7 @@ public final class AnswerForest {
 
   private Block block(Blocks.Block block, int most) {
     return new Block(
-        block.method().label(),
+        block.of().label(),
         Large.largest(block.lines(), most, line -> line.row().speaksOf().orElse(0)).stream()
             .flatMap(line -> estimate(line).map(value -> row(line, value)).stream())
             .toList(),
@@ -254,7 +263,7 @@ public final class AnswerForest {
                       ? told
                       : say(
                           "answer.of-method",
-                          Map.of("method", block.method().shortLabel(), "told", told)))
+                          Map.of("method", block.of().shortLabel(), "told", told)))
           .ifPresent(notes::add);
     }
   }

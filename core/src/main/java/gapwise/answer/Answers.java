@@ -10,6 +10,7 @@ import gapwise.analysis.moderators.RegressionResult;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.SelectionRows;
 import gapwise.analysis.synthesis.SynthesisResult;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
 import java.nio.file.Path;
@@ -84,7 +85,25 @@ public final class Answers {
 
   /** The answer to a question: pooled by itself for each method where there are several. */
   public Answer ask(Question question) {
-    return pooled(selections.apply(question).byMethod());
+    return ask(question, Optional.empty());
+  }
+
+  /**
+   * The answer split by a detail of the method: groups of patients of which a paper states one word
+   * of it pooled by themselves, those of which it states none apart. By method, as without it,
+   * where the groups are of several methods or none of them states it.
+   */
+  public Answer ask(Question question, Optional<DetailKind> split) {
+    Selection selection = selections.apply(question).byMethod();
+    return pooled(selection, split.filter(kind -> canBeSplit(selection, kind)));
+  }
+
+  /** Whether rows are of one method and some state the detail. */
+  private static boolean canBeSplit(Selection selection, DetailKind kind) {
+    return !severalMethods(selection)
+        && selection.rows().stream()
+            .flatMap(row -> row.arm().listedDetails().stream())
+            .anyMatch(one -> one.kind().equals(kind));
   }
 
   /**
@@ -92,22 +111,28 @@ public final class Answers {
    * table of many answers: the numbers are the same, and cost a third.
    */
   public static Answer numbers(Selection selection) {
-    Optional<ObjectNode> plan = plan(selection);
+    Optional<ObjectNode> plan = plan(selection, Optional.<DetailKind>empty());
     plan.ifPresent(json -> json.remove("priorSensitivity"));
     return new Answer(selection, plan, plan.map(json -> run(selection, json)));
   }
 
   /** The same from rows that were selected already. */
   static Answer pooled(Selection selection) {
-    Optional<ObjectNode> plan = plan(selection);
+    return pooled(selection, Optional.empty());
+  }
+
+  private static Answer pooled(Selection selection, Optional<DetailKind> split) {
+    Optional<ObjectNode> plan = plan(selection, split);
     return new Answer(selection, plan, plan.map(json -> run(selection, json)));
   }
 
-  private static Optional<ObjectNode> plan(Selection selection) {
+  private static Optional<ObjectNode> plan(Selection selection, Optional<DetailKind> split) {
+    String title = QuestionWords.of(selection.question());
     return selection.rows().isEmpty()
         ? Optional.empty()
-        : QuestionPlan.of(
-            selection, QuestionWords.of(selection.question()), severalMethods(selection));
+        : split
+            .map(kind -> QuestionPlan.splitBy(selection, title, kind))
+            .orElseGet(() -> QuestionPlan.of(selection, title, severalMethods(selection)));
   }
 
   /**

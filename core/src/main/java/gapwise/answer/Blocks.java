@@ -7,6 +7,7 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
@@ -25,7 +26,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** An answer by method, each with its rows in order of missing bone, shortest first. */
+/** An answer by method or words of a detail, each with its rows in order of missing bone. */
 public final class Blocks {
   /** What the analysis says of a study whose mean has no logarithm. */
   private static final String MEAN_OF_ZERO = "mean-not-positive";
@@ -56,8 +57,9 @@ public final class Blocks {
   }
 
   /**
-   * One method.
+   * One method, or one word of a detail.
    *
+   * @param of which of them
    * @param summary its pooled value; empty where there is none, or none that says something
    * @param open the average that says next to nothing, so that it is not given; else empty
    * @param onlyLimit 1 if every patient had the event and 0 if none had, so that there is no pooled
@@ -65,7 +67,7 @@ public final class Blocks {
    * @param posterior where the model gives one
    */
   record Block(
-      Method method,
+      GroupName of,
       List<Line> lines,
       Optional<Result.Summary> summary,
       Optional<Estimate> open,
@@ -73,7 +75,7 @@ public final class Blocks {
       Result.Heterogeneity heterogeneity,
       Optional<BayesianResult> posterior) {
     private static Block of(
-        Method method,
+        GroupName name,
         List<Line> lines,
         Result result,
         Optional<Result.Summary> summary,
@@ -86,7 +88,7 @@ public final class Blocks {
               .map(one -> PooledValue.average(one.shown()))
               .filter(average -> PooledValue.saysNextToNothing(average, shares));
       return new Block(
-          method,
+          name,
           lines,
           summary.filter(one -> open.isEmpty()),
           open,
@@ -135,8 +137,34 @@ public final class Blocks {
   }
 
   static List<Block> of(Answer answer, Result result) {
-    Map<Method, List<Line>> byMethod = new LinkedHashMap<>();
     List<Line> lines = lines(answer, result);
+    return split(result)
+        .map(kind -> byDetail(kind, lines, result))
+        .orElseGet(() -> byMethod(lines, result));
+  }
+
+  /** The detail that a result is split by; empty where it is not. */
+  public static Optional<DetailKind> split(Result result) {
+    return GroupName.split(result.plan().path("subgroup").asText());
+  }
+
+  private static List<Block> byDetail(DetailKind kind, List<Line> lines, Result result) {
+    List<Method> methods =
+        lines.stream().map(line -> line.row().arm().method().principal()).distinct().toList();
+    Method method = methods.size() == 1 ? methods.get(0) : Method.SEVERAL;
+    Map<GroupName, List<Line>> byWord =
+        lines.stream()
+            .sorted(Comparator.comparingDouble(Blocks::length))
+            .collect(
+                Collectors.groupingBy(line -> GroupName.of(line.row(), method, Optional.of(kind))));
+    return GroupName.all(method, kind).stream()
+        .filter(byWord::containsKey)
+        .map(name -> block(name, byWord.getOrDefault(name, List.of()), result))
+        .toList();
+  }
+
+  private static List<Block> byMethod(List<Line> lines, Result result) {
+    Map<Method, List<Line>> byMethod = new LinkedHashMap<>();
     Stream.concat(Method.vocabulary().all().stream(), Stream.of(Method.SEVERAL))
         .forEach(
             method -> {
@@ -152,18 +180,18 @@ public final class Blocks {
     if (byMethod.size() > 1 && SynthesisResult.of(result).groups().isEmpty()) {
       // What is pooled over methods is the value of none of them.
       List<Line> together = byMethod.values().stream().flatMap(List::stream).toList();
-      return List.of(block(Method.SEVERAL, together, result));
+      return List.of(block(GroupName.of(Method.SEVERAL), together, result));
     }
     return byMethod.entrySet().stream()
-        .map(entry -> block(entry.getKey(), entry.getValue(), result))
+        .map(entry -> block(GroupName.of(entry.getKey()), entry.getValue(), result))
         .toList();
   }
 
-  private static Block block(Method method, List<Line> lines, Result result) {
+  private static Block block(GroupName name, List<Line> lines, Result result) {
     SynthesisResult synthesis = SynthesisResult.of(result);
     if (synthesis.groups().isEmpty()) {
       return Block.of(
-          method,
+          name,
           lines,
           result,
           synthesis.summary(),
@@ -171,9 +199,9 @@ public final class Blocks {
           synthesis.heterogeneity().orElse(NOT_KNOWN),
           synthesis.bayesian());
     }
-    Optional<SubgroupsResult.Subgroup> own = synthesis.group(method.code());
+    Optional<SubgroupsResult.Subgroup> own = synthesis.group(name.level());
     return Block.of(
-        method,
+        name,
         lines,
         result,
         own.flatMap(SubgroupsResult.Subgroup::summary),
@@ -248,7 +276,7 @@ public final class Blocks {
         .orElse(List.of());
   }
 
-  /** The sentences of an answer, one method after another. */
+  /** The sentences of an answer, one method or word of a detail after another. */
   public static List<Told> told(Answer answer, Result result) {
     return of(answer, result).stream()
         .map(block -> Told.of(answer.question().outcome(), block))

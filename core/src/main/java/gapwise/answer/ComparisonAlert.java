@@ -2,24 +2,24 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.result.Result;
 import gapwise.evidence.ArmDefect;
 import gapwise.evidence.ArmFollowUp;
 import gapwise.evidence.ArmInfection;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Design;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
 import gapwise.sentence.Counted;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
@@ -27,13 +27,13 @@ import java.util.stream.Collectors;
  * What differs between the groups of patients behind results of several methods, so that nobody
  * reads results side by side as a comparison.
  *
- * @param lines methods in the order of the vocabulary, two or more
+ * @param lines methods, or words of one detail, in the order of the vocabulary, two or more
  */
 public record ComparisonAlert(List<Line> lines) {
   /**
-   * The patients of one method in words.
+   * The patients of one method, or of one word of a detail, in words.
    *
-   * @param method the method
+   * @param of which of them
    * @param series number of series
    * @param patients patients or limbs that the numbers speak of
    * @param missingBone middle of the series' means and medians, and shortest to longest
@@ -42,7 +42,7 @@ public record ComparisonAlert(List<Line> lines) {
    * @param designs designs with their numbers, best first
    */
   public record Line(
-      Method method,
+      GroupName of,
       int series,
       String patients,
       String missingBone,
@@ -57,34 +57,55 @@ public record ComparisonAlert(List<Line> lines) {
     }
   }
 
+  /** The detail that the lines are words of; empty where they are methods. */
+  public Optional<DetailKind> split() {
+    return lines.get(0).of().split();
+  }
+
+  /** What the lines are, as the head of their column. */
+  public String head() {
+    return split().map(DetailKind::heading).orElseGet(() -> say("answer.head-of-methods"));
+  }
+
   /** The alert for rows of several methods; empty where there is one method or none. */
   public static Optional<ComparisonAlert> of(List<SelectedRow> rows) {
-    List<Method> order = Method.vocabulary().all();
-    Map<Integer, List<SelectedRow>> byMethod =
+    return of(
+        rows, Method.vocabulary().all().stream().map(GroupName::of).toList(), Optional.empty());
+  }
+
+  /** The alert for rows of one method that differ in a detail; empty where they do not. */
+  static Optional<ComparisonAlert> of(List<SelectedRow> rows, DetailKind split) {
+    return rows.stream()
+        .findFirst()
+        .map(row -> row.arm().method().principal())
+        .flatMap(method -> of(rows, GroupName.all(method, split), Optional.of(split)));
+  }
+
+  /** The alert for what an answer pools by itself. */
+  public static Optional<ComparisonAlert> of(Answer answer, Result result) {
+    List<SelectedRow> rows = answer.selection().rows();
+    return Blocks.split(result).map(split -> of(rows, split)).orElseGet(() -> of(rows));
+  }
+
+  private static Optional<ComparisonAlert> of(
+      List<SelectedRow> rows, List<GroupName> order, Optional<DetailKind> split) {
+    Map<GroupName, List<SelectedRow>> groups =
         rows.stream()
             .filter(row -> !row.isOfSeveralMethods())
             .collect(
                 Collectors.groupingBy(
-                    row -> order.indexOf(row.arm().method().principal()),
-                    TreeMap::new,
-                    Collectors.toList()));
-    if (byMethod.size() < 2) {
-      return Optional.empty();
-    }
-    List<Line> lines = new ArrayList<>();
-    byMethod.forEach((place, ofMethod) -> lines.add(line(order.get(place), ofMethod)));
-    return Optional.of(new ComparisonAlert(lines));
+                    row -> GroupName.of(row, row.arm().method().principal(), split)));
+    List<Line> lines =
+        order.stream()
+            .filter(groups::containsKey)
+            .map(name -> line(name, groups.getOrDefault(name, List.of())))
+            .toList();
+    return lines.size() < 2 ? Optional.empty() : Optional.of(new ComparisonAlert(lines));
   }
 
-  private static Line line(Method method, List<SelectedRow> rows) {
+  private static Line line(GroupName of, List<SelectedRow> rows) {
     return new Line(
-        method,
-        rows.size(),
-        patients(rows),
-        bone(rows),
-        infected(rows),
-        followed(rows),
-        designs(rows));
+        of, rows.size(), patients(rows), bone(rows), infected(rows), followed(rows), designs(rows));
   }
 
   private static String patients(List<SelectedRow> rows) {

@@ -1,6 +1,5 @@
 package gapwise.answer;
 
-import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
 import java.util.List;
@@ -8,9 +7,9 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What is known of one method, as a line beside other methods.
+ * What is known of one method, or of one word of a detail, as a line beside others.
  *
- * @param method what was done
+ * @param of what was done
  * @param counted events of all counted, or how many were counted; empty where nothing is known
  * @param series how many series, and of how many studies; empty where there are none
  * @param lengths how the missing bone of the series fits the question; empty where there are none
@@ -19,7 +18,7 @@ import java.util.Optional;
  * @param rows the rows that it speaks of, each with its part
  */
 public record MethodLine(
-    Method method,
+    GroupName of,
     String counted,
     String series,
     String lengths,
@@ -27,7 +26,7 @@ public record MethodLine(
     Optional<Told> told,
     List<WeighedRow> rows) {
   public MethodLine {
-    Objects.requireNonNull(method, "method");
+    Objects.requireNonNull(of, "of");
     Objects.requireNonNull(finding, "finding");
     Objects.requireNonNull(told, "told");
     rows = List.copyOf(rows);

@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
 import gapwise.evidence.ReportedValue;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
@@ -25,71 +26,98 @@ import java.util.stream.Collectors;
 
 /**
  * An answer of several methods, a line each in the order of the vocabulary, those without a study
- * too. The numbers are those of {@link Told} and of the figure.
+ * too; or of one method the words of the detail that it is split by. The numbers are those of
+ * {@link Told} and of the figure.
  *
  * @param measure what the numbers are
- * @param lines one for each method that was asked about
+ * @param split the detail; empty where the lines are methods
+ * @param lines one for each method that was asked about, or for each word
  */
-public record MethodTable(Quantity measure, List<MethodLine> lines) {
+public record MethodTable(Quantity measure, Optional<DetailKind> split, List<MethodLine> lines) {
   public MethodTable {
     Objects.requireNonNull(measure, "measure");
+    Objects.requireNonNull(split, "split");
     lines = List.copyOf(lines);
   }
 
   /**
-   * The table of an answer; empty where fewer than two methods have rows, which is no table.
+   * The table of an answer; empty where fewer than two lines have rows, which is no table.
    *
-   * @param reporting methods of which some group reports the outcome, whether it can be used or not
+   * @param reporting codes of methods and of words of details of which some group reports the
+   *     outcome, whether it can be used or not
    */
-  public static Optional<MethodTable> of(Answer answer, Result result, Set<Method> reporting) {
+  public static Optional<MethodTable> of(Answer answer, Result result, Set<String> reporting) {
     List<Blocks.Block> blocks = Blocks.of(answer, result);
-    return blocks.size() < 2 ? Optional.empty() : Optional.of(table(answer, blocks, reporting));
+    return blocks.size() < 2
+        ? Optional.empty()
+        : Optional.of(table(answer, blocks, Blocks.split(result), reporting));
   }
 
   /** The same with as few methods as there are, for a table of several outcomes. */
-  public static MethodTable column(Answer answer, Set<Method> reporting) {
+  public static MethodTable column(Answer answer, Set<String> reporting) {
     return table(
         answer,
         answer.result().map(result -> Blocks.of(answer, result)).orElse(List.of()),
+        Optional.empty(),
         reporting);
   }
 
   private static MethodTable table(
-      Answer answer, List<Blocks.Block> blocks, Set<Method> reporting) {
+      Answer answer,
+      List<Blocks.Block> blocks,
+      Optional<DetailKind> split,
+      Set<String> reporting) {
     Outcome outcome = answer.question().outcome();
-    Map<Method, Blocks.Block> known =
-        blocks.stream().collect(Collectors.toMap(Blocks.Block::method, Function.identity()));
-    Set<String> asked = answer.question().among().methods();
+    Map<GroupName, Blocks.Block> known =
+        blocks.stream().collect(Collectors.toMap(Blocks.Block::of, Function.identity()));
     List<MethodLine> lines = new ArrayList<>();
-    for (Method method : Method.vocabulary().all()) {
-      Optional.ofNullable(known.get(method))
+    for (GroupName name : names(split, blocks)) {
+      Optional.ofNullable(known.get(name))
           .map(block -> line(answer, outcome, block))
-          .or(
-              () ->
-                  asked.isEmpty() || asked.contains(method.code())
-                      ? Optional.of(empty(method, reporting.contains(method)))
-                      : Optional.empty())
+          .or(() -> without(answer, name, reporting))
           .ifPresent(lines::add);
     }
-    return new MethodTable(Told.measure(outcome, answer.selection().rows()), lines);
+    return new MethodTable(Told.measure(outcome, answer.selection().rows()), split, lines);
   }
 
-  private static MethodLine empty(Method method, boolean reporting) {
-    return new MethodLine(
-        method,
-        "",
-        "",
-        "",
-        reporting ? new MethodLine.NothingUsable() : new MethodLine.NoStudy(),
-        Optional.empty(),
-        List.of());
+  /** What the lines are, as the head of their column. */
+  public String head() {
+    return split.map(DetailKind::heading).orElseGet(() -> say("answer.head-of-methods"));
+  }
+
+  private static List<GroupName> names(Optional<DetailKind> split, List<Blocks.Block> blocks) {
+    return split
+        .map(kind -> GroupName.all(blocks.get(0).of().method(), kind))
+        .orElseGet(() -> Method.vocabulary().all().stream().map(GroupName::of).toList());
+  }
+
+  /** A line without rows; none for methods that were not asked for, and for silence. */
+  private static Optional<MethodLine> without(
+      Answer answer, GroupName name, Set<String> reporting) {
+    Set<String> asked = answer.question().among().methods();
+    boolean lacks =
+        name.split().isPresent() || asked.isEmpty() || asked.contains(name.method().code());
+    return name.facetCode()
+        .filter(code -> lacks)
+        .map(
+            code ->
+                new MethodLine(
+                    name,
+                    "",
+                    "",
+                    "",
+                    reporting.contains(code)
+                        ? new MethodLine.NothingUsable()
+                        : new MethodLine.NoStudy(),
+                    Optional.empty(),
+                    List.of()));
   }
 
   private static MethodLine line(Answer answer, Outcome outcome, Blocks.Block block) {
     MethodLine.Finding finding = finding(block);
     List<SelectedRow> rows = rows(block, finding);
     return new MethodLine(
-        block.method(),
+        block.of(),
         counted(outcome, rows),
         People.series(rows).words(),
         MethodLengths.words(answer.question(), rows),

@@ -21,7 +21,7 @@ public final class MovedByRisk {
    * @param without the answer of those that stay
    */
   public static List<String> told(Answer every, Answer without) {
-    Map<Method, Blocks.Block> left = byMethod(without);
+    Map<GroupName, Blocks.Block> left = byMethod(without);
     List<String> told = new ArrayList<>();
     byMethod(every)
         .forEach(
@@ -30,13 +30,13 @@ public final class MovedByRisk {
     return told;
   }
 
-  private static Map<Method, Blocks.Block> byMethod(Answer answer) {
-    Map<Method, Blocks.Block> blocks = new LinkedHashMap<>();
+  private static Map<GroupName, Blocks.Block> byMethod(Answer answer) {
+    Map<GroupName, Blocks.Block> blocks = new LinkedHashMap<>();
     answer
         .result()
         .map(result -> Blocks.of(answer, result))
         .orElse(List.of())
-        .forEach(block -> blocks.put(block.method(), block));
+        .forEach(block -> blocks.put(block.of(), block));
     return blocks;
   }
 
@@ -48,7 +48,7 @@ public final class MovedByRisk {
       return Optional.empty();
     }
     Map<String, Object> values = new LinkedHashMap<>();
-    values.put("method", before.method().label());
+    values.put("method", before.of().label());
     values.put("before", value(answer, before));
     values.put("all", all);
     if (after.isEmpty()) {

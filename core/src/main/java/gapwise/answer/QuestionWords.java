@@ -14,6 +14,7 @@ import gapwise.figure.value.Shown;
 import gapwise.search.SearchRequest;
 import gapwise.selection.Conversions;
 import gapwise.selection.Question;
+import gapwise.selection.Question.SuspectedOverlap;
 import gapwise.selection.UnstatedClock;
 import gapwise.wording.Defects;
 import gapwise.wording.FollowUps;
@@ -69,6 +70,9 @@ public final class QuestionWords {
     }
     if (question.conversions() == Conversions.NONE && question.outcome().isMeasured()) {
       parts.add(say("answer.among-as-printed"));
+    }
+    if (question.suspectedOverlap() == SuspectedOverlap.LEAVE_OUT) {
+      parts.add(say("answer.among-without-suspected"));
     }
     among
         .years()

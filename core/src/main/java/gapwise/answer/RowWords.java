@@ -73,11 +73,12 @@ record RowWords(Outcome outcome, Conversions conversions) {
     if (!(line.row().value() instanceof ReportedValue.Quantity quantity) || !used) {
       return Optional.empty();
     }
-    return switch (SpreadBasis.of(quantity.summary(), conversions)) {
+    return switch (SpreadBasis.of(line.row(), quantity.summary(), conversions)) {
       case PRINTED, NONE -> Optional.empty();
       case STANDARD_ERROR -> Optional.of(say("answer.row-spread-from-standard-error"));
       case LIMITS -> Optional.of(say("answer.row-spread-from-limits"));
       case QUARTILES -> Optional.of(say("answer.row-spread-from-quartiles"));
+      case TEST -> Optional.of(say("answer.row-spread-from-test"));
       case RANGE -> Optional.of(say("answer.row-spread-from-range"));
       case QUARTILES_AND_RANGE -> Optional.of(say("answer.row-spread-from-quartiles-and-range"));
     };

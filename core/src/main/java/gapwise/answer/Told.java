@@ -4,7 +4,6 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.analysis.result.Result;
 import gapwise.evidence.unit.Unit;
-import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
@@ -24,7 +23,7 @@ import java.util.stream.Stream;
  * whole numbers of 100 or in the unit of the outcome, with how sure it is; then what another centre
  * may see.
  *
- * @param heading the method
+ * @param heading the method, or the word of a detail
  * @param lead what stands before the value in its sentence, with the blank between them; may be
  *     empty
  * @param value the pooled value, such as "90 of 100"; empty where there is none
@@ -60,7 +59,7 @@ public record Told(
     }
     if (block.onlyLimit().isPresent()) {
       boolean everybody = block.onlyLimit().getAsDouble() > 0;
-      return atLimit(outcome, block.method(), block.rows(), everybody);
+      return atLimit(outcome, block.of(), block.rows(), everybody);
     }
     if (block.meansOfZero() == block.lines().size()) {
       return allZero(block);
@@ -74,7 +73,7 @@ public record Told(
         .orElseGet(
             () ->
                 new Told(
-                    block.method().label(),
+                    block.of().label(),
                     "",
                     Optional.empty(),
                     say("told.no-average"),
@@ -90,7 +89,7 @@ public record Told(
     Optional<String> count = PlainCount.inSeries(outcome, rows);
     boolean ofOneStudy = People.series(rows).ofOneStudy();
     return new Told(
-        block.method().label(),
+        block.of().label(),
         count
             .map(
                 counted ->
@@ -128,7 +127,7 @@ public record Told(
     String limits = Shown.limits(measure, one.limits());
     Optional<String> count = PlainCount.of(outcome, rows);
     return new Told(
-        block.method().label(),
+        block.of().label(),
         count
             .map(
                 counted ->
@@ -168,7 +167,7 @@ public record Told(
         .map(
             count ->
                 new Told(
-                    block.method().label(),
+                    block.of().label(),
                     "",
                     Optional.empty(),
                     say(
@@ -179,7 +178,7 @@ public record Told(
         .orElseGet(
             () ->
                 new Told(
-                    block.method().label(),
+                    block.of().label(),
                     "",
                     Optional.empty(),
                     say("told.average-open", values),
@@ -195,7 +194,7 @@ public record Told(
   private static Told allZero(Blocks.Block block) {
     int series = block.lines().size();
     return new Told(
-        block.method().label(),
+        block.of().label(),
         "",
         Optional.empty(),
         say("told.mean-of-zero", Map.of("series", series)),
@@ -241,14 +240,14 @@ public record Told(
 
   /** Everybody or nobody, by a model that gives no average then. */
   private static Told atLimit(
-      Outcome outcome, Method method, List<SelectedRow> rows, boolean everybody) {
+      Outcome outcome, GroupName of, List<SelectedRow> rows, boolean everybody) {
     List<String> then = new ArrayList<>();
     if (isCountedOtherwise(outcome, rows)) {
       then.add(from(rows));
     }
     then.add(say("told.limit"));
     return new Told(
-        method.label(),
+        of.label(),
         "",
         Optional.empty(),
         PlainCount.atLimit(outcome, rows, everybody),

@@ -55,7 +55,7 @@ final class ClaimWays {
     return new Ways(say("claim.ways-of-each"), lines, notes);
   }
 
-  /** The series of one method, held against the pooled value of the other as if that were sure. */
+  /** The series of one method, held against the middle centre of the other as if that were sure. */
   private void separate(Claim.Side own, Claim.Side other, boolean first) {
     OptionalDouble threshold = pooled(other);
     if (group(own).map(SubgroupsResult.Subgroup::studies).orElse(0) < 2) {
@@ -112,6 +112,10 @@ final class ClaimWays {
         .flatMap(result -> SynthesisResult.of(result).group(side.method().code()));
   }
 
+  /**
+   * The middle centre, and not the average over centres: what the ways of the other method tell is
+   * the middle too, and like stands against like.
+   */
   private OptionalDouble pooled(Claim.Side side) {
     return group(side)
         .flatMap(SubgroupsResult.Subgroup::summary)

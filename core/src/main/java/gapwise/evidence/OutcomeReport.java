@@ -35,6 +35,7 @@ import java.util.TreeMap;
  * @param money currency and price year of a cost
  * @param test the p value or test statistic printed beside it, in the words of the paper; shown,
  *     and used in no analysis
+ * @param tested the same in numbers, of a mean against that of another arm
  * @param standing whether it counts
  * @param provenance place in the paper and words
  * @param missing why template columns are empty, by column
@@ -54,6 +55,7 @@ public record OutcomeReport(
     Optional<Phase> phase,
     Optional<Money> money,
     Optional<String> test,
+    Optional<TestOfMeans> tested,
     Standing standing,
     Provenance provenance,
     SortedMap<String, Missing> missing,
@@ -73,6 +75,7 @@ public record OutcomeReport(
     Objects.requireNonNull(phase, "phase");
     Objects.requireNonNull(money, "money");
     Objects.requireNonNull(test, "test");
+    Objects.requireNonNull(tested, "tested");
     Objects.requireNonNull(standing, "standing");
     Objects.requireNonNull(provenance, "provenance");
     missing = Collections.unmodifiableSortedMap(new TreeMap<>(missing));
@@ -100,6 +103,7 @@ public record OutcomeReport(
     builder.phase = phase;
     builder.money = money;
     builder.test = test;
+    builder.tested = tested;
     builder.standing = standing;
     builder.provenance = provenance;
     builder.missing = missing;
@@ -122,6 +126,7 @@ public record OutcomeReport(
     private Optional<Phase> phase = Optional.empty();
     private Optional<Money> money = Optional.empty();
     private Optional<String> test = Optional.empty();
+    private Optional<TestOfMeans> tested = Optional.empty();
     private Standing standing = Standing.COUNTS;
     private Provenance provenance = Provenance.NOWHERE;
     private SortedMap<String, Missing> missing = new TreeMap<>();
@@ -183,6 +188,11 @@ public record OutcomeReport(
       return this;
     }
 
+    public Builder tested(TestOfMeans value) {
+      tested = Optional.of(value);
+      return this;
+    }
+
     public Builder standing(Standing value) {
       standing = value;
       return this;
@@ -219,6 +229,7 @@ public record OutcomeReport(
           phase,
           money,
           test,
+          tested,
           standing,
           provenance,
           missing,

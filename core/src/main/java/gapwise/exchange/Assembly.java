@@ -93,8 +93,8 @@ final class Assembly {
           row,
           Keys.STUDY,
           "study-without-arms",
-          "The sheet arms has no row of this study. Add one for each group of patients; a case report"
-              + " has one arm with one patient.");
+          "The sheet arms has no row of this study. Add one for each group of patients; a case"
+              + " report has one arm with one patient.");
     }
     for (StudyDraft.Placed<?> placed : draft.outcomes()) {
       requireArms(draft, OutcomeSheet.SHEET, placed);
@@ -113,7 +113,7 @@ final class Assembly {
         add(
             sheet,
             placed.row(),
-            index == 0 ? Keys.ARM : OutcomeSheet.AGAINST,
+            index == 0 ? Keys.ARM : OutcomeSheet.naming(placed.value(), index),
             "unknown-arm",
             "Study '"
                 + draft.id()

@@ -5,6 +5,7 @@ import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.Subgroup;
+import gapwise.evidence.TestOfMeans;
 import gapwise.evidence.unit.Duration;
 import gapwise.evidence.unit.Money;
 import gapwise.evidence.vocabulary.Clock;
@@ -90,8 +91,9 @@ final class OutcomeSheet {
               "test_words",
               "Test, as printed",
               "P value or test statistic beside the number, with what it compares. Kept and shown;"
-                  + " no analysis uses it.")
+                  + " analyses use the three columns after it.")
           .like("t = 2.4, p = 0.02, against group B");
+  private static final TestFields TESTED = new TestFields();
   private static final Field<Standing> STANDING =
       Field.of(
           "standing",
@@ -116,7 +118,9 @@ final class OutcomeSheet {
     fields.addAll(List.of(FOLLOWED, SUBGROUP, DEFECT_FROM, DEFECT_TO));
     fields.add(VALUE.fields().get(3));
     fields.addAll(VALUE.fields().subList(15, VALUE.fields().size()));
-    fields.addAll(List.of(AGAINST, PHASE, CURRENCY, PRICE_YEAR, TEST, STANDING));
+    fields.addAll(List.of(AGAINST, PHASE, CURRENCY, PRICE_YEAR, TEST));
+    fields.addAll(TESTED.fields());
+    fields.add(STANDING);
     fields.addAll(ProvenanceFields.fields());
     return fields;
   }
@@ -141,7 +145,20 @@ final class OutcomeSheet {
       report(row, Optional.empty());
     }
     Optional<OutcomeReport> sound = report.filter(r -> row.isSound());
-    return study.map(id -> new OutcomeRow(id, scope.map(Scope::armIds).orElse(List.of()), sound));
+    List<String> arms = new ArrayList<>(scope.map(Scope::armIds).orElse(List.of()));
+    sound.flatMap(OutcomeReport::tested).map(TestOfMeans::against).ifPresent(arms::add);
+    return study.map(id -> new OutcomeRow(id, arms, sound));
+  }
+
+  /** The column that names one of the further arms of a row. */
+  static Field<String> naming(Optional<?> value, int index) {
+    boolean tested =
+        value
+            .filter(OutcomeReport.class::isInstance)
+            .map(report -> ((OutcomeReport) report).scope().armIds().size())
+            .filter(ofScope -> index >= ofScope)
+            .isPresent();
+    return tested ? TESTED.against() : AGAINST;
   }
 
   private static Optional<Scope> scope(RowReader row, String arm, Optional<String> against) {
@@ -176,6 +193,7 @@ final class OutcomeSheet {
     Optional<Phase> phase = row.get(PHASE);
     Optional<Money> money = money(row);
     Optional<String> test = row.get(TEST);
+    Optional<TestOfMeans> tested = TESTED.read(row);
     Optional<Standing> standing = row.get(STANDING);
     Optional<String> note = row.get(ProvenanceFields.NOTE);
     started.ifPresent(
@@ -190,6 +208,7 @@ final class OutcomeSheet {
           phase.ifPresent(report::phase);
           money.ifPresent(report::money);
           test.ifPresent(report::test);
+          tested.ifPresent(report::tested);
           standing.ifPresent(report::standing);
           note.ifPresent(report::note);
           report.provenance(ProvenanceFields.read(row));
@@ -253,6 +272,7 @@ final class OutcomeSheet {
     row.put(PHASE, report.phase());
     report.money().ifPresent(money -> write(row, money));
     row.put(TEST, report.test());
+    report.tested().ifPresent(tested -> TESTED.write(row, tested));
     if (report.standing() != Standing.COUNTS) {
       row.put(STANDING, report.standing());
     }

@@ -1,5 +1,6 @@
 package gapwise.report;
 
+import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.subgroups.SubgroupsResult;
 import gapwise.analysis.synthesis.SynthesisResult;
@@ -43,6 +44,12 @@ final class PartWords {
       return;
     }
     telling.say("subgroups", Map.of("column", settings.word("subgroup")));
+    boolean blanks =
+        made.listOfGroups().stream()
+            .anyMatch(group -> group.level().equals(PoolingPlan.Groups.NOT_STATED));
+    if (blanks && settings.is("subgroupBlanks", "apart")) {
+      telling.say("subgroups.apart");
+    }
     if (settings.is("model", "random-effects")) {
       telling.say("subgroups." + settings.word("subgroupVariance"));
     }

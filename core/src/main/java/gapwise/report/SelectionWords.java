@@ -9,6 +9,7 @@ import gapwise.search.SearchRequest;
 import gapwise.selection.Conversions;
 import gapwise.selection.CountedAs;
 import gapwise.selection.Question;
+import gapwise.selection.Question.SuspectedOverlap;
 import gapwise.selection.QuestionJson;
 import gapwise.selection.UnstatedClock;
 import gapwise.wording.Segments;
@@ -74,6 +75,9 @@ final class SelectionWords {
     }
     clock();
     numbers();
+    if (question.suspectedOverlap() == SuspectedOverlap.LEAVE_OUT) {
+      telling.say("select.without-suspected-overlap");
+    }
     telling.say("select.minimum", Map.of("patients", question.minimumPatients()));
   }
 

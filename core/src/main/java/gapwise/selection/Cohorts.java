@@ -35,9 +35,26 @@ final class Cohorts {
   static Map<String, Study> givingWay(List<SelectedRow> rows) {
     Cohorts cohorts = new Cohorts();
     rows.forEach(cohorts::add);
+    return cohorts.givingWay();
+  }
+
+  /** The same where studies that are only suspected of sharing patients are taken to share them. */
+  static Map<String, Study> givingWayOnSuspicion(List<SelectedRow> rows) {
+    Cohorts cohorts = new Cohorts();
+    rows.forEach(cohorts::add);
+    for (SelectedRow row : rows) {
+      String own = study(row.study().id());
+      row.study().overlapSuspectedWith().stream()
+          .filter(cohorts.standings::containsKey)
+          .forEach(other -> cohorts.join(own, study(other)));
+    }
+    return cohorts.givingWay();
+  }
+
+  private Map<String, Study> givingWay() {
     Map<String, List<Standing>> groups = new HashMap<>();
-    for (Standing standing : cohorts.standings.values()) {
-      String root = cohorts.root(study(standing.study().id()));
+    for (Standing standing : standings.values()) {
+      String root = root(study(standing.study().id()));
       groups.computeIfAbsent(root, key -> new ArrayList<>()).add(standing);
     }
     Map<String, Study> givingWay = new HashMap<>();

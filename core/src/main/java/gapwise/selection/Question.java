@@ -1,6 +1,7 @@
 package gapwise.selection;
 
 import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
@@ -26,6 +27,7 @@ import java.util.Set;
  * @param conversions whether means and standard deviations that are not printed are worked out
  * @param countedAs of what one patient can have several, the form to take; empty takes the one in
  *     which more series can be pooled
+ * @param suspectedOverlap what becomes of studies that may share patients
  */
 public record Question(
     Outcome outcome,
@@ -36,7 +38,32 @@ public record Question(
     Optional<ExtractionStatus> leastStatus,
     Optional<DefinitionAsked> definition,
     Conversions conversions,
-    Optional<CountedAs> countedAs) {
+    Optional<CountedAs> countedAs,
+    SuspectedOverlap suspectedOverlap) {
+
+  /** What becomes of studies that a record suspects of telling of the same patients. */
+  public enum SuspectedOverlap implements Coded {
+    /** All are pooled, with a caution that counts them. */
+    KEEP("pooled all the same"),
+    /** Of each such group of studies one stays, as of studies that are known to share patients. */
+    LEAVE_OUT("one of each such group");
+
+    private final String label;
+
+    SuspectedOverlap(String label) {
+      this.label = label;
+    }
+
+    @Override
+    public String code() {
+      return Coded.codeOf(this);
+    }
+
+    @Override
+    public String label() {
+      return label;
+    }
+  }
 
   /** The least number of patients unless a person says otherwise (common practice, no source). */
   public static final int USUAL_MINIMUM_PATIENTS = 5;
@@ -50,6 +77,7 @@ public record Question(
     Objects.requireNonNull(definition, "definition");
     Objects.requireNonNull(conversions, "conversions");
     Objects.requireNonNull(countedAs, "countedAs");
+    Objects.requireNonNull(suspectedOverlap, "suspectedOverlap");
     if (minimumPatients < 1) {
       throw new IllegalArgumentException(
           "minimum of patients must be at least 1, was " + minimumPatients);
@@ -74,7 +102,8 @@ public record Question(
         leastStatus,
         definition,
         Conversions.ALL,
-        Optional.empty());
+        Optional.empty(),
+        SuspectedOverlap.KEEP);
   }
 
   /** A question to studies of any definition. */
@@ -142,6 +171,13 @@ public record Question(
     return copy.question();
   }
 
+  /** The same question with another rule for studies that may share patients. */
+  public Question withSuspectedOverlap(SuspectedOverlap other) {
+    Copy copy = new Copy();
+    copy.suspectedOverlap = other;
+    return copy.question();
+  }
+
   /** The parts of this question, of which one is changed. */
   private final class Copy {
     private Outcome outcome = Question.this.outcome;
@@ -151,6 +187,7 @@ public record Question(
     private Optional<DefinitionAsked> definition = Question.this.definition;
     private Conversions conversions = Question.this.conversions;
     private Optional<CountedAs> countedAs = Question.this.countedAs;
+    private SuspectedOverlap suspectedOverlap = Question.this.suspectedOverlap;
 
     Question question() {
       return new Question(
@@ -162,7 +199,8 @@ public record Question(
           leastStatus,
           definition,
           conversions,
-          countedAs);
+          countedAs,
+          suspectedOverlap);
     }
   }
 

@@ -20,6 +20,7 @@ import gapwise.search.HowMade;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.YearRange;
+import gapwise.selection.Question.SuspectedOverlap;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -58,6 +59,7 @@ public final class QuestionJson {
   private static final String DEFINITION = "definition";
   private static final String CONVERSIONS = "conversions";
   private static final String COUNTED_AS = "countedAs";
+  private static final String SUSPECTED_OVERLAP = "suspectedOverlap";
   private static final String MINIMUM_PATIENTS = "minimumPatients";
   private static final List<String> FIELDS =
       List.of(
@@ -82,6 +84,7 @@ public final class QuestionJson {
           DEFINITION,
           CONVERSIONS,
           COUNTED_AS,
+          SUSPECTED_OVERLAP,
           MINIMUM_PATIENTS);
 
   private QuestionJson() {}
@@ -114,6 +117,9 @@ public final class QuestionJson {
       node.put(CONVERSIONS, question.conversions().code());
     }
     question.countedAs().ifPresent(form -> node.put(COUNTED_AS, form.code()));
+    if (question.suspectedOverlap() != SuspectedOverlap.KEEP) {
+      node.put(SUSPECTED_OVERLAP, question.suspectedOverlap().code());
+    }
     return node.put(MINIMUM_PATIENTS, question.minimumPatients());
   }
 
@@ -175,6 +181,7 @@ public final class QuestionJson {
     Optional<ExtractionStatus> status = fields.word(STATUS, ExtractionStatus.class);
     Optional<Conversions> conversions = fields.word(CONVERSIONS, Conversions.class);
     Optional<CountedAs> countedAs = fields.word(COUNTED_AS, CountedAs.class);
+    Optional<SuspectedOverlap> overlap = fields.word(SUSPECTED_OVERLAP, SuspectedOverlap.class);
     OptionalInt minimum = fields.integer(MINIMUM_PATIENTS, 1);
     problems.addAll(found.list());
     if (!found.isEmpty() || outcome.isEmpty()) {
@@ -190,7 +197,8 @@ public final class QuestionJson {
             status,
             definition,
             conversions.orElse(Conversions.ALL),
-            countedAs));
+            countedAs,
+            overlap.orElse(SuspectedOverlap.KEEP)));
   }
 
   private static DefectMatch match(PlanFields fields) {

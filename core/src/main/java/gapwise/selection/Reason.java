@@ -20,6 +20,7 @@ public sealed interface Reason
         Reason.TooFewPatients,
         Reason.OtherDefinition,
         Reason.OverlappingCohort,
+        Reason.OverlapSuspected,
         Reason.ValueOfAllArms,
         Reason.PartOfArm,
         Reason.FormDoesNotFit,
@@ -166,6 +167,24 @@ public sealed interface Reason
     @Override
     public String sentence() {
       return say("selection.overlapping-cohort", Map.of("study", stays));
+    }
+  }
+
+  /**
+   * A record suspects that a study that stays tells of the same patients, and suspected ones are to
+   * be left out.
+   *
+   * @param stays first author and year of the study that stays
+   */
+  record OverlapSuspected(String stays) implements Reason {
+    @Override
+    public String code() {
+      return "overlap-left-out";
+    }
+
+    @Override
+    public String sentence() {
+      return say("selection.overlap-left-out", Map.of("study", stays));
     }
   }
 

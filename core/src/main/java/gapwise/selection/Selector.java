@@ -12,6 +12,7 @@ import gapwise.problem.Problem;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.selection.Question.SuspectedOverlap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -22,6 +23,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -79,7 +81,9 @@ public final class Selector {
     List<SelectedRow> kept =
         StudyNames.toldApart(
             withoutOverlap(
-                asDefined(question, largeEnough(question, rows, leftOut), leftOut), leftOut));
+                question,
+                asDefined(question, largeEnough(question, rows, leftOut), leftOut),
+                leftOut));
     List<Problem> notes =
         Notes.on(question, search.looseWords(question.among().text()), clocks, forms, kept);
     notes.addAll(LengthNotes.on(kept, leftOut));
@@ -218,15 +222,27 @@ public final class Selector {
     return kept;
   }
 
-  private static List<SelectedRow> withoutOverlap(List<SelectedRow> rows, List<LeftOut> leftOut) {
-    Map<String, Study> givingWay = Cohorts.givingWay(rows);
+  private static List<SelectedRow> withoutOverlap(
+      Question question, List<SelectedRow> rows, List<LeftOut> leftOut) {
+    List<SelectedRow> kept =
+        without(Cohorts.givingWay(rows), Reason.OverlappingCohort::new, rows, leftOut);
+    return question.suspectedOverlap() == SuspectedOverlap.KEEP
+        ? kept
+        : without(Cohorts.givingWayOnSuspicion(kept), Reason.OverlapSuspected::new, kept, leftOut);
+  }
+
+  private static List<SelectedRow> without(
+      Map<String, Study> givingWay,
+      Function<String, Reason> reason,
+      List<SelectedRow> rows,
+      List<LeftOut> leftOut) {
     List<SelectedRow> kept = new ArrayList<>();
     for (SelectedRow row : rows) {
       Study instead = givingWay.get(row.study().id());
       if (instead == null) {
         kept.add(row);
       } else {
-        leftOut.add(leftOut(row, new Reason.OverlappingCohort(instead.citation().label())));
+        leftOut.add(leftOut(row, reason.apply(instead.citation().label())));
       }
     }
     return kept;

@@ -1,6 +1,9 @@
 package gapwise.selection;
 
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.TestedMeans;
+import gapwise.evidence.unit.Unit;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** From what the standard deviation of a row comes, by what stands beside its mean or median. */
@@ -17,6 +20,8 @@ public enum SpreadBasis {
   RANGE,
   /** The mean of what middle half and range give. */
   QUARTILES_AND_RANGE,
+  /** From a t test of its mean against that of another arm, as if both had the same. */
+  TEST,
   /** From nothing: none is printed and none can be worked out. */
   NONE;
 
@@ -46,6 +51,20 @@ public enum SpreadBasis {
       return range ? QUARTILES_AND_RANGE : QUARTILES;
     }
     return range ? RANGE : NONE;
+  }
+
+  /**
+   * The same of a row, which a test of its mean against another arm's gives one where all fails.
+   */
+  public static SpreadBasis of(SelectedRow row, QuantitySummary summary, Conversions conversions) {
+    SpreadBasis alone = of(summary, conversions);
+    boolean open = alone == NONE && conversions != Conversions.NONE && summary.mean().isPresent();
+    return open && tested(row, summary.unit()).isPresent() ? TEST : alone;
+  }
+
+  /** The t test of a row's mean against that of another arm; empty for most. */
+  public static Optional<TestedMeans> tested(SelectedRow row, Unit unit) {
+    return row.report().flatMap(own -> TestedMeans.of(row.study(), own, row.speaksOf(), unit));
   }
 
   /** Whether it is worked out from what is printed instead. */

@@ -67,7 +67,9 @@ class RatesForEachPatientTest {
             study(
                 "h",
                 List.of(arm("A", TRANSPORT, 8), arm("B", MEMBRANE, 8)),
-                List.of(tally("A", 20, 16), tally("B", 10, 16))));
+                List.of(tally("A", 20, 16), tally("B", 10, 16))),
+            study("i", arm("A", MEMBRANE, 5), tally("A", 14, 25)),
+            study("j", arm("A", MEMBRANE, 5), tally("A", 9, 14)));
     base = InventedBase.of(home, studies);
     answers = base.answers();
   }
@@ -143,7 +145,7 @@ class RatesForEachPatientTest {
         {"source":{"rows":[{"study":"a","events":15,"personTime":28},
           {"study":"b","events":40,"personTime":25},{"study":"c","events":0,"personTime":12},
           {"study":"g","events":24,"personTime":20},{"study":"h","events":20,"personTime":16}]},
-         "measure":"incidence-rate","model":"exact-likelihood","interval":"t-k-minus-1"}
+         "measure":"incidence-rate","model":"bayesian","likelihood":"exact"}
         """;
     Result direct =
         ((PlanOutcome.Done) Runner.withoutEvidence().run(table, Optional.empty())).result();
@@ -153,8 +155,20 @@ class RatesForEachPatientTest {
         of.shown().estimate(),
         1e-9);
     Told told = Blocks.told(answer, answer.result().orElseThrow()).get(0);
+    assertEquals(
+        "Bone transport in an external frame: 99 events in 101 patients, in 5 series; no average is"
+            + " given, for its 95 % interval runs from 0.52 to 18.7: see the series one by one.",
+        told.sentence());
+  }
+
+  /** Series that differ little leave an average that can be told, in events for each patient. */
+  @Test
+  void fourSeriesOfAboutTheSameRateHaveAnAverageOverCentres() {
+    Answer answer = ask(MEMBRANE);
+    Told told = Blocks.told(answer, answer.result().orElseThrow()).get(0);
+    assertEquals("45 events in 75 patients, in 4 series; on average over centres ", told.lead());
     assertTrue(told.value().orElseThrow().endsWith(" per patient"), told::toString);
-    assertEquals("99 events in 101 patients, in 5 series; on average over centres ", told.lead());
+    assertTrue(told.then().stream().anyMatch(one -> one.contains("with half of that")));
   }
 
   /** 15 over 28 is 0.5357. */
@@ -186,8 +200,11 @@ class RatesForEachPatientTest {
     Answer answer = ask(AUTOGRAFT);
     Told told = Blocks.told(answer, answer.result().orElseThrow()).get(0);
     assertEquals(
-        "Autograft without its vessels: no event among 19 patients, in 2 series.", told.sentence());
-    assertTrue(forest(answer).description().contains("No event in any series"));
+        "Autograft without its vessels: no event among 19 patients, in 2 series; no average is"
+            + " given, for its 95 % interval runs from 0.00 to 1.1: see the series one by one.",
+        told.sentence());
+    assertTrue(
+        forest(answer).description().contains("leave the average so open that none is drawn"));
   }
 
   @Test

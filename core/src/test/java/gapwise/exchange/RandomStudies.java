@@ -20,6 +20,7 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.Subgroup;
+import gapwise.evidence.TestOfMeans;
 import gapwise.evidence.UnstatedSpread;
 import gapwise.evidence.unit.Day;
 import gapwise.evidence.unit.Duration;
@@ -297,6 +298,11 @@ final class RandomStudies {
         .ifPresent(report::money);
     maybe(() -> oneOf(Standing.values())).ifPresent(report::standing);
     maybe(this::words).ifPresent(report::test);
+    maybe(
+            () ->
+                new TestOfMeans(
+                    arms.get(0).id(), optionalNumber(maybe(() -> 2.4)), OptionalDouble.of(0.02)))
+        .ifPresent(report::tested);
     maybe(this::words).ifPresent(report::note);
     return report.build();
   }

@@ -105,6 +105,7 @@ class SelectionWordsTest {
             "'unstatedClock':'keep'",
             "'unstatedClock':'leave-out'",
             "'conversions':'none'",
+            "'suspectedOverlap':'leave-out'",
             "'minimumPatients':8",
             "'minimumPatients':1");
     String outcome = "'outcome':'time-to-union'";

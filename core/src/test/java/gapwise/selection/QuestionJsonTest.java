@@ -21,6 +21,7 @@ import gapwise.search.HowMade;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.YearRange;
+import gapwise.selection.Question.SuspectedOverlap;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -93,27 +94,36 @@ class QuestionJsonTest {
         "{'outcome':'onion'}; source.evidence.outcome; unknown-value",
         "{'outcome':7}; source.evidence.outcome; wrong-type",
         "{'outcome':'union','lenght':4}; source.evidence.lenght; unknown-field",
-        "{'outcome':'union','methods':['autograft','magic']}; source.evidence.methods[1]; unknown-value",
+        "{'outcome':'union','methods':['autograft','magic']}; source.evidence.methods[1];"
+            + " unknown-value",
         "{'outcome':'union','methods':'autograft'}; source.evidence.methods; wrong-type",
         "{'outcome':'union','bones':['Tibia']}; source.evidence.bones[0]; unknown-value",
         "{'outcome':'union','segments':[42]}; source.evidence.segments[0]; wrong-type",
         "{'outcome':'union','infected':'maybe'}; source.evidence.infected; unknown-value",
         "{'outcome':'union','designs':['']}; source.evidence.designs[0]; wrong-type",
-        "{'outcome':'union','details':['fixation:rope']}; source.evidence.details[0]; unknown-value",
+        "{'outcome':'union','details':['fixation:rope']}; source.evidence.details[0];"
+            + " unknown-value",
         "{'outcome':'union','details':'fixation:ring'}; source.evidence.details; wrong-type",
         "{'outcome':'union','yearFrom':2010.5}; source.evidence.yearFrom; wrong-type",
-        "{'outcome':'union','yearFrom':2010,'yearTo':2000}; source.evidence.yearTo; range-ends-before-it-starts",
-        "{'outcome':'union','defectLengthFromCentimetres':-1}; source.evidence.defectLengthFromCentimetres; wrong-type",
-        "{'outcome':'union','defectLengthFromCentimetres':6,'defectLengthToCentimetres':4}; source.evidence.defectLengthToCentimetres; range-ends-before-it-starts",
-        "{'outcome':'union','defectLengthToCentimetres':1e999}; source.evidence.defectLengthToCentimetres; wrong-type",
+        "{'outcome':'union','yearFrom':2010,'yearTo':2000}; source.evidence.yearTo;"
+            + " range-ends-before-it-starts",
+        "{'outcome':'union','defectLengthFromCentimetres':-1};"
+            + " source.evidence.defectLengthFromCentimetres; wrong-type",
+        "{'outcome':'union','defectLengthFromCentimetres':6,'defectLengthToCentimetres':4};"
+            + " source.evidence.defectLengthToCentimetres; range-ends-before-it-starts",
+        "{'outcome':'union','defectLengthToCentimetres':1e999};"
+            + " source.evidence.defectLengthToCentimetres; wrong-type",
         "{'outcome':'union','defectMatch':'near'}; source.evidence.defectMatch; unknown-value",
         "{'outcome':'union','status':null}; source.evidence.status; unknown-value",
         "{'outcome':'union','text':['a']}; source.evidence.text; wrong-type",
         "{'outcome':'union','clock':'noon'}; source.evidence.clock; unknown-value",
         "{'outcome':'cost','conversions':'some'}; source.evidence.conversions; unknown-value",
         "{'outcome':'complications','countedAs':'rates'}; source.evidence.countedAs; unknown-value",
+        "{'outcome':'union','suspectedOverlap':'maybe'}; source.evidence.suspectedOverlap;"
+            + " unknown-value",
         "{'outcome':'union','minimumPatients':0}; source.evidence.minimumPatients; wrong-type",
-        "{'outcome':'union','minimumPatients':99999999999}; source.evidence.minimumPatients; wrong-type"
+        "{'outcome':'union','minimumPatients':99999999999}; source.evidence.minimumPatients;"
+            + " wrong-type"
       })
   void whatIsWrongIsNamedByItsField(String text, String where, String code) {
     Problems problems = new Problems();
@@ -171,7 +181,8 @@ class QuestionJsonTest {
             ? Optional.of(DefinitionAsked.all().get(random.nextInt(DefinitionAsked.all().size())))
             : Optional.empty(),
         random.nextBoolean() ? Conversions.NONE : Conversions.ALL,
-        random.nextBoolean() ? Optional.of(CountedAs.EVENTS) : Optional.empty());
+        random.nextBoolean() ? Optional.of(CountedAs.EVENTS) : Optional.empty(),
+        random.nextBoolean() ? SuspectedOverlap.LEAVE_OUT : SuspectedOverlap.KEEP);
   }
 
   private static Question read(String text) {

@@ -41,6 +41,7 @@ import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.problem.Problem;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.SearchRequest;
+import gapwise.selection.Question.SuspectedOverlap;
 import gapwise.selection.SelectedRow.Basis;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -609,6 +610,20 @@ class SelectorTest {
         "1 of 3 groups may share patients with another study here, which its record suspects; if"
             + " so, patients count twice.",
         selection.notes().get(1).message());
+  }
+
+  @Test
+  void ofStudiesThatMaySharePatientsTheOneWithTheMostStaysWhereThatIsAsked() {
+    home.keep(
+        study("a", union(11, 12)),
+        study("b", union(10, 14)).but().overlapSuspectedWith(List.of("a", "not-kept")).build(),
+        study("c", union(9, 12)).but().overlapSuspectedWith(List.of("not-kept")).build());
+    Selection selection =
+        home.selector().select(about(UNION).withSuspectedOverlap(SuspectedOverlap.LEAVE_OUT));
+    assertEquals(List.of("b", "c"), studies(selection));
+    assertEquals(List.of("overlap-left-out"), codes(selection));
+    assertTrue(selection.leftOut().get(0).message().startsWith("A record suspects that"));
+    assertEquals(List.of(), noteCodes(selection));
   }
 
   @Test

@@ -66,6 +66,7 @@ public record Filling(ObjectNode given, ObjectNode full) {
           "places",
           "subgroup",
           "subgroupVariance",
+          "subgroupBlanks",
           "moderators",
           "moderatorTest",
           "predictions",

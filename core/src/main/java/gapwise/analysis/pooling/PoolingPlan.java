@@ -22,8 +22,13 @@ public record PoolingPlan(
    *
    * @param column whose texts make them
    * @param variance which of them share one variance between studies
+   * @param blanksApart whether rows that say nothing in the column are a group of their own; else
+   *     they are in none
    */
-  public record Groups(String column, Variance variance) {
+  public record Groups(String column, Variance variance, boolean blanksApart) {
+    /** The name of the group of rows that say nothing. */
+    public static final String NOT_STATED = "not stated";
+
     /** The variance between studies of groups. */
     public enum Variance {
       /** One for each group. */

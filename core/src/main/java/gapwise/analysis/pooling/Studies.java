@@ -78,6 +78,10 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
     checkSubgroup(plan, table, problems);
     String cluster = plan.model().cluster().orElse("");
     Optional<String> grouping = plan.groups().map(PoolingPlan.Groups::column);
+    String ofBlanks =
+        plan.groups().filter(PoolingPlan.Groups::blanksApart).isPresent()
+            ? PoolingPlan.Groups.NOT_STATED
+            : "";
     if (!cluster.isEmpty() && !table.columns().contains(cluster)) {
       problems.add(
           "cluster",
@@ -95,7 +99,8 @@ public record Studies<D extends StudyData>(List<Entry<D>> all, List<Result.Warni
       if (read.isPresent() && data.isEmpty()) {
         warnings.add(row.warning("missing-value", withoutValue(row, cluster), label));
       }
-      String group = grouping.map(row::text).orElse("");
+      String group =
+          grouping.map(row::text).map(text -> text.isEmpty() ? ofBlanks : text).orElse("");
       if (grouping.isPresent() && group.isEmpty() && data.isPresent()) {
         warnings.add(row.warning("missing-value", withoutValue(row, grouping.get()), label));
       }

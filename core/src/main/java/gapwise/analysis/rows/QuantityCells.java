@@ -6,6 +6,7 @@ import gapwise.analysis.result.Result;
 import gapwise.effect.FiveNumbers;
 import gapwise.effect.SpreadConversion;
 import gapwise.evidence.QuantitySummary;
+import gapwise.evidence.TestedMeans;
 import gapwise.selection.Conversions;
 import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
@@ -63,7 +64,7 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
 
   private OptionalDouble deviation(
       QuantitySummary summary, OptionalInt patients, List<Result.Warning> warnings) {
-    SpreadBasis basis = SpreadBasis.of(summary, question.conversions());
+    SpreadBasis basis = SpreadBasis.of(row, summary, question.conversions());
     if (basis == SpreadBasis.NONE && summary.unstatedSpread().isPresent()) {
       warnings.add(told("spread-not-stated", "analysis.spread-not-stated"));
     }
@@ -74,6 +75,9 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
       return summary.standardDeviation();
     }
     int n = patients.getAsInt();
+    if (basis == SpreadBasis.TEST) {
+      return fromTest(SpreadBasis.tested(row, summary.unit()).orElseThrow(), warnings);
+    }
     OptionalDouble deviation = workedOut(basis, summary, n);
     if (deviation.isPresent()) {
       warnings.add(told(basis));
@@ -96,6 +100,27 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
         : Optional.of(told("median-alone", "analysis.median-alone"));
   }
 
+  /** By the t statistic where it is printed, which is less rounded; else by the p value. */
+  private OptionalDouble fromTest(TestedMeans means, List<Result.Warning> warnings) {
+    OptionalDouble t = means.test().t();
+    OptionalDouble deviation =
+        t.isPresent()
+            ? SpreadConversion.fromTStatistic(
+                means.difference(), t.getAsDouble(), means.patients(), means.others())
+            : SpreadConversion.fromPValue(
+                means.difference(),
+                means.test().pValue().orElseThrow(),
+                means.patients(),
+                means.others());
+    if (deviation.isPresent()) {
+      warnings.add(
+          t.isPresent()
+              ? told("converted-from-t-statistic", "analysis.spread-from-t-statistic")
+              : told("converted-from-p-value", "analysis.spread-from-p-value"));
+    }
+    return deviation;
+  }
+
   private static OptionalDouble workedOut(SpreadBasis basis, QuantitySummary s, int n) {
     return switch (basis) {
       case STANDARD_ERROR ->
@@ -115,7 +140,7 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
             ? OptionalDouble.of((one.getAsDouble() + other.getAsDouble()) / 2)
             : OptionalDouble.empty();
       }
-      case PRINTED, NONE -> OptionalDouble.empty();
+      case PRINTED, TEST, NONE -> OptionalDouble.empty();
     };
   }
 
@@ -157,7 +182,8 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
       case RANGE -> told("converted-from-range", "analysis.spread-from-range");
       case QUARTILES_AND_RANGE ->
           told("converted-from-range", "analysis.spread-from-quartiles-and-range");
-      case PRINTED, NONE -> throw new IllegalArgumentException("nothing is worked out: " + basis);
+      case PRINTED, TEST, NONE ->
+          throw new IllegalArgumentException("nothing is worked out: " + basis);
     };
   }
 

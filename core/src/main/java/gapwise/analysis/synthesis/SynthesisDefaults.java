@@ -44,6 +44,9 @@ public final class SynthesisDefaults {
       boolean own = plan.given().has("places") || plan.is("interval", "profile-likelihood");
       plan.text("subgroupVariance", own ? "separate" : "common-when-few");
     }
+    if (plan.given().has("subgroup")) {
+      plan.text("subgroupBlanks", "left-out");
+    }
     if (plan.given().has("moderators")) {
       AskedRegression.fill(plan, moderatorTest(plan));
     }

@@ -76,8 +76,8 @@ public final class SynthesisTask implements Task {
                 column ->
                     new PoolingPlan.Groups(
                         column.asText(),
-                        PoolingPlan.Groups.Variance.named(
-                            full.path("subgroupVariance").asText()))));
+                        PoolingPlan.Groups.Variance.named(full.path("subgroupVariance").asText()),
+                        full.path("subgroupBlanks").asText().equals("apart"))));
   }
 
   private static Model model(ObjectNode full, String measure) {

@@ -36,6 +36,7 @@ public final class UnusedSettings {
         "predictionInterval",
         (name, used) -> used.or(threeLevel.and(plan -> !plan.has("moderators"))));
     USED.put("subgroupVariance", random.and(plan -> plan.has("subgroup")));
+    USED.put("subgroupBlanks", plan -> plan.has("subgroup"));
     USED.put(
         "moderatorTest",
         plan ->

@@ -75,7 +75,7 @@ public final class Options {
         Selection selection = answers.select(Question.about(outcome, asking.among())).byMethod();
         selections.add(selection);
         lines(selection, asking.reporting(search, outcome))
-            .forEach(line -> found.put(line.method(), line));
+            .forEach(line -> found.put(line.of().method(), line));
       }
       columns.add(column(asked, aspect, outcome, selections, askings));
       lines.add(found);
@@ -94,8 +94,12 @@ public final class Options {
   private static List<MethodLine> lines(Selection selection, Set<Method> reporting) {
     return reporting.stream()
         .map(selection::of)
-        .flatMap(rows -> MethodTable.column(Answers.numbers(rows), reporting).lines().stream())
+        .flatMap(rows -> MethodTable.column(Answers.numbers(rows), codes(reporting)).lines().stream())
         .toList();
+  }
+
+  private static Set<String> codes(Set<Method> methods) {
+    return methods.stream().map(Method::code).collect(Collectors.toSet());
   }
 
   /** Methods that keep the limb, of those named or of all. */

@@ -62,6 +62,12 @@ public record DetailKind(
     return bracket < 0 ? label : label.substring(0, bracket);
   }
 
+  /** The same as a heading, with a capital letter. */
+  public String heading() {
+    String words = shortLabel();
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
   /** Details of methods. */
   public static Vocabulary<DetailKind> ofMethods() {
     return OF_METHODS;

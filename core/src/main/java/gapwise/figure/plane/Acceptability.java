@@ -4,7 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
-import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.value.Check;
@@ -117,8 +117,8 @@ public record Acceptability(
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return List.of(AcceptabilityDrawing.draw(this, medium));
+  public List<Picture> draw(Setting setting) {
+    return List.of(AcceptabilityDrawing.draw(this, setting));
   }
 
   @Override

@@ -3,7 +3,7 @@ package gapwise.figure.plane;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Legend;
-import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Style;
@@ -17,8 +17,8 @@ import java.util.List;
 final class AcceptabilityDrawing {
   private AcceptabilityDrawing() {}
 
-  static Picture draw(Acceptability figure, Medium medium) {
-    return new FieldPage(figure, figure.sentences(), medium.style(0), new Content(figure)).draw();
+  static Picture draw(Acceptability figure, Setting setting) {
+    return new FieldPage(figure, figure.sentences(), setting.style(0), new Content(figure)).draw();
   }
 
   private record Content(Acceptability figure) implements OneField {

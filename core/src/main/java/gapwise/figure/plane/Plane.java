@@ -4,7 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
-import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Limits;
@@ -127,8 +127,8 @@ public record Plane(
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return List.of(PlaneDrawing.draw(this, medium));
+  public List<Picture> draw(Setting setting) {
+    return List.of(PlaneDrawing.draw(this, setting));
   }
 
   @Override

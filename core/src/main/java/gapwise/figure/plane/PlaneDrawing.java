@@ -4,7 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Legend;
-import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.MethodShape;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
@@ -20,8 +20,8 @@ import java.util.Map;
 final class PlaneDrawing {
   private PlaneDrawing() {}
 
-  static Picture draw(Plane plane, Medium medium) {
-    return new FieldPage(plane, plane.sentences(), medium.style(0), new Content(plane)).draw();
+  static Picture draw(Plane plane, Setting setting) {
+    return new FieldPage(plane, plane.sentences(), setting.style(0), new Content(plane)).draw();
   }
 
   private record Content(Plane plane) implements OneField {

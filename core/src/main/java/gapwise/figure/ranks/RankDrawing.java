@@ -3,7 +3,7 @@ package gapwise.figure.ranks;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Legend;
-import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.drawing.Style;
@@ -21,8 +21,8 @@ final class RankDrawing {
 
   private RankDrawing() {}
 
-  static Picture draw(RankShares figure, Medium medium) {
-    Style style = medium.style(figure.bars().size());
+  static Picture draw(RankShares figure, Setting setting) {
+    Style style = setting.style(figure.bars().size());
     return new FieldPage(figure, figure.sentences(), style, new Content(figure)).draw();
   }
 

@@ -4,7 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
-import gapwise.figure.drawing.Medium;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.drawing.Picture;
 import gapwise.figure.file.CsvCell;
@@ -103,8 +103,8 @@ public record RankShares(
   }
 
   @Override
-  public List<Picture> draw(Medium medium) {
-    return List.of(RankDrawing.draw(this, medium));
+  public List<Picture> draw(Setting setting) {
+    return List.of(RankDrawing.draw(this, setting));
   }
 
   /** A line for each alternative at each rank (RFC 4180). */

@@ -21,7 +21,13 @@ public record CarriedQuestion(Address address) {
 
   /** What a claim says in its own names, or has no choice of. */
   private static final List<String> NOT_OF_CLAIMS =
-      List.of("method", "outcome", QuestionAddress.CONVERSIONS, QuestionAddress.COUNTED);
+      List.of(
+          "method",
+          "outcome",
+          QuestionAddress.CONVERSIONS,
+          QuestionAddress.COUNTED,
+          QuestionAddress.OVERLAP,
+          QuestionAddress.SPLIT);
 
   /** What a case has in common with a question, under the same name. */
   private static final List<String> OF_CASE = List.of("method", "bone", "segment");

@@ -2,6 +2,7 @@ package gapwise.server.address;
 
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.DetailKind;
 import gapwise.evidence.vocabulary.Nearest;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
@@ -10,6 +11,7 @@ import gapwise.selection.Conversions;
 import gapwise.selection.CountedAs;
 import gapwise.selection.DefinitionAsked;
 import gapwise.selection.Question;
+import gapwise.selection.Question.SuspectedOverlap;
 import gapwise.selection.UnstatedClock;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +20,8 @@ import java.util.Set;
 /**
  * Reads a question to the evidence, for pages, plots and the API, from an address: {@code outcome},
  * {@code clock}, {@code unstated-clock} (keep, leave-out), {@code least} (patients of a series),
- * {@code definition}, {@code conversions}, {@code counted}, and the filters.
+ * {@code definition}, {@code conversions}, {@code counted}, {@code suspected-overlap} (keep,
+ * leave-out), {@code split} (a detail of the method), and the filters.
  */
 public final class QuestionAddress {
   /** The name of a definition. */
@@ -33,9 +36,15 @@ public final class QuestionAddress {
   /** The name of the rule for values that do not say from when they count. */
   public static final String UNSTATED_CLOCK = "unstated-clock";
 
+  /** The name of the detail of the method by which a pooled result is split. */
+  public static final String SPLIT = "split";
+
+  /** The name of the rule for studies that may share patients. */
+  public static final String OVERLAP = "suspected-overlap";
+
   /** Names that belong to a question and to no list of groups. */
   public static final List<String> OWN_NAMES =
-      List.of("clock", "least", DEFINITION, UNSTATED_CLOCK, CONVERSIONS, COUNTED);
+      List.of("clock", "least", DEFINITION, UNSTATED_CLOCK, CONVERSIONS, COUNTED, OVERLAP, SPLIT);
 
   private QuestionAddress() {}
 
@@ -52,6 +61,8 @@ public final class QuestionAddress {
     Optional<DefinitionAsked> definition = definition(address);
     Conversions conversions = word(address, CONVERSIONS, Conversions.class).orElse(Conversions.ALL);
     Optional<CountedAs> counted = word(address, COUNTED, CountedAs.class);
+    SuspectedOverlap overlap =
+        word(address, OVERLAP, SuspectedOverlap.class).orElse(SuspectedOverlap.KEEP);
     return Filters.outcome(address)
         .map(
             asked ->
@@ -59,7 +70,25 @@ public final class QuestionAddress {
                     .withUnstatedClock(unstated)
                     .withDefinition(definition)
                     .withConversions(conversions)
-                    .withCountedAs(counted));
+                    .withCountedAs(counted)
+                    .withSuspectedOverlap(overlap));
+  }
+
+  /**
+   * The detail of the method by which the pooled result is split; empty where it is by method.
+   *
+   * @throws WrongInputException where it is none that has listed words
+   */
+  public static Optional<DetailKind> split(Address address) {
+    String code = address.first(SPLIT);
+    List<DetailKind> kinds =
+        DetailKind.ofMethods().all().stream().filter(kind -> !kind.values().isEmpty()).toList();
+    Optional<DetailKind> found =
+        kinds.stream().filter(kind -> kind.code().equals(code)).findFirst();
+    if (!code.isEmpty() && found.isEmpty()) {
+      throw wrong(SPLIT, code, Nearest.expected(code, kinds.stream().map(Coded::code).toList()));
+    }
+    return found;
   }
 
   private static <E extends Enum<E> & Coded> Optional<E> word(

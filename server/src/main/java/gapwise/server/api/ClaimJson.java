@@ -80,7 +80,7 @@ final class ClaimJson {
   private static void groups(ArrayNode array, ComparisonAlert alert) {
     for (ComparisonAlert.Line line : alert.lines()) {
       ObjectNode group = array.addObject();
-      group.set("method", Json.word(line.method()));
+      group.set("method", Json.word(line.of().method()));
       group.put("series", line.series());
       group.put("patientsOrLimbs", line.patients());
       group.put("missingBone", line.missingBone());

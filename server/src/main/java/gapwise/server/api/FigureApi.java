@@ -53,7 +53,8 @@ final class FigureApi {
   }
 
   private Answer answer(Context context) {
-    return answers.ask(question(new Address(context.queryParamMap())));
+    Address address = new Address(context.queryParamMap());
+    return answers.ask(question(address), QuestionAddress.split(address));
   }
 
   /** The question of an address that must name an outcome. */

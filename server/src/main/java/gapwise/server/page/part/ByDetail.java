@@ -2,15 +2,19 @@ package gapwise.server.page.part;
 
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
+import gapwise.server.address.QuestionAddress;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * The words of one detail of the method, each to be taken alone.
+ * The words of one detail of the method, each to be taken alone, or all of them by themselves.
  *
  * @param legend the detail
  * @param words its words with how many groups have each, as choices of an address
+ * @param split the address that splits the question by the detail; empty where several methods are
+ *     asked for, or it is split by it already
  */
-public record ByDetail(String legend, List<Word> words) {
+public record ByDetail(String legend, List<Word> words, Optional<String> split) {
   /** One word, and the address of the question to its groups alone. */
   public record Word(String label, int groups, String href) {}
 
@@ -29,6 +33,7 @@ public record ByDetail(String legend, List<Word> words) {
       others = others.without(Filters.DETAIL, choice.value());
     }
     Address rest = others;
+    String code = detail.choices().get(0).value().split(":", 2)[0];
     return new ByDetail(
         detail.legend(),
         detail.choices().stream()
@@ -38,7 +43,13 @@ public record ByDetail(String legend, List<Word> words) {
                     new Word(
                         choice.label(),
                         choice.count(),
-                        rest.and(Filters.DETAIL, choice.value()).at(path)))
-            .toList());
+                        rest.without(List.of(QuestionAddress.SPLIT))
+                            .and(Filters.DETAIL, choice.value())
+                            .at(path)))
+            .toList(),
+        Optional.of(rest.with(QuestionAddress.SPLIT, code))
+            .filter(all -> all.all("method").size() == 1)
+            .filter(all -> !address.has(QuestionAddress.SPLIT, code))
+            .map(all -> all.at(path)));
   }
 }

@@ -193,20 +193,16 @@ public record FilterForm(
         MethodDetail.all().stream()
             .collect(
                 Collectors.groupingBy(
-                    one -> one.kind().shortLabel(), LinkedHashMap::new, Collectors.toList()));
+                    one -> one.kind().heading(), LinkedHashMap::new, Collectors.toList()));
     return byKind.entrySet().stream()
         .map(
             kind ->
                 new Group(
                     Filters.DETAIL,
-                    capitalised(kind.getKey()),
+                    kind.getKey(),
                     choices(Filters.DETAIL, kind.getValue(), counts, address)))
         .filter(group -> !group.choices().isEmpty())
         .toList();
-  }
-
-  private static String capitalised(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   private static List<Family> families(Map<String, SearchAnswer.Count> counts, Address address) {

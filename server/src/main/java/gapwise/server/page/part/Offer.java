@@ -5,6 +5,7 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.evidence.ReportedValue;
 import gapwise.selection.Conversions;
 import gapwise.selection.CountedAs;
+import gapwise.selection.Question.SuspectedOverlap;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import gapwise.selection.SpreadBasis;
@@ -39,6 +40,13 @@ public record Offer(String words, String link, String href) {
               say("page.only-printed"),
               address.with(QuestionAddress.CONVERSIONS, Conversions.NONE.code()).at(path)));
     }
+    if (selection.notes().stream().anyMatch(note -> note.code().equals("overlap-suspected"))) {
+      offers.add(
+          new Offer(
+              say("page.suspected-pooled"),
+              say("page.leave-suspected-out"),
+              address.with(QuestionAddress.OVERLAP, SuspectedOverlap.LEAVE_OUT.code()).at(path)));
+    }
     otherForm(selection)
         .ifPresent(
             form ->
@@ -59,7 +67,7 @@ public record Offer(String words, String link, String href) {
         || row.speaksOf().isEmpty()) {
       return false;
     }
-    SpreadBasis basis = SpreadBasis.of(quantity.summary(), conversions);
+    SpreadBasis basis = SpreadBasis.of(row, quantity.summary(), conversions);
     boolean median = quantity.summary().mean().isEmpty() && basis != SpreadBasis.NONE;
     return median || basis.isWorkedOut();
   }
@@ -81,6 +89,13 @@ public record Offer(String words, String link, String href) {
       on.add(
           new FilterForm.On(
               say("page.as-printed"), path, address.without(List.of(QuestionAddress.CONVERSIONS))));
+    }
+    if (address.has(QuestionAddress.OVERLAP, SuspectedOverlap.LEAVE_OUT.code())) {
+      on.add(
+          new FilterForm.On(
+              say("answer.among-without-suspected"),
+              path,
+              address.without(List.of(QuestionAddress.OVERLAP))));
     }
     for (CountedAs form : CountedAs.values()) {
       if (address.has(QuestionAddress.COUNTED, form.code())) {

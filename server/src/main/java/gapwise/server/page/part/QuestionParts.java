@@ -10,6 +10,8 @@ import gapwise.server.address.QuestionAddress;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What an address asks beside its filters: of which values, counted how; each to be taken off. */
 public final class QuestionParts {
@@ -47,9 +49,20 @@ public final class QuestionParts {
     return on;
   }
 
+  /** The detail by which a pooled result is split, with the address that pools it as a whole. */
+  public static Optional<FilterForm.On> split(String path, Address address) {
+    return QuestionAddress.split(address)
+        .map(
+            kind ->
+                new FilterForm.On(
+                    say("page.split-by", Map.of("detail", kind.shortLabel())),
+                    path,
+                    address.without(List.of(QuestionAddress.SPLIT))));
+  }
+
   /** The same on a page that keeps them for a result and shows all groups whatever they say. */
   public static List<FilterForm.On> held(String path, Address address) {
-    return besideFilters(path, address).stream()
+    return Stream.concat(besideFilters(path, address).stream(), split(path, address).stream())
         .map(
             one ->
                 new FilterForm.On(

@@ -2,48 +2,58 @@ package gapwise.server.page.result;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.answer.GroupName;
 import gapwise.answer.MethodLine;
 import gapwise.answer.MethodTable;
 import gapwise.answer.Told;
-import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import gapwise.server.address.Address;
+import gapwise.server.address.Filters;
 import gapwise.server.address.PagePaths;
+import gapwise.server.address.QuestionAddress;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * Several methods side by side, a line each.
+ * Several methods, or the words of a detail of one, side by side, a line each.
  *
+ * @param caption what the table is of
+ * @param head what the lines are
  * @param unit what the numbers are of, "of 100" or a unit; may be empty
  * @param bars the common axis
- * @param lines one for each method of which a study reports the outcome, those with a number first
- * @param without methods of which no study here fits
+ * @param lines one for each of which a study reports the outcome, those with a number first
+ * @param without methods or words of which no study here fits
  * @param ofLengths whether a missing length is asked for
  */
 public record MethodsView(
-    String unit, MethodBars bars, List<Line> lines, List<Method> without, boolean ofLengths) {
+    String caption,
+    String head,
+    String unit,
+    MethodBars bars,
+    List<Line> lines,
+    List<GroupName> without,
+    boolean ofLengths) {
   public MethodsView {
     lines = List.copyOf(lines);
     without = List.copyOf(without);
   }
 
   /**
-   * One method.
+   * One method, or one word of a detail.
    *
-   * @param method what was done
-   * @param alone address of the same question about this method alone
+   * @param of what was done
+   * @param alone address of the same question about it alone; empty for groups that state nothing
    * @param counts how many were counted, of how many series
    * @param lengths how the missing bone fits the question
    * @param value what came of it
    * @param told the same in sentences; empty where there is nothing to tell
    */
   public record Line(
-      Method method,
-      String alone,
+      GroupName of,
+      Optional<String> alone,
       Counts counts,
       String lengths,
       Value value,
@@ -73,6 +83,8 @@ public record MethodsView(
     Quantity measure = table.measure();
     MethodBars bars = MethodBars.of(table);
     return new MethodsView(
+        say(table.split().isPresent() ? "page.words-side-by-side" : "page.methods-side-by-side"),
+        table.head(),
         measure.kind() == Quantity.Kind.OF_100 ? say("page.of-hundred") : measure.unit(),
         bars,
         table.lines().stream()
@@ -81,8 +93,8 @@ public record MethodsView(
             .map(
                 line ->
                     new Line(
-                        line.method(),
-                        address.with("method", line.method().code()).at(PagePaths.POOLED),
+                        line.of(),
+                        alone(line.of(), address),
                         new Counts(line.counted(), line.series()),
                         line.lengths(),
                         value(measure, bars, line),
@@ -90,9 +102,22 @@ public record MethodsView(
             .toList(),
         table.lines().stream()
             .filter(line -> line.finding() instanceof MethodLine.NoStudy)
-            .map(MethodLine::method)
+            .map(MethodLine::of)
             .toList(),
         ofLengths);
+  }
+
+  private static Optional<String> alone(GroupName of, Address address) {
+    if (of.split().isEmpty()) {
+      return Optional.of(address.with("method", of.method().code()).at(PagePaths.POOLED));
+    }
+    return of.facetCode()
+        .map(
+            code ->
+                address
+                    .without(List.of(QuestionAddress.SPLIT))
+                    .and(Filters.DETAIL, code)
+                    .at(PagePaths.POOLED));
   }
 
   private static Value value(Quantity measure, MethodBars bars, MethodLine line) {

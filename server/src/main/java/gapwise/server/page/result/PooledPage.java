@@ -12,7 +12,6 @@ import gapwise.answer.Large;
 import gapwise.answer.MethodTable;
 import gapwise.answer.QuestionWords;
 import gapwise.answer.Told;
-import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.ForestTable;
 import gapwise.search.SearchAnswer;
@@ -37,6 +36,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** One outcome pooled over the groups that the filters find, told first and drawn then. */
 public final class PooledPage {
@@ -71,7 +71,8 @@ public final class PooledPage {
         search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
     FilterForm form = FilterForm.of(PagePaths.POOLED, address, request, found);
     return QuestionAddress.question(address)
-        .<PooledView>map(question -> asked(form, answers.ask(question)))
+        .<PooledView>map(
+            question -> asked(form, answers.ask(question, QuestionAddress.split(address))))
         .orElseGet(
             () -> new PooledView.Unasked(sites.of("Pooled results", Place.POOLED, address), form));
   }
@@ -86,7 +87,10 @@ public final class PooledPage {
             .result()
             .<PooledView.Finding>map(result -> pooled(form.address(), answer, result))
             .orElseGet(PooledView.NothingUsable::new),
-        PooledNotes.warnings(answer),
+        Stream.concat(
+                SplitWords.notSplit(form.address(), answer).stream(),
+                PooledNotes.warnings(answer).stream())
+            .toList(),
         RiskOfBias.of(PagePaths.POOLED, form.address(), answer, answers),
         PooledNotes.leftOut(answer.selection()),
         answer.selection(),
@@ -102,12 +106,13 @@ public final class PooledPage {
             .map(
                 table ->
                     MethodsView.of(table, address, answer.question().among().defect().isPresent())),
+        AnswerForest.noComparison(result),
         drawn(address, AnswerForest.large(answer, result, edition)),
         Statistics.of(result),
         formula(result.plan()),
         PooledNotes.aboutNumbers(result),
         PooledNotes.aboutStudies(result),
-        told.size() > 1 ? ComparisonAlert.of(answer.selection().rows()) : Optional.empty());
+        told.size() > 1 ? ComparisonAlert.of(answer, result) : Optional.empty());
   }
 
   /** Where the page of methods has the formula of what was pooled. */
@@ -121,13 +126,13 @@ public final class PooledPage {
         };
   }
 
-  /** Methods of which a group reports the outcome, whether its number can be used or not. */
-  private Set<Method> reporting(Question question) {
+  /** Methods and details of which a group reports the outcome, its number of use or not. */
+  private Set<String> reporting(Question question) {
     SearchRequest request = question.among().withOutcomes(Set.of(question.outcome().code()));
     return search.search(request, StudySearch.Order.YEAR_DESCENDING, 0, 0).facets().stream()
-        .filter(facet -> facet.filter().equals("methods"))
+        .filter(facet -> Set.of("methods", "details").contains(facet.filter()))
         .flatMap(facet -> facet.counts().stream())
-        .flatMap(count -> Method.vocabulary().find(count.code()).stream())
+        .map(SearchAnswer.Count::code)
         .collect(Collectors.toSet());
   }
 

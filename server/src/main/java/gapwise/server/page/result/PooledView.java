@@ -24,6 +24,7 @@ import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.page.part.UnstatedClocks;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,7 +40,9 @@ public sealed interface PooledView {
 
   /** What narrows the result, each with the address without it. */
   default List<FilterForm.On> on() {
-    return QuestionParts.all(PagePaths.POOLED, form().address());
+    List<FilterForm.On> on = new ArrayList<>(QuestionParts.all(PagePaths.POOLED, form().address()));
+    QuestionParts.split(PagePaths.POOLED, form().address()).ifPresent(on::add);
+    return on;
   }
 
   /** The outcomes of the family that is asked for, one of which is pooled at a time. */
@@ -167,18 +170,20 @@ public sealed interface PooledView {
   /**
    * Something pooled.
    *
-   * @param told the answer in sentences, one method after another
+   * @param told the answer in sentences, one method or word of a detail after another
    * @param methods the same side by side; empty where there are not several methods
+   * @param caution what must stand above several of them
    * @param figure the figure
    * @param statistics the numbers of heterogeneity
    * @param formula address of its formula
    * @param aboutNumbers what must be known of the pooled numbers
    * @param aboutStudies notes about single studies
-   * @param alert what differs between the groups of several methods
+   * @param alert what differs between the groups of what stands side by side
    */
   record Pooled(
       List<Told> told,
       Optional<MethodsView> methods,
+      String caution,
       Drawn figure,
       List<Statistics.Line> statistics,
       String formula,
@@ -201,7 +206,7 @@ public sealed interface PooledView {
 
     /** Said where methods stand side by side. */
     public Optional<String> noComparison() {
-      return told.size() > 1 ? Optional.of(AnswerForest.NO_COMPARISON) : Optional.empty();
+      return told.size() > 1 ? Optional.of(caution) : Optional.empty();
     }
   }
 

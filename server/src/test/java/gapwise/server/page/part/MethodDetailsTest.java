@@ -85,4 +85,48 @@ class MethodDetailsTest {
     assertEquals(422, answer.statusCode());
     assertTrue(answer.body().contains("fixation:ring"), answer.body());
   }
+
+  private static final String OF_TRANSPORT = "outcome=primary-union&method=bone-transport";
+  private static final String SPLIT = OF_TRANSPORT + "&split=transport-levels";
+
+  @Test
+  void aPooledResultIsSplitByADetailAndSaysThatThisIsNoComparison() throws Exception {
+    assertTrue(
+        page("/pooled?" + OF_TRANSPORT).contains("href=\"/pooled?" + SPLIT + "\""),
+        "the whole offers it");
+    String split = page("/pooled?" + SPLIT);
+    assertTrue(split.contains("These are separate groups of patients, not a comparison"), split);
+    assertTrue(split.contains("<th scope=\"col\">Levels of transport</th>"), split);
+    for (String name : new String[] {"bifocal", "trifocal"}) {
+      assertTrue(split.contains("In sentences<span class=\"unseen\">: " + name), name);
+    }
+    assertTrue(split.contains("split by levels of transport"), split);
+    assertTrue(split.contains("href=\"/studies?" + SPLIT + "\""), split);
+    String one = OF_TRANSPORT + "&detail=transport-levels%3Abifocal";
+    assertTrue(split.contains("href=\"/pooled?" + one + "\""), split);
+  }
+
+  @Test
+  void theFilesOfASplitResultAreSplitToo() throws Exception {
+    String csv = page("/api/v1/forest.csv?" + SPLIT);
+    assertTrue(csv.contains("Levels of transport, trifocal"), csv);
+    String plan = page("/api/v1/plan.json?" + SPLIT);
+    assertTrue(plan.contains("\"subgroup\" : \"transport-levels\""), plan);
+    assertTrue(
+        page("/api/v1/methods.txt?" + SPLIT).contains("groups of the column \"transport-levels\""));
+  }
+
+  @Test
+  void severalMethodsAreNotSplitByADetailAndThePageSaysWhy() throws Exception {
+    String page = page("/pooled?outcome=primary-union&split=transport-levels");
+    assertTrue(page.contains("a detail is split within one method"), page);
+    assertTrue(page.contains("<th scope=\"col\">Method</th>"), page);
+  }
+
+  @Test
+  void aSplitByWhatIsNoDetailOfListedWordsIsRefused() throws Exception {
+    var answer = running.get("/api/v1/forest.csv?" + OF_TRANSPORT + "&split=transport-level");
+    assertEquals(422, answer.statusCode());
+    assertTrue(answer.body().contains("transport-levels"), answer.body());
+  }
 }
