@@ -63,10 +63,7 @@ public record MethodTable(Quantity measure, Optional<DetailKind> split, List<Met
   }
 
   private static MethodTable table(
-      Answer answer,
-      List<Blocks.Block> blocks,
-      Optional<DetailKind> split,
-      Set<String> reporting) {
+      Answer answer, List<Blocks.Block> blocks, Optional<DetailKind> split, Set<String> reporting) {
     Outcome outcome = answer.question().outcome();
     Map<GroupName, Blocks.Block> known =
         blocks.stream().collect(Collectors.toMap(Blocks.Block::of, Function.identity()));

@@ -2,7 +2,6 @@ package gapwise.answer;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -94,7 +94,8 @@ public final class Options {
   private static List<MethodLine> lines(Selection selection, Set<Method> reporting) {
     return reporting.stream()
         .map(selection::of)
-        .flatMap(rows -> MethodTable.column(Answers.numbers(rows), codes(reporting)).lines().stream())
+        .flatMap(
+            rows -> MethodTable.column(Answers.numbers(rows), codes(reporting)).lines().stream())
         .toList();
   }
 

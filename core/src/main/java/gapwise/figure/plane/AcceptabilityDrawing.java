@@ -3,9 +3,9 @@ package gapwise.figure.plane;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Legend;
-import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.drawing.Svg;
 import gapwise.figure.page.FieldPage;

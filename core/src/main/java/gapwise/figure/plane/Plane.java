@@ -4,8 +4,8 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
-import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.value.Check;
 import gapwise.figure.value.Limits;
 import gapwise.figure.value.Shown;

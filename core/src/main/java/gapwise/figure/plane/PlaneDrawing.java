@@ -4,10 +4,10 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Ink;
 import gapwise.figure.drawing.Legend;
-import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.MethodShape;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
 import gapwise.figure.page.OneField;

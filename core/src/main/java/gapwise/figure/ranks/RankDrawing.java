@@ -3,9 +3,9 @@ package gapwise.figure.ranks;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.drawing.Legend;
-import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.PagePart;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.Style;
 import gapwise.figure.page.FieldPage;
 import java.util.ArrayList;

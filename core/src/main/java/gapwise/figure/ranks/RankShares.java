@@ -4,9 +4,9 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.figure.Figure;
 import gapwise.figure.FigureProvenance;
-import gapwise.figure.drawing.Setting;
 import gapwise.figure.drawing.MethodMark;
 import gapwise.figure.drawing.Picture;
+import gapwise.figure.drawing.Setting;
 import gapwise.figure.file.CsvCell;
 import gapwise.figure.file.CsvOrigin;
 import gapwise.figure.value.Check;
