@@ -29,8 +29,7 @@ record PatientSituation(Situation situation) {
   String question() {
     return situation
         .defect()
-        .map(
-            range -> say("sheet.question-length", Map.of("length", length(range), "bone", bone())))
+        .map(range -> say("sheet.question-length", Map.of("length", length(range), "bone", bone())))
         .orElseGet(() -> say("sheet.question", Map.of("bone", bone())));
   }
 
@@ -115,8 +114,18 @@ record PatientSituation(Situation situation) {
     double bar = mark.scaleBarCentimetres(WIDTH / 2);
     double end = 1 + bar * mark.unitsPerCentimetre();
     svg.stroke(
-        "M" + Svg.at(1, SCALE - 4) + "V" + Svg.n(SCALE + 4) + "M" + Svg.at(1, SCALE) + "H"
-            + Svg.n(end) + "M" + Svg.at(end, SCALE - 4) + "V" + Svg.n(SCALE + 4),
+        "M"
+            + Svg.at(1, SCALE - 4)
+            + "V"
+            + Svg.n(SCALE + 4)
+            + "M"
+            + Svg.at(1, SCALE)
+            + "H"
+            + Svg.n(end)
+            + "M"
+            + Svg.at(end, SCALE - 4)
+            + "V"
+            + Svg.n(SCALE + 4),
         Ink.INK,
         1.2);
     Lettering small = Lettering.plain(12);

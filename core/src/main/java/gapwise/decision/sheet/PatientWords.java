@@ -42,7 +42,8 @@ final class PatientWords {
       PlainOutcome outcome, Estimate value, Optional<Counted> counted, Level level) {
     HundredArray array = HundredArray.of(value);
     String number = say("sheet.of-hundred", Map.of("number", Whole.of100(value.value())));
-    String told = counted.filter(one -> level == Level.VERY_LOW).map(PatientWords::of).orElse(number);
+    String told =
+        counted.filter(one -> level == Level.VERY_LOW).map(PatientWords::of).orElse(number);
     return new ShareCell(
         sentence(CertaintyWords.rate(level, told, outcome.such())),
         say(
@@ -134,11 +135,6 @@ final class PatientWords {
 
   private static String noMonths(Cell cell) {
     return cell instanceof Cell.Known ? sentence(say("sheet.no-months")) : why(cell);
-  }
-
-  /** How certain a number is. */
-  static String certainty(Level level) {
-    return say("sheet.certainty", Map.of("level", level.label()));
   }
 
   static String wish(Wish wish) {

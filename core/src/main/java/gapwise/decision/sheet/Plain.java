@@ -33,7 +33,6 @@ final class Plain {
 
   static <T> T get(Map<String, T> all, String code) {
     return Optional.ofNullable(all.get(code))
-        .orElseThrow(
-            () -> new IllegalArgumentException("no plain words are written for " + code));
+        .orElseThrow(() -> new IllegalArgumentException("no plain words are written for " + code));
   }
 }

@@ -18,8 +18,7 @@ import java.util.stream.Stream;
  * @param patient the page for the patient
  * @param team the page for the team
  */
-public record Sheet(
-    OptionTable table, List<Option> options, PatientPage patient, TeamPage team) {
+public record Sheet(OptionTable table, List<Option> options, PatientPage patient, TeamPage team) {
   /** More rows would not stand on one page in letters that can be read. */
   public static final int MOST = 6;
 
@@ -47,9 +46,7 @@ public record Sheet(
   public static List<Method> methods(OptionQuestion asked) {
     Set<String> named = asked.situation().among().methods();
     return Method.vocabulary().all().stream()
-        .filter(
-            method ->
-                named.isEmpty() || named.contains(method.code()) || isAmputation(method))
+        .filter(method -> named.isEmpty() || named.contains(method.code()) || isAmputation(method))
         .toList();
   }
 
@@ -73,7 +70,6 @@ public record Sheet(
     List<Method> methods = methods(table.asked());
     List<Option> options =
         table.options().stream().filter(one -> methods.contains(one.method())).toList();
-    return new Sheet(
-        table, options, PatientPages.of(table, options), TeamPages.of(table, options));
+    return new Sheet(table, options, PatientPages.of(table, options), TeamPages.of(table, options));
   }
 }

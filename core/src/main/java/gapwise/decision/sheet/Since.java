@@ -82,10 +82,14 @@ public record Since(List<String> studies, List<String> numbers) {
               say(
                   "sheet.since-moved",
                   Map.of(
-                      "method", option.method().shortLabel(),
-                      "outcome", column.aspect().label(),
-                      "before", was,
-                      "now", is)));
+                      "method",
+                      option.method().shortLabel(),
+                      "outcome",
+                      column.aspect().label(),
+                      "before",
+                      was,
+                      "now",
+                      is)));
         }
       }
     }

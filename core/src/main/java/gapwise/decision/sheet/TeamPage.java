@@ -55,12 +55,7 @@ public record TeamPage(
    * @param certainty level and letters of what lowers it, and whether a person settled it
    */
   public record TeamCell(
-      String value,
-      boolean known,
-      String counted,
-      String newCentre,
-      String fit,
-      String certainty) {
+      String value, boolean known, String counted, String newCentre, String fit, String certainty) {
 
     static TeamCell without(String why) {
       return new TeamCell(why, false, "", "", "", "");

@@ -103,14 +103,6 @@ public final class ArrayDrawing {
   }
 
   private static String box(double x, double y, double width, double height) {
-    return "M"
-        + at(x, y)
-        + "H"
-        + Svg.n(x + width)
-        + "V"
-        + Svg.n(y + height)
-        + "H"
-        + Svg.n(x)
-        + "Z";
+    return "M" + at(x, y) + "H" + Svg.n(x + width) + "V" + Svg.n(y + height) + "H" + Svg.n(x) + "Z";
   }
 }

@@ -21,7 +21,7 @@ public final class StripDrawing {
   private static final double END = WIDTH - 16;
   private static final double FRAME_TOP = 4;
   private static final double FRAME_HEIGHT = 8;
-  private static final double FOOT_MIDDLE = 21;
+  private static final double BOOT = 13;
   private static final double BAND = 4;
   private static final double BETWEEN_TICKS = 5;
   private static final double MONTHS_BETWEEN_WORDS = 6;
@@ -112,45 +112,24 @@ public final class StripDrawing {
     svg.stroke(strokes.toString(), Ink.SOFT, 0.7);
   }
 
-  /** The print of a foot, whose heel stands over the month: sole and toes. */
+  /** A boot that stands on the axis with its heel over the month. */
   private void foot(double x) {
-    double middle = FOOT_MIDDLE;
-    svg.shape(
+    double sole = AXIS - BAND - 1;
+    svg.path(
         "M"
-            + at(x - 5, middle)
+            + at(x - 3, sole)
+            + "V"
+            + Svg.n(sole - BOOT)
+            + "H"
+            + Svg.n(x + 4)
+            + "V"
+            + Svg.n(sole - 6.5)
             + "Q"
-            + at(x - 5, middle - 4.4)
+            + at(x + 12, sole - 6)
             + " "
-            + at(x + 1, middle - 3)
-            + "Q"
-            + at(x + 9, middle - 7)
-            + " "
-            + at(x + 9.5, middle)
-            + "Q"
-            + at(x + 9, middle + 6)
-            + " "
-            + at(x + 1, middle + 3)
-            + "Q"
-            + at(x - 5, middle + 4.4)
-            + " "
-            + at(x - 5, middle)
+            + at(x + 12, sole)
             + "Z",
-        Ink.INK,
-        "none",
-        0,
-        "");
-    for (int toe = -1; toe <= 1; toe++) {
-      svg.empty(
-          "circle",
-          "cx",
-          Svg.n(x + 12.6 - Math.abs(toe) * 0.8),
-          "cy",
-          Svg.n(middle + toe * 3.8),
-          "r",
-          "1.7",
-          "fill",
-          Ink.INK);
-    }
-    svg.line(x, middle, x, AXIS, Ink.INK, 1.4);
+        Ink.INK);
+    svg.line(x, sole, x, AXIS, Ink.INK, 1.4);
   }
 }

@@ -3,6 +3,7 @@ package gapwise.server.report;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.util.XRLog;
 import gapwise.figure.drawing.Face;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -23,6 +24,10 @@ public final class SheetPdf {
   private static final String FAMILY = "Liberation Sans";
   private static final int REGULAR = 400;
   private static final int BOLD = 700;
+
+  static {
+    XRLog.setLoggerImpl(new PdfLog());
+  }
 
   private SheetPdf() {}
 
@@ -60,8 +65,7 @@ public final class SheetPdf {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
       factory.setNamespaceAware(true);
       factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
-      Document document =
-          factory.newDocumentBuilder().parse(new ByteArrayInputStream(page));
+      Document document = factory.newDocumentBuilder().parse(new ByteArrayInputStream(page));
       NodeList drawings = document.getElementsByTagName("svg");
       for (int i = 0; i < drawings.getLength(); i++) {
         Element svg = (Element) drawings.item(i);

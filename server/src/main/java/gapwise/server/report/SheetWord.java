@@ -79,7 +79,8 @@ public final class SheetWord {
     say(String.join(" ", page.nobody()), PLAIN);
     page.rows()
         .forEach(
-            row -> say(row.plain().name() + ": not known is " + row.plain().unknown() + ".", PLAIN));
+            row ->
+                say(row.plain().name() + ": not known is " + row.plain().unknown() + ".", PLAIN));
     head("What matters to you", "Heading2");
     page.wishes().forEach(wish -> say("\u25a1 " + wish, PLAIN));
     head("What to ask us", "Heading2");

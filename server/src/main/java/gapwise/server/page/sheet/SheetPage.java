@@ -92,8 +92,7 @@ public final class SheetPage {
     address
         .without(List.of("method"))
         .parameters()
-        .forEach(
-            (name, values) -> values.forEach(one -> kept.add(new SheetView.Kept(name, one))));
+        .forEach((name, values) -> values.forEach(one -> kept.add(new SheetView.Kept(name, one))));
     return new SheetView.Choose(
         sites.of("Which methods stand on the sheet?", Place.COMPARE, address),
         Method.vocabulary().all().stream()

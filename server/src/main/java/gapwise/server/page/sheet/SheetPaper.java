@@ -27,6 +27,6 @@ public record SheetPaper(SheetDocument document, String style) {
    * @param style the style for all papers
    */
   static SheetPaper on(Size size, SheetDocument document, String style) {
-    return new SheetPaper(document, style + "@page { size: " + size.css + "; margin: 8mm 9mm; }");
+    return new SheetPaper(document, style + "@page { size: " + size.css + "; margin: 6mm 9mm; }");
   }
 }
