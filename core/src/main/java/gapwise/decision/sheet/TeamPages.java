@@ -67,7 +67,7 @@ final class TeamPages {
             .map(
                 limits ->
                     say(
-                        "decision.new-centre",
+                        "sheet.new-centre",
                         Map.of("limits", Shown.limits(column.measure(), limits))))
             .orElse(""),
         fit(known.fit()),

@@ -116,7 +116,7 @@ public final class SheetWord {
     if (!share.range().isEmpty()) {
       add(cell, share.range());
     }
-    share.level().ifPresent(level -> add(cell, "Sure: " + level.label()));
+    share.level().ifPresent(level -> add(cell, "How sure: " + level.label()));
   }
 
   private void team(TeamPage page) {

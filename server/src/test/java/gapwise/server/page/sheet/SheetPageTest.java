@@ -89,7 +89,7 @@ class SheetPageTest {
   @Test
   void methodsStandInTheOrderOfTheVocabularyAndAmputationIsAmongThem()
       throws IOException, InterruptedException {
-    List<String> names = all("<p class=\"name\">(?s:.*?)</svg> ([^<]*)</p>", page(ASKED));
+    List<String> names = all("<p class=\"name\">(?s:.*?)>\\s*([A-Z][^<>]*)</p>", page(ASKED));
     assertEquals(
         List.of(
             "Move bone inside a frame",
@@ -125,7 +125,7 @@ class SheetPageTest {
     assertEquals(18, cells.size());
     for (String cell : cells) {
       if (cell.contains("class=\"marks\"")) {
-        assertTrue(cell.contains("<b>Sure: "), cell);
+        assertTrue(cell.contains("<b>How sure: "), cell);
         Matcher title =
             Pattern.compile("Of 100 marks (\\d+) are filled, (\\d+) hatched, (\\d+) empty")
                 .matcher(cell);
