@@ -359,6 +359,7 @@ class ArchitectureTest {
               Map.entry("figure.timeline", KIND_OF_FIGURE),
               Map.entry("figure.plane", KIND_OF_FIGURE),
               Map.entry("figure.ranks", KIND_OF_FIGURE),
+              Map.entry("figure.array", Set.of("figure.drawing", "figure.value")),
               Map.entry(
                   "wording",
                   Set.of(
@@ -416,6 +417,22 @@ class ArchitectureTest {
                       "figure.forest",
                       "figure.value",
                       "problem")),
+              Map.entry(
+                  "decision.sheet",
+                  Set.of(
+                      "answer",
+                      "curation",
+                      "decision.certainty",
+                      "decision.option",
+                      "decision.situation",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "figure.array",
+                      "figure.drawing",
+                      "figure.span",
+                      "figure.value",
+                      "selection")),
               Map.entry(
                   "answer.grid",
                   Set.of("search", "evidence", "evidence.unit", "evidence.vocabulary", "problem")),

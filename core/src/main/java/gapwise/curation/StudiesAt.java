@@ -71,6 +71,18 @@ public final class StudiesAt {
     return new StudiesAt(store, later, recent.without(changed));
   }
 
+  /**
+   * The studies after an earlier change.
+   *
+   * @param earlier number of a change, 0 to this one's
+   */
+  public StudiesAt before(long earlier) {
+    if (earlier > change) {
+      throw new IllegalArgumentException("earlier must be " + change + " or less, was " + earlier);
+    }
+    return of(store, earlier);
+  }
+
   /** Number of the change, 0 for before the first. */
   public long change() {
     return change;

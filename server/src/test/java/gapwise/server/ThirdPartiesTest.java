@@ -41,6 +41,7 @@ class ThirdPartiesTest {
           "EPL-2.0 or Apache-2.0",
           "EPL-2.0 or GPL-2.0 with Classpath exception",
           "EPL-2.0 or LGPL-2.1",
+          "LGPL-2.1",
           "MIT",
           "MPL-2.0",
           "OFL-1.1 and MPL-2.0");

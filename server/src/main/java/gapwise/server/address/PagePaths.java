@@ -7,6 +7,9 @@ public final class PagePaths {
   public static final String COMPARE = "/compare";
   public static final String COMPARE_TABLE = "/compare/table";
   public static final String COMPARE_JUDGEMENT = "/compare/judgement";
+  public static final String SHEET = "/sheet";
+  public static final String SHEET_PDF = "/sheet.pdf";
+  public static final String SHEET_WORD = "/sheet.docx";
   public static final String STUDIES = "/studies";
   public static final String POOLED = "/pooled";
   public static final String FUNNEL = "/funnel";

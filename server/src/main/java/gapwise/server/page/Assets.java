@@ -23,6 +23,7 @@ public final class Assets {
 
   private final Asset style = Asset.read("gapwise.css", "text/css");
   private final Asset script = Asset.read("gapwise.js", "text/javascript");
+  private final Asset sheet = Asset.read("sheet.css", "text/css");
   private final Asset library = Asset.read(SCRIPT_LIBRARY, "text/javascript");
   private final Asset icon = Asset.read("icon.svg", "image/svg+xml");
 
@@ -57,6 +58,16 @@ public final class Assets {
     return "/assets/" + style.hash() + "/gapwise.css";
   }
 
+  /** Address of the style of the sheet, which stands beside that of the pages. */
+  public String sheetHref() {
+    return "/assets/" + sheet.hash() + "/sheet.css";
+  }
+
+  /** The style of the sheet itself, for paper. */
+  public String sheetStyle() {
+    return new String(sheet.content(), StandardCharsets.UTF_8);
+  }
+
   /** Address of our script. */
   public String scriptHref() {
     return "/assets/" + script.hash() + "/gapwise.js";
@@ -75,6 +86,7 @@ public final class Assets {
   /** Adds their routes. */
   public void addTo(RoutesConfig routes) {
     routes.get(styleHref(), style::answer);
+    routes.get(sheetHref(), sheet::answer);
     routes.get(scriptHref(), script::answer);
     routes.get(libraryHref(), library::answer);
     routes.get(iconHref(), icon::answer);

@@ -16,7 +16,7 @@ public final class Templates {
   }
 
   /** A page. */
-  byte[] bytes(String template, Object view) {
+  public byte[] bytes(String template, Object view) {
     PageOutput html = new PageOutput();
     engine.render("page/" + template + ".jte", view, html);
     return html.toByteArray();

@@ -26,6 +26,7 @@ import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
 import gapwise.server.page.result.PooledPage;
 import gapwise.server.page.result.TypedQuestion;
+import gapwise.server.page.sheet.SheetPage;
 import gapwise.server.page.studies.ImportPage;
 import gapwise.server.page.studies.SelectedValues;
 import gapwise.server.page.studies.StudiesPage;
@@ -135,6 +136,7 @@ public final class WebServer implements AutoCloseable {
       new TypedQuestion().addTo(routes);
       new ComparePage(templates, sites, evidence.options()).addTo(routes);
       new JudgementPage(templates, sites, evidence.options(), home.base()).addTo(routes);
+      new SheetPage(templates, sites, evidence, edition, Clock.systemUTC()).addTo(routes);
       new PooledPage(templates, sites, search, answers, edition).addTo(routes);
       new FunnelPage(templates, sites, answers, edition).addTo(routes);
       new BySizePage(templates, sites, search, answers, edition).addTo(routes);

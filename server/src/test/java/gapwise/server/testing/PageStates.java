@@ -22,6 +22,12 @@ public final class PageStates {
   /** Addresses by what they show. */
   public static Map<String, String> byName() {
     Map<String, String> all = new LinkedHashMap<>();
+    all.put("sheet: methods to choose", "/sheet?from=6&to=6&infected=yes");
+    all.put(
+        "sheet: six methods",
+        "/sheet?from=6&to=6&bone=tibia&infected=yes&wish=walking-soon&method=bone-transport"
+            + "&method=induced-membrane&method=acute-shortening-lengthening&method=autograft"
+            + "&method=printed-scaffold");
     all.put("first page", "/");
     all.put("compare: nothing asked", "/compare");
     all.put(

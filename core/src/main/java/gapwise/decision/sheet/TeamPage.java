@@ -1,0 +1,64 @@
+package gapwise.decision.sheet;
+
+import gapwise.evidence.vocabulary.Method;
+import java.util.List;
+
+/**
+ * The page for the team.
+ *
+ * @param methods the columns
+ * @param lines the outcomes
+ * @param notAsked outcomes that nobody asked for, by name
+ * @param followed how long people were followed
+ * @param settled what persons settled of certainty, with reasons, who and when
+ * @param sources the studies behind the numbers, in order of their labels
+ */
+public record TeamPage(
+    List<Method> methods,
+    List<Line> lines,
+    List<String> notAsked,
+    String followed,
+    List<String> settled,
+    List<Source> sources) {
+  public TeamPage {
+    methods = List.copyOf(methods);
+    lines = List.copyOf(lines);
+    notAsked = List.copyOf(notAsked);
+    settled = List.copyOf(settled);
+    sources = List.copyOf(sources);
+  }
+
+  /** A study behind the numbers, by its id and its label. */
+  public record Source(String id, String label) {}
+
+  /**
+   * One outcome.
+   *
+   * @param aspect what matters
+   * @param outcome the way it is counted, with its unit
+   * @param cells one for each method
+   */
+  public record Line(String aspect, String outcome, List<TeamCell> cells) {
+    public Line {
+      cells = List.copyOf(cells);
+    }
+  }
+
+  /**
+   * One number.
+   *
+   * @param value average or value with its interval, or why there is none
+   * @param known whether the value is a number
+   * @param counted events and people, series; empty where there is none
+   * @param newCentre where a new centre may lie; empty where it cannot be told
+   * @param fit the fit in four numbers: inside, at the edge, unknown, outside, in percent
+   * @param certainty level and letters of what lowers it, and whether a person settled it
+   */
+  public record TeamCell(
+      String value, boolean known, String counted, String newCentre, String fit, String certainty) {
+
+    static TeamCell without(String why) {
+      return new TeamCell(why, false, "", "", "", "");
+    }
+  }
+}

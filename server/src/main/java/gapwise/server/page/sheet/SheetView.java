@@ -1,0 +1,40 @@
+package gapwise.server.page.sheet;
+
+import gapwise.evidence.vocabulary.Method;
+import gapwise.server.page.Site;
+import gapwise.server.report.SheetDocument;
+import java.util.List;
+
+/** What the page of the sheet shows. */
+public sealed interface SheetView {
+  /** The frame. */
+  Site site();
+
+  /**
+   * Methods must be chosen first, as no more than so many stand on one page.
+   *
+   * @param choices the methods that keep the limb, and other kinds of amputation
+   * @param most how many may be chosen beside the amputation that is always there
+   * @param kept what else the address has, which goes along
+   * @param here the table of all methods
+   */
+  record Choose(Site site, List<Choice> choices, int most, List<Kept> kept, String here)
+      implements SheetView {}
+
+  /** One method to choose. */
+  record Choice(Method method, boolean chosen) {}
+
+  /** A value of the address. */
+  record Kept(String name, String value) {}
+
+  /**
+   * The sheet.
+   *
+   * @param document what it shows
+   * @param ways where it is taken along, and where other methods are chosen
+   */
+  record Shown(Site site, SheetDocument document, Ways ways) implements SheetView {}
+
+  /** Addresses of the same sheet in other forms. */
+  record Ways(String pdf, String letter, String word, String table) {}
+}

@@ -1,0 +1,152 @@
+package gapwise.server.page.sheet;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import gapwise.answer.Edition;
+import gapwise.decision.certainty.Level;
+import gapwise.decision.sheet.PatientPage;
+import gapwise.decision.sheet.PatientRow;
+import gapwise.decision.sheet.ShareCell;
+import gapwise.decision.sheet.Sheet;
+import gapwise.decision.sheet.TeamPage;
+import gapwise.figure.array.HundredArray;
+import gapwise.figure.array.StageStrip;
+import gapwise.figure.value.Estimate;
+import gapwise.server.address.Address;
+import gapwise.server.address.OptionAddress;
+import gapwise.server.home.Hold;
+import gapwise.server.home.Home;
+import gapwise.server.page.Assets;
+import gapwise.server.page.Templates;
+import gapwise.server.report.Prepared;
+import gapwise.server.report.SheetDocument;
+import gapwise.server.report.SheetPdf;
+import gapwise.server.testing.Invented;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A sheet of six methods of which every cell has a number in its longest words. */
+class FullSheetTest {
+  private static final ShareCell SHARE =
+      new ShareCell(
+          "Reported: 113 of 114 had germs in the leg; this says little about you.",
+          "fewer than 1 to over 99 fits; 93 did not.",
+          Optional.of(new HundredArray(0, 100, 0.5)),
+          Optional.of(Level.VERY_LOW),
+          "three numbers");
+
+  private static final TeamPage.TeamCell CELL =
+      new TeamPage.TeamCell(
+          "52.5 (45.7 to 59.3)",
+          true,
+          "134 of 154, 9 groups of 8 studies",
+          "centre under 0.1 to 10",
+          "fit 24/26/25/25",
+          "very low BBPPFFU *");
+
+  @TempDir private Path folder;
+
+  private static PatientRow full(PatientRow row) {
+    Optional<Estimate> months = Optional.of(Estimate.of(12, 10, 15));
+    return new PatientRow(
+        row.method(),
+        row.plain(),
+        Collections.nCopies(row.shares().size(), SHARE),
+        row.method().frame() ? "Perhaps 12 months in a frame, maybe quite different." : row.frame(),
+        "Perhaps 12 months until full weight, maybe quite different.",
+        new StageStrip(2, months, months, 18),
+        "both");
+  }
+
+  private static SheetDocument full(Sheet sheet) {
+    PatientPage page = sheet.patient();
+    PatientPage patient =
+        new PatientPage(
+            page.question(),
+            page.situation(),
+            page.bone(),
+            page.choice(),
+            page.heads(),
+            page.rows().stream().map(FullSheetTest::full).toList(),
+            page.followed(),
+            page.nobody(),
+            page.wishes(),
+            page.wishes().size(),
+            page.questions(),
+            page.caution());
+    TeamPage team =
+        new TeamPage(
+            sheet.team().methods(),
+            sheet.team().lines().stream()
+                .map(
+                    line ->
+                        new TeamPage.Line(
+                            line.aspect(),
+                            line.outcome(),
+                            Collections.nCopies(line.cells().size(), CELL)))
+                .toList(),
+            List.of(),
+            sheet.team().followed(),
+            List.of("Bone transport, Bone joined: settled by A. Reader on 2026-01-01. Why."),
+            Collections.nCopies(40, new TeamPage.Source("invented-1", "Oarsworthe 2015")));
+    return new SheetDocument(
+        new Sheet(sheet.table(), sheet.options(), patient, team),
+        new Prepared(
+            Edition.ofProgram("1.0"),
+            "http://localhost:7180/sheet?" + "method=induced-membrane&".repeat(12),
+            LocalDate.of(2026, 1, 1),
+            true),
+        OptionalLong.empty(),
+        Optional.empty());
+  }
+
+  private static Sheet sheet(Home home) {
+    Address asked =
+        new Address(
+            Map.of(
+                "from",
+                List.of("6"),
+                "to",
+                List.of("6"),
+                "bone",
+                List.of("tibia"),
+                "method",
+                List.of(
+                    "bone-transport",
+                    "acute-shortening-lengthening",
+                    "induced-membrane",
+                    "vascularised-bone-flap",
+                    "printed-scaffold")));
+    try (Hold hold = home.hold()) {
+      return Sheet.of(hold.evidence().options().table(Sheet.asking(OptionAddress.question(asked))));
+    }
+  }
+
+  @Test
+  void standsOnTwoPagesOfEitherPaper() throws IOException {
+    try (Home home = Home.open(folder, Clock.systemUTC())) {
+      home.base().saveAll(Invented.studies().iterator(), "reviewer", "for a test", List.of());
+      SheetDocument document = full(sheet(home));
+      for (SheetPaper.Size size : SheetPaper.Size.values()) {
+        byte[] page =
+            new Templates()
+                .bytes(
+                    "sheet/SheetPaper", SheetPaper.on(size, document, new Assets().sheetStyle()));
+        try (PDDocument pdf = Loader.loadPDF(SheetPdf.of(page))) {
+          assertEquals(2, pdf.getNumberOfPages(), size.toString());
+        }
+      }
+    }
+  }
+}
