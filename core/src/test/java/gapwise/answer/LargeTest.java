@@ -2,6 +2,7 @@ package gapwise.answer;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gapwise.figure.forest.InventedForests;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -32,5 +33,15 @@ class LargeTest {
     assertEquals(40, Large.mostOfEach(List.of(500, 500)));
     assertEquals(70, Large.mostOfEach(List.of(500, 10)));
     assertEquals(1, Large.mostOfEach(IntStream.range(0, 200).mapToObj(part -> 3).toList()));
+  }
+
+  @Test
+  void whatIsPooledIsSaidToBeFromAllAndNothingOfItWhereNoneIs() {
+    assertEquals(
+        "Some are drawn. The pooled values are from all.",
+        Large.withPooled("Some are drawn.", InventedForests.twoMethods()));
+    assertEquals(
+        "Some are drawn.",
+        Large.withPooled("Some are drawn.", InventedForests.oneSeriesAndAnEmptyBlock()));
   }
 }

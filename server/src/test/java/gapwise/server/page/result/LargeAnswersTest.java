@@ -59,7 +59,7 @@ class LargeAnswersTest {
         page.replaceAll(" +", " ")
             .contains(
                 "80 of 2,000 series are drawn: of each method at most 40, those with the most"
-                    + " patients."),
+                    + " patients; the table (CSV) lists all. The pooled values are from all."),
         page);
     String csv = running.get("/api/v1/forest.csv?outcome=union").body();
     assertEquals(SERIES, csv.lines().filter(line -> line.startsWith("series,")).count());
