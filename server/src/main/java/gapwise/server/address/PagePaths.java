@@ -7,6 +7,10 @@ public final class PagePaths {
   public static final String COMPARE = "/compare";
   public static final String COMPARE_TABLE = "/compare/table";
   public static final String COMPARE_JUDGEMENT = "/compare/judgement";
+  public static final String COMPARE_WEIGHING = "/compare/weighing";
+  public static final String COMPARE_WEIGHING_RESULT = "/compare/weighing/result";
+  public static final String COMPARE_COST = "/compare/cost";
+  public static final String COMPARE_COST_RESULT = "/compare/cost/result";
   public static final String STUDIES = "/studies";
   public static final String POOLED = "/pooled";
   public static final String FUNNEL = "/funnel";

@@ -49,6 +49,7 @@ public final class Api {
     new FunnelApi(evidence.answers(), edition).addTo(routes);
     new CaseApi(evidence.answers(), edition).addTo(routes);
     new ClaimApi(evidence.claims(), edition).addTo(routes);
+    new ChoiceApi(evidence.options(), evidence.averages(), edition).addTo(routes);
     new PlanFigureApi(evidence.answers(), edition).addTo(routes);
     new ImportsApi(jobs, notice).addTo(routes);
     routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));
