@@ -63,17 +63,27 @@ public final class CostPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.COMPARE_COST, context -> show(context, "option/CostPage", false));
-    routes.get(PagePaths.COMPARE_COST_RESULT, context -> show(context, "option/CostShown", true));
+    routes.get(PagePaths.COMPARE_COST, this::show);
+    routes.get(PagePaths.COMPARE_COST_RESULT, this::part);
   }
 
-  private void show(Context context, String template, boolean now) {
+  private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    boolean whole = now || address.has(Fetching.WHOLE, "yes");
-    templates.show(context, template, view(address.without(List.of(Fetching.WHOLE)), whole));
+    Fetching.Way way =
+        address.has(Fetching.WHOLE, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE;
+    templates.show(context, "option/CostPage", view(plain(address), way));
   }
 
-  private CostView view(Address address, boolean now) {
+  private void part(Context context) {
+    Address address = new Address(context.queryParamMap());
+    templates.show(context, "option/CostShown", view(plain(address), Fetching.Way.PART));
+  }
+
+  private static Address plain(Address address) {
+    return address.without(List.of(Fetching.WHOLE));
+  }
+
+  private CostView view(Address address, Fetching.Way way) {
     Address situation = CostAddress.situation(address);
     OptionQuestion question = OptionAddress.question(situation);
     String words = SituationWords.title(question.situation());
@@ -92,19 +102,29 @@ public final class CostPage {
     if (!missing.isEmpty()) {
       return new CostView.Refused(site, form, missing, List.of());
     }
-    if (!now && !(options.has(question) && averages.has(question, CostedTable.needed()))) {
-      return new CostView.Working(
-          site,
-          form,
-          new Fetching(
-              address.at(PagePaths.COMPARE_COST_RESULT),
-              address.with(Fetching.WHOLE, "yes").at(PagePaths.COMPARE_COST)));
+    if (way != Fetching.Way.WHOLE && !averages.has(question, CostedTable.needed())) {
+      boolean found = options.hasTable(question);
+      if (way == Fetching.Way.PART && !found) {
+        options.table(question);
+      }
+      if (way == Fetching.Way.PAGE || !found) {
+        return working(site, form, address);
+      }
     }
     CostedTable costed = CostedTable.of(options.table(question), asked, averages);
     return costed instanceof CostedMethods methods
         ? new CostView.Reckoned(site, form, CostWords.shown(methods, drawn(methods, address)))
         : new CostView.Refused(
             site, form, ((CostedTable.NotReckoned) costed).problems(), costed.leftOut());
+  }
+
+  private static CostView working(Site site, CostForm form, Address address) {
+    return new CostView.Working(
+        site,
+        form,
+        new Fetching(
+            address.at(PagePaths.COMPARE_COST_RESULT),
+            address.with(Fetching.WHOLE, "yes").at(PagePaths.COMPARE_COST)));
   }
 
   private Optional<CostView.Drawn> drawn(CostedMethods methods, Address address) {

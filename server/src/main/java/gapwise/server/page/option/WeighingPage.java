@@ -58,18 +58,27 @@ public final class WeighingPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.COMPARE_WEIGHING, context -> show(context, "option/WeighingPage", false));
-    routes.get(
-        PagePaths.COMPARE_WEIGHING_RESULT, context -> show(context, "option/WeighingShown", true));
+    routes.get(PagePaths.COMPARE_WEIGHING, this::show);
+    routes.get(PagePaths.COMPARE_WEIGHING_RESULT, this::part);
   }
 
-  private void show(Context context, String template, boolean now) {
+  private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    boolean whole = now || address.has(Fetching.WHOLE, "yes");
-    templates.show(context, template, view(address.without(List.of(Fetching.WHOLE)), whole));
+    Fetching.Way way =
+        address.has(Fetching.WHOLE, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE;
+    templates.show(context, "option/WeighingPage", view(plain(address), way));
   }
 
-  private WeighingView view(Address address, boolean now) {
+  private void part(Context context) {
+    Address address = new Address(context.queryParamMap());
+    templates.show(context, "option/WeighingShown", view(plain(address), Fetching.Way.PART));
+  }
+
+  private static Address plain(Address address) {
+    return address.without(List.of(Fetching.WHOLE));
+  }
+
+  private WeighingView view(Address address, Fetching.Way way) {
     Address situation = WeighingAddress.situation(address);
     OptionQuestion question = OptionAddress.question(situation);
     String words = SituationWords.title(question.situation());
@@ -85,19 +94,29 @@ public final class WeighingPage {
     } catch (WrongInputException wrong) {
       return new WeighingView.Refused(site, form, wrong.problems(), List.of());
     }
-    if (!now && !(options.has(question) && averages.has(question, asked.aspects()))) {
-      return new WeighingView.Working(
-          site,
-          form,
-          new Fetching(
-              address.at(PagePaths.COMPARE_WEIGHING_RESULT),
-              address.with(Fetching.WHOLE, "yes").at(PagePaths.COMPARE_WEIGHING)));
+    if (way != Fetching.Way.WHOLE && !averages.has(question, asked.aspects())) {
+      boolean found = options.hasTable(question);
+      if (way == Fetching.Way.PART && !found) {
+        options.table(question);
+      }
+      if (way == Fetching.Way.PAGE || !found) {
+        return working(site, form, address);
+      }
     }
     WeighedTable weighed = WeighedTable.of(options.table(question), asked, averages);
     return weighed instanceof WeighedMethods methods
         ? shown(site, form, methods)
         : new WeighingView.Refused(
             site, form, ((WeighedTable.NotWeighed) weighed).problems(), weighed.leftOut());
+  }
+
+  private static WeighingView working(Site site, WeighingForm form, Address address) {
+    return new WeighingView.Working(
+        site,
+        form,
+        new Fetching(
+            address.at(PagePaths.COMPARE_WEIGHING_RESULT),
+            address.with(Fetching.WHOLE, "yes").at(PagePaths.COMPARE_WEIGHING)));
   }
 
   private WeighingView shown(Site site, WeighingForm form, WeighedMethods methods) {

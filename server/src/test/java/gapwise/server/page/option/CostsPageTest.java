@@ -31,7 +31,7 @@ class CostsPageTest {
   private static String page(String query) throws Exception {
     HttpResponse<String> answer = running.get("/compare/cost" + query);
     assertEquals(200, answer.statusCode(), answer.body());
-    return answer.body();
+    return answer.body().replace('\u00a0', ' ');
   }
 
   @Test

@@ -98,6 +98,20 @@ class WeighingPageTest {
     assertTrue(page(TABLE + "&asked=yes").contains("no outcome is weighed"));
   }
 
+  /** What no other test asks, so that nothing of it is remembered. */
+  @Test
+  void whatTakesLongIsFetchedPartByPart() throws Exception {
+    String query = ASKED.replace("from=5", "from=4");
+    String page = page(query);
+    assertTrue(page.contains("hx-get=\"/compare/weighing/result?"), page);
+    String first = running.get("/compare/weighing/result" + query).body();
+    assertTrue(first.contains("hx-get=\"/compare/weighing/result?"), first);
+    String second = running.get("/compare/weighing/result" + query).body();
+    assertTrue(second.contains("of 100 draws (to within "), second);
+    assertFalse(second.contains("<html"), second);
+    assertTrue(page(query).contains("of 100 draws (to within "));
+  }
+
   @Test
   void theTableLeadsHere() throws Exception {
     String table = running.get("/compare" + TABLE + "&whole=yes").body();
