@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.Edition;
 import gapwise.decision.cost.Acceptance;
+import gapwise.decision.cost.Amount;
 import gapwise.decision.cost.CostModel;
 import gapwise.decision.cost.CostsAndEffects;
 import gapwise.decision.cost.Entry;
@@ -16,6 +17,7 @@ import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -135,8 +137,9 @@ public final class CostFigures {
   }
 
   private static String number(CostedMethods methods, Entry entry, double factor) {
-    double mean = methods.costed().entries().amounts().get(entry).mean();
-    return Shown.centimetres(factor * mean);
+    Amount amount =
+        Objects.requireNonNull(methods.costed().entries().amounts().get(entry), entry.code());
+    return Shown.centimetres(factor * amount.mean());
   }
 
   /** What must be known beside costs and effects, wherever they stand. */

@@ -11,6 +11,7 @@ import gapwise.figure.value.Shown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Wishes, weights and outcomes in words that a patient understands. */
@@ -50,20 +51,18 @@ public final class WishWords {
                       .collect(Collectors.joining(", ")))));
     }
     for (Criterion each : weighed.criteria()) {
-      if (wishes.atLeast().containsKey(each.code())) {
-        said.add(
-            say(
-                "choice.at-least",
-                Map.of("outcome", each.label(), "part", part(wishes.atLeast().get(each.code())))));
-      }
-      if (wishes.atMost().containsKey(each.code())) {
-        said.add(
-            say(
-                "choice.at-most",
-                Map.of("outcome", each.label(), "part", part(wishes.atMost().get(each.code())))));
-      }
+      Optional.ofNullable(wishes.atLeast().get(each.code()))
+          .map(least -> say("choice.at-least", limit(each, least)))
+          .ifPresent(said::add);
+      Optional.ofNullable(wishes.atMost().get(each.code()))
+          .map(most -> say("choice.at-most", limit(each, most)))
+          .ifPresent(said::add);
     }
     return said.isEmpty() ? List.of(say("choice.no-wish")) : said;
+  }
+
+  private static Map<String, String> limit(Criterion criterion, double weight) {
+    return Map.of("outcome", criterion.label(), "part", part(weight));
   }
 
   private static String label(Weighed weighed, String code) {

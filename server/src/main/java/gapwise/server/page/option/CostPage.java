@@ -69,8 +69,7 @@ public final class CostPage {
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    Fetching.Way way =
-        address.has(Fetching.WHOLE, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE;
+    Fetching.Way way = address.has(Fetching.WHOLE, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE;
     templates.show(context, "option/CostPage", view(plain(address), way));
   }
 

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
@@ -71,7 +72,9 @@ public record WeighingForm(ChoiceForm common, List<Line> lines) {
       String place =
           asked
               ? address.first(WeighingAddress.PLACE + aspect.code())
-              : ordered && wished.containsKey(aspect) ? wished.get(aspect).toString() : "";
+              : ordered
+                  ? Optional.ofNullable(wished.get(aspect)).map(String::valueOf).orElse("")
+                  : "";
       boolean weighed =
           asked
               ? address.has(WeighingAddress.WEIGH, aspect.code())

@@ -64,8 +64,7 @@ public final class WeighingPage {
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    Fetching.Way way =
-        address.has(Fetching.WHOLE, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE;
+    Fetching.Way way = address.has(Fetching.WHOLE, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE;
     templates.show(context, "option/WeighingPage", view(plain(address), way));
   }
 
