@@ -27,10 +27,7 @@ final class WeighedWords {
     long some =
         methods.weighed().standings().stream().filter(one -> one.favour().isPresent()).count();
     List<String> told = new ArrayList<>();
-    told.add(
-        say(
-            "page.weighed",
-            Map.of("methods", methods.methods().size(), "some", Long.toString(some))));
+    told.add(say("page.weighed", Map.of("methods", methods.methods().size(), "some", some)));
     told.addAll(WeighingFigure.sentences(methods));
     return told;
   }
