@@ -194,6 +194,23 @@ class ArchitectureTest {
               Map.entry("decision.weighing", Set.of("numeric", "problem")),
               Map.entry("decision.cost", Set.of("numeric", "problem")),
               Map.entry(
+                  "decision.choice",
+                  Set.of(
+                      "decision.option",
+                      "decision.weighing",
+                      "decision.cost",
+                      "answer",
+                      "selection",
+                      "evidence",
+                      "evidence.vocabulary",
+                      "numeric",
+                      "figure",
+                      "figure.drawing",
+                      "figure.plane",
+                      "figure.ranks",
+                      "figure.value",
+                      "problem")),
+              Map.entry(
                   "synthesis.multiverse",
                   Set.of(
                       "synthesis.heterogeneity",

@@ -2,9 +2,11 @@ package gapwise.answer;
 
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Limits;
+import gapwise.selection.SelectedRow;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What is known of one method, or of one word of a detail, as a line beside others.
@@ -24,7 +26,7 @@ public record MethodLine(
     String lengths,
     Finding finding,
     Optional<Told> told,
-    List<WeighedRow> rows) {
+    List<Weighed> rows) {
   public MethodLine {
     Objects.requireNonNull(of, "of");
     Objects.requireNonNull(finding, "finding");
@@ -54,4 +56,19 @@ public record MethodLine(
 
   /** No group of the evidence base fits. */
   public record NoStudy() implements Finding {}
+
+  /**
+   * A row behind it.
+   *
+   * @param row the row
+   * @param weightPercent its part of what was pooled, 0 to 100; empty where nothing was pooled
+   * @param value what it shows; empty where it has no number of its own
+   */
+  public record Weighed(SelectedRow row, OptionalDouble weightPercent, Optional<Estimate> value) {
+    public Weighed {
+      Objects.requireNonNull(row, "row");
+      Objects.requireNonNull(weightPercent, "weightPercent");
+      Objects.requireNonNull(value, "value");
+    }
+  }
 }

@@ -123,13 +123,15 @@ public record MethodTable(Quantity measure, Optional<DetailKind> split, List<Met
         weighed(block, rows));
   }
 
-  private static List<WeighedRow> weighed(Blocks.Block block, List<SelectedRow> rows) {
+  private static List<MethodLine.Weighed> weighed(Blocks.Block block, List<SelectedRow> rows) {
     // By identity: two rows are never alike, and a row holds a whole study.
     Set<SelectedRow> among = Collections.newSetFromMap(new IdentityHashMap<>());
     among.addAll(rows);
     return block.lines().stream()
         .filter(line -> among.contains(line.row()))
-        .map(line -> new WeighedRow(line.row(), line.study().weightPercent(), line.estimate()))
+        .map(
+            line ->
+                new MethodLine.Weighed(line.row(), line.study().weightPercent(), line.estimate()))
         .toList();
   }
 

@@ -39,6 +39,15 @@ public sealed interface CostModel permits Costed, CostModel.Incomplete {
   }
 
   /**
+   * What is missing of entries, or cannot be, whatever methods are reckoned.
+   *
+   * @return each of them, by the code of the entry; none where nothing is
+   */
+  static List<Problem> missing(CostEntries entries) {
+    return new EntryCheck(entries, List.of()).problems();
+  }
+
+  /**
    * Reckons costs and effects.
    *
    * @param entries what somebody entered

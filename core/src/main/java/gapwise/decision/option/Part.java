@@ -1,6 +1,6 @@
 package gapwise.decision.option;
 
-import gapwise.answer.WeighedRow;
+import gapwise.answer.MethodLine;
 import gapwise.figure.value.Estimate;
 import gapwise.selection.SelectedRow;
 import java.util.ArrayList;
@@ -13,11 +13,11 @@ import java.util.Optional;
  */
 record Part(SelectedRow row, double share, Optional<Estimate> value) {
 
-  static List<Part> of(List<WeighedRow> rows) {
+  static List<Part> of(List<MethodLine.Weighed> rows) {
     double weights = rows.stream().mapToDouble(one -> one.weightPercent().orElse(0)).sum();
     double people = rows.stream().mapToDouble(one -> one.row().speaksOf().orElse(0)).sum();
     List<Part> parts = new ArrayList<>();
-    for (WeighedRow one : rows) {
+    for (MethodLine.Weighed one : rows) {
       double share =
           weights > 0
               ? one.weightPercent().orElse(0) / weights

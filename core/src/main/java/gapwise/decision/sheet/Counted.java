@@ -1,7 +1,6 @@
 package gapwise.decision.sheet;
 
 import gapwise.answer.MethodLine;
-import gapwise.answer.WeighedRow;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.ReportedValue;
 import java.util.Optional;
@@ -18,7 +17,7 @@ record Counted(int events, int total) {
   static Optional<Counted> of(MethodLine line) {
     int events = 0;
     int total = 0;
-    for (WeighedRow one : line.rows()) {
+    for (MethodLine.Weighed one : line.rows()) {
       if (!(one.row().value() instanceof ReportedValue.Events value)
           || value.count().events().isEmpty()
           || value.count().total().isEmpty()) {

@@ -2,7 +2,7 @@ package gapwise.decision.sheet;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.answer.WeighedRow;
+import gapwise.answer.MethodLine;
 import gapwise.decision.certainty.Certainty;
 import gapwise.decision.certainty.Settled;
 import gapwise.decision.option.Aspect;
@@ -159,7 +159,7 @@ final class TeamPages {
     return List.copyOf(sources.values());
   }
 
-  private static void put(Map<String, TeamPage.Source> sources, WeighedRow one) {
+  private static void put(Map<String, TeamPage.Source> sources, MethodLine.Weighed one) {
     String name = one.row().studyName();
     String id = one.row().study().id();
     sources.put(name + ' ' + id, new TeamPage.Source(id, name));

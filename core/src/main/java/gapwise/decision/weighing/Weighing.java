@@ -33,6 +33,15 @@ public sealed interface Weighing permits Weighed, Weighing.Refused {
   }
 
   /**
+   * Which wishes contradict each other, without weighing anything.
+   *
+   * @return what stands against them; none where some weights keep to all of them
+   */
+  static List<Problem> contradictions(List<Criterion> criteria, Wishes wishes) {
+    return new WishCheck(criteria, wishes).problems();
+  }
+
+  /**
    * Weighs alternatives.
    *
    * @param alternatives two or more, in the order of the draws
@@ -69,7 +78,7 @@ public sealed interface Weighing permits Weighed, Weighing.Refused {
       throw new IllegalArgumentException(
           "weighings must be " + FEWEST + " to " + MOST + ", were " + n);
     }
-    List<Problem> problems = new WishCheck(criteria, wishes).problems();
+    List<Problem> problems = contradictions(criteria, wishes);
     if (!problems.isEmpty()) {
       return new Refused(problems);
     }

@@ -10,6 +10,10 @@ public final class PagePaths {
   public static final String SHEET = "/sheet";
   public static final String SHEET_PDF = "/sheet.pdf";
   public static final String SHEET_WORD = "/sheet.docx";
+  public static final String COMPARE_WEIGHING = "/compare/weighing";
+  public static final String COMPARE_WEIGHING_RESULT = "/compare/weighing/result";
+  public static final String COMPARE_COST = "/compare/cost";
+  public static final String COMPARE_COST_RESULT = "/compare/cost/result";
   public static final String STUDIES = "/studies";
   public static final String POOLED = "/pooled";
   public static final String FUNNEL = "/funnel";

@@ -50,6 +50,7 @@ public final class Api {
     new CaseApi(evidence.answers(), edition).addTo(routes);
     new ClaimApi(evidence.claims(), edition).addTo(routes);
     new OptionsApi(evidence.options()).addTo(routes);
+    new ChoiceApi(evidence.options(), evidence.averages(), edition).addTo(routes);
     new PlanFigureApi(evidence.answers(), edition).addTo(routes);
     new ImportsApi(jobs, notice).addTo(routes);
     routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));

@@ -39,6 +39,7 @@ public final class Evidence {
   private final RememberedClaims claims;
   private final RememberedOptions options;
   private final Remembered<Long, Evidence> earlier = new Remembered<>(MOST_EARLIER, this::at);
+  private final RememberedAverages averages;
   private final Optional<LocalDate> date;
 
   /**
@@ -55,6 +56,7 @@ public final class Evidence {
     this.answers = new Answers(selections::of);
     this.claims = new RememberedClaims(answers);
     this.options = new RememberedOptions(search, answers, studies);
+    this.averages = new RememberedAverages(answers, options);
     this.date = studies.changedAt().map(when -> LocalDate.ofInstant(when, ZoneOffset.UTC));
   }
 
@@ -112,6 +114,11 @@ public final class Evidence {
   /** Methods side by side. */
   public RememberedOptions options() {
     return options;
+  }
+
+  /** What the posteriors behind those say of each average. */
+  public RememberedAverages averages() {
+    return averages;
   }
 
   /**

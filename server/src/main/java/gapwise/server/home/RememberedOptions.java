@@ -70,6 +70,11 @@ public final class RememberedOptions {
     return tables.has(question) && compared.has(question);
   }
 
+  /** Whether a table is there already, its options against each other or not. */
+  public boolean hasTable(OptionQuestion question) {
+    return tables.has(question);
+  }
+
   /** Its options against each other. */
   public Compared compared(OptionQuestion question) {
     return compared.of(question);

@@ -20,7 +20,9 @@ import gapwise.server.page.claim.ClaimPage;
 import gapwise.server.page.map.EvidencePage;
 import gapwise.server.page.map.MapPage;
 import gapwise.server.page.option.ComparePage;
+import gapwise.server.page.option.CostPage;
 import gapwise.server.page.option.JudgementPage;
+import gapwise.server.page.option.WeighingPage;
 import gapwise.server.page.place.CasePage;
 import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
@@ -135,6 +137,10 @@ public final class WebServer implements AutoCloseable {
       new SuggestPart(templates, search).addTo(routes);
       new TypedQuestion().addTo(routes);
       new ComparePage(templates, sites, evidence.options()).addTo(routes);
+      new WeighingPage(templates, sites, evidence.options(), evidence.averages(), edition)
+          .addTo(routes);
+      new CostPage(templates, sites, evidence.options(), evidence.averages(), edition)
+          .addTo(routes);
       new JudgementPage(templates, sites, evidence.options(), home.base()).addTo(routes);
       new SheetPage(templates, sites, evidence, edition, Clock.systemUTC()).addTo(routes);
       new PooledPage(templates, sites, search, answers, edition).addTo(routes);

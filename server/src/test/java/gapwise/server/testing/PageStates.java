@@ -17,6 +17,18 @@ public final class PageStates {
    */
   public static final int PAPER = 718;
 
+  /** Invented prices with all else that costs are reckoned from. */
+  public static final String PRICES =
+      "&currency=XTS&price-year=2024&horizon-years=20&discount-costs=0.03&discount-effects=0.03"
+          + "&death-first-year=0.01&death-growth=1.05&month-in-treatment=500"
+          + "&sd-month-in-treatment=100&reoperation=8000&months-awaiting=2&infection=12000"
+          + "&months-infected=4&amputation=15000&prosthesis=10000&prosthesis-years=3"
+          + "&month-not-healed=300&lost-work-month=2000&months-off-work-after-amputation=6"
+          + "&worth-up-to=40000&treatment-bone-transport=20000&sd-treatment-bone-transport=4000"
+          + "&treatment-induced-membrane=16000&treatment-primary-amputation=9000";
+
+  private static final String TWO = "?method=bone-transport&method=induced-membrane&from=5&to=7";
+
   private PageStates() {}
 
   /** Addresses by what they show. */
@@ -61,6 +73,21 @@ public final class PageStates {
     all.put("pooled: one method", "/pooled?outcome=union&method=bone-transport");
     all.put("pooled: one series", "/pooled?outcome=union&method=acute-shortening-lengthening");
     all.put("pooled: none found", "/pooled?outcome=flap-loss&method=allograft");
+    all.put("weighing: nothing asked", "/compare/weighing" + TWO);
+    all.put(
+        "weighing: weighed",
+        "/compare/weighing"
+            + TWO
+            + "&asked=yes&weigh=infection&weigh=later-amputation&weigh=full-weight"
+            + "&place-later-amputation=1&place-infection=2&least-infection=20&whole=yes");
+    all.put(
+        "weighing: refused",
+        "/compare/weighing"
+            + TWO
+            + "&asked=yes&weigh=union&weigh=infection&least-union=75&least-infection=50");
+    all.put("costs: nothing asked", "/compare/cost" + TWO);
+    all.put("costs: reckoned", "/compare/cost" + TWO + "&asked=yes&whole=yes" + PRICES);
+    all.put("costs: refused", "/compare/cost" + TWO + "&asked=yes&currency=XTS");
     all.put("by size: a line", "/by-size?outcome=union");
     all.put("by size: a curve", "/by-size?outcome=union&shape=curve&method=bone-transport");
     all.put("by size: nothing asked", "/by-size");

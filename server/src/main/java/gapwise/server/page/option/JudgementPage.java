@@ -79,7 +79,7 @@ public final class JudgementPage {
   private JudgementView view(Address question, Column column, Option option, Cell.Known known) {
     return new JudgementView(
         sites.of("How certain is this number?", Place.COMPARE, question),
-        TableView.of(column, option, known, question),
+        JudgedOutcome.of(column, option, known, question),
         known.line().told().map(Told::sentence).orElse(known.line().counted()),
         question.at(PagePaths.COMPARE));
   }

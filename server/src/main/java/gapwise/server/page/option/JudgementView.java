@@ -9,4 +9,4 @@ import gapwise.server.page.Site;
  * @param number the number in a sentence
  * @param here address of its table
  */
-public record JudgementView(Site site, TableView.OfOutcome of, String number, String here) {}
+public record JudgementView(Site site, JudgedOutcome of, String number, String here) {}

@@ -3,10 +3,7 @@ package gapwise.server.page.option;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.MethodLine;
-import gapwise.decision.certainty.Certainty;
 import gapwise.decision.certainty.Level;
-import gapwise.decision.certainty.Lowering;
-import gapwise.decision.certainty.Settled;
 import gapwise.decision.option.Aspect;
 import gapwise.decision.option.Cell;
 import gapwise.decision.option.Column;
@@ -22,8 +19,6 @@ import gapwise.figure.value.Shown;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -114,48 +109,7 @@ public record TableView(
       boolean settled) {}
 
   /** What lowers the certainty of the numbers of one method. */
-  public record Reasons(Method method, List<OfOutcome> outcomes) {}
-
-  /**
-   * What lowers one number.
-   *
-   * @param outcome what it is of
-   * @param method after what
-   * @param certainty as proposed and as settled
-   * @param key of the judgement
-   * @param judge where a person confirms or changes it
-   */
-  public record OfOutcome(
-      String outcome, Method method, Certainty certainty, String key, String judge) {
-
-    /** All domains, with what each takes. */
-    public List<Lowering> lowerings() {
-      return certainty.rating().lowerings();
-    }
-
-    /** The version of the judgement that is shown, 0 for none. */
-    public int version() {
-      return certainty.settled().map(Settled::version).orElse(0);
-    }
-
-    /** Who settled it and when, or that it is to be looked at again; empty where nobody did. */
-    public String settledBy() {
-      return certainty
-          .settled()
-          .map(
-              one ->
-                  say(
-                      certainty.isOutdated() ? "decision.settled-before" : "decision.settled",
-                      Map.of(
-                          "who",
-                          one.who(),
-                          "when",
-                          LocalDate.ofInstant(one.when(), ZoneOffset.UTC).toString(),
-                          "reason",
-                          one.judgement().reason())))
-          .orElse("");
-    }
-  }
+  public record Reasons(Method method, List<JudgedOutcome> outcomes) {}
 
   static TableView of(OptionTable table, Address address) {
     return new TableView(
@@ -300,23 +254,12 @@ public record TableView(
   }
 
   private static Reasons reasons(OptionTable table, Option option, Address address) {
-    List<OfOutcome> outcomes = new ArrayList<>();
+    List<JudgedOutcome> outcomes = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
       if (option.cells().get(i) instanceof Cell.Known known) {
-        outcomes.add(of(table.columns().get(i), option, known, address));
+        outcomes.add(JudgedOutcome.of(table.columns().get(i), option, known, address));
       }
     }
     return new Reasons(option.method(), outcomes);
-  }
-
-  static OfOutcome of(Column column, Option option, Cell.Known known, Address address) {
-    return new OfOutcome(
-        column.aspect().label(),
-        option.method(),
-        known.certainty(),
-        known.number().key(),
-        address
-            .with(JudgementPage.JUDGED, option.method().code() + '.' + column.aspect().code())
-            .at(PagePaths.COMPARE_JUDGEMENT));
   }
 }

@@ -1,0 +1,136 @@
+package gapwise.server.page.option;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.answer.Edition;
+import gapwise.decision.choice.WeighedMethods;
+import gapwise.decision.choice.WeighedTable;
+import gapwise.decision.choice.WeighingAsked;
+import gapwise.decision.choice.WeighingFigure;
+import gapwise.decision.option.OptionQuestion;
+import gapwise.figure.ranks.RankShares;
+import gapwise.problem.WrongInputException;
+import gapwise.server.address.Address;
+import gapwise.server.address.ChoiceAddress;
+import gapwise.server.address.OptionAddress;
+import gapwise.server.address.PagePaths;
+import gapwise.server.address.WeighingAddress;
+import gapwise.server.home.RememberedAverages;
+import gapwise.server.home.RememberedOptions;
+import gapwise.server.page.Place;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
+import gapwise.server.route.Routes;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Map;
+
+/** A table of options weighed by what matters to a patient; off until asked for. */
+public final class WeighingPage {
+  private static final String FILES = "/api/v1/weighing";
+
+  private final Templates templates;
+  private final Sites sites;
+  private final RememberedOptions options;
+  private final RememberedAverages averages;
+  private final Edition edition;
+
+  /**
+   * @param options tables of options
+   * @param averages the posteriors behind them
+   */
+  public WeighingPage(
+      Templates templates,
+      Sites sites,
+      RememberedOptions options,
+      RememberedAverages averages,
+      Edition edition) {
+    this.templates = templates;
+    this.sites = sites;
+    this.options = options;
+    this.averages = averages;
+    this.edition = edition;
+  }
+
+  /** Adds its routes. */
+  public void addTo(Routes routes) {
+    routes.get(PagePaths.COMPARE_WEIGHING, this::show);
+    routes.get(PagePaths.COMPARE_WEIGHING_RESULT, this::part);
+  }
+
+  private void show(Context context) {
+    Address address = new Address(context.queryParamMap());
+    Fetching.Way way = address.has(Fetching.WHOLE, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE;
+    templates.show(context, "option/WeighingPage", view(plain(address), way));
+  }
+
+  private void part(Context context) {
+    Address address = new Address(context.queryParamMap());
+    templates.show(context, "option/WeighingShown", view(plain(address), Fetching.Way.PART));
+  }
+
+  private static Address plain(Address address) {
+    return address.without(List.of(Fetching.WHOLE));
+  }
+
+  private WeighingView view(Address address, Fetching.Way way) {
+    Address situation = WeighingAddress.situation(address);
+    OptionQuestion question = OptionAddress.question(situation);
+    String words = SituationWords.title(question.situation());
+    Site site =
+        sites.of(say("page.weighing-title", Map.of("table", words)), Place.COMPARE, situation);
+    WeighingForm form = WeighingForm.of(question, ChoiceForm.of(words, situation, address));
+    if (!ChoiceAddress.isAsked(address)) {
+      return new WeighingView.Unasked(site, form);
+    }
+    WeighingAsked asked;
+    try {
+      asked = WeighingAddress.read(address);
+    } catch (WrongInputException wrong) {
+      return new WeighingView.Refused(site, form, wrong.problems(), List.of());
+    }
+    if (way != Fetching.Way.WHOLE && !averages.has(question, asked.aspects())) {
+      boolean found = options.hasTable(question);
+      if (way == Fetching.Way.PART && !found) {
+        options.table(question);
+      }
+      if (way == Fetching.Way.PAGE || !found) {
+        return working(site, form, address);
+      }
+    }
+    WeighedTable weighed = WeighedTable.of(options.table(question), asked, averages);
+    return weighed instanceof WeighedMethods methods
+        ? shown(site, form, methods)
+        : new WeighingView.Refused(
+            site, form, ((WeighedTable.NotWeighed) weighed).problems(), weighed.leftOut());
+  }
+
+  private static WeighingView working(Site site, WeighingForm form, Address address) {
+    return new WeighingView.Working(
+        site,
+        form,
+        new Fetching(
+            address.at(PagePaths.COMPARE_WEIGHING_RESULT),
+            address.with(Fetching.WHOLE, "yes").at(PagePaths.COMPARE_WEIGHING)));
+  }
+
+  private WeighingView shown(Site site, WeighingForm form, WeighedMethods methods) {
+    return new WeighingView.Weighed(
+        site,
+        form,
+        WeighedWords.told(methods),
+        WeighingFigure.cautions(),
+        WeighedWords.lines(methods),
+        WeighingFigure.of(methods, edition).map(figure -> drawn(figure, form.common().here())),
+        methods.leftOut(),
+        methods.filled(),
+        WeighedWords.notes(methods));
+  }
+
+  private static WeighingView.Drawn drawn(RankShares figure, Address address) {
+    return new WeighingView.Drawn(TwoWidths.of(figure), TakeFigure.of(FILES, address, figure));
+  }
+}
