@@ -9,6 +9,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What a person settled of the certainty of one number. Who and when stand with the version that is
@@ -35,9 +36,14 @@ public record Judgement(Map<Domain, Integer> levels, String reason, List<String>
   public Rating of(Rating proposed) {
     List<Lowering> lowerings = new ArrayList<>();
     for (Lowering one : proposed.lowerings()) {
-      lowerings.add(new Lowering(one.domain(), levels.get(one.domain()), one.reason()));
+      lowerings.add(new Lowering(one.domain(), levels(one.domain()), one.reason()));
     }
     return new Rating(proposed.start(), lowerings, 0);
+  }
+
+  /** By how many levels a domain lowers. */
+  private int levels(Domain domain) {
+    return Optional.ofNullable(levels.get(domain)).orElseThrow();
   }
 
   /** As it is kept. */
@@ -45,7 +51,7 @@ public record Judgement(Map<Domain, Integer> levels, String reason, List<String>
     ObjectNode node = JSON.createObjectNode();
     ObjectNode lowered = node.putObject("levels");
     for (Domain domain : Domain.values()) {
-      lowered.put(domain.code(), levels.get(domain));
+      lowered.put(domain.code(), levels(domain));
     }
     node.put("reason", reason);
     data.forEach(node.putArray("data")::add);

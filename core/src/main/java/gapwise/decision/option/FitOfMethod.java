@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * How the groups behind the numbers of one method match the situation, one thing at a time,
@@ -25,6 +26,15 @@ public record FitOfMethod(Method method, int groups, Map<Attribute, Fit> each) {
   public FitOfMethod {
     Objects.requireNonNull(method, "method");
     each = Map.copyOf(each);
+  }
+
+  /**
+   * The shares of one attribute.
+   *
+   * @throws java.util.NoSuchElementException where it is not asked
+   */
+  public Fit of(Attribute attribute) {
+    return Optional.ofNullable(each.get(attribute)).orElseThrow();
   }
 
   /** Of every method that has groups, in order. */
@@ -64,8 +74,7 @@ public record FitOfMethod(Method method, int groups, Map<Attribute, Fit> each) {
         // A group that does not say how many it has still counts.
         parts.add(
             new Fit.Part(
-                matches.get(i).each().get(attribute),
-                Math.max(1, rows.get(i).speaksOf().orElse(1))));
+                matches.get(i).of(attribute), Math.max(1, rows.get(i).speaksOf().orElse(1))));
       }
       each.put(attribute, Fit.of(parts));
     }

@@ -5,6 +5,7 @@ import gapwise.evidence.vocabulary.Method;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The averages of separate groups against a difference that somebody named as one that matters. */
 public final class OfSeparateGroups {
@@ -23,22 +24,30 @@ public final class OfSeparateGroups {
 
   private static List<PairApart> of(
       Map<Method, Distribution> averages, OptionTable table, Column column) {
-    List<Method> methods =
-        table.options().stream().map(Option::method).filter(averages::containsKey).toList();
+    List<Known> known =
+        table.options().stream()
+            .map(Option::method)
+            .flatMap(
+                method ->
+                    Optional.ofNullable(averages.get(method)).stream()
+                        .map(average -> new Known(method, average)))
+            .toList();
     List<PairApart> pairs = new ArrayList<>();
-    for (int i = 0; i < methods.size(); i++) {
-      for (int j = i + 1; j < methods.size(); j++) {
+    for (int i = 0; i < known.size(); i++) {
+      for (int j = i + 1; j < known.size(); j++) {
         pairs.add(
             new PairApart(
                 column,
-                methods.get(i),
-                methods.get(j),
+                known.get(i).method(),
+                known.get(j).method(),
                 Chances.of(
-                    averages.get(methods.get(i)),
-                    averages.get(methods.get(j)),
+                    known.get(i).average(),
+                    known.get(j).average(),
                     column.matters().getAsDouble())));
       }
     }
     return pairs;
   }
+
+  private record Known(Method method, Distribution average) {}
 }

@@ -80,6 +80,15 @@ public record Matches(Map<Attribute, Match> each) {
     return new Matches(each);
   }
 
+  /**
+   * The match of one attribute.
+   *
+   * @throws java.util.NoSuchElementException where it is not asked
+   */
+  public Match of(Attribute attribute) {
+    return Optional.ofNullable(each.get(attribute)).orElseThrow();
+  }
+
   /** The worst match among some attributes; inside where none of them is asked. */
   public Match worst(Set<Attribute> attributes) {
     return each.entrySet().stream()

@@ -43,7 +43,7 @@ public record FitView(List<Head> heads, List<Line> lines) {
                     new Line(
                         fit.method(),
                         fit.groups(),
-                        asked.stream().map(one -> words(fit.each().get(one))).toList()))
+                        asked.stream().map(one -> words(fit.of(one))).toList()))
             .toList());
   }
 
