@@ -33,7 +33,7 @@ public record GroupName(Method method, Optional<DetailKind> split, Optional<Meth
   }
 
   /** A method by itself. */
-  static GroupName of(Method method) {
+  public static GroupName of(Method method) {
     return new GroupName(method, Optional.empty(), Optional.empty());
   }
 

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.answer.GroupName;
 import gapwise.answer.MethodLine;
 import gapwise.decision.certainty.Certainty;
 import gapwise.decision.certainty.Domain;
@@ -52,7 +53,7 @@ class PlainWordsTest {
     }
     return new Cell.Known(
         new MethodLine(
-            method,
+            GroupName.of(method),
             "7 of 13",
             "1 series",
             "",
