@@ -449,6 +449,7 @@ class ArchitectureTest {
                       "figure.drawing",
                       "figure.span",
                       "figure.value",
+                      "search",
                       "selection")),
               Map.entry(
                   "answer.grid",

@@ -36,7 +36,11 @@ class LargeImportTest {
   void aHundredThousandRowsAreReadFromCsvFilesAndFromAWorkbookIn512Megabytes(@TempDir Path folder)
       throws IOException, InterruptedException {
     LargeImport.write(folder, STUDIES, ROWS_EACH);
-    List<Path> csv = Export.sheets().stream().map(sheet -> folder.resolve(sheet + ".csv")).toList();
+    List<Path> csv =
+        Export.sheets().stream()
+            .map(sheet -> folder.resolve(sheet + ".csv"))
+            .filter(Files::exists)
+            .toList();
     assertReadWhole(start(csv));
     Path workbook = folder.resolve("large.xlsx");
     try (OutputStream target = Files.newOutputStream(workbook)) {

@@ -101,7 +101,7 @@ class LiteratureSampleTest {
     assertEquals(
         Map.of(
             "clock-missing", 12,
-            "definition-read-from-words", 6,
+            "definition-read-from-words", 5,
             "interval-lopsided", 1,
             "skewed", 4),
         doubts);
@@ -317,6 +317,10 @@ class LiteratureSampleTest {
     TableFile workbook = RoundTripTest.workbook(studies);
     for (int sheet = 0; sheet < written.size(); sheet++) {
       String name = Export.sheets().get(sheet);
+      if (name.equals("appraisal")) {
+        assertEquals(List.of(), cells(List.of(written.get(sheet)), name));
+        continue;
+      }
       List<Map<String, String>> before = rows(SAMPLE.resolve("template").resolve(name + ".csv"));
       assertEquals(before, cells(List.of(written.get(sheet)), name));
       assertEquals(before, cells(List.of(workbook), name));
@@ -399,7 +403,9 @@ class LiteratureSampleTest {
   }
 
   static List<TableFile> templateFiles() {
+    // The sample was filled in before there was a sheet of appraisal.
     return Export.sheets().stream()
+        .filter(sheet -> !sheet.equals("appraisal"))
         .map(sheet -> TableFile.of(SAMPLE.resolve("template").resolve(sheet + ".csv")))
         .toList();
   }
