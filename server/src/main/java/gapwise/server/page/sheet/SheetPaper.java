@@ -11,8 +11,11 @@ import gapwise.server.report.SheetDocument;
 public record SheetPaper(SheetDocument document, String style) {
   /** Papers that a sheet is printed on. */
   enum Size {
-    A4("A4"),
-    LETTER("letter");
+    A4("@page { size: A4; margin: 6mm 9mm; }"),
+    /** 18 mm less high than A4, so that lines stand closer where six methods fill the page. */
+    LETTER(
+        "@page { size: letter; margin: 5mm 9mm; } .sheet.patient.n6 { line-height: 1.06; }"
+            + " .sheet.team { line-height: 1.04; }");
 
     private final String css;
 
@@ -27,6 +30,6 @@ public record SheetPaper(SheetDocument document, String style) {
    * @param style the style for all papers
    */
   static SheetPaper on(Size size, SheetDocument document, String style) {
-    return new SheetPaper(document, style + "@page { size: " + size.css + "; margin: 6mm 9mm; }");
+    return new SheetPaper(document, style + size.css);
   }
 }
