@@ -129,10 +129,7 @@ class BrowserTest {
     assertEquals("Skip to content", driver.switchTo().activeElement().getText());
     driver.switchTo().activeElement().sendKeys(Keys.ENTER);
     tabTo(driver, "ask-q");
-    driver
-        .switchTo()
-        .activeElement()
-        .sendKeys("primary union after bone transport, 5 to 8 cm", Keys.ENTER);
+    driver.switchTo().activeElement().sendKeys("union after bone transport, 5 to 8 cm", Keys.ENTER);
     browser.await().until(ExpectedConditions.urlContains("/pooled"));
     String answer =
         browser
