@@ -12,7 +12,7 @@ import java.util.Optional;
 public enum Place {
   FIRST(Optional.empty(), ""),
   COMPARE(Optional.of(Door.COMPARE), "Side by side"),
-  POOLED(Optional.of(Door.COMPARE), "One outcome"),
+  POOLED(Optional.of(Door.COMPARE), "Pooled"),
   BY_SIZE(Optional.of(Door.COMPARE), "By size"),
   FUNNEL(Optional.of(Door.COMPARE), "Small against large"),
   STUDIES(Optional.of(Door.STUDIES), "List"),

@@ -97,7 +97,7 @@ class FrameTest {
             "Comparisons",
             "Case and claim",
             "Compare",
-            "One outcome");
+            "Pooled");
     List<String> reached = new ArrayList<>();
     for (String way : ways) {
       driver.findElement(By.linkText(way)).click();
