@@ -9,15 +9,10 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.RenderingContext;
 import java.io.File;
-import java.io.StringWriter;
 import java.util.List;
-import javax.xml.transform.OutputKeys;
-import javax.xml.transform.Transformer;
-import javax.xml.transform.TransformerException;
-import javax.xml.transform.TransformerFactory;
-import javax.xml.transform.dom.DOMSource;
-import javax.xml.transform.stream.StreamResult;
 import org.w3c.dom.Element;
+import org.w3c.dom.ls.DOMImplementationLS;
+import org.w3c.dom.ls.LSSerializer;
 
 /** Draws the drawings of a sheet into a PDF as lines and areas. */
 final class PdfDrawer implements SVGDrawer {
@@ -31,15 +26,11 @@ final class PdfDrawer implements SVGDrawer {
   }
 
   private static String text(Element svg) {
-    try {
-      Transformer transformer = TransformerFactory.newInstance().newTransformer();
-      transformer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");
-      StringWriter text = new StringWriter();
-      transformer.transform(new DOMSource(svg), new StreamResult(text));
-      return text.toString();
-    } catch (TransformerException e) {
-      throw new IllegalStateException("a drawing of ours cannot be written", e);
-    }
+    DOMImplementationLS writing =
+        (DOMImplementationLS) svg.getOwnerDocument().getImplementation().getFeature("LS", "3.0");
+    LSSerializer serializer = writing.createLSSerializer();
+    serializer.getDomConfig().setParameter("xml-declaration", false);
+    return serializer.writeToString(svg);
   }
 
   /**

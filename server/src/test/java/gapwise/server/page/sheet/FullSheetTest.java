@@ -111,7 +111,7 @@ class FullSheetTest {
         Optional.empty());
   }
 
-  private static Sheet sheet(Home home) {
+  private static Sheet sheet(Home home, int named) {
     Address asked =
         new Address(
             Map.of(
@@ -123,11 +123,12 @@ class FullSheetTest {
                 List.of("tibia"),
                 "method",
                 List.of(
-                    "bone-transport",
-                    "acute-shortening-lengthening",
-                    "induced-membrane",
-                    "vascularised-bone-flap",
-                    "printed-scaffold")));
+                        "bone-transport",
+                        "acute-shortening-lengthening",
+                        "induced-membrane",
+                        "vascularised-bone-flap",
+                        "printed-scaffold")
+                    .subList(0, named)));
     try (Hold hold = home.hold()) {
       return Sheet.of(hold.evidence().options().table(Sheet.asking(OptionAddress.question(asked))));
     }
@@ -137,15 +138,21 @@ class FullSheetTest {
   void standsOnTwoPagesOfEitherPaper() throws IOException {
     try (Home home = Home.open(folder, Clock.systemUTC())) {
       home.base().saveAll(Invented.studies().iterator(), "reviewer", "for a test", List.of());
-      SheetDocument document = full(sheet(home));
-      for (SheetPaper.Size size : SheetPaper.Size.values()) {
-        byte[] page =
-            new Templates()
-                .bytes(
-                    "sheet/SheetPaper", SheetPaper.on(size, document, new Assets().sheetStyle()));
-        try (PDDocument pdf = Loader.loadPDF(SheetPdf.of(page))) {
-          assertEquals(2, pdf.getNumberOfPages(), size.toString());
-        }
+      // Amputation comes to those that are named.
+      for (int named = 1; named <= 5; named++) {
+        standsOnTwoPages(full(sheet(home, named)), named);
+      }
+    }
+  }
+
+  private static void standsOnTwoPages(SheetDocument document, int named) throws IOException {
+    for (SheetPaper.Size size : SheetPaper.Size.values()) {
+      byte[] page =
+          new Templates()
+              .bytes("sheet/SheetPaper", SheetPaper.on(size, document, new Assets().sheetStyle()));
+      try (PDDocument pdf = Loader.loadPDF(SheetPdf.of(page))) {
+        assertEquals(
+            2, pdf.getNumberOfPages(), size + " with " + named + " methods and amputation");
       }
     }
   }
