@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -86,5 +87,29 @@ class SentencesTest {
               String text = template.filled(values);
               assertTrue(!text.contains("  ") && !text.matches(".* [.,;:].*"), name + ": " + text);
             });
+  }
+
+  /**
+   * Words that promise more than a number carries (rules of the GRADE papers on plain statements,
+   * see docs/methods/certainty.md). "Best estimate" and "no effect" of statistics, "best" as the
+   * end of a range and words within words stay.
+   */
+  @Test
+  void noSentencePromisesMoreThanANumberCarries() {
+    Pattern promising =
+        Pattern.compile(
+            "(?i)\\b(significant(ly)?|proven|safer?|superior|inferior|equally good|ineffective"
+                + "|no evidence of harm|is best|the best (method|option|treatment)|works)\\b");
+    List<String> found = new ArrayList<>();
+    Sentences.all()
+        .forEach(
+            (name, template) -> {
+              Map<String, Object> values = new HashMap<>();
+              template.places().forEach(place -> values.put(place, 2));
+              if (promising.matcher(template.filled(values)).find()) {
+                found.add(name);
+              }
+            });
+    assertEquals(List.of(), found);
   }
 }

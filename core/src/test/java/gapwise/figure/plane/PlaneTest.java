@@ -51,7 +51,10 @@ class PlaneTest {
   void whereAnotherMethodIsBestOnAverageIsTold() {
     Acceptability figure = InventedPlanes.acceptability(2, List.of());
     String told = figure.description();
-    assertTrue(told.contains("At the lowest amount Bone transport is best on average."), told);
+    assertTrue(
+        told.contains(
+            "At the lowest amount Bone transport has the highest net benefit on average."),
+        told);
     // The invented list changes at its place 18, which is 45,000.
     assertTrue(told.contains("From 45,000 on it is Induced membrane."), told);
     assertEquals(2 * 41 + 1, figure.csv().lines().count());

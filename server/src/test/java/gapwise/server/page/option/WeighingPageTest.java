@@ -49,7 +49,7 @@ class WeighingPageTest {
     assertTrue(page.contains("Bone joined at least a fifth of the decision"), page);
     assertTrue(page.contains("of 100 draws (to within "), page);
     assertTrue(page.contains("Separate groups of patients, no comparison"), page);
-    assertTrue(page.contains("None of them is named best"), page);
+    assertTrue(page.contains("None of them is recommended"), page);
     assertTrue(page.contains("/api/v1/weighing.svg?"), page);
     assertTrue(
         page.contains("<b>Primary amputation</b>: Bone joined: means nothing after it"), page);
