@@ -67,8 +67,12 @@ public record TableView(
   /** The difference that would matter. */
   public record Matters(String name, String value, String usual, String unit) {}
 
-  /** One method. */
-  public record Line(Method method, String studies, List<Shows> cells) {}
+  /**
+   * One method.
+   *
+   * @param silent whether no study here treated people like this, which is said once
+   */
+  public record Line(Method method, String studies, boolean silent, List<Shows> cells) {}
 
   /**
    * One number, or why there is none.
@@ -186,7 +190,10 @@ public record TableView(
       cells.add(shows(option, table.columns().get(i), option.cells().get(i)));
     }
     return new Line(
-        option.method(), say("decision.studies", Map.of("studies", option.studies())), cells);
+        option.method(),
+        say("decision.studies", Map.of("studies", option.studies())),
+        option.studies() == 0,
+        cells);
   }
 
   private static Shows shows(Option option, Column column, Cell cell) {
