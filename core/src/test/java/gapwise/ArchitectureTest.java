@@ -100,6 +100,30 @@ class ArchitectureTest {
                       "search",
                       "curation",
                       "problem")),
+              Map.entry(
+                  "printed", Set.of("evidence.unit", "evidence.vocabulary", "evidence", "problem")),
+              Map.entry(
+                  "untidy",
+                  Set.of(
+                      "table",
+                      "printed",
+                      "exchange",
+                      "exchange.form",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "problem")),
+              Map.entry("paper", Set.of("problem")),
+              Map.entry("reference", Set.of("evidence", "problem")),
+              Map.entry(
+                  "cohort",
+                  Set.of(
+                      "reference",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "evidence.rule",
+                      "problem")),
               Map.entry("numeric", Set.of()),
               Map.entry("effect", Set.of("numeric", "problem")),
               Map.entry("effect.arms", Set.of("effect", "numeric", "problem")),
