@@ -6,9 +6,12 @@ import gapwise.problem.Problem;
 import gapwise.store.DocumentStore;
 import gapwise.store.Write;
 import gapwise.store.WriteAnswer;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.UUID;
 
 /**
  * Keeps studies in one store, each with its whole history. Records are checked before they come
@@ -39,6 +42,30 @@ public final class EvidenceBase {
     Write write =
         Write.put(STUDY, study.id(), EvidenceJson.write(study)).expecting(expectedVersion);
     return answer(store.write(List.of(write), who, why), expectedVersion + 1);
+  }
+
+  /**
+   * Saves one study with the doubts about it that a person lets stand.
+   *
+   * @param expectedVersion the version that was read before it was changed, 0 for a new study
+   * @param acknowledged the doubts
+   * @param reasons by whom and why each was let stand, by its key
+   */
+  public SaveAnswer save(
+      Study study,
+      String who,
+      String why,
+      int expectedVersion,
+      List<Problem> acknowledged,
+      Map<String, String> reasons) {
+    List<Write> writes = new ArrayList<>();
+    writes.add(Write.put(STUDY, study.id(), EvidenceJson.write(study)).expecting(expectedVersion));
+    if (!reasons.isEmpty()) {
+      ImportRecord record =
+          new ImportRecord(1, 0, acknowledged, List.copyOf(reasons.keySet()), reasons);
+      writes.add(Write.put(IMPORT, UUID.randomUUID().toString(), record.toJson()).expecting(0));
+    }
+    return answer(store.write(writes, who, why), expectedVersion + 1);
   }
 
   /**

@@ -4,7 +4,10 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.problem.Problem;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * What is remembered of an import: who, when and why stand in the stamp of its document.
@@ -15,19 +18,31 @@ import java.util.List;
  * @param acknowledged doubts that a person was shown and imported the studies with all the same
  * @param acknowledgedKeys the keys of these doubts, by which they are not asked again; none in
  *     records that were stored before keys were kept
+ * @param reasons by whom and why a doubt was let stand, by its key; of some only
  */
 public record ImportRecord(
-    int saved, int unchanged, List<Problem> acknowledged, List<String> acknowledgedKeys) {
+    int saved,
+    int unchanged,
+    List<Problem> acknowledged,
+    List<String> acknowledgedKeys,
+    Map<String, String> reasons) {
   private static final JsonMapper MAPPER =
       JsonMapper.builder().disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES).build();
 
   public ImportRecord {
     acknowledged = List.copyOf(acknowledged);
     acknowledgedKeys = acknowledgedKeys == null ? List.of() : List.copyOf(acknowledgedKeys);
+    reasons = reasons == null ? Map.of() : Collections.unmodifiableMap(new TreeMap<>(reasons));
     if (saved < 0 || unchanged < 0) {
       throw new IllegalArgumentException(
           "counts must not be negative, were " + saved + " and " + unchanged);
     }
+  }
+
+  /** Without reasons. */
+  public ImportRecord(
+      int saved, int unchanged, List<Problem> acknowledged, List<String> acknowledgedKeys) {
+    this(saved, unchanged, acknowledged, acknowledgedKeys, Map.of());
   }
 
   String toJson() {

@@ -5,11 +5,13 @@ import gapwise.evidence.rule.Finding;
 import gapwise.evidence.rule.Severity;
 import gapwise.problem.Problems;
 import gapwise.table.SheetConsumer;
+import gapwise.table.MadeSheet;
 import gapwise.table.TableFile;
 import gapwise.table.TableReader;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
@@ -79,7 +81,39 @@ public final class Import {
         progress);
   }
 
+  /**
+   * Reads a template that stands in no file, such as what a person types on a page.
+   *
+   * @param sheets its sheets, named as those of the template; the other parameters as in {@link
+   *     #read(List, KnownEvidence, Predicate, LongConsumer)}
+   */
+  public static Typed typed(
+      List<MadeSheet> sheets, KnownEvidence known, Predicate<String> acknowledged) {
+    return all(
+        (reader, problems, consumer) -> sheets.forEach(sheet -> sheet.read(consumer)),
+        known,
+        acknowledged,
+        rows -> {});
+  }
+
+  /**
+   * What came of a reading, for whoever shows it beside the cells.
+   *
+   * @param imported what came of it
+   * @param spots the places that its problems and warnings name, by their words
+   */
+  public record Typed(Imported imported, Map<String, Spot> spots) {
+    public Typed {
+      spots = Map.copyOf(spots);
+    }
+  }
+
   private static Imported read(
+      Source source, KnownEvidence known, Predicate<String> acknowledged, LongConsumer progress) {
+    return all(source, known, acknowledged, progress).imported();
+  }
+
+  private static Typed all(
       Source source, KnownEvidence known, Predicate<String> acknowledged, LongConsumer progress) {
     Problems problems = new Problems();
     TemplateReading reading = new TemplateReading(problems);
@@ -92,11 +126,11 @@ public final class Import {
           "Reading stopped after "
               + TemplateReading.MOST_PROBLEMS
               + " problems. Mend those listed and read the file again.");
-      return new Imported.Wrong(problems.list(), List.of());
+      return new Typed(new Imported.Wrong(problems.list(), List.of()), reading.spots());
     }
     List<Study> studies = new Assembly(reading, problems).studies();
     List<Warning> warnings = warnings(reading, studies, known, problems);
-    return answer(studies, problems, warnings, acknowledged);
+    return new Typed(answer(studies, problems, warnings, acknowledged), reading.spots());
   }
 
   /** What is doubtful and has not been acknowledged before; what is impossible is a problem. */

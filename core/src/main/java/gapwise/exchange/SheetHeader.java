@@ -17,6 +17,7 @@ final class SheetHeader {
 
   private final Header header;
   private final Map<String, Column> columns = new HashMap<>();
+  private final Map<String, Spot> spots = new HashMap<>();
 
   private SheetHeader(Header header) {
     this.header = header;
@@ -77,21 +78,36 @@ final class SheetHeader {
   /** The place of a field in a row, in words; the row alone for a field that is not named. */
   String at(int row, String name) {
     String place = "sheet " + header.sheet() + ", row " + row;
-    return column(name)
-        .map(column -> at(row, column))
-        .orElse(name.isEmpty() ? place : place + " (no column " + name + ")");
+    String words =
+        column(name)
+            .map(column -> at(row, column))
+            .orElse(name.isEmpty() ? place : place + " (no column " + name + ")");
+    return told(words, row, name.isEmpty() ? List.of() : List.of(name));
   }
 
   /** The place of two fields in a row, in words. */
   String at(int row, String one, String other) {
-    return "sheet "
-        + header.sheet()
-        + ", row "
-        + row
-        + ", columns "
-        + named(one)
-        + " and "
-        + named(other);
+    String words =
+        "sheet "
+            + header.sheet()
+            + ", row "
+            + row
+            + ", columns "
+            + named(one)
+            + " and "
+            + named(other);
+    return told(words, row, List.of(one, other));
+  }
+
+  /** Keeps what the words stand for. */
+  private String told(String words, int row, List<String> names) {
+    spots.put(words, new Spot(Sheet.folded(header.sheet()), row, names));
+    return words;
+  }
+
+  /** The places told so far, by their words. */
+  Map<String, Spot> spots() {
+    return spots;
   }
 
   private String named(String name) {

@@ -167,11 +167,15 @@ final class StudySheet {
               STATUS,
               ProvenanceFields.fields().get(0),
               ProvenanceFields.fields().get(1),
+              ProvenanceFields.fields().get(2),
               ProvenanceFields.NOTE));
 
   private StudySheet() {}
 
-  /** The study without arms; empty when the row has no id or title. */
+  /**
+   * The study without arms; empty when the row has no id. Without a title the row is not sound, yet
+   * it says that there is the study, so that no other row is blamed.
+   */
   static Optional<StudyBuilder> read(RowReader row) {
     Optional<String> id = row.get(Keys.STUDY);
     Optional<String> title = row.get(TITLE);
@@ -213,7 +217,7 @@ final class StudySheet {
     study.provenance(ProvenanceFields.read(row));
     row.get(ProvenanceFields.NOTE).ifPresent(study::note);
     study.missing(row.missing());
-    return id.isPresent() && title.isPresent() ? Optional.of(study) : Optional.empty();
+    return id.isPresent() ? Optional.of(study) : Optional.empty();
   }
 
   static RowWriter write(Study study) {

@@ -226,6 +226,13 @@ final class TemplateReading implements SheetConsumer {
     return Objects.requireNonNull(headers.get(sheet.name()), sheet.name()).at(row, field);
   }
 
+  /** The places told so far, by their words. */
+  Map<String, Spot> spots() {
+    Map<String, Spot> spots = new HashMap<>();
+    headers.values().forEach(matched -> spots.putAll(matched.spots()));
+    return spots;
+  }
+
   /** Too much is wrong to go on. */
   static final class TooMany extends RuntimeException {
     private static final long serialVersionUID = 1L;

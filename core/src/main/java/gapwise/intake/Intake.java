@@ -3,16 +3,20 @@ package gapwise.intake;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ImportInDoubtException;
 import gapwise.curation.ImportRecord;
+import gapwise.curation.SaveAnswer;
 import gapwise.curation.StudiesAt;
 import gapwise.evidence.Study;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
 import gapwise.exchange.KnownEvidence;
 import gapwise.exchange.Warning;
+import gapwise.table.MadeSheet;
 import gapwise.table.TableFile;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
@@ -54,6 +58,55 @@ public final class Intake {
       }
       return stored((Imported.Ready) read, as);
     }
+  }
+
+  /**
+   * The same for one study that was typed and stands in no file.
+   *
+   * @param sheets the sheets of a template with its rows
+   * @param settled doubts that a person lets stand: by whom and why, by their keys
+   * @param as who brings it and why
+   * @param expectedVersion the version of the study that it follows, 0 for a new one
+   */
+  public TakenTyped takeTyped(
+      List<MadeSheet> sheets, Map<String, String> settled, As as, int expectedVersion) {
+    synchronized (base) {
+      StudiesAt now = base.latest();
+      Import.Typed typed = Import.typed(sheets, known(now), settled::containsKey);
+      if (!(typed.imported() instanceof Imported.Ready ready) || ready.studies().size() != 1) {
+        return new TakenTyped.NotTaken(typed);
+      }
+      Study study = ready.studies().get(0);
+      if (now.study(study.id()).filter(kept -> kept.study().equals(study)).isPresent()) {
+        return new TakenTyped.Same();
+      }
+      List<Warning> asked = ready.warnings().stream().filter(Warning::asks).toList();
+      SaveAnswer answer =
+          base.save(
+              study,
+              as.who(),
+              as.why(),
+              expectedVersion,
+              asked.stream().map(Warning::problem).toList(),
+              reasons(asked, settled));
+      return answer instanceof SaveAnswer.Saved saved
+          ? new TakenTyped.Stored(saved.version())
+          : new TakenTyped.Overtaken(((SaveAnswer.NotSaved) answer).conflicts());
+    }
+  }
+
+  private static Map<String, String> reasons(List<Warning> asked, Map<String, String> settled) {
+    Map<String, String> reasons = new TreeMap<>();
+    asked.forEach(
+        warning ->
+            reasons.put(
+                warning.key(), Objects.requireNonNull(settled.get(warning.key()), "settled")));
+    return reasons;
+  }
+
+  /** One state of the base as a reading asks it; see {@link #takeTyped}. */
+  public KnownEvidence known() {
+    return known(base.latest());
   }
 
   /**

@@ -36,6 +36,7 @@ public final class DocumentStore implements AutoCloseable {
   private final Handle writer;
   private final ReentrantLock writing = new ReentrantLock();
   private final WriteListeners listeners = new WriteListeners();
+  private final WorkingCopies workingCopies;
   private volatile boolean closed;
 
   private DocumentStore(
@@ -47,7 +48,15 @@ public final class DocumentStore implements AutoCloseable {
     this.clock = clock;
     this.reads = new StoreReads(opened.database(), failures);
     this.writer = Jdbi.create(opened.database()::connect).open();
+    this.workingCopies =
+        new WorkingCopies(
+            new WorkingCopies.Door(reads, writer, writing, failures, this::requireOpen), clock);
     onWrite(written -> noteReached());
+  }
+
+  /** What people are at work on, beside the records. */
+  public WorkingCopies workingCopies() {
+    return workingCopies;
   }
 
   /**
@@ -178,7 +187,8 @@ public final class DocumentStore implements AutoCloseable {
 
   /** The same as the documents stood after one change. */
   public void forEachAt(long change, String kind, Consumer<DocumentVersion> consumer) {
-    run(handle -> VersionReader.forEachAt(handle, kind, change, consumer));
+    requireOpen();
+    reads.run(handle -> VersionReader.forEachAt(handle, kind, change, consumer));
   }
 
   /**
@@ -187,7 +197,8 @@ public final class DocumentStore implements AutoCloseable {
    * @param change 0 for all
    */
   public void changesAfter(long change, Consumer<DocumentVersion> consumer) {
-    run(handle -> VersionReader.changesAfter(handle, change, consumer));
+    requireOpen();
+    reads.run(handle -> VersionReader.changesAfter(handle, change, consumer));
   }
 
   /** Number of the last change, 0 when there is none. */
@@ -221,11 +232,6 @@ public final class DocumentStore implements AutoCloseable {
   public SoundnessCheck soundnessCheck() {
     requireOpen();
     return new SoundnessCheck(home.resolve(Database.FILE), failures);
-  }
-
-  /** Whether every page and every record of the file is sound; reads the whole file. */
-  public boolean isSound() {
-    return soundnessCheck().run().orElseThrow().isSound();
   }
 
   /** Waits for a write that is under way, then lets go of the home. May be called again. */
@@ -268,11 +274,6 @@ public final class DocumentStore implements AutoCloseable {
   private <T> T read(Function<Handle, T> question) {
     requireOpen();
     return reads.ask(question);
-  }
-
-  private void run(Consumer<Handle> question) {
-    requireOpen();
-    reads.run(question);
   }
 
   private void requireOpen() {

@@ -290,6 +290,31 @@ class ImpossibleAndDoubtfulTest {
   }
 
   @Test
+  void anEffectBelowTheOneLimitThatIsPrintedIsRefusedInWords() {
+    List<Problem> found =
+        FilledTemplate.sound()
+            .add(
+                "outcomes",
+                "study_id=s1",
+                "arm_id=A",
+                "against_arm=B",
+                "outcome=refracture",
+                "effect_kind=odds ratio",
+                "effect_estimate=0.3",
+                "effect_lower=0.4")
+            .found();
+    assertEquals("estimate-outside-interval", found.get(0).code());
+    assertTrue(found.get(0).message().contains("0.4 to (not given)"), found.get(0).message());
+  }
+
+  @Test
+  void oneMissingTitleIsOneProblem() {
+    List<Problem> found = FilledTemplate.sound().set("studies", 0, "title=").found();
+    assertEquals(1, found.size(), "found: " + found);
+    assertEquals("missing-value", found.get(0).code());
+  }
+
+  @Test
   void patientsThatContradictTheReportOfTheirArmAreDoubted() {
     FilledTemplate template =
         FilledTemplate.sound()

@@ -10,11 +10,13 @@ import gapwise.evidence.Detail;
 import gapwise.evidence.EventCount;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.PageBox;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Provenance;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.QuantitySummaryBuilder;
+import gapwise.evidence.Reading;
 import gapwise.evidence.ReportedValue;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
@@ -68,7 +70,7 @@ import java.util.stream.IntStream;
  * Studies with every field filled at some time, from a seed, for tests of reading and writing. The
  * numbers mean nothing; many are such that a spreadsheet or a separator could damage them.
  */
-final class RandomStudies {
+public final class RandomStudies {
   private static final List<String> AWKWARD =
       List.of(
           "plain words",
@@ -95,11 +97,11 @@ final class RandomStudies {
 
   private final Random random;
 
-  RandomStudies(long seed) {
+  public RandomStudies(long seed) {
     random = new Random(seed);
   }
 
-  List<Study> some(int count) {
+  public List<Study> some(int count) {
     return IntStream.range(0, count).mapToObj(number -> study("study-" + number)).toList();
   }
 
@@ -201,7 +203,9 @@ final class RandomStudies {
   private SortedMap<String, Missing> reasons(Sheet sheet, RowWriter written) {
     SortedMap<String, Missing> reasons = new TreeMap<>();
     for (Field<?> field : sheet.fields()) {
-      if (!written.cells().containsKey(field.name()) && random.nextInt(9) == 0) {
+      if (!written.cells().containsKey(field.name())
+          && !field.name().equals(Template.READINGS)
+          && random.nextInt(9) == 0) {
         reasons.put(field.name(), oneOf(Missing.values()));
       }
     }
@@ -426,7 +430,20 @@ final class RandomStudies {
   }
 
   private Provenance provenance() {
-    return new Provenance(maybe(this::words), maybe(this::words));
+    List<Reading> readings =
+        random.nextInt(3) == 0 ? List.of(reading("events"), reading("place")) : List.of();
+    return new Provenance(maybe(this::words), maybe(this::words), readings);
+  }
+
+  private Reading reading(String column) {
+    double left = random.nextInt(4_000) / 10.0;
+    PageBox box = new PageBox(left, 88.25, left + 30.1, 97);
+    return new Reading(
+        column,
+        "0123456789abcdef".repeat(2),
+        1 + random.nextInt(20),
+        random.nextBoolean() ? List.of(box) : List.of(box, new PageBox(0, 100, 20, 110)),
+        random.nextBoolean() ? words() : "");
   }
 
   private String words() {

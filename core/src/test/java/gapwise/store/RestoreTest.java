@@ -150,7 +150,7 @@ class RestoreTest {
 
   private static List<String> keys(Path home) {
     try (DocumentStore store = DocumentStore.open(home, CLOCK, Expected.A_HOME)) {
-      assertTrue(store.isSound());
+      assertTrue(store.soundnessCheck().run().orElseThrow().isSound());
       List<String> keys = new java.util.ArrayList<>();
       store.forEachLatest("study", version -> keys.add(version.id().key()));
       return keys;

@@ -62,7 +62,7 @@ class StoreFileTest {
       // 2 is FULL: https://www.sqlite.org/pragma.html#pragma_synchronous
       assertEquals("2", first(sql, "PRAGMA synchronous"));
       assertEquals("1", first(sql, "PRAGMA foreign_keys"));
-      assertTrue(store.isSound());
+      assertTrue(store.soundnessCheck().run().orElseThrow().isSound());
     }
   }
 
@@ -113,7 +113,7 @@ class StoreFileTest {
       }
     }
     try (DocumentStore store = DocumentStore.open(home, CLOCK)) {
-      assertFalse(store.isSound());
+      assertFalse(store.soundnessCheck().run().orElseThrow().isSound());
       StoreUnusableException failure =
           assertThrows(StoreUnusableException.class, () -> store.changesAfter(0, version -> {}));
       assertEquals("store-damaged", failure.problem().code());
@@ -156,7 +156,7 @@ class StoreFileTest {
     Path other = Files.createDirectory(home.resolve("other"));
     Files.copy(backup, other.resolve(Database.FILE));
     try (DocumentStore copy = DocumentStore.open(other, CLOCK)) {
-      assertTrue(copy.isSound());
+      assertTrue(copy.soundnessCheck().run().orElseThrow().isSound());
       assertEquals(3, copy.lastChange());
       assertEquals(2, copy.history("study", "S0").size());
       copy.write(three(), "ann", "goes on");
