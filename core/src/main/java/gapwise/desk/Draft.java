@@ -19,8 +19,10 @@ import java.util.function.UnaryOperator;
  * @param study id of the study
  * @param baseVersion the version of the study that it was begun from, 0 for a new one
  * @param paper the file of the paper that is read beside it
- * @param nextRow number for the next row
+ * @param nextRow number for the next row, and for the next block
  * @param rows in the order of their sheets
+ * @param shown columns that are shown though nothing stands in them yet, each as sheet, full stop,
+ *     column
  * @param settled doubts that stand
  */
 public record Draft(
@@ -29,6 +31,7 @@ public record Draft(
     Optional<String> paper,
     int nextRow,
     List<DraftRow> rows,
+    List<String> shown,
     List<SettledDoubt> settled) {
   /** More rows than any paper has patients and outcomes; a larger one comes as a file. */
   public static final int MOST_ROWS = 2_000;
@@ -39,6 +42,7 @@ public record Draft(
     }
     Objects.requireNonNull(paper, "paper");
     rows = List.copyOf(rows);
+    shown = List.copyOf(shown);
     settled = List.copyOf(settled);
     if (baseVersion < 0) {
       throw new IllegalArgumentException("baseVersion must be 0 or more, was " + baseVersion);
@@ -47,34 +51,39 @@ public record Draft(
       throw new IllegalArgumentException(
           "a draft has at most " + MOST_ROWS + " rows, had " + rows.size());
     }
+    int next = nextRow;
     if (rows.stream().map(DraftRow::number).distinct().count() < rows.size()
-        || rows.stream().anyMatch(row -> row.number() >= nextRow)) {
+        || rows.stream().anyMatch(row -> row.number() >= next || row.block() >= next)) {
       throw new IllegalArgumentException("rows of a draft need numbers of their own");
     }
   }
 
   /** A new study with one group, of which nothing else is known. */
   public static Draft of(String study) {
-    return new Draft(study, 0, Optional.empty(), 1, List.of(), List.of())
+    return of(study, 0);
+  }
+
+  /**
+   * The same under a name that was used before.
+   *
+   * @param baseVersion the last version under this name, 0 for none
+   */
+  public static Draft of(String study, int baseVersion) {
+    return new Draft(study, baseVersion, Optional.empty(), 1, List.of(), List.of(), List.of())
         .withRow(Template.STUDIES, Map.of())
         .withRow(Template.ARMS, Map.of(Template.ARM, "A"));
   }
 
   /** A study that stands in the evidence base, to be mended. */
   public static Draft of(Study study, int version) {
-    Draft draft =
-        new Draft(study.id(), version, Optional.empty(), 1, List.of(), List.of());
-    List<DraftRow> rows = new ArrayList<>();
-    for (Template.FilledRow row : Template.rows(study)) {
-      rows.add(DraftReadings.row(rows.size() + 1, row));
-    }
+    List<DraftRow> rows = DraftBlocks.rows(Template.rows(study));
     Optional<String> paper =
         rows.stream()
             .flatMap(row -> row.readings().values().stream())
             .map(Reading::paper)
             .findFirst();
     return new Draft(
-        draft.study, version, paper, rows.size() + 1, rows, List.of());
+        study.id(), version, paper, rows.size() + 1, rows, List.of(), List.of());
   }
 
   /** The row of this number, if there is one. */
@@ -87,13 +96,45 @@ public record Draft(
     return rows.stream().filter(row -> row.sheet().equals(sheet)).toList();
   }
 
-  /** With one more row at the end of its sheet. */
+  /** With one more row, which stands by itself, at the end of its sheet. */
   public Draft withRow(String sheet, Map<String, String> cells) {
+    return withRow(sheet, 0, cells);
+  }
+
+  private Draft withRow(String sheet, int block, Map<String, String> cells) {
     Map<String, String> filled = new TreeMap<>(cells);
     filled.put(Template.STUDY, study);
     List<DraftRow> more = new ArrayList<>(rows);
-    more.add(new DraftRow(nextRow, sheet, new TreeMap<>(filled), new TreeMap<>()));
-    return new Draft(study, baseVersion, paper, nextRow + 1, more, settled);
+    more.add(new DraftRow(nextRow, sheet, block, new TreeMap<>(filled), new TreeMap<>()));
+    return new Draft(study, baseVersion, paper, nextRow + 1, more, shown, settled);
+  }
+
+  /** With a block for an outcome: a row for each group, side by side. */
+  public Draft withOutcome(String outcome, Map<String, String> cells) {
+    int block = nextRow;
+    Draft draft = this;
+    for (DraftRow arm : rows(Template.ARMS)) {
+      Map<String, String> filled = new TreeMap<>(cells);
+      filled.put(Template.ARM, arm.text(Template.ARM));
+      filled.put(Template.OUTCOME, outcome);
+      draft = draft.withRow(Template.OUTCOMES, block, filled);
+    }
+    return draft;
+  }
+
+  /** With one more group, which gets its row in each block of outcomes that groups share. */
+  public Draft withGroup(String arm) {
+    Draft draft = withRow(Template.ARMS, Map.of(Template.ARM, arm));
+    for (int block : rows(Template.OUTCOMES).stream().map(DraftRow::block).distinct().toList()) {
+      Optional<DraftRow> first =
+          rows.stream().filter(row -> block > 0 && row.block() == block).findFirst();
+      if (first.isPresent()) {
+        Map<String, String> cells =
+            Map.of(Template.ARM, arm, Template.OUTCOME, first.get().text(Template.OUTCOME));
+        draft = draft.withRow(Template.OUTCOMES, block, cells);
+      }
+    }
+    return draft;
   }
 
   /** Without one row; a group takes its outcomes and patients with it. */
@@ -104,12 +145,22 @@ public record Draft(
     }
     boolean group = gone.get().sheet().equals(Template.ARMS);
     String arm = gone.get().text(Template.ARM);
-    List<DraftRow> left =
+    return keeping(
         rows.stream()
             .filter(row -> row.number() != number)
             .filter(row -> !group || !row.text(Template.ARM).equals(arm))
-            .toList();
-    return new Draft(study, baseVersion, paper, nextRow, left, settled);
+            .toList());
+  }
+
+  /** Without the rows of one block. */
+  public Draft withoutBlock(int block) {
+    return block == 0
+        ? this
+        : keeping(rows.stream().filter(row -> row.block() != block).toList());
+  }
+
+  private Draft keeping(List<DraftRow> left) {
+    return new Draft(study, baseVersion, paper, nextRow, left, shown, settled);
   }
 
   /**
@@ -118,8 +169,7 @@ public record Draft(
    * @throws IllegalArgumentException where there is no such row or column
    */
   public Draft withCell(int number, String column, String text, Optional<Reading> reading) {
-    DraftRow row =
-        row(number).orElseThrow(() -> new IllegalArgumentException("no row " + number));
+    DraftRow row = row(number).orElseThrow(() -> new IllegalArgumentException("no row " + number));
     if (row.sheet().equals(Template.ARMS) && column.equals(Template.ARM) && !text.isBlank()) {
       String before = row.text(Template.ARM);
       return changed(
@@ -128,18 +178,29 @@ public record Draft(
                   ? other.with(Template.ARM, text, Optional.empty())
                   : other);
     }
-    return changed(
-        other -> other.number() == number ? other.with(column, text, reading) : other);
+    return changed(other -> other.number() == number ? other.with(column, text, reading) : other);
   }
 
   private Draft changed(UnaryOperator<DraftRow> change) {
-    return new Draft(
-        study, baseVersion, paper, nextRow, rows.stream().map(change).toList(), settled);
+    return keeping(rows.stream().map(change).toList());
   }
 
   /** With the paper beside it, or none. */
   public Draft withPaper(Optional<String> other) {
-    return new Draft(study, baseVersion, other, nextRow, rows, settled);
+    return new Draft(study, baseVersion, other, nextRow, rows, shown, settled);
+  }
+
+  /** With a column shown. */
+  public Draft withShown(String sheet, String column) {
+    if (Template.column(sheet, column).isEmpty()) {
+      throw new IllegalArgumentException("sheet " + sheet + " has no column " + column);
+    }
+    List<String> more = new ArrayList<>(shown);
+    String name = sheet + "." + column;
+    if (!more.contains(name)) {
+      more.add(name);
+    }
+    return new Draft(study, baseVersion, paper, nextRow, rows, more, settled);
   }
 
   /** With a doubt that stands. */
@@ -147,6 +208,6 @@ public record Draft(
     List<SettledDoubt> more = new ArrayList<>(settled);
     more.removeIf(one -> one.key().equals(doubt.key()));
     more.add(doubt);
-    return new Draft(study, baseVersion, paper, nextRow, rows, more);
+    return new Draft(study, baseVersion, paper, nextRow, rows, shown, more);
   }
 }

@@ -17,7 +17,7 @@ final class DraftReadings {
   private DraftReadings() {}
 
   /** A row of the template as a row of a draft. */
-  static DraftRow row(int number, Template.FilledRow filled) {
+  static DraftRow row(int number, int block, Template.FilledRow filled) {
     SortedMap<String, String> cells = new TreeMap<>(filled.cells());
     SortedMap<String, Reading> readings = new TreeMap<>();
     String text = cells.remove(Template.READINGS);
@@ -28,7 +28,7 @@ final class DraftReadings {
         throw new IllegalStateException("places that were just written", unreadable);
       }
     }
-    return new DraftRow(number, filled.sheet(), cells, readings);
+    return new DraftRow(number, filled.sheet(), block, cells, readings);
   }
 
   /** The cell of the template that holds the places of a row; empty text where it has none. */

@@ -5,6 +5,7 @@ import gapwise.exchange.Template;
 import java.util.Collections;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -13,6 +14,8 @@ import java.util.TreeMap;
  *
  * @param number names the row within its draft; never used again for another
  * @param sheet sheet of the template
+ * @param block rows of one block stand side by side, one for each group, as a paper prints an
+ *     outcome; 0 where a row stands by itself
  * @param cells what stands in its cells by column, those that hold something; without the column of
  *     places, which {@code readings} is
  * @param readings where on the pages of the paper it was read, by column
@@ -20,12 +23,17 @@ import java.util.TreeMap;
 public record DraftRow(
     int number,
     String sheet,
+    int block,
     SortedMap<String, String> cells,
     SortedMap<String, Reading> readings) {
+  private static final Set<String> OF_WHAT =
+      Set.of(Template.STUDY, Template.ARM, Template.OUTCOME, "unit", "unit_counted", "clock");
+
   public DraftRow {
     Objects.requireNonNull(sheet, "sheet");
-    if (number < 1) {
-      throw new IllegalArgumentException("a row's number counts from 1, was " + number);
+    if (number < 1 || block < 0) {
+      throw new IllegalArgumentException(
+          "a row's number counts from 1, its block from 0, were " + number + " and " + block);
     }
     cells = Collections.unmodifiableSortedMap(new TreeMap<>(cells));
     readings = Collections.unmodifiableSortedMap(new TreeMap<>(readings));
@@ -62,6 +70,12 @@ public record DraftRow(
       otherCells.put(column, text.strip());
       reading.ifPresent(place -> otherReadings.put(column, place));
     }
-    return new DraftRow(number, sheet, otherCells, otherReadings);
+    return new DraftRow(number, sheet, block, otherCells, otherReadings);
+  }
+
+  /** Whether it says anything but of whom and of what it is. */
+  boolean saysSomething() {
+    return !sheet.equals(Template.OUTCOMES)
+        || cells.keySet().stream().anyMatch(column -> !OF_WHAT.contains(column));
   }
 }

@@ -23,7 +23,9 @@ final class DraftSheets {
 
   DraftSheets(Draft draft) {
     for (String name : Template.names()) {
-      List<DraftRow> ofSheet = draft.rows(name);
+      // A row that was only begun is none yet.
+      List<DraftRow> ofSheet =
+          draft.rows(name).stream().filter(DraftRow::saysSomething).toList();
       rows.put(name, ofSheet);
       if (!ofSheet.isEmpty() || name.equals(Template.STUDIES) || name.equals(Template.ARMS)) {
         sheets.add(sheet(name, ofSheet));

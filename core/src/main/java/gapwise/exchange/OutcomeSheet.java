@@ -30,7 +30,7 @@ final class OutcomeSheet {
           "against_arm",
           "Against arm",
           "The other arm, where the paper reports only a comparison of two.");
-  private static final Field<Outcome> OUTCOME =
+  static final Field<Outcome> OUTCOME =
       Field.of(
               "outcome",
               "Outcome",

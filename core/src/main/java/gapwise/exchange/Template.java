@@ -35,6 +35,9 @@ public final class Template {
   /** Stands in {@link #ARM} for all groups together. */
   public static final String ALL = Keys.ALL;
 
+  /** The column that names an outcome. */
+  public static final String OUTCOME = OutcomeSheet.OUTCOME.name();
+
   /** The column that names a patient. */
   public static final String PATIENT = PatientSheet.PATIENT.name();
 

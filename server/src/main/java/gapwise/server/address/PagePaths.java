@@ -21,6 +21,7 @@ public final class PagePaths {
   public static final String MAP = "/map";
   public static final String CASE = "/case";
   public static final String CLAIM = "/claim";
+  public static final String DESK = "/desk";
   public static final String IMPORT = "/import";
   public static final String METHOD = "/method";
 

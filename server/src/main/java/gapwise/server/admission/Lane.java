@@ -35,6 +35,8 @@ enum Lane {
           "/import/{id}",
           "/import/template.xlsx",
           "/import/template/{sheet}",
+          "/desk",
+          "/desk/{draft}",
           "/favicon.ico",
           API + "/studies",
           API + "/studies/{id}",
@@ -42,6 +44,9 @@ enum Lane {
           API + "/imports/{id}",
           API + "/vocabularies",
           API + "/openapi.json");
+
+  /** One field of a draft, as it is left: whoever types never waits for somebody's upload. */
+  private static final Set<String> SMALL_FORMS = Set.of("/desk/{draft}/cell");
 
   private static final Set<String> WHOLE_TABLES = Set.of("/studies.csv", "/studies.xlsx");
   private static final List<String> SENT_PLANS =
@@ -62,6 +67,9 @@ enum Lane {
    * @param path as the route is written, such as "/studies/{id}"
    */
   static Lane of(String method, String path) {
+    if (method.equals("POST") && SMALL_FORMS.contains(path)) {
+      return FREE;
+    }
     if (method.equals("POST")) {
       return SENT_PLANS.stream().anyMatch(path::startsWith) ? PLANS : INTAKE;
     }

@@ -4,6 +4,8 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.StudiesAt;
+import gapwise.desk.Drafts;
+import gapwise.intake.Intake;
 import gapwise.search.IndexTrace;
 import gapwise.search.SearchSnapshot;
 import gapwise.search.StudyIndex;
@@ -31,6 +33,8 @@ public final class Home implements AutoCloseable {
   private final Path folder;
   private final DocumentStore store;
   private final EvidenceBase base;
+  private final Drafts drafts;
+  private final Intake intake;
   private final StudyIndex index;
   private volatile Optional<Evidence> shown = Optional.empty();
 
@@ -39,6 +43,8 @@ public final class Home implements AutoCloseable {
     this.store = store;
     this.soundness = soundness;
     this.base = new EvidenceBase(store);
+    this.drafts = new Drafts(store.workingCopies());
+    this.intake = new Intake(base);
     this.index =
         StudyIndex.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info, this::show);
     if (store.wasPutBack()) {
@@ -105,6 +111,16 @@ public final class Home implements AutoCloseable {
   /** Where studies are written. */
   public EvidenceBase base() {
     return base;
+  }
+
+  /** What people are at work on. */
+  public Drafts drafts() {
+    return drafts;
+  }
+
+  /** The way by which evidence comes in. */
+  public Intake intake() {
+    return intake;
   }
 
   /** What every page says first: that what is shown is not the newest, that records are damaged. */

@@ -24,6 +24,8 @@ public final class Assets {
   private final Asset style = Asset.read("gapwise.css", "text/css");
   private final Asset script = Asset.read("gapwise.js", "text/javascript");
   private final Asset sheet = Asset.read("sheet.css", "text/css");
+  private final Asset desk = Asset.read("desk.js", "text/javascript");
+  private final Asset deskStyle = Asset.read("desk.css", "text/css");
   private final Asset library = Asset.read(SCRIPT_LIBRARY, "text/javascript");
   private final Asset icon = Asset.read("icon.svg", "image/svg+xml");
 
@@ -73,6 +75,16 @@ public final class Assets {
     return "/assets/" + script.hash() + "/gapwise.js";
   }
 
+  /** Address of the script of the desk. */
+  public String deskScriptHref() {
+    return "/assets/" + desk.hash() + "/desk.js";
+  }
+
+  /** Address of the style of the desk, which stands beside that of the pages. */
+  public String deskStyleHref() {
+    return "/assets/" + deskStyle.hash() + "/desk.css";
+  }
+
   /** Address of the library that exchanges parts of a page. */
   public String libraryHref() {
     return "/assets/" + library.hash() + "/htmx.js";
@@ -88,6 +100,8 @@ public final class Assets {
     routes.get(styleHref(), style::answer);
     routes.get(sheetHref(), sheet::answer);
     routes.get(scriptHref(), script::answer);
+    routes.get(deskScriptHref(), desk::answer);
+    routes.get(deskStyleHref(), deskStyle::answer);
     routes.get(libraryHref(), library::answer);
     routes.get(iconHref(), icon::answer);
     routes.get("/favicon.ico", icon::answer);

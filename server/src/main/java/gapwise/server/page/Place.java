@@ -20,7 +20,8 @@ public enum Place {
   COMPARISONS(Optional.of(Door.GAPS), "Comparisons"),
   CLAIM(Optional.of(Door.CASE_AND_CLAIM), "Check a claim"),
   CASE(Optional.of(Door.CASE_AND_CLAIM), "Place a case"),
-  ADD(Optional.of(Door.ADD), "Add studies"),
+  DESK(Optional.of(Door.ADD), "The desk"),
+  ADD(Optional.of(Door.ADD), "Filled templates"),
   METHOD(Optional.of(Door.METHOD), "How it is worked out"),
   NONE(Optional.empty(), "");
 
@@ -46,7 +47,7 @@ public enum Place {
   CarriedQuestion asked(Address address) {
     return switch (this) {
       case CLAIM -> CarriedQuestion.ofClaim(address);
-      case CASE, FIRST, NONE -> CarriedQuestion.NONE;
+      case CASE, DESK, FIRST, NONE -> CarriedQuestion.NONE;
       default -> CarriedQuestion.of(address);
     };
   }
@@ -65,6 +66,7 @@ public enum Place {
           new CarriedQuestion(question.address().with("view", "comparisons")).at(PagePaths.MAP);
       case CASE -> question.atCase();
       case CLAIM -> question.atClaim();
+      case DESK -> PagePaths.DESK;
       case ADD -> question.at(PagePaths.IMPORT);
       case METHOD -> question.at(PagePaths.METHOD);
     };

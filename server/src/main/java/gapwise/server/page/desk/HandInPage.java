@@ -1,0 +1,93 @@
+package gapwise.server.page.desk;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.answer.StudyAddress;
+import gapwise.desk.Draft;
+import gapwise.desk.DraftCheck;
+import gapwise.desk.Drafts;
+import gapwise.desk.HandedInDraft;
+import gapwise.desk.KeptDraft;
+import gapwise.desk.Submission;
+import gapwise.intake.Intake;
+import gapwise.server.address.PagePaths;
+import gapwise.server.job.PostedForm;
+import gapwise.server.page.Place;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.route.Routes;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Optional;
+
+/** A draft handed in, or thrown away. */
+public final class HandInPage {
+  private static final String DRAFT = PagePaths.DESK + "/{draft}";
+
+  private final Templates templates;
+  private final Sites sites;
+  private final Drafts drafts;
+  private final Intake intake;
+
+  public HandInPage(Templates templates, Sites sites, Drafts drafts, Intake intake) {
+    this.templates = templates;
+    this.sites = sites;
+    this.drafts = drafts;
+    this.intake = intake;
+  }
+
+  /** Adds its routes. */
+  public void addTo(Routes routes) {
+    routes.get(DRAFT + "/hand-in", this::look);
+    routes.post(DRAFT + "/hand-in", this::handIn);
+    routes.post(DRAFT + "/discard", this::discard);
+  }
+
+  /** Beside all that stands in the evidence base, before anything is handed in. */
+  private void look(Context context) {
+    KeptDraft kept = DraftPage.draft(drafts, context);
+    show(context, kept, DraftCheck.of(kept.draft(), intake.known()), Optional.empty());
+  }
+
+  private void show(Context context, KeptDraft kept, DraftCheck check, Optional<String> refused) {
+    templates.show(
+        context,
+        "desk/HandInPage",
+        new HandInView(
+            sites.of(say("desk.hand-in"), Place.DESK),
+            kept.draft().study(),
+            kept.draft().baseVersion(),
+            Told.of(kept, check),
+            refused));
+  }
+
+  private void handIn(Context context) {
+    KeptDraft kept = DraftPage.draft(drafts, context);
+    SettledForm by = SettledForm.read(new PostedForm(context));
+    Draft draft = kept.draft();
+    HandedInDraft came =
+        new Submission(intake).handIn(draft, new Intake.As(by.who(), by.why()));
+    if (came instanceof HandedInDraft.NotYet notYet) {
+      context.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      show(context, kept, notYet.check(), Optional.of(say("desk.not-yet")));
+      return;
+    }
+    if (came instanceof HandedInDraft.Overtaken) {
+      context.status(HttpStatus.CONFLICT);
+      show(
+          context,
+          kept,
+          DraftCheck.of(draft, intake.known()),
+          Optional.of(say("desk.overtaken")));
+      return;
+    }
+    drafts.drop(kept.id());
+    context.redirect(StudyAddress.of(draft.study()), HttpStatus.SEE_OTHER);
+  }
+
+  private void discard(Context context) {
+    KeptDraft kept = DraftPage.draft(drafts, context);
+    drafts.drop(kept.id());
+    context.redirect(PagePaths.DESK, HttpStatus.SEE_OTHER);
+  }
+}

@@ -1,0 +1,106 @@
+package gapwise.server.page.desk;
+
+import gapwise.desk.Draft;
+import gapwise.desk.DraftCheck;
+import gapwise.desk.DraftRow;
+import gapwise.desk.KeptDraft;
+import gapwise.desk.Noted;
+import gapwise.exchange.Template;
+import gapwise.exchange.TemplateColumn;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What is to be said of a draft as it stands.
+ *
+ * @param draft its name in addresses
+ * @param kept when it was last kept
+ * @param impossible how many things cannot be so
+ * @param needed how many are still to be filled in
+ * @param doubts how many are doubtful
+ * @param lines each of them, the gravest first
+ */
+public record Told(
+    String draft, String kept, int impossible, int needed, int doubts, List<Line> lines) {
+  private static final Map<String, String> PARTS =
+      Map.of(
+          Template.STUDIES, "The paper",
+          Template.ARMS, "Group",
+          Template.OUTCOMES, "Outcome",
+          Template.PATIENTS, "Patient",
+          Template.APPRAISAL, "Appraisal");
+
+  public Told {
+    lines = List.copyOf(lines);
+  }
+
+  /**
+   * One thing.
+   *
+   * @param noted what it is
+   * @param cells the elements that it is about
+   * @param where the same in words
+   * @param by who let a doubt stand, and why
+   */
+  public record Line(Noted noted, List<String> cells, String where, Optional<String> by) {
+    /** The first of the elements, to go there. */
+    public Optional<String> first() {
+      return cells.stream().findFirst();
+    }
+  }
+
+  static Told of(KeptDraft kept, DraftCheck check) {
+    Draft draft = kept.draft();
+    return new Told(
+        kept.id(),
+        DeskPage.keptAt(kept),
+        check.count(Noted.Weight.IMPOSSIBLE),
+        check.count(Noted.Weight.NEEDED),
+        check.count(Noted.Weight.DOUBT),
+        check.noted().stream().map(noted -> line(draft, noted)).toList());
+  }
+
+  private static Line line(Draft draft, Noted noted) {
+    Optional<DraftRow> row =
+        noted.row().isPresent() ? draft.row(noted.row().getAsInt()) : Optional.empty();
+    List<String> cells =
+        row.map(
+                found ->
+                    noted.columns().stream()
+                        .map(column -> FormCell.id(found.number(), column))
+                        .toList())
+            .orElse(List.of());
+    return new Line(
+        noted, cells, row.map(found -> where(found, noted.columns())).orElse(""), by(draft, noted));
+  }
+
+  private static Optional<String> by(Draft draft, Noted noted) {
+    return noted.weight() == Noted.Weight.SETTLED
+        ? draft.settled().stream()
+            .filter(one -> noted.key().filter(one.key()::equals).isPresent())
+            .map(one -> one.line())
+            .findFirst()
+        : Optional.empty();
+  }
+
+  private static String where(DraftRow row, List<String> columns) {
+    String part = Objects.requireNonNull(PARTS.get(row.sheet()), row.sheet());
+    String whose =
+        Stream.of(Template.PATIENT, Template.OUTCOME, Template.ARM)
+            .map(row::text)
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining(", "));
+    String fields =
+        columns.stream()
+            .flatMap(column -> Template.column(row.sheet(), column).stream())
+            .map(TemplateColumn::title)
+            .collect(Collectors.joining(" and "));
+    return Stream.of(whose.isEmpty() ? part : part + " " + whose, fields)
+        .filter(text -> !text.isEmpty())
+        .collect(Collectors.joining(": "));
+  }
+}
