@@ -1,0 +1,66 @@
+package gapwise.paper;
+
+import java.io.IOException;
+import java.util.function.Supplier;
+import org.apache.pdfbox.io.RandomAccessRead;
+import org.apache.pdfbox.io.RandomAccessReadView;
+
+/** The bytes of a file, each under the eye of the guard of the work at hand. */
+final class GuardedFile implements RandomAccessRead {
+  private final RandomAccessRead file;
+  private final Supplier<Guard> guard;
+
+  GuardedFile(RandomAccessRead file, Supplier<Guard> guard) {
+    this.file = file;
+    this.guard = guard;
+  }
+
+  @Override
+  public int read() throws IOException {
+    guard.get().tick();
+    return file.read();
+  }
+
+  @Override
+  public int read(byte[] bytes, int offset, int length) throws IOException {
+    guard.get().tick();
+    return file.read(bytes, offset, length);
+  }
+
+  @Override
+  public long getPosition() throws IOException {
+    return file.getPosition();
+  }
+
+  @Override
+  public void seek(long position) throws IOException {
+    guard.get().tick();
+    file.seek(position);
+  }
+
+  @Override
+  public long length() throws IOException {
+    return file.length();
+  }
+
+  @Override
+  public boolean isClosed() {
+    return file.isClosed();
+  }
+
+  @Override
+  public boolean isEOF() throws IOException {
+    guard.get().tick();
+    return file.isEOF();
+  }
+
+  @Override
+  public RandomAccessReadView createView(long start, long length) {
+    return new RandomAccessReadView(this, start, length);
+  }
+
+  @Override
+  public void close() throws IOException {
+    file.close();
+  }
+}

@@ -1,0 +1,52 @@
+package gapwise.paper.table;
+
+import gapwise.paper.Box;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** How many lines of a table head its columns. */
+final class Heads {
+  /** What stands in a body rather than in a head. */
+  private static final Pattern VALUE =
+      Pattern.compile(
+          "[<>≤≥≈~=±+−-]?\\s?[0-9].*|n/?a|N/?A|nr|NR|[-–—−]|yes|no|Yes|No|[mfMF]|[Mm]ale|[Ff]emale");
+
+  private Heads() {}
+
+  /**
+   * How many of the first lines are the head.
+   *
+   * @param rules level lines within the table, from top to bottom, that run over most of it
+   */
+  static int lines(List<RowLine> lines, List<Box> rules) {
+    double first = lines.get(0).baseline() - 0.8 * lines.get(0).size();
+    for (Box rule : rules) {
+      if (rule.centre() > first) {
+        int above =
+            (int) lines.stream().filter(l -> l.baseline() < rule.centre() + 1).count();
+        return above <= 8 && above < lines.size() && !valued(lines.subList(0, above)) ? above : 0;
+      }
+    }
+    int count = 0;
+    while (count < lines.size() - 1 && count < 6 && !hasValue(lines.get(count))) {
+      count++;
+    }
+    boolean noneHasValues = lines.stream().noneMatch(Heads::hasValue);
+    return noneHasValues ? 1 : count;
+  }
+
+  private static boolean valued(List<RowLine> lines) {
+    long values = lines.stream().filter(Heads::hasValue).count();
+    return values > 1 && values * 2 > lines.size();
+  }
+
+  private static boolean hasValue(RowLine line) {
+    List<String> texts = line.stretches().stream().map(s -> s.text()).toList();
+    long values = texts.stream().skip(texts.size() > 1 ? 1 : 0).filter(Heads::isValue).count();
+    return values > 0 && values * 2 >= texts.size() - 1;
+  }
+
+  private static boolean isValue(String text) {
+    return VALUE.matcher(text).matches() && !text.matches("[0-9]+ (weeks?|months?|years?|mo|yr)");
+  }
+}
