@@ -34,6 +34,7 @@ public final class Home implements AutoCloseable {
   private final DocumentStore store;
   private final EvidenceBase base;
   private final Drafts drafts;
+  private final Papers papers;
   private final Intake intake;
   private final StudyIndex index;
   private volatile Optional<Evidence> shown = Optional.empty();
@@ -45,6 +46,7 @@ public final class Home implements AutoCloseable {
     this.base = new EvidenceBase(store);
     this.drafts = new Drafts(store.workingCopies());
     this.intake = new Intake(base);
+    this.papers = new Papers(folder.resolve("papers"));
     this.index =
         StudyIndex.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info, this::show);
     if (store.wasPutBack()) {
@@ -118,6 +120,11 @@ public final class Home implements AutoCloseable {
     return drafts;
   }
 
+  /** The papers that people read. */
+  public Papers papers() {
+    return papers;
+  }
+
   /** The way by which evidence comes in. */
   public Intake intake() {
     return intake;
@@ -160,6 +167,7 @@ public final class Home implements AutoCloseable {
   public void close() {
     shown = Optional.empty();
     soundness.close();
+    papers.close();
     index.close();
     store.close();
   }

@@ -12,6 +12,7 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.exchange.Template;
 import gapwise.server.address.PagePaths;
+import gapwise.server.home.Papers;
 import gapwise.server.job.PostedForm;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
@@ -38,11 +39,13 @@ public final class DraftPage {
   private final Templates templates;
   private final Sites sites;
   private final Drafts drafts;
+  private final Papers papers;
 
-  public DraftPage(Templates templates, Sites sites, Drafts drafts) {
+  public DraftPage(Templates templates, Sites sites, Drafts drafts, Papers papers) {
     this.templates = templates;
     this.sites = sites;
     this.drafts = drafts;
+    this.papers = papers;
   }
 
   /** Adds its routes. */
@@ -74,7 +77,7 @@ public final class DraftPage {
             PatientGrid.of(draft),
             OutcomeFamily.all(),
             Told.of(kept, DraftCheck.of(draft)),
-            Optional.empty()));
+            draft.paper().filter(papers::has)));
   }
 
   /** The draft that an address names. */

@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param patients patients one by one
  * @param outcomeChoices the outcomes that may be added, under their headings
  * @param told what is to be said of it
- * @param paper the paper beside it
+ * @param paper name of the paper beside it
  */
 public record DraftView(
     Site site,
@@ -30,7 +30,7 @@ public record DraftView(
     PatientGrid patients,
     List<OutcomeFamily> outcomeChoices,
     Told told,
-    Optional<PaperView> paper) {
+    Optional<String> paper) {
   public DraftView {
     tables = List.copyOf(tables);
     outcomes = List.copyOf(outcomes);

@@ -27,9 +27,20 @@ import java.util.stream.Collectors;
  * @param followed how many were followed; empty where the paper does not say
  * @param place where in the paper
  * @param words the paper's words
+ * @param readings where single numbers stand on its pages
  */
 public record OutcomeLine(
-    String outcome, Values value, String notes, String followed, String place, String words) {
+    
+    String outcome,
+    Values value,
+    String notes,
+    String followed,
+    String place,
+    String words,
+    List<ReadAt> readings) {
+  public OutcomeLine {
+    readings = List.copyOf(readings);
+  }
 
   static OutcomeLine of(OutcomeReport report) {
     return new OutcomeLine(
@@ -40,7 +51,8 @@ public record OutcomeLine(
             ? say("studies.followed", Map.of("people", report.followed().getAsInt()))
             : "",
         report.provenance().place().orElse(""),
-        report.provenance().words().orElse(""));
+        report.provenance().words().orElse(""),
+        ReadAt.of(report.provenance()));
   }
 
   private static List<String> notes(OutcomeReport report) {

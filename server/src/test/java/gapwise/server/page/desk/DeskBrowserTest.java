@@ -1,0 +1,154 @@
+package gapwise.server.page.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gapwise.server.testing.Chromium;
+import gapwise.server.testing.RunningServer;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.interactions.Actions;
+import org.openqa.selenium.support.ui.ExpectedConditions;
+import org.openqa.selenium.support.ui.Select;
+
+/** From an invented paper to a record with the places of its numbers, in a real browser. */
+class DeskBrowserTest {
+  @TempDir static Path folder;
+  private static RunningServer running;
+  private static Chromium browser;
+
+  @BeforeAll
+  static void open() throws Exception {
+    running = RunningServer.withStudies(folder.resolve("home"));
+    browser = Chromium.open(folder);
+    browser.width(1500);
+  }
+
+  @AfterAll
+  static void close() {
+    browser.close();
+    running.close();
+  }
+
+  private static WebElement find(String css) {
+    return browser.await().until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(css)));
+  }
+
+  private static void press(String css) {
+    WebElement button = find(css);
+    browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+    button.click();
+  }
+
+  /** The field of a column, the first of the page. */
+  private static WebElement field(String column) {
+    return find("[id^='c-'][id$='-" + column + "']");
+  }
+
+  private static void type(String column, String text) {
+    field(column).sendKeys(text + Keys.TAB);
+    browser
+        .await()
+        .until(d -> text.equals(field(column).getDomAttribute("data-seen")));
+  }
+
+  private static void choose(String column, String code) {
+    new Select(field(column)).selectByValue(code);
+    browser.driver().findElement(By.tagName("h1")).click();
+    browser.await().until(d -> code.equals(field(column).getDomAttribute("data-seen")));
+  }
+
+  /** Takes the field in hand, then clicks on a word of the paper. */
+  private static void read(String column, String word) {
+    browser.driver().executeScript("arguments[0].focus()", field(column));
+    WebElement place = find(".paper-page .words rect[data-text='" + word + "']");
+    browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", place);
+    new Actions(browser.driver()).moveToElement(place).click().perform();
+  }
+
+  @Test
+  void aPaperBecomesARecordWithPlacesAndAPointOfAPlotLeadsBackToItsWords() throws Exception {
+    Path paper = InventedPaper.write(folder.resolve("invented.pdf"));
+    browser.driver().get(running.address("/desk"));
+    find("#study").sendKeys("transport2031" + Keys.ENTER);
+    find("#paper").sendKeys(paper.toString());
+    press("aside.paper button");
+    find(".paper-page .words rect");
+
+    type("title", "Transport of bone over invented gaps");
+    type("first_author", "Invented");
+    type("year", "2031");
+    choose("method", "bone-transport");
+    type("patients", "12");
+    type("limbs", "12");
+    new Select(find("#outcome")).selectByValue("primary-union");
+    press("form[action$='/outcome'] button");
+    find("section.outcome");
+    find(".paper-page .words rect");
+
+    browser.driver().executeScript("arguments[0].focus()", field("events"));
+    dragOver("10/12", "(83%)");
+    browser.await().until(d -> "10".equals(field("events").getDomProperty("value")));
+    assertEquals("12", field("total").getDomProperty("value"));
+    String told = find("#told").getText();
+    assertTrue(!told.contains("cannot be so"), told);
+
+    handIn();
+    browser.await().until(ExpectedConditions.urlContains("/studies/"));
+
+    // From the plot: the study's row, the place of the number, the marked words.
+    browser.driver().get(running.address("/pooled?outcome=primary-union"));
+    press("a[href*='transport2031']");
+    press("a[href^='/papers/']");
+    WebElement marked = find(".paper-page .marked");
+    List<WebElement> words =
+        browser.driver().findElements(By.cssSelector(".paper-page .words rect"));
+    WebElement share =
+        words.stream()
+            .filter(word -> "10/12".equals(word.getDomAttribute("data-text")))
+            .findFirst()
+            .orElseThrow();
+    double left = Double.parseDouble(marked.getDomAttribute("x"));
+    double of = Double.parseDouble(share.getDomAttribute("x"));
+    assertEquals(of, left + 2, 0.02, "the mark stands 2 points around its words");
+    assertEquals(List.of(), browser.complaints());
+  }
+
+  private static void dragOver(String first, String last) {
+    WebElement from = find(".paper-page .words rect[data-text='" + first + "']");
+    WebElement to = find(".paper-page .words rect[data-text='" + last + "']");
+    browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", from);
+    new Actions(browser.driver())
+        .moveToElement(from, -from.getSize().width / 2 - 2, -from.getSize().height / 2 - 2)
+        .clickAndHold()
+        .moveToElement(to, to.getSize().width / 2 + 2, to.getSize().height / 2 + 2)
+        .release()
+        .perform();
+  }
+
+  private static void handIn() {
+    press(".hand-in a.button");
+    find("h1");
+    while (!browser.driver().findElements(By.cssSelector("form.settle")).isEmpty()) {
+      browser
+          .driver()
+          .findElements(By.cssSelector("form.settle input[type=checkbox]"))
+          .forEach(WebElement::click);
+      find("#settle-why").sendKeys("as printed");
+      find("#settle-who").sendKeys("AB");
+      press("form.settle button");
+      find("h1");
+    }
+    find("#why").sendKeys("first reading");
+    find("#who").clear();
+    find("#who").sendKeys("AB");
+    press("form[action$='/hand-in'] button");
+  }
+}
