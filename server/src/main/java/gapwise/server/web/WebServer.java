@@ -21,6 +21,7 @@ import gapwise.server.page.desk.DeskPage;
 import gapwise.server.page.desk.DraftPage;
 import gapwise.server.page.desk.HandInPage;
 import gapwise.server.page.desk.ReadPage;
+import gapwise.server.page.desk.VersionsPage;
 import gapwise.server.page.map.EvidencePage;
 import gapwise.server.page.map.MapPage;
 import gapwise.server.page.option.ComparePage;
@@ -155,6 +156,7 @@ public final class WebServer implements AutoCloseable {
       new CasePage(templates, sites, answers, search, evidence::study, edition).addTo(routes);
       new ClaimPage(templates, sites, search, evidence.claims(), edition).addTo(routes);
       new ImportPage(templates, sites, jobs, evidence::study).addTo(routes);
+      new VersionsPage(templates, sites, evidence.studies(), home.base()).addTo(routes);
       new DeskPage(templates, sites, home.drafts(), evidence.studies()).addTo(routes);
       new DraftPage(templates, sites, home.drafts(), home.papers()).addTo(routes);
       new ReadPage(templates, home.drafts(), home.papers()).addTo(routes);

@@ -51,14 +51,7 @@ record CellAddress(int row, String column) {
    * @param reading empty for what was typed
    */
   Draft typed(Draft draft, String text, Optional<Reading> reading) {
-    DraftRow found = draft.row(row).orElseThrow(DraftPage::goneRow);
-    boolean known =
-        Template.column(found.sheet(), column).isPresent()
-            && !column.equals(Template.STUDY)
-            && !column.equals(Template.READINGS);
-    if (!known) {
-      throw new NotFoundResponse(say("desk.no-cell"));
-    }
+    DraftRow found = in(draft);
     if (text.length() > MOST_LETTERS) {
       Problems problems = new Problems();
       problems.add(
@@ -67,5 +60,18 @@ record CellAddress(int row, String column) {
     }
     boolean same = found.text(column).equals(text.strip()) && reading.isEmpty();
     return same ? draft : draft.withCell(row, column, text, reading);
+  }
+
+  /** The row of the cell, which has such a cell to be typed. */
+  DraftRow in(Draft draft) {
+    DraftRow found = draft.row(row).orElseThrow(DraftPage::goneRow);
+    boolean known =
+        Template.column(found.sheet(), column).isPresent()
+            && !column.equals(Template.STUDY)
+            && !column.equals(Template.READINGS);
+    if (!known) {
+      throw new NotFoundResponse(say("desk.no-cell"));
+    }
+    return found;
   }
 }

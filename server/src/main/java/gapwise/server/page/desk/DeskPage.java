@@ -2,6 +2,7 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
 import gapwise.curation.StudyVersion;
@@ -50,7 +51,7 @@ public final class DeskPage {
   public void addTo(Routes routes) {
     routes.get(PagePaths.DESK, this::show);
     routes.post(PagePaths.DESK, this::begin);
-    routes.post(PagePaths.DESK + "/of/{study}", this::mend);
+    routes.post(PagePaths.STUDIES + "/{id}/mend", this::mend);
   }
 
   private void show(Context context) {
@@ -95,7 +96,7 @@ public final class DeskPage {
   }
 
   private void mend(Context context) {
-    Optional<KeptStudy> kept = studies.study(context.pathParam("study"));
+    Optional<KeptStudy> kept = studies.study(StudyAddress.id(context.pathParam("id")));
     open(
         context,
         kept.map(DeskPage::draft)

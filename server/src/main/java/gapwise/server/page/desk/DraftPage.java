@@ -130,8 +130,7 @@ public final class DraftPage {
         change(
             context,
             draft -> {
-              DraftRow row = draft.row(at.row()).orElseThrow(DraftPage::goneRow);
-              String stands = row.text(at.column());
+              String stands = at.in(draft).text(at.column());
               if (!stands.equals(seen) && !stands.equals(text)) {
                 throw new ConflictResponse(say("desk.cell-changed", Map.of("text", stands)));
               }

@@ -114,10 +114,7 @@ public final class ReadPage {
     PostedForm form = new PostedForm(context);
     CellAddress at = CellAddress.of(form.first("cell"));
     KeptDraft before = DraftPage.draft(drafts, context);
-    DraftRow row = before.draft().row(at.row()).orElseThrow(DraftPage::goneRow);
-    if (Template.column(row.sheet(), at.column()).isEmpty()) {
-      throw new NotFoundResponse(say("desk.no-cell"));
-    }
+    DraftRow row = at.in(before.draft());
     String words = form.first("words");
     Optional<Reading> place = place(before.draft(), at.column(), form);
     List<ReadWords.Put> puts =

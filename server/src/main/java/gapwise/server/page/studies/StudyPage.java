@@ -59,13 +59,19 @@ public final class StudyPage {
     }
   }
 
-  /** One version of the record. */
-  public record Version(String when, String who, String why, String number) {}
+  /**
+   * One version of the record.
+   *
+   * @param changes address of what it changed; empty for the first
+   */
+  public record Version(
+      String when, String who, String why, String number, Optional<String> changes) {}
 
   /**
    * What the template shows.
    *
    * @param site the frame of the page
+   * @param href address of this page
    * @param paper what was published
    * @param alert what must be known first, such as a retraction; empty for nothing
    * @param facts what is recorded of the study as a whole
@@ -77,6 +83,7 @@ public final class StudyPage {
    */
   public record View(
       Site site,
+      String href,
       Paper paper,
       Optional<String> alert,
       List<Fact> facts,
@@ -104,6 +111,7 @@ public final class StudyPage {
   private View view(Study study) {
     return new View(
         sites.of(study.citation().label(), Place.STUDIES),
+        StudyAddress.of(study.id()),
         Paper.of(study),
         alert(study),
         Facts.of(study),
@@ -131,7 +139,10 @@ public final class StudyPage {
               MINUTE.format(stamp.when()),
               stamp.who(),
               stamp.why(),
-              say(sentence, Map.of("number", Long.toString(stamp.version())))));
+              say(sentence, Map.of("number", Long.toString(stamp.version()))),
+              stamp.version() == 1
+                  ? Optional.empty()
+                  : Optional.of(StudyAddress.of(id) + "/versions?to=" + stamp.version())));
     }
     return versions;
   }

@@ -1,0 +1,217 @@
+package gapwise.server.page.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import gapwise.server.testing.RunningServer;
+import java.io.IOException;
+import java.net.URLEncoder;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The desk by its forms alone, as a browser without script sends them. All studies are invented. */
+class DeskPagesTest {
+  private static final Pattern DRAFT = Pattern.compile("/desk/([0-9a-f]{12})");
+  private static final Pattern CELL = Pattern.compile("name=\"(c\\.\\d+\\.[a-z_0-9]+)\"");
+  private static final Pattern KEY = Pattern.compile("name=\"key\" value=\"([0-9a-f]{16})\"");
+
+  @TempDir static Path folder;
+  private static RunningServer running;
+
+  @BeforeAll
+  static void open() {
+    running = RunningServer.withStudies(folder);
+  }
+
+  @AfterAll
+  static void close() {
+    running.close();
+  }
+
+  private static HttpResponse<String> post(String path, String... fields)
+      throws IOException, InterruptedException {
+    StringBuilder body = new StringBuilder();
+    for (int at = 0; at < fields.length; at += 2) {
+      body.append(at == 0 ? "" : "&").append(URLEncoder.encode(fields[at], StandardCharsets.UTF_8));
+      body.append('=').append(URLEncoder.encode(fields[at + 1], StandardCharsets.UTF_8));
+    }
+    return running.send(
+        running
+            .request(path)
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(HttpRequest.BodyPublishers.ofString(body.toString())));
+  }
+
+  private static String begin(String study) throws IOException, InterruptedException {
+    HttpResponse<String> answer = post("/desk", "study", study);
+    assertEquals(303, answer.statusCode());
+    Matcher draft = DRAFT.matcher(answer.headers().firstValue("Location").orElseThrow());
+    assertTrue(draft.find());
+    return draft.group();
+  }
+
+  /** The name of a field of a draft in its form. */
+  private static String cell(String draft, String column) throws IOException, InterruptedException {
+    Matcher cell = CELL.matcher(running.get(draft).body());
+    while (cell.find()) {
+      if (cell.group(1).endsWith("." + column)) {
+        return cell.group(1);
+      }
+    }
+    throw new AssertionError("no field " + column);
+  }
+
+  private static String complete(String study) throws IOException, InterruptedException {
+    String draft = begin(study);
+    post(draft + "/outcome", "outcome", "primary-union");
+    post(
+        draft,
+        cell(draft, "title"),
+        "An invented series of " + study,
+        cell(draft, "first_author"),
+        "Invented",
+        cell(draft, "year"),
+        "2031",
+        cell(draft, "method"),
+        "bone-transport",
+        cell(draft, "patients"),
+        "12",
+        cell(draft, "limbs"),
+        "12",
+        cell(draft, "events"),
+        "10",
+        cell(draft, "total"),
+        "12");
+    return draft;
+  }
+
+  private static HttpResponse<String> handIn(String draft, String why)
+      throws IOException, InterruptedException {
+    Matcher key = KEY.matcher(running.get(draft + "/hand-in").body());
+    while (key.find()) {
+      post(draft + "/settle", "key", key.group(1), "who", "AB", "why", "as printed");
+    }
+    return post(draft + "/hand-in", "who", "AB", "why", why);
+  }
+
+  @Test
+  void aWholeFormWithoutScriptBecomesAStudyThatCanBeMendedComparedWithdrawnAndBroughtBack()
+      throws IOException, InterruptedException {
+    HttpResponse<String> stored = handIn(complete("whole2031"), "first reading");
+    assertEquals(303, stored.statusCode(), stored.body());
+    assertEquals("/studies/whole2031", stored.headers().firstValue("Location").orElseThrow());
+
+    HttpResponse<String> mend = post("/studies/whole2031/mend");
+    Matcher draft = DRAFT.matcher(mend.headers().firstValue("Location").orElseThrow());
+    assertTrue(draft.find());
+    post(draft.group(), cell(draft.group(), "events"), "9");
+    assertEquals(303, handIn(draft.group(), "Table 1 misread").statusCode());
+
+    String changes = running.get("/studies/whole2031/versions").body();
+    assertTrue(changes.contains("Table 1 misread"), changes);
+    assertTrue(changes.contains("data-head=\"Version 1\">10<"), changes);
+    assertTrue(changes.contains("data-head=\"Version 2\">9<"), changes);
+
+    assertEquals(
+        303,
+        post("/studies/whole2031/withdraw", "seen", "2", "who", "AB", "why", "not this question")
+            .statusCode());
+    assertEquals(404, running.get("/studies/whole2031").statusCode());
+    assertEquals(
+        409,
+        post("/studies/whole2031/withdraw", "seen", "2", "who", "CD", "why", "again").statusCode());
+    assertEquals(
+        303,
+        post(
+                "/studies/whole2031/bring-back",
+                "version",
+                "1",
+                "seen",
+                "3",
+                "who",
+                "AB",
+                "why",
+                "it was right")
+            .statusCode());
+    assertTrue(running.get("/studies/whole2031").body().contains("10 of 12"));
+  }
+
+  @Test
+  void addingOneOutcomeToAStudyTakesAtMostFiveActions() throws IOException, InterruptedException {
+    assertEquals(303, handIn(complete("five2031"), "first reading").statusCode());
+    // 1 take it to the desk, 2 choose and add the outcome, 3 type its numbers (kept as they are
+    // left), 4 go to hand in, 5 hand in.
+    HttpResponse<String> mend = post("/studies/five2031/mend");
+    Matcher draft = DRAFT.matcher(mend.headers().firstValue("Location").orElseThrow());
+    assertTrue(draft.find());
+    post(draft.group() + "/outcome", "outcome", "refracture");
+    String page = running.get(draft.group()).body();
+    Matcher cells = CELL.matcher(page.substring(page.lastIndexOf("class=\"outcome\"")));
+    assertTrue(cells.find());
+    post(draft.group() + "/cell", "cell", cells.group(1), "text", "1", "seen", "");
+    assertTrue(cells.find());
+    post(draft.group() + "/cell", "cell", cells.group(1), "text", "12", "seen", "");
+    assertEquals(200, running.get(draft.group() + "/hand-in").statusCode());
+    HttpResponse<String> done =
+        post(draft.group() + "/hand-in", "who", "AB", "why", "refractures added");
+    assertEquals(303, done.statusCode(), done.body());
+    assertTrue(running.get("/studies/five2031").body().contains("1 of 12"));
+  }
+
+  @Test
+  void whatCannotBeSoIsToldAtOnceAndIsNotTakenIn() throws IOException, InterruptedException {
+    String draft = complete("wrong2031");
+    HttpResponse<String> told =
+        post(draft + "/cell", "cell", cell(draft, "events"), "text", "13", "seen", "10");
+    assertEquals(200, told.statusCode());
+    assertTrue(told.body().contains("cannot be so"), told.body());
+    HttpResponse<String> refused = handIn(draft, "first reading");
+    assertEquals(422, refused.statusCode());
+    assertTrue(refused.body().contains("not taken in"));
+    assertEquals(404, running.get("/studies/wrong2031").statusCode());
+  }
+
+  @Test
+  void aFieldThatSomebodyElseChangedIsNotOverwritten() throws IOException, InterruptedException {
+    String draft = complete("two2031");
+    String cell = cell(draft, "patients");
+    assertEquals(
+        200, post(draft + "/cell", "cell", cell, "text", "13", "seen", "12").statusCode());
+    HttpResponse<String> late = post(draft + "/cell", "cell", cell, "text", "14", "seen", "12");
+    assertEquals(409, late.statusCode());
+    assertTrue(late.body().contains("“13”"), late.body());
+  }
+
+  @Test
+  void whatIsSentWrongIsAnsweredInWords() throws IOException, InterruptedException {
+    String draft = begin("odd2031");
+    assertEquals(404, running.get("/desk/000000000000").statusCode());
+    assertEquals(404, running.get("/desk/..%2f..").statusCode());
+    assertEquals(422, post("/desk", "study", "").statusCode());
+    assertEquals(404, post(draft + "/cell", "cell", "c.1.nothing", "text", "1").statusCode());
+    assertEquals(404, post(draft + "/cell", "cell", "title", "text", "1").statusCode());
+    assertEquals(409, post(draft + "/cell", "cell", "c.99.title", "text", "1").statusCode());
+    assertEquals(404, post(draft + "/cell", "cell", "c.1.readings", "text", "x").statusCode());
+    assertEquals(404, post(draft + "/cell", "cell", "c.1.study_id", "text", "x").statusCode());
+    assertEquals(404, post(draft + "/outcome", "outcome", "happiness").statusCode());
+    assertEquals(404, post(draft + "/column", "sheet", "x", "column", "y").statusCode());
+    assertEquals(422, post(draft + "/settle", "key", "0123456789abcdef").statusCode());
+    assertEquals(
+        422,
+        post(draft + "/cell", "cell", "c.1.title", "text", "x".repeat(30_000), "seen", "")
+            .statusCode());
+    assertEquals(404, running.get("/papers/" + "0".repeat(32) + "/pages/1").statusCode());
+    assertEquals(404, running.get("/papers/x/pages/1.png").statusCode());
+    assertEquals(404, running.get("/studies/nobody/versions").statusCode());
+    assertEquals(303, post(draft + "/discard").statusCode());
+    assertEquals(404, running.get(draft).statusCode());
+  }
+}
