@@ -129,7 +129,8 @@ final class ContentReader extends PDFGraphicsStreamEngine {
     unseen += mode == RenderingMode.NEITHER ? 1 : 0;
     letters.add(
         new Letter(
-            text, Math.min(left, right), Math.max(left, right), baseline, size, turn, isBold(font)));
+            text, Math.min(left, right), Math.max(left, right), baseline, size, turn, isBold(font),
+            colour(getGraphicsState().getNonStrokingColor())));
   }
 
   /** Which way letters run; a page's watermark runs aslant and is no part of its words. */

@@ -74,6 +74,7 @@ public record TurnedView(Page page, Turn turn, double width, double height) {
         word.size(),
         turn,
         word.bold(),
+        word.colour(),
         word.breaks(),
         word.marks().stream().map(m -> new Mark(m.text(), back(m.box()))).toList());
   }
@@ -92,6 +93,7 @@ public record TurnedView(Page page, Turn turn, double width, double height) {
         word.size(),
         Turn.NONE,
         word.bold(),
+        word.colour(),
         word.breaks(),
         word.marks().stream().map(m -> new Mark(m.text(), seen(m.box(), turn, page))).toList());
   }
