@@ -41,6 +41,7 @@ public record TurnedView(Page page, Turn turn, double width, double height) {
             page.paths().stream().map(path -> seen(path, turn, page)).toList(),
             page.images().stream().map(box -> seen(box, turn, page)).toList(),
             page.lettering(),
+            page.damaged(),
             page.unknownLetters());
     return new TurnedView(view, turn, page.width(), page.height());
   }
