@@ -33,6 +33,7 @@ final class ContentReader extends PDFGraphicsStreamEngine {
   private final List<Box> images = new ArrayList<>();
   private final PathNotes notes;
   private int unseen;
+  private boolean troubled;
 
   ContentReader(PDPage page, DisplaySpace space, Guard guard) {
     super(page);
@@ -58,6 +59,11 @@ final class ContentReader extends PDFGraphicsStreamEngine {
     return unseen;
   }
 
+  /** Whether some step could not be done. */
+  boolean isTroubled() {
+    return troubled;
+  }
+
   @Override
   protected void processOperator(Operator operator, List<COSBase> operands) throws IOException {
     guard.step();
@@ -68,6 +74,7 @@ final class ContentReader extends PDFGraphicsStreamEngine {
   protected void operatorException(
       Operator operator, List<COSBase> operands, IOException exception) throws IOException {
     // One step that cannot be done, such as a missing typeface, does not spoil the page.
+    troubled = true;
     guard.look();
   }
 
@@ -129,7 +136,8 @@ final class ContentReader extends PDFGraphicsStreamEngine {
     unseen += mode == RenderingMode.NEITHER ? 1 : 0;
     letters.add(
         new Letter(
-            text, Math.min(left, right), Math.max(left, right), baseline, size, turn, isBold(font)));
+            text, Math.min(left, right), Math.max(left, right), baseline, size, turn, isBold(font),
+            colour(getGraphicsState().getNonStrokingColor())));
   }
 
   /** Which way letters run; a page's watermark runs aslant and is no part of its words. */

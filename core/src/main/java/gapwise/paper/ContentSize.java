@@ -2,6 +2,7 @@ package gapwise.paper;
 
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -10,6 +11,8 @@ import java.util.IdentityHashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
+import java.util.zip.InflaterInputStream;
+import java.util.zip.ZipException;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -30,12 +33,19 @@ final class ContentSize {
   private final Guard guard;
   private final Set<COSBase> seen = Collections.newSetFromMap(new IdentityHashMap<>());
   private long total;
+  private boolean whole = true;
 
   private ContentSize(Guard guard) {
     this.guard = guard;
   }
 
-  static void check(PDPage page, Guard guard) throws IOException {
+  /**
+   * Counts.
+   *
+   * @return whether all parts could be unpacked to their ends; PDFBox itself says nothing where one
+   *     breaks off
+   */
+  static boolean check(PDPage page, Guard guard) throws IOException {
     ContentSize size = new ContentSize(guard);
     COSBase contents = page.getCOSObject().getDictionaryObject(COSName.CONTENTS);
     if (contents instanceof COSArray parts) {
@@ -48,6 +58,7 @@ final class ContentSize {
     if (page.getResources() != null) {
       size.within(page.getResources().getCOSObject(), 0);
     }
+    return size.whole;
   }
 
   private void within(COSDictionary resources, int depth) throws IOException {
@@ -80,6 +91,9 @@ final class ContentSize {
     COSBase named = stream.getFilters();
     List<? extends COSBase> names =
         named instanceof COSArray array ? array.toList() : named == null ? List.of() : List.of(named);
+    if (names.size() == 1 && COSName.FLATE_DECODE.equals(names.get(0))) {
+      whole &= isWhole(stream);
+    }
     if (names.isEmpty()) {
       total += stream.getLength();
     } else {
@@ -87,6 +101,24 @@ final class ContentSize {
     }
     if (total > guard.caps().unpackedBytes()) {
       throw tooMuch();
+    }
+  }
+
+  private boolean isWhole(COSStream stream) throws IOException {
+    byte[] unpacked = new byte[1 << 14];
+    try (InputStream raw = stream.createRawInputStream();
+        InflaterInputStream in = new InflaterInputStream(raw)) {
+      long count = 0;
+      for (int made = in.read(unpacked); made >= 0; made = in.read(unpacked)) {
+        guard.tick();
+        count += made;
+        if (count > guard.caps().unpackedBytes()) {
+          throw tooMuch();
+        }
+      }
+      return true;
+    } catch (ZipException | EOFException brokenOff) {
+      return false;
     }
   }
 

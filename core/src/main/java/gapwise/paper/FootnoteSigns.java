@@ -48,6 +48,7 @@ final class FootnoteSigns {
             host.size(),
             host.turn(),
             host.bold(),
+            host.colour(),
             host.breaks(),
             marks));
   }

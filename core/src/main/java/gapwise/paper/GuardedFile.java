@@ -1,6 +1,7 @@
 package gapwise.paper;
 
 import java.io.IOException;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;
 import org.apache.pdfbox.io.RandomAccessRead;
 import org.apache.pdfbox.io.RandomAccessReadView;
@@ -9,22 +10,31 @@ import org.apache.pdfbox.io.RandomAccessReadView;
 final class GuardedFile implements RandomAccessRead {
   private final RandomAccessRead file;
   private final Supplier<Guard> guard;
+  private final AtomicLong taken = new AtomicLong();
 
   GuardedFile(RandomAccessRead file, Supplier<Guard> guard) {
     this.file = file;
     this.guard = guard;
   }
 
+  /** Bytes handed out so far, those handed out again among them. */
+  long taken() {
+    return taken.get();
+  }
+
   @Override
   public int read() throws IOException {
     guard.get().tick();
+    taken.incrementAndGet();
     return file.read();
   }
 
   @Override
   public int read(byte[] bytes, int offset, int length) throws IOException {
     guard.get().tick();
-    return file.read(bytes, offset, length);
+    int read = file.read(bytes, offset, length);
+    taken.addAndGet(Math.max(0, read));
+    return read;
   }
 
   @Override

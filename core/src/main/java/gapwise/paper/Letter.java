@@ -12,6 +12,7 @@ import gapwise.paper.Word.Turn;
  * @param size points
  * @param turn which way its line runs on the page
  * @param bold whether its typeface says so
+ * @param colour red, green and blue as 0xRRGGBB
  */
 record Letter(
     String text,
@@ -20,7 +21,8 @@ record Letter(
     double baseline,
     double size,
     Turn turn,
-    boolean bold) {
+    boolean bold,
+    int colour) {
   /** Height above and depth below the line, in parts of the size: those of common typefaces. */
   static final double RISE = 0.74;
 

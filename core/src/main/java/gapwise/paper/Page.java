@@ -17,6 +17,7 @@ import java.util.Objects;
  * @param paths lines drawn, in the order of drawing
  * @param images boxes of embedded pictures
  * @param lettering where the words come from
+ * @param damaged whether part of its drawing could not be read, so that words may be missing
  * @param unknownLetters letters whose meaning the file does not tell; each is U+FFFD in its word
  */
 public record Page(
@@ -29,6 +30,7 @@ public record Page(
     List<DrawnPath> paths,
     List<Box> images,
     Lettering lettering,
+    boolean damaged,
     int unknownLetters)
     implements PageReading {
   /** Where the words of a page come from. */
@@ -76,6 +78,12 @@ public record Page(
               + " picture.");
     } else if (lettering == Lettering.NONE) {
       notes.add("Page " + number + " holds no words.");
+    }
+    if (damaged) {
+      notes.add(
+          "Part of page "
+              + number
+              + " is damaged, so words or lines may be missing. Compare it with another copy.");
     }
     if (unknownLetters > 0) {
       notes.add(

@@ -21,7 +21,7 @@ final class PageContent {
               Refused.Reason.DAMAGED,
               "Page " + number + " has no size, so nothing on it can be shown or read."));
     }
-    ContentSize.check(page, guard);
+    boolean whole = ContentSize.check(page, guard);
     ContentReader reader = new ContentReader(page, space, guard);
     reader.processPage(page);
     List<Word> all = WordAssembly.of(reader.letters(), guard);
@@ -40,6 +40,7 @@ final class PageContent {
         reader.paths(),
         reader.images(),
         lettering(reader, words, space),
+        !whole || reader.isTroubled(),
         (int) words.stream().mapToLong(w -> w.text().chars().filter(c -> c == 0xFFFD).count()).sum());
   }
 

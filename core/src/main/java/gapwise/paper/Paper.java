@@ -25,6 +25,7 @@ public final class Paper implements AutoCloseable {
   private static final int HEAD = 1024;
 
   private final PDDocument document;
+  private final GuardedFile source;
   private final Caps caps;
   private final AtomicReference<Guard> guard;
   private final int pages;
@@ -32,8 +33,14 @@ public final class Paper implements AutoCloseable {
   private final ReentrantLock turn = new ReentrantLock();
   private volatile boolean closed;
 
-  private Paper(PDDocument document, Caps caps, AtomicReference<Guard> guard, int pages) {
+  private Paper(
+      PDDocument document,
+      GuardedFile source,
+      Caps caps,
+      AtomicReference<Guard> guard,
+      int pages) {
     this.document = document;
+    this.source = source;
     this.caps = caps;
     this.guard = guard;
     this.pages = pages;
@@ -82,7 +89,7 @@ public final class Paper implements AutoCloseable {
           Loader.loadPDF(
               source,
               MemoryUsageSetting.setupTempFileOnly(guard.caps().temporaryBytes()).streamCache);
-      return opened(document, current);
+      return opened(document, source, current);
     } catch (InvalidPasswordException locked) {
       source.close();
       return new Refused(
@@ -94,12 +101,13 @@ public final class Paper implements AutoCloseable {
     }
   }
 
-  private static Opening opened(PDDocument document, AtomicReference<Guard> guard)
+  private static Opening opened(
+      PDDocument document, GuardedFile source, AtomicReference<Guard> guard)
       throws IOException {
     int pages = document.getNumberOfPages();
     int most = guard.get().caps().pages();
     if (pages >= 1 && pages <= most) {
-      return new Opened(new Paper(document, guard.get().caps(), guard, pages));
+      return new Opened(new Paper(document, source, guard.get().caps(), guard, pages));
     }
     document.close();
     return pages < 1
@@ -129,20 +137,20 @@ public final class Paper implements AutoCloseable {
     return parsed.get();
   }
 
+  /** How many bytes of the file were handed to its reader so far; to show what is not read. */
+  public long bytesTaken() {
+    return source.taken();
+  }
+
   /**
    * Reads what stands on a page, and no other page.
    *
    * @param number from 1
    */
   public PageReading page(int number) {
-    return read(number, caps);
-  }
-
-  private PageReading read(int number, Caps within) {
     Errand.Outcome<Page> outcome =
         inTurn(
             number,
-            within,
             own -> {
               parsed.incrementAndGet();
               return PageContent.read(document.getPage(number - 1), number, own);
@@ -165,7 +173,7 @@ public final class Paper implements AutoCloseable {
     }
     Errand.Outcome<Picture> outcome =
         inTurn(
-            number, caps, own -> PageDrawing.draw(document, number - 1, dotsPerInch, own));
+            number, own -> PageDrawing.draw(document, number - 1, dotsPerInch, own));
     return outcome instanceof Errand.Done<Picture> done
         ? done.value()
         : ((Errand.Undone<Picture>) outcome).refused();
@@ -175,14 +183,14 @@ public final class Paper implements AutoCloseable {
     T run(Guard own) throws IOException;
   }
 
-  private <T> Errand.Outcome<T> inTurn(int number, Caps within, Part<T> part) {
+  private <T> Errand.Outcome<T> inTurn(int number, Part<T> part) {
     if (number < 1 || number > pages) {
       return new Errand.Undone<>(
           new Refused(
               Refused.Reason.NO_SUCH_PAGE,
               "There is no page " + number + ". The file has pages 1 to " + pages + "."));
     }
-    Guard own = new Guard(within);
+    Guard own = new Guard(caps);
     return Errand.run(
         own,
         () -> {

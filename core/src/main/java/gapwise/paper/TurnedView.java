@@ -41,6 +41,7 @@ public record TurnedView(Page page, Turn turn, double width, double height) {
             page.paths().stream().map(path -> seen(path, turn, page)).toList(),
             page.images().stream().map(box -> seen(box, turn, page)).toList(),
             page.lettering(),
+            page.damaged(),
             page.unknownLetters());
     return new TurnedView(view, turn, page.width(), page.height());
   }
@@ -74,6 +75,7 @@ public record TurnedView(Page page, Turn turn, double width, double height) {
         word.size(),
         turn,
         word.bold(),
+        word.colour(),
         word.breaks(),
         word.marks().stream().map(m -> new Mark(m.text(), back(m.box()))).toList());
   }
@@ -92,6 +94,7 @@ public record TurnedView(Page page, Turn turn, double width, double height) {
         word.size(),
         Turn.NONE,
         word.bold(),
+        word.colour(),
         word.breaks(),
         word.marks().stream().map(m -> new Mark(m.text(), seen(m.box(), turn, page))).toList());
   }

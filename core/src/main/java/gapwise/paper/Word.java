@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param size of its letters, points
  * @param turn which way it runs
  * @param bold whether its typeface says so
+ * @param colour of its first letter, red, green and blue as 0xRRGGBB
  * @param breaks whether it ended in a soft hyphen, so that it goes on in the next line
  * @param marks raised letters right behind it, as those that point to a footnote
  */
@@ -23,6 +24,7 @@ public record Word(
     double size,
     Turn turn,
     boolean bold,
+    int colour,
     boolean breaks,
     List<Mark> marks) {
   /**
@@ -76,14 +78,14 @@ public record Word(
   Word with(Mark mark) {
     List<Mark> more = new ArrayList<>(marks);
     more.add(mark);
-    return new Word(text, box, baseline, size, turn, bold, breaks, more);
+    return new Word(text, box, baseline, size, turn, bold, colour, breaks, more);
   }
 
   Word on(double line) {
-    return new Word(text, box, line, size, turn, bold, breaks, marks);
+    return new Word(text, box, line, size, turn, bold, colour, breaks, marks);
   }
 
   Word withText(String other, Box otherBox) {
-    return new Word(other, otherBox, baseline, size, turn, bold, breaks, marks);
+    return new Word(other, otherBox, baseline, size, turn, bold, colour, breaks, marks);
   }
 }

@@ -103,6 +103,7 @@ final class WordAssembly {
               first.size(),
               first.turn(),
               bold * 2 > word.size(),
+              first.colour(),
               breaks,
               List.of()),
           found);
@@ -125,6 +126,7 @@ final class WordAssembly {
         word.size(),
         word.turn(),
         word.bold(),
+        word.colour(),
         word.breaks(),
         marks);
   }

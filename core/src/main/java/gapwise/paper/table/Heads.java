@@ -29,10 +29,22 @@ final class Heads {
     }
     int count = 0;
     while (count < lines.size() - 1 && count < 6 && !hasValue(lines.get(count))) {
+      if (count > 0 && isLabel(lines.get(count), lines.get(0))) {
+        break;
+      }
       count++;
     }
     boolean noneHasValues = lines.stream().noneMatch(Heads::hasValue);
     return noneHasValues ? 1 : count;
+  }
+
+  /** Words that begin anew in the first column, below heads: a label over rows of the body. */
+  private static boolean isLabel(RowLine line, RowLine head) {
+    String text = line.stretches().get(0).text();
+    return line.stretches().size() == 1
+        && head.stretches().size() > 1
+        && line.box().left() < head.stretches().get(1).box().left() - 2 * line.size()
+        && Character.isUpperCase(text.codePointAt(0));
   }
 
   private static boolean valued(List<RowLine> lines) {
