@@ -149,8 +149,9 @@ public record Said(
       boolean isUnit =
           unit.isPresent()
               && (apart
-                  || (word.length() > 1 && !alone)
-                  || (alone && !word.startsWith("year") && word.length() > 1));
+                  || (word.length() > 1
+                      && !word.equals("year")
+                      && (!alone || !word.equals("years"))));
       boolean minutes = word.equals("min") && apart && statistics.isEmpty();
       if (isUnit && (statistic.isEmpty() || minutes)) {
         units.add(unit.get());
