@@ -44,6 +44,12 @@ public record Said(
           "\\b(?:no\\.?|nr\\.?|number|num\\.?|anzahl|nombre)(?: of\\b| der\\b| de\\b)|#|\\bno\\.");
   private static final Pattern PER_LENGTH =
       Pattern.compile("\\b(d|days?|wk|weeks?|mo|months?) ?(?:/|per) ?(cm|mm)\\b");
+  /** "Age/y", "loss/cm": what stands after the bar is the unit. */
+  private static final Pattern UNIT_AFTER_BAR =
+      Pattern.compile(
+          "(?<![\\p{L}])(?!(?:d|days?|wk|weeks?|mo|months?) ?/)([\\p{L}-]{2,}) ?/ ?"
+              + "(y|yrs?|years?|cm|mm|mo|months?|wks?|weeks?|d|days?)\\b");
+
   private static final Pattern WORD =
       Pattern.compile("[\\p{L}][\\p{L}0-9'-]*(?:/(?:cm|mm))?|%|±|\\(|\\)|\\[|\\]|,|;|:|\\d+");
 
@@ -101,6 +107,7 @@ public record Said(
               .matcher(text)
               .replaceAll(found -> found.group(1).equals("error") ? " se " : " sd ");
       text = PER_LENGTH.matcher(text).replaceAll(found -> found.group(1) + "/" + found.group(2));
+      text = UNIT_AFTER_BAR.matcher(text).replaceAll("$1 ($2)");
       text = COUNT_OF_TOTAL.matcher(text).replaceAll(" number total ");
       text = NUMBER_OF.matcher(text).replaceAll(" number ");
       text = timePoint(text);

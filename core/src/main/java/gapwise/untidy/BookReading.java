@@ -52,7 +52,7 @@ final class BookReading {
               .orElse(proposed);
       mappings.add(Mapping.proposed(table));
       TableReading reading = new TableReading(table, legend, studies, study);
-      fields.addAll(CrossChecks.of(reading.fields()));
+      fields.addAll(reading.fields());
       apart.addAll(reading.apart());
     }
     grid.cells().forEach(cell -> note(grid, cell));

@@ -27,7 +27,7 @@ final class Concepts {
   private static final String OUTCOME = "outcome:";
 
   /** Words shorter than this are not forgiven a misspelling. */
-  private static final int FORGIVEN_FROM = 6;
+  private static final int FORGIVEN_FROM = 5;
 
   private static final Pattern MALE_TO_FEMALE =
       Pattern.compile("\\b(m|male|males|men) ?[/:] ?(f|w|female|females|women)\\b");
@@ -139,7 +139,14 @@ final class Concepts {
     }
     String target = Objects.requireNonNull(PHRASES.get(best), "target");
     targets.remove(target);
-    return Optional.of(new Concept(target, most, over(words, best), List.copyOf(targets)));
+    Set<String> known = new TreeSet<>(best);
+    PHRASES.forEach(
+        (phrase, to) -> {
+          if (to.equals(target) && found(phrase, words)) {
+            known.addAll(phrase);
+          }
+        });
+    return Optional.of(new Concept(target, most, over(words, known), List.copyOf(targets)));
   }
 
   private static String bare(String header) {
@@ -155,16 +162,32 @@ final class Concepts {
       return true;
     }
     int shorter = Math.min(word.length(), other.length());
-    return shorter >= FORGIVEN_FROM
-        && word.charAt(0) == other.charAt(0)
-        && Nearest.distance(word, other) <= shorter / FORGIVEN_FROM;
+    if (shorter < FORGIVEN_FROM || word.charAt(0) != other.charAt(0)) {
+      return false;
+    }
+    return Nearest.distance(word, other) <= Math.max(1, shorter / 6) || isTurned(word, other);
+  }
+
+  /** Whether two neighbouring letters stand the wrong way round. */
+  private static boolean isTurned(String word, String other) {
+    if (word.length() != other.length()) {
+      return false;
+    }
+    int at = 0;
+    while (at < word.length() && word.charAt(at) == other.charAt(at)) {
+      at++;
+    }
+    return at + 1 < word.length()
+        && word.charAt(at) == other.charAt(at + 1)
+        && word.charAt(at + 1) == other.charAt(at)
+        && word.substring(at + 2).equals(other.substring(at + 2));
   }
 
   private static List<String> over(List<String> words, Set<String> phrase) {
     List<String> over = new ArrayList<>();
     for (String word : words) {
       boolean known =
-          FREE.contains(word)
+          FREE.stream().anyMatch(free -> same(free, word))
               || word.chars().allMatch(Character::isDigit)
               || phrase.stream().anyMatch(part -> same(part, word));
       if (!known) {

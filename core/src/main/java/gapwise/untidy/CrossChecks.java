@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Checks values that stand in different cells against each other; what cannot be is asked. */
 final class CrossChecks {
@@ -24,7 +25,8 @@ final class CrossChecks {
 
   private CrossChecks() {}
 
-  static List<FoundField> of(List<FoundField> fields) {
+  static List<FoundField> of(
+      List<FoundField> fields, Function<FoundField.Whose, OptionalDouble> sizes) {
     Map<String, Map<String, FoundField>> rows = new LinkedHashMap<>();
     List<FoundField> checked = new ArrayList<>(fields);
     for (FoundField field : fields) {
@@ -45,7 +47,7 @@ final class CrossChecks {
         ask(checked, List.of(before, field), Doubt.CONTRADICTION, why);
       }
     }
-    rows.values().forEach(row -> check(row, checked));
+    rows.values().forEach(row -> check(row, sizes, checked));
     checked.replaceAll(CrossChecks::plausible);
     return checked;
   }
@@ -58,9 +60,12 @@ final class CrossChecks {
         && !one.value().text().equals(other.value().text());
   }
 
-  private static void check(Map<String, FoundField> row, List<FoundField> checked) {
+  private static void check(
+      Map<String, FoundField> row,
+      Function<FoundField.Whose, OptionalDouble> sizes,
+      List<FoundField> checked) {
     for (String base : SHARES) {
-      share(row, base, checked);
+      share(row, base, sizes, checked);
     }
     for (String prefix : List.of("", "defect_length_", "age_", "follow_up_")) {
       order(row, List.of(prefix + "min", prefix + "mean", prefix + "max"), checked);
@@ -79,7 +84,7 @@ final class CrossChecks {
     int decimals = percent.map(field -> decimals(field.value().text())).orElse(0);
     PrintedValue.Share share =
         new PrintedValue.Share(number(count), number(total), number(percent), decimals);
-    if (parts.size() > 1 && !share.agrees(OptionalDouble.empty())) {
+    if (parts.size() > 1 && !share.agrees(sizes.apply(parts.get(0).whose()))) {
       ask(
           checked,
           parts,

@@ -127,15 +127,11 @@ final class Identity {
   private Optional<String> arm(int entity, String id, Optional<GridCell> overGroup) {
     Optional<Taken> method = overGroup.map(Taken::own).or(() -> taken(entity, "method"));
     Optional<Taken> group = taken(entity, "group");
-    boolean ownStudy = !table.of("study").isEmpty() || !table.of("author").isEmpty();
     if (method.isEmpty() && group.isEmpty()) {
       method = named(entity);
     }
     if (method.isEmpty() && group.isEmpty()) {
-      return Optional.of(
-          kind == Kind.GROUPS && !(ownStudy && kind == Kind.PATIENTS)
-              ? book.furtherArm(id)
-              : book.arm(id, "all"));
+      return Optional.of(unnamed(id));
     }
     Taken from = method.orElseGet(group::orElseThrow);
     String words = withoutSize(from.from().text());
@@ -152,6 +148,18 @@ final class Identity {
       size(from, whose);
     }
     return Optional.of(arm);
+  }
+
+  /** The group of an entity whose method is not told: the only one that another table knows. */
+  private String unnamed(String id) {
+    Optional<String> only = book.onlyArm(id);
+    boolean elsewhere = only.isPresent() && !told.contains("arm " + id + " " + only.get());
+    if (kind == Kind.PATIENTS) {
+      return only.orElseGet(() -> book.arm(id, "all"));
+    }
+    String arm = elsewhere ? only.get() : book.furtherArm(id);
+    told.add("arm " + id + " " + arm);
+    return arm;
   }
 
   private Optional<Taken> named(int entity) {

@@ -22,13 +22,15 @@ enum Kind {
     if (named && !table.turned()) {
       return OUTCOMES;
     }
+    boolean ofTwo =
+        table.of("male-female").stream().anyMatch(one -> share(table, one, Kind::isSex) > SINGLE);
     boolean grouped =
         !table.of("patients").isEmpty()
             || !table.of("male").isEmpty()
-            || !table.of("male-female").isEmpty();
+            || (!table.of("male-female").isEmpty() && !ofTwo);
     boolean ids = !table.of("patient-id").isEmpty() || names(table) >= 2;
     boolean sexes =
-        table.of("sex").stream().anyMatch(sex -> share(table, sex, Kind::isSex) > SINGLE);
+        ofTwo || table.of("sex").stream().anyMatch(sex -> share(table, sex, Kind::isSex) > SINGLE);
     boolean numbered =
         !table.of("row-number").isEmpty()
             && (sexes || table.of("study").isEmpty() && table.of("method").isEmpty());

@@ -4,6 +4,7 @@ import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** The names that a reading gives to studies and groups, the same through all tables of a file. */
 final class StudyBook {
@@ -21,6 +22,12 @@ final class StudyBook {
   String arm(String study, String key) {
     Map<String, String> known = arms.computeIfAbsent(study, any -> new LinkedHashMap<>());
     return known.computeIfAbsent(key, any -> letter(known.size()));
+  }
+
+  /** The one group of a study that is known so far; empty where there are none or several. */
+  Optional<String> onlyArm(String study) {
+    Map<String, String> known = arms.getOrDefault(study, Map.of());
+    return known.size() == 1 ? known.values().stream().findFirst() : Optional.empty();
   }
 
   /** A letter for a group that nothing tells from others. */

@@ -225,7 +225,7 @@ final class TableFinder {
     GridCell first = cells.get(0);
     if (repeats(header, row)) {
       cells.forEach(cell -> setApart(cell, "The header stands here again."));
-    } else if (isTotal(row, cells, header)) {
+    } else if (isTotal(cells, header)) {
       cells.forEach(
           cell ->
               setApart(cell, "A line of totals or means: it says again what the rows above say."));
@@ -239,21 +239,14 @@ final class TableFinder {
   }
 
   /** Where measures stand beside rows, "Mean" begins a row of values like any other. */
-  private boolean isTotal(int row, List<GridCell> cells, List<Integer> header) {
-    boolean total = TOTAL.matcher(cells.get(0).text()).matches();
-    boolean measured =
-        header.isEmpty()
-            || header.stream()
-                .flatMap(h -> matrix.row(h).stream())
-                .filter(cell -> cell.column() == cells.get(0).column())
-                .findFirst()
-                .isEmpty();
-    return total
-        && (!measured || cells.stream().anyMatch(GridCell::formula) || isLastBlockRow(row));
-  }
-
-  private boolean isLastBlockRow(int row) {
-    return row + 1 >= matrix.height() || matrix.isBlank(row + 1);
+  private boolean isTotal(List<GridCell> cells, List<Integer> header) {
+    boolean grouped =
+        header.stream()
+            .flatMap(row -> matrix.row(row).stream())
+            .anyMatch(cell -> Orientation.namesGroup(cell.text()));
+    boolean upright = header.stream().mapToInt(this::names).sum() >= 2 && !grouped;
+    return TOTAL.matcher(cells.get(0).text()).matches()
+        && (upright || cells.stream().anyMatch(GridCell::formula));
   }
 
   private boolean repeats(List<Integer> header, int row) {

@@ -47,7 +47,7 @@ final class TableReading {
   }
 
   List<FoundField> fields() {
-    return out.all();
+    return CrossChecks.of(out.all(), out::size);
   }
 
   List<SetApart> apart() {
