@@ -44,7 +44,11 @@ public final class Proposer {
     if (grouped && setting.commaDecimals() && value instanceof PrintedValue.Amount amount) {
       PrintedValue thousands =
           new PrintedValue.Amount(
-              Math.round(amount.value() * 1000), amount.unit(), amount.bound(), false, amount.named());
+              Math.round(amount.value() * 1000),
+              amount.unit(),
+              amount.bound(),
+              false,
+              amount.named());
       return new PrintedValue.Several(
           List.of(thousands), "The point can separate thousands or decimals.");
     }

@@ -44,6 +44,7 @@ public record Said(
           "\\b(?:no\\.?|nr\\.?|number|num\\.?|anzahl|nombre)(?: of\\b| der\\b| de\\b)|#|\\bno\\.");
   private static final Pattern PER_LENGTH =
       Pattern.compile("\\b(d|days?|wk|weeks?|mo|months?) ?(?:/|per) ?(cm|mm)\\b");
+
   /** "Age/y", "loss/cm": what stands after the bar is the unit. */
   private static final Pattern UNIT_AFTER_BAR =
       Pattern.compile(

@@ -76,7 +76,11 @@ final class CrossChecks {
     }
   }
 
-  private static void share(Map<String, FoundField> row, String base, List<FoundField> checked) {
+  private static void share(
+      Map<String, FoundField> row,
+      String base,
+      Function<FoundField.Whose, OptionalDouble> sizes,
+      List<FoundField> checked) {
     List<FoundField> parts = new ArrayList<>();
     Optional<FoundField> count = part(row, base.isEmpty() ? "events" : base, parts);
     Optional<FoundField> total = part(row, base.isEmpty() ? "total" : base + "_of", parts);

@@ -24,11 +24,19 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  * An invented untidy sheet with its truth, out of a text: lines with bars are rows, words before
  * them say what else is in the file, lines after "truth" are what a person reads in it.
  */
-record Example(String kind, String form, Map<String, List<List<String>>> sheets, List<String> besides, List<String> truth) {
+record Example(
+    String kind,
+    String form,
+    Map<String, List<List<String>>> sheets,
+    List<String> besides,
+    List<String> truth) {
 
   static Example of(String name) {
     try (InputStream in = Example.class.getResourceAsStream(name)) {
-      return of(new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8).lines().toList());
+      return of(
+          new String(Objects.requireNonNull(in, name).readAllBytes(), StandardCharsets.UTF_8)
+              .lines()
+              .toList());
     } catch (IOException unreadable) {
       throw new UncheckedIOException(unreadable);
     }
@@ -61,7 +69,11 @@ record Example(String kind, String form, Map<String, List<List<String>>> sheets,
   }
 
   private static String after(List<String> lines, String word) {
-    return lines.stream().filter(line -> line.startsWith(word)).findFirst().orElseThrow().substring(word.length());
+    return lines.stream()
+        .filter(line -> line.startsWith(word))
+        .findFirst()
+        .orElseThrow()
+        .substring(word.length());
   }
 
   TableFile file() {
@@ -76,14 +88,17 @@ record Example(String kind, String form, Map<String, List<List<String>>> sheets,
   private TableFile text(String separator) {
     StringBuilder out = new StringBuilder();
     for (List<String> row : sheets.values().iterator().next()) {
-      out.append(String.join(separator, row.stream().map(cell -> quoted(cell, separator)).toList())).append("\r\n");
+      out.append(String.join(separator, row.stream().map(cell -> quoted(cell, separator)).toList()))
+          .append("\r\n");
     }
     return TableFile.of("sheet.csv", out.toString().getBytes(StandardCharsets.UTF_8));
   }
 
   private static String quoted(String cell, String separator) {
     boolean named = cell.startsWith("sep=");
-    return !named && (cell.contains(separator) || cell.contains("\"")) ? "\"" + cell.replace("\"", "\"\"") + "\"" : cell;
+    return !named && (cell.contains(separator) || cell.contains("\""))
+        ? "\"" + cell.replace("\"", "\"\"") + "\""
+        : cell;
   }
 
   private TableFile workbook() {
@@ -105,7 +120,9 @@ record Example(String kind, String form, Map<String, List<List<String>>> sheets,
         if (text.isEmpty()) {
           continue;
         }
-        Cell cell = (sheet.getRow(row) == null ? sheet.createRow(row) : sheet.getRow(row)).createCell(column);
+        Cell cell =
+            (sheet.getRow(row) == null ? sheet.createRow(row) : sheet.getRow(row))
+                .createCell(column);
         boolean asText = besides.contains("text " + cell.getAddress().formatAsString());
         if (text.matches("\\d+(\\.\\d+)?") && !asText) {
           cell.setCellValue(Double.parseDouble(text));
