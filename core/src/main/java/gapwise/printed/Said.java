@@ -22,6 +22,9 @@ public record Said(
     Optional<Unit> unit,
     Optional<TimePoint> timePoint,
     List<String> rest) {
+  /** Longer words are no header. */
+  private static final int LONGEST = 300;
+
   /** Nothing is said. */
   public static final Said NOTHING =
       new Said(List.of(), Optional.empty(), Optional.empty(), List.of());
@@ -66,6 +69,9 @@ public record Said(
 
   /** Reads the words of a header; several cells of one header are joined by a comma before. */
   public static Said read(String words) {
+    if (words.length() > LONGEST) {
+      return NOTHING;
+    }
     String text = Printed.plain(words).toLowerCase(Locale.ROOT);
     return new Reading().read(text);
   }

@@ -90,6 +90,6 @@ final class BookReading {
   }
 
   Preview preview() {
-    return new Preview(fields, apart, notes, mappings);
+    return new Preview(CrossChecks.together(fields), apart, notes, mappings);
   }
 }

@@ -26,6 +26,9 @@ final class Concepts {
   private static final String HARMLESS = "harmless";
   private static final String OUTCOME = "outcome:";
 
+  /** Longer texts are no headers. */
+  private static final int LONGEST = 300;
+
   /** Words shorter than this are not forgiven a misspelling. */
   private static final int FORGIVEN_FROM = 5;
 
@@ -106,6 +109,9 @@ final class Concepts {
    * @param said what its other words say: how, in which unit
    */
   static Optional<Concept> of(String header, Said said) {
+    if (header.length() > LONGEST) {
+      return Optional.empty();
+    }
     if (said.says(Statistic.P_VALUE)) {
       return Optional.of(new Concept("p-value", 1, List.of(), List.of()));
     }

@@ -5,6 +5,7 @@ import gapwise.printed.Doubt;
 import gapwise.printed.PrintedValue;
 import gapwise.printed.Proposed;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,18 +24,50 @@ final class CrossChecks {
   private static final List<String> SHARES =
       List.of("", "infected", "male", "smokers", "diabetics");
 
-  private CrossChecks() {}
+  /** What is to be asked, by field; fields that are equal may stand in several cells. */
+  private final Map<FoundField, Proposed> asked = new IdentityHashMap<>();
 
+  private final Function<FoundField.Whose, OptionalDouble> sizes;
+
+  private CrossChecks(Function<FoundField.Whose, OptionalDouble> sizes) {
+    this.sizes = sizes;
+  }
+
+  /**
+   * The fields of one table, with what contradicts itself asked.
+   *
+   * @param sizes how many a group has
+   */
   static List<FoundField> of(
       List<FoundField> fields, Function<FoundField.Whose, OptionalDouble> sizes) {
+    CrossChecks checks = new CrossChecks(sizes);
+    checks.repeated(fields).values().forEach(checks::check);
+    return checks.applied(fields).stream().map(CrossChecks::plausible).toList();
+  }
+
+  /** The fields of several tables, with what one says otherwise than another asked. */
+  static List<FoundField> together(List<FoundField> fields) {
+    CrossChecks checks = new CrossChecks(whose -> OptionalDouble.empty());
+    checks.repeated(fields);
+    return checks.applied(fields);
+  }
+
+  private List<FoundField> applied(List<FoundField> fields) {
+    return fields.stream()
+        .map(field -> Optional.ofNullable(asked.get(field)).map(field::with).orElse(field))
+        .toList();
+  }
+
+  /** Rows of the template with the first field of each column; a second one is a contradiction. */
+  private Map<String, Map<String, FoundField>> repeated(List<FoundField> fields) {
     Map<String, Map<String, FoundField>> rows = new LinkedHashMap<>();
-    List<FoundField> checked = new ArrayList<>(fields);
     for (FoundField field : fields) {
       Map<String, FoundField> row =
           rows.computeIfAbsent(field.rowKey(), any -> new LinkedHashMap<>());
       FoundField before = row.putIfAbsent(field.value().column(), field);
       if (before != null && contradict(before, field)) {
-        String why =
+        ask(
+            List.of(before, field),
             "The same value stands in "
                 + before.cell()
                 + " as '"
@@ -43,13 +76,10 @@ final class CrossChecks {
                 + field.cell()
                 + " as '"
                 + field.words()
-                + "'. Say which counts.";
-        ask(checked, List.of(before, field), Doubt.CONTRADICTION, why);
+                + "'. Say which counts.");
       }
     }
-    rows.values().forEach(row -> check(row, sizes, checked));
-    checked.replaceAll(CrossChecks::plausible);
-    return checked;
+    return rows;
   }
 
   private static boolean contradict(FoundField one, FoundField other) {
@@ -60,27 +90,19 @@ final class CrossChecks {
         && !one.value().text().equals(other.value().text());
   }
 
-  private static void check(
-      Map<String, FoundField> row,
-      Function<FoundField.Whose, OptionalDouble> sizes,
-      List<FoundField> checked) {
+  private void check(Map<String, FoundField> row) {
     for (String base : SHARES) {
-      share(row, base, sizes, checked);
+      share(row, base);
     }
     for (String prefix : List.of("", "defect_length_", "age_", "follow_up_")) {
-      order(row, List.of(prefix + "min", prefix + "mean", prefix + "max"), checked);
+      order(row, List.of(prefix + "min", prefix + "mean", prefix + "max"));
       order(
           row,
-          List.of(prefix + "min", prefix + "q1", prefix + "median", prefix + "q3", prefix + "max"),
-          checked);
+          List.of(prefix + "min", prefix + "q1", prefix + "median", prefix + "q3", prefix + "max"));
     }
   }
 
-  private static void share(
-      Map<String, FoundField> row,
-      String base,
-      Function<FoundField.Whose, OptionalDouble> sizes,
-      List<FoundField> checked) {
+  private void share(Map<String, FoundField> row, String base) {
     List<FoundField> parts = new ArrayList<>();
     Optional<FoundField> count = part(row, base.isEmpty() ? "events" : base, parts);
     Optional<FoundField> total = part(row, base.isEmpty() ? "total" : base + "_of", parts);
@@ -90,9 +112,7 @@ final class CrossChecks {
         new PrintedValue.Share(number(count), number(total), number(percent), decimals);
     if (parts.size() > 1 && !share.agrees(sizes.apply(parts.get(0).whose()))) {
       ask(
-          checked,
           parts,
-          Doubt.CONTRADICTION,
           "Count, total and percentage, in "
               + places(parts)
               + ", do not go together. Check them against the paper.");
@@ -112,8 +132,7 @@ final class CrossChecks {
     return number.indexOf('.') < 0 ? 0 : number.length() - number.indexOf('.') - 1;
   }
 
-  private static void order(
-      Map<String, FoundField> row, List<String> ascending, List<FoundField> checked) {
+  private void order(Map<String, FoundField> row, List<String> ascending) {
     Optional<FoundField> before = Optional.empty();
     for (String column : ascending) {
       Optional<FoundField> next =
@@ -125,9 +144,7 @@ final class CrossChecks {
           && number(before).orElseThrow() > number(next).orElseThrow()) {
         List<FoundField> both = List.of(before.get(), next.get());
         ask(
-            checked,
             both,
-            Doubt.CONTRADICTION,
             before.get().value().column()
                 + " is larger than "
                 + column
@@ -188,10 +205,7 @@ final class CrossChecks {
     return String.join(" and ", fields.stream().map(FoundField::cell).distinct().toList());
   }
 
-  private static void ask(
-      List<FoundField> checked, List<FoundField> which, Doubt doubt, String why) {
-    checked.replaceAll(
-        field ->
-            which.contains(field) ? field.with(field.value().askedBecause(doubt, why)) : field);
+  private void ask(List<FoundField> which, String why) {
+    which.forEach(field -> asked.put(field, field.value().askedBecause(Doubt.CONTRADICTION, why)));
   }
 }

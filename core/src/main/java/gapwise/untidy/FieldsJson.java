@@ -32,6 +32,8 @@ public final class FieldsJson {
     }
     ArrayNode notes = all.putArray("notes");
     preview.notes().forEach(notes::add);
+    ArrayNode mappings = all.putArray("mappings");
+    preview.mappings().forEach(mapping -> mappings.add(mapping.toTree()));
     return all;
   }
 

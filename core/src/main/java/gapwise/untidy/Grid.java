@@ -4,7 +4,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 
 /**
  * A table as it looks: located texts, and which of them cover several places. It may come from a
@@ -30,11 +29,7 @@ public record Grid(String name, List<GridCell> cells, List<Merged> merged) {
   }
 
   /** A rectangle of places, counted from 0, both ends within. */
-  public record Merged(int firstRow, int firstColumn, int lastRow, int lastColumn) {
-    boolean holds(int row, int column) {
-      return row >= firstRow && row <= lastRow && column >= firstColumn && column <= lastColumn;
-    }
-  }
+  public record Merged(int firstRow, int firstColumn, int lastRow, int lastColumn) {}
 
   /** The cells by place, for quick looking up. */
   Map<Long, GridCell> byPlace() {
@@ -45,9 +40,5 @@ public record Grid(String name, List<GridCell> cells, List<Merged> merged) {
 
   static long place(int row, int column) {
     return ((long) row << 32) | column;
-  }
-
-  Optional<Merged> mergedAt(int row, int column) {
-    return merged.stream().filter(one -> one.holds(row, column)).findFirst();
   }
 }

@@ -65,6 +65,17 @@ record Heading(String words, Said said, Optional<Concept> concept) {
     return new Heading(words, more.and(said), concept);
   }
 
+  /** The same where a column of its own says what its numbers are. */
+  Heading narrowed(Said column) {
+    Said all =
+        new Said(
+            column.statistics().isEmpty() ? said.statistics() : column.statistics(),
+            said.unit().or(column::unit),
+            said.timePoint().or(column::timePoint),
+            said.rest());
+    return new Heading(words, all, concept);
+  }
+
   String target() {
     return concept.map(Concept::target).orElse("");
   }

@@ -216,7 +216,7 @@ final class Identity {
   }
 
   private boolean merged(Taken taken) {
-    return table.matrix().grid().mergedAt(taken.cell().row(), taken.cell().column()).isPresent();
+    return table.matrix().mergedAt(taken.cell().row(), taken.cell().column()).isPresent();
   }
 
   private static String withoutSize(String text) {

@@ -2,6 +2,7 @@ package gapwise.untidy;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.evidence.unit.Unit;
 import gapwise.printed.Said;
@@ -56,6 +57,11 @@ public record Mapping(List<Column> columns) {
     } catch (JsonProcessingException impossible) {
       throw new IllegalStateException("a mapping can be written", impossible);
     }
+  }
+
+  /** The mapping as a tree of JSON. */
+  JsonNode toTree() {
+    return JSON.valueToTree(this);
   }
 
   /**

@@ -47,10 +47,31 @@ final class Orientation {
   }
 
   private Heading top(int column) {
-    return Heading.of(
-        area.header().stream()
-            .map(row -> matrix.covering(row, column).map(GridCell::text).orElse(""))
-            .toList());
+    return Heading.of(above(column).stream().map(GridCell::text).toList());
+  }
+
+  /** The cells over a column from the top; one that stands over several columns counts for all. */
+  private List<GridCell> above(int column) {
+    List<GridCell> cells = new ArrayList<>();
+    for (int at = 0; at < area.header().size(); at++) {
+      int row = area.header().get(at);
+      boolean inner = at + 1 == area.header().size();
+      (inner ? matrix.covering(row, column) : spanning(row, column)).ifPresent(cells::add);
+    }
+    return cells;
+  }
+
+  /** A blank beside a name in an upper row belongs to it, if a lower row speaks there. */
+  private Optional<GridCell> spanning(int row, int column) {
+    Optional<GridCell> own = matrix.covering(row, column);
+    int last = area.header().get(area.header().size() - 1);
+    for (int left = column; own.isEmpty() && left >= area.firstColumn(); left--) {
+      if (matrix.at(last, left).isEmpty()) {
+        return Optional.empty();
+      }
+      own = matrix.covering(row, left);
+    }
+    return own;
   }
 
   private List<String> headerTexts() {
@@ -108,21 +129,18 @@ final class Orientation {
 
   private Logical upright() {
     List<Variable> variables = new ArrayList<>();
+    Set<GridCell> groups = groups();
     for (int column : columns()) {
-      List<String> parts = new ArrayList<>();
-      Optional<GridCell> group = Optional.empty();
-      for (int at = 0; at < area.header().size(); at++) {
-        Optional<GridCell> cell = matrix.covering(area.header().get(at), column);
-        boolean inner =
-            at + 1 < area.header().size()
-                && matrix.covering(area.header().get(area.header().size() - 1), column).isPresent();
-        if (cell.isPresent() && inner && isSpanning(cell.get()) && namesGroup(cell.get().text())) {
-          group = cell;
-        } else {
-          parts.add(cell.map(GridCell::text).orElse(""));
-        }
-      }
-      variables.add(new Variable(column, Heading.of(parts), group));
+      List<GridCell> above = above(column);
+      variables.add(
+          new Variable(
+              column,
+              Heading.of(
+                  above.stream()
+                      .filter(cell -> !groups.contains(cell))
+                      .map(GridCell::text)
+                      .toList()),
+              above.stream().filter(groups::contains).findFirst()));
     }
     List<Optional<GridCell>> sections = new ArrayList<>();
     Optional<GridCell> section = Optional.empty();
@@ -140,13 +158,18 @@ final class Orientation {
     return new Logical(matrix, false, named(variables), area.data(), List.of(), sections);
   }
 
-  private boolean isSpanning(GridCell cell) {
-    return matrix
-            .grid()
-            .mergedAt(cell.row(), cell.column())
-            .filter(m -> m.lastColumn() > m.firstColumn())
-            .isPresent()
-        || matrix.at(cell.row(), cell.column() + 1).isEmpty();
+  /** Names of groups that stand over two columns or more each, if there are several of them. */
+  private Set<GridCell> groups() {
+    Map<GridCell, Integer> over = new LinkedHashMap<>();
+    for (int column : columns()) {
+      List<GridCell> above = above(column);
+      above.stream()
+          .limit(Math.max(0, above.size() - 1))
+          .filter(cell -> namesGroup(cell.text()))
+          .forEach(cell -> over.merge(cell, 1, Integer::sum));
+    }
+    over.values().removeIf(columns -> columns < 2);
+    return over.size() > 1 ? over.keySet() : Set.of();
   }
 
   /** A heading that says "SD" alone speaks of what its left neighbour speaks of. */
@@ -194,7 +217,7 @@ final class Orientation {
         parts.add(section);
       } else {
         parts.add(contextOf(section, label));
-        carried = label;
+        carried = own.iterator().next();
       }
       parts.addAll(own);
       variables.add(new Variable(row, Heading.of(parts), Optional.empty()));

@@ -103,7 +103,6 @@ final class TableFinder {
   private boolean spans(GridCell cell) {
     return cell.column() > 0
         && matrix
-            .grid()
             .mergedAt(cell.row(), cell.column())
             .filter(m -> m.lastColumn() > m.firstColumn())
             .isPresent();
@@ -122,17 +121,10 @@ final class TableFinder {
 
   /** How many cells of a row name something that is known. */
   private int names(int row) {
-    int names = 0;
-    for (GridCell cell : matrix.row(row)) {
-      if (!Matrix.isValue(cell)
-          && !isSentence(cell)
-          && Concepts.of(cell.text(), Said.read(cell.text()))
-              .filter(c -> c.over().size() < 2)
-              .isPresent()) {
-        names++;
-      }
-    }
-    return names;
+    return (int)
+        matrix.row(row).stream()
+            .filter(cell -> !Matrix.isValue(cell) && !isSentence(cell) && matrix.names(cell.text()))
+            .count();
   }
 
   /** Takes the table that begins at a row; gives the row after it. */

@@ -138,7 +138,10 @@ final class TableReading {
     if (taken.isEmpty()) {
       return;
     }
-    Heading heading = kind == Kind.OUTCOMES ? outcomeHeading(entity, variable) : variable.heading();
+    Heading heading =
+        kind == Kind.OUTCOMES
+            ? outcomeHeading(entity, variable)
+            : variable.heading().narrowed(aboveColumn(entity));
     if (heading.target().equals("male-female")) {
       ratio(taken.get(), whose);
       return;
@@ -189,6 +192,18 @@ final class TableReading {
       return table.above(entity, variable).map(from -> new Identity.Taken(own.get(), from));
     }
     return own.map(Identity.Taken::own);
+  }
+
+  /** What stands under the name of a group over its column: "n/N", "%", "12 months". */
+  private Said aboveColumn(int entity) {
+    Said said = Said.NOTHING;
+    if (table.turned()) {
+      for (GridCell cell : table.names().get(entity)) {
+        Said more = Said.read(cell.text());
+        said = more.rest().isEmpty() && !cell.text().contains("=") ? more.and(said) : said;
+      }
+    }
+    return said;
   }
 
   private Heading outcomeHeading(int entity, Variable variable) {

@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -78,20 +79,21 @@ record Example(
 
   TableFile file() {
     return switch (form) {
-      case "csv" -> text(",");
-      case "semicolon" -> text(";");
-      case "tab" -> text("\t");
+      case "csv" -> text(",", StandardCharsets.UTF_8);
+      case "semicolon" -> text(";", StandardCharsets.UTF_8);
+      case "tab" -> text("\t", StandardCharsets.UTF_8);
+      case "utf16" -> text("\t", StandardCharsets.UTF_16LE);
       default -> workbook();
     };
   }
 
-  private TableFile text(String separator) {
+  private TableFile text(String separator, Charset charset) {
     StringBuilder out = new StringBuilder();
     for (List<String> row : sheets.values().iterator().next()) {
       out.append(String.join(separator, row.stream().map(cell -> quoted(cell, separator)).toList()))
           .append("\r\n");
     }
-    return TableFile.of("sheet.csv", out.toString().getBytes(StandardCharsets.UTF_8));
+    return TableFile.of("sheet.csv", out.toString().getBytes(charset));
   }
 
   private static String quoted(String cell, String separator) {

@@ -31,7 +31,19 @@ class UntidyExamplesTest {
           "15-groups-over-measures",
           "16-several-sheets",
           "17-repeated-header",
-          "18-ambiguous");
+          "18-ambiguous",
+          "19-french-sixteen-bits",
+          "20-two-columns-of-labels",
+          "21-time-points",
+          "22-patients-of-studies",
+          "23-percent-only-and-words",
+          "24-total-first",
+          "25-side-by-side",
+          "26-coded-answers",
+          "27-min-max-columns",
+          "28-outcomes-by-groups-long",
+          "29-subgroup-lines",
+          "30-thousands-and-spaces");
 
   static List<String> all() {
     return ALL;
