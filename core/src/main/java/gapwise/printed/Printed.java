@@ -62,6 +62,9 @@ public final class Printed {
           Map.entry("nein", false),
           Map.entry("non", false));
 
+  /** A text longer than this is a paragraph, and no value. */
+  private static final int LONGEST = 400;
+
   private Printed() {}
 
   /**
@@ -70,6 +73,9 @@ public final class Printed {
    * @param text as printed, footnote marks glued to it or not
    */
   public static PrintedValue read(String text) {
+    if (text.length() > LONGEST) {
+      return new PrintedValue.Words(text);
+    }
     PlainText plain = PlainText.of(text);
     String folded = plain.folded();
     Missing missing = NOTHING.get(folded);
@@ -90,12 +96,12 @@ public final class Printed {
 
   /** The marks of footnotes that were glued to a text; empty for most. */
   public static String marks(String text) {
-    return PlainText.of(text).marks();
+    return text.length() > LONGEST ? "" : PlainText.of(text).marks();
   }
 
   /** The text without marks, with plain spaces and dashes. */
   public static String plain(String text) {
-    return PlainText.of(text).text();
+    return text.length() > LONGEST ? text : PlainText.of(text).text();
   }
 
   /** Marks that repeat the cell above. */

@@ -17,7 +17,7 @@ public final class Proposer {
 
   /** Reads a text for a column; at least one proposal, but for a ditto mark. */
   public static List<Proposed> propose(String text, Wanted wanted, Setting setting) {
-    PrintedValue value = Printed.read(text);
+    PrintedValue value = withPoints(Printed.read(text), text, setting);
     List<Proposed> proposals = new ArrayList<>();
     if (value instanceof PrintedValue.Nothing nothing) {
       return List.of(nothing(nothing.reason(), text, wanted));
@@ -36,6 +36,23 @@ public final class Proposer {
       return proposals;
     }
     return of(text, value, wanted, setting);
+  }
+
+  /** Among decimal commas a point may separate thousands. */
+  private static PrintedValue withPoints(PrintedValue value, String text, Setting setting) {
+    boolean grouped = Printed.plain(text).matches("[1-9]\\d{0,2}\\.\\d{3}");
+    if (grouped && setting.commaDecimals() && value instanceof PrintedValue.Amount amount) {
+      PrintedValue thousands =
+          new PrintedValue.Amount(
+              Math.round(amount.value() * 1000),
+              amount.unit(),
+              amount.bound(),
+              false,
+              amount.named());
+      return new PrintedValue.Several(
+          List.of(thousands), "The point can separate thousands or decimals.");
+    }
+    return value;
   }
 
   private static Proposed nothing(Missing reason, String text, Wanted wanted) {

@@ -22,6 +22,9 @@ public record Said(
     Optional<Unit> unit,
     Optional<TimePoint> timePoint,
     List<String> rest) {
+  /** Longer words are no header. */
+  private static final int LONGEST = 300;
+
   /** Nothing is said. */
   public static final Said NOTHING =
       new Said(List.of(), Optional.empty(), Optional.empty(), List.of());
@@ -44,6 +47,13 @@ public record Said(
           "\\b(?:no\\.?|nr\\.?|number|num\\.?|anzahl|nombre)(?: of\\b| der\\b| de\\b)|#|\\bno\\.");
   private static final Pattern PER_LENGTH =
       Pattern.compile("\\b(d|days?|wk|weeks?|mo|months?) ?(?:/|per) ?(cm|mm)\\b");
+
+  /** "Age/y", "loss/cm": what stands after the bar is the unit. */
+  private static final Pattern UNIT_AFTER_BAR =
+      Pattern.compile(
+          "(?<![\\p{L}])(?!(?:d|days?|wk|weeks?|mo|months?) ?/)([\\p{L}-]{2,}) ?/ ?"
+              + "(y|yrs?|years?|cm|mm|mo|months?|wks?|weeks?|d|days?)\\b");
+
   private static final Pattern WORD =
       Pattern.compile("[\\p{L}][\\p{L}0-9'-]*(?:/(?:cm|mm))?|%|±|\\(|\\)|\\[|\\]|,|;|:|\\d+");
 
@@ -59,6 +69,9 @@ public record Said(
 
   /** Reads the words of a header; several cells of one header are joined by a comma before. */
   public static Said read(String words) {
+    if (words.length() > LONGEST) {
+      return NOTHING;
+    }
     String text = Printed.plain(words).toLowerCase(Locale.ROOT);
     return new Reading().read(text);
   }
@@ -101,6 +114,7 @@ public record Said(
               .matcher(text)
               .replaceAll(found -> found.group(1).equals("error") ? " se " : " sd ");
       text = PER_LENGTH.matcher(text).replaceAll(found -> found.group(1) + "/" + found.group(2));
+      text = UNIT_AFTER_BAR.matcher(text).replaceAll("$1 ($2)");
       text = COUNT_OF_TOTAL.matcher(text).replaceAll(" number total ");
       text = NUMBER_OF.matcher(text).replaceAll(" number ");
       text = timePoint(text);
@@ -149,8 +163,9 @@ public record Said(
       boolean isUnit =
           unit.isPresent()
               && (apart
-                  || (word.length() > 1 && !alone)
-                  || (alone && !word.startsWith("year") && word.length() > 1));
+                  || (word.length() > 1
+                      && !word.equals("year")
+                      && (!alone || !word.equals("years"))));
       boolean minutes = word.equals("min") && apart && statistics.isEmpty();
       if (isUnit && (statistic.isEmpty() || minutes)) {
         units.add(unit.get());

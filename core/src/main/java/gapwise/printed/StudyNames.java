@@ -12,17 +12,20 @@ public final class StudyNames {
       Pattern.compile(
           "(\\p{Lu}[\\p{L}'’-]+(?: \\p{Lu}[\\p{L}'’-]+)*)(?:,? \\p{Lu}{1,3}\\b\\.?)?(?:,? (?:et al\\.?|and (?:others|colleagues|co-?workers)|& [\\p{L}]+|and \\p{Lu}[\\p{L}]+|u\\. a\\.))?[,.]? ?[(\\[]?((?:19|20)\\d{2})[a-z]?[)\\]]?");
 
+  /** Longer texts are no names. */
+  private static final int LONGEST = 100;
+
   private StudyNames() {}
 
   /** Whether a text is a name with a year and nothing besides. */
   public static boolean is(String text) {
-    return NAME.matcher(Printed.plain(text)).matches();
+    return text.length() <= LONGEST && NAME.matcher(Printed.plain(text)).matches();
   }
 
   /** First author and year; the author alone where no year stands, if it is one word or few. */
   static List<Proposed> of(String text) {
     String plain = Printed.plain(text);
-    Matcher name = NAME.matcher(plain);
+    Matcher name = NAME.matcher(plain.length() > LONGEST ? "" : plain);
     List<Proposed> proposals = new ArrayList<>();
     if (name.matches()) {
       proposals.add(Proposed.taken("first_author", name.group(1), Optional.empty()));
