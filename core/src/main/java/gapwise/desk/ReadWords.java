@@ -92,7 +92,8 @@ public final class ReadWords {
     return puts;
   }
 
-  private static Optional<String> unitColumn(String sheet, String column) {
+  /** The column that holds the unit of another; empty where it has none. */
+  static Optional<String> unitColumn(String sheet, String column) {
     List<String> candidates = new ArrayList<>();
     candidates.add(column + "_unit");
     int cut = column.lastIndexOf('_');

@@ -21,6 +21,7 @@ import gapwise.server.page.desk.DeskPage;
 import gapwise.server.page.desk.DraftPage;
 import gapwise.server.page.desk.HandInPage;
 import gapwise.server.page.desk.ReadPage;
+import gapwise.server.page.desk.TablePage;
 import gapwise.server.page.desk.VersionsPage;
 import gapwise.server.page.map.EvidencePage;
 import gapwise.server.page.map.MapPage;
@@ -159,6 +160,7 @@ public final class WebServer implements AutoCloseable {
       new VersionsPage(templates, sites, evidence.studies(), home.base()).addTo(routes);
       new DeskPage(templates, sites, home.drafts(), evidence.studies()).addTo(routes);
       new DraftPage(templates, sites, home.drafts(), home.papers()).addTo(routes);
+      new TablePage(templates, sites, home.drafts(), home.papers()).addTo(routes);
       new ReadPage(templates, home.drafts(), home.papers()).addTo(routes);
       new PaperPages(templates, sites, home.papers()).addTo(routes);
       new HandInPage(templates, sites, home.drafts(), home.intake()).addTo(routes);

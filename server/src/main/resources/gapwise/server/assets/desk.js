@@ -183,6 +183,11 @@
     start = null;
     if (band) { band.remove(); band = null; }
     near(hit);
+    const whole = document.getElementById("whole-table");
+    if (dragged && whole && whole.checked) {
+      location.assign("/desk/" + document.getElementById("typed").dataset.draft + "/table?page=" + page().dataset.number + "&box=" + write(box));
+      return;
+    }
     if (hit.length > 0 || dragged) { put(hit, box); }
   };
 
@@ -234,7 +239,7 @@
     svg.addEventListener("pointerup", end);
     svg.addEventListener("keydown", keys);
     holder.querySelectorAll("a[data-page]").forEach((link) => {
-      link.addEventListener("click", (event) => { event.preventDefault(); load(link.getAttribute("href")); });
+      link.addEventListener("click", (event) => { event.preventDefault(); load(link.getAttribute("href") + "?draft=" + document.getElementById("typed").dataset.draft); });
     });
   };
 

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param size width and height in points
  * @param words with their boxes, in reading order
  * @param marked boxes to be marked
+ * @param tables tables that seem to stand on it
  * @param notes what a person should know of this page
  */
 public record PageView(
@@ -26,15 +27,20 @@ public record PageView(
     Size size,
     List<Placed> words,
     List<PageBox> marked,
+    List<Table> tables,
     List<String> notes) {
   public PageView {
     words = List.copyOf(words);
     marked = List.copyOf(marked);
+    tables = List.copyOf(tables);
     notes = List.copyOf(notes);
   }
 
   /** Width and height in points. */
   public record Size(double width, double height) {}
+
+  /** A table, with the page on which it is taken into a draft. */
+  public record Table(String caption, String href) {}
 
   /** A word where it stands. */
   public record Placed(String text, double left, double top, double width, double height) {}

@@ -14,6 +14,8 @@ import gapwise.paper.Paper;
 import gapwise.paper.Picture;
 import gapwise.paper.Refused;
 import gapwise.paper.Word;
+import gapwise.paper.table.Grid;
+import gapwise.paper.table.Tables;
 import gapwise.server.address.PageBoxes;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
@@ -26,6 +28,7 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,6 +42,8 @@ public final class PaperPages {
   private static final int DOTS_PER_INCH = 120;
 
   private static final Pattern NUMBER = Pattern.compile("\\d{1,4}");
+
+  private static final Pattern DRAFT = Pattern.compile("[0-9a-f]{12}");
 
   private final Templates templates;
   private final Sites sites;
@@ -73,7 +78,7 @@ public final class PaperPages {
   }
 
   /** A file that cannot be read is no fault of the server's. */
-  static HttpResponseException unread(Refused refused) {
+  public static HttpResponseException unread(Refused refused) {
     return switch (refused.reason()) {
       case NO_SUCH_PAGE, MISSING -> new NotFoundResponse(refused.sentence());
       case BUSY ->
@@ -122,7 +127,38 @@ public final class PaperPages {
             new PageView.Size(page.width(), page.height()),
             page.words().stream().map(PaperPages::placed).toList(),
             marked(context.queryParams("at")),
+            site.isPresent() ? List.of() : tables(context, page),
             page.notes()));
+  }
+
+  /** The tables that seem to stand on the page, each to be taken into the draft beside it. */
+  private static List<PageView.Table> tables(Context context, Page page) {
+    Optional<String> draft =
+        Optional.ofNullable(context.queryParam("draft")).filter(DRAFT.asMatchPredicate());
+    if (draft.isEmpty()) {
+      return List.of();
+    }
+    List<PageView.Table> tables = new ArrayList<>();
+    for (Grid grid : Tables.on(page)) {
+      Box box = grid.parts().get(0).box();
+      tables.add(
+          new PageView.Table(
+              grid.caption().isEmpty() ? say("paper.a-table") : grid.caption(),
+              PagePaths.DESK
+                  + "/"
+                  + draft.get()
+                  + "/table?page="
+                  + page.number()
+                  + "&box="
+                  + hundredths(Math.max(0, box.left()))
+                  + ","
+                  + hundredths(Math.max(0, box.top()))
+                  + ","
+                  + hundredths(box.right())
+                  + ","
+                  + hundredths(box.bottom())));
+    }
+    return tables;
   }
 
   private static PageView.Placed placed(Word word) {

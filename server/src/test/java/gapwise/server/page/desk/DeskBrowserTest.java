@@ -100,8 +100,18 @@ class DeskBrowserTest {
     String told = find("#told").getText();
     assertTrue(!told.contains("cannot be so"), told);
 
+    press(".page-of-paper nav a[data-page='2']");
+    press(".tables-of-page a");
+    press("form[action$='/table/take'] button");
+    find("#patients table");
+    assertEquals(
+        InventedPaper.PATIENTS,
+        browser.driver().findElements(By.cssSelector("#patients tbody tr")).size());
+
     handIn();
     browser.await().until(ExpectedConditions.urlContains("/studies/"));
+
+    assertTrue(find("main").getText().contains("case 12") || find("main").getText().contains("12"));
 
     // From the plot: the study's row, the place of the number, the marked words.
     browser.driver().get(running.address("/pooled?outcome=primary-union"));

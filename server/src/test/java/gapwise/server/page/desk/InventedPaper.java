@@ -16,6 +16,8 @@ final class InventedPaper {
   private static final float SIZE = 11;
   private static final float LEFT = 60;
 
+  static final int PATIENTS = 12;
+
   private final PDDocument document = new PDDocument();
   private final PDType0Font face;
 
@@ -35,16 +37,45 @@ final class InventedPaper {
             "Twelve patients were treated. The gap was 6.4 cm on average.",
             "Bone joined without a further graft in 10/12 (83%) of limbs.",
             "The frame was worn for 11.5 months."));
-    paper.page(
-        List.of(
-            "Table 1. The patients",
-            "Case Age Gap Joined",
-            "1 34 6.0 yes",
-            "2 41 5.5 yes",
-            "3 29 7.2 no"));
+    paper.table();
     paper.document.save(file.toFile());
     paper.document.close();
     return file;
+  }
+
+  /** Twelve patients; no number of them is anybody's. */
+  private void table() throws IOException {
+    PDPage page = new PDPage(PDRectangle.A4);
+    document.addPage(page);
+    try (PDPageContentStream content = new PDPageContentStream(document, page)) {
+      float top = page.getMediaBox().getHeight() - 80;
+      words(content, LEFT, top, "Table 1. The patients");
+      row(content, top - 24, "Case", "Age (years)", "Defect (cm)", "Union");
+      for (int patient = 1; patient <= PATIENTS; patient++) {
+        row(
+            content,
+            top - 24 - 18 * patient,
+            Integer.toString(patient),
+            Integer.toString(24 + 3 * patient),
+            (40 + 4 * patient) / 10 + "." + (40 + 4 * patient) % 10,
+            patient % 6 == 0 ? "no" : "yes");
+      }
+    }
+  }
+
+  private void row(PDPageContentStream content, float top, String... cells) throws IOException {
+    for (int at = 0; at < cells.length; at++) {
+      words(content, LEFT + 110 * at, top, cells[at]);
+    }
+  }
+
+  private void words(PDPageContentStream content, float left, float top, String words)
+      throws IOException {
+    content.beginText();
+    content.setFont(face, SIZE);
+    content.newLineAtOffset(left, top);
+    content.showText(words);
+    content.endText();
   }
 
   private void page(List<String> lines) throws IOException {
@@ -53,11 +84,7 @@ final class InventedPaper {
     try (PDPageContentStream content = new PDPageContentStream(document, page)) {
       float top = page.getMediaBox().getHeight() - 80;
       for (String line : lines) {
-        content.beginText();
-        content.setFont(face, SIZE);
-        content.newLineAtOffset(LEFT, top);
-        content.showText(line);
-        content.endText();
+        words(content, LEFT, top, line);
         top -= 24;
       }
     }

@@ -1,0 +1,269 @@
+package gapwise.server.page.desk;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.desk.Draft;
+import gapwise.desk.DraftRow;
+import gapwise.desk.Drafts;
+import gapwise.desk.FoundTable;
+import gapwise.desk.KeptDraft;
+import gapwise.desk.TableIntoDraft;
+import gapwise.evidence.PageBox;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.exchange.Template;
+import gapwise.exchange.TemplateColumn;
+import gapwise.paper.Box;
+import gapwise.paper.Opened;
+import gapwise.paper.Opening;
+import gapwise.paper.Page;
+import gapwise.paper.PageReading;
+import gapwise.paper.Refused;
+import gapwise.paper.table.Grid;
+import gapwise.paper.table.Tables;
+import gapwise.printed.Proposed;
+import gapwise.problem.Problems;
+import gapwise.problem.WrongInputException;
+import gapwise.server.address.PageBoxes;
+import gapwise.server.address.PagePaths;
+import gapwise.server.home.Papers;
+import gapwise.server.job.PostedForm;
+import gapwise.server.page.Place;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.page.paper.PaperPages;
+import gapwise.server.route.Routes;
+import gapwise.untidy.FoundField;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+
+/** A table, pasted or marked on a page of the paper: looked at, then taken into a draft. */
+public final class TablePage {
+  private static final String TABLE = PagePaths.DESK + "/{draft}/table";
+  private static final String NEW_GROUP = "+";
+
+  private final Templates templates;
+  private final Sites sites;
+  private final Drafts drafts;
+  private final Papers papers;
+
+  public TablePage(Templates templates, Sites sites, Drafts drafts, Papers papers) {
+    this.templates = templates;
+    this.sites = sites;
+    this.drafts = drafts;
+    this.papers = papers;
+  }
+
+  /** Adds its routes. */
+  public void addTo(Routes routes) {
+    routes.get(TABLE, this::marked);
+    routes.post(TABLE, this::pasted);
+    routes.post(TABLE + "/take", this::take);
+  }
+
+  private void marked(Context context) {
+    Map<String, String> source = new LinkedHashMap<>();
+    source.put("page", Optional.ofNullable(context.queryParam("page")).orElse(""));
+    source.put("box", Optional.ofNullable(context.queryParam("box")).orElse(""));
+    KeptDraft kept = DraftPage.draft(drafts, context);
+    show(context, kept, source);
+  }
+
+  private void pasted(Context context) {
+    Map<String, String> source = Map.of("text", new PostedForm(context).first("text"));
+    show(context, DraftPage.draft(drafts, context), source);
+  }
+
+  /** The table that a form means. */
+  private FoundTable table(Draft draft, Map<String, String> source) {
+    String text = source.getOrDefault("text", "");
+    if (!text.isBlank()) {
+      if (text.length() > FoundTable.MOST_LETTERS) {
+        throw refused("text", say("table.too-long", Map.of("most", FoundTable.MOST_LETTERS)));
+      }
+      return FoundTable.pasted(text);
+    }
+    Optional<PageBox> box = PageBoxes.read(source.getOrDefault("box", ""));
+    Optional<Integer> page = CellAddress.number(source.getOrDefault("page", ""));
+    if (box.isEmpty() || page.isEmpty()) {
+      throw refused("text", say("table.nothing"));
+    }
+    return FoundTable.printed(printed(draft, page.get(), box.get()));
+  }
+
+  private Grid printed(Draft draft, int number, PageBox box) {
+    Opening opening =
+        draft
+            .paper()
+            .flatMap(papers::open)
+            .orElseThrow(() -> new NotFoundResponse(say("paper.not-kept")));
+    if (opening instanceof Refused refused) {
+      throw PaperPages.unread(refused);
+    }
+    PageReading reading = ((Opened) opening).paper().page(number);
+    if (reading instanceof Refused refused) {
+      throw PaperPages.unread(refused);
+    }
+    return Tables.in(
+            (Page) reading, new Box(box.left(), box.top(), box.right(), box.bottom()))
+        .orElseThrow(() -> refused("box", say("table.no-words")));
+  }
+
+  private static WrongInputException refused(String where, String sentence) {
+    Problems problems = new Problems();
+    problems.add(where, "no-table", sentence);
+    return new WrongInputException(problems.list());
+  }
+
+  private void show(Context context, KeptDraft kept, Map<String, String> source) {
+    Draft draft = kept.draft();
+    FoundTable table = table(draft, source);
+    List<FoundField> fields = table.preview().fields();
+    templates.show(
+        context,
+        "desk/TablePage",
+        new TableView(
+            sites.of(say("table.title"), Place.DESK),
+            kept.id(),
+            draft.study(),
+            source,
+            table.texts(),
+            groups(draft, fields),
+            draft.rows(Template.ARMS).stream().map(row -> row.text(Template.ARM)).toList(),
+            lines(fields, Proposed.State.TAKEN),
+            kinds(fields),
+            table.preview().apart().stream()
+                .map(one -> new TableView.Apart(one.words(), one.reason()))
+                .toList()));
+  }
+
+  private static List<String> names(List<FoundField> fields) {
+    return fields.stream().flatMap(field -> field.whose().arm().stream()).distinct().toList();
+  }
+
+  /** Groups of the table in their order are taken for those of the draft, to be changed. */
+  private static List<TableView.Group> groups(Draft draft, List<FoundField> fields) {
+    List<DraftRow> arms = draft.rows(Template.ARMS);
+    List<TableView.Group> groups = new ArrayList<>();
+    for (String name : names(fields)) {
+      String label =
+          fields.stream()
+              .filter(field -> field.into().equals(Template.ARMS))
+              .filter(field -> field.whose().arm().filter(name::equals).isPresent())
+              .filter(field -> Set.of("label", "method").contains(field.value().column()))
+              .map(FoundField::words)
+              .findFirst()
+              .orElse("");
+      int at = groups.size();
+      String meant = at < arms.size() ? arms.get(at).text(Template.ARM) : NEW_GROUP;
+      groups.add(new TableView.Group(name, label, meant));
+    }
+    return groups;
+  }
+
+  private static List<TableView.Line> lines(List<FoundField> fields, Proposed.State state) {
+    return IntStream.range(0, fields.size())
+        .filter(at -> fields.get(at).value().state() == state)
+        .mapToObj(at -> line(at, fields.get(at)))
+        .toList();
+  }
+
+  private static TableView.Line line(int index, FoundField field) {
+    String outcome =
+        field.outcome().flatMap(Outcome.vocabulary()::find).map(Outcome::label).orElse("");
+    String column =
+        Template.column(field.into(), field.value().column())
+            .map(TemplateColumn::title)
+            .orElse(field.value().column());
+    String whose =
+        field
+            .whose()
+            .patient()
+            .or(() -> field.whose().arm())
+            .orElse(say("table.the-study"));
+    String unit = field.value().unit().map(one -> " " + one.symbol()).orElse("");
+    return new TableView.Line(
+        index,
+        whose,
+        outcome.isEmpty() ? column : outcome + ": " + column,
+        field.value().text() + unit,
+        field.words(),
+        field.value().why());
+  }
+
+  private static List<TableView.Kind> kinds(List<FoundField> fields) {
+    Map<String, List<TableView.Line>> kinds = new LinkedHashMap<>();
+    for (TableView.Line line : lines(fields, Proposed.State.ASKED)) {
+      String kind =
+          fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
+      kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(line);
+    }
+    return kinds.entrySet().stream()
+        .map(one -> new TableView.Kind(one.getKey(), one.getValue()))
+        .toList();
+  }
+
+  private void take(Context context) {
+    KeptDraft kept = DraftPage.draft(drafts, context);
+    PostedForm form = new PostedForm(context);
+    Map<String, String> source = new LinkedHashMap<>();
+    for (String name : List.of("text", "page", "box")) {
+      if (!form.first(name).isEmpty()) {
+        source.put(name, form.first(name));
+      }
+    }
+    FoundTable table = table(kept.draft(), source);
+    List<FoundField> fields = table.preview().fields();
+    Set<String> chosen = form.values("take").stream().collect(Collectors.toSet());
+    List<FoundField> accepted =
+        IntStream.range(0, fields.size())
+            .filter(
+                at ->
+                    fields.get(at).value().state() == Proposed.State.TAKEN
+                        || chosen.contains(Integer.toString(at)))
+            .mapToObj(fields::get)
+            .toList();
+    List<String> notTaken = new ArrayList<>();
+    drafts.change(
+        kept.id(),
+        draft -> {
+          Draft widened = draft;
+          Map<String, String> groups = new LinkedHashMap<>();
+          for (String name : names(fields)) {
+            String meant = form.first("group." + name);
+            if (meant.equals(NEW_GROUP)) {
+              meant = NextName.ofGroup(widened.rows(Template.ARMS));
+              widened = widened.withGroup(meant);
+            }
+            groups.put(name, meant);
+          }
+          groups.values().removeIf(String::isEmpty);
+          TableIntoDraft.Taken taken =
+              TableIntoDraft.take(widened, table, accepted, groups);
+          notTaken.clear();
+          notTaken.addAll(taken.notTaken());
+          return taken.draft();
+        },
+        "");
+    if (notTaken.isEmpty()) {
+      context.redirect(PagePaths.DESK + "/" + kept.id() + "#patients", HttpStatus.SEE_OTHER);
+      return;
+    }
+    templates.show(
+        context,
+        "desk/TableTaken",
+        new TableTakenView(
+            sites.of(say("table.title"), Place.DESK),
+            PagePaths.DESK + "/" + kept.id(),
+            accepted.size(),
+            notTaken));
+  }
+}
