@@ -68,6 +68,22 @@ class ArchitectureTest {
                       "evidence.unit",
                       "evidence.vocabulary",
                       "problem")),
+              Map.entry(
+                  "desk",
+                  Set.of(
+                      "exchange",
+                      "exchange.form",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "intake",
+                      "paper",
+                      "paper.table",
+                      "printed",
+                      "store",
+                      "table",
+                      "untidy",
+                      "problem")),
               Map.entry("store", Set.of("problem")),
               Map.entry("curation", Set.of("evidence", "store", "problem")),
               Map.entry(
@@ -78,6 +94,7 @@ class ArchitectureTest {
                       "evidence",
                       "evidence.rule",
                       "evidence.check",
+                      "store",
                       "table",
                       "problem")),
               Map.entry(

@@ -4,7 +4,6 @@ import gapwise.evidence.Study;
 import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
 import gapwise.exchange.KnownEvidence;
-import gapwise.exchange.Spot;
 import gapwise.exchange.Warning;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
@@ -76,12 +75,12 @@ public record DraftCheck(List<Noted> noted, Optional<Study> study) {
       Problem problem,
       Noted.Weight weight,
       Optional<String> key) {
-    Optional<Spot> spot = Optional.ofNullable(typed.spots().get(problem.where()));
+    Optional<Import.Spot> spot = Optional.ofNullable(typed.spots().get(problem.where()));
     Optional<DraftRow> row = spot.flatMap(sheets::row);
     return new Noted(
         weight,
         row.isPresent() ? OptionalInt.of(row.get().number()) : OptionalInt.empty(),
-        row.flatMap(found -> spot).map(Spot::columns).orElse(List.of()),
+        row.flatMap(found -> spot).map(Import.Spot::columns).orElse(List.of()),
         problem.code(),
         problem.message(),
         key);

@@ -1,6 +1,6 @@
 package gapwise.desk;
 
-import gapwise.exchange.Spot;
+import gapwise.exchange.Import;
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
 import gapwise.table.MadeSheet;
@@ -64,7 +64,7 @@ final class DraftSheets {
   }
 
   /** The row of a place; empty where the place is a header or the sheet as a whole. */
-  Optional<DraftRow> row(Spot spot) {
+  Optional<DraftRow> row(Import.Spot spot) {
     List<DraftRow> ofSheet = Objects.requireNonNull(rows.get(spot.sheet()), spot.sheet());
     int index = spot.row() - FIRST;
     return index < 0 || index >= ofSheet.size()

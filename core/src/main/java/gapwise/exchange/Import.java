@@ -97,6 +97,19 @@ public final class Import {
   }
 
   /**
+   * A place in the sheets of a template, for programs that show it.
+   *
+   * @param sheet name of the sheet
+   * @param row number of the row, the header's counted
+   * @param columns template columns; empty for the row as a whole
+   */
+  public record Spot(String sheet, int row, List<String> columns) {
+    public Spot {
+      columns = List.copyOf(columns);
+    }
+  }
+
+  /**
    * What came of a reading, for whoever shows it beside the cells.
    *
    * @param imported what came of it

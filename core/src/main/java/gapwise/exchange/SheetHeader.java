@@ -17,7 +17,7 @@ final class SheetHeader {
 
   private final Header header;
   private final Map<String, Column> columns = new HashMap<>();
-  private final Map<String, Spot> spots = new HashMap<>();
+  private final Map<String, Import.Spot> spots = new HashMap<>();
 
   private SheetHeader(Header header) {
     this.header = header;
@@ -101,12 +101,12 @@ final class SheetHeader {
 
   /** Keeps what the words stand for. */
   private String told(String words, int row, List<String> names) {
-    spots.put(words, new Spot(Sheet.folded(header.sheet()), row, names));
+    spots.put(words, new Import.Spot(Sheet.folded(header.sheet()), row, names));
     return words;
   }
 
   /** The places told so far, by their words. */
-  Map<String, Spot> spots() {
+  Map<String, Import.Spot> spots() {
     return spots;
   }
 

@@ -227,8 +227,8 @@ final class TemplateReading implements SheetConsumer {
   }
 
   /** The places told so far, by their words. */
-  Map<String, Spot> spots() {
-    Map<String, Spot> spots = new HashMap<>();
+  Map<String, Import.Spot> spots() {
+    Map<String, Import.Spot> spots = new HashMap<>();
     headers.values().forEach(matched -> spots.putAll(matched.spots()));
     return spots;
   }
