@@ -3,6 +3,8 @@ package gapwise.desk;
 import gapwise.evidence.Ids;
 import gapwise.evidence.Reading;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Instrument;
+import gapwise.evidence.vocabulary.Instrument.Item;
 import gapwise.exchange.Template;
 import java.util.ArrayList;
 import java.util.List;
@@ -118,6 +120,25 @@ public record Draft(
       filled.put(Template.ARM, arm.text(Template.ARM));
       filled.put(Template.OUTCOME, outcome);
       draft = draft.withRow(Template.OUTCOMES, block, filled);
+    }
+    return draft;
+  }
+
+  /**
+   * With the items of an instrument to be judged, a row each, and one for the whole.
+   *
+   * @param cells what all rows say, such as the outcome that is judged
+   */
+  public Draft withAppraisal(Instrument instrument, Map<String, String> cells) {
+    int block = nextRow;
+    List<String> items = new ArrayList<>(instrument.items().stream().map(Item::code).toList());
+    items.add(Template.OVERALL);
+    Draft draft = this;
+    for (String item : items) {
+      Map<String, String> filled = new TreeMap<>(cells);
+      filled.put("instrument", instrument.code());
+      filled.put("item", item);
+      draft = draft.withRow(Template.APPRAISAL, block, filled);
     }
     return draft;
   }

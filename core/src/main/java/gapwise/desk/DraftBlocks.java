@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Puts the outcomes of a study into blocks: the same outcome of its groups side by side. */
+/**
+ * Puts rows of a study into blocks: the same outcome of its groups side by side, the items of one
+ * appraisal below each other.
+ */
 final class DraftBlocks {
   /** Rows that are alike in these tell of the same outcome, each of another group. */
   private static final List<String> SAME =
@@ -27,6 +30,10 @@ final class DraftBlocks {
           "effect_adjusted_for",
           "standing");
 
+  /** Rows that are alike in these are items of one appraisal. */
+  private static final List<String> SAME_MATTER =
+      List.of("instrument", "instrument_version", "outcome", "comparison");
+
   private record Block(List<String> same, int occurrence) {}
 
   private final Map<Block, Integer> blocks = new HashMap<>();
@@ -40,16 +47,22 @@ final class DraftBlocks {
     List<DraftRow> rows = new ArrayList<>();
     for (Template.FilledRow row : filled) {
       int number = rows.size() + 1;
-      int block = row.sheet().equals(Template.OUTCOMES) ? blocks.of(row, number) : 0;
+      int block =
+          switch (row.sheet()) {
+            case "outcomes" -> blocks.of(row, number, SAME, Template.ARM);
+            case "appraisal" -> blocks.of(row, number, SAME_MATTER, "item");
+            default -> 0;
+          };
       rows.add(DraftReadings.row(number, block, row));
     }
     return rows;
   }
 
-  /** The block of a row; one that has the row's group already is full. */
-  private int of(Template.FilledRow row, int number) {
-    List<String> same = SAME.stream().map(one -> row.cells().getOrDefault(one, "")).toList();
-    String arm = row.cells().getOrDefault(Template.ARM, "");
+  /** The block of a row; one that has the row's group, or item, already is full. */
+  private int of(Template.FilledRow row, int number, List<String> alike, String apart) {
+    List<String> same = new ArrayList<>(List.of(row.sheet()));
+    alike.forEach(one -> same.add(row.cells().getOrDefault(one, "")));
+    String arm = row.cells().getOrDefault(apart, "");
     for (int occurrence = 0; ; occurrence++) {
       int block = blocks.computeIfAbsent(new Block(same, occurrence), key -> number);
       if (armsOf.computeIfAbsent(block, key -> new HashSet<>()).add(arm)) {

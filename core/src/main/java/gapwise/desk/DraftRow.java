@@ -29,6 +29,9 @@ public record DraftRow(
   private static final Set<String> OF_WHAT =
       Set.of(Template.STUDY, Template.ARM, Template.OUTCOME, "unit", "unit_counted", "clock");
 
+  private static final Set<String> OF_WHICH_ITEM =
+      Set.of(Template.STUDY, "instrument", "instrument_version", "outcome", "comparison", "item");
+
   public DraftRow {
     Objects.requireNonNull(sheet, "sheet");
     if (number < 1 || block < 0) {
@@ -75,7 +78,8 @@ public record DraftRow(
 
   /** Whether it says anything but of whom and of what it is. */
   boolean saysSomething() {
-    return !sheet.equals(Template.OUTCOMES)
-        || cells.keySet().stream().anyMatch(column -> !OF_WHAT.contains(column));
+    Set<String> ofWhat = sheet.equals(Template.APPRAISAL) ? OF_WHICH_ITEM : OF_WHAT;
+    return !(sheet.equals(Template.OUTCOMES) || sheet.equals(Template.APPRAISAL))
+        || cells.keySet().stream().anyMatch(column -> !ofWhat.contains(column));
   }
 }

@@ -38,6 +38,9 @@ public final class Template {
   /** The column that names an outcome. */
   public static final String OUTCOME = OutcomeSheet.OUTCOME.name();
 
+  /** Stands in the column of items for the judgement on the whole. */
+  public static final String OVERALL = AppraisalSheet.OVERALL;
+
   /** The column that names a patient. */
   public static final String PATIENT = PatientSheet.PATIENT.name();
 

@@ -44,6 +44,12 @@ public record TemplateColumn(
    */
   public record Choice(String code, String label) {}
 
+  /** The same with fewer choices, where a row allows only some. */
+  public TemplateColumn withChoices(List<Choice> fewer) {
+    return new TemplateColumn(
+        name, title, description, unit, required, example, number, several, fewer);
+  }
+
   static TemplateColumn of(Field<?> field) {
     CellForm<?> form = field.form();
     boolean several = form instanceof ListForm<?>;

@@ -8,6 +8,7 @@ import gapwise.desk.DraftRow;
 import gapwise.desk.Drafts;
 import gapwise.desk.KeptDraft;
 import gapwise.desk.SettledDoubt;
+import gapwise.evidence.vocabulary.Instrument;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.exchange.Template;
@@ -54,6 +55,7 @@ public final class DraftPage {
     routes.post(DRAFT, this::whole);
     routes.post(DRAFT + "/cell", this::cell);
     routes.post(DRAFT + "/outcome", this::outcome);
+    routes.post(DRAFT + "/appraisal", this::appraisal);
     routes.post(DRAFT + "/group", this::group);
     routes.post(DRAFT + "/patient", this::patient);
     routes.post(DRAFT + "/column", this::column);
@@ -75,6 +77,8 @@ public final class DraftPage {
             List.of(FormTable.ofStudy(draft), FormTable.ofGroups(draft)),
             FormTable.ofOutcomes(draft),
             PatientGrid.of(draft),
+            AppraisalForm.of(draft),
+            Instrument.vocabulary().all(),
             OutcomeFamily.all(),
             Told.of(kept, DraftCheck.of(draft)),
             draft.paper().filter(papers::has)));
@@ -158,6 +162,22 @@ public final class DraftPage {
   /** The unit that the outcome is compared in stands there at first, for most papers print it. */
   private static Map<String, String> usual(Outcome outcome) {
     return outcome.unit().map(unit -> Map.of("unit", unit.symbol())).orElse(Map.of());
+  }
+
+  private void appraisal(Context context) {
+    PostedForm form = new PostedForm(context);
+    Instrument instrument =
+        Instrument.vocabulary()
+            .find(form.first("instrument"))
+            .orElseThrow(() -> new NotFoundResponse(say("desk.no-instrument")));
+    Map<String, String> cells =
+        Outcome.vocabulary()
+            .find(form.first("outcome"))
+            .map(outcome -> Map.of(Template.OUTCOME, outcome.code()))
+            .orElse(Map.of());
+    KeptDraft kept = change(context, draft -> draft.withAppraisal(instrument, cells));
+    List<DraftRow> rows = kept.draft().rows(Template.APPRAISAL);
+    back(context, "block-" + rows.get(rows.size() - 1).block());
   }
 
   private void group(Context context) {

@@ -15,6 +15,7 @@ import java.util.Optional;
  *
  * @param sheet sheet of the template
  * @param block number of the block of an outcome; 0 for others
+ * @param code code of the outcome; empty text for others
  * @param title what they are of
  * @param meaning what that is, in a sentence; empty text for none
  * @param heads the rows that stand side by side
@@ -24,6 +25,7 @@ import java.util.Optional;
 public record FormTable(
     String sheet,
     int block,
+    String code,
     String title,
     String meaning,
     List<Head> heads,
@@ -94,6 +96,7 @@ public record FormTable(
     return new FormTable(
         sheet,
         block,
+        sheet.equals(Template.OUTCOMES) ? rows.get(0).text(Template.OUTCOME) : "",
         title,
         meaning,
         rows.stream().map(row -> new Head(row.number(), whose(row))).toList(),
