@@ -114,11 +114,22 @@ class ArchitectureTest {
                       "evidence.vocabulary",
                       "problem")),
               Map.entry("paper", Set.of("problem")),
+              Map.entry("reference.likeness", Set.of()),
               Map.entry("reference", Set.of("evidence", "problem")),
+              Map.entry("reference.format", Set.of("reference", "evidence", "table", "problem")),
+              Map.entry(
+                  "reference.pair",
+                  Set.of(
+                      "reference",
+                      "reference.format",
+                      "reference.likeness",
+                      "evidence",
+                      "problem")),
               Map.entry(
                   "cohort",
                   Set.of(
                       "reference",
+                      "reference.likeness",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
