@@ -50,6 +50,7 @@ class ArchitectureTest {
                   "evidence.check",
                   Set.of(
                       "evidence.rule",
+                      "cohort",
                       "appraisal",
                       "evidence",
                       "evidence.unit",
@@ -94,6 +95,7 @@ class ArchitectureTest {
                   "selection",
                   Set.of(
                       "appraisal",
+                      "cohort",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",

@@ -7,8 +7,10 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * What follows from all decisions of persons, the last one about each pair: who shares patients
@@ -93,6 +95,20 @@ public final class CohortLinks {
         .filter(decision -> decision.settled() == Settled.NOT_KNOWN)
         .map(decision -> link(decision, Optional.empty()))
         .toList();
+  }
+
+  /** The studies that may share patients with a study, as nobody could tell. */
+  public Set<String> suspectedWith(String study) {
+    Set<String> others = new TreeSet<>();
+    for (Link link : suspected()) {
+      if (link.one().study().equals(study)) {
+        others.add(link.two().study());
+      } else if (link.two().study().equals(study)) {
+        others.add(link.one().study());
+      }
+    }
+    others.remove(study);
+    return others;
   }
 
   private static Link link(CohortDecision decision, Optional<Member> counted) {

@@ -15,7 +15,7 @@ final class ProposedPairs {
   private ProposedPairs() {}
 
   public static void main(String[] arguments) {
-    Cohorts cohorts = new Cohorts();
+    OverlapSearch cohorts = new OverlapSearch();
     studies(Path.of(arguments[0])).forEach(cohorts::add);
     System.out.println("a,b,verdict");
     for (Proposal one : cohorts.find().proposals()) {

@@ -54,7 +54,7 @@ public final class EvidenceCheck {
           new PatientsAgainstArm(),
           new AppraisalWhole());
   private static final List<CollectionRule> AMONG_STUDIES =
-      List.of(new SamePaperTwice(), new OverlappingCohorts());
+      List.of(new OnePaperOneCohort());
 
   private EvidenceCheck() {}
 

@@ -15,7 +15,7 @@ import java.util.function.Predicate;
  * pairs that a person should look at. Pairs that a record states already are not proposed. Not
  * thread-safe.
  */
-public final class Cohorts {
+public final class OverlapSearch {
   private static final Comparator<Proposal> ORDER =
       Comparator.comparing(Proposal::verdict)
           .thenComparing(Proposal::strength)
