@@ -50,6 +50,6 @@ record Author(PersonName name, String skeleton) {
   boolean maybe(Author other) {
     return skeleton.equals(other.skeleton)
         && !skeleton.isEmpty()
-        && PersonLikeness.of(name, other.name).isOnePerson();
+        && (name.equals(other.name) || PersonLikeness.of(name, other.name).isOnePerson());
   }
 }

@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * The name of a hospital taken apart, so that its spellings meet: order of words, marks on letters,
@@ -26,8 +27,10 @@ import java.util.TreeSet;
  * @param kinds of which kind it is, such as university and hospital
  * @param name the words that are its own
  * @param town words after the name, without the country
+ * @param words all words of its own and of its town
  */
-record CentreName(String printed, Set<String> kinds, Set<String> name, Set<String> town) {
+record CentreName(
+    String printed, Set<String> kinds, Set<String> name, Set<String> town, Set<String> words) {
   private static final String NOTHING = "nothing";
   private static final String DEPARTMENT = "department";
   private static final String SAINT = "saint";
@@ -48,6 +51,17 @@ record CentreName(String printed, Set<String> kinds, Set<String> name, Set<Strin
     kinds = Set.copyOf(kinds);
     name = Set.copyOf(name);
     town = Set.copyOf(town);
+    words = Set.copyOf(words);
+  }
+
+  private CentreName(String printed, Set<String> kinds, Set<String> name, Set<String> town) {
+    this(printed, kinds, name, town, both(name, town));
+  }
+
+  private static Set<String> both(Set<String> name, Set<String> town) {
+    Set<String> all = new HashSet<>(name);
+    all.addAll(town);
+    return all;
   }
 
   /**
@@ -96,21 +110,14 @@ record CentreName(String printed, Set<String> kinds, Set<String> name, Set<Strin
     return !meaning.isEmpty() && meaning.stream().noneMatch(SAYS_NO_KIND::contains);
   }
 
-  /** All words of its own and of its town. */
-  Set<String> words() {
-    Set<String> all = new TreeSet<>(name);
-    all.addAll(town);
-    return all;
-  }
-
   /** Whether it says which hospital it is; "University Hospital" alone does not. */
   boolean isNamed() {
-    return !words().isEmpty();
+    return !words.isEmpty();
   }
 
   Relation to(CentreName other) {
     boolean kindsFit = kinds.containsAll(other.kinds) || other.kinds.containsAll(kinds);
-    if (words().equals(other.words())) {
+    if (words.equals(other.words)) {
       return kinds.equals(other.kinds)
           ? Relation.SAME
           : kindsFit ? Relation.LIKE : Relation.TOWN;
@@ -120,7 +127,7 @@ record CentreName(String printed, Set<String> kinds, Set<String> name, Set<Strin
     if (townsApart) {
       return Relation.DIFFERENT;
     }
-    if (nearlyEqual(words(), other.words())) {
+    if (nearlyEqual(words, other.words)) {
       return kindsFit ? Relation.LIKE : Relation.TOWN;
     }
     boolean oneLeavesTownOut =
@@ -136,7 +143,7 @@ record CentreName(String printed, Set<String> kinds, Set<String> name, Set<Strin
     if (oneLeavesTownOut || oneNameLonger || initials(this, other) || initials(other, this)) {
       return Relation.LIKE;
     }
-    return words().stream().anyMatch(other.words()::contains)
+    return words.stream().anyMatch(other.words::contains)
         ? Relation.TOWN
         : Relation.DIFFERENT;
   }
@@ -162,9 +169,12 @@ record CentreName(String printed, Set<String> kinds, Set<String> name, Set<Strin
         || Math.min(a.length(), b.length()) >= 6 && EditDistance.between(a, b, 1) <= 1;
   }
 
-  /** The words of a text; a letter with a mark is one letter even where it is written as two. */
+  /**
+   * The words of a text, without the s of a possessive; a letter with a mark is one letter even
+   * where it is written as two.
+   */
   static List<String> words(String text) {
-    return Arrays.stream(Letters.folded(text).split(" "))
+    return Arrays.stream(Letters.folded(text.replaceAll("['\u2019]s\\b", "")).split(" "))
         .filter(word -> !word.isEmpty())
         .map(CentreName::folded)
         .toList();
@@ -201,7 +211,7 @@ record CentreName(String printed, Set<String> kinds, Set<String> name, Set<Strin
         meanings.merge(
             folded(word),
             means,
-            (a, b) -> java.util.stream.Stream.concat(a.stream(), b.stream()).toList());
+            (a, b) -> Stream.concat(a.stream(), b.stream()).toList());
       }
     }
     return meanings;

@@ -4,10 +4,12 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.evidence.vocabulary.Method;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /** Where, when, by whom and by what method the patients of two papers were treated. */
 final class Circumstances {
@@ -21,89 +23,129 @@ final class Circumstances {
   }
 
   private static final CentreName NO_CENTRE =
-      new CentreName("", Set.of(), Set.of(), Set.of());
+      new CentreName("", Set.of(), Set.of(), Set.of(), Set.of());
 
-  private record Pair(CentreName first, CentreName second) {}
+  /** So many counts must fit before the fit of all says anything. */
+  private static final int LEAST_COUNTS = 3;
 
   private final StudyFacts one;
   private final StudyFacts two;
-  private final Hospital hospital;
-  private final Pair centres;
   private final int shared;
   private final boolean method;
   private final boolean groupsFit;
-  private final List<Sign> conflicts = new ArrayList<>();
-  private final List<Sign> sizes = new ArrayList<>();
+  private final boolean groupsFitWell;
+  private final Recruitment.Relation years;
+  private Optional<Closest> closest = Optional.empty();
+
+  private record Closest(Hospital relation, CentreName first, CentreName second) {}
 
   Circumstances(StudyFacts one, StudyFacts two) {
     this.one = one;
     this.two = two;
-    Hospital closest = Hospital.UNKNOWN;
-    Pair pair = new Pair(NO_CENTRE, NO_CENTRE);
-    for (CentreName first : one.centres()) {
-      for (CentreName second : two.centres()) {
-        Hospital relation = Hospital.valueOf(first.to(second).name());
-        if (closest == Hospital.UNKNOWN || relation.compareTo(closest) < 0) {
-          closest = relation;
-          pair = new Pair(first, second);
-        }
-      }
-    }
-    hospital = closest;
-    centres = pair;
     shared = one.team().shared(two.team());
+    years = one.recruited().to(two.recruited());
     boolean anyMethod = false;
     boolean anyFits = false;
+    boolean anyFitsWell = false;
     for (GroupFacts a : one.groups()) {
       for (GroupFacts b : two.groups()) {
         if (a.method().equals(b.method())) {
           anyMethod = true;
-          List<Sign> against = Conflicts.between(one, a, two, b);
-          anyFits |= against.isEmpty();
-          conflicts.addAll(against);
-          tellSize(a, b);
+          boolean fits = !Conflicts.exclude(one, a, two, b);
+          anyFits |= fits;
+          anyFitsWell |= fits && !Conflicts.discourage(a, b);
         }
       }
     }
     method = anyMethod;
     groupsFit = anyFits;
-  }
-
-  private void tellSize(GroupFacts a, GroupFacts b) {
-    boolean inside = one.recruited().within(two.recruited()) && a.numbers().fitInto(b.numbers());
-    boolean around = two.recruited().within(one.recruited()) && b.numbers().fitInto(a.numbers());
-    if ((inside || around) && a.numbers().commonCounts(b.numbers()) >= 3 && sizes.isEmpty()) {
-      sizes.add(
-          Sign.agrees(
-              Fact.NUMBERS,
-              say(
-                  "cohort.counts-fit",
-                  Map.of("smaller", inside ? one.id() : two.id(), "larger", inside ? two.id() : one.id()))));
-    }
+    groupsFitWell = anyFitsWell;
   }
 
   Hospital hospital() {
-    return hospital;
+    return closest().relation();
+  }
+
+  private Closest closest() {
+    if (closest.isEmpty()) {
+      closest = Optional.of(findClosest());
+    }
+    return closest.get();
+  }
+
+  private Closest findClosest() {
+    Closest found = new Closest(Hospital.UNKNOWN, NO_CENTRE, NO_CENTRE);
+    for (CentreName first : one.centres()) {
+      for (CentreName second : two.centres()) {
+        Hospital relation = Hospital.valueOf(first.to(second).name());
+        if (found.relation() == Hospital.UNKNOWN || relation.compareTo(found.relation()) < 0) {
+          found = new Closest(relation, first, second);
+        }
+      }
+    }
+    return found;
   }
 
   Recruitment.Relation years() {
-    return one.recruited().to(two.recruited());
+    return years;
   }
 
   int shared() {
     return shared;
   }
 
+  /** Two authors in common, or most of a short list: more than a common name may do. */
+  boolean teamAgrees() {
+    int smaller = one.team().smaller(two.team());
+    return shared >= 2 && shared >= 0.3 * smaller || shared == 1 && smaller <= 2;
+  }
+
+  /** Three quarters of the shorter list of authors, and three at least. */
+  boolean teamIsNearlyTheSame() {
+    return shared >= 3 && shared >= 0.75 * one.team().smaller(two.team());
+  }
+
   boolean teamsKnown() {
     return one.team().isKnown() && two.team().isKnown();
+  }
+
+  boolean methodShared() {
+    return method;
   }
 
   /** Whether somebody can be a patient of both, as far as the numbers say. */
   boolean fit() {
     return method
         && groupsFit
-        && years() != Recruitment.Relation.APART
-        && (countriesFit() || hospital == Hospital.SAME);
+        && years != Recruitment.Relation.APART
+        && (countriesFit() || hospital() == Hospital.SAME);
+  }
+
+  /** Whether many can be, by ages and lengths. */
+  boolean fitWell() {
+    return groupsFitWell;
+  }
+
+  /** Whether recruitment and every count of a group lie within those of a group of the other. */
+  boolean oneFitsIntoTheOther() {
+    return one.groups().stream()
+        .anyMatch(
+            a ->
+                two.groups().stream()
+                    .anyMatch(b -> a.method().equals(b.method()) && fits(a, b)));
+  }
+
+  private boolean fits(GroupFacts a, GroupFacts b) {
+    return (inside(a, b) || around(a, b))
+        && a.numbers().commonCounts(b.numbers()) >= LEAST_COUNTS;
+  }
+
+  private boolean inside(GroupFacts a, GroupFacts b) {
+    return one.recruited().within(two.recruited()) && a.numbers().fitInto(b.numbers());
+  }
+
+  private boolean around(GroupFacts a, GroupFacts b) {
+    return two.recruited().within(one.recruited()) && b.numbers().fitInto(a.numbers());
   }
 
   private boolean countriesFit() {
@@ -119,30 +161,62 @@ final class Circumstances {
     signs.add(teamSign());
     signs.add(yearsSign());
     signs.add(methodSign());
-    if (hospital == Hospital.UNKNOWN && !one.country().isEmpty() && !two.country().isEmpty()) {
+    if (hospital() == Hospital.UNKNOWN && !one.country().isEmpty() && !two.country().isEmpty()) {
       signs.add(
           countriesFit()
               ? Sign.agrees(Fact.COUNTRY, say("cohort.country-same"))
               : Sign.against(Fact.COUNTRY, say("cohort.country-differs")));
     }
-    if (groupsFit) {
-      signs.addAll(sizes);
-    } else {
-      signs.addAll(conflicts);
-    }
+    signs.addAll(groupSigns());
     return signs;
+  }
+
+  private List<Sign> groupSigns() {
+    List<Sign> signs = new ArrayList<>();
+    for (GroupFacts a : one.groups()) {
+      for (GroupFacts b : two.groups()) {
+        if (a.method().equals(b.method())) {
+          if (!groupsFitWell) {
+            signs.addAll(Conflicts.between(one, a, two, b));
+          } else {
+            size(a, b).ifPresent(signs::add);
+          }
+        }
+      }
+    }
+    return signs.stream().filter(distinctFacts()).toList();
+  }
+
+  private static Predicate<Sign> distinctFacts() {
+    Set<Fact> told = EnumSet.noneOf(Fact.class);
+    return sign -> told.add(sign.fact());
+  }
+
+  private Optional<Sign> size(GroupFacts a, GroupFacts b) {
+    if (!fits(a, b)) {
+      return Optional.empty();
+    }
+    boolean inside = inside(a, b);
+    return Optional.of(
+        Sign.agrees(
+            Fact.NUMBERS,
+            say(
+                "cohort.counts-fit",
+                Map.of(
+                    "smaller", inside ? one.id() : two.id(),
+                    "larger", inside ? two.id() : one.id()))));
   }
 
   private Sign hospitalSign() {
     Map<String, String> names =
-        Map.of("first", centres.first().printed(), "second", centres.second().printed());
-    return switch (hospital) {
+        Map.of("first", closest().first().printed(), "second", closest().second().printed());
+    return switch (hospital()) {
       case SAME ->
           Sign.agrees(
               Fact.HOSPITAL,
               one.centres().size() + two.centres().size() > 2
-                  ? say("cohort.hospital-among", Map.of("hospital", centres.first().printed()))
-                  : say("cohort.hospital-same", Map.of("hospital", centres.first().printed())));
+                  ? say("cohort.hospital-among", Map.of("hospital", closest().first().printed()))
+                  : say("cohort.hospital-same", Map.of("hospital", closest().first().printed())));
       case LIKE -> Sign.agrees(Fact.HOSPITAL, say("cohort.hospital-like", names));
       case TOWN -> Sign.against(Fact.HOSPITAL, say("cohort.hospital-town", names));
       case DIFFERENT -> Sign.against(Fact.HOSPITAL, say("cohort.hospital-differs", names));
@@ -171,12 +245,12 @@ final class Circumstances {
   }
 
   private Sign yearsSign() {
-    Map<String, String> years =
+    Map<String, String> spans =
         Map.of("first", one.recruitedAsPrinted(), "second", two.recruitedAsPrinted());
     return switch (years()) {
-      case OVERLAP -> Sign.agrees(Fact.YEARS, say("cohort.years-overlap", years));
-      case TOUCH -> Sign.unknown(Fact.YEARS, say("cohort.years-touch", years));
-      case APART -> Sign.against(Fact.YEARS, say("cohort.years-apart", years));
+      case OVERLAP -> Sign.agrees(Fact.YEARS, say("cohort.years-overlap", spans));
+      case TOUCH -> Sign.unknown(Fact.YEARS, say("cohort.years-touch", spans));
+      case APART -> Sign.against(Fact.YEARS, say("cohort.years-apart", spans));
       case UNKNOWN ->
           Sign.unknown(
               Fact.YEARS,
@@ -190,15 +264,14 @@ final class Circumstances {
     if (!method) {
       return Sign.against(Fact.METHOD, say("cohort.method-differs"));
     }
-    String shared =
+    String code =
         one.groups().stream()
             .map(GroupFacts::method)
-            .filter(code -> two.groups().stream().anyMatch(g -> g.method().equals(code)))
+            .filter(own -> two.groups().stream().anyMatch(g -> g.method().equals(own)))
             .findFirst()
             .orElseThrow();
     String name =
-        Objects.requireNonNull(
-            Method.vocabulary().find(shared).map(Method::shortLabel).orElse(shared), "method");
+        Method.vocabulary().find(code).map(Method::shortLabel).orElse(code);
     return Sign.agrees(Fact.METHOD, say("cohort.method-same", Map.of("method", name)));
   }
 }

@@ -16,7 +16,30 @@ import java.util.stream.Collectors;
 final class Conflicts {
   private Conflicts() {}
 
-  /** Why nobody can be in both groups; empty where somebody can. */
+  /** Whether nobody can be in both groups. */
+  static boolean exclude(StudyFacts one, GroupFacts a, StudyFacts two, GroupFacts b) {
+    Set<Bone> bonesA = bones(one, a);
+    Set<Bone> bonesB = bones(two, b);
+    return !bonesA.isEmpty() && !bonesB.isEmpty() && Collections.disjoint(bonesA, bonesB)
+        || infectionDiffers(a, b)
+        || a.lengths().apartFrom(b.lengths())
+        || a.ages().apartFrom(b.ages())
+        || agesByTitle(one, two)
+        || agesByTitle(two, one);
+  }
+
+  /** Whether few can be in both groups, by their ages or lengths. */
+  static boolean discourage(GroupFacts a, GroupFacts b) {
+    return a.lengths().hardlyMeets(b.lengths()) || a.ages().hardlyMeets(b.ages());
+  }
+
+  private static boolean infectionDiffers(GroupFacts a, GroupFacts b) {
+    return a.infected().isPresent()
+        && b.infected().isPresent()
+        && Math.abs(a.infected().get() - b.infected().get()) == 1;
+  }
+
+  /** What speaks against patients of one group in the other. */
   static List<Sign> between(StudyFacts one, GroupFacts a, StudyFacts two, GroupFacts b) {
     List<Sign> signs = new ArrayList<>();
     Set<Bone> bonesA = bones(one, a);
@@ -27,12 +50,10 @@ final class Conflicts {
               Fact.BONES,
               say("cohort.bones-differ", Map.of("first", named(bonesA), "second", named(bonesB)))));
     }
-    if (a.infected().isPresent()
-        && b.infected().isPresent()
-        && Math.abs(a.infected().get() - b.infected().get()) == 1) {
+    if (infectionDiffers(a, b)) {
       signs.add(Sign.against(Fact.INFECTION, say("cohort.infection-differs")));
     }
-    if (a.lengths().apartFrom(b.lengths())) {
+    if (a.lengths().hardlyMeets(b.lengths())) {
       signs.add(
           Sign.against(
               Fact.LENGTHS,
@@ -40,7 +61,7 @@ final class Conflicts {
                   "cohort.lengths-apart",
                   Map.of("first", a.lengths().toString(), "second", b.lengths().toString()))));
     }
-    if (a.ages().apartFrom(b.ages())) {
+    if (a.ages().hardlyMeets(b.ages())) {
       signs.add(
           Sign.against(
               Fact.AGES,

@@ -1,11 +1,13 @@
 package gapwise.cohort;
 
 import gapwise.reference.likeness.PageSpan;
+import gapwise.reference.likeness.TitleWords;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Short signs of a study, as numbers, of which two studies must share one before anything else of
@@ -32,7 +34,6 @@ record Keys(Set<Long> own, Set<Long> sought, Set<Long> rows) {
     print.doi().ifPresent(doi -> own.add("doi|" + doi));
     print.pmid().ifPresent(pmid -> own.add("pmid|" + pmid));
     print.register().filter(n -> !n.isEmpty()).ifPresent(n -> own.add("register|" + n));
-    print.titles().forEach(title -> own.add("title|" + title.letters()));
     if (!print.volume().isEmpty() && print.pages().isPresent()) {
       own.add("place|" + print.volume() + "|" + print.pages().map(PageSpan::first).orElse(""));
     }
@@ -45,6 +46,7 @@ record Keys(Set<Long> own, Set<Long> sought, Set<Long> rows) {
       numbers(group, own);
     }
     sought.addAll(own);
+    titles(study, own, sought);
     firstAuthor(study, own, sought);
     register(study, own, sought);
     return new Keys(hashed(own), hashed(sought), rows(study));
@@ -55,7 +57,7 @@ record Keys(Set<Long> own, Set<Long> sought, Set<Long> rows) {
     List<Author> some =
         all.size() <= FIRST_AUTHORS + LAST_AUTHORS
             ? all
-            : java.util.stream.Stream.concat(
+            : Stream.concat(
                     all.subList(0, FIRST_AUTHORS).stream(),
                     all.subList(all.size() - LAST_AUTHORS, all.size()).stream())
                 .toList();
@@ -64,6 +66,16 @@ record Keys(Set<Long> own, Set<Long> sought, Set<Long> rows) {
         if (first.skeleton().compareTo(second.skeleton()) < 0) {
           own.add("authors|" + first.skeleton() + "|" + second.skeleton());
         }
+      }
+    }
+  }
+
+  /** Titles are of use where authors are not known: many papers have one title of the trade. */
+  private static void titles(StudyFacts study, Set<String> own, Set<String> sought) {
+    for (TitleWords title : study.print().titles()) {
+      own.add("title|" + title.letters());
+      if (!study.team().isKnown()) {
+        sought.add("title|" + title.letters());
       }
     }
   }

@@ -98,8 +98,9 @@ public final class OverlapSearch {
     boolean inOrder = one.id().compareTo(two.id()) < 0;
     StudyFacts first = inOrder ? one : two;
     StudyFacts second = inOrder ? two : one;
-    Optional<Found> printed = PrintedTwice.judge(first, second);
-    Optional<Found> patients = SharedPatients.judge(first, second);
+    Circumstances circumstances = new Circumstances(first, second);
+    Optional<Found> printed = PrintedTwice.judge(first, second, circumstances);
+    Optional<Found> patients = SharedPatients.judge(first, second, circumstances);
     return worse(printed, patients)
         .map(
             found ->
@@ -108,7 +109,7 @@ public final class OverlapSearch {
                     Member.of(second.id()),
                     found.verdict(),
                     found.strength(),
-                    found.with(new Circumstances(first, second).signs()).signs(),
+                    found.with(circumstances.signs()).signs(),
                     Fingerprint.ofPair(first, second)));
   }
 

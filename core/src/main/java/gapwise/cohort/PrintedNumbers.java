@@ -11,9 +11,7 @@ import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * The numbers that a paper prints of one group.
@@ -80,20 +78,20 @@ record PrintedNumbers(Map<String, Integer> counts, Map<String, Long> amounts) {
 
   /** How many numbers both give, and give alike. */
   int agreeing(PrintedNumbers other) {
-    return common(other) - differing(other);
+    return agreeing(counts, other.counts) + agreeing(amounts, other.amounts);
+  }
+
+  private static <V> int agreeing(Map<String, V> one, Map<String, V> two) {
+    int agreeing = 0;
+    for (Map.Entry<String, V> number : one.entrySet()) {
+      agreeing += number.getValue().equals(two.get(number.getKey())) ? 1 : 0;
+    }
+    return agreeing;
   }
 
   /** How many numbers both give, and give otherwise. */
   int differing(PrintedNumbers other) {
     return differing(counts, other.counts) + differing(amounts, other.amounts);
-  }
-
-  private int common(PrintedNumbers other) {
-    Set<String> both = new TreeSet<>(counts.keySet());
-    both.retainAll(other.counts.keySet());
-    Set<String> measured = new TreeSet<>(amounts.keySet());
-    measured.retainAll(other.amounts.keySet());
-    return both.size() + measured.size();
   }
 
   private static <V> int differing(Map<String, V> one, Map<String, V> two) {
@@ -114,9 +112,7 @@ record PrintedNumbers(Map<String, Integer> counts, Map<String, Long> amounts) {
 
   /** How many counts both give. */
   int commonCounts(PrintedNumbers other) {
-    Set<String> both = new TreeSet<>(counts.keySet());
-    both.retainAll(other.counts.keySet());
-    return both.size();
+    return (int) counts.keySet().stream().filter(other.counts::containsKey).count();
   }
 
   /** Whether no count that both give is larger here, and one is smaller. */

@@ -3,6 +3,7 @@ package gapwise.cohort;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.reference.likeness.JournalLikeness;
+import gapwise.reference.likeness.PageSpan;
 import gapwise.reference.likeness.TitleLikeness;
 import gapwise.reference.likeness.TitleWords;
 import java.util.ArrayList;
@@ -24,60 +25,95 @@ final class PrintedTwice {
   private final List<Sign> signs = new ArrayList<>();
   private final boolean titlesAlike;
   private final boolean titlesEqual;
+  private final boolean team;
+  private final boolean someAuthor;
+  private final boolean authorsUnknown;
+  private final boolean asked;
   private final boolean sameFirst;
   private final boolean numbersAlike;
   private final boolean identifiersDiffer;
 
-  private PrintedTwice(StudyFacts one, StudyFacts two) {
+  private PrintedTwice(StudyFacts one, StudyFacts two, Circumstances circumstances) {
     this.one = one;
     this.two = two;
-    TitleLikeness.Kind titles = titles(one.print().titles(), two.print().titles());
-    titlesEqual = titles.isOneTitle();
-    titlesAlike = titlesEqual || titles.isPart();
+    team = circumstances.teamAgrees();
+    someAuthor = circumstances.shared() > 0;
+    authorsUnknown = !circumstances.teamsKnown();
     sameFirst = one.team().sameFirst(two.team());
-    numbersAlike = numbersAlike(one, two);
+    numbersAlike = circumstances.methodShared() && numbersAlike(one, two);
     identifiersDiffer =
         differ(one.print().doi(), two.print().doi())
             || differ(one.print().pmid(), two.print().pmid());
+    // To hold titles against each other costs more than all else, and says nothing by itself.
+    boolean soon = yearsApart().orElse(0) <= YEARS_TO_THE_ARTICLE;
+    boolean ask =
+        numbersAlike
+            || sharesIdentifier()
+            || soon && (team || sameFirst || authorsUnknown)
+            || samePlace();
+    TitleLikeness.Kind titles =
+        ask
+            ? titles(one.print().titles(), two.print().titles())
+            : TitleLikeness.Kind.DIFFERENT;
+    titlesEqual = titles.isOneTitle();
+    titlesAlike = titlesEqual || titles.isPart();
+    asked = ask;
   }
 
-  static Optional<Found> judge(StudyFacts one, StudyFacts two) {
-    return new PrintedTwice(one, two).judge();
+  static Optional<Found> judge(StudyFacts one, StudyFacts two, Circumstances circumstances) {
+    PrintedTwice judge = new PrintedTwice(one, two, circumstances);
+    return judge.asked ? judge.judge() : Optional.empty();
   }
 
   private Optional<Found> judge() {
-    tellWhatAgrees();
     if (sharesIdentifier()) {
       boolean likely = titlesAlike || sameFirst;
       return found(Verdict.SAME_PAPER, likely ? Strength.STRONG : Strength.MODERATE);
     }
-    boolean team = one.team().agrees(two.team());
     boolean oneKind = one.kind() == two.kind();
     boolean placeDiffers = placeDiffers();
     int years = yearsApart().orElse(Integer.MAX_VALUE);
-    if (samePlace() && (titlesAlike || sameFirst) && oneKind) {
+    boolean byWhom = team || sameFirst || authorsUnknown && titlesEqual;
+    if (samePlace() && byWhom && oneKind && !numbersDiffer()) {
       return found(
-          Verdict.SAME_PAPER, identifiersDiffer ? Strength.MODERATE : Strength.STRONG);
+          Verdict.SAME_PAPER,
+          identifiersDiffer || !titlesAlike ? Strength.MODERATE : Strength.STRONG);
     }
-    if (numbersAlike && team && !oneKind || numbersAlike && team && placeDiffers) {
+    boolean numbersOfSome = numbersAlike && (team || sameFirst || someAuthor);
+    if (numbersOfSome && (!oneKind || placeDiffers)) {
       return found(Verdict.OVERLAPPING, Strength.STRONG);
     }
     boolean nothingDiffers = oneKind && !placeDiffers && !identifiersDiffer;
-    boolean titled = titlesEqual && sameFirst && years == 0;
-    boolean numbered = numbersAlike && (team || sameFirst) && years <= 1;
-    if (nothingDiffers && (titled || numbered)) {
-      return found(
-          Verdict.SAME_PAPER, numbersAlike ? Strength.STRONG : Strength.MODERATE);
+    boolean titled = titlesEqual && years == 0 && (sameFirst || authorsUnknown);
+    boolean numbered = numbersOfSome && years <= 1;
+    if (nothingDiffers && (titled && !numbersDiffer() || numbered)) {
+      return found(Verdict.SAME_PAPER, numbersAlike ? Strength.STRONG : Strength.MODERATE);
     }
     if (!oneKind && titlesAlike && team && years <= YEARS_TO_THE_ARTICLE) {
       return found(Verdict.OVERLAPPING, Strength.MODERATE);
     }
-    return titled || numbersAlike && agreeingNumbers() >= 2 * PrintedNumbers.MANY
+    return titled && !placeDiffers || numbersAlike && agreeingNumbers() >= 2 * PrintedNumbers.MANY
         ? found(Verdict.POSSIBLE, Strength.WEAK)
         : Optional.empty();
   }
 
+  /** Whether most of the numbers that both print are others, as of two reports. */
+  private boolean numbersDiffer() {
+    int agreeing = 0;
+    int differing = 0;
+    for (GroupFacts group : one.groups()) {
+      for (GroupFacts other : two.groups()) {
+        if (group.arm().equals(other.arm())) {
+          agreeing += group.numbers().agreeing(other.numbers());
+          differing += group.numbers().differing(other.numbers());
+        }
+      }
+    }
+    return differing > agreeing && differing >= PrintedNumbers.MANY;
+  }
+
   private Optional<Found> found(Verdict verdict, Strength strength) {
+    tellWhatAgrees();
     return Optional.of(new Found(verdict, strength, signs));
   }
 
@@ -146,7 +182,15 @@ final class PrintedTwice {
         && one.print().pages().isPresent()
         && two.print().pages().isPresent()
         && one.print().pages().get().first().equals(two.print().pages().get().first())
+        && lastPagesFit(one.print().pages().get(), two.print().pages().get())
         && journals() != JournalLikeness.DIFFERENT;
+  }
+
+  /** One record may give the first page alone. */
+  private static boolean lastPagesFit(PageSpan one, PageSpan two) {
+    return one.last().equals(two.last())
+        || one.last().equals(one.first())
+        || two.last().equals(two.first());
   }
 
   private boolean placeDiffers() {

@@ -18,6 +18,9 @@ record Recruitment(
     boolean given, int earliestStart, int latestStart, int earliestEnd, int latestEnd) {
   private static final int EVER = 2300 * 12;
 
+  /** Papers that do not give their years tell of patients of so many years back at most; assumed. */
+  private static final int YEARS_BEFORE_PRINT = 15;
+
   /** How two spans lie to each other. */
   enum Relation {
     OVERLAP,
@@ -30,12 +33,13 @@ record Recruitment(
   static Recruitment of(Study study) {
     OptionalInt year = study.citation().year();
     int published = year.isPresent() ? year.getAsInt() * 12 + 11 : EVER;
+    int longBefore = year.isPresent() ? (year.getAsInt() - YEARS_BEFORE_PRINT) * 12 : 0;
     boolean given = study.recruitmentFrom().isPresent() && study.recruitmentTo().isPresent();
     return new Recruitment(
         given,
-        study.recruitmentFrom().map(PartialDate::earliestMonth).orElse(0),
+        study.recruitmentFrom().map(PartialDate::earliestMonth).orElse(longBefore),
         study.recruitmentFrom().map(PartialDate::latestMonth).orElse(published),
-        study.recruitmentTo().map(PartialDate::earliestMonth).orElse(0),
+        study.recruitmentTo().map(PartialDate::earliestMonth).orElse(longBefore),
         study.recruitmentTo().map(PartialDate::latestMonth).orElse(published));
   }
 

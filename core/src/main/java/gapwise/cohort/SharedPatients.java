@@ -19,14 +19,14 @@ final class SharedPatients {
   private final StudyFacts two;
   private final Circumstances circumstances;
 
-  private SharedPatients(StudyFacts one, StudyFacts two) {
+  private SharedPatients(StudyFacts one, StudyFacts two, Circumstances circumstances) {
     this.one = one;
     this.two = two;
-    this.circumstances = new Circumstances(one, two);
+    this.circumstances = circumstances;
   }
 
-  static Optional<Found> judge(StudyFacts one, StudyFacts two) {
-    SharedPatients judge = new SharedPatients(one, two);
+  static Optional<Found> judge(StudyFacts one, StudyFacts two, Circumstances circumstances) {
+    SharedPatients judge = new SharedPatients(one, two, circumstances);
     return judge.byRows().or(judge::byRegisterNumber).or(judge::byCircumstances);
   }
 
@@ -83,7 +83,7 @@ final class SharedPatients {
           case LIKE -> inOneHospital(false);
           case UNKNOWN -> withoutHospital();
           case TOWN, DIFFERENT ->
-              one.team().isNearlyTheSame(two.team())
+              circumstances.teamIsNearlyTheSame()
                       && circumstances.years() == Recruitment.Relation.OVERLAP
                   ? Optional.of(Verdict.POSSIBLE)
                   : Optional.empty();
@@ -98,12 +98,20 @@ final class SharedPatients {
 
   private Optional<Verdict> inOneHospital(boolean certainly) {
     Recruitment.Relation years = circumstances.years();
-    if (one.team().agrees(two.team())) {
+    if (circumstances.teamAgrees()) {
       return Optional.of(
-          years == Recruitment.Relation.OVERLAP ? Verdict.OVERLAPPING : Verdict.POSSIBLE);
+          years == Recruitment.Relation.OVERLAP && circumstances.fitWell()
+              ? Verdict.OVERLAPPING
+              : Verdict.POSSIBLE);
     }
     if (years == Recruitment.Relation.UNKNOWN) {
       return Optional.empty();
+    }
+    if (circumstances.shared() > 0 && circumstances.oneFitsIntoTheOther()) {
+      return Optional.of(
+          circumstances.fitWell() && years == Recruitment.Relation.OVERLAP
+              ? Verdict.OVERLAPPING
+              : Verdict.POSSIBLE);
     }
     boolean anotherTeam = circumstances.shared() == 0 && circumstances.teamsKnown();
     boolean ask =
@@ -117,8 +125,8 @@ final class SharedPatients {
     boolean years = circumstances.years() != Recruitment.Relation.UNKNOWN;
     boolean team =
         years
-            ? circumstances.shared() >= 2 && one.team().agrees(two.team())
-            : one.team().isNearlyTheSame(two.team());
+            ? circumstances.shared() >= 2 && circumstances.teamAgrees()
+            : circumstances.teamIsNearlyTheSame();
     boolean register = holdsTheOther(one, two) || holdsTheOther(two, one);
     return team || register && circumstances.years() == Recruitment.Relation.OVERLAP
         ? Optional.of(Verdict.POSSIBLE)

@@ -54,19 +54,6 @@ record Team(List<Author> people) {
     return Math.min(people.size(), other.people.size());
   }
 
-  /** Two authors in common, or most of a short list: more than a common name may do. */
-  boolean agrees(Team other) {
-    int shared = shared(other);
-    return shared >= 2 && shared >= 0.3 * smaller(other)
-        || shared == 1 && smaller(other) <= 2;
-  }
-
-  /** Three quarters of the shorter list, and three at least. */
-  boolean isNearlyTheSame(Team other) {
-    int shared = shared(other);
-    return shared >= 3 && shared >= 0.75 * smaller(other);
-  }
-
   boolean sameFirst(Team other) {
     return first().isPresent()
         && other.first().isPresent()
