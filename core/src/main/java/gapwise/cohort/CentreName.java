@@ -118,12 +118,9 @@ record CentreName(
   Relation to(CentreName other) {
     boolean kindsFit = kinds.containsAll(other.kinds) || other.kinds.containsAll(kinds);
     if (words.equals(other.words)) {
-      return kinds.equals(other.kinds)
-          ? Relation.SAME
-          : kindsFit ? Relation.LIKE : Relation.TOWN;
+      return kinds.equals(other.kinds) ? Relation.SAME : kindsFit ? Relation.LIKE : Relation.TOWN;
     }
-    boolean townsApart =
-        !town.isEmpty() && !other.town.isEmpty() && !nearlyAmong(town, other.town);
+    boolean townsApart = !town.isEmpty() && !other.town.isEmpty() && !nearlyAmong(town, other.town);
     if (townsApart) {
       return Relation.DIFFERENT;
     }
@@ -143,9 +140,7 @@ record CentreName(
     if (oneLeavesTownOut || oneNameLonger || initials(this, other) || initials(other, this)) {
       return Relation.LIKE;
     }
-    return words.stream().anyMatch(other.words::contains)
-        ? Relation.TOWN
-        : Relation.DIFFERENT;
+    return words.stream().anyMatch(other.words::contains) ? Relation.TOWN : Relation.DIFFERENT;
   }
 
   /** Whether one is written by the first letters of the words of the other, such as "UHX". */
@@ -209,9 +204,7 @@ record CentreName(
       List<String> means = Arrays.asList(meaning.split("[+]"));
       for (String word : lines.getProperty(meaning, "").strip().split("\\s+")) {
         meanings.merge(
-            folded(word),
-            means,
-            (a, b) -> Stream.concat(a.stream(), b.stream()).toList());
+            folded(word), means, (a, b) -> Stream.concat(a.stream(), b.stream()).toList());
       }
     }
     return meanings;

@@ -130,14 +130,11 @@ final class Circumstances {
   boolean oneFitsIntoTheOther() {
     return one.groups().stream()
         .anyMatch(
-            a ->
-                two.groups().stream()
-                    .anyMatch(b -> a.method().equals(b.method()) && fits(a, b)));
+            a -> two.groups().stream().anyMatch(b -> a.method().equals(b.method()) && fits(a, b)));
   }
 
   private boolean fits(GroupFacts a, GroupFacts b) {
-    return (inside(a, b) || around(a, b))
-        && a.numbers().commonCounts(b.numbers()) >= LEAST_COUNTS;
+    return (inside(a, b) || around(a, b)) && a.numbers().commonCounts(b.numbers()) >= LEAST_COUNTS;
   }
 
   private boolean inside(GroupFacts a, GroupFacts b) {
@@ -270,8 +267,7 @@ final class Circumstances {
             .filter(own -> two.groups().stream().anyMatch(g -> g.method().equals(own)))
             .findFirst()
             .orElseThrow();
-    String name =
-        Method.vocabulary().find(code).map(Method::shortLabel).orElse(code);
+    String name = Method.vocabulary().find(code).map(Method::shortLabel).orElse(code);
     return Sign.agrees(Fact.METHOD, say("cohort.method-same", Map.of("method", name)));
   }
 }

@@ -20,7 +20,8 @@ public final class DecisionJson {
           .addModule(new Jdk8Module())
           .serializationInclusion(JsonInclude.Include.NON_EMPTY)
           .withConfigOverride(
-              SortedMap.class, map -> map.setSetterInfo(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY)))
+              SortedMap.class,
+              map -> map.setSetterInfo(JsonSetter.Value.forValueNulls(Nulls.AS_EMPTY)))
           .disable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
           .build();
 

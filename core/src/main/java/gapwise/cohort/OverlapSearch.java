@@ -72,7 +72,10 @@ public final class OverlapSearch {
     Overlaps all = find();
     CohortLinks links = CohortLinks.of(decisions);
     return new Overlaps(
-        all.proposals().stream().flatMap(one -> links.leftToAsk(one).stream()).sorted(ORDER).toList(),
+        all.proposals().stream()
+            .flatMap(one -> links.leftToAsk(one).stream())
+            .sorted(ORDER)
+            .toList(),
         all.tooCommon());
   }
 

@@ -19,10 +19,38 @@ final class PartBeside {
   /** Words by which a label restricts a group to some. Common practice, no source. */
   private static final Set<String> RESTRICTING =
       Set.of(
-          "only", "subset", "subgroup", "subsample", "thereof", "infected", "septic", "aseptic",
-          "uninfected", "tibia", "tibial", "tibias", "femur", "femoral", "femurs", "shin", "thigh",
-          "children", "adults", "men", "women", "male", "female", "smokers", "over", "under",
-          "above", "below", "long", "large", "open", "followed");
+          "only",
+          "subset",
+          "subgroup",
+          "subsample",
+          "thereof",
+          "infected",
+          "septic",
+          "aseptic",
+          "uninfected",
+          "tibia",
+          "tibial",
+          "tibias",
+          "femur",
+          "femoral",
+          "femurs",
+          "shin",
+          "thigh",
+          "children",
+          "adults",
+          "men",
+          "women",
+          "male",
+          "female",
+          "smokers",
+          "over",
+          "under",
+          "above",
+          "below",
+          "long",
+          "large",
+          "open",
+          "followed");
 
   private PartBeside() {}
 

@@ -52,9 +52,7 @@ final class PrintedTwice {
             || soon && (team || sameFirst || authorsUnknown)
             || samePlace();
     TitleLikeness.Kind titles =
-        ask
-            ? titles(one.print().titles(), two.print().titles())
-            : TitleLikeness.Kind.DIFFERENT;
+        ask ? titles(one.print().titles(), two.print().titles()) : TitleLikeness.Kind.DIFFERENT;
     titlesEqual = titles.isOneTitle();
     titlesAlike = titlesEqual || titles.isPart();
     asked = ask;

@@ -24,9 +24,7 @@ public record Proposal(
     Objects.requireNonNull(verdict, "verdict");
     Objects.requireNonNull(strength, "strength");
     signs =
-        signs.stream()
-            .sorted((one, other) -> one.bearing().compareTo(other.bearing()))
-            .toList();
+        signs.stream().sorted((one, other) -> one.bearing().compareTo(other.bearing())).toList();
     Objects.requireNonNull(stoodOn, "stoodOn");
     if (first.compareTo(second) >= 0) {
       throw new IllegalArgumentException(first + " must come before " + second);

@@ -18,7 +18,9 @@ record Recruitment(
     boolean given, int earliestStart, int latestStart, int earliestEnd, int latestEnd) {
   private static final int EVER = 2300 * 12;
 
-  /** Papers that do not give their years tell of patients of so many years back at most; assumed. */
+  /**
+   * Papers that do not give their years tell of patients of so many years back at most; assumed.
+   */
   private static final int YEARS_BEFORE_PRINT = 15;
 
   /** How two spans lie to each other. */
@@ -53,8 +55,7 @@ record Recruitment(
     int start = Math.max(latestStart, other.latestStart);
     int end = Math.min(earliestEnd, other.earliestEnd);
     boolean byPrintedYears =
-        Math.max(earliestStart, other.earliestStart) + 11
-            <= Math.min(latestEnd, other.latestEnd);
+        Math.max(earliestStart, other.earliestStart) + 11 <= Math.min(latestEnd, other.latestEnd);
     return start < end || byPrintedYears ? Relation.OVERLAP : Relation.TOUCH;
   }
 

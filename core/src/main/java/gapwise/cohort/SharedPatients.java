@@ -64,8 +64,7 @@ final class SharedPatients {
         Sign.agrees(
             Fact.REGISTER_NUMBER, say("cohort.register-number", Map.of("number", number.get()))));
     signs.addAll(circumstances.signs());
-    boolean fits =
-        circumstances.fit() && circumstances.years() == Recruitment.Relation.OVERLAP;
+    boolean fits = circumstances.fit() && circumstances.years() == Recruitment.Relation.OVERLAP;
     return Optional.of(
         new Found(
             fits ? Verdict.OVERLAPPING : Verdict.POSSIBLE,

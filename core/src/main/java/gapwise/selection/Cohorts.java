@@ -86,8 +86,7 @@ final class Cohorts {
                 reasons.put(
                     id,
                     new Reason.OverlapSuspected(
-                        stays.citation().label(),
-                        links.suspectedWith(id).contains(stays.id()))));
+                        stays.citation().label(), links.suspectedWith(id).contains(stays.id()))));
     return reasons;
   }
 
@@ -107,8 +106,7 @@ final class Cohorts {
                 .map(named -> named.equals(link.one()))
                 .orElse(patients(first) >= patients(second));
         String stays = (firstStays ? first : second).get(0).label();
-        Reason reason =
-            new Reason.OverlappingCohort(stays, link.counted().isPresent());
+        Reason reason = new Reason.OverlappingCohort(stays, link.counted().isPresent());
         (firstStays ? second : first).forEach(row -> givingWay.put(row, reason));
       }
     }
@@ -154,8 +152,7 @@ final class Cohorts {
         study.id(),
         new Standing(
             study, named.contains(study.id()), row.speaksOf().orElse(0), followUpMonths(study)),
-        (a, b) ->
-            new Standing(study, a.named(), a.patients() + b.patients(), a.followUpMonths()));
+        (a, b) -> new Standing(study, a.named(), a.patients() + b.patients(), a.followUpMonths()));
     join(study(study.id()), study(study.id()));
     study.cohort().ifPresent(name -> join(study(study.id()), cohort(name)));
     study.sameStudyAs().forEach(other -> join(study(study.id()), study(other)));

@@ -11,8 +11,9 @@ import java.util.HexFormat;
 import java.util.TreeMap;
 
 /**
- * A hash over the content of the records read, and what persons settled of them. The content and not the version number is taken, so
- * that a copy of the evidence base that was imported afresh gives the same value.
+ * A hash over the content of the records read, and what persons settled of them. The content and
+ * not the version number is taken, so that a copy of the evidence base that was imported afresh
+ * gives the same value.
  */
 final class DataHash {
   private final MessageDigest digest;

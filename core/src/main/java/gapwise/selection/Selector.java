@@ -241,8 +241,7 @@ public final class Selector {
       Question question, List<SelectedRow> rows, List<LeftOut> leftOut) {
     List<CohortLinks.Link> counted = links.counted(question.outcome().code());
     Map<SelectedRow, Reason> groups = Cohorts.groupsGivingWay(rows, counted);
-    List<SelectedRow> once =
-        without(row -> Optional.ofNullable(groups.get(row)), rows, leftOut);
+    List<SelectedRow> once = without(row -> Optional.ofNullable(groups.get(row)), rows, leftOut);
     Map<String, Reason> studies = Cohorts.givingWay(once, counted);
     List<SelectedRow> kept =
         without(row -> Optional.ofNullable(studies.get(row.study().id())), once, leftOut);

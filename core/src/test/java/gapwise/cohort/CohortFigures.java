@@ -43,7 +43,10 @@ final class CohortFigures {
   }
 
   private void count(InventedCohorts.Planted pair, Optional<Proposal> proposal) {
-    int[] counts = kinds.computeIfAbsent(pair.truth().map(Verdict::word).orElse("separate") + ": " + pair.kind(), kind -> new int[4]);
+    int[] counts =
+        kinds.computeIfAbsent(
+            pair.truth().map(Verdict::word).orElse("separate") + ": " + pair.kind(),
+            kind -> new int[4]);
     counts[0]++;
     if (pair.truth().isEmpty()) {
       proposal.ifPresent(one -> alarm(one, pair.kind()));
@@ -76,7 +79,10 @@ final class CohortFigures {
   public static void main(String[] arguments) {
     long seed = arguments.length > 0 ? Long.parseLong(arguments[0]) : 7;
     double smallest = 0;
-    for (int size : arguments.length > 1 ? new int[] {160, Integer.parseInt(arguments[1])} : new int[] {160, 5_000, 20_000}) {
+    for (int size :
+        arguments.length > 1
+            ? new int[] {160, Integer.parseInt(arguments[1])}
+            : new int[] {160, 5_000, 20_000}) {
       InventedCohorts base = InventedCohorts.of(seed, 3, size);
       List<Proposal> proposals = List.of();
       double seconds = Double.MAX_VALUE;
@@ -93,9 +99,19 @@ final class CohortFigures {
       System.out.printf(
           Locale.ROOT,
           "%d studies: %d of %d planted pairs found, %d with the right word; %d false alarms, %d doubts; %.2f s, for each study %.2f times that of the smallest%n",
-          base.studies.size(), figures.found, figures.planted, figures.exactly,
-          figures.falseAlarms.size(), figures.doubts, seconds, each / smallest);
-      figures.kinds.forEach((kind, n) -> System.out.printf("  %-50s planted %2d right %2d missed %2d proposed all the same %2d%n", kind, n[0], n[1], n[2], n[3]));
+          base.studies.size(),
+          figures.found,
+          figures.planted,
+          figures.exactly,
+          figures.falseAlarms.size(),
+          figures.doubts,
+          seconds,
+          each / smallest);
+      figures.kinds.forEach(
+          (kind, n) ->
+              System.out.printf(
+                  "  %-50s planted %2d right %2d missed %2d proposed all the same %2d%n",
+                  kind, n[0], n[1], n[2], n[3]));
       figures.missed.forEach(line -> System.out.println("  missed " + line));
       figures.otherwise.forEach(line -> System.out.println("  otherwise " + line));
       figures.falseAlarms.stream().limit(12).forEach(line -> System.out.println("  false " + line));

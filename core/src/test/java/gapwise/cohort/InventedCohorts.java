@@ -20,14 +20,27 @@ import java.util.stream.Stream;
 final class InventedCohorts {
   private static final List<String> METHODS =
       List.of(
-          "bone-transport", "internal-bone-transport", "acute-shortening-lengthening",
-          "induced-membrane", "vascularised-bone-flap", "autograft", "allograft", "printed-scaffold");
+          "bone-transport",
+          "internal-bone-transport",
+          "acute-shortening-lengthening",
+          "induced-membrane",
+          "vascularised-bone-flap",
+          "autograft",
+          "allograft",
+          "printed-scaffold");
   private static final String[] OPENINGS = {
-    "Outcomes of", "Our experience with", "A review of patients treated by", "Complications after",
-    "Function following", "Reconstruction by"
+    "Outcomes of",
+    "Our experience with",
+    "A review of patients treated by",
+    "Complications after",
+    "Function following",
+    "Reconstruction by"
   };
   private static final String[] MATTERS = {
-    "traumatic loss of bone", "large gaps of the lower limb", "segmental defects", "missing bone after injury"
+    "traumatic loss of bone",
+    "large gaps of the lower limb",
+    "segmental defects",
+    "missing bone after injury"
   };
 
   /** A planted pair and what is true of it; empty for two that only look alike. */
@@ -69,13 +82,22 @@ final class InventedCohorts {
     List<Patient> all = drawn(50, 2003, 2012);
     Study paper = paper(h, 0, all.subList(0, 24), 2014).study();
     add(paper);
-    String title = random.nextBoolean() ? paper.citation().title().toUpperCase() : paper.citation().title().replaceFirst(": .*", "");
+    String title =
+        random.nextBoolean()
+            ? paper.citation().title().toUpperCase()
+            : paper.citation().title().replaceFirst(": .*", "");
     Study copy = InventedPaper.copied(paper, nextId(), title, random.nextBoolean());
     pair(paper, add(copy), Verdict.SAME_PAPER, "two ids");
 
     Hospital translated = hospital();
     Study own = add(paper(translated, 1, drawn(28, 2001, 2009), 2011).study());
-    pair(own, add(InventedPaper.copied(own, nextId(), "Una serie inventata di " + number + " arti", true)), Verdict.SAME_PAPER, "title in another language");
+    pair(
+        own,
+        add(
+            InventedPaper.copied(
+                own, nextId(), "Una serie inventata di " + number + " arti", true)),
+        Verdict.SAME_PAPER,
+        "title in another language");
 
     InventedPaper talk = paper(hospital(), 2, drawn(30, 2005, 2010), 2011);
     Hospital meeting = hospitals.get(hospitals.size() - 1);
@@ -87,22 +109,47 @@ final class InventedCohorts {
     pair(add(talk.study()), add(full.study()), Verdict.OVERLAPPING, "abstract, then article");
 
     overlap("earlier and longer", 3, people -> people.subList(0, 25), people -> people);
-    overlap("only the infected", 3, people -> people, people -> people.stream().filter(Patient::infected).toList());
-    overlap("only long gaps", 4, people -> people, people -> people.stream().filter(p -> p.gap() > 6).toList());
-    overlap("two choices among one cohort", 5, people -> InventedPaper.some(people, 30, random), people -> InventedPaper.some(people, 28, random));
+    overlap(
+        "only the infected",
+        3,
+        people -> people,
+        people -> people.stream().filter(Patient::infected).toList());
+    overlap(
+        "only long gaps",
+        4,
+        people -> people,
+        people -> people.stream().filter(p -> p.gap() > 6).toList());
+    overlap(
+        "two choices among one cohort",
+        5,
+        people -> InventedPaper.some(people, 30, random),
+        people -> InventedPaper.some(people, 28, random));
 
     Hospital compared = hospital();
     List<Patient> arm = drawn(26, 2004, 2011);
     Study series = add(paper(compared, 4, arm, 2012).study());
-    Study both = add(paper(compared, 4, arm, 2015).treated(METHODS.get(7), "printed", drawn(22, 2006, 2012)).study());
+    Study both =
+        add(
+            paper(compared, 4, arm, 2015)
+                .treated(METHODS.get(7), "printed", drawn(22, 2006, 2012))
+                .study());
     pair(series, both, Verdict.OVERLAPPING, "one arm of a comparison");
 
     Hospital east = hospital();
     Hospital west = hospital(town(), east.country());
     List<Patient> ofEast = drawn(24, 2002, 2008);
-    InventedPaper joint = paper(east, 0, Stream.concat(ofEast.stream(), drawn(25, 2002, 2008).stream()).toList(), 2012);
+    InventedPaper joint =
+        paper(
+            east, 0, Stream.concat(ofEast.stream(), drawn(25, 2002, 2008).stream()).toList(), 2012);
     joint.hospitals = List.of(InventedNames.otherwise(east.name(), random), west.name());
-    joint.authors = Stream.of(west.staff().get(0), east.staff().get(1), west.staff().get(2), east.staff().get(3), east.staff().get(0)).toList();
+    joint.authors =
+        Stream.of(
+                west.staff().get(0),
+                east.staff().get(1),
+                west.staff().get(2),
+                east.staff().get(3),
+                east.staff().get(0))
+            .toList();
     InventedPaper alone = paper(east, 0, ofEast, 2010);
     alone.authors = List.of(east.staff().get(0), east.staff().get(1), east.staff().get(5));
     Study jointly = add(joint.study());
@@ -121,13 +168,26 @@ final class InventedCohorts {
     many.treated(METHODS.get(3), "membrane", table);
     many.hospitals = List.of();
     many.authors = names.people(4);
-    pair(add(few.study()), add(many.study()), Verdict.OVERLAPPING, "rows of patients, other authors");
+    pair(
+        add(few.study()),
+        add(many.study()),
+        Verdict.OVERLAPPING,
+        "rows of patients, other authors");
 
     Hospital inside = hospital();
     List<Patient> whole = drawn(34, 2001, 2009);
     List<Patient> shins = whole.stream().filter(Patient::tibia).toList();
-    Study divided = add(paper(inside, 5, whole, 2012).treated(METHODS.get(5), "grafted, tibia only", shins).study());
-    planted.add(new Planted(divided.id() + "/A", divided.id() + "/B", Optional.of(Verdict.PART), "part beside whole"));
+    Study divided =
+        add(
+            paper(inside, 5, whole, 2012)
+                .treated(METHODS.get(5), "grafted, tibia only", shins)
+                .study());
+    planted.add(
+        new Planted(
+            divided.id() + "/A",
+            divided.id() + "/B",
+            Optional.of(Verdict.PART),
+            "part beside whole"));
 
     possible();
     separate();
@@ -142,7 +202,11 @@ final class InventedCohorts {
     List<Patient> all = drawn(48, 2002, 2010);
     InventedPaper second = paper(h, method, two.of(all), 2014);
     second.hospitals = List.of(InventedNames.otherwise(h.name(), random));
-    pair(add(paper(h, method, one.of(all), 2011).study()), add(second.study()), Verdict.OVERLAPPING, kind);
+    pair(
+        add(paper(h, method, one.of(all), 2011).study()),
+        add(second.study()),
+        Verdict.OVERLAPPING,
+        kind);
   }
 
   private void possible() {
@@ -152,7 +216,10 @@ final class InventedCohorts {
     unnamed.hospitals = List.of();
     unnamed.authors = paper(h, 5, all, 2015).authors;
     InventedPaper named = paper(h, 5, all.subList(20, 50), 2013);
-    named.authors = Stream.concat(unnamed.authors.stream().skip(1), h.staff().stream().limit(1)).distinct().toList();
+    named.authors =
+        Stream.concat(unnamed.authors.stream().skip(1), h.staff().stream().limit(1))
+            .distinct()
+            .toList();
     pair(add(unnamed.study()), add(named.study()), Verdict.POSSIBLE, "no hospital named");
 
     Hospital undated = hospital();
@@ -165,29 +232,68 @@ final class InventedCohorts {
     Hospital member = hospital();
     InventedPaper register = paper(member, 7, drawn(140, 2001, 2012), 2016);
     register.authors = names.people(5);
-    register.hospitals = Stream.concat(Stream.of(member.name()), Stream.generate(() -> hospital(town(), member.country()).name()).limit(5)).toList();
-    pair(add(register.study()), add(paper(member, 7, drawn(25, 2003, 2009), 2012).study()), Verdict.POSSIBLE, "register that names the hospital");
+    register.hospitals =
+        Stream.concat(
+                Stream.of(member.name()),
+                Stream.generate(() -> hospital(town(), member.country()).name()).limit(5))
+            .toList();
+    pair(
+        add(register.study()),
+        add(paper(member, 7, drawn(25, 2003, 2009), 2012).study()),
+        Verdict.POSSIBLE,
+        "register that names the hospital");
   }
 
   private void separate() {
     Hospital h = hospital();
-    apart(paper(h, 0, drawn(60, 2004, 2011).stream().filter(Patient::tibia).toList(), 2013), paper(h, 0, drawn(70, 2004, 2011).stream().filter(p -> !p.tibia()).toList(), 2014), "other bone");
+    apart(
+        paper(h, 0, drawn(60, 2004, 2011).stream().filter(Patient::tibia).toList(), 2013),
+        paper(h, 0, drawn(70, 2004, 2011).stream().filter(p -> !p.tibia()).toList(), 2014),
+        "other bone");
     Hospital young = hospital();
-    List<Patient> children = Stream.generate(() -> Patient.drawn(random, 2003 * 12, 2010 * 12, true)).limit(20).toList();
-    apart(paper(young, 1, children, 2012), paper(young, 1, drawn(25, 2003, 2010), 2012), "children and adults");
+    List<Patient> children =
+        Stream.generate(() -> Patient.drawn(random, 2003 * 12, 2010 * 12, true)).limit(20).toList();
+    apart(
+        paper(young, 1, children, 2012),
+        paper(young, 1, drawn(25, 2003, 2010), 2012),
+        "children and adults");
     Hospital clean = hospital();
-    apart(paper(clean, 3, drawn(50, 2003, 2010).stream().filter(Patient::infected).toList(), 2012), paper(clean, 3, drawn(50, 2003, 2010).stream().filter(p -> !p.infected()).toList(), 2013), "infected and not");
+    apart(
+        paper(clean, 3, drawn(50, 2003, 2010).stream().filter(Patient::infected).toList(), 2012),
+        paper(clean, 3, drawn(50, 2003, 2010).stream().filter(p -> !p.infected()).toList(), 2013),
+        "infected and not");
     Hospital other = hospital();
-    apart(paper(other, 4, drawn(22, 2003, 2009), 2011), paper(other, 6, drawn(26, 2003, 2009), 2012), "other method");
+    apart(
+        paper(other, 4, drawn(22, 2003, 2009), 2011),
+        paper(other, 6, drawn(26, 2003, 2009), 2012),
+        "other method");
     Hospital later = hospital();
-    apart(paper(later, 2, drawn(22, 1996, 2002), 2004), paper(later, 2, drawn(26, 2005, 2011), 2014), "years apart");
+    apart(
+        paper(later, 2, drawn(22, 1996, 2002), 2004),
+        paper(later, 2, drawn(26, 2005, 2011), 2014),
+        "years apart");
     Hospital home = hospital();
-    Hospital neighbour = new Hospital("Saint Orbina Clinic, " + home.town(), home.town(), home.country(), names.people(10));
-    apart(paper(home, 5, drawn(22, 2003, 2009), 2011), paper(neighbour, 5, drawn(24, 2003, 2009), 2011), "two hospitals of one town");
+    Hospital neighbour =
+        new Hospital(
+            "Saint Orbina Clinic, " + home.town(), home.town(), home.country(), names.people(10));
+    apart(
+        paper(home, 5, drawn(22, 2003, 2009), 2011),
+        paper(neighbour, 5, drawn(24, 2003, 2009), 2011),
+        "two hospitals of one town");
     String there = town();
-    Hospital saint = new Hospital("Hospital of the Three Kings, " + town(), home.town(), home.country(), names.people(10));
-    Hospital namesake = new Hospital("Hospital of the Three Kings, " + there, there, home.country(), names.people(10));
-    apart(paper(saint, 6, drawn(22, 2003, 2009), 2011), paper(namesake, 6, drawn(24, 2003, 2009), 2012), "one name in two towns");
+    Hospital saint =
+        new Hospital(
+            "Hospital of the Three Kings, " + town(),
+            home.town(),
+            home.country(),
+            names.people(10));
+    Hospital namesake =
+        new Hospital(
+            "Hospital of the Three Kings, " + there, there, home.country(), names.people(10));
+    apart(
+        paper(saint, 6, drawn(22, 2003, 2009), 2011),
+        paper(namesake, 6, drawn(24, 2003, 2009), 2012),
+        "one name in two towns");
     InventedPaper mine = paper(hospital(), 7, drawn(20, 2005, 2010), 2012);
     InventedPaper yours = paper(hospital(), 7, drawn(20, 2005, 2010), 2013);
     yours.authors = Stream.concat(mine.authors.stream().limit(1), yours.authors.stream()).toList();
@@ -241,19 +347,29 @@ final class InventedCohorts {
   }
 
   private List<Patient> drawn(int count, int fromYear, int toYear) {
-    return Stream.generate(() -> Patient.drawn(random, fromYear * 12, toYear * 12 + 11, false)).limit(count).toList();
+    return Stream.generate(() -> Patient.drawn(random, fromYear * 12, toYear * 12 + 11, false))
+        .limit(count)
+        .toList();
   }
 
   private InventedPaper paper(Hospital h, int method, List<Patient> patients, int year) {
     InventedPaper paper = new InventedPaper(nextId(), random);
     String matter = MATTERS[random.nextInt(MATTERS.length)];
     String words = METHODS.get(method).replace('-', ' ');
-    paper.title = OPENINGS[random.nextInt(OPENINGS.length)] + " " + words + " in " + matter + (random.nextBoolean() ? ": a series of " + patients.size() : "");
+    paper.title =
+        OPENINGS[random.nextInt(OPENINGS.length)]
+            + " "
+            + words
+            + " in "
+            + matter
+            + (random.nextBoolean() ? ": a series of " + patients.size() : "");
     List<String> staff = new ArrayList<>(h.staff());
     Collections.shuffle(staff, random);
     // The head of the department signs every paper.
     staff.remove(h.staff().get(0));
-    paper.authors = Stream.concat(staff.stream().limit(3 + random.nextInt(3)), Stream.of(h.staff().get(0))).toList();
+    paper.authors =
+        Stream.concat(staff.stream().limit(3 + random.nextInt(3)), Stream.of(h.staff().get(0)))
+            .toList();
     paper.hospitals = List.of(h.name());
     paper.country = h.country();
     paper.year = year;

@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Random;
 import java.util.Set;
 
-/** Names of people, towns and hospitals put together from syllables; nobody and nothing bears them. */
+/**
+ * Names of people, towns and hospitals put together from syllables; nobody and nothing bears them.
+ */
 final class InventedNames {
   private static final String[] STARTS = {
-    "Ba", "Ce", "Dro", "Ey", "Fi", "Gu", "Hø", "Ia", "Jö", "Kre", "Lu", "Mä", "Nu", "O", "Pla", "Qui",
-    "Ré", "Sku", "Tü", "Ul", "Vé", "Wo", "Xa", "Yo", "Zi", "Bru", "Chla", "Dwa", "Å", "Pho"
+    "Ba", "Ce", "Dro", "Ey", "Fi", "Gu", "Hø", "Ia", "Jö", "Kre", "Lu", "Mä", "Nu", "O", "Pla",
+    "Qui", "Ré", "Sku", "Tü", "Ul", "Vé", "Wo", "Xa", "Yo", "Zi", "Bru", "Chla", "Dwa", "Å", "Pho"
   };
   private static final String[] MIDDLES = {
     "ba", "ckle", "dda", "ffi", "gno", "lo", "mme", "nke", "ppa", "rre", "sto", "tu", "vva", "ze"
@@ -21,7 +23,9 @@ final class InventedNames {
   private static final String[] TOWNS = {
     "ham", "ville", "stad", "burgh", "møre", "dorp", "minster", "grad", "field", "haven", "bruck"
   };
-  private static final String[] PATRONS = {"Ola", "Petronius", "Wilfa", "Ambert", "Idona", "Urbald"};
+  private static final String[] PATRONS = {
+    "Ola", "Petronius", "Wilfa", "Ambert", "Idona", "Urbald"
+  };
 
   private final Random random;
   private final Set<String> used = new HashSet<>();
@@ -55,9 +59,15 @@ final class InventedNames {
   static String otherwise(String hospital, Random random) {
     String other =
         hospital
-            .replaceFirst("^University Hospital of (.+)$", random.nextBoolean() ? "$1 University Hospital" : "Univ. Hosp. $1")
-            .replaceFirst("^(\\S+) General Hospital$", random.nextBoolean() ? "General Hospital of $1" : "$1 Gen. Hosp.")
-            .replaceFirst("^Saint (\\S+) Hospital, (.+)$", random.nextBoolean() ? "St. $1's Hospital $2" : "St $1 Hosp, $2")
+            .replaceFirst(
+                "^University Hospital of (.+)$",
+                random.nextBoolean() ? "$1 University Hospital" : "Univ. Hosp. $1")
+            .replaceFirst(
+                "^(\\S+) General Hospital$",
+                random.nextBoolean() ? "General Hospital of $1" : "$1 Gen. Hosp.")
+            .replaceFirst(
+                "^Saint (\\S+) Hospital, (.+)$",
+                random.nextBoolean() ? "St. $1's Hospital $2" : "St $1 Hosp, $2")
             .replaceFirst("^Department of Orthopaedics, (.+) Trauma Centre$", "Trauma Center $1")
             .replaceFirst("^Institute of Limb Surgery, (.+)$", "Inst. of Limb Surgery $1");
     return random.nextInt(4) == 0 ? other.replace("ø", "oe").replace("ö", "oe") : other;

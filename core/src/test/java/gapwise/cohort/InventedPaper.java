@@ -39,13 +39,21 @@ import java.util.stream.IntStream;
 final class InventedPaper {
   /** An invented patient of one hospital, treated by one method in one month. */
   record Patient(
-      int month, int age, boolean male, boolean tibia, boolean infected, double gap, boolean united,
+      int month,
+      int age,
+      boolean male,
+      boolean tibia,
+      boolean infected,
+      double gap,
+      boolean united,
       double monthsToUnion) {
 
     static Patient drawn(Random random, int fromMonth, int toMonth, boolean child) {
       return new Patient(
           fromMonth + random.nextInt(toMonth - fromMonth + 1),
-          child ? 4 + random.nextInt(11) : (int) Math.max(17, Math.min(78, 39 + 13 * random.nextGaussian())),
+          child
+              ? 4 + random.nextInt(11)
+              : (int) Math.max(17, Math.min(78, 39 + 13 * random.nextGaussian())),
           random.nextInt(10) < 8,
           random.nextInt(10) < 7,
           random.nextInt(10) < 5,
@@ -91,9 +99,11 @@ final class InventedPaper {
             .infected(EventCount.of(count(patients, Patient::infected), n))
             .bones(bones(patients))
             .defect(DefectLength.of(summary(Unit.CENTIMETRES, patients, Patient::gap)))
-            .followUp(QuantitySummary.with(Unit.MONTHS).mean(20 + random.nextInt(300) / 10.0).build())
+            .followUp(
+                QuantitySummary.with(Unit.MONTHS).mean(20 + random.nextInt(300) / 10.0).build())
             .build();
-    arms.add(Arm.with(armId, MethodUsed.of(Method.of(method))).label(label).baseline(baseline).build());
+    arms.add(
+        Arm.with(armId, MethodUsed.of(Method.of(method))).label(label).baseline(baseline).build());
     outcomes.add(
         OutcomeReport.with(
                 new Scope.OneArm(armId),
@@ -109,7 +119,8 @@ final class InventedPaper {
   private PatientRow row(String armId, Patient patient) {
     TreeMap<String, PatientOutcome> outcomes = new TreeMap<>();
     if (patient.united()) {
-      outcomes.put("time-to-union", new PatientOutcome.Measured(patient.monthsToUnion(), Unit.MONTHS));
+      outcomes.put(
+          "time-to-union", new PatientOutcome.Measured(patient.monthsToUnion(), Unit.MONTHS));
     }
     return PatientRow.with("case-" + patientRows.size(), armId)
         .ageYears(patient.age())
@@ -157,7 +168,8 @@ final class InventedPaper {
   /** The same words a second time under another id, as another search may bring them. */
   static Study copied(Study study, String id, String title, boolean initialsLost) {
     Citation print = study.citation();
-    String authors = print.authors().orElseThrow().replace("ø", "oe").replace("ö", "oe").replace("ü", "ue");
+    String authors =
+        print.authors().orElseThrow().replace("ø", "oe").replace("ö", "oe").replace("ü", "ue");
     Citation.Builder citation =
         Citation.with(title)
             .authors(initialsLost ? authors.replaceAll("( \\p{Lu})\\p{Lu}", "$1") : authors)
@@ -179,7 +191,8 @@ final class InventedPaper {
   }
 
   private static PartialDate date(int month, boolean months) {
-    return new PartialDate(month / 12, months ? OptionalInt.of(1 + month % 12) : OptionalInt.empty());
+    return new PartialDate(
+        month / 12, months ? OptionalInt.of(1 + month % 12) : OptionalInt.empty());
   }
 
   private static int count(List<Patient> patients, Predicate<Patient> which) {
@@ -198,13 +211,19 @@ final class InventedPaper {
     return bones;
   }
 
-  private QuantitySummary summary(Unit unit, List<Patient> patients, ToDoubleFunction<Patient> value) {
+  private QuantitySummary summary(
+      Unit unit, List<Patient> patients, ToDoubleFunction<Patient> value) {
     double[] sorted = patients.stream().mapToDouble(value).sorted().toArray();
-    double mean = IntStream.range(0, sorted.length).mapToDouble(i -> sorted[i]).average().orElseThrow();
-    double squares = IntStream.range(0, sorted.length).mapToDouble(i -> (sorted[i] - mean) * (sorted[i] - mean)).sum();
+    double mean =
+        IntStream.range(0, sorted.length).mapToDouble(i -> sorted[i]).average().orElseThrow();
+    double squares =
+        IntStream.range(0, sorted.length)
+            .mapToDouble(i -> (sorted[i] - mean) * (sorted[i] - mean))
+            .sum();
     QuantitySummaryBuilder summary = QuantitySummary.with(unit).mean(Math.round(10 * mean) / 10.0);
     if (random.nextInt(3) > 0) {
-      summary.standardDeviation(Math.round(10 * Math.sqrt(squares / Math.max(1, sorted.length - 1))) / 10.0);
+      summary.standardDeviation(
+          Math.round(10 * Math.sqrt(squares / Math.max(1, sorted.length - 1))) / 10.0);
     }
     // A mean that is rounded must not pass the ends.
     if (random.nextInt(3) > 0 && sorted[0] + 0.1 < mean && mean < sorted[sorted.length - 1] - 0.1) {

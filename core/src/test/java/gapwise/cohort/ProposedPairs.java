@@ -21,7 +21,8 @@ final class ProposedPairs {
     for (Proposal one : cohorts.find().proposals()) {
       System.out.println(one.first() + "," + one.second() + "," + one.verdict().word());
       if (arguments.length > 1) {
-        one.signs().forEach(sign -> System.err.println(one.first() + " " + one.second() + " " + sign));
+        one.signs()
+            .forEach(sign -> System.err.println(one.first() + " " + one.second() + " " + sign));
       }
     }
   }

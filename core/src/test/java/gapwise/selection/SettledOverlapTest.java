@@ -29,7 +29,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What a person settled of shared patients decides which rows are counted. Studies are invented. */
+/**
+ * What a person settled of shared patients decides which rows are counted. Studies are invented.
+ */
 class SettledOverlapTest {
   private static final Outcome UNION = Outcome.of("union");
 
@@ -63,8 +65,7 @@ class SettledOverlapTest {
   void ofStudiesThatAPersonFoundToOverlapEachOutcomeHasItsSupplierAndIsCountedOnce() {
     home.keep(study("a", union(10, 12)), study("b", union(20, 30)), study("c", union(9, 12)));
     CohortDecision decision =
-        settled(
-            "a", "b", CohortDecision.Settled.OVERLAPPING, Map.of(UNION.code(), "a"));
+        settled("a", "b", CohortDecision.Settled.OVERLAPPING, Map.of(UNION.code(), "a"));
     Selection named = home.selector(decision).select(aboutUnion());
     assertEquals(List.of("a", "c"), studies(named));
     assertEquals(List.of("overlapping-cohort"), codes(named));
@@ -105,8 +106,7 @@ class SettledOverlapTest {
   void aGroupThatIsAPartOfAnotherIsCountedOnce() {
     Arm whole = study("a").arms().get(0);
     Arm part = Arm.with("B", whole.method()).label("tibia only").baseline(whole.baseline()).build();
-    OutcomeReport ofPart =
-        OutcomeReport.with(new Scope.OneArm("B"), UNION, value(5, 7)).build();
+    OutcomeReport ofPart = OutcomeReport.with(new Scope.OneArm("B"), UNION, value(5, 7)).build();
     List<OutcomeReport> both = List.of(union(10, 12), ofPart);
     home.keep(study("a").but().arms(List.of(whole, part)).outcomes(both).build());
     assertEquals(2, home.selector().select(aboutUnion()).rows().size());
@@ -146,6 +146,9 @@ class SettledOverlapTest {
   }
 
   private static List<String> noteCodes(Selection selection) {
-    return selection.notes().stream().map(Problem::code).filter(code -> code.startsWith("overlap")).toList();
+    return selection.notes().stream()
+        .map(Problem::code)
+        .filter(code -> code.startsWith("overlap"))
+        .toList();
   }
 }

@@ -295,6 +295,7 @@ class CommandsTest {
         List.of(
             List.of("backup", target, "--home", mistyped),
             List.of("export", target, "--home", mistyped),
+            List.of("overlaps", "--home", mistyped),
             List.of("reindex", "--home", mistyped),
             List.of("run", plan, "--home", mistyped));
     for (List<String> command : commands) {

@@ -58,8 +58,7 @@ final class OnePaperOneCohort implements CollectionRule {
     return OverlapSearch.near(fresh);
   }
 
-  private static void samePaper(
-      Proposal proposal, Member asked, Member other, Findings findings) {
+  private static void samePaper(Proposal proposal, Member asked, Member other, Findings findings) {
     String column =
         proposal.signs(Bearing.AGREES).stream()
             .filter(sign -> sign.fact() == Fact.IDENTIFIER)
