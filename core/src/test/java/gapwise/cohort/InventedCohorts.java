@@ -50,8 +50,8 @@ final class InventedCohorts {
 
   final List<Study> studies = new ArrayList<>();
   final List<Planted> planted = new ArrayList<>();
-  private final Random random;
-  private final InventedNames names;
+  final Random random;
+  final InventedNames names;
   private final List<Hospital> hospitals = new ArrayList<>();
   private final Set<String> taken = new HashSet<>();
   private int number;
@@ -189,8 +189,9 @@ final class InventedCohorts {
             Optional.of(Verdict.PART),
             "part beside whole"));
 
-    possible();
-    separate();
+    InventedLookAlikes others = new InventedLookAlikes(this);
+    others.possible();
+    others.separate();
   }
 
   private interface Choice {
@@ -209,102 +210,6 @@ final class InventedCohorts {
         kind);
   }
 
-  private void possible() {
-    Hospital h = hospital();
-    List<Patient> all = drawn(50, 2003, 2011);
-    InventedPaper unnamed = paper(h, 5, all.subList(0, 30), 2015);
-    unnamed.hospitals = List.of();
-    unnamed.authors = paper(h, 5, all, 2015).authors;
-    InventedPaper named = paper(h, 5, all.subList(20, 50), 2013);
-    named.authors =
-        Stream.concat(unnamed.authors.stream().skip(1), h.staff().stream().limit(1))
-            .distinct()
-            .toList();
-    pair(add(unnamed.study()), add(named.study()), Verdict.POSSIBLE, "no hospital named");
-
-    Hospital undated = hospital();
-    InventedPaper without = paper(undated, 6, drawn(25, 2004, 2009), 2012);
-    without.tellsYears = false;
-    InventedPaper dated = paper(undated, 6, drawn(25, 2004, 2009), 2012);
-    dated.authors = without.authors.subList(0, without.authors.size() - 1);
-    pair(add(without.study()), add(dated.study()), Verdict.POSSIBLE, "no years given");
-
-    Hospital member = hospital();
-    InventedPaper register = paper(member, 7, drawn(140, 2001, 2012), 2016);
-    register.authors = names.people(5);
-    register.hospitals =
-        Stream.concat(
-                Stream.of(member.name()),
-                Stream.generate(() -> hospital(town(), member.country()).name()).limit(5))
-            .toList();
-    pair(
-        add(register.study()),
-        add(paper(member, 7, drawn(25, 2003, 2009), 2012).study()),
-        Verdict.POSSIBLE,
-        "register that names the hospital");
-  }
-
-  private void separate() {
-    Hospital h = hospital();
-    apart(
-        paper(h, 0, drawn(60, 2004, 2011).stream().filter(Patient::tibia).toList(), 2013),
-        paper(h, 0, drawn(70, 2004, 2011).stream().filter(p -> !p.tibia()).toList(), 2014),
-        "other bone");
-    Hospital young = hospital();
-    List<Patient> children =
-        Stream.generate(() -> Patient.drawn(random, 2003 * 12, 2010 * 12, true)).limit(20).toList();
-    apart(
-        paper(young, 1, children, 2012),
-        paper(young, 1, drawn(25, 2003, 2010), 2012),
-        "children and adults");
-    Hospital clean = hospital();
-    apart(
-        paper(clean, 3, drawn(50, 2003, 2010).stream().filter(Patient::infected).toList(), 2012),
-        paper(clean, 3, drawn(50, 2003, 2010).stream().filter(p -> !p.infected()).toList(), 2013),
-        "infected and not");
-    Hospital other = hospital();
-    apart(
-        paper(other, 4, drawn(22, 2003, 2009), 2011),
-        paper(other, 6, drawn(26, 2003, 2009), 2012),
-        "other method");
-    Hospital later = hospital();
-    apart(
-        paper(later, 2, drawn(22, 1996, 2002), 2004),
-        paper(later, 2, drawn(26, 2005, 2011), 2014),
-        "years apart");
-    Hospital home = hospital();
-    Hospital neighbour =
-        new Hospital(
-            "Saint Orbina Clinic, " + home.town(), home.town(), home.country(), names.people(10));
-    apart(
-        paper(home, 5, drawn(22, 2003, 2009), 2011),
-        paper(neighbour, 5, drawn(24, 2003, 2009), 2011),
-        "two hospitals of one town");
-    String there = town();
-    Hospital saint =
-        new Hospital(
-            "Hospital of the Three Kings, " + town(),
-            home.town(),
-            home.country(),
-            names.people(10));
-    Hospital namesake =
-        new Hospital(
-            "Hospital of the Three Kings, " + there, there, home.country(), names.people(10));
-    apart(
-        paper(saint, 6, drawn(22, 2003, 2009), 2011),
-        paper(namesake, 6, drawn(24, 2003, 2009), 2012),
-        "one name in two towns");
-    InventedPaper mine = paper(hospital(), 7, drawn(20, 2005, 2010), 2012);
-    InventedPaper yours = paper(hospital(), 7, drawn(20, 2005, 2010), 2013);
-    yours.authors = Stream.concat(mine.authors.stream().limit(1), yours.authors.stream()).toList();
-    apart(mine, yours, "one name of a first author");
-    Hospital departments = hospital();
-    InventedPaper plastic = paper(departments, 4, drawn(20, 2005, 2010), 2012);
-    InventedPaper trauma = paper(departments, 4, drawn(20, 2005, 2010), 2013);
-    trauma.authors = names.people(5);
-    apart(plastic, trauma, "two departments of one hospital");
-  }
-
   /** A paper that shares no patient with any other. */
   private void stranger() {
     Hospital h = hospitals.get(random.nextInt(hospitals.size()));
@@ -319,40 +224,36 @@ final class InventedCohorts {
     add(paper.study());
   }
 
-  private void apart(InventedPaper one, InventedPaper two, String kind) {
-    planted.add(new Planted(add(one.study()).id(), add(two.study()).id(), Optional.empty(), kind));
-  }
-
-  private void pair(Study a, Study b, Verdict truth, String kind) {
+  void pair(Study a, Study b, Verdict truth, String kind) {
     planted.add(new Planted(a.id(), b.id(), Optional.of(truth), kind));
   }
 
-  private Study add(Study study) {
+  Study add(Study study) {
     studies.add(study);
     return study;
   }
 
-  private String town() {
+  String town() {
     return names.town();
   }
 
-  private Hospital hospital() {
+  Hospital hospital() {
     return hospital(town(), names.town().toLowerCase().substring(0, 3) + "onia");
   }
 
-  private Hospital hospital(String town, String country) {
+  Hospital hospital(String town, String country) {
     Hospital hospital = new Hospital(names.hospital(town), town, country, names.people(10));
     hospitals.add(hospital);
     return hospital;
   }
 
-  private List<Patient> drawn(int count, int fromYear, int toYear) {
+  List<Patient> drawn(int count, int fromYear, int toYear) {
     return Stream.generate(() -> Patient.drawn(random, fromYear * 12, toYear * 12 + 11, false))
         .limit(count)
         .toList();
   }
 
-  private InventedPaper paper(Hospital h, int method, List<Patient> patients, int year) {
+  InventedPaper paper(Hospital h, int method, List<Patient> patients, int year) {
     InventedPaper paper = new InventedPaper(nextId(), random);
     String matter = MATTERS[random.nextInt(MATTERS.length)];
     String words = METHODS.get(method).replace('-', ' ');
