@@ -71,11 +71,11 @@ final class OnePaperOneCohort implements CollectionRule {
         "Study '"
             + other
             + "' may be the same paper. "
-            + reasons(proposal)
+            + known(proposal)
             + " If it is the same paper, keep one. If both report the same patients, name the other"
             + " in same_study_as.",
         other.study(),
-        told(proposal));
+        proposal.signs().get(0).sentence());
   }
 
   private static void samePatients(
@@ -106,6 +106,14 @@ final class OnePaperOneCohort implements CollectionRule {
             + reasons(proposal)
             + " If so, give the results of the part as subgroups of the whole, so that its patients"
             + " count once.");
+  }
+
+  /** What is not given says little of a paper that has an identifier or a title. */
+  private static String known(Proposal proposal) {
+    return proposal.signs().stream()
+        .filter(sign -> sign.bearing() != Bearing.UNKNOWN)
+        .map(Sign::sentence)
+        .collect(Collectors.joining(" "));
   }
 
   private static String reasons(Proposal proposal) {

@@ -41,10 +41,13 @@ public final class OverlapsCommand implements Callable<Integer> {
         tell(pair, out);
       }
     }
+    int pairs = found.proposals().size();
     System.err.println(
-        found.proposals().isEmpty()
+        pairs == 0
             ? "No two studies look like one paper or like the same patients."
-            : found.proposals().size() + " pairs may be one paper or tell of the same patients.");
+            : pairs
+                + (pairs == 1 ? " pair" : " pairs")
+                + " may be one paper or tell of the same patients.");
     if (found.tooCommon() > 0) {
       System.err.println(
           "Some names stand in so many studies that no pair was compared by them alone: "
