@@ -24,14 +24,16 @@ final class InventedLookAlikes {
         Stream.concat(unnamed.authors.stream().skip(1), h.staff().stream().limit(1))
             .distinct()
             .toList();
-    base.pair(base.add(unnamed.study()), base.add(named.study()), Verdict.POSSIBLE, "no hospital named");
+    base.pair(
+        base.add(unnamed.study()), base.add(named.study()), Verdict.POSSIBLE, "no hospital named");
 
     InventedCohorts.Hospital undated = base.hospital();
     InventedPaper without = base.paper(undated, 6, base.drawn(25, 2004, 2009), 2012);
     without.tellsYears = false;
     InventedPaper dated = base.paper(undated, 6, base.drawn(25, 2004, 2009), 2012);
     dated.authors = without.authors.subList(0, without.authors.size() - 1);
-    base.pair(base.add(without.study()), base.add(dated.study()), Verdict.POSSIBLE, "no years given");
+    base.pair(
+        base.add(without.study()), base.add(dated.study()), Verdict.POSSIBLE, "no years given");
 
     InventedCohorts.Hospital member = base.hospital();
     InventedPaper register = base.paper(member, 7, base.drawn(140, 2001, 2012), 2016);
@@ -52,19 +54,27 @@ final class InventedLookAlikes {
     InventedCohorts.Hospital h = base.hospital();
     apart(
         base.paper(h, 0, base.drawn(60, 2004, 2011).stream().filter(Patient::tibia).toList(), 2013),
-        base.paper(h, 0, base.drawn(70, 2004, 2011).stream().filter(p -> !p.tibia()).toList(), 2014),
+        base.paper(
+            h, 0, base.drawn(70, 2004, 2011).stream().filter(p -> !p.tibia()).toList(), 2014),
         "other bone");
     InventedCohorts.Hospital young = base.hospital();
     List<Patient> children =
-        Stream.generate(() -> Patient.drawn(base.random, 2003 * 12, 2010 * 12, true)).limit(20).toList();
+        Stream.generate(() -> Patient.drawn(base.random, 2003 * 12, 2010 * 12, true))
+            .limit(20)
+            .toList();
     apart(
         base.paper(young, 1, children, 2012),
         base.paper(young, 1, base.drawn(25, 2003, 2010), 2012),
         "children and adults");
     InventedCohorts.Hospital clean = base.hospital();
     apart(
-        base.paper(clean, 3, base.drawn(50, 2003, 2010).stream().filter(Patient::infected).toList(), 2012),
-        base.paper(clean, 3, base.drawn(50, 2003, 2010).stream().filter(p -> !p.infected()).toList(), 2013),
+        base.paper(
+            clean, 3, base.drawn(50, 2003, 2010).stream().filter(Patient::infected).toList(), 2012),
+        base.paper(
+            clean,
+            3,
+            base.drawn(50, 2003, 2010).stream().filter(p -> !p.infected()).toList(),
+            2013),
         "infected and not");
     InventedCohorts.Hospital other = base.hospital();
     apart(
@@ -79,7 +89,10 @@ final class InventedLookAlikes {
     InventedCohorts.Hospital home = base.hospital();
     InventedCohorts.Hospital neighbour =
         new InventedCohorts.Hospital(
-            "Saint Orbina Clinic, " + home.town(), home.town(), home.country(), base.names.people(10));
+            "Saint Orbina Clinic, " + home.town(),
+            home.town(),
+            home.country(),
+            base.names.people(10));
     apart(
         base.paper(home, 5, base.drawn(22, 2003, 2009), 2011),
         base.paper(neighbour, 5, base.drawn(24, 2003, 2009), 2011),
@@ -110,6 +123,8 @@ final class InventedLookAlikes {
   }
 
   private void apart(InventedPaper one, InventedPaper two, String kind) {
-    base.planted.add(new InventedCohorts.Planted(base.add(one.study()).id(), base.add(two.study()).id(), Optional.empty(), kind));
+    base.planted.add(
+        new InventedCohorts.Planted(
+            base.add(one.study()).id(), base.add(two.study()).id(), Optional.empty(), kind));
   }
 }
