@@ -50,6 +50,7 @@ class ArchitectureTest {
                   "evidence.check",
                   Set.of(
                       "evidence.rule",
+                      "cohort",
                       "appraisal",
                       "evidence",
                       "evidence.unit",
@@ -111,6 +112,7 @@ class ArchitectureTest {
                   "selection",
                   Set.of(
                       "appraisal",
+                      "cohort",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
@@ -131,11 +133,22 @@ class ArchitectureTest {
                       "evidence.vocabulary",
                       "problem")),
               Map.entry("paper", Set.of("problem")),
+              Map.entry("reference.likeness", Set.of()),
               Map.entry("reference", Set.of("evidence", "problem")),
+              Map.entry("reference.format", Set.of("reference", "evidence", "table", "problem")),
+              Map.entry(
+                  "reference.pair",
+                  Set.of(
+                      "reference",
+                      "reference.format",
+                      "reference.likeness",
+                      "evidence",
+                      "problem")),
               Map.entry(
                   "cohort",
                   Set.of(
                       "reference",
+                      "reference.likeness",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",

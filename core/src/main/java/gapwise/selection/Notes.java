@@ -3,6 +3,7 @@ package gapwise.selection;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.appraisal.StudyRisk;
+import gapwise.cohort.CohortLinks;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.CountedUnit;
@@ -36,6 +37,7 @@ final class Notes {
       Optional<LooseWords> loose,
       Clocks clocks,
       CountForms forms,
+      CohortLinks links,
       List<SelectedRow> rows) {
     List<Problem> notes = new ArrayList<>();
     loose.ifPresent(words -> notes.add(new Problem("", LOOSE_WORDS, words.sentence())));
@@ -59,6 +61,12 @@ final class Notes {
         "selection.overlap-suspected",
         rows,
         study -> study.overlapSuspectedWith().stream().anyMatch(here::contains),
+        notes);
+    recordsNote(
+        "overlap-suspected",
+        "selection.overlap-left-open",
+        rows,
+        study -> links.suspectedWith(study.id()).stream().anyMatch(here::contains),
         notes);
     if (!question.among().risks().isEmpty()) {
       recordsNote(

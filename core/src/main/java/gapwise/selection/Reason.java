@@ -157,8 +157,9 @@ public sealed interface Reason
    * Patients of another study are among these.
    *
    * @param stays first author and year of the study that stays
+   * @param named whether it stays because a person named it
    */
-  record OverlappingCohort(String stays) implements Reason {
+  record OverlappingCohort(String stays, boolean named) implements Reason {
     @Override
     public String code() {
       return "overlapping-cohort";
@@ -166,17 +167,21 @@ public sealed interface Reason
 
     @Override
     public String sentence() {
-      return say("selection.overlapping-cohort", Map.of("study", stays));
+      Map<String, String> study = Map.of("study", stays);
+      return named
+          ? say("selection.named-instead", study)
+          : say("selection.overlapping-cohort", study);
     }
   }
 
   /**
-   * A record suspects that a study that stays tells of the same patients, and suspected ones are to
-   * be left out.
+   * A record suspects, or a person could not tell, that a study that stays tells of the same
+   * patients, and suspected ones are to be left out.
    *
    * @param stays first author and year of the study that stays
+   * @param byPerson whether a person could not tell
    */
-  record OverlapSuspected(String stays) implements Reason {
+  record OverlapSuspected(String stays, boolean byPerson) implements Reason {
     @Override
     public String code() {
       return "overlap-left-out";
@@ -184,7 +189,10 @@ public sealed interface Reason
 
     @Override
     public String sentence() {
-      return say("selection.overlap-left-out", Map.of("study", stays));
+      Map<String, String> study = Map.of("study", stays);
+      return byPerson
+          ? say("selection.overlap-not-known", study)
+          : say("selection.overlap-left-out", study);
     }
   }
 

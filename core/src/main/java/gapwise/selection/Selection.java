@@ -22,8 +22,9 @@ import java.util.Set;
  * @param clock where the times of the rows start; empty where that does not matter or no row says
  * @param silentStay whether values that do not say where their times start are among the rows
  * @param clocks the origins of time that usable reports have, taken or not, most arms first
- * @param dataSha256 SHA-256 in lower-case hexadecimal over the records that were read, in order:
- *     the same records give the same value in any copy of the evidence base
+ * @param dataSha256 SHA-256 in lower-case hexadecimal over what persons settled of shared patients,
+ *     and the records that were read, in order: the same records give the same value in any copy of
+ *     the evidence base
  * @param change number of the last change of the evidence base that was surely read
  */
 public record Selection(

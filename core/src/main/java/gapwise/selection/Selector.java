@@ -1,6 +1,7 @@
 package gapwise.selection;
 
 import gapwise.appraisal.StudyRisk;
+import gapwise.cohort.CohortLinks;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
 import gapwise.evidence.AllGroups;
@@ -33,12 +34,25 @@ import java.util.stream.Collectors;
 public final class Selector {
   private final StudySearch search;
   private final StudiesAt studies;
+  private final CohortLinks links;
 
   /**
+   * A selector that knows of no decision about shared patients.
+   *
    * @param search the search of one state
    * @param studies the studies of the same state
    */
   public Selector(StudySearch search, StudiesAt studies) {
+    this(search, studies, CohortLinks.NONE);
+  }
+
+  /**
+   * @param search the search of one state
+   * @param studies the studies of the same state
+   * @param links what persons settled in this state of studies that may share patients
+   */
+  public Selector(StudySearch search, StudiesAt studies, CohortLinks links) {
+    this.links = Objects.requireNonNull(links, "links");
     this.search = Objects.requireNonNull(search, "search");
     this.studies = Objects.requireNonNull(studies, "studies");
     if (search.change() != studies.change()) {
@@ -53,6 +67,7 @@ public final class Selector {
   /** Selects the rows that answer a question; the same records give the same selection. */
   public Selection select(Question question) {
     DataHash hash = new DataHash();
+    hash.add(links);
     List<ArmCase> found = arms(search.everyArmOrNotSaid(reporting(question)), hash::add);
     List<LeftOut> leftOut = new ArrayList<>();
     List<Sorted> sorted = new ArrayList<>();
@@ -85,7 +100,7 @@ public final class Selector {
                 asDefined(question, largeEnough(question, rows, leftOut), leftOut),
                 leftOut));
     List<Problem> notes =
-        Notes.on(question, search.looseWords(question.among().text()), clocks, forms, kept);
+        Notes.on(question, search.looseWords(question.among().text()), clocks, forms, links, kept);
     notes.addAll(LengthNotes.on(kept, leftOut));
     return new Selection(
         question,
@@ -222,27 +237,32 @@ public final class Selector {
     return kept;
   }
 
-  private static List<SelectedRow> withoutOverlap(
+  private List<SelectedRow> withoutOverlap(
       Question question, List<SelectedRow> rows, List<LeftOut> leftOut) {
+    List<CohortLinks.Link> counted = links.counted(question.outcome().code());
+    Map<SelectedRow, Reason> groups = Cohorts.groupsGivingWay(rows, counted);
+    List<SelectedRow> once = without(row -> Optional.ofNullable(groups.get(row)), rows, leftOut);
+    Map<String, Reason> studies = Cohorts.givingWay(once, counted);
     List<SelectedRow> kept =
-        without(Cohorts.givingWay(rows), Reason.OverlappingCohort::new, rows, leftOut);
-    return question.suspectedOverlap() == SuspectedOverlap.KEEP
-        ? kept
-        : without(Cohorts.givingWayOnSuspicion(kept), Reason.OverlapSuspected::new, kept, leftOut);
+        without(row -> Optional.ofNullable(studies.get(row.study().id())), once, leftOut);
+    if (question.suspectedOverlap() == SuspectedOverlap.KEEP) {
+      return kept;
+    }
+    Map<String, Reason> suspected = Cohorts.givingWayOnSuspicion(kept, links);
+    return without(row -> Optional.ofNullable(suspected.get(row.study().id())), kept, leftOut);
   }
 
   private static List<SelectedRow> without(
-      Map<String, Study> givingWay,
-      Function<String, Reason> reason,
+      Function<SelectedRow, Optional<Reason>> givesWay,
       List<SelectedRow> rows,
       List<LeftOut> leftOut) {
     List<SelectedRow> kept = new ArrayList<>();
     for (SelectedRow row : rows) {
-      Study instead = givingWay.get(row.study().id());
-      if (instead == null) {
+      Optional<Reason> reason = givesWay.apply(row);
+      if (reason.isEmpty()) {
         kept.add(row);
       } else {
-        leftOut.add(leftOut(row, reason.apply(instead.citation().label())));
+        leftOut.add(leftOut(row, reason.get()));
       }
     }
     return kept;

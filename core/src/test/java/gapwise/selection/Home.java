@@ -1,5 +1,7 @@
 package gapwise.selection;
 
+import gapwise.cohort.CohortDecision;
+import gapwise.cohort.CohortLinks;
 import gapwise.curation.EvidenceBase;
 import gapwise.evidence.Study;
 import gapwise.search.StudyIndex;
@@ -28,6 +30,11 @@ final class Home implements AutoCloseable {
   /** Asks the state as it stands now. */
   Selector selector() {
     return new Selector(search.shown(), base.latest());
+  }
+
+  /** The same with what a person settled. */
+  Selector selector(CohortDecision decision) {
+    return new Selector(search.shown(), base.latest(), CohortLinks.of(List.of(decision)));
   }
 
   @Override

@@ -6,6 +6,7 @@ import gapwise.server.cli.ExportCommand;
 import gapwise.server.cli.Failure;
 import gapwise.server.cli.ImportCommand;
 import gapwise.server.cli.ReadSheetCommand;
+import gapwise.server.cli.OverlapsCommand;
 import gapwise.server.cli.ReindexCommand;
 import gapwise.server.cli.RestoreCommand;
 import gapwise.server.cli.RunCommand;
@@ -31,6 +32,7 @@ import picocli.CommandLine.Spec;
       ImportCommand.class,
       ExportCommand.class,
       ReadSheetCommand.class,
+      OverlapsCommand.class,
       ReindexCommand.class,
       BackupCommand.class,
       RestoreCommand.class

@@ -264,7 +264,9 @@ class CommandsTest {
     file("arms.csv", "study_id,arm_id,method\nsecond,A,autograft\n");
     Called asked = call("import", one, arms, "--home", home);
     assertEquals(2, asked.exit());
-    assertTrue(asked.err().contains("'first' has the same DOI (10.1000/abc)"), asked.err());
+    assertTrue(
+        asked.err().contains("'first' may be the same paper. Both have the same DOI (10.1000/abc)"),
+        asked.err());
     assertTrue(asked.err().contains("1 doubtful; nothing was stored"), asked.err());
     assertEquals(0, call("import", one, arms, "--home", home, "--acknowledge").exit());
     file("studies.csv", header + "second,Corrected title,10.1000/ABC\n");
@@ -317,6 +319,7 @@ class CommandsTest {
         List.of(
             List.of("backup", target, "--home", mistyped),
             List.of("export", target, "--home", mistyped),
+            List.of("overlaps", "--home", mistyped),
             List.of("reindex", "--home", mistyped),
             List.of("run", plan, "--home", mistyped));
     for (List<String> command : commands) {

@@ -53,8 +53,7 @@ public final class EvidenceCheck {
           new PatientLimits(),
           new PatientsAgainstArm(),
           new AppraisalWhole());
-  private static final List<CollectionRule> AMONG_STUDIES =
-      List.of(new SamePaperTwice(), new OverlappingCohorts());
+  private static final List<CollectionRule> AMONG_STUDIES = List.of(new OnePaperOneCohort());
 
   private EvidenceCheck() {}
 
