@@ -27,6 +27,9 @@ public final class EvidenceBase {
   /** Kind of the documents that hold what persons judged of the evidence. */
   public static final String JUDGEMENT = "judgement";
 
+  /** Kind of the documents that hold what persons settled of shared patients. */
+  public static final String COHORT = "cohort";
+
   private final DocumentStore store;
 
   public EvidenceBase(DocumentStore store) {
@@ -88,6 +91,17 @@ public final class EvidenceBase {
   public SaveAnswer judge(String key, String json, String who, String why, int expectedVersion) {
     Write write = Write.put(JUDGEMENT, key, json).expecting(expectedVersion);
     return answer(store.write(List.of(write), who, why), expectedVersion + 1);
+  }
+
+  /**
+   * Keeps what a person settled of two records; what was settled of them before stays in the
+   * history.
+   *
+   * @param key which two
+   * @param json its content
+   */
+  public void settle(String key, String json, String who, String why) {
+    store.write(List.of(Write.put(COHORT, key, json)), who, why);
   }
 
   private static SaveAnswer answer(WriteAnswer answer, int version) {

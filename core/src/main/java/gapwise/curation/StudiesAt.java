@@ -182,6 +182,20 @@ public final class StudiesAt {
     return keys;
   }
 
+  /** What persons settled of shared patients, as JSON, by its key; damaged ones are passed over. */
+  public List<String> settledCohorts() {
+    List<String> settled = new ArrayList<>();
+    store.forEachAt(
+        change,
+        EvidenceBase.COHORT,
+        document -> {
+          if (!document.damaged()) {
+            settled.add(document.json().orElseThrow());
+          }
+        });
+    return List.copyOf(settled);
+  }
+
   /** A judgement as it stood, by its key. */
   public Optional<KeptJudgement> judgement(String key) {
     return store

@@ -24,12 +24,11 @@ public final class OverlapsCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    OverlapSearch search = new OverlapSearch();
+    OverlapSearch.Overlaps found;
     try (Home open = home.open();
         Hold hold = open.hold()) {
-      hold.evidence().studies().forEach(kept -> search.add(kept.study()));
+      found = hold.evidence().overlaps().left();
     }
-    OverlapSearch.Overlaps found = search.find();
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     if (csv) {
       out.println("a,b,verdict");

@@ -35,6 +35,7 @@ public final class Evidence {
   private final StudySearch search;
   private final StudiesAt studies;
   private final Selector selector;
+  private final RememberedOverlaps overlaps;
   private final Answers answers;
   private final RememberedClaims claims;
   private final RememberedOptions options;
@@ -50,7 +51,8 @@ public final class Evidence {
     this.snapshot = snapshot;
     this.search = new RememberedSearches(snapshot);
     this.studies = studies;
-    this.selector = new Selector(search, studies);
+    this.overlaps = new RememberedOverlaps(studies);
+    this.selector = new Selector(search, studies, overlaps.links());
     Remembered<Question, Selection> selections =
         new Remembered<>(MOST_SELECTIONS, selector::select);
     this.answers = new Answers(selections::of);
@@ -99,6 +101,11 @@ public final class Evidence {
   /** Rows that answer a question, read anew. */
   public Selector selector() {
     return selector;
+  }
+
+  /** Studies that may tell of the same patients, and what was settled of them. */
+  public RememberedOverlaps overlaps() {
+    return overlaps;
   }
 
   /** Answers to questions, and the runner of plans. */

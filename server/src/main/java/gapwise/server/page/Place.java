@@ -22,6 +22,7 @@ public enum Place {
   CASE(Optional.of(Door.CASE_AND_CLAIM), "Place a case"),
   DESK(Optional.of(Door.ADD), "The desk"),
   ADD(Optional.of(Door.ADD), "Filled templates"),
+  OVERLAPS(Optional.of(Door.ADD), "Shared patients"),
   METHOD(Optional.of(Door.METHOD), "How it is worked out"),
   NONE(Optional.empty(), "");
 
@@ -47,7 +48,7 @@ public enum Place {
   CarriedQuestion asked(Address address) {
     return switch (this) {
       case CLAIM -> CarriedQuestion.ofClaim(address);
-      case CASE, DESK, FIRST, NONE -> CarriedQuestion.NONE;
+      case CASE, DESK, FIRST, NONE, OVERLAPS -> CarriedQuestion.NONE;
       default -> CarriedQuestion.of(address);
     };
   }
@@ -67,6 +68,7 @@ public enum Place {
       case CASE -> question.atCase();
       case CLAIM -> question.atClaim();
       case DESK -> PagePaths.DESK;
+      case OVERLAPS -> PagePaths.OVERLAPS;
       case ADD -> question.at(PagePaths.IMPORT);
       case METHOD -> question.at(PagePaths.METHOD);
     };

@@ -29,6 +29,7 @@ import gapwise.server.page.option.ComparePage;
 import gapwise.server.page.option.CostPage;
 import gapwise.server.page.option.JudgementPage;
 import gapwise.server.page.option.WeighingPage;
+import gapwise.server.page.overlap.OverlapsPage;
 import gapwise.server.page.paper.PaperPages;
 import gapwise.server.page.place.CasePage;
 import gapwise.server.page.result.BySizePage;
@@ -164,6 +165,7 @@ public final class WebServer implements AutoCloseable {
       new ReadPage(templates, home.drafts(), home.papers()).addTo(routes);
       new PaperPages(templates, sites, home.papers()).addTo(routes);
       new HandInPage(templates, sites, home.drafts(), home.intake()).addTo(routes);
+      new OverlapsPage(templates, sites, evidence, home.base(), Clock.systemUTC()).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };
