@@ -77,6 +77,9 @@ class BarriersTest {
         "/claim?a=bone-transport&says=more&outcome=union&b=bone-transport",
         "/funnel?outcome=union&method=bone-transport",
         "/funnel?outcome=refracture",
+        "/desk",
+        "/overlaps",
+        "/studies/invented-03/versions",
         "/import",
         "/method"
       })
@@ -124,6 +127,24 @@ class BarriersTest {
       }
     }
     return opened;
+  }
+
+  @Test
+  void aStudyOnTheDeskHasNoBarrier() throws Exception {
+    ChromeDriver driver = browser.driver();
+    browser.width(1280);
+    driver.get(running.address("/studies/invented-55"));
+    driver.findElement(By.cssSelector("form[action$='/mend'] button")).click();
+    browser.await().until(ExpectedConditions.urlContains("/desk/"));
+    String draft = driver.getCurrentUrl();
+    for (String path : new String[] {draft, draft.replaceFirst("#.*", "") + "/hand-in"}) {
+      for (int width : new int[] {1280, 390}) {
+        browser.width(width);
+        driver.get(path);
+        openEveryFold(driver);
+        noBarrier(driver, path + " at " + width);
+      }
+    }
   }
 
   @Test

@@ -235,6 +235,8 @@ class FrameTest {
         "/map?view=comparisons",
         "/case",
         "/claim?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane",
+        "/desk",
+        "/overlaps",
         "/import",
         "/method"
       })

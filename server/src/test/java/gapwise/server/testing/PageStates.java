@@ -110,6 +110,9 @@ public final class PageStates {
         "/case?method=bone-transport&length=6&bone=tibia&infection=active&union=8"
             + "&union-from=definitive-operation&phase-1=temporary-frame&duration-1=8&unit-1=weeks"
             + "&phase-2=in-frame&duration-2=9&phase-3=unsupported&duration-3=4");
+    all.put("desk: nothing begun", "/desk");
+    all.put("versions of a study", "/studies/invented-03/versions");
+    all.put("shared patients", "/overlaps");
     all.put("import", "/import");
     all.put("method", "/method");
     all.put("error: no such page", "/studies/none-of-this-name");

@@ -52,6 +52,9 @@ class WebServerTest {
         "/map",
         "/map?outcome=union&infected=yes",
         "/map?view=comparisons",
+        "/desk",
+        "/overlaps",
+        "/studies/invented-03/versions",
         "/import",
         "/method"
       })
