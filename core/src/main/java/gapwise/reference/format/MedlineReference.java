@@ -12,7 +12,10 @@ final class MedlineReference {
   private MedlineReference() {}
 
   static ReadRecord of(RawRecord raw) {
-    Draft draft = new Draft(raw, RisReference.first(raw, "PMID"));
+    long numbers = raw.fields().stream().filter(field -> field.name().equals("PMID")).count();
+    // Of two numbers neither names the record for sure.
+    Optional<String> id = numbers == 1 ? RisReference.first(raw, "PMID") : Optional.empty();
+    Draft draft = new Draft(raw, id);
     boolean fullBefore = false;
     for (RawField field : raw.fields()) {
       if (field.name().equals("AU")) {
