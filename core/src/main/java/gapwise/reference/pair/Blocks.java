@@ -174,7 +174,7 @@ final class Blocks {
     List<PersonName> people = profile.people();
     for (int at = 0; at < people.size(); at++) {
       if (at < 3 || at == people.size() - 1) {
-        names.add(Letters.skeleton(people.get(at).core()));
+        names.add(people.get(at).skeleton());
       }
     }
     if (!people.isEmpty()) {
@@ -185,7 +185,7 @@ final class Blocks {
   }
 
   private static String firstAuthor(Profile profile) {
-    return profile.people().isEmpty() ? "" : Letters.skeleton(profile.people().get(0).core());
+    return profile.people().isEmpty() ? "" : profile.people().get(0).skeleton();
   }
 
   /** Pairs of the rarest words: a slip spoils one word, not all of them. */

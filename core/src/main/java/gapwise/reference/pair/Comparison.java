@@ -1,6 +1,7 @@
 package gapwise.reference.pair;
 
 import gapwise.reference.likeness.JournalLikeness;
+import gapwise.reference.likeness.JournalName;
 import gapwise.reference.likeness.PageSpan;
 import gapwise.reference.likeness.PeopleLikeness;
 import gapwise.reference.likeness.TitleLikeness;
@@ -47,6 +48,35 @@ record Comparison(
     SOME,
     UNKNOWN,
     NOBODY
+  }
+
+  /** Words in common, of the shorter title, below which titles alone make no proposal. */
+  private static final double SOME_WORDS = 0.4;
+
+  /** A quick look whether comparing in full can lead to anything. */
+  static boolean isWorthwhile(Profile one, Profile two) {
+    return isEqual(one.doi(), two.doi())
+        || isEqual(one.pmid(), two.pmid())
+        || isEqual(one.trial(), two.trial())
+        || isEqual(one.pages().map(PageSpan::first), two.pages().map(PageSpan::first))
+        || !one.links().isEmpty()
+        || !two.links().isEmpty()
+        || one.titles().size() > 1
+        || two.titles().size() > 1
+        || sharesWords(one.title(), two.title());
+  }
+
+  private static boolean isEqual(Optional<String> one, Optional<String> two) {
+    return one.isPresent() && one.equals(two);
+  }
+
+  private static boolean sharesWords(TitleWords one, TitleWords two) {
+    int common = 0;
+    for (String word : one.words()) {
+      common += two.words().contains(word) ? 1 : 0;
+    }
+    int shorter = Math.min(one.words().size(), two.words().size());
+    return common >= SOME_WORDS * shorter || one.letters().equals(two.letters());
   }
 
   static Comparison of(Profile one, Profile two) {
@@ -142,8 +172,8 @@ record Comparison(
 
   private static Agreement journal(Profile one, Profile two) {
     Agreement best = Agreement.UNKNOWN;
-    for (String first : one.journals()) {
-      for (String second : two.journals()) {
+    for (JournalName first : one.journals()) {
+      for (JournalName second : two.journals()) {
         JournalLikeness likeness = JournalLikeness.of(first, second);
         if (likeness == JournalLikeness.SAME) {
           return Agreement.SAME;

@@ -129,7 +129,10 @@ final class Judge {
       case SOME, UNKNOWN ->
           place && both.journal() == Agreement.SAME && both.volume() == Agreement.SAME
               ? Optional.of(Verdict.SAME)
-              : possibleIf(both.team() == Team.SOME && !both.isOtherPlace() && both.isNearInTime());
+              : possibleIf(
+                  !both.isOtherPlace()
+                      && both.isNearInTime()
+                      && (both.team() == Team.SOME || both.journal() == Agreement.SAME));
       case NOBODY -> possibleIf(place && both.journal() == Agreement.SAME);
     };
   }

@@ -2,6 +2,7 @@ package gapwise.reference.pair;
 
 import gapwise.reference.Link;
 import gapwise.reference.likeness.JournalLikeness;
+import gapwise.reference.likeness.JournalName;
 import gapwise.reference.likeness.PageSpan;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -44,7 +45,7 @@ final class LinkMatch {
             && cited.group(3).strip().equalsIgnoreCase(paper.volume().get());
     return place
         && paper.journals().stream()
-            .anyMatch(name -> JournalLikeness.of(name, cited.group(1)) == JournalLikeness.SAME);
+            .anyMatch(name -> JournalLikeness.of(name, JournalName.of(cited.group(1))) == JournalLikeness.SAME);
   }
 
   /** Keys of volume and first page of what is cited, to find it among many. */

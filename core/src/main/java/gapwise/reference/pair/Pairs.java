@@ -22,6 +22,9 @@ final class Pairs {
     if (one.key().file().equals(RecordKey.BASE) && two.key().file().equals(RecordKey.BASE)) {
       return Optional.empty();
     }
+    if (!Comparison.isWorthwhile(one, two)) {
+      return Optional.empty();
+    }
     Comparison both = Comparison.of(one, two);
     boolean otherNature = one.nature() != two.nature() && !isOneInOneIssue(one, two, both);
     Optional<Verdict> copies = otherNature ? Optional.empty() : Judge.of(one, two, both);

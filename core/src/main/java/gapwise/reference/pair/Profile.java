@@ -3,6 +3,7 @@ package gapwise.reference.pair;
 import gapwise.reference.Author;
 import gapwise.reference.Link;
 import gapwise.reference.Reference;
+import gapwise.reference.likeness.JournalName;
 import gapwise.reference.likeness.Letters;
 import gapwise.reference.likeness.PageSpan;
 import gapwise.reference.likeness.PersonName;
@@ -31,7 +32,7 @@ record Profile(
     List<TitleWords> titles,
     List<PersonName> people,
     List<String> groups,
-    List<String> journals,
+    List<JournalName> journals,
     Optional<PageSpan> pages) {
 
   static Profile of(FiledReference filed) {
@@ -50,11 +51,12 @@ record Profile(
         groups.add(Letters.joined(author.line()));
       }
     }
-    List<String> journals = new ArrayList<>();
-    reference.published().journal().ifPresent(journals::add);
+    List<JournalName> journals = new ArrayList<>();
+    reference.published().journal().map(JournalName::of).ifPresent(journals::add);
     reference
         .published()
         .shortJournal()
+        .map(JournalName::of)
         .filter(name -> !journals.contains(name))
         .ifPresent(journals::add);
     return new Profile(

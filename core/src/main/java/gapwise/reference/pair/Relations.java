@@ -11,6 +11,9 @@ final class Relations {
   /** Share of words from which the titles of an abstract and its paper are taken for one. */
   private static final double MOSTLY = 0.75;
 
+  /** Comments come soon; later ones name their paper by its number or place. */
+  private static final int YEARS_OF_COMMENT = 4;
+
   private Relations() {}
 
   /** The sentence that tells how they belong together; empty if they do not. */
@@ -45,16 +48,25 @@ final class Relations {
       return Optional.empty();
     }
     TitleLikeness title = both.title();
-    boolean journal = both.journal() != Agreement.DIFFERENT;
-    boolean before =
-        paper.year().isEmpty()
-            || notice.year().isEmpty()
-            || paper.year().getAsInt() <= notice.year().getAsInt() + 1;
-    boolean told = title.kind().isOneTitle() || title.kind().isPart() && notice.hasTellingTitle();
+    boolean part =
+        title.kind() == TitleLikeness.Kind.SUBTITLE_LEFT_OUT
+            || title.kind() == TitleLikeness.Kind.CUT && both.team() == Team.ONE;
+    boolean told = title.kind().isOneTitle() || part && notice.hasTellingTitle();
+    boolean people =
+        notice.nature() == Nature.COMMENT || both.team() != Team.NOBODY || title.kind().isOneTitle();
     boolean telling = paper.hasTellingTitle() || both.team() == Team.ONE;
-    return told && telling && journal && before
+    return told && people && telling && both.journal() != Agreement.DIFFERENT && isAfter(notice, paper)
         ? Optional.of("One is " + notice.nature().words() + " with the title of the other.")
         : Optional.empty();
+  }
+
+  /** A notice comes out with its paper or later; the year of a paper may be that of its print. */
+  private static boolean isAfter(Profile notice, Profile paper) {
+    if (paper.year().isEmpty() || notice.year().isEmpty()) {
+      return true;
+    }
+    int later = notice.year().getAsInt() - paper.year().getAsInt();
+    return later >= -1 && (notice.nature() != Nature.COMMENT || later <= YEARS_OF_COMMENT);
   }
 
   /** Whether a notice names another paper by a number of the kind that this paper has too. */
