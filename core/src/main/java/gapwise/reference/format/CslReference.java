@@ -98,7 +98,20 @@ final class CslReference {
         draft.other(field);
         draft.kindPrinted(field.value());
       }
+      case "custom" -> custom(value, field);
       default -> draft.other(field);
+    }
+  }
+
+  private void custom(JsonNode value, RawField field) {
+    if (!value.isObject()) {
+      draft.other(field);
+      return;
+    }
+    for (Map.Entry<String, JsonNode> entry : value.properties()) {
+      for (String part : text(entry.getValue()).split("\n")) {
+        draft.other(new RawField(entry.getKey(), part, line));
+      }
     }
   }
 

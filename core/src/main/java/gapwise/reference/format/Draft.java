@@ -234,6 +234,7 @@ final class Draft {
   /** A note: relations to other papers and numbers are taken from it, its text is kept. */
   void note(RawField field) {
     links.addAll(Notes.links(field.value()));
+    Identifiers.trialIn(field.value()).ifPresent(found -> once.putIfAbsent(Once.TRIAL, found));
     numbersIn(field, false);
     other(field);
   }

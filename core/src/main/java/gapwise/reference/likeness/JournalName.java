@@ -25,7 +25,8 @@ public record JournalName(List<String> words, String letters) {
   /** Reads a name as printed, in full or abbreviated. */
   public static JournalName of(String printed) {
     List<String> words = new ArrayList<>();
-    for (String word : Letters.folded(printed.replace('\'', ' ').replace('\u2019', ' ')).split(" ")) {
+    for (String word :
+        Letters.folded(printed.replace('\'', ' ').replace('\u2019', ' ')).split(" ")) {
       if (!word.isEmpty() && !LEFT_OUT.contains(word)) {
         words.add(word);
       }

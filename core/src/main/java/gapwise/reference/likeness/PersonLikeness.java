@@ -90,7 +90,8 @@ public enum PersonLikeness {
       return false;
     }
     String other = two.initials();
-    return !other.isEmpty() && PersonName.sound(one.core()).startsWith(two.sounds().substring(0, 1));
+    return !other.isEmpty()
+        && PersonName.sound(one.core()).startsWith(two.sounds().substring(0, 1));
   }
 
   private static boolean areSpelledOtherwise(PersonName one, PersonName two) {
@@ -106,7 +107,9 @@ public enum PersonLikeness {
   private static boolean soundAlike(String one, String two) {
     int shorter = Math.min(one.length(), two.length());
     int allowed = shorter >= 8 ? 2 : 1;
-    return shorter >= 4 && one.charAt(0) == two.charAt(0) && EditDistance.between(one, two, allowed) <= allowed;
+    return shorter >= 4
+        && one.charAt(0) == two.charAt(0)
+        && EditDistance.between(one, two, allowed) <= allowed;
   }
 
   private static boolean isPartOf(String one, String secondCore, String two, String firstCore) {

@@ -96,8 +96,21 @@ public final class PlainText {
       char sign = text.charAt(at);
       boolean twoBlanks = sign == ' ' && before == ' ';
       // Latin letters with marks up to U+017F are whole by themselves.
-      boolean letter = sign >= '\u00c0' && sign <= '\u017f' && sign != '\u0132' && sign != '\u0133' && sign != '\u013f' && sign != '\u0140' && sign != '\u0149' && sign != '\u017f';
-      if (twoBlanks || sign == '&' || sign == '<' || sign == '\\' || sign < ' ' || sign > '~' && !letter) {
+      boolean letter =
+          sign >= '\u00c0'
+              && sign <= '\u017f'
+              && sign != '\u0132'
+              && sign != '\u0133'
+              && sign != '\u013f'
+              && sign != '\u0140'
+              && sign != '\u0149'
+              && sign != '\u017f';
+      if (twoBlanks
+          || sign == '&'
+          || sign == '<'
+          || sign == '\\'
+          || sign < ' '
+          || sign > '~' && !letter) {
         return false;
       }
       before = sign;

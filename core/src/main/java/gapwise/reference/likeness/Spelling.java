@@ -28,7 +28,8 @@ final class Spelling {
     }
     String one = word;
     if (word.length() >= LONG) {
-      one = word.replace("ae", "e").replace("oe", "e").replace("our", "or").replace("sulph", "sulf");
+      one =
+          word.replace("ae", "e").replace("oe", "e").replace("our", "or").replace("sulph", "sulf");
     }
     one = ISE.matcher(one).replaceAll("$1z$2");
     one = RE.matcher(one).replaceAll("$1er$2");

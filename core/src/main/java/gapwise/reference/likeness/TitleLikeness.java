@@ -80,9 +80,7 @@ public record TitleLikeness(
   }
 
   private static Kind kind(TitleWords one, TitleWords two, Alignment aligned, double share) {
-    if (aligned.agreeing() > 0
-        && onlySmall(aligned.onlyFirst())
-        && onlySmall(aligned.onlySecond())) {
+    if (aligned.agreeing() > 0 && onlySmall(aligned)) {
       return Kind.SLIPS;
     }
     TitleWords shorter = one.words().size() <= two.words().size() ? one : two;
@@ -122,9 +120,7 @@ public record TitleLikeness(
       return true;
     }
     Alignment aligned = Alignment.of(one, two);
-    return aligned.agreeing() > 0
-        && aligned.onlyFirst().isEmpty()
-        && aligned.onlySecond().isEmpty();
+    return aligned.agreeing() > 0 && onlySmall(aligned);
   }
 
   /** Whether the longer title starts with the shorter one, whose last word may be broken. */
@@ -148,8 +144,23 @@ public record TitleLikeness(
         && longer.words().get(whole).startsWith(last);
   }
 
-  private static boolean onlySmall(List<String> words) {
-    return words.stream().allMatch(SMALL::contains);
+  /** Whether nothing but small words is left over, or small words with a slip. */
+  private static boolean onlySmall(Alignment aligned) {
+    return areSmall(aligned.onlyFirst(), aligned.onlySecond())
+        && areSmall(aligned.onlySecond(), aligned.onlyFirst());
+  }
+
+  private static boolean areSmall(List<String> words, List<String> others) {
+    return words.stream()
+        .allMatch(
+            word ->
+                SMALL.contains(word)
+                    || !isNumber(word)
+                        && others.stream()
+                            .anyMatch(
+                                other ->
+                                    SMALL.contains(other)
+                                        && EditDistance.between(word, other, 1) <= 1));
   }
 
   private static boolean isNumber(String word) {

@@ -18,7 +18,8 @@ public final class Citations {
   /** A citation of the base under the id of its study. */
   public static FiledReference filed(String study, Citation citation, int number) {
     return new FiledReference(
-        new RecordKey(RecordKey.BASE, number, 0, Optional.of(study)), reference(study, citation));
+        new RecordKey(RecordKey.BASE, RecordKey.BASE, number, 0, Optional.of(study)),
+        reference(study, citation));
   }
 
   /** The reference that a citation is of. */

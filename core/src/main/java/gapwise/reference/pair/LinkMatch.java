@@ -45,7 +45,10 @@ final class LinkMatch {
             && cited.group(3).strip().equalsIgnoreCase(paper.volume().get());
     return place
         && paper.journals().stream()
-            .anyMatch(name -> JournalLikeness.of(name, JournalName.of(cited.group(1))) == JournalLikeness.SAME);
+            .anyMatch(
+                name ->
+                    JournalLikeness.of(name, JournalName.of(cited.group(1)))
+                        == JournalLikeness.SAME);
   }
 
   /** Keys of volume and first page of what is cited, to find it among many. */

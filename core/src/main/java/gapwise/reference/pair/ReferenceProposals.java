@@ -8,6 +8,7 @@ import gapwise.reference.format.ReferenceFile;
 import gapwise.reference.format.ReferenceReader;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -67,8 +68,11 @@ public record ReferenceProposals(
     List<FiledReference> references = new ArrayList<>();
     base.forEach(
         (id, citation) -> references.add(Citations.filed(id, citation, references.size() + 1)));
-    for (ReferenceFile file : files) {
-      Reading reading = new Reading(file.name(), MOST_RECORDS - references.size());
+    List<String> shown = shown(files);
+    for (int at = 0; at < files.size(); at++) {
+      ReferenceFile file = files.get(at);
+      String name = shown.indexOf(shown.get(at)) == at ? file.name() : shown.get(at);
+      Reading reading = new Reading(name, shown.get(at), MOST_RECORDS - references.size());
       FileAnswer answer = ReferenceReader.read(file, reading::take);
       answers.add(reading.told(answer));
       records.addAll(reading.records);
@@ -79,6 +83,22 @@ public record ReferenceProposals(
     return new ReferenceProposals(answers, records, pairs, Standings.of(profiles, pairs));
   }
 
+  /**
+   * Names without ending; with it where two would be alike, and with a number beside it if they
+   * still are.
+   */
+  private static List<String> shown(List<ReferenceFile> files) {
+    List<String> stems =
+        files.stream().map(file -> file.name().replaceFirst("\\.[A-Za-z0-9]{1,8}$", "")).toList();
+    List<String> shown = new ArrayList<>();
+    for (int at = 0; at < files.size(); at++) {
+      boolean once = Collections.frequency(stems, stems.get(at)) == 1;
+      String name = once ? stems.get(at) : files.get(at).name();
+      shown.add(shown.contains(name) ? name + " (" + (at + 1) + ")" : name);
+    }
+    return shown;
+  }
+
   /** What is proposed of references that were read elsewhere. */
   public static List<ProposedPair> among(List<FiledReference> references) {
     return Pairs.of(references.stream().map(Profile::of).toList());
@@ -87,14 +107,16 @@ public record ReferenceProposals(
   /** Collects the records of one file; an id that stands twice names none of them but the first. */
   private static final class Reading {
     private final String file;
+    private final String shown;
     private final int most;
     private final Set<String> ids = new HashSet<>();
     private final List<Handled> records = new ArrayList<>();
     private final List<FiledReference> references = new ArrayList<>();
     private int leftOut;
 
-    Reading(String file, int most) {
+    Reading(String file, String shown, int most) {
       this.file = file;
+      this.shown = shown;
       this.most = most;
     }
 
@@ -104,7 +126,7 @@ public record ReferenceProposals(
         return;
       }
       Optional<String> id = record.id().filter(ids::add);
-      RecordKey key = new RecordKey(file, record.number(), record.line(), id);
+      RecordKey key = new RecordKey(file, shown, record.number(), record.line(), id);
       records.add(new Handled(key, record));
       if (record instanceof ReadRecord.Read read) {
         references.add(new FiledReference(key, read.reference()));

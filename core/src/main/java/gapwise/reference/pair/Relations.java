@@ -53,9 +53,15 @@ final class Relations {
             || title.kind() == TitleLikeness.Kind.CUT && both.team() == Team.ONE;
     boolean told = title.kind().isOneTitle() || part && notice.hasTellingTitle();
     boolean people =
-        notice.nature() == Nature.COMMENT || both.team() != Team.NOBODY || title.kind().isOneTitle();
+        notice.nature() == Nature.COMMENT
+            || both.team() != Team.NOBODY
+            || title.kind().isOneTitle();
     boolean telling = paper.hasTellingTitle() || both.team() == Team.ONE;
-    return told && people && telling && both.journal() != Agreement.DIFFERENT && isAfter(notice, paper)
+    return told
+            && people
+            && telling
+            && both.journal() != Agreement.DIFFERENT
+            && isAfter(notice, paper)
         ? Optional.of("One is " + notice.nature().words() + " with the title of the other.")
         : Optional.empty();
   }

@@ -26,22 +26,37 @@ public record InventedPaper(
     String note) {
 
   public InventedPaper withTitle(String changed) {
-    return new InventedPaper(number, kind, changed, families, givens, place, year, numbers, doi, pmid, note);
+    return new InventedPaper(
+        number, kind, changed, families, givens, place, year, numbers, doi, pmid, note);
   }
 
   public InventedPaper withPeople(List<String> otherFamilies, List<String> otherGivens) {
-    return new InventedPaper(number, kind, title, otherFamilies, otherGivens, place, year, numbers, doi, pmid, note);
+    return new InventedPaper(
+        number, kind, title, otherFamilies, otherGivens, place, year, numbers, doi, pmid, note);
   }
 
   public InventedPaper withPlace(String changed, int changedYear, List<String> changedNumbers) {
-    return new InventedPaper(number, kind, title, families, givens, changed, changedYear, changedNumbers, doi, pmid, note);
+    return new InventedPaper(
+        number,
+        kind,
+        title,
+        families,
+        givens,
+        changed,
+        changedYear,
+        changedNumbers,
+        doi,
+        pmid,
+        note);
   }
 
   public InventedPaper withIdentifiers(String changedDoi, String changedPmid) {
-    return new InventedPaper(number, kind, title, families, givens, place, year, numbers, changedDoi, changedPmid, note);
+    return new InventedPaper(
+        number, kind, title, families, givens, place, year, numbers, changedDoi, changedPmid, note);
   }
 
   public InventedPaper as(String changedKind, String changedNote) {
-    return new InventedPaper(number, changedKind, title, families, givens, place, year, numbers, doi, pmid, changedNote);
+    return new InventedPaper(
+        number, changedKind, title, families, givens, place, year, numbers, doi, pmid, changedNote);
   }
 }

@@ -60,7 +60,10 @@ final class InventedText {
   }
 
   private static void medline(StringBuilder text, InventedPaper paper) {
-    line(text, "PMID- ", "" + (paper.number() > 0 ? 90_000_000 + paper.number() : 80_000_000 - paper.number()));
+    line(
+        text,
+        "PMID- ",
+        "" + (paper.number() > 0 ? 90_000_000 + paper.number() : 80_000_000 - paper.number()));
     line(text, "VI  - ", paper.numbers().get(0));
     line(text, "IP  - ", paper.numbers().get(1));
     line(text, "DP  - ", paper.year() + " Mar");
@@ -70,7 +73,12 @@ final class InventedText {
     for (int at = 0; at < paper.families().size(); at++) {
       line(text, "FAU - ", paper.families().get(at) + ", " + paper.givens().get(at));
     }
-    line(text, "PT  - ", paper.kind().equals("ABST") ? "Congress" : paper.kind().equals("UNPB") ? "Preprint" : "Journal Article");
+    line(
+        text,
+        "PT  - ",
+        paper.kind().equals("ABST")
+            ? "Congress"
+            : paper.kind().equals("UNPB") ? "Preprint" : "Journal Article");
     line(text, "TA  - ", brief(paper));
     line(text, "SO  - ", brief(paper) + ". " + paper.year());
     text.append("\n");
@@ -82,11 +90,24 @@ final class InventedText {
   }
 
   private static void bibtex(StringBuilder text, String id, InventedPaper paper) {
-    String kind = paper.kind().equals("ABST") ? "inproceedings" : paper.kind().equals("UNPB") ? "unpublished" : "article";
-    text.append("@").append(kind).append("{").append(id).append(",\n  title = {").append(paper.title()).append("},\n");
+    String kind =
+        paper.kind().equals("ABST")
+            ? "inproceedings"
+            : paper.kind().equals("UNPB") ? "unpublished" : "article";
+    text.append("@")
+        .append(kind)
+        .append("{")
+        .append(id)
+        .append(",\n  title = {")
+        .append(paper.title())
+        .append("},\n");
     StringBuilder authors = new StringBuilder();
     for (int at = 0; at < paper.families().size(); at++) {
-      authors.append(at == 0 ? "" : " and ").append(paper.givens().get(at)).append(" ").append(paper.families().get(at));
+      authors
+          .append(at == 0 ? "" : " and ")
+          .append(paper.givens().get(at))
+          .append(" ")
+          .append(paper.families().get(at));
     }
     field(text, "author", authors.toString());
     field(text, "journal", journal(paper).replace("&", "\\&").replace("\u00fc", "{\\\"u}"));
@@ -115,7 +136,10 @@ final class InventedText {
     item.put("title", paper.title());
     ArrayNode authors = item.putArray("author");
     for (int at = 0; at < paper.families().size(); at++) {
-      authors.addObject().put("family", paper.families().get(at)).put("given", paper.givens().get(at));
+      authors
+          .addObject()
+          .put("family", paper.families().get(at))
+          .put("given", paper.givens().get(at));
     }
     item.putObject("issued").putArray("date-parts").addArray().add(paper.year());
     item.put("container-title-short", brief(paper));

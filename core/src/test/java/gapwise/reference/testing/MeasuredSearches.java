@@ -63,14 +63,20 @@ public record MeasuredSearches(
     return count(proposals, papers, labels, seconds);
   }
 
-  private static InventedPaper paper(InventedSearches searches, ReferenceProposals.Handled handled) {
+  private static InventedPaper paper(
+      InventedSearches searches, ReferenceProposals.Handled handled) {
     String file = handled.key().file().replace(".txt", "");
     int index = List.of("first", "second", "third", "fourth").indexOf(file);
-    return searches.records().get(file + ":" + InventedSearches.id(index, handled.record().number() - 1));
+    return searches
+        .records()
+        .get(file + ":" + InventedSearches.id(index, handled.record().number() - 1));
   }
 
   private static MeasuredSearches count(
-      ReferenceProposals proposals, Map<String, InventedPaper> papers, Map<Integer, List<String>> labels, double seconds) {
+      ReferenceProposals proposals,
+      Map<String, InventedPaper> papers,
+      Map<Integer, List<String>> labels,
+      double seconds) {
     Set<String> same = new HashSet<>();
     Set<String> related = new HashSet<>();
     Map<String, Verdict> verdicts = new HashMap<>();
@@ -79,9 +85,13 @@ public record MeasuredSearches(
     }
     for (Map.Entry<Integer, List<String>> entry : labels.entrySet()) {
       for (String one : entry.getValue()) {
-        entry.getValue().stream().filter(two -> one.compareTo(two) < 0).forEach(two -> same.add(key(one, two)));
+        entry.getValue().stream()
+            .filter(two -> one.compareTo(two) < 0)
+            .forEach(two -> same.add(key(one, two)));
         if (entry.getKey() > 0) {
-          labels.getOrDefault(-entry.getKey(), List.of()).forEach(two -> related.add(key(one, two)));
+          labels
+              .getOrDefault(-entry.getKey(), List.of())
+              .forEach(two -> related.add(key(one, two)));
         }
       }
     }
@@ -92,7 +102,8 @@ public record MeasuredSearches(
       counts[0] += verdict == Verdict.SAME ? 1 : 0;
       counts[1] += verdict != null && verdict != Verdict.SAME ? 1 : 0;
       if (verdict != Verdict.SAME) {
-        examples.add((verdict == null ? "missed " : "only " + verdict.word() + " ") + shown(pair, papers));
+        examples.add(
+            (verdict == null ? "missed " : "only " + verdict.word() + " ") + shown(pair, papers));
       }
     }
     for (String pair : related) {
@@ -102,13 +113,23 @@ public record MeasuredSearches(
       }
     }
     for (Map.Entry<String, Verdict> entry : verdicts.entrySet()) {
-      if (!same.contains(entry.getKey()) && !(related.contains(entry.getKey()) && entry.getValue() != Verdict.SAME)) {
+      if (!same.contains(entry.getKey())
+          && !(related.contains(entry.getKey()) && entry.getValue() != Verdict.SAME)) {
         counts[entry.getValue() == Verdict.SAME ? 3 : 4]++;
         examples.add("false " + entry.getValue().word() + " " + shown(entry.getKey(), papers));
       }
     }
     return new MeasuredSearches(
-        proposals.records().size(), same.size(), counts[0], counts[1], related.size(), counts[2], counts[3], counts[4], seconds, examples);
+        proposals.records().size(),
+        same.size(),
+        counts[0],
+        counts[1],
+        related.size(),
+        counts[2],
+        counts[3],
+        counts[4],
+        seconds,
+        examples);
   }
 
   private static String key(String one, String two) {
@@ -127,9 +148,25 @@ public record MeasuredSearches(
       MeasuredSearches measured = of(new InventedSearches(Integer.parseInt(size), 7));
       System.out.printf(
           Locale.ROOT,
-          "%,d records: copies %,d of %,d same, %,d otherwise; relatives %,d of %,d; false same %,d, false other %,d; %.1f s%n",
-          measured.records, measured.copiesSame, measured.copies, measured.copiesOtherwise, measured.relativesFound, measured.relatives, measured.falseSame, measured.falseOther, measured.seconds);
-      measured.examples.stream().filter(text -> text.startsWith("false") || text.startsWith(System.getProperty("kind","missed"))|| text.startsWith("rel")).limit(Integer.getInteger("examples", 8)).forEach(System.out::println);
+          "%,d records: copies %,d of %,d same, %,d otherwise; relatives %,d of %,d; false same"
+              + " %,d, false other %,d; %.1f s%n",
+          measured.records,
+          measured.copiesSame,
+          measured.copies,
+          measured.copiesOtherwise,
+          measured.relativesFound,
+          measured.relatives,
+          measured.falseSame,
+          measured.falseOther,
+          measured.seconds);
+      measured.examples.stream()
+          .filter(
+              text ->
+                  text.startsWith("false")
+                      || text.startsWith(System.getProperty("kind", "missed"))
+                      || text.startsWith("rel"))
+          .limit(Integer.getInteger("examples", 8))
+          .forEach(System.out::println);
     }
   }
 }
