@@ -25,11 +25,28 @@ final class BibtexReference {
               + Limits.quoted(raw.id().orElse(""))
               + " too. Both were read and are told apart by their numbers; give each its own key.");
     }
+    title(draft, raw);
     for (RawField field : raw.fields()) {
       String value = BRIEF.contains(field.name()) ? address(field.value()) : field.value();
       field(draft, new RawField(field.name(), value, field.line()));
     }
     return draft.end("title");
+  }
+
+  /** The title, and the subtitle where it has a field of its own. */
+  private static void title(Draft draft, RawRecord raw) {
+    String subtitle =
+        RisReference.first(raw, "subtitle")
+            .map(text -> ": " + Tex.plain(text))
+            .filter(text -> text.length() > 2)
+            .orElse("");
+    for (RawField field : raw.fields()) {
+      if (field.name().equals("title")) {
+        String main = Tex.plain(field.value());
+        String whole = main.isEmpty() ? "" : main + subtitle;
+        draft.title(new RawField("title", whole, field.line()));
+      }
+    }
   }
 
   private static String address(String value) {
@@ -70,38 +87,37 @@ final class BibtexReference {
     RawField plain = new RawField(field.name(), Tex.plain(field.value()), field.line());
     switch (field.name()) {
       case "author" -> authors(draft, field);
-      case "title" -> draft.title(plain);
-      case "subtitle" -> draft.other(plain);
-      case "origtitle", "titleaddon" -> draft.once(Draft.Once.ORIGINAL_TITLE, plain, plain.value());
+      case "title", "subtitle" -> {}
+      case "origtitle", "titleaddon" -> draft.once(Once.ORIGINAL_TITLE, plain, plain.value());
       case "journal", "journaltitle", "booktitle" ->
-          draft.once(Draft.Once.JOURNAL, plain, plain.value());
+          draft.once(Once.JOURNAL, plain, plain.value());
       case "howpublished" -> {
         if (!plain.value().contains("://")) {
-          draft.once(Draft.Once.JOURNAL, plain, plain.value());
+          draft.once(Once.JOURNAL, plain, plain.value());
         } else {
           draft.other(plain);
         }
       }
-      case "shortjournal" -> draft.once(Draft.Once.SHORT_JOURNAL, plain, plain.value());
+      case "shortjournal" -> draft.once(Once.SHORT_JOURNAL, plain, plain.value());
       case "year", "date" -> draft.date(plain);
-      case "volume" -> draft.once(Draft.Once.VOLUME, plain, plain.value());
-      case "number", "issue" -> draft.once(Draft.Once.ISSUE, plain, plain.value());
+      case "volume" -> draft.once(Once.VOLUME, plain, plain.value());
+      case "number", "issue" -> draft.once(Once.ISSUE, plain, plain.value());
       case "pages", "eid", "articleno" -> draft.pages(plain, plain.value());
-      case "issn" -> draft.once(Draft.Once.ISSN, plain, plain.value());
+      case "issn" -> draft.once(Once.ISSN, plain, plain.value());
       case "publisher", "school", "institution", "organization" ->
-          draft.once(Draft.Once.PUBLISHER, plain, plain.value());
-      case "abstract" -> draft.once(Draft.Once.ABSTRACT, plain, plain.value());
-      case "language", "langid" -> draft.once(Draft.Once.LANGUAGE, plain, plain.value());
+          draft.once(Once.PUBLISHER, plain, plain.value());
+      case "abstract" -> draft.once(Once.ABSTRACT, plain, plain.value());
+      case "language", "langid" -> draft.once(Once.LANGUAGE, plain, plain.value());
       case "keywords", "keyword" ->
           java.util.List.of(plain.value().split("\\s*[;,]\\s*")).forEach(draft::keyword);
       case "doi" -> draft.doi(field);
       case "pmid" -> draft.pmid(field);
       case "pmcid" ->
           draft.once(
-              Draft.Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
+              Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
       case "url" -> {
         draft.numbersIn(field, field.value().matches("(?i).*doi\\.org.*"));
-        draft.once(Draft.Once.LINK, field, field.value());
+        draft.once(Once.LINK, field, field.value());
       }
       case "eprint" -> eprint(draft, field);
       case "note", "annote", "addendum" -> draft.note(plain);
@@ -114,7 +130,7 @@ final class BibtexReference {
     if (field.value().matches("\\d{6,8}")) {
       Optional<String> number = Identifiers.pmidOf(field.value());
       // Some exports give the PubMed number as eprint; nothing else has so many bare digits.
-      number.ifPresent(found -> draft.once(Draft.Once.PMID, field, found));
+      number.ifPresent(found -> draft.once(Once.PMID, field, found));
     }
   }
 

@@ -63,14 +63,14 @@ final class CslReference {
       case "id" -> {}
       case "type" -> kind(field);
       case "title" -> draft.title(field);
-      case "original-title" -> draft.once(Draft.Once.ORIGINAL_TITLE, field, field.value());
+      case "original-title" -> draft.once(Once.ORIGINAL_TITLE, field, field.value());
       case "author" -> authors(value);
       case "issued" -> issued(field, value);
-      case "container-title" -> draft.once(Draft.Once.JOURNAL, field, field.value());
+      case "container-title" -> draft.once(Once.JOURNAL, field, field.value());
       case "container-title-short", "journalAbbreviation" ->
-          draft.once(Draft.Once.SHORT_JOURNAL, field, field.value());
-      case "volume" -> draft.once(Draft.Once.VOLUME, field, field.value());
-      case "issue" -> draft.once(Draft.Once.ISSUE, field, field.value());
+          draft.once(Once.SHORT_JOURNAL, field, field.value());
+      case "volume" -> draft.once(Once.VOLUME, field, field.value());
+      case "issue" -> draft.once(Once.ISSUE, field, field.value());
       case "page" -> draft.pages(field, field.value());
       case "number", "article-number" -> {
         if (item.path("page").isMissingNode() && name.startsWith("article")) {
@@ -79,18 +79,18 @@ final class CslReference {
           draft.other(field);
         }
       }
-      case "ISSN" -> draft.once(Draft.Once.ISSN, field, field.value());
-      case "publisher" -> draft.once(Draft.Once.PUBLISHER, field, field.value());
-      case "language" -> draft.once(Draft.Once.LANGUAGE, field, field.value());
-      case "abstract" -> draft.once(Draft.Once.ABSTRACT, field, field.value());
+      case "ISSN" -> draft.once(Once.ISSN, field, field.value());
+      case "publisher" -> draft.once(Once.PUBLISHER, field, field.value());
+      case "language" -> draft.once(Once.LANGUAGE, field, field.value());
+      case "abstract" -> draft.once(Once.ABSTRACT, field, field.value());
       case "DOI" -> draft.doi(field);
       case "PMID" -> draft.pmid(field);
       case "PMCID" ->
           draft.once(
-              Draft.Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
+              Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
       case "URL" -> {
         draft.numbersIn(field, field.value().matches("(?i).*doi\\.org.*"));
-        draft.once(Draft.Once.LINK, field, field.value());
+        draft.once(Once.LINK, field, field.value());
       }
       case "keyword" -> keywords(value, field);
       case "note", "annote" -> draft.note(field);

@@ -6,14 +6,11 @@ import gapwise.reference.Identifiers;
 import gapwise.reference.Kind;
 import gapwise.reference.Link;
 import gapwise.reference.OtherField;
-import gapwise.reference.Published;
 import gapwise.reference.Reference;
 import gapwise.reference.Titles;
 import gapwise.reference.likeness.PageSpan;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.regex.Matcher;
@@ -24,33 +21,13 @@ import java.util.regex.Pattern;
  * first value of a field that can have one is taken; another is kept and told. Not thread-safe.
  */
 final class Draft {
-  /** Fields that a reference has once. */
-  enum Once {
-    JOURNAL,
-    SHORT_JOURNAL,
-    DATE,
-    VOLUME,
-    ISSUE,
-    PAGES,
-    ISSN,
-    PUBLISHER,
-    ABSTRACT,
-    LANGUAGE,
-    LINK,
-    DOI,
-    PMID,
-    PMCID,
-    TRIAL,
-    ORIGINAL_TITLE
-  }
-
   /** Four digits that can be a year of print; an earlier one is no paper of ours. */
   private static final Pattern YEAR = Pattern.compile("(?<!\\d)(1[5-9]\\d\\d|20\\d\\d)(?!\\d)");
 
   private final RawRecord raw;
   private final Optional<String> id;
   private final List<Problem> problems = new ArrayList<>();
-  private final Map<Once, String> once = new EnumMap<>(Once.class);
+  private final Single single = new Single();
   private final List<String> kindsPrinted = new ArrayList<>();
   private final List<Author> authors = new ArrayList<>();
   private final List<String> keywords = new ArrayList<>();
@@ -111,20 +88,11 @@ final class Draft {
 
   /** Takes the first value; a later, different one is kept among the others. */
   boolean once(Once what, RawField field, String value) {
-    String text = value.strip();
-    if (text.isEmpty()) {
-      return true;
-    }
-    String before = once.putIfAbsent(what, text);
-    if (before != null && !before.equals(text)) {
+    boolean taken = single.take(what, value);
+    if (!taken) {
       others.add(new OtherField(field.name(), field.value()));
-      return false;
     }
-    return true;
-  }
-
-  boolean has(Once what) {
-    return once.containsKey(what);
+    return taken;
   }
 
   /** A field that names a DOI. */
@@ -192,10 +160,7 @@ final class Draft {
     if (year.isEmpty()) {
       year = OptionalInt.of(told);
     }
-    if (!once.containsKey(Once.DATE)
-        || text.length() > once.getOrDefault(Once.DATE, "").length() && year.getAsInt() == told) {
-      once.put(Once.DATE, text);
-    }
+    single.date(text, year.getAsInt() == told);
   }
 
   void pages(RawField field, String printed) {
@@ -234,7 +199,7 @@ final class Draft {
   /** A note: relations to other papers and numbers are taken from it, its text is kept. */
   void note(RawField field) {
     links.addAll(Notes.links(field.value()));
-    Identifiers.trialIn(field.value()).ifPresent(found -> once.putIfAbsent(Once.TRIAL, found));
+    Identifiers.trialIn(field.value()).ifPresent(found -> single.take(Once.TRIAL, found));
     numbersIn(field, false);
     other(field);
   }
@@ -243,10 +208,10 @@ final class Draft {
   void numbersIn(RawField field, boolean doiToo) {
     String text = field.value();
     if (Notes.links(text).isEmpty()) {
-      Identifiers.pmidIn(text).ifPresent(found -> once.putIfAbsent(Once.PMID, found));
-      Identifiers.pmcidIn(text).ifPresent(found -> once.putIfAbsent(Once.PMCID, found));
+      Identifiers.pmidIn(text).ifPresent(found -> single.take(Once.PMID, found));
+      Identifiers.pmcidIn(text).ifPresent(found -> single.take(Once.PMCID, found));
       if (doiToo) {
-        Identifiers.doiIn(text).ifPresent(found -> once.putIfAbsent(Once.DOI, found));
+        Identifiers.doiIn(text).ifPresent(found -> single.take(Once.DOI, found));
       }
     }
   }
@@ -283,40 +248,20 @@ final class Draft {
 
   private Reference reference() {
     Titles all =
-        new Titles(titles.get(0), value(Once.ORIGINAL_TITLE), titles.subList(1, titles.size()));
-    Published published =
-        new Published(
-            value(Once.JOURNAL),
-            value(Once.SHORT_JOURNAL),
-            value(Once.DATE),
-            year,
-            value(Once.VOLUME),
-            value(Once.ISSUE),
-            value(Once.PAGES),
-            value(Once.ISSN),
-            value(Once.PUBLISHER));
-    Optional<String> trial =
-        value(Once.TRIAL).or(() -> value(Once.ABSTRACT).flatMap(Identifiers::trialIn));
-    Identifiers identifiers =
-        new Identifiers(
-            value(Once.DOI), value(Once.PMID), value(Once.PMCID), trial, value(Once.LINK));
+        new Titles(titles.get(0), single.value(Once.ORIGINAL_TITLE), titles.subList(1, titles.size()));
     return new Reference(
         id,
         kind,
         kindsPrinted,
         all,
         authors,
-        published,
-        identifiers,
-        value(Once.ABSTRACT),
+        single.published(year),
+        single.identifiers(),
+        single.value(Once.ABSTRACT),
         keywords,
-        value(Once.LANGUAGE),
+        single.value(Once.LANGUAGE),
         links,
         others);
-  }
-
-  private Optional<String> value(Once what) {
-    return Optional.ofNullable(once.get(what));
   }
 
   /** A title without the full stop that some databases set behind it. */

@@ -70,25 +70,25 @@ final class MedlineReference {
       case "PMID" -> draft.pmid(field);
       case "TI", "BTI" -> title(draft, field);
       case "TT" ->
-          draft.once(Draft.Once.ORIGINAL_TITLE, field, field.value().replaceFirst("\\.$", ""));
+          draft.once(Once.ORIGINAL_TITLE, field, field.value().replaceFirst("\\.$", ""));
       case "CN" ->
           Optional.of(field.value())
               .filter(text -> !text.isBlank())
               .map(Author.Group::new)
               .ifPresent(draft::author);
-      case "JT" -> draft.once(Draft.Once.JOURNAL, field, field.value());
-      case "TA" -> draft.once(Draft.Once.SHORT_JOURNAL, field, field.value());
+      case "JT" -> draft.once(Once.JOURNAL, field, field.value());
+      case "TA" -> draft.once(Once.SHORT_JOURNAL, field, field.value());
       case "DP" -> draft.date(field);
-      case "VI" -> draft.once(Draft.Once.VOLUME, field, field.value());
-      case "IP" -> draft.once(Draft.Once.ISSUE, field, field.value());
+      case "VI" -> draft.once(Once.VOLUME, field, field.value());
+      case "IP" -> draft.once(Once.ISSUE, field, field.value());
       case "PG" -> draft.pages(field, field.value().split("[,;]")[0]);
-      case "IS" -> draft.once(Draft.Once.ISSN, field, field.value());
-      case "AB" -> draft.once(Draft.Once.ABSTRACT, field, field.value());
-      case "LA" -> draft.once(Draft.Once.LANGUAGE, field, field.value());
+      case "IS" -> draft.once(Once.ISSN, field, field.value());
+      case "AB" -> draft.once(Once.ABSTRACT, field, field.value());
+      case "LA" -> draft.once(Once.LANGUAGE, field, field.value());
       case "MH", "OT" -> draft.keyword(field.value());
       case "PMC" ->
           draft.once(
-              Draft.Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
+              Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
       case "LID", "AID" -> place(draft, field);
       case "SI" -> register(draft, field);
       case "PT" -> kind(draft, field);
@@ -99,7 +99,7 @@ final class MedlineReference {
 
   private static void title(Draft draft, RawField field) {
     if (field.name().equals("BTI") && draft.hasTitle()) {
-      draft.once(Draft.Once.JOURNAL, field, field.value());
+      draft.once(Once.JOURNAL, field, field.value());
     } else {
       draft.title(field);
     }
@@ -115,7 +115,7 @@ final class MedlineReference {
 
   private static void register(Draft draft, RawField field) {
     Identifiers.trialIn(field.value())
-        .ifPresent(trial -> draft.once(Draft.Once.TRIAL, field, trial));
+        .ifPresent(trial -> draft.once(Once.TRIAL, field, trial));
     draft.other(field);
   }
 

@@ -35,9 +35,9 @@ final class RisReference {
     if (AUTHORS.contains(name)) {
       author(draft, field);
     } else if (JOURNALS.contains(name)) {
-      draft.once(Draft.Once.JOURNAL, field, field.value());
+      draft.once(Once.JOURNAL, field, field.value());
     } else if (SHORT_JOURNALS.contains(name)) {
-      draft.once(Draft.Once.SHORT_JOURNAL, field, field.value());
+      draft.once(Once.SHORT_JOURNAL, field, field.value());
     } else {
       other(draft, field, raw);
     }
@@ -48,14 +48,14 @@ final class RisReference {
       case "TY" -> kind(draft, field);
       case "ID", "LB" -> {}
       case "TI", "T1", "CT" -> draft.title(field);
-      case "TT", "OP" -> draft.once(Draft.Once.ORIGINAL_TITLE, field, field.value());
+      case "TT", "OP" -> draft.once(Once.ORIGINAL_TITLE, field, field.value());
       case "PY", "Y1", "DA" -> draft.date(field);
-      case "VL" -> draft.once(Draft.Once.VOLUME, field, field.value());
-      case "IS" -> draft.once(Draft.Once.ISSUE, field, field.value());
-      case "SN" -> draft.once(Draft.Once.ISSN, field, field.value());
-      case "PB" -> draft.once(Draft.Once.PUBLISHER, field, field.value());
-      case "LA" -> draft.once(Draft.Once.LANGUAGE, field, field.value());
-      case "AB", "N2" -> draft.once(Draft.Once.ABSTRACT, field, field.value());
+      case "VL" -> draft.once(Once.VOLUME, field, field.value());
+      case "IS" -> draft.once(Once.ISSUE, field, field.value());
+      case "SN" -> draft.once(Once.ISSN, field, field.value());
+      case "PB" -> draft.once(Once.PUBLISHER, field, field.value());
+      case "LA" -> draft.once(Once.LANGUAGE, field, field.value());
+      case "AB", "N2" -> draft.once(Once.ABSTRACT, field, field.value());
       case "KW" -> draft.keyword(field.value());
       case "DO" -> draft.doi(field);
       case "AN" -> accession(draft, field, raw);
@@ -115,7 +115,7 @@ final class RisReference {
 
   private static void link(Draft draft, RawField field) {
     draft.numbersIn(field, field.value().matches("(?i).*doi.*"));
-    draft.once(Draft.Once.LINK, field, field.value());
+    draft.once(Once.LINK, field, field.value());
   }
 
   private static void pages(Draft draft, RawRecord raw, String first, String last) {
