@@ -11,14 +11,23 @@ public enum Kind {
   ARTICLE(
       Set.of("JOUR", "EJOUR", "JFULL", "INPR", "MGZN", "NEWS"),
       "article-journal",
-      Set.of("article", "article-magazine", "article-newspaper", "review", "periodical")),
-  MEETING(Set.of("ABST", "CONF", "CPAPER"), "paper-conference", Set.of("speech", "event")),
-  PREPRINT(Set.of("UNPB"), "article", Set.of("manuscript", "preprint")),
+      Set.of(
+          "article",
+          "article-magazine",
+          "article-newspaper",
+          "journal-article",
+          "review",
+          "periodical")),
+  MEETING(
+      Set.of("ABST", "CONF", "CPAPER"),
+      "paper-conference",
+      Set.of("speech", "event", "proceedings-article")),
+  PREPRINT(Set.of("UNPB"), "article", Set.of("manuscript", "preprint", "posted-content")),
   BOOK(Set.of("BOOK", "EBOOK", "EDBOOK"), "book", Set.of("classic", "collection")),
   CHAPTER(
       Set.of("CHAP", "ECHAP"),
       "chapter",
-      Set.of("entry", "entry-dictionary", "entry-encyclopedia")),
+      Set.of("book-chapter", "entry", "entry-dictionary", "entry-encyclopedia")),
   THESIS(Set.of("THES"), "thesis", Set.of()),
   REPORT(
       Set.of("RPRT", "GOVDOC", "STAND"),

@@ -89,8 +89,7 @@ final class BibtexReference {
       case "author" -> authors(draft, field);
       case "title", "subtitle" -> {}
       case "origtitle", "titleaddon" -> draft.once(Once.ORIGINAL_TITLE, plain, plain.value());
-      case "journal", "journaltitle", "booktitle" ->
-          draft.once(Once.JOURNAL, plain, plain.value());
+      case "journal", "journaltitle", "booktitle" -> draft.once(Once.JOURNAL, plain, plain.value());
       case "howpublished" -> {
         if (!plain.value().contains("://")) {
           draft.once(Once.JOURNAL, plain, plain.value());
@@ -113,8 +112,7 @@ final class BibtexReference {
       case "doi" -> draft.doi(field);
       case "pmid" -> draft.pmid(field);
       case "pmcid" ->
-          draft.once(
-              Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
+          draft.once(Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
       case "url" -> {
         draft.numbersIn(field, field.value().matches("(?i).*doi\\.org.*"));
         draft.once(Once.LINK, field, field.value());

@@ -86,8 +86,7 @@ final class CslReference {
       case "DOI" -> draft.doi(field);
       case "PMID" -> draft.pmid(field);
       case "PMCID" ->
-          draft.once(
-              Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
+          draft.once(Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
       case "URL" -> {
         draft.numbersIn(field, field.value().matches("(?i).*doi\\.org.*"));
         draft.once(Once.LINK, field, field.value());

@@ -160,6 +160,17 @@ final class Draft {
     if (year.isEmpty()) {
       year = OptionalInt.of(told);
     }
+    if (Math.abs(year.getAsInt() - told) > 1) {
+      other(field);
+      doubt(
+          field,
+          "year-twice",
+          "The record has the years "
+              + year.getAsInt()
+              + " and "
+              + told
+              + "; the first is used. Look which is right.");
+    }
     single.date(text, year.getAsInt() == told);
   }
 
@@ -248,7 +259,8 @@ final class Draft {
 
   private Reference reference() {
     Titles all =
-        new Titles(titles.get(0), single.value(Once.ORIGINAL_TITLE), titles.subList(1, titles.size()));
+        new Titles(
+            titles.get(0), single.value(Once.ORIGINAL_TITLE), titles.subList(1, titles.size()));
     return new Reference(
         id,
         kind,

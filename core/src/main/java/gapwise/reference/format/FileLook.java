@@ -19,6 +19,11 @@ record FileLook(Optional<Format> format, Encoding encoding, List<Problem> proble
   /** Bytes that are looked at to find the format; headers before a first record are shorter. */
   static final int HEAD = 1 << 16;
 
+  /**
+   * Fewer odd bytes are damage, told at their places; a whole file in another encoding has more.
+   */
+  private static final int MANY = 5;
+
   FileLook {
     problems = List.copyOf(problems);
   }
@@ -102,7 +107,7 @@ record FileLook(Optional<Format> format, Encoding encoding, List<Problem> proble
         bytes.take(Math.max(1, length));
       }
     }
-    return bad > good ? Encoding.WINDOWS_1252 : Encoding.UTF_8;
+    return bad > good && bad >= MANY ? Encoding.WINDOWS_1252 : Encoding.UTF_8;
   }
 
   /** For tests of what is told: the charset for people. */

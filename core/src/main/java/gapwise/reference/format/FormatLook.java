@@ -12,7 +12,8 @@ final class FormatLook {
           + " again in one of these.";
 
   private static final Pattern RIS_START =
-      Pattern.compile("^[ \\t]*TY {0,3}- ?\\S", Pattern.MULTILINE | Pattern.CASE_INSENSITIVE);
+      Pattern.compile(
+          "^[ \\t]*TY[ \\t]{0,3}[-\u2013][ \\t]?\\S", Pattern.MULTILINE | Pattern.CASE_INSENSITIVE);
 
   private static final Pattern RIS_LINE = Pattern.compile("^[A-Z][A-Z0-9]  - ?", Pattern.MULTILINE);
 

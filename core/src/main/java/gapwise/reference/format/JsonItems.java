@@ -1,8 +1,10 @@
 package gapwise.reference.format;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.problem.Problem;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -14,7 +16,12 @@ import java.util.Optional;
  * itself alone; long texts are shortened before they are read.
  */
 final class JsonItems {
-  private static final ObjectMapper JSON = new ObjectMapper();
+  /** A comma too many and a tab within a text are forgiven, as nothing is lost by them. */
+  private static final ObjectMapper JSON =
+      JsonMapper.builder()
+          .enable(JsonReadFeature.ALLOW_TRAILING_COMMA)
+          .enable(JsonReadFeature.ALLOW_UNESCAPED_CONTROL_CHARS)
+          .build();
 
   /** Takes one item: what it is, or why it is none. */
   interface Taker {

@@ -69,8 +69,7 @@ final class MedlineReference {
       case "FAU" -> {}
       case "PMID" -> draft.pmid(field);
       case "TI", "BTI" -> title(draft, field);
-      case "TT" ->
-          draft.once(Once.ORIGINAL_TITLE, field, field.value().replaceFirst("\\.$", ""));
+      case "TT" -> draft.once(Once.ORIGINAL_TITLE, field, field.value().replaceFirst("\\.$", ""));
       case "CN" ->
           Optional.of(field.value())
               .filter(text -> !text.isBlank())
@@ -87,8 +86,7 @@ final class MedlineReference {
       case "LA" -> draft.once(Once.LANGUAGE, field, field.value());
       case "MH", "OT" -> draft.keyword(field.value());
       case "PMC" ->
-          draft.once(
-              Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
+          draft.once(Once.PMCID, field, Identifiers.pmcidIn(field.value()).orElse(field.value()));
       case "LID", "AID" -> place(draft, field);
       case "SI" -> register(draft, field);
       case "PT" -> kind(draft, field);
@@ -114,8 +112,7 @@ final class MedlineReference {
   }
 
   private static void register(Draft draft, RawField field) {
-    Identifiers.trialIn(field.value())
-        .ifPresent(trial -> draft.once(Once.TRIAL, field, trial));
+    Identifiers.trialIn(field.value()).ifPresent(trial -> draft.once(Once.TRIAL, field, trial));
     draft.other(field);
   }
 

@@ -27,7 +27,15 @@ final class RisReference {
       }
     }
     pages(draft, raw, first, last);
+    bookTitle(draft, raw);
     return draft.end("TI or T1");
+  }
+
+  /** A whole book may have its title where its chapters name their book. */
+  private static void bookTitle(Draft draft, RawRecord raw) {
+    if (!draft.hasTitle() && draft.kind().filter(kind -> kind == Kind.BOOK).isPresent()) {
+      raw.fields().stream().filter(field -> field.name().equals("BT")).forEach(draft::title);
+    }
   }
 
   private static void field(Draft draft, RawField field, RawRecord raw) {

@@ -150,7 +150,10 @@ final class Blocks {
 
   /** Under a year and the one after it, so that neighbouring years meet. */
   private static void keyedByYear(Profile profile, int year, Set<String> keys) {
+    List<String> words = profile.title().words();
+    String start = String.join("", words.subList(0, Math.min(4, words.size())));
     for (int near = year; near <= year + 1; near++) {
+      keys.add("start " + start + near);
       for (String name : names(profile)) {
         keys.add("author " + name + near);
       }

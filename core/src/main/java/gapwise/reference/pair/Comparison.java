@@ -2,6 +2,7 @@ package gapwise.reference.pair;
 
 import gapwise.reference.likeness.JournalLikeness;
 import gapwise.reference.likeness.JournalName;
+import gapwise.reference.likeness.Letters;
 import gapwise.reference.likeness.PageSpan;
 import gapwise.reference.likeness.PeopleLikeness;
 import gapwise.reference.likeness.TitleLikeness;
@@ -147,6 +148,8 @@ record Comparison(
     String first = language(one);
     String second = language(two);
     return one.title().bracketed() != two.title().bracketed()
+        || Letters.isInAnotherScript(one.title().letters())
+            != Letters.isInAnotherScript(two.title().letters())
         || !first.isEmpty() && !second.isEmpty() && !first.equals(second);
   }
 

@@ -36,7 +36,7 @@ final class Judge {
 
   /** A shared DOI or PubMed number, which can be wrong, or that of a whole supplement. */
   private static Optional<Verdict> byNumber(Profile one, Profile two, Comparison both) {
-    boolean both2 = both.doi() == Agreement.SAME && both.pmid() == Agreement.SAME;
+    boolean twoNumbers = both.doi() == Agreement.SAME && both.pmid() == Agreement.SAME;
     TitleLikeness title = both.title();
     boolean alike = title.kind().isOneTitle() || title.kind().isPart();
     boolean contradicted = both.page() == Agreement.DIFFERENT && both.team() == Team.NOBODY;
@@ -44,15 +44,14 @@ final class Judge {
       boolean otherNumber = both.numbersDiffer() && !both.isSamePlace();
       return Optional.of(otherNumber ? Verdict.POSSIBLE : Verdict.SAME);
     }
-    boolean fits = both.team() == Team.ONE && !both.isOtherPlace() && both.isNearInTime();
-    if (fits
-        && (title.share() >= MOSTLY && !title.numbersDiffer()
-            || both.otherLanguage() && both.isSamePlace()
-            || both2 && both.isSamePlace())) {
-      return Optional.of(Verdict.SAME);
-    }
     boolean meeting =
         one.nature() == Nature.MEETING_ABSTRACT && two.nature() == Nature.MEETING_ABSTRACT;
+    boolean fits = both.team() == Team.ONE && !both.isOtherPlace() && both.isNearInTime();
+    boolean otherWords = title.share() >= MOSTLY && !title.numbersDiffer() && !meeting;
+    boolean otherLanguage = both.isSamePlace() && (both.otherLanguage() || twoNumbers);
+    if (fits && (otherWords || otherLanguage)) {
+      return Optional.of(Verdict.SAME);
+    }
     boolean supplement =
         meeting
             && both.pmid() != Agreement.SAME
@@ -158,7 +157,8 @@ final class Judge {
     if (SerialParts.are(one.title(), two.title())) {
       return Optional.empty();
     }
-    if (both.yearsApart().orElse(0) >= 1 && both.team() == Team.ONE) {
+    if (both.yearsApart().orElse(0) >= 1
+        && (both.team() == Team.ONE || both.people().common() >= 2)) {
       return Optional.of(Verdict.RELATED);
     }
     return possibleIf(both.page() != Agreement.DIFFERENT);
@@ -168,11 +168,10 @@ final class Judge {
     TitleLikeness title = both.title();
     boolean team = both.team() == Team.ONE;
     if (team && both.isSamePlace() && both.isNearInTime() && both.journal() == Agreement.SAME) {
-      boolean sameEnd = one.pages().equals(two.pages());
       boolean sure =
-          sameEnd
+          fillTheSamePages(one, two)
               && !both.numbersDiffer()
-              && (both.otherLanguage() || title.share() >= MOSTLY && !title.numbersDiffer());
+              && isOneUnderTwoTitles(one, two, title);
       return Optional.of(sure ? Verdict.SAME : Verdict.POSSIBLE);
     }
     if (both.isSamePlace()
@@ -183,6 +182,24 @@ final class Judge {
     }
     boolean open = !both.isOtherPlace() && both.isNearInTime() && both.page() == Agreement.UNKNOWN;
     return possibleIf(team && open && title.share() >= MOSTLY && !title.numbersDiffer());
+  }
+
+  /**
+   * From one first page to one last page there is room for one paper; one page may hold several.
+   */
+  private static boolean fillTheSamePages(Profile one, Profile two) {
+    return one.nature() != Nature.MEETING_ABSTRACT
+        && one.pages().equals(two.pages())
+        && one.pages().filter(pages -> !pages.first().equals(pages.last())).isPresent();
+  }
+
+  /**
+   * Titles of two languages, or with a few other words; parts of a work have titles of their own.
+   */
+  private static boolean isOneUnderTwoTitles(Profile one, Profile two, TitleLikeness title) {
+    boolean alike = title.share() >= MOSTLY && !title.numbersDiffer();
+    boolean foreign = title.kind() == TitleLikeness.Kind.DIFFERENT;
+    return (alike || foreign) && !SerialParts.are(one.title(), two.title());
   }
 
   private static Optional<Verdict> possibleIf(boolean condition) {

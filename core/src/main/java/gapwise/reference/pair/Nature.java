@@ -109,10 +109,19 @@ enum Nature {
     }
     if (reference.kind().filter(kind -> kind == Kind.MEETING).isPresent()
         || (!article || reference.published().pages().map(Nature::isOnePage).orElse(false))
-            && MEETING_NAME.matcher(journal).find()) {
+            && MEETING_NAME.matcher(journal).find()
+        || isInSupplement(reference)) {
       return MEETING_ABSTRACT;
     }
     return PROTOCOL_TITLE.matcher(reference.titles().main()).find() ? PROTOCOL : PAPER;
+  }
+
+  /** One page of a supplement, numbered as such, holds an abstract. */
+  private static boolean isInSupplement(Reference reference) {
+    String issue =
+        reference.published().volume().orElse("") + reference.published().issue().orElse("");
+    return issue.toLowerCase(Locale.ROOT).contains("suppl")
+        && reference.published().pages().filter(pages -> pages.matches("[sS]\\d+")).isPresent();
   }
 
   /**

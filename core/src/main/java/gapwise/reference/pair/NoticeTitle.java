@@ -43,12 +43,11 @@ record NoticeTitle(Optional<Nature> notice, boolean retracted, String core) {
   private static final Pattern COMMENT =
       start(
           "(?:invited\\s+)?(?:comments?|commentary|letter to the"
-              + " editor|letter|response|repl(?:y|ies)|author'?s'? repl(?:y|ies)|author'?s'?"
-              + " response|in"
+              + " editor|letter|response|repl(?:y|ies)|author'?s'? (?:repl(?:y|ies)|response)|in"
               + " repl(?:y|ies)|discussion|critique|re)(?:\\s+(?:on|to|re|of|about|regarding|concerning))?(?:\\s+the"
-              + " article)?\\s*[:\\u2014]|(?:comments?|commentary)"
-              + " on\\b(?=.{0,4}[\"'\u2018\u201c])|(?:letter to the"
-              + " editor|letter|response|reply)\\s+(?:on|to|regarding|concerning|re)\\b(?=.{0,4}[\"'\u2018\u201c])");
+              + " article)?\\s*[:\\u2014]|(?:comments?|commentary) on\\b|(?:reply|response) to"
+              + " [^:]{1,60}:|(?:letter to the editor|letter|response|reply)"
+              + "\\s+(?:on|to|regarding|concerning|re)\\b(?=.{0,4}[\"'\u2018\u201c])");
 
   private static Pattern start(String words) {
     return Pattern.compile("^[\\s\\[(]*(?:" + words + ")", Pattern.CASE_INSENSITIVE);

@@ -117,11 +117,23 @@ record Profile(
 
   /** Whether a title has enough words that two papers seldom share it by chance. */
   boolean hasTellingTitle() {
-    return title().words().size() >= TELLING_WORDS && title().letters().length() >= TELLING_LETTERS;
+    int words = title().words().size();
+    int letters = title().letters().length();
+    return words >= TELLING_WORDS && letters >= TELLING_LETTERS
+        || words >= TELLING_LONG_WORDS && letters >= TELLING_LETTERS_OF_LONG_WORDS
+        || letters >= TELLING_SIGNS && Letters.isInAnotherScript(title().letters());
   }
 
   /** "From the editors" and "Bone gaps" tell nothing. Common practice, no source. */
   private static final int TELLING_WORDS = 5;
 
   private static final int TELLING_LETTERS = 22;
+
+  /** Languages that join words tell as much with fewer of them. */
+  private static final int TELLING_LONG_WORDS = 3;
+
+  private static final int TELLING_LETTERS_OF_LONG_WORDS = 30;
+
+  /** Signs of scripts of which each stands for a word or syllable. */
+  private static final int TELLING_SIGNS = 10;
 }
