@@ -48,6 +48,26 @@ public record Reference(
     others = List.copyOf(others);
   }
 
+  /**
+   * The same without what is long and not compared: abstract, keywords and other fields. Thousands
+   * of references stay small so, whatever their file holds.
+   */
+  public Reference withoutTexts() {
+    return new Reference(
+        id,
+        kind,
+        kindsPrinted,
+        titles,
+        authors,
+        published,
+        identifiers,
+        Optional.empty(),
+        List.of(),
+        language,
+        links,
+        List.of());
+  }
+
   /** The reference as one line of text. */
   public String line() {
     StringBuilder line = new StringBuilder();

@@ -2,6 +2,7 @@ package gapwise.reference.pair;
 
 import gapwise.evidence.Citation;
 import gapwise.problem.Problem;
+import gapwise.reference.Reference;
 import gapwise.reference.format.FileAnswer;
 import gapwise.reference.format.ReadRecord;
 import gapwise.reference.format.ReferenceFile;
@@ -20,7 +21,8 @@ import java.util.Set;
  * together, and which papers were retracted or corrected.
  *
  * @param files what became of each file
- * @param records what became of each record, in the order of files
+ * @param records what became of each record, in the order of files, without abstracts and other long
+ *     texts; {@link ReferenceReader} hands those over one record at a time
  * @param pairs records proposed to a person; nothing is merged
  * @param standings what is told of papers
  */
@@ -127,9 +129,14 @@ public record ReferenceProposals(
       }
       Optional<String> id = record.id().filter(ids::add);
       RecordKey key = new RecordKey(file, shown, record.number(), record.line(), id);
-      records.add(new Handled(key, record));
       if (record instanceof ReadRecord.Read read) {
-        references.add(new FiledReference(key, read.reference()));
+        Reference brief = read.reference().withoutTexts();
+        references.add(new FiledReference(key, brief));
+        records.add(
+            new Handled(
+                key, new ReadRecord.Read(read.number(), read.line(), brief, read.problems())));
+      } else {
+        records.add(new Handled(key, record));
       }
     }
 

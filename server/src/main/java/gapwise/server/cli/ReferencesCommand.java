@@ -24,6 +24,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -72,7 +73,7 @@ public final class ReferencesCommand implements Callable<Integer> {
     List<ReferenceFile> opened = new ArrayList<>();
     for (Path file : files) {
       // A long way to a file says less than its name; a short one tells two files apart.
-      String name = file.isAbsolute() ? file.getFileName().toString() : file.toString();
+      String name = file.isAbsolute() ? lastName(file) : file.toString();
       opened.add(new ReferenceFile(name, () -> Files.newInputStream(file)));
     }
     ReferenceProposals proposals = ReferenceProposals.of(opened, base());
@@ -98,13 +99,17 @@ public final class ReferencesCommand implements Callable<Integer> {
     return base;
   }
 
+  private static String lastName(Path file) {
+    return Objects.requireNonNullElse(file.getFileName(), file).toString();
+  }
+
   /** A log names files without their folder. */
   private static List<FileAnswer> named(List<FileAnswer> answers) {
     return answers.stream()
         .map(
             file ->
                 new FileAnswer(
-                    Path.of(file.name()).getFileName().toString(),
+                    lastName(Path.of(file.name())),
                     file.format(),
                     file.encoding(),
                     file.read(),
