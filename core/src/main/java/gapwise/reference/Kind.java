@@ -60,8 +60,12 @@ public enum Kind {
           "treaty",
           "review-book"));
 
+  @SuppressWarnings("ImmutableEnumChecker") // Set.of is immutable
   private final Set<String> ris;
+
   private final String csl;
+
+  @SuppressWarnings("ImmutableEnumChecker") // Set.of is immutable
   private final Set<String> otherCsl;
 
   Kind(Set<String> ris, String csl, Set<String> otherCsl) {
@@ -106,7 +110,7 @@ public enum Kind {
   public static Optional<Kind> ofCsl(String word) {
     String small = word.strip().toLowerCase(Locale.ROOT);
     for (Kind kind : values()) {
-      if (small.equals(kind.csl) && kind != PREPRINT && kind != OTHER
+      if ((small.equals(kind.csl) && kind != PREPRINT && kind != OTHER)
           || kind.otherCsl.contains(small)) {
         return Optional.of(kind);
       }

@@ -106,7 +106,7 @@ final class BibtexNames {
   private static boolean isWhole(String name) {
     if (!name.startsWith("{")
         || !name.endsWith("}")
-        || name.startsWith("{\\") && name.length() < 8) {
+        || (name.startsWith("{\\") && name.length() < 8)) {
       return false;
     }
     int depth = 0;

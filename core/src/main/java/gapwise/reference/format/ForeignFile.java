@@ -71,12 +71,12 @@ final class ForeignFile {
     }
     boolean marked =
         head.length >= 2
-            && ((head[0] & 0xff) == 0xff && (head[1] & 0xff) == 0xfe
-                || (head[0] & 0xff) == 0xfe && (head[1] & 0xff) == 0xff);
+            && (((head[0] & 0xff) == 0xff && (head[1] & 0xff) == 0xfe)
+                || ((head[0] & 0xff) == 0xfe && (head[1] & 0xff) == 0xff));
     boolean wide =
         marked
-            || Math.max(zeros[0], zeros[1]) > 0.4 * head.length / 2
-                && Math.min(zeros[0], zeros[1]) < 0.05 * head.length / 2;
+            || (Math.max(zeros[0], zeros[1]) > 0.4 * head.length / 2
+                && Math.min(zeros[0], zeros[1]) < 0.05 * head.length / 2);
     if (wide) {
       return false;
     }

@@ -32,7 +32,7 @@ final class FormatLook {
   static Optional<Format> of(String head) {
     String text = head.startsWith("\uFEFF") ? head.substring(1) : head;
     String start = text.stripLeading();
-    if (start.startsWith("[") && start.substring(1).stripLeading().matches("(?s)[{\\]].*")
+    if ((start.startsWith("[") && start.substring(1).stripLeading().matches("(?s)[{\\]].*"))
         || start.matches("(?s)\\{\\s*(\"|}).*")) {
       return Optional.of(Format.CSL_JSON);
     }

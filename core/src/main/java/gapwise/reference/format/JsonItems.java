@@ -213,7 +213,7 @@ final class JsonItems {
       }
       boolean startsEscape = letter == '\\' && !escaped;
       inText++;
-      if (ends || inText < Limits.FIELD || escaped && inText == Limits.FIELD) {
+      if (ends || inText < Limits.FIELD || (escaped && inText == Limits.FIELD)) {
         keep(letter);
       } else {
         shortened = true;

@@ -94,7 +94,7 @@ final class MedlineRecords {
     } else if (name.equals("PMID")) {
       begins = blankBefore || current.get().has("TI") || current.get().has("OWN");
     } else if (blankBefore) {
-      begins = current.get().has("SO") || FIRST.contains(name) && current.get().has(name);
+      begins = current.get().has("SO") || (FIRST.contains(name) && current.get().has(name));
       if (!begins) {
         current
             .get()

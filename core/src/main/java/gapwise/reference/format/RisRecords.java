@@ -116,8 +116,8 @@ final class RisRecords {
   private boolean isProse(String tag, String text) {
     boolean small = tag.equals(tag.toLowerCase(Locale.ROOT));
     boolean tagged = text.matches("^[A-Za-z][A-Za-z0-9]  - ?.*");
-    return small && !tagged
-        || !tagged && current.map(record -> LONG.contains(record.open())).orElse(false);
+    return (small && !tagged)
+        || (!tagged && current.map(record -> LONG.contains(record.open())).orElse(false));
   }
 
   private void start(String name, Line line) {

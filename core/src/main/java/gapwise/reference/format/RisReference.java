@@ -110,7 +110,7 @@ final class RisReference {
     boolean named =
         first(raw, "DB").or(() -> first(raw, "DP")).map(RisReference::isPubMed).orElse(false);
     if (Identifiers.pmidIn(field.value()).isPresent()
-        || named && Identifiers.pmidOf(field.value()).isPresent()) {
+        || (named && Identifiers.pmidOf(field.value()).isPresent())) {
       draft.pmid(field);
     } else {
       draft.other(field);

@@ -24,7 +24,7 @@ final class Single {
   /** A date that tells more than the one before it takes its place, if it is of the same year. */
   void date(String text, boolean sameYear) {
     String before = values.getOrDefault(Once.DATE, "");
-    if (before.isEmpty() || sameYear && text.length() > before.length()) {
+    if (before.isEmpty() || (sameYear && text.length() > before.length())) {
       values.put(Once.DATE, text);
     }
   }

@@ -108,7 +108,7 @@ final class TextSource implements AutoCloseable {
     }
     int code = first & (0xff >> (length + 1));
     for (int place = 1; place < length; place++) {
-      code = code << 6 | bytes.ahead(place) & 0x3f;
+      code = code << 6 | (bytes.ahead(place) & 0x3f);
     }
     bytes.take(length);
     if (Character.isSupplementaryCodePoint(code)) {
@@ -150,6 +150,18 @@ final class TextSource implements AutoCloseable {
       int next = bytes.ahead(0);
       bytes.take(next < 0 ? 0 : 1);
       return next;
+    }
+
+    @Override
+    public int read(byte[] target, int offset, int length) throws IOException {
+      int count = 0;
+      int next = length == 0 ? 0 : read();
+      while (next >= 0 && count < length) {
+        target[offset + count++] = (byte) next;
+        // One byte more is taken only if there is room for it.
+        next = count < length ? read() : -1;
+      }
+      return count == 0 && length > 0 ? -1 : count;
     }
   }
 }

@@ -32,7 +32,7 @@ public enum JournalLikeness {
 
   /** Each word of the short name begins, or shortens, the word at its place in the long one. */
   private static boolean abbreviates(List<String> brief, List<String> full) {
-    if (brief.size() > full.size() || brief.size() < 2 && full.size() > 1) {
+    if (brief.size() > full.size() || (brief.size() < 2 && full.size() > 1)) {
       return brief.size() == 1 && full.size() > 1 && startsAlone(brief.get(0), full);
     }
     int at = 0;

@@ -17,7 +17,7 @@ public enum PersonLikeness {
 
   /** Whether the two names can well be those of one person. */
   public boolean isOnePerson() {
-    return ordinal() <= SPELLED_OTHERWISE.ordinal();
+    return this != NOT_COMPARABLE && this != DIFFERENT;
   }
 
   /** Compares two names. */

@@ -110,7 +110,7 @@ public final class PlainText {
           || sign == '<'
           || sign == '\\'
           || sign < ' '
-          || sign > '~' && !letter) {
+          || (sign > '~' && !letter)) {
         return false;
       }
       before = sign;

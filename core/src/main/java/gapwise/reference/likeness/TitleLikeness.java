@@ -83,9 +83,10 @@ public record TitleLikeness(
     if (aligned.agreeing() > 0 && onlySmall(aligned)) {
       return Kind.SLIPS;
     }
-    TitleWords shorter = one.words().size() <= two.words().size() ? one : two;
-    TitleWords longer = shorter == one ? two : one;
-    boolean numbersDiffer = shorterHasOtherNumbers(aligned, shorter == one);
+    boolean firstIsShorter = one.words().size() <= two.words().size();
+    TitleWords shorter = firstIsShorter ? one : two;
+    TitleWords longer = firstIsShorter ? two : one;
+    boolean numbersDiffer = shorterHasOtherNumbers(aligned, firstIsShorter);
     if (!numbersDiffer && isMain(shorter, longer)) {
       return Kind.SUBTITLE_LEFT_OUT;
     }
@@ -155,12 +156,12 @@ public record TitleLikeness(
         .allMatch(
             word ->
                 SMALL.contains(word)
-                    || !isNumber(word)
+                    || (!isNumber(word)
                         && others.stream()
                             .anyMatch(
                                 other ->
                                     SMALL.contains(other)
-                                        && EditDistance.between(word, other, 1) <= 1));
+                                        && EditDistance.between(word, other, 1) <= 1)));
   }
 
   private static boolean isNumber(String word) {

@@ -99,7 +99,7 @@ record Comparison(
   boolean isSamePlace() {
     boolean volumeOrYear =
         volume == Agreement.SAME
-            || volume == Agreement.UNKNOWN && journal == Agreement.SAME && isSameYear();
+            || (volume == Agreement.UNKNOWN && journal == Agreement.SAME && isSameYear());
     return page == Agreement.SAME && volumeOrYear && journal != Agreement.DIFFERENT;
   }
 
@@ -150,7 +150,7 @@ record Comparison(
     return one.title().bracketed() != two.title().bracketed()
         || Letters.isInAnotherScript(one.title().letters())
             != Letters.isInAnotherScript(two.title().letters())
-        || !first.isEmpty() && !second.isEmpty() && !first.equals(second);
+        || (!first.isEmpty() && !second.isEmpty() && !first.equals(second));
   }
 
   private static String language(Profile profile) {

@@ -69,7 +69,8 @@ final class Judge {
           both.isSamePlace()
               ? Optional.of(Verdict.SAME)
               : possibleIf(
-                  telling && both.isNearInTime() || both.journal() == Agreement.SAME && telling);
+                  (telling && both.isNearInTime())
+                      || (both.journal() == Agreement.SAME && telling));
       case UNKNOWN -> oneTitleUnknownTeam(both, telling);
       case NOBODY ->
           both.isSamePlace() && both.journal() == Agreement.SAME && both.isNearInTime()
@@ -98,13 +99,14 @@ final class Judge {
     boolean otherKind =
         !one.reference().kind().equals(two.reference().kind()) && both.journal() != Agreement.SAME;
     if (both.isOtherPlace() || both.numbersDiffer() || !both.isNearInTime() || otherKind) {
-      return possibleIf(telling || both.isNearInTime() && !both.isOtherPlace());
+      return possibleIf(telling || (both.isNearInTime() && !both.isOtherPlace()));
     }
     return Optional.of(telling ? Verdict.SAME : Verdict.POSSIBLE);
   }
 
   private static Optional<Verdict> oneTitleUnknownTeam(Comparison both, boolean telling) {
-    if (both.isSamePlace() && (telling || both.journal() == Agreement.SAME && both.isSameYear())) {
+    if (both.isSamePlace()
+        && (telling || (both.journal() == Agreement.SAME && both.isSameYear()))) {
       return Optional.of(
           telling || both.title().kind() == TitleLikeness.Kind.EQUAL
               ? Verdict.SAME

@@ -57,20 +57,19 @@ enum Nature {
   }
 
   private static Optional<Nature> byLinks(Reference reference) {
-    for (Link link : reference.links()) {
-      switch (link.relation()) {
-        case RETRACTS:
-          return Optional.of(RETRACTION);
-        case CORRECTS:
-          return Optional.of(CORRECTION);
-        case CONCERN_FOR:
-          return Optional.of(CONCERN);
-        case COMMENTS_ON:
-          return Optional.of(COMMENT);
-        default:
-      }
-    }
-    return Optional.empty();
+    return reference.links().stream()
+        .flatMap(link -> ofNotice(link.relation()).stream())
+        .findFirst();
+  }
+
+  private static Optional<Nature> ofNotice(Link.Relation relation) {
+    return switch (relation) {
+      case RETRACTS -> Optional.of(RETRACTION);
+      case CORRECTS -> Optional.of(CORRECTION);
+      case CONCERN_FOR -> Optional.of(CONCERN);
+      case COMMENTS_ON -> Optional.of(COMMENT);
+      default -> Optional.empty();
+    };
   }
 
   private static Optional<Nature> byKinds(Reference reference) {
@@ -108,8 +107,8 @@ enum Nature {
       return PREPRINT;
     }
     if (reference.kind().filter(kind -> kind == Kind.MEETING).isPresent()
-        || (!article || reference.published().pages().map(Nature::isOnePage).orElse(false))
-            && MEETING_NAME.matcher(journal).find()
+        || ((!article || reference.published().pages().map(Nature::isOnePage).orElse(false))
+            && MEETING_NAME.matcher(journal).find())
         || isInSupplement(reference)) {
       return MEETING_ABSTRACT;
     }

@@ -119,9 +119,9 @@ record Profile(
   boolean hasTellingTitle() {
     int words = title().words().size();
     int letters = title().letters().length();
-    return words >= TELLING_WORDS && letters >= TELLING_LETTERS
-        || words >= TELLING_LONG_WORDS && letters >= TELLING_LETTERS_OF_LONG_WORDS
-        || letters >= TELLING_SIGNS && Letters.isInAnotherScript(title().letters());
+    return (words >= TELLING_WORDS && letters >= TELLING_LETTERS)
+        || (words >= TELLING_LONG_WORDS && letters >= TELLING_LETTERS_OF_LONG_WORDS)
+        || (letters >= TELLING_SIGNS && Letters.isInAnotherScript(title().letters()));
   }
 
   /** "From the editors" and "Bone gaps" tell nothing. Common practice, no source. */

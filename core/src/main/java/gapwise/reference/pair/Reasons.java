@@ -19,7 +19,7 @@ final class Reasons {
     number(both.pmid(), "PubMed number", one.pmid(), two.pmid()).ifPresent(reasons::add);
     reasons.add(title(one, two, both));
     reasons.add(people(one, two, both));
-    place(one, two, both).ifPresent(reasons::add);
+    place(both).ifPresent(reasons::add);
     return reasons;
   }
 
@@ -105,7 +105,7 @@ final class Reasons {
         : "The authors cannot be compared, as they stand in two scripts or as groups.";
   }
 
-  private static Optional<String> place(Profile one, Profile two, Comparison both) {
+  private static Optional<String> place(Comparison both) {
     List<String> same = new ArrayList<>();
     List<String> different = new ArrayList<>();
     add(both.journal(), "journal", same, different);

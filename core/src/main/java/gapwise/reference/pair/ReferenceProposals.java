@@ -21,8 +21,8 @@ import java.util.Set;
  * together, and which papers were retracted or corrected.
  *
  * @param files what became of each file
- * @param records what became of each record, in the order of files, without abstracts and other long
- *     texts; {@link ReferenceReader} hands those over one record at a time
+ * @param records what became of each record, in the order of files, without abstracts and other
+ *     long texts; {@link ReferenceReader} hands those over one record at a time
  * @param pairs records proposed to a person; nothing is merged
  * @param standings what is told of papers
  */

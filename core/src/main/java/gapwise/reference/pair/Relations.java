@@ -50,8 +50,8 @@ final class Relations {
     TitleLikeness title = both.title();
     boolean part =
         title.kind() == TitleLikeness.Kind.SUBTITLE_LEFT_OUT
-            || title.kind() == TitleLikeness.Kind.CUT && both.team() == Team.ONE;
-    boolean told = title.kind().isOneTitle() || part && notice.hasTellingTitle();
+            || (title.kind() == TitleLikeness.Kind.CUT && both.team() == Team.ONE);
+    boolean told = title.kind().isOneTitle() || (part && notice.hasTellingTitle());
     boolean people =
         notice.nature() == Nature.COMMENT
             || both.team() != Team.NOBODY
@@ -81,14 +81,14 @@ final class Relations {
         .anyMatch(
             link ->
                 link.relation().isOfNotice()
-                    && (link.doi().isPresent() && paper.doi().isPresent()
-                        || link.pmid().isPresent() && paper.pmid().isPresent()));
+                    && ((link.doi().isPresent() && paper.doi().isPresent())
+                        || (link.pmid().isPresent() && paper.pmid().isPresent())));
   }
 
   private static Optional<String> publications(Profile one, Profile two, Comparison both) {
     TitleLikeness title = both.title();
     boolean team =
-        both.team() == Team.ONE || both.team() == Team.SOME && both.people().common() >= 2;
+        both.team() == Team.ONE || (both.team() == Team.SOME && both.people().common() >= 2);
     boolean unknown =
         both.team() == Team.UNKNOWN && title.kind().isOneTitle() && one.hasTellingTitle();
     boolean protocol = one.nature() == Nature.PROTOCOL || two.nature() == Nature.PROTOCOL;
@@ -97,9 +97,9 @@ final class Relations {
         title.kind().isOneTitle()
             || title.kind().isPart()
             || title.kind() == TitleLikeness.Kind.OTHER_SUBTITLE
-            || title.share() >= (protocol ? 0.5 : MOSTLY)
-                && !SerialParts.are(one.title(), two.title());
-    if (trial || alike && (team || unknown)) {
+            || (title.share() >= (protocol ? 0.5 : MOSTLY)
+                && !SerialParts.are(one.title(), two.title()));
+    if (trial || (alike && (team || unknown))) {
       return Optional.of(
           "One is "
               + one.nature().words()

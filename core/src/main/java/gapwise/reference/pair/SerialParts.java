@@ -45,7 +45,7 @@ final class SerialParts {
     for (int at = 1; at < words.size(); at++) {
       boolean marked =
           MARKERS.contains(words.get(at - 1))
-              || at == title.mainWords() && title.printed().get(at).matches("[ivx]{1,4}");
+              || (at == title.mainWords() && title.printed().get(at).matches("[ivx]{1,4}"));
       if (marked && isPart(words.get(at))) {
         return Optional.of(words.get(at).replace("i", "1").replace("v", "5").replace("x", "10"));
       }

@@ -139,12 +139,13 @@ public final class ReferencesCommand implements Callable<Integer> {
           file.name()
               + ": "
               + file.format().map(format -> format.label() + ", ").orElse("")
+              + "records read: "
               + file.read()
-              + " records read, "
+              + ", doubtful among them: "
               + file.doubtful()
-              + " of them doubtful, "
+              + ", refused: "
               + file.refused()
-              + " refused.");
+              + ".");
       for (Problem problem : file.problems()) {
         System.err.println(file.name() + ": " + problem.line());
       }
