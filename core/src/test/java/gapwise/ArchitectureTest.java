@@ -134,8 +134,9 @@ class ArchitectureTest {
                       "problem")),
               Map.entry("paper", Set.of("problem")),
               Map.entry("reference.likeness", Set.of()),
-              Map.entry("reference", Set.of("evidence", "problem")),
-              Map.entry("reference.format", Set.of("reference", "evidence", "table", "problem")),
+              Map.entry("reference", Set.of("evidence")),
+              Map.entry(
+                  "reference.format", Set.of("reference", "reference.likeness", "problem")),
               Map.entry(
                   "reference.pair",
                   Set.of(

@@ -5,8 +5,9 @@ import gapwise.server.cli.DemoCommand;
 import gapwise.server.cli.ExportCommand;
 import gapwise.server.cli.Failure;
 import gapwise.server.cli.ImportCommand;
-import gapwise.server.cli.ReadSheetCommand;
 import gapwise.server.cli.OverlapsCommand;
+import gapwise.server.cli.ReadSheetCommand;
+import gapwise.server.cli.ReferencesCommand;
 import gapwise.server.cli.ReindexCommand;
 import gapwise.server.cli.RestoreCommand;
 import gapwise.server.cli.RunCommand;
@@ -33,6 +34,7 @@ import picocli.CommandLine.Spec;
       ExportCommand.class,
       ReadSheetCommand.class,
       OverlapsCommand.class,
+      ReferencesCommand.class,
       ReindexCommand.class,
       BackupCommand.class,
       RestoreCommand.class

@@ -205,6 +205,27 @@ class CommandsTest {
   }
 
   @Test
+  void filesOfReferencesAreReadAndHeldAgainstTheirLog() throws Exception {
+    String record =
+        "TY  - JOUR\nID  - %s\nAU  - Kell, Bo\nTI  - Nails for the broken forearm in children\n"
+            + "JO  - Imagined Bones\nPY  - 2001\nVL  - 3\nSP  - 44\nER  - \n";
+    String one = file("one.ris", String.format(record, "a"));
+    String two = file("two.ris", String.format(record, "b"));
+    String log =
+        file(
+            "log.csv",
+            "database,date,words,count_reported,file\nImagined,2026-01-31,nail,2,one.ris\n"
+                + "Dreamt,2026-01-31,nail,1,two.ris\n");
+    Called called = call("references", one, two, "--searches", log, "--home", home());
+    assertEquals(0, called.exit(), called.err());
+    assertTrue(called.out().contains("one:a,two:b,same,"), called.out());
+    assertTrue(called.err().contains("Imagined reported 2 records, 1 more than"), called.err());
+    Called page = call("references", file("page.ris", "<html>Log in</html>"));
+    assertEquals(2, page.exit());
+    assertTrue(page.err().contains("a web page"), page.err());
+  }
+
+  @Test
   void whatIsExportedAsCsvIsImportedAsUnchanged() throws Exception {
     String home = home();
     Path tables = folder.resolve("tables");

@@ -19,6 +19,9 @@ public final class EditDistance {
     if (Math.abs(one.length() - two.length()) > most) {
       return most + 1;
     }
+    if (most == 0) {
+      return one.equals(two) ? 0 : 1;
+    }
     int[] before = new int[two.length() + 1];
     int[] last = new int[two.length() + 1];
     int[] row = new int[two.length() + 1];

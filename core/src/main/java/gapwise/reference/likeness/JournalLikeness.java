@@ -1,8 +1,6 @@
 package gapwise.reference.likeness;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 
 /** What two names of journals have in common. */
 public enum JournalLikeness {
@@ -13,32 +11,28 @@ public enum JournalLikeness {
   /** Two journals, as far as the names tell. */
   DIFFERENT;
 
-  /** Words that abbreviations leave out (ISO 4 omits articles, prepositions, conjunctions). */
-  private static final Set<String> LEFT_OUT =
-      Set.of(
-          "the", "of", "and", "in", "on", "for", "de", "der", "die", "das", "du", "des", "del",
-          "della", "di", "la", "le", "les", "e", "et", "y", "und", "a", "an", "dell", "do", "da",
-          "el", "los", "i", "fur", "voor", "van", "d", "l");
-
   /** Compares names as printed, in full or abbreviated; blank where none is told. */
   public static JournalLikeness of(String one, String two) {
-    List<String> first = words(one);
-    List<String> second = words(two);
+    return of(JournalName.of(one), JournalName.of(two));
+  }
+
+  /** Compares names made ready before. */
+  public static JournalLikeness of(JournalName one, JournalName two) {
+    List<String> first = one.words();
+    List<String> second = two.words();
     if (first.isEmpty() || second.isEmpty()) {
       return UNKNOWN;
     }
-    return first.equals(second)
-            || abbreviates(first, second)
-            || abbreviates(second, first)
-            || isAcronym(one, second)
-            || isAcronym(two, first)
-        ? SAME
-        : DIFFERENT;
+    if (first.equals(second) || isAcronym(one, second) || isAcronym(two, first)) {
+      return SAME;
+    }
+    boolean begin = first.get(0).charAt(0) == second.get(0).charAt(0);
+    return begin && (abbreviates(first, second) || abbreviates(second, first)) ? SAME : DIFFERENT;
   }
 
   /** Each word of the short name begins, or shortens, the word at its place in the long one. */
   private static boolean abbreviates(List<String> brief, List<String> full) {
-    if (brief.size() > full.size() || brief.size() < 2 && full.size() > 1) {
+    if (brief.size() > full.size() || (brief.size() < 2 && full.size() > 1)) {
       return brief.size() == 1 && full.size() > 1 && startsAlone(brief.get(0), full);
     }
     int at = 0;
@@ -74,23 +68,12 @@ public enum JournalLikeness {
   }
 
   /** "JMFS" for a journal of four words. */
-  private static boolean isAcronym(String brief, List<String> full) {
-    String letters = brief.strip();
-    if (letters.length() != full.size() || letters.length() < 3) {
+  private static boolean isAcronym(JournalName brief, List<String> full) {
+    if (brief.letters().length() != full.size() || full.size() < 3) {
       return false;
     }
     StringBuilder initials = new StringBuilder();
     full.forEach(word -> initials.append(word.charAt(0)));
-    return Letters.joined(letters).contentEquals(initials);
-  }
-
-  private static List<String> words(String name) {
-    List<String> words = new ArrayList<>();
-    for (String word : Letters.folded(name.replaceAll("['\u2019]", " ")).split(" ")) {
-      if (!word.isEmpty() && !LEFT_OUT.contains(word)) {
-        words.add(word);
-      }
-    }
-    return words;
+    return brief.letters().contentEquals(initials);
   }
 }

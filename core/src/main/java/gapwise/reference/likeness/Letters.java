@@ -30,8 +30,11 @@ public final class Letters {
 
   /** Words of small Latin letters and digits, parted by one blank; apostrophes join. */
   public static String folded(String text) {
+    String plain = PlainText.of(text);
+    boolean marked = plain.chars().anyMatch(sign -> sign > '~');
     String apart =
-        Normalizer.normalize(PlainText.of(text), Normalizer.Form.NFKD).toLowerCase(Locale.ROOT);
+        (marked ? Normalizer.normalize(plain, Normalizer.Form.NFKD) : plain)
+            .toLowerCase(Locale.ROOT);
     StringBuilder folded = new StringBuilder(apart.length());
     boolean gap = false;
     for (int at = 0; at < apart.length(); at++) {

@@ -17,14 +17,14 @@ public enum PersonLikeness {
 
   /** Whether the two names can well be those of one person. */
   public boolean isOnePerson() {
-    return ordinal() <= SPELLED_OTHERWISE.ordinal();
+    return this != NOT_COMPARABLE && this != DIFFERENT;
   }
 
   /** Compares two names. */
   public static PersonLikeness of(PersonName one, PersonName two) {
     String first = one.core();
     String second = two.core();
-    if (first.equals(second) || skeletonsAgree(first, second)) {
+    if (first.equals(second) || skeletonsAgree(one, two)) {
       return sameFamily(one, two, first.equals(second));
     }
     if (one.isInAnotherScript() != two.isInAnotherScript()) {
@@ -34,7 +34,7 @@ public enum PersonLikeness {
       return EXCHANGED;
     }
     boolean initials = initialsAgree(one, two);
-    if (initials && isSpelledOtherwise(first, second)) {
+    if (initials && areSpelledOtherwise(one, two)) {
       return SPELLED_OTHERWISE;
     }
     // A family name of two parts of which the other record has one.
@@ -57,26 +57,15 @@ public enum PersonLikeness {
     return toTheLetter ? SAME : SPELLED_OTHERWISE;
   }
 
-  private static boolean skeletonsAgree(String first, String second) {
-    String skeleton = Letters.skeleton(first);
-    return skeleton.length() >= 3 && skeleton.equals(Letters.skeleton(second));
+  private static boolean skeletonsAgree(PersonName one, PersonName two) {
+    return one.skeleton().length() >= 3 && one.skeleton().equals(two.skeleton());
   }
 
   /** The initials of one begin those of the other. */
   private static boolean initialsAgree(PersonName one, PersonName two) {
-    String first = sounding(one.initials());
-    String second = sounding(two.initials());
+    String first = one.sounds();
+    String second = two.sounds();
     return first.startsWith(second) || second.startsWith(first);
-  }
-
-  /** First letters that romanisations exchange. */
-  private static String sounding(String initials) {
-    return initials
-        .replace('y', 'i')
-        .replace('j', 'i')
-        .replace('c', 'k')
-        .replace('e', 'i')
-        .replace('w', 'v');
   }
 
   private static boolean fullNamesAgree(PersonName one, PersonName two) {
@@ -95,23 +84,31 @@ public enum PersonLikeness {
     if (one.given().isBlank() || one.fullGiven().isEmpty()) {
       return false;
     }
-    String given = PersonName.core(one.given());
+    String given = one.givenCore();
     String family = two.core();
     if (given.length() < 3 || !(given.equals(family) || EditDistance.isSlip(given, family))) {
       return false;
     }
     String other = two.initials();
-    return !other.isEmpty() && sounding(one.core()).startsWith(sounding(other.substring(0, 1)));
+    return !other.isEmpty()
+        && PersonName.sound(one.core()).startsWith(two.sounds().substring(0, 1));
+  }
+
+  private static boolean areSpelledOtherwise(PersonName one, PersonName two) {
+    return EditDistance.isSlip(one.core(), two.core())
+        || soundAlike(one.skeleton(), two.skeleton());
   }
 
   private static boolean isSpelledOtherwise(String first, String second) {
-    if (EditDistance.isSlip(first, second)) {
-      return true;
-    }
-    String one = Letters.skeleton(first);
-    String two = Letters.skeleton(second);
-    int allowed = Math.min(one.length(), two.length()) >= 6 ? 2 : 1;
-    return Math.min(one.length(), two.length()) >= 4
+    return EditDistance.isSlip(first, second)
+        || soundAlike(Letters.skeleton(first), Letters.skeleton(second));
+  }
+
+  private static boolean soundAlike(String one, String two) {
+    int shorter = Math.min(one.length(), two.length());
+    int allowed = shorter >= 8 ? 2 : 1;
+    return shorter >= 4
+        && one.charAt(0) == two.charAt(0)
         && EditDistance.between(one, two, allowed) <= allowed;
   }
 

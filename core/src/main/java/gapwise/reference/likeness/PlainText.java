@@ -72,6 +72,9 @@ public final class PlainText {
 
   /** The text without what only a machine or a printer needs; blanks become one each. */
   public static String of(String text) {
+    if (isPlain(text)) {
+      return text;
+    }
     String plain = text;
     if (plain.indexOf('&') >= 0) {
       plain = ENTITY.matcher(plain).replaceAll(PlainText::entity);
@@ -84,6 +87,35 @@ public final class PlainText {
     }
     plain = INVISIBLE.matcher(plain).replaceAll("");
     return Normalizer.normalize(plain, Normalizer.Form.NFKC).replaceAll("\\s+", " ").strip();
+  }
+
+  /** Most texts are plain already; looking costs less than any pattern. */
+  private static boolean isPlain(String text) {
+    char before = ' ';
+    for (int at = 0; at < text.length(); at++) {
+      char sign = text.charAt(at);
+      boolean twoBlanks = sign == ' ' && before == ' ';
+      // Latin letters with marks up to U+017F are whole by themselves.
+      boolean letter =
+          sign >= '\u00c0'
+              && sign <= '\u017f'
+              && sign != '\u0132'
+              && sign != '\u0133'
+              && sign != '\u013f'
+              && sign != '\u0140'
+              && sign != '\u0149'
+              && sign != '\u017f';
+      if (twoBlanks
+          || sign == '&'
+          || sign == '<'
+          || sign == '\\'
+          || sign < ' '
+          || (sign > '~' && !letter)) {
+        return false;
+      }
+      before = sign;
+    }
+    return before != ' ';
   }
 
   /** The Greek letter of a name, small; empty for any other word. */

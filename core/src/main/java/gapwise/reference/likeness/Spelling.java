@@ -17,14 +17,20 @@ final class Spelling {
   private static final Pattern GEMENT = Pattern.compile("dgement(s?)$");
   private static final Pattern DOUBLED = Pattern.compile("([a-z])\\1+");
 
+  /** In shorter words these letters seldom tell the two apart, as in "does" and "four". */
+  private static final int LONG = 6;
+
   private Spelling() {}
 
   static String one(String word) {
     if (word.length() < 4) {
       return word;
     }
-    String one =
-        word.replace("ae", "e").replace("oe", "e").replace("our", "or").replace("sulph", "sulf");
+    String one = word;
+    if (word.length() >= LONG) {
+      one =
+          word.replace("ae", "e").replace("oe", "e").replace("our", "or").replace("sulph", "sulf");
+    }
     one = ISE.matcher(one).replaceAll("$1z$2");
     one = RE.matcher(one).replaceAll("$1er$2");
     one = ENSE.matcher(one).replaceAll("ence$1");

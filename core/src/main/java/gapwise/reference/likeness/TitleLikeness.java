@@ -3,7 +3,6 @@ package gapwise.reference.likeness;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Pattern;
 
 /**
  * What two titles have in common.
@@ -54,8 +53,6 @@ public record TitleLikeness(
   private static final Set<String> SMALL =
       Set.of("a", "an", "the", "of", "and", "in", "on", "for", "to", "by");
 
-  private static final Pattern DIGIT = Pattern.compile("\\d");
-
   public TitleLikeness {
     onlyFirst = List.copyOf(onlyFirst);
     onlySecond = List.copyOf(onlySecond);
@@ -83,14 +80,13 @@ public record TitleLikeness(
   }
 
   private static Kind kind(TitleWords one, TitleWords two, Alignment aligned, double share) {
-    if (aligned.agreeing() > 0
-        && onlySmall(aligned.onlyFirst())
-        && onlySmall(aligned.onlySecond())) {
+    if (aligned.agreeing() > 0 && onlySmall(aligned)) {
       return Kind.SLIPS;
     }
-    TitleWords shorter = one.words().size() <= two.words().size() ? one : two;
-    TitleWords longer = shorter == one ? two : one;
-    boolean numbersDiffer = shorterHasOtherNumbers(aligned, shorter == one);
+    boolean firstIsShorter = one.words().size() <= two.words().size();
+    TitleWords shorter = firstIsShorter ? one : two;
+    TitleWords longer = firstIsShorter ? two : one;
+    boolean numbersDiffer = shorterHasOtherNumbers(aligned, firstIsShorter);
     if (!numbersDiffer && isMain(shorter, longer)) {
       return Kind.SUBTITLE_LEFT_OUT;
     }
@@ -125,9 +121,7 @@ public record TitleLikeness(
       return true;
     }
     Alignment aligned = Alignment.of(one, two);
-    return aligned.agreeing() > 0
-        && aligned.onlyFirst().isEmpty()
-        && aligned.onlySecond().isEmpty();
+    return aligned.agreeing() > 0 && onlySmall(aligned);
   }
 
   /** Whether the longer title starts with the shorter one, whose last word may be broken. */
@@ -151,22 +145,43 @@ public record TitleLikeness(
         && longer.words().get(whole).startsWith(last);
   }
 
-  private static boolean onlySmall(List<String> words) {
-    return words.stream().allMatch(SMALL::contains);
+  /** Whether nothing but small words is left over, or small words with a slip. */
+  private static boolean onlySmall(Alignment aligned) {
+    return areSmall(aligned.onlyFirst(), aligned.onlySecond())
+        && areSmall(aligned.onlySecond(), aligned.onlyFirst());
+  }
+
+  private static boolean areSmall(List<String> words, List<String> others) {
+    return words.stream()
+        .allMatch(
+            word ->
+                SMALL.contains(word)
+                    || (!isNumber(word)
+                        && others.stream()
+                            .anyMatch(
+                                other ->
+                                    SMALL.contains(other)
+                                        && EditDistance.between(word, other, 1) <= 1)));
   }
 
   private static boolean isNumber(String word) {
-    return DIGIT.matcher(word).find();
+    return word.chars().anyMatch(TitleLikeness::isDigit);
+  }
+
+  private static boolean isDigit(int sign) {
+    return sign >= '0' && sign <= '9';
   }
 
   /** Words set side by side in their order, with as much agreement as there can be. */
   private record Alignment(int agreeing, List<String> onlyFirst, List<String> onlySecond) {
     static Alignment of(List<String> one, List<String> two) {
+      boolean[][] agree = new boolean[one.size()][two.size()];
       int[][] best = new int[one.size() + 1][two.size() + 1];
       for (int i = one.size() - 1; i >= 0; i--) {
         for (int j = two.size() - 1; j >= 0; j--) {
+          agree[i][j] = agree(one.get(i), two.get(j));
           best[i][j] = Math.max(best[i + 1][j], best[i][j + 1]);
-          if (agree(one.get(i), two.get(j))) {
+          if (agree[i][j]) {
             best[i][j] = Math.max(best[i][j], 1 + best[i + 1][j + 1]);
           }
         }
@@ -176,7 +191,7 @@ public record TitleLikeness(
       int i = 0;
       int j = 0;
       while (i < one.size() && j < two.size()) {
-        if (agree(one.get(i), two.get(j)) && best[i][j] == 1 + best[i + 1][j + 1]) {
+        if (agree[i][j] && best[i][j] == 1 + best[i + 1][j + 1]) {
           i++;
           j++;
         } else if (best[i + 1][j] >= best[i][j + 1]) {
@@ -194,7 +209,7 @@ public record TitleLikeness(
     private static Alignment joinedAgain(int agreeing, List<String> first, List<String> second) {
       String one = String.join("", first);
       String two = String.join("", second);
-      boolean numbers = DIGIT.matcher(one + two).find();
+      boolean numbers = isNumber(one) || isNumber(two);
       if (!one.isEmpty()
           && !two.isEmpty()
           && !numbers
@@ -207,11 +222,16 @@ public record TitleLikeness(
     }
 
     private static boolean agree(String one, String two) {
-      return one.equals(two)
-          || (!isNumber(one)
-              && !isNumber(two)
-              && EditDistance.isSlip(one, two)
-              && !Opposites.are(one, two));
+      if (one.equals(two)) {
+        return true;
+      }
+      // Two slips are the most that are forgiven, so longer differences need no closer look.
+      return Math.abs(one.length() - two.length()) <= 2
+          && Math.min(one.length(), two.length()) >= 3
+          && !isNumber(one)
+          && !isNumber(two)
+          && EditDistance.isSlip(one, two)
+          && !Opposites.are(one, two);
     }
   }
 }

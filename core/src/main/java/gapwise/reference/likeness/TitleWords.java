@@ -12,12 +12,14 @@ import java.util.regex.Pattern;
  * A title made ready to be compared: its words in one spelling, numbers as digits.
  *
  * @param words all words, small letters and digits
+ * @param printed the same words nearly as printed, for people
  * @param mainWords how many of them stand before the first sign that opens a subtitle; all of them
  *     where there is none
  * @param cutOff whether it ends in dots, as a title does that was cut
  * @param bracketed whether the whole stands in square brackets, as databases print translations
  */
-public record TitleWords(List<String> words, int mainWords, boolean cutOff, boolean bracketed) {
+public record TitleWords(
+    List<String> words, List<String> printed, int mainWords, boolean cutOff, boolean bracketed) {
   private static final Pattern SUBTITLE =
       Pattern.compile(
           "\\s*[:;?!]\\s+|\\.\\s+(?=\\p{Lu})|\\s+[-\\u2013\\u2014]+\\s+|\\s*\\u2014\\s*");
@@ -47,6 +49,10 @@ public record TitleWords(List<String> words, int mainWords, boolean cutOff, bool
 
   public TitleWords {
     words = List.copyOf(words);
+    printed = List.copyOf(printed);
+    if (printed.size() != words.size()) {
+      throw new IllegalArgumentException("a title needs each word as compared and as printed");
+    }
   }
 
   /** Reads a title as printed. */
@@ -56,14 +62,15 @@ public record TitleWords(List<String> words, int mainWords, boolean cutOff, bool
     boolean bracketed = plain.startsWith("[") && plain.replaceAll("[.\\s]+$", "").endsWith("]");
     plain = CUT.matcher(plain).replaceAll("");
     Matcher sign = SUBTITLE.matcher(plain);
+    Spelled all = new Spelled();
     if (sign.find() && sign.start() > 0 && sign.end() < plain.length()) {
-      List<String> main = spelled(plain.substring(0, sign.start()));
-      List<String> all = new ArrayList<>(main);
-      all.addAll(spelled(plain.substring(sign.end())));
-      return new TitleWords(all, main.size(), cut, bracketed);
+      all.add(plain.substring(0, sign.start()));
+      int main = all.words.size();
+      all.add(plain.substring(sign.end()));
+      return new TitleWords(all.words, all.printed, main, cut, bracketed);
     }
-    List<String> all = spelled(plain);
-    return new TitleWords(all, all.size(), cut, bracketed);
+    all.add(plain);
+    return new TitleWords(all.words, all.printed, all.words.size(), cut, bracketed);
   }
 
   /** All words joined, so that "re-operation" and "reoperation" are one. */
@@ -76,26 +83,31 @@ public record TitleWords(List<String> words, int mainWords, boolean cutOff, bool
     return String.join("", words.subList(0, mainWords));
   }
 
-  private static List<String> spelled(String text) {
-    String named = greekByName(text);
-    String[] raw = Letters.folded(named).split(" ");
-    List<String> words = new ArrayList<>();
-    for (int at = 0; at < raw.length; at++) {
-      String word = raw[at];
-      if (word.isEmpty()) {
-        continue;
-      }
-      OptionalInt tens = Numerals.tens(word);
-      OptionalInt unit = at + 1 < raw.length ? Numerals.unit(raw[at + 1]) : OptionalInt.empty();
-      if (tens.isPresent() && unit.isPresent() && unit.getAsInt() > 0 && unit.getAsInt() < 10) {
-        words.add("" + (tens.getAsInt() + unit.getAsInt()));
-        at++;
-      } else {
-        String before = at == 0 ? "" : raw[at - 1];
-        words.add(number(word, before).orElseGet(() -> Spelling.one(word)));
+  /** Words in one spelling beside the words as printed. */
+  private static final class Spelled {
+    private final List<String> words = new ArrayList<>();
+    private final List<String> printed = new ArrayList<>();
+
+    void add(String text) {
+      String[] raw = Letters.folded(greekByName(text)).split(" ");
+      for (int at = 0; at < raw.length; at++) {
+        String word = raw[at];
+        if (word.isEmpty()) {
+          continue;
+        }
+        OptionalInt tens = Numerals.tens(word);
+        OptionalInt unit = at + 1 < raw.length ? Numerals.unit(raw[at + 1]) : OptionalInt.empty();
+        if (tens.isPresent() && unit.isPresent() && unit.getAsInt() > 0 && unit.getAsInt() < 10) {
+          words.add("" + (tens.getAsInt() + unit.getAsInt()));
+          printed.add(word + "-" + raw[at + 1]);
+          at++;
+        } else {
+          String before = at == 0 ? "" : raw[at - 1];
+          words.add(number(word, before).orElseGet(() -> Spelling.one(word)));
+          printed.add(word);
+        }
       }
     }
-    return words;
   }
 
   private static java.util.Optional<String> number(String word, String before) {
