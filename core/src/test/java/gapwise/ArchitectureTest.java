@@ -135,8 +135,7 @@ class ArchitectureTest {
               Map.entry("paper", Set.of("problem")),
               Map.entry("reference.likeness", Set.of()),
               Map.entry("reference", Set.of("evidence")),
-              Map.entry(
-                  "reference.format", Set.of("reference", "reference.likeness", "problem")),
+              Map.entry("reference.format", Set.of("reference", "reference.likeness", "problem")),
               Map.entry(
                   "reference.pair",
                   Set.of(

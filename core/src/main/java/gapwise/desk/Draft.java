@@ -84,8 +84,7 @@ public record Draft(
             .flatMap(row -> row.readings().values().stream())
             .map(Reading::paper)
             .findFirst();
-    return new Draft(
-        study.id(), version, paper, rows.size() + 1, rows, List.of(), List.of());
+    return new Draft(study.id(), version, paper, rows.size() + 1, rows, List.of(), List.of());
   }
 
   /** The row of this number, if there is one. */
@@ -175,9 +174,7 @@ public record Draft(
 
   /** Without the rows of one block. */
   public Draft withoutBlock(int block) {
-    return block == 0
-        ? this
-        : keeping(rows.stream().filter(row -> row.block() != block).toList());
+    return block == 0 ? this : keeping(rows.stream().filter(row -> row.block() != block).toList());
   }
 
   private Draft keeping(List<DraftRow> left) {

@@ -24,8 +24,7 @@ final class DraftSheets {
   DraftSheets(Draft draft) {
     for (String name : Template.names()) {
       // A row that was only begun is none yet.
-      List<DraftRow> ofSheet =
-          draft.rows(name).stream().filter(DraftRow::saysSomething).toList();
+      List<DraftRow> ofSheet = draft.rows(name).stream().filter(DraftRow::saysSomething).toList();
       rows.put(name, ofSheet);
       if (!ofSheet.isEmpty() || name.equals(Template.STUDIES) || name.equals(Template.ARMS)) {
         sheets.add(sheet(name, ofSheet));
@@ -40,8 +39,7 @@ final class DraftSheets {
       boolean filled =
           rows.stream()
               .anyMatch(
-                  row ->
-                      readings ? !row.readings().isEmpty() : !row.text(column.name()).isEmpty());
+                  row -> readings ? !row.readings().isEmpty() : !row.text(column.name()).isEmpty());
       if (filled || column.required() || column.name().equals(Template.STUDY)) {
         used.add(column.name());
       }

@@ -22,8 +22,7 @@ import java.util.Optional;
  * @param preview what was found
  * @param places where cells stand on pages, by their names; none of a table that was pasted
  */
-public record FoundTable(
-    List<List<String>> texts, Preview preview, Map<String, CellPlace> places) {
+public record FoundTable(List<List<String>> texts, Preview preview, Map<String, CellPlace> places) {
   /** Longer texts come as a file. */
   public static final int MOST_LETTERS = 500_000;
 
@@ -98,8 +97,10 @@ public record FoundTable(
         String id = id(row, column);
         if (!cell.isEmpty()) {
           cells.add(GridCell.plain(row, column, cell.text(), id));
-          cell.box().flatMap(FoundTable::box).ifPresent(
-              box -> places.put(id, new CellPlace(cell.page(), box, shortened(cell.text()))));
+          cell.box()
+              .flatMap(FoundTable::box)
+              .ifPresent(
+                  box -> places.put(id, new CellPlace(cell.page(), box, shortened(cell.text()))));
         }
         if (cell.columns() > 1 || cell.rows() > 1) {
           merged.add(
@@ -121,11 +122,12 @@ public record FoundTable(
         box.right() - left > 0.01
             && box.bottom() - top > 0.01
             && Math.max(box.right(), box.bottom()) <= PageBox.LARGEST;
-    return sound ? Optional.of(new PageBox(left, top, box.right(), box.bottom())) : Optional.empty();
+    return sound
+        ? Optional.of(new PageBox(left, top, box.right(), box.bottom()))
+        : Optional.empty();
   }
 
-  private static FoundTable of(
-      List<List<String>> texts, Grid grid, Map<String, CellPlace> places) {
+  private static FoundTable of(List<List<String>> texts, Grid grid, Map<String, CellPlace> places) {
     return new FoundTable(texts, UntidySheets.read(List.of(grid), List.of()), places);
   }
 
@@ -134,7 +136,6 @@ public record FoundTable(
     Optional<CellPlace> place = Optional.ofNullable(places.get(field.cell()));
     return paper.flatMap(
         file ->
-            place.map(
-                at -> new Reading(column, file, at.page(), List.of(at.box()), at.words())));
+            place.map(at -> new Reading(column, file, at.page(), List.of(at.box()), at.words())));
   }
 }

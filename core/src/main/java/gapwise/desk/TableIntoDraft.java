@@ -14,8 +14,8 @@ import java.util.TreeMap;
 
 /**
  * Takes what a person accepted of a table into the rows of a draft: to the groups that the person
- * named, to outcomes and patients that stand there already, or to new ones. Nothing that stands in a
- * draft is written over.
+ * named, to outcomes and patients that stand there already, or to new ones. Nothing that stands in
+ * a draft is written over.
  */
 public final class TableIntoDraft {
   private final FoundTable table;
@@ -172,8 +172,7 @@ public final class TableIntoDraft {
     Optional<DraftRow> before = patientRow(name.get(), arm);
     if (before.isEmpty()) {
       draft =
-          draft.withRow(
-              Template.PATIENTS, Map.of(Template.ARM, arm, Template.PATIENT, name.get()));
+          draft.withRow(Template.PATIENTS, Map.of(Template.ARM, arm, Template.PATIENT, name.get()));
     }
     return patientRow(name.get(), arm);
   }

@@ -11,8 +11,7 @@ import java.util.Optional;
  * @param words as reported
  * @param readings where single numbers were read on the pages of the paper
  */
-public record Provenance(
-    Optional<String> place, Optional<String> words, List<Reading> readings) {
+public record Provenance(Optional<String> place, Optional<String> words, List<Reading> readings) {
   /** Not noted. */
   public static final Provenance NOWHERE =
       new Provenance(Optional.empty(), Optional.empty(), List.of());

@@ -31,8 +31,7 @@ final class ProvenanceFields {
   }
 
   static Provenance read(RowReader row) {
-    return new Provenance(
-        row.get(PLACE), row.get(WORDS), row.get(READINGS).orElse(List.of()));
+    return new Provenance(row.get(PLACE), row.get(WORDS), row.get(READINGS).orElse(List.of()));
   }
 
   static void write(RowWriter row, Provenance provenance, Optional<String> note) {

@@ -17,7 +17,7 @@ import java.util.Optional;
  */
 record Layout(boolean tables, boolean versions, boolean checksums, List<String> migrations) {
   /** What this program applies to a new file. */
-  static final List<String> KNOWN = 
+  static final List<String> KNOWN =
       List.of("1 documents", "2 append only", "3 content checksum", "4 working copies");
 
   Layout {

@@ -5,7 +5,6 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.locks.Lock;
@@ -26,7 +25,8 @@ public final class WorkingCopies {
   private final Clock clock;
 
   /** The ways to the database that the store has. */
-  record Door(StoreReads reads, Handle writer, Lock writing, StoreFailures failures, Runnable open) {
+  record Door(
+      StoreReads reads, Handle writer, Lock writing, StoreFailures failures, Runnable open) {
     private <T> T read(Function<Handle, T> question) {
       open.run();
       return reads.ask(question);

@@ -34,7 +34,9 @@ public record MadeSheet(String name, List<String> columns, List<List<String>> ro
         new Header(
             name,
             1,
-            IntStream.range(0, names.size()).mapToObj(at -> new Column(names.get(at), at)).toList());
+            IntStream.range(0, names.size())
+                .mapToObj(at -> new Column(names.get(at), at))
+                .toList());
     consumer.begin(header);
     for (int at = 0; at < rows.size(); at++) {
       List<Value> values = new ArrayList<>();

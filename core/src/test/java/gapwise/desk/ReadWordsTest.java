@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Words of a paper put into the field in hand. The texts are as papers print them; all invented. */
+/**
+ * Words of a paper put into the field in hand. The texts are as papers print them; all invented.
+ */
 class ReadWordsTest {
   private static DraftRow outcome(Draft draft) {
     return draft.rows(Template.OUTCOMES).get(draft.rows(Template.OUTCOMES).size() - 1);
@@ -42,9 +44,9 @@ class ReadWordsTest {
 
   @Test
   void aNumberBringsItsUnit() {
-    Draft draft =
-        DraftTest.complete().withOutcome("time-to-union", Map.of());
-    assertEquals("mean=28 unit=weeks", put(ReadWords.of(draft, outcome(draft), "mean", "28 weeks")));
+    Draft draft = DraftTest.complete().withOutcome("time-to-union", Map.of());
+    assertEquals(
+        "mean=28 unit=weeks", put(ReadWords.of(draft, outcome(draft), "mean", "28 weeks")));
   }
 
   @Test

@@ -165,7 +165,9 @@ class SubmissionTest {
                     new Thread(
                         () ->
                             drafts.change(
-                                id, draft -> draft.withCell(row, column, "7", Optional.empty()), "CD")))
+                                id,
+                                draft -> draft.withCell(row, column, "7", Optional.empty()),
+                                "CD")))
             .toList();
     people.forEach(Thread::start);
     for (Thread person : people) {

@@ -36,8 +36,7 @@ class TableIntoDraftTest {
   void pastedPatientsBecomeTheirRows() {
     FoundTable table = FoundTable.pasted(PATIENTS);
     Draft draft =
-        TableIntoDraft.take(
-                DraftTest.complete(), table, found(table), Map.of(group(table), "A"))
+        TableIntoDraft.take(DraftTest.complete(), table, found(table), Map.of(group(table), "A"))
             .draft();
     List<DraftRow> rows = draft.rows(Template.PATIENTS);
     assertEquals(3, rows.size(), "rows: " + rows);
@@ -51,8 +50,7 @@ class TableIntoDraftTest {
   void whatStandsInADraftIsNotWrittenOver() {
     FoundTable table = FoundTable.pasted(PATIENTS);
     Map<String, String> groups = Map.of(group(table), "A");
-    Draft once =
-        TableIntoDraft.take(DraftTest.complete(), table, found(table), groups).draft();
+    Draft once = TableIntoDraft.take(DraftTest.complete(), table, found(table), groups).draft();
     int first = once.rows(Template.PATIENTS).get(0).number();
     Draft typed = once.withCell(first, "age", "35", Optional.empty());
     TableIntoDraft.Taken twice = TableIntoDraft.take(typed, table, found(table), groups);

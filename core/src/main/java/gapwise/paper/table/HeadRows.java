@@ -19,7 +19,8 @@ record HeadRows(Cuts cuts, List<Box> extents, List<Box> partial) {
   /** A spanning cell stands in the middle of its columns, but for this part of their width. */
   private static final double OFF_CENTRE = 0.2;
 
-  static HeadRows of(List<RowLine> body, Cuts cuts, List<Box> partial, Box whole, List<Double> seams) {
+  static HeadRows of(
+      List<RowLine> body, Cuts cuts, List<Box> partial, Box whole, List<Double> seams) {
     List<Box> extents = new ArrayList<>();
     for (int column = 0; column < cuts.columns(); column++) {
       double left = column == 0 ? whole.left() : cuts.at().get(column - 1);
@@ -113,7 +114,10 @@ record HeadRows(Cuts cuts, List<Box> extents, List<Box> partial) {
     for (int from = Math.max(free, own[0] - 4); from <= own[0]; from++) {
       for (int to = own[1]; to < next; to++) {
         double off = offCentre(from, to, box);
-        if (to > from && allBelow(from, to, below) && off < OFF_CENTRE * breadth(from, to) && off < least - 2) {
+        if (to > from
+            && allBelow(from, to, below)
+            && off < OFF_CENTRE * breadth(from, to)
+            && off < least - 2) {
           best = new int[] {from, to};
           least = off;
         }

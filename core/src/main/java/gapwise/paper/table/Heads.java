@@ -22,8 +22,7 @@ final class Heads {
     double first = lines.get(0).baseline() - 0.8 * lines.get(0).size();
     for (Box rule : rules) {
       if (rule.centre() > first) {
-        int above =
-            (int) lines.stream().filter(l -> l.baseline() < rule.centre() + 1).count();
+        int above = (int) lines.stream().filter(l -> l.baseline() < rule.centre() + 1).count();
         return above <= 8 && above < lines.size() && !valued(lines.subList(0, above)) ? above : 0;
       }
     }

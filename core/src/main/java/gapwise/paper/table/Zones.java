@@ -26,7 +26,8 @@ final class Zones {
           && word.middle() <= box.right()
           && word.centre() >= box.top()
           && word.centre() <= box.bottom()
-          && without.stream().noneMatch(b -> word.centre() >= b.top() && word.centre() <= b.bottom());
+          && without.stream()
+              .noneMatch(b -> word.centre() >= b.top() && word.centre() <= b.bottom());
     }
   }
 
@@ -66,7 +67,12 @@ final class Zones {
         if (isProse(page, band, gutters)) {
           open = frame.get(i);
         } else {
-          bands.remove(bands.isEmpty() ? band : bands.get(bands.size() - 1).top() == open.centre() ? bands.get(bands.size() - 1) : band);
+          bands.remove(
+              bands.isEmpty()
+                  ? band
+                  : bands.get(bands.size() - 1).top() == open.centre()
+                      ? bands.get(bands.size() - 1)
+                      : band);
           bands.add(new Box(0, open.centre(), page.width(), frame.get(i).centre()));
         }
       }
@@ -83,8 +89,12 @@ final class Zones {
 
   private static boolean fillsColumn(Line line, Page page, List<Double> gutters) {
     double column = page.width() / (gutters.size() + 1.0);
-    boolean crosses = gutters.stream().anyMatch(x -> line.box().left() < x && line.box().right() > x);
-    return !crosses && line.words().size() >= 6 && line.box().width() > 0.6 * column && !new RowLine(gapwise.paper.Stretches.of(line.words(), 1.1)).isTabular(1.1);
+    boolean crosses =
+        gutters.stream().anyMatch(x -> line.box().left() < x && line.box().right() > x);
+    return !crosses
+        && line.words().size() >= 6
+        && line.box().width() > 0.6 * column
+        && !new RowLine(gapwise.paper.Stretches.of(line.words(), 1.1)).isTabular(1.1);
   }
 
   /** Lines of cells that go on over the gap, line beside line, with no running text on a side. */

@@ -7,7 +7,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
-/** Boxes on pages of papers in addresses and forms: left, top, right, bottom with commas between. */
+/**
+ * Boxes on pages of papers in addresses and forms: left, top, right, bottom with commas between.
+ */
 public final class PageBoxes {
   private static final String NUMBER = "(\\d{1,5}(?:\\.\\d{1,6})?)";
   private static final Pattern BOX =
@@ -41,8 +43,7 @@ public final class PageBoxes {
         + "/pages/"
         + reading.page()
         + reading.boxes().stream()
-            .map(
-                box -> box.left() + "," + box.top() + "," + box.right() + "," + box.bottom())
+            .map(box -> box.left() + "," + box.top() + "," + box.right() + "," + box.bottom())
             .collect(Collectors.joining("&at=", "?at=", ""));
   }
 }

@@ -42,8 +42,7 @@ public record AppraisalForm(
     return rows.stream()
         .map(DraftRow::block)
         .distinct()
-        .flatMap(
-            block -> of(rows.stream().filter(row -> row.block() == block).toList()).stream())
+        .flatMap(block -> of(rows.stream().filter(row -> row.block() == block).toList()).stream())
         .toList();
   }
 
@@ -73,14 +72,11 @@ public record AppraisalForm(
         whole ? instrument.overall() : item.map(instrument::allowed).orElse(List.of());
     return new Line(
         label,
-        OF_ITEM.stream()
-            .map(column -> narrowed(cell(row, column, label), allowed))
-            .toList());
+        OF_ITEM.stream().map(column -> narrowed(cell(row, column, label), allowed)).toList());
   }
 
   private static FormCell cell(DraftRow row, String column, String whose) {
-    return FormCell.of(
-        row, Template.column(Template.APPRAISAL, column).orElseThrow(), whose);
+    return FormCell.of(row, Template.column(Template.APPRAISAL, column).orElseThrow(), whose);
   }
 
   /** Of the words for a judgement only those that the instrument allows here. */

@@ -54,8 +54,7 @@ record CellAddress(int row, String column) {
     DraftRow found = in(draft);
     if (text.length() > MOST_LETTERS) {
       Problems problems = new Problems();
-      problems.add(
-          column, "text-too-long", say("desk.too-long", Map.of("letters", text.length())));
+      problems.add(column, "text-too-long", say("desk.too-long", Map.of("letters", text.length())));
       throw new WrongInputException(problems.list());
     }
     boolean same = found.text(column).equals(text.strip()) && reading.isEmpty();

@@ -25,7 +25,6 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
@@ -140,8 +139,7 @@ public final class DraftPage {
               }
               return at.typed(draft, text);
             });
-    templates.show(
-        context, "desk/DraftTold", Told.of(kept, DraftCheck.of(kept.draft())));
+    templates.show(context, "desk/DraftTold", Told.of(kept, DraftCheck.of(kept.draft())));
   }
 
   static ConflictResponse goneRow() {

@@ -65,8 +65,7 @@ public final class HandInPage {
     KeptDraft kept = DraftPage.draft(drafts, context);
     SettledForm by = SettledForm.read(new PostedForm(context));
     Draft draft = kept.draft();
-    HandedInDraft came =
-        new Submission(intake).handIn(draft, new Intake.As(by.who(), by.why()));
+    HandedInDraft came = new Submission(intake).handIn(draft, new Intake.As(by.who(), by.why()));
     if (came instanceof HandedInDraft.NotYet notYet) {
       context.status(HttpStatus.UNPROCESSABLE_CONTENT);
       show(context, kept, notYet.check(), Optional.of(say("desk.not-yet")));
@@ -74,11 +73,7 @@ public final class HandInPage {
     }
     if (came instanceof HandedInDraft.Overtaken) {
       context.status(HttpStatus.CONFLICT);
-      show(
-          context,
-          kept,
-          DraftCheck.of(draft, intake.known()),
-          Optional.of(say("desk.overtaken")));
+      show(context, kept, DraftCheck.of(draft, intake.known()), Optional.of(say("desk.overtaken")));
       return;
     }
     drafts.drop(kept.id());

@@ -22,10 +22,8 @@ record SettledForm(String who, String why) {
    */
   static SettledForm read(PostedForm form) {
     Problems problems = new Problems();
-    String who =
-        words(form, "who", SettledDoubt.LONGEST_NAME, say("desk.who-needed"), problems);
-    String why =
-        words(form, "why", SettledDoubt.LONGEST_REASON, say("desk.why-needed"), problems);
+    String who = words(form, "who", SettledDoubt.LONGEST_NAME, say("desk.who-needed"), problems);
+    String why = words(form, "why", SettledDoubt.LONGEST_REASON, say("desk.why-needed"), problems);
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }

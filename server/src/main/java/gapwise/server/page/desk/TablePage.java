@@ -112,8 +112,7 @@ public final class TablePage {
     if (reading instanceof Refused refused) {
       throw PaperPages.unread(refused);
     }
-    return Tables.in(
-            (Page) reading, new Box(box.left(), box.top(), box.right(), box.bottom()))
+    return Tables.in((Page) reading, new Box(box.left(), box.top(), box.right(), box.bottom()))
         .orElseThrow(() -> refused("box", say("table.no-words")));
   }
 
@@ -184,11 +183,7 @@ public final class TablePage {
             .map(TemplateColumn::title)
             .orElse(field.value().column());
     String whose =
-        field
-            .whose()
-            .patient()
-            .or(() -> field.whose().arm())
-            .orElse(say("table.the-study"));
+        field.whose().patient().or(() -> field.whose().arm()).orElse(say("table.the-study"));
     String unit = field.value().unit().map(one -> " " + one.symbol()).orElse("");
     return new TableView.Line(
         index,
@@ -202,8 +197,7 @@ public final class TablePage {
   private static List<TableView.Kind> kinds(List<FoundField> fields) {
     Map<String, List<TableView.Line>> kinds = new LinkedHashMap<>();
     for (TableView.Line line : lines(fields, Proposed.State.ASKED)) {
-      String kind =
-          fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
+      String kind = fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
       kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(line);
     }
     return kinds.entrySet().stream()
@@ -246,8 +240,7 @@ public final class TablePage {
             groups.put(name, meant);
           }
           groups.values().removeIf(String::isEmpty);
-          TableIntoDraft.Taken taken =
-              TableIntoDraft.take(widened, table, accepted, groups);
+          TableIntoDraft.Taken taken = TableIntoDraft.take(widened, table, accepted, groups);
           notTaken.clear();
           notTaken.addAll(taken.notTaken());
           return taken.draft();

@@ -48,7 +48,8 @@ public record TableView(
   public record Group(String name, String label, String meant) {}
 
   /** What was found: of whom, what, its value and the words it was read from. */
-  public record Line(int index, String whose, String what, String value, String words, String why) {}
+  public record Line(
+      int index, String whose, String what, String value, String words, String why) {}
 
   /** Questions of one kind. */
   public record Kind(String name, List<Line> lines) {

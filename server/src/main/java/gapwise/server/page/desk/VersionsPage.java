@@ -90,7 +90,8 @@ public final class VersionsPage {
       throw new NotFoundResponse(
           say(
               "versions.no-such",
-              Map.of("version", Integer.toString(number), "last", Integer.toString(history.size()))));
+              Map.of(
+                  "version", Integer.toString(number), "last", Integer.toString(history.size()))));
     }
     return history.get(number - 1);
   }

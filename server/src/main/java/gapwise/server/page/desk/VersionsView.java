@@ -15,13 +15,7 @@ import java.util.List;
  * @param changes each field that differs
  */
 public record VersionsView(
-    Site site,
-    String study,
-    String href,
-    Side from,
-    Side to,
-    int last,
-    List<Line> changes) {
+    Site site, String study, String href, Side from, Side to, int last, List<Line> changes) {
   public VersionsView {
     changes = List.copyOf(changes);
   }

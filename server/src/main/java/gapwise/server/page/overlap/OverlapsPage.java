@@ -102,8 +102,7 @@ public final class OverlapsPage {
   }
 
   private OverlapsView.Side side(Member member) {
-    String label =
-        evidence.study(member.study()).map(study -> study.citation().label()).orElse("");
+    String label = evidence.study(member.study()).map(study -> study.citation().label()).orElse("");
     return new OverlapsView.Side(member.toString(), label, StudyAddress.of(member.study()));
   }
 
@@ -117,11 +116,7 @@ public final class OverlapsPage {
   }
 
   private Set<Outcome> outcomes(Member member) {
-    return evidence
-        .study(member.study())
-        .map(Study::outcomes)
-        .orElse(List.of())
-        .stream()
+    return evidence.study(member.study()).map(Study::outcomes).orElse(List.of()).stream()
         .filter(report -> isOf(report, member))
         .map(OutcomeReport::outcome)
         .collect(Collectors.toSet());
@@ -153,8 +148,7 @@ public final class OverlapsPage {
     CohortDecision decision =
         SettledPair.read(
             new PostedForm(context), evidence.overlaps().left().proposals(), clock.instant());
-    base.settle(
-        decision.key(), DecisionJson.write(decision), decision.who(), decision.reason());
+    base.settle(decision.key(), DecisionJson.write(decision), decision.who(), decision.reason());
     context.redirect(PagePaths.OVERLAPS, HttpStatus.SEE_OTHER);
   }
 }

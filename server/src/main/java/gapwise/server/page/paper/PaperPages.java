@@ -34,7 +34,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
-/** Pages of papers: as a picture, as a part of another page, and by themselves with a place marked. */
+/**
+ * Pages of papers: as a picture, as a part of another page, and by themselves with a place marked.
+ */
 public final class PaperPages {
   private static final String PAGE = PagePaths.PAPERS + "/{paper}/pages/{page}";
 
@@ -60,9 +62,7 @@ public final class PaperPages {
     routes.get(PAGE + ".png", this::picture);
     routes.get(PAGE + "/part", context -> show(context, Optional.empty()));
     routes.get(
-        PAGE,
-        context ->
-            show(context, Optional.of(sites.of(say("paper.title"), Place.DESK))));
+        PAGE, context -> show(context, Optional.of(sites.of(say("paper.title"), Place.DESK))));
   }
 
   /** The paper that an address names. */
@@ -82,11 +82,9 @@ public final class PaperPages {
     return switch (refused.reason()) {
       case NO_SUCH_PAGE, MISSING -> new NotFoundResponse(refused.sentence());
       case BUSY ->
-          new HttpResponseException(
-              HttpStatus.TOO_MANY_REQUESTS.getCode(), refused.sentence());
+          new HttpResponseException(HttpStatus.TOO_MANY_REQUESTS.getCode(), refused.sentence());
       default ->
-          new HttpResponseException(
-              HttpStatus.UNPROCESSABLE_CONTENT.getCode(), refused.sentence());
+          new HttpResponseException(HttpStatus.UNPROCESSABLE_CONTENT.getCode(), refused.sentence());
     };
   }
 

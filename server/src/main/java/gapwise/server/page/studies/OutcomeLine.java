@@ -30,7 +30,6 @@ import java.util.stream.Collectors;
  * @param readings where single numbers stand on its pages
  */
 public record OutcomeLine(
-    
     String outcome,
     Values value,
     String notes,

@@ -54,9 +54,7 @@ class DeskBrowserTest {
 
   private static void type(String column, String text) {
     field(column).sendKeys(text + Keys.TAB);
-    browser
-        .await()
-        .until(d -> text.equals(field(column).getDomAttribute("data-seen")));
+    browser.await().until(d -> text.equals(field(column).getDomAttribute("data-seen")));
   }
 
   private static void choose(String column, String code) {

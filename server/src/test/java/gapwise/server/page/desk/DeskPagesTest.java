@@ -17,7 +17,9 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The desk by its forms alone, as a browser without script sends them. All studies are invented. */
+/**
+ * The desk by its forms alone, as a browser without script sends them. All studies are invented.
+ */
 class DeskPagesTest {
   private static final Pattern DRAFT = Pattern.compile("/desk/([0-9a-f]{12})");
   private static final Pattern CELL = Pattern.compile("name=\"(c\\.\\d+\\.[a-z_0-9]+)\"");
@@ -183,8 +185,7 @@ class DeskPagesTest {
   void aFieldThatSomebodyElseChangedIsNotOverwritten() throws IOException, InterruptedException {
     String draft = complete("two2031");
     String cell = cell(draft, "patients");
-    assertEquals(
-        200, post(draft + "/cell", "cell", cell, "text", "13", "seen", "12").statusCode());
+    assertEquals(200, post(draft + "/cell", "cell", cell, "text", "13", "seen", "12").statusCode());
     HttpResponse<String> late = post(draft + "/cell", "cell", cell, "text", "14", "seen", "12");
     assertEquals(409, late.statusCode());
     assertTrue(late.body().contains("“13”"), late.body());
