@@ -79,6 +79,16 @@ final class TableFinder {
     if (matrix.isData(row)) {
       return true;
     }
+    boolean banner =
+        matrix.row(row).stream()
+            .anyMatch(cell -> spans(cell) || Orientation.namesGroup(cell.text()));
+    boolean speaks = banner || names(row) > 0;
+    boolean narrow =
+        row + 1 < matrix.height() && 2 * matrix.row(row).size() <= matrix.row(row + 1).size();
+    if (!speaks && narrow && isHeader(row + 1) && names(row + 1) > 1) {
+      // Words above a header that say nothing of any column are a title, in however many cells.
+      return false;
+    }
     return isHeader(row) && below(row).stream().anyMatch(matrix::isData)
         || names(row) >= 2 && !below(row).isEmpty();
   }

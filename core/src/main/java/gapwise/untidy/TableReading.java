@@ -41,7 +41,7 @@ final class TableReading {
   }
 
   List<FoundField> fields() {
-    return CrossChecks.of(out.all(), out::size);
+    return CrossChecks.of(out.all(), out::sizes);
   }
 
   List<SetApart> apart() {
@@ -57,6 +57,8 @@ final class TableReading {
             variable, "What this column holds is not understood. Say what it is, or leave it.");
       } else if (variable.target().equals("remark")) {
         setApart(variable, "A column of remarks: kept as notes.");
+      } else if (kind != Kind.PATIENTS && variable.target().equals("patient-id")) {
+        setApart(variable, "It names patients in a table of groups. Say what it is, or leave it.");
       } else if (variable.target().equals("p-value")) {
         setApart(variable, "P values are no values of a group.");
       }
@@ -115,6 +117,9 @@ final class TableReading {
 
   /** Whether a column counts the people of a group; one called "No." may, if it is no list. */
   private boolean isSize(Variable variable) {
+    if (variable.target().equals("patients-limbs")) {
+      return true;
+    }
     boolean numbers =
         kind == Kind.GROUPS
             && variable.target().equals("row-number")
@@ -136,6 +141,10 @@ final class TableReading {
       new TwoInOne(out).ageAndSex(taken.get(), whose);
       return;
     }
+    if (heading.target().equals("patients-limbs") && kind != Kind.PATIENTS) {
+      new TwoInOne(out).patientsAndLimbs(taken.get(), whose, heading.words());
+      return;
+    }
     if (heading.target().equals("male-female")) {
       new TwoInOne(out).menAndWomen(taken.get(), whose, kind);
       return;
@@ -150,12 +159,13 @@ final class TableReading {
       }
       return;
     }
-    Setting setting = new Setting(heading.said(), out.size(whose), facts.commas());
+    Setting setting =
+        new Setting(heading.said(), out.size(whose, taken.get().from().text()), facts.commas());
     List<Proposed> values = Proposer.propose(taken.get().from().text(), wanted.get(), setting);
     values = graded(wanted.get(), values, taken.get().from().text());
     values = unsure(heading, wanted.get(), values);
     if (isSize(variable)) {
-      size(heading.target(), whose, values);
+      size(whose, values);
       if (!table.of("subgroup").isEmpty()) {
         setApart(
             taken.get().cell(), "'" + heading.words() + "' is the size of a part of the group.");
@@ -235,10 +245,11 @@ final class TableReading {
     return new FoundField.Row(at, subgroup);
   }
 
-  private void size(String target, FoundField.Whose whose, List<Proposed> values) {
-    boolean better =
-        out.size(whose).isEmpty() || !target.equals("patients") || !table.of("subgroup").isEmpty();
-    if (better && values.size() == 1 && values.get(0).text().matches("\\d{1,6}")) {
+  private void size(FoundField.Whose whose, List<Proposed> values) {
+    if (!table.of("subgroup").isEmpty()) {
+      out.noSize(whose);
+    }
+    if (values.size() == 1 && values.get(0).text().matches("\\d{1,6}")) {
       out.size(whose, Double.parseDouble(values.get(0).text()));
     }
   }

@@ -8,13 +8,16 @@ import gapwise.printed.Proposer;
 import gapwise.printed.Setting;
 import gapwise.printed.Wanted;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Cells that hold two values in one: "34/m" of a patient, "15/8" men and women of a group. */
 record TwoInOne(Fields out) {
+  private static final Pattern TWO_COUNTS =
+      Pattern.compile("(\\d{1,5}) ?(?:/|\\(|,|;) ?(\\d{1,5})\\)?");
+
   private static final Pattern AGE_AND_SEX =
       Pattern.compile("(\\d{1,3}) ?[/,; ]? ?(\\p{L}{1,8})|(\\p{L}{1,8}) ?[/,; ]? ?(\\d{1,3})");
 
@@ -64,11 +67,11 @@ record TwoInOne(Fields out) {
         && share.count().isPresent()
         && share.total().isPresent()) {
       double both = share.count().getAsDouble() + share.total().getAsDouble();
-      OptionalDouble size = out.size(whose);
+      boolean known = out.sizes(whose).contains(both);
       Proposed male =
           Proposed.taken(
               "male", Long.toString((long) share.count().getAsDouble()), Optional.empty());
-      boolean proven = size.isPresent() && size.getAsDouble() == both;
+      boolean proven = known;
       out.add(
           "arms",
           whose,
@@ -96,5 +99,39 @@ record TwoInOne(Fields out) {
                       + taken.from().text()
                       + "' for men and women. Say how many men there were.")));
     }
+  }
+
+  /** "20/21" or "20 (21)" under "Patients/limbs": both counts, in the order of the header. */
+  void patientsAndLimbs(Identity.Taken taken, FoundField.Whose whose, String header) {
+    String second = header.toLowerCase(Locale.ROOT).contains("defect") ? "defects" : "limbs";
+    Matcher both = TWO_COUNTS.matcher(Printed.plain(taken.from().text()));
+    boolean inOrder = header.toLowerCase(Locale.ROOT).matches("[^a-z]*(patient|case).*");
+    if (!both.matches() || !inOrder) {
+      out.add(
+          "arms",
+          whose,
+          taken,
+          List.of(
+              Proposed.asked(
+                  "patients",
+                  taken.from().text().matches("\\d{1,5}") ? taken.from().text() : "",
+                  Optional.empty(),
+                  Doubt.NUMBER,
+                  "Found '"
+                      + taken.from().text()
+                      + "' under '"
+                      + header
+                      + "'. Write both counts.")));
+      return;
+    }
+    out.size(whose, Double.parseDouble(both.group(1)));
+    out.size(whose, Double.parseDouble(both.group(2)));
+    out.add(
+        "arms",
+        whose,
+        taken,
+        List.of(
+            Proposed.taken("patients", both.group(1), Optional.empty()),
+            Proposed.taken(second, both.group(2), Optional.empty())));
   }
 }
