@@ -145,7 +145,10 @@ public final class Codes {
     if (found.size() == 1 && harmless) {
       return Proposed.taken("method", found.iterator().next(), Optional.empty());
     }
-    String abbreviated = Optional.ofNullable(WORDS.get("short." + plain)).orElse("");
+    String abbreviated =
+        Optional.ofNullable(
+                WORDS.get("short." + plain.replaceFirst(" (group|technique|method)$", "")))
+            .orElse("");
     return Proposed.asked(
         "method",
         found.size() == 1 ? found.iterator().next() : abbreviated,
