@@ -89,6 +89,9 @@ record PhraseMeaning(
     Optional<Part> percent = first(Shape.PERCENT);
     // "20 (87%)" has its count before the brackets, "87% (20)" in them.
     Optional<Part> single = first(Shape.VALUE).or(() -> first(Shape.DEVIATION));
+    if (ratio.isPresent() && single.filter(Part::bracketed).isPresent() && percent.isEmpty()) {
+      return shareWithBareBracket(ratio.get(), single.get());
+    }
     if (ratio.isPresent() && single.isPresent() || has(Shape.VALUE) && has(Shape.DEVIATION)) {
       return Optional.empty();
     }
@@ -114,6 +117,17 @@ record PhraseMeaning(
             ratio.map(part -> OptionalDouble.of(part.b())).orElse(OptionalDouble.empty()),
             percent.map(part -> OptionalDouble.of(part.a())).orElse(OptionalDouble.empty()),
             percent.map(part -> Tokens.decimals(part.first().text())).orElse(0)));
+  }
+
+  /** "15/18 (83.3)": the bracket is the percentage if it is the one of the count. */
+  private static Optional<PrintedValue> shareWithBareBracket(Part ratio, Part bracket) {
+    Share share =
+        new Share(
+            OptionalDouble.of(ratio.a()),
+            OptionalDouble.of(ratio.b()),
+            OptionalDouble.of(bracket.a()),
+            Tokens.decimals(bracket.first().text()));
+    return share.agrees(OptionalDouble.empty()) ? Optional.of(share) : Optional.empty();
   }
 
   private PrintedValue summary(Optional<Part> value, Optional<Statistic> after) {

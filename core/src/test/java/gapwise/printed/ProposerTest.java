@@ -51,6 +51,8 @@ class ProposerTest {
         "82.4 % (14/17)|        | 17 | events=14 total=17 percent=82.4",
         "13/14 (92,9 %)|        | 14 | events=13 total=14 percent=92.9",
         "14 of 17      |        | 17 | events=14 total=17",
+        "15/18 (83.3)  |        | 18 | events=15 total=18 percent=83.3",
+        "15/18 (4)     |        | 18 | events?=",
         "20 (87%)      |        | 23 | events=20 percent=87",
         "20ᵃ (87%)     |        | 23 | events=20 percent=87",
         "20 (87)       | n (%)  | 23 | events=20 percent=87",
