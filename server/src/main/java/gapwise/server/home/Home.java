@@ -5,6 +5,7 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.StudiesAt;
 import gapwise.desk.Drafts;
+import gapwise.desk.Mappings;
 import gapwise.intake.Intake;
 import gapwise.search.IndexTrace;
 import gapwise.search.SearchSnapshot;
@@ -34,6 +35,7 @@ public final class Home implements AutoCloseable {
   private final DocumentStore store;
   private final EvidenceBase base;
   private final Drafts drafts;
+  private final Mappings mappings;
   private final Papers papers;
   private final Intake intake;
   private final StudyIndex index;
@@ -45,6 +47,7 @@ public final class Home implements AutoCloseable {
     this.soundness = soundness;
     this.base = new EvidenceBase(store);
     this.drafts = new Drafts(store.workingCopies());
+    this.mappings = new Mappings(store.workingCopies());
     this.intake = new Intake(base);
     this.papers = new Papers(folder.resolve("papers"));
     this.index =
@@ -118,6 +121,11 @@ public final class Home implements AutoCloseable {
   /** What people are at work on. */
   public Drafts drafts() {
     return drafts;
+  }
+
+  /** What people accepted of the columns of untidy sheets. */
+  public Mappings mappings() {
+    return mappings;
   }
 
   /** The papers that people read. */

@@ -10,6 +10,7 @@ import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
+import gapwise.server.job.SheetTray;
 import gapwise.server.job.UploadFolder;
 import gapwise.server.page.Assets;
 import gapwise.server.page.ErrorPage;
@@ -42,6 +43,7 @@ import gapwise.server.page.studies.SelectedValues;
 import gapwise.server.page.studies.StudiesPage;
 import gapwise.server.page.studies.StudyPage;
 import gapwise.server.page.studies.SuggestPart;
+import gapwise.server.page.untidy.UntidyPage;
 import gapwise.server.route.EvidenceRoutes;
 import gapwise.server.route.Routes;
 import gapwise.server.security.Headers;
@@ -94,6 +96,7 @@ public final class WebServer implements AutoCloseable {
     Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notices, version);
     Path uploads = UploadFolder.prepared(home.folder().resolve("uploads"));
     ImportJobs jobs = new ImportJobs(home.base(), uploads);
+    SheetTray tray = new SheetTray(uploads);
     SameOrigin sameOrigin = new SameOrigin(host);
     ErrorPage errors = new ErrorPage(templates, anyState);
     EdgeFailures edge = new EdgeFailures(errors);
@@ -111,7 +114,7 @@ public final class WebServer implements AutoCloseable {
               routes.before(SameOrigin::refuseOtherMethod);
               routes.before(ReadableText::check);
               assets.addTo(routes);
-              new EvidenceRoutes(home, pages(home, templates, assets, jobs, version)).addTo(routes);
+              new EvidenceRoutes(home, pages(home, templates, assets, jobs, tray, version)).addTo(routes);
               new Failures(errors).addTo(routes);
             });
     javalin.start();
@@ -126,7 +129,12 @@ public final class WebServer implements AutoCloseable {
 
   /** Every page and every route of the API, made for one state of the evidence base. */
   private static BiConsumer<Evidence, Routes> pages(
-      Home home, Templates templates, Assets assets, ImportJobs jobs, String version) {
+      Home home,
+      Templates templates,
+      Assets assets,
+      ImportJobs jobs,
+      SheetTray tray,
+      String version) {
     return (evidence, routes) -> {
       Sites sites = new Sites(assets, evidence::hasInvented, home::notices, version);
       Answers answers = evidence.answers();
@@ -166,6 +174,7 @@ public final class WebServer implements AutoCloseable {
       new PaperPages(templates, sites, home.papers()).addTo(routes);
       new HandInPage(templates, sites, home.drafts(), home.intake()).addTo(routes);
       new OverlapsPage(templates, sites, evidence, home.base(), Clock.systemUTC()).addTo(routes);
+      new UntidyPage(templates, sites, tray, jobs, home.mappings()).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };

@@ -1,0 +1,233 @@
+package gapwise.server.page.untidy;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.desk.Mappings;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.exchange.Template;
+import gapwise.exchange.TemplateColumn;
+import gapwise.printed.Proposed;
+import gapwise.problem.Problem;
+import gapwise.problem.Problems;
+import gapwise.problem.WrongInputException;
+import gapwise.server.address.PagePaths;
+import gapwise.server.job.ImportJob;
+import gapwise.server.job.ImportJobs;
+import gapwise.server.job.PostedForm;
+import gapwise.server.job.SheetTray;
+import gapwise.server.page.Place;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.route.Routes;
+import gapwise.table.TableFile;
+import gapwise.untidy.FoundField;
+import gapwise.untidy.Mapping;
+import gapwise.untidy.Preview;
+import gapwise.untidy.TemplateRows;
+import gapwise.untidy.UntidySheets;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import io.javalin.http.UploadedFile;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/** A colleague's own sheet, looked at, then handed to the import. */
+public final class UntidyPage {
+  private static final String UNTIDY = PagePaths.IMPORT + "/untidy";
+
+  /** Questions and values of each kind that are shown; a person reads no more at once. */
+  private static final int MOST_SHOWN = 200;
+
+  private static final int LONGEST_NAME = 80;
+
+  private final Templates templates;
+  private final Sites sites;
+  private final SheetTray tray;
+  private final ImportJobs jobs;
+  private final Mappings mappings;
+
+  public UntidyPage(
+      Templates templates, Sites sites, SheetTray tray, ImportJobs jobs, Mappings mappings) {
+    this.templates = templates;
+    this.sites = sites;
+    this.tray = tray;
+    this.jobs = jobs;
+    this.mappings = mappings;
+  }
+
+  /** Adds its routes. */
+  public void addTo(Routes routes) {
+    routes.post(UNTIDY, this::lay);
+    routes.get(UNTIDY + "/{sheet}", this::show);
+    routes.post(UNTIDY + "/{sheet}", this::take);
+  }
+
+  private void lay(Context context) throws IOException {
+    List<UploadedFile> files = new PostedForm(context).files("sheet");
+    if (files.size() != 1) {
+      throw refused("sheet", say("untidy.one-file"));
+    }
+    try (InputStream content = files.get(0).content()) {
+      context.redirect(
+          UNTIDY + "/" + tray.lay(files.get(0).filename(), content), HttpStatus.SEE_OTHER);
+    }
+  }
+
+  private static WrongInputException refused(String where, String sentence) {
+    Problems problems = new Problems();
+    problems.add(where, "missing-value", sentence);
+    return new WrongInputException(problems.list());
+  }
+
+  private TableFile file(Context context) {
+    return tray.find(context.pathParam("sheet"))
+        .orElseThrow(() -> new NotFoundResponse(say("untidy.gone")));
+  }
+
+  private void show(Context context) {
+    TableFile file = file(context);
+    Problems problems = new Problems();
+    Preview preview = UntidySheets.read(file, mappings.all(), problems);
+    List<FoundField> fields = preview.fields();
+    List<UntidyView.Line> clear = lines(fields, Proposed.State.TAKEN);
+    List<UntidyView.Line> asked = lines(fields, Proposed.State.ASKED);
+    templates.show(
+        context,
+        "untidy/UntidyPage",
+        new UntidyView(
+            sites.of(say("untidy.title"), Place.ADD),
+            UNTIDY + "/" + context.pathParam("sheet"),
+            file.name(),
+            problems.list().stream().map(Problem::line).toList(),
+            columns(preview.mappings()),
+            new UntidyView.Counts(clear.size(), asked.size(), preview.apart().size()),
+            clear.stream().limit(MOST_SHOWN).toList(),
+            kinds(fields, asked),
+            preview.apart().stream()
+                .limit(MOST_SHOWN)
+                .map(one -> new UntidyView.Apart(one.cell(), one.words(), one.reason()))
+                .toList(),
+            preview.notes().stream().limit(MOST_SHOWN).toList()));
+  }
+
+  private static List<UntidyView.Column> columns(List<Mapping> mappings) {
+    return mappings.stream()
+        .flatMap(mapping -> mapping.columns().stream())
+        .map(column -> new UntidyView.Column(column.header(), column.target().replace('_', ' ')))
+        .toList();
+  }
+
+  private static List<UntidyView.Line> lines(List<FoundField> fields, Proposed.State state) {
+    return IntStream.range(0, fields.size())
+        .filter(at -> fields.get(at).value().state() == state)
+        .mapToObj(at -> line(at, fields.get(at)))
+        .toList();
+  }
+
+  private static UntidyView.Line line(int index, FoundField field) {
+    String column =
+        Template.column(field.into(), field.value().column())
+            .map(TemplateColumn::title)
+            .orElse(field.value().column());
+    String outcome =
+        field.outcome().flatMap(Outcome.vocabulary()::find).map(Outcome::label).orElse("");
+    List<String> whose = new ArrayList<>(List.of(field.whose().study()));
+    field.whose().arm().ifPresent(whose::add);
+    field.whose().patient().ifPresent(whose::add);
+    String unit = field.value().unit().map(one -> " " + one.symbol()).orElse("");
+    return new UntidyView.Line(
+        index,
+        String.join(", ", whose),
+        outcome.isEmpty() ? column : outcome + ": " + column,
+        field.value().text() + unit,
+        field.cell(),
+        field.words(),
+        field.value().why());
+  }
+
+  private static List<UntidyView.Kind> kinds(
+      List<FoundField> fields, List<UntidyView.Line> asked) {
+    Map<String, List<UntidyView.Line>> kinds = new LinkedHashMap<>();
+    for (UntidyView.Line line : asked) {
+      String kind =
+          fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
+      kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(line);
+    }
+    return kinds.entrySet().stream()
+        .map(
+            one ->
+                new UntidyView.Kind(
+                    one.getKey(),
+                    one.getValue().size(),
+                    one.getValue().stream().limit(MOST_SHOWN).toList()))
+        .toList();
+  }
+
+  private void take(Context context) throws IOException {
+    PostedForm form = new PostedForm(context);
+    String who = form.first("who");
+    if (who.isBlank() || who.length() > LONGEST_NAME) {
+      throw refused("who", say("untidy.who", Map.of("most", LONGEST_NAME)));
+    }
+    Preview preview = UntidySheets.read(file(context), mappings.all(), new Problems());
+    Set<String> chosen = Set.copyOf(form.values("take"));
+    List<FoundField> fields = preview.fields();
+    List<FoundField> accepted =
+        IntStream.range(0, fields.size())
+            .filter(at -> isAccepted(fields.get(at), chosen.contains(Integer.toString(at))))
+            .mapToObj(at -> taken(fields.get(at)))
+            .toList();
+    TemplateRows.Written written = TemplateRows.of(accepted);
+    if (written.files().isEmpty()) {
+      throw refused("sheet", say("untidy.nothing"));
+    }
+    ImportJob job = jobs.start(uploads(written.files()), who, Set.of());
+    preview.mappings().forEach(mapping -> mappings.keep(mapping, who));
+    tray.take(context.pathParam("sheet"));
+    context.redirect(PagePaths.IMPORT + "/" + job.id(), HttpStatus.SEE_OTHER);
+  }
+
+  private static boolean isAccepted(FoundField field, boolean chosen) {
+    return field.value().state() == Proposed.State.TAKEN
+        || (field.value().state() == Proposed.State.ASKED
+            && chosen
+            && !field.value().text().isEmpty());
+  }
+
+  /** What a person decided is clear from then on. */
+  private static FoundField taken(FoundField field) {
+    Proposed value = field.value();
+    return value.state() == Proposed.State.TAKEN
+        ? field
+        : new FoundField(
+            field.into(),
+            field.whose(),
+            field.outcome(),
+            field.row(),
+            Proposed.taken(value.column(), value.text(), value.unit()),
+            field.sheet(),
+            field.cell(),
+            field.carriedFrom(),
+            field.words());
+  }
+
+  private static List<ImportJobs.Upload> uploads(List<TableFile> files) throws IOException {
+    List<ImportJobs.Upload> uploads = new ArrayList<>();
+    for (TableFile file : files) {
+      try (InputStream content = file.opening().open()) {
+        byte[] bytes = content.readAllBytes();
+        uploads.add(
+            new ImportJobs.Upload(file.name(), bytes.length, new ByteArrayInputStream(bytes)));
+      }
+    }
+    return uploads;
+  }
+}

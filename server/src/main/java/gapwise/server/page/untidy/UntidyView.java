@@ -1,0 +1,59 @@
+package gapwise.server.page.untidy;
+
+import gapwise.server.page.Site;
+import java.util.List;
+
+/**
+ * What is read in a sheet, before anything is accepted.
+ *
+ * @param site the frame of the page
+ * @param href where the form is sent
+ * @param file name of the file
+ * @param problems what of the file cannot be read
+ * @param columns what each column is taken to hold
+ * @param counts how many values are clear, asked and left
+ * @param clear the first of those that are clear
+ * @param asked those that a person must decide, under kinds of doubt
+ * @param apart the first of what was set apart, with why
+ * @param notes comments, colours and other things seen
+ */
+public record UntidyView(
+    Site site,
+    String href,
+    String file,
+    List<String> problems,
+    List<Column> columns,
+    Counts counts,
+    List<Line> clear,
+    List<Kind> asked,
+    List<Apart> apart,
+    List<String> notes) {
+  public UntidyView {
+    problems = List.copyOf(problems);
+    columns = List.copyOf(columns);
+    clear = List.copyOf(clear);
+    asked = List.copyOf(asked);
+    apart = List.copyOf(apart);
+    notes = List.copyOf(notes);
+  }
+
+  /** How many values are clear, asked and left. */
+  public record Counts(int clear, int asked, int apart) {}
+
+  /** A column: its heading and what it is taken to hold; empty text where it is left. */
+  public record Column(String heading, String holds) {}
+
+  /** A value: which of all, of whom, what, the value, its cell and words, and why it is asked. */
+  public record Line(
+      int index, String whose, String what, String value, String cell, String words, String why) {}
+
+  /** Questions of one kind, the first of them, and how many there are. */
+  public record Kind(String name, int count, List<Line> lines) {
+    public Kind {
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** Words that are no value: the cell, the words, why. */
+  public record Apart(String cell, String words, String why) {}
+}
