@@ -167,7 +167,7 @@ final class SheetXml extends DefaultHandler {
   }
 
   /** The column of a reference such as AB12, 0 for A. */
-  private static int columnOf(String reference) {
+  static int columnOf(String reference) {
     int number = 0;
     int at = 0;
     while (at < reference.length() && Character.isLetter(reference.charAt(at))) {

@@ -29,7 +29,7 @@ final class Workbook {
   private static final long MOST_BYTES_PACKED = 256L * 1024 * 1024;
 
   /** Largest table of distinct texts, for it is held in memory. */
-  private static final long MOST_BYTES_OF_TEXTS = 64L * 1024 * 1024;
+  static final long MOST_BYTES_OF_TEXTS = 64L * 1024 * 1024;
 
   /** The library counts in blocks; ours must speak first, for it knows the better words. */
   private static final long SLACK = 1024L * 1024;
@@ -40,12 +40,27 @@ final class Workbook {
     ZipSecureFile.setMaxFileCount(1000);
   }
 
+  /** What is done with the sheets of an opened workbook. */
+  @FunctionalInterface
+  interface Sheets {
+    void read(OPCPackage parts, XSSFReader reader, NumberFormats formats, SharedTexts texts)
+        throws IOException, SAXException, ParserConfigurationException, OpenXML4JException;
+  }
+
   private final TableFile file;
   private final FileReading reading;
+  private final Sheets sheetsReader;
 
   Workbook(TableFile file, FileReading reading) {
     this.file = file;
     this.reading = reading;
+    this.sheetsReader = (parts, reader, formats, texts) -> readSheets(reader, formats, texts);
+  }
+
+  Workbook(TableFile file, FileReading reading, Sheets sheetsReader) {
+    this.file = file;
+    this.reading = reading;
+    this.sheetsReader = sheetsReader;
   }
 
   /**
@@ -120,6 +135,11 @@ final class Workbook {
     for (PackagePart strings : ofKind(parts, XSSFRelation.SHARED_STRINGS)) {
       parse(strings.getInputStream(), MOST_BYTES_OF_TEXTS, texts);
     }
+    sheetsReader.read(parts, reader, formats, texts);
+  }
+
+  private void readSheets(XSSFReader reader, NumberFormats formats, SharedTexts texts)
+      throws IOException, SAXException, ParserConfigurationException, OpenXML4JException {
     XSSFReader.SheetIterator sheets = reader.getSheetIterator();
     while (sheets.hasNext()) {
       try (InputStream bytes = sheets.next()) {
@@ -158,11 +178,11 @@ final class Workbook {
     return workbook.startsIn1904();
   }
 
-  private static List<PackagePart> ofKind(OPCPackage parts, XSSFRelation kind) {
+  static List<PackagePart> ofKind(OPCPackage parts, XSSFRelation kind) {
     return parts.getPartsByContentType(kind.getContentType());
   }
 
-  private static void parse(InputStream bytes, long mostBytes, DefaultHandler handler)
+  static void parse(InputStream bytes, long mostBytes, DefaultHandler handler)
       throws IOException, SAXException, ParserConfigurationException {
     try (InputStream limited = new Limited(bytes, mostBytes)) {
       XMLReader xml = XMLHelper.newXMLReader();

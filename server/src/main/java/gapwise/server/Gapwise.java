@@ -5,6 +5,7 @@ import gapwise.server.cli.DemoCommand;
 import gapwise.server.cli.ExportCommand;
 import gapwise.server.cli.Failure;
 import gapwise.server.cli.ImportCommand;
+import gapwise.server.cli.ReadSheetCommand;
 import gapwise.server.cli.ReindexCommand;
 import gapwise.server.cli.RestoreCommand;
 import gapwise.server.cli.RunCommand;
@@ -29,6 +30,7 @@ import picocli.CommandLine.Spec;
       RunCommand.class,
       ImportCommand.class,
       ExportCommand.class,
+      ReadSheetCommand.class,
       ReindexCommand.class,
       BackupCommand.class,
       RestoreCommand.class

@@ -78,6 +78,28 @@ class CommandsTest {
   }
 
   @Test
+  void printsWhatAnUntidySheetHolds() throws Exception {
+    String sheet =
+        file("series.csv", "Study,Method,n,\"Union, n/N\"\nOddfell 2012,Masquelet,12,10/12\n");
+    Called read = call("read-sheet", sheet);
+    assertEquals(0, read.exit(), read.err());
+    JsonNode fields = MAPPER.readTree(read.out()).path("fields");
+    JsonNode events = fields.get(fields.size() - 2);
+    assertEquals("events", events.path("column").asText());
+    assertEquals(10, events.path("value").asInt());
+    assertEquals("D2", events.path("cell").asText());
+    assertEquals("taken", events.path("state").asText());
+  }
+
+  @Test
+  void saysOfAMappingThatItIsNone() throws Exception {
+    String sheet = file("series.csv", "Study,Method,n\nOddfell 2012,Masquelet,12\n");
+    Called read = call("read-sheet", sheet, "--mapping", file("mapping.json", "[1]"));
+    assertEquals(2, read.exit());
+    assertTrue(read.err().contains("no mapping of columns"), read.err());
+  }
+
+  @Test
   void nothingAskedIsToldTheCommands() {
     Called called = call();
     assertEquals(2, called.exit());

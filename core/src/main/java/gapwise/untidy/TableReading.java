@@ -1,0 +1,384 @@
+package gapwise.untidy;
+
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.printed.Doubt;
+import gapwise.printed.Printed;
+import gapwise.printed.PrintedValue;
+import gapwise.printed.Proposed;
+import gapwise.printed.Proposer;
+import gapwise.printed.Said;
+import gapwise.printed.Setting;
+import gapwise.printed.Wanted;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/** Reads one table whose columns are understood into fields. */
+final class TableReading {
+  private static final List<String> SIZES = List.of("patients", "limbs", "defects");
+  private static final Pattern COMMA = Pattern.compile("\\d,\\d{1,2}(?!\\d)");
+  private static final Pattern POINT = Pattern.compile("\\d\\.\\d");
+  private static final Pattern ALL =
+      Pattern.compile(
+          "(?i)(total|all|overall|gesamt|both groups|whole series|all patients|p|p[- ]?values?|significance|test)\\b[ .()n=0-9]*");
+
+  private final Logical table;
+  private final Kind kind;
+  private final Legend legend;
+  private final Fields out;
+  private final Identity identity;
+  private final List<SetApart> apart = new ArrayList<>();
+  private final boolean commas;
+
+  TableReading(Logical table, Legend legend, StudyBook book, String study) {
+    this.table = table;
+    this.kind = Kind.of(table);
+    this.legend = legend;
+    this.out = new Fields(table.matrix().grid().name());
+    this.identity = new Identity(table, kind, legend, book, study, out);
+    this.commas = commas();
+    headings();
+    for (int entity = 0; entity < table.entities().size(); entity++) {
+      entity(entity);
+    }
+  }
+
+  List<FoundField> fields() {
+    return CrossChecks.of(out.all(), out::size);
+  }
+
+  List<SetApart> apart() {
+    return apart;
+  }
+
+  private boolean commas() {
+    long comma =
+        table.matrix().grid().cells().stream()
+            .filter(cell -> COMMA.matcher(cell.text()).find())
+            .count();
+    long point =
+        table.matrix().grid().cells().stream()
+            .filter(cell -> POINT.matcher(cell.text()).find())
+            .count();
+    return comma > point;
+  }
+
+  /** Columns that say nothing that is wanted are set apart with their names. */
+  private void headings() {
+    for (Variable variable : table.variables()) {
+      boolean known = !variable.target().isEmpty() || kind == Kind.OUTCOMES;
+      if (!known && !variable.heading().words().isEmpty()) {
+        setApart(
+            variable, "What this column holds is not understood. Say what it is, or leave it.");
+      } else if (variable.target().equals("remark")) {
+        setApart(variable, "A column of remarks: kept as notes.");
+      } else if (variable.target().equals("p-value")) {
+        setApart(variable, "P values are no values of a group.");
+      }
+    }
+  }
+
+  private void setApart(Variable variable, String reason) {
+    for (int entity = 0; entity < table.entities().size(); entity++) {
+      table
+          .cell(entity, variable)
+          .ifPresent(cell -> setApart(cell, "'" + variable.heading().words() + "': " + reason));
+    }
+  }
+
+  private void setApart(GridCell cell, String reason) {
+    apart.add(new SetApart(out.sheet(), cell.id(), cell.text(), reason));
+  }
+
+  private void entity(int entity) {
+    boolean whole =
+        table.turned()
+            && table.names().get(entity).stream()
+                .anyMatch(cell -> ALL.matcher(cell.text()).matches());
+    if (whole) {
+      table.seen(entity).stream()
+          .filter(cell -> !cell.isBlank())
+          .forEach(cell -> setApart(cell, "A column of totals or P values beside the groups."));
+      return;
+    }
+    List<Optional<GridCell>> groups =
+        table.variables().stream().map(Variable::group).distinct().toList();
+    boolean several = groups.stream().anyMatch(Optional::isPresent);
+    for (Optional<GridCell> group : groups) {
+      if (!several || group.isPresent()) {
+        entity(entity, group, several);
+      }
+    }
+  }
+
+  private void entity(int entity, Optional<GridCell> group, boolean several) {
+    FoundField.Whose whose = identity.of(entity, group);
+    List<Variable> own =
+        table.variables().stream()
+            .filter(
+                variable ->
+                    !several || variable.group().equals(group) || variable.group().isEmpty())
+            .toList();
+    for (String size : SIZES) {
+      own.stream().filter(v -> v.target().equals(size)).forEach(v -> value(entity, v, whose));
+    }
+    own.stream()
+        .filter(v -> !Targets.isIdentity(v.target()) && !SIZES.contains(v.target()))
+        .forEach(v -> value(entity, v, whose));
+    if (kind == Kind.PATIENTS) {
+      colours(entity, whose);
+    }
+  }
+
+  private void value(int entity, Variable variable, FoundField.Whose whose) {
+    Optional<Identity.Taken> taken = taken(entity, variable);
+    if (taken.isEmpty()) {
+      return;
+    }
+    Heading heading =
+        kind == Kind.OUTCOMES
+            ? outcomeHeading(entity, variable)
+            : variable.heading().narrowed(aboveColumn(entity));
+    if (heading.target().equals("male-female")) {
+      ratio(taken.get(), whose);
+      return;
+    }
+    Optional<Wanted> wanted =
+        Targets.wanted(
+            heading, kind == Kind.PATIENTS, kind == Kind.PATIENTS && holdsTimes(variable));
+    if (wanted.isEmpty()) {
+      if (!heading.target().isEmpty() && !List.of("remark", "p-value").contains(heading.target())) {
+        setApart(
+            taken.get().cell(),
+            "'" + heading.words() + "' has no column in the template for this.");
+      }
+      return;
+    }
+    Setting setting = new Setting(heading.said(), out.size(whose), commas);
+    List<Proposed> values = Proposer.propose(taken.get().from().text(), wanted.get(), setting);
+    values = graded(wanted.get(), values, taken.get().from().text());
+    values = unsure(heading, wanted.get(), values);
+    if (SIZES.contains(heading.target())) {
+      size(heading.target(), whose, values);
+    }
+    FoundField.Row row = row(entity, heading);
+    for (Proposed value : values) {
+      Proposed seen = Remarks.of(taken.get().cell(), value);
+      FoundField.Whose of =
+          wanted.get().into().equals("studies")
+              ? new FoundField.Whose(whose.study(), Optional.empty(), Optional.empty())
+              : whose;
+      out.add(
+          new FoundField(
+              wanted.get().into(),
+              of,
+              wanted.get().outcome().map(Outcome::code),
+              wanted.get().into().equals("outcomes") ? row : FoundField.Row.WHOLE,
+              seen,
+              out.sheet(),
+              taken.get().cell().id(),
+              taken.get().carried(),
+              taken.get().cell().text()));
+    }
+  }
+
+  /** A cell, or what a ditto mark or a merged cell stands for; a blank alone is nothing. */
+  private Optional<Identity.Taken> taken(int entity, Variable variable) {
+    Optional<GridCell> own = table.cell(entity, variable);
+    if (own.isPresent() && Marks.isDitto(own.get().text())) {
+      return table.above(entity, variable).map(from -> new Identity.Taken(own.get(), from));
+    }
+    return own.map(Identity.Taken::own);
+  }
+
+  /** What stands under the name of a group over its column: "n/N", "%", "12 months". */
+  private Said aboveColumn(int entity) {
+    Said said = Said.NOTHING;
+    if (table.turned()) {
+      for (GridCell cell : table.names().get(entity)) {
+        Said more = Said.read(cell.text());
+        said = more.rest().isEmpty() && !cell.text().contains("=") ? more.and(said) : said;
+      }
+    }
+    return said;
+  }
+
+  private Heading outcomeHeading(int entity, Variable variable) {
+    String name =
+        table.of("outcome-name").stream()
+            .findFirst()
+            .flatMap(v -> identity.taken(entity, v))
+            .map(taken -> taken.from().text())
+            .orElse("");
+    return variable.target().isEmpty() || variable.target().equals("value")
+        ? Heading.of(
+                List.of(variable.target().equals("value") ? "" : variable.heading().words(), name))
+            .and(variable.heading().said())
+        : variable.heading();
+  }
+
+  private FoundField.Row row(int entity, Heading heading) {
+    Optional<Said.TimePoint> at = heading.said().timePoint();
+    if (at.isEmpty()) {
+      at =
+          table.of("time-point").stream()
+              .findFirst()
+              .flatMap(v -> identity.taken(entity, v))
+              .flatMap(t -> Said.read(t.from().text()).timePoint());
+    }
+    Optional<String> subgroup =
+        table.of("subgroup").stream()
+            .findFirst()
+            .flatMap(v -> table.cell(entity, v))
+            .map(GridCell::text);
+    return new FoundField.Row(at, subgroup);
+  }
+
+  private void size(String target, FoundField.Whose whose, List<Proposed> values) {
+    boolean better = out.size(whose).isEmpty() || !target.equals("patients");
+    if (better
+        && values.size() == 1
+        && !values.get(0).text().isEmpty()
+        && values.get(0).column().equals(target)) {
+      out.size(whose, Double.parseDouble(values.get(0).text()));
+    }
+  }
+
+  /** Grades of a group are counts in words, which nobody may guess. */
+  private List<Proposed> graded(Wanted wanted, List<Proposed> values, String text) {
+    boolean grades = wanted.into().equals("outcomes") && wanted.kind() == Wanted.Kind.TEXT;
+    return grades
+        ? values.stream()
+            .map(
+                one ->
+                    one.askedBecause(
+                        Doubt.WORD, "Found '" + text + "'. Write the grades with their counts."))
+            .toList()
+        : values;
+  }
+
+  private List<Proposed> unsure(Heading heading, Wanted wanted, List<Proposed> values) {
+    if (heading.target().equals("infection-unclear")) {
+      return asked(
+          values,
+          "'" + heading.words() + "' does not say whether before or after treatment. Say which.");
+    }
+    Optional<Concept> concept = heading.concept().filter(found -> !found.isSure());
+    if (concept.isPresent()) {
+      String why =
+          concept.get().rivals().isEmpty()
+              ? "In '"
+                  + heading.words()
+                  + "' the words '"
+                  + String.join(" ", concept.get().over())
+                  + "' are not understood"
+              : "'" + heading.words() + "' may mean several things";
+      return asked(
+          values,
+          why
+              + ". Say whether it is "
+              + wanted.into()
+              + " "
+              + wanted.outcome().map(Outcome::label).orElse(wanted.base().replace('_', ' '))
+              + ".");
+    }
+    return values;
+  }
+
+  private static List<Proposed> asked(List<Proposed> values, String why) {
+    return values.stream().map(one -> one.askedBecause(Doubt.COLUMN, why)).toList();
+  }
+
+  /** "15/8" under "M/F": proven where both add to the group. */
+  private void ratio(Identity.Taken taken, FoundField.Whose whose) {
+    if (kind == Kind.PATIENTS) {
+      out.add(
+          "patients",
+          whose,
+          taken,
+          Proposer.propose(taken.from().text(), Wanted.column("patients", "sex"), Setting.none()));
+      return;
+    }
+    if (Printed.read(taken.from().text()) instanceof PrintedValue.Share share
+        && share.count().isPresent()
+        && share.total().isPresent()) {
+      double both = share.count().getAsDouble() + share.total().getAsDouble();
+      OptionalDouble size = out.size(whose);
+      Proposed male =
+          Proposed.taken(
+              "male", Long.toString((long) share.count().getAsDouble()), Optional.empty());
+      boolean proven = size.isPresent() && size.getAsDouble() == both;
+      out.add(
+          "arms",
+          whose,
+          taken,
+          List.of(
+              proven
+                  ? male
+                  : male.askedBecause(
+                      Doubt.DENOMINATOR,
+                      "Found '"
+                          + taken.from().text()
+                          + "' for men and women. Say how many men there were.")));
+    } else {
+      out.add(
+          "arms",
+          whose,
+          taken,
+          List.of(
+              Proposed.asked(
+                  "male",
+                  "",
+                  Optional.empty(),
+                  Doubt.NUMBER,
+                  "Found '"
+                      + taken.from().text()
+                      + "' for men and women. Say how many men there were.")));
+    }
+  }
+
+  private boolean holdsTimes(Variable variable) {
+    int seen = 0;
+    int times = 0;
+    for (int entity = 0; entity < table.entities().size(); entity++) {
+      PrintedValue value =
+          Printed.read(table.cell(entity, variable).map(GridCell::text).orElse(""));
+      if (value instanceof PrintedValue.Amount amount) {
+        seen++;
+        times +=
+            amount.unit().filter(unit -> unit.dimension() == Unit.Dimension.TIME).isPresent()
+                ? 1
+                : 0;
+      }
+    }
+    return seen > 0 && 2 * times > seen;
+  }
+
+  /** A colour that a legend explains asks whether it holds; by itself it is nothing. */
+  private void colours(int entity, FoundField.Whose whose) {
+    for (GridCell cell : table.seen(entity)) {
+      Optional<String> meaning = cell.fill().flatMap(legend::ofColour);
+      if (meaning.isEmpty()) {
+        continue;
+      }
+      Heading heading = Heading.of(List.of(meaning.get()));
+      Optional<Wanted> wanted =
+          Targets.wanted(heading, true, false)
+              .filter(w -> w.into().equals("patients") && w.kind() == Wanted.Kind.ANSWER);
+      String why =
+          "The cell has the colour that the legend explains as '"
+              + meaning.get()
+              + "'. Say whether it holds for this patient.";
+      wanted.ifPresent(
+          w ->
+              out.add(
+                  "patients",
+                  whose,
+                  Identity.Taken.own(cell),
+                  List.of(Proposed.asked(w.base(), "yes", Optional.empty(), Doubt.REMARK, why))));
+    }
+  }
+}
