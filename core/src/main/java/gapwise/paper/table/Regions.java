@@ -249,7 +249,13 @@ final class Regions {
         whole = whole.with(rule);
       }
     }
-    Box clipped = new Box(whole.left(), box.top() - 1, whole.right(), box.bottom() + 1);
+    // A rule may belong to a table below that is broader than this column.
+    Box clipped =
+        new Box(
+            Math.min(box.left(), Math.max(whole.left(), zone.left())) - 1,
+            box.top() - 1,
+            Math.max(box.right(), Math.min(whole.right(), zone.right())) + 1,
+            box.bottom() + 1);
     return Optional.of(new Region(clipped, caption, sure));
   }
 
