@@ -114,6 +114,18 @@ class ArchitectureTest {
                       "evidence.vocabulary",
                       "problem")),
               Map.entry("paper", Set.of("problem")),
+              Map.entry("paper.table", Set.of("paper")),
+              Map.entry("paper.trace", Set.of("paper", "problem")),
+              Map.entry("paper.curve", Set.of("paper.trace", "synthesis.survival", "problem")),
+              Map.entry(
+                  "paper.reading",
+                  Set.of(
+                      "paper",
+                      "paper.table",
+                      "untidy",
+                      "printed",
+                      "evidence.unit",
+                      "evidence.vocabulary")),
               Map.entry("reference", Set.of("evidence", "problem")),
               Map.entry(
                   "cohort",
@@ -603,6 +615,11 @@ class ArchitectureTest {
   @Test
   void onlySearchKnowsLucene() {
     onlyIn("gapwise.search", "org.apache.lucene..");
+  }
+
+  @Test
+  void onlyPaperKnowsPdf() {
+    onlyIn("gapwise.paper", "org.apache.pdfbox..", "org.apache.fontbox..");
   }
 
   @Test

@@ -71,8 +71,8 @@ final class ContentReader extends PDFGraphicsStreamEngine {
   }
 
   @Override
-  protected void operatorException(
-      Operator operator, List<COSBase> operands, IOException exception) throws IOException {
+  protected void operatorException(Operator operator, List<COSBase> operands, IOException exception)
+      throws IOException {
     // One step that cannot be done, such as a missing typeface, does not spoil the page.
     troubled = true;
     guard.look();
@@ -94,11 +94,19 @@ final class ContentReader extends PDFGraphicsStreamEngine {
       return;
     }
     boolean inside =
-        from.x() > -1 && from.y() > -1 && from.x() < space.width() + 1
+        from.x() > -1
+            && from.y() > -1
+            && from.x() < space.width() + 1
             && from.y() < space.height() + 1;
     Turn turn = turn(from, to, top);
     if (inside && turn != null) {
-      add(Letters.text(font.toUnicode(code, GlyphList.getAdobeGlyphList())), from, to, size, turn, font);
+      add(
+          Letters.text(font.toUnicode(code, GlyphList.getAdobeGlyphList())),
+          from,
+          to,
+          size,
+          turn,
+          font);
     }
   }
 
@@ -136,7 +144,13 @@ final class ContentReader extends PDFGraphicsStreamEngine {
     unseen += mode == RenderingMode.NEITHER ? 1 : 0;
     letters.add(
         new Letter(
-            text, Math.min(left, right), Math.max(left, right), baseline, size, turn, isBold(font),
+            text,
+            Math.min(left, right),
+            Math.max(left, right),
+            baseline,
+            size,
+            turn,
+            isBold(font),
             colour(getGraphicsState().getNonStrokingColor())));
   }
 

@@ -90,7 +90,9 @@ final class ContentSize {
     }
     COSBase named = stream.getFilters();
     List<? extends COSBase> names =
-        named instanceof COSArray array ? array.toList() : named == null ? List.of() : List.of(named);
+        named instanceof COSArray array
+            ? array.toList()
+            : named == null ? List.of() : List.of(named);
     if (names.size() == 1 && COSName.FLATE_DECODE.equals(names.get(0))) {
       whole &= isWhole(stream);
     }

@@ -35,11 +35,13 @@ final class FootnoteSigns {
     double end = box.left() + box.width() * behind.group(1).length() / letters;
     double tail = box.right() - box.width() * behind.group(3).length() / letters;
     Mark mark =
-        new Mark(
-            behind.group(2), new Box(end, box.top(), Math.max(end, tail), box.centre()));
+        new Mark(behind.group(2), new Box(end, box.top(), Math.max(end, tail), box.centre()));
     List<Mark> marks = new ArrayList<>(word.marks());
     marks.add(mark);
-    Word host = word.withText(behind.group(1) + behind.group(3), tail < box.right() ? box : new Box(box.left(), box.top(), end, box.bottom()));
+    Word host =
+        word.withText(
+            behind.group(1) + behind.group(3),
+            tail < box.right() ? box : new Box(box.left(), box.top(), end, box.bottom()));
     found.add(
         new Word(
             host.text(),

@@ -41,15 +41,14 @@ final class PageContent {
         reader.images(),
         lettering(reader, words, space),
         !whole || reader.isTroubled(),
-        (int) words.stream().mapToLong(w -> w.text().chars().filter(c -> c == 0xFFFD).count()).sum());
+        (int)
+            words.stream().mapToLong(w -> w.text().chars().filter(c -> c == 0xFFFD).count()).sum());
   }
 
-  private static Lettering lettering(
-      ContentReader reader, List<Word> words, DisplaySpace space) {
+  private static Lettering lettering(ContentReader reader, List<Word> words, DisplaySpace space) {
     double area = space.width() * space.height();
     boolean filled =
-        reader.images().stream().mapToDouble(b -> b.width() * b.height()).sum()
-            > SCAN_SHARE * area;
+        reader.images().stream().mapToDouble(b -> b.width() * b.height()).sum() > SCAN_SHARE * area;
     if (words.isEmpty()) {
       return filled ? Lettering.SCANNED : Lettering.NONE;
     }

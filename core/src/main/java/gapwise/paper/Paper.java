@@ -34,11 +34,7 @@ public final class Paper implements AutoCloseable {
   private volatile boolean closed;
 
   private Paper(
-      PDDocument document,
-      GuardedFile source,
-      Caps caps,
-      AtomicReference<Guard> guard,
-      int pages) {
+      PDDocument document, GuardedFile source, Caps caps, AtomicReference<Guard> guard, int pages) {
     this.document = document;
     this.source = source;
     this.caps = caps;
@@ -102,8 +98,7 @@ public final class Paper implements AutoCloseable {
   }
 
   private static Opening opened(
-      PDDocument document, GuardedFile source, AtomicReference<Guard> guard)
-      throws IOException {
+      PDDocument document, GuardedFile source, AtomicReference<Guard> guard) throws IOException {
     int pages = document.getNumberOfPages();
     int most = guard.get().caps().pages();
     if (pages >= 1 && pages <= most) {
@@ -172,8 +167,7 @@ public final class Paper implements AutoCloseable {
           "dotsPerInch must be between 10 and 1200, was " + dotsPerInch);
     }
     Errand.Outcome<Picture> outcome =
-        inTurn(
-            number, own -> PageDrawing.draw(document, number - 1, dotsPerInch, own));
+        inTurn(number, own -> PageDrawing.draw(document, number - 1, dotsPerInch, own));
     return outcome instanceof Errand.Done<Picture> done
         ? done.value()
         : ((Errand.Undone<Picture>) outcome).refused();

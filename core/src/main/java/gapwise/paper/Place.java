@@ -80,7 +80,10 @@ public record Place(int page, List<Box> boxes, String words) {
     double[] edges = new double[4];
     for (int i = 0; i < 4; i++) {
       JsonNode edge = box.path(i);
-      if (!box.isArray() || box.size() != 4 || !edge.isNumber() || !Double.isFinite(edge.doubleValue())) {
+      if (!box.isArray()
+          || box.size() != 4
+          || !edge.isNumber()
+          || !Double.isFinite(edge.doubleValue())) {
         throw wrong();
       }
       edges[i] = edge.doubleValue();

@@ -68,17 +68,15 @@ public final class Places {
   private static boolean isNext(Word before, Word word) {
     boolean level = word.turn() == Word.Turn.NONE || word.turn() == Word.Turn.OVER;
     double gap =
-        level
-            ? -before.box().sharedWidth(word.box())
-            : -before.box().sharedHeight(word.box());
+        level ? -before.box().sharedWidth(word.box()) : -before.box().sharedHeight(word.box());
     return gap < 8 * word.size();
   }
 
   /**
    * Finds the words of a known place again.
    *
-   * @return the place as it stands now: where it was, or else where the same words stand nearest
-   *     on the page; empty if they stand nowhere
+   * @return the place as it stands now: where it was, or else where the same words stand nearest on
+   *     the page; empty if they stand nowhere
    */
   public static Optional<Place> again(Page page, Place known) {
     if (page.number() != known.page()) {

@@ -8,8 +8,7 @@ import java.util.Objects;
  * @param reason for programs
  * @param sentence for people: what was found and what to do
  */
-public record Refused(Reason reason, String sentence)
-    implements Opening, PageReading, PagePicture {
+public record Refused(Reason reason, String sentence) implements Opening, PageReading, PagePicture {
   /** Kinds of reasons. */
   public enum Reason {
     /** The file cannot be reached. */

@@ -49,10 +49,8 @@ public record TurnedView(Page page, Turn turn, double width, double height) {
   /** A box of the view on the page as displayed. */
   public Box back(Box box) {
     return switch (turn) {
-      case UP ->
-          Box.between(box.top(), height - box.left(), box.bottom(), height - box.right());
-      case DOWN ->
-          Box.between(width - box.top(), box.left(), width - box.bottom(), box.right());
+      case UP -> Box.between(box.top(), height - box.left(), box.bottom(), height - box.right());
+      case DOWN -> Box.between(width - box.top(), box.left(), width - box.bottom(), box.right());
       case OVER ->
           Box.between(
               width - box.left(), height - box.top(), width - box.right(), height - box.bottom());

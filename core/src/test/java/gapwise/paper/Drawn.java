@@ -93,8 +93,7 @@ public final class Drawn implements AutoCloseable {
   public void upwards(double x, double y, double size, String text) throws IOException {
     content.beginText();
     content.setFont(regular, (float) size);
-    content.setTextMatrix(
-        Matrix.getRotateInstance(Math.PI / 2, (float) x, (float) (height - y)));
+    content.setTextMatrix(Matrix.getRotateInstance(Math.PI / 2, (float) x, (float) (height - y)));
     content.showText(text);
     content.endText();
   }

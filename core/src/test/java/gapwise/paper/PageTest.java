@@ -65,8 +65,7 @@ class PageTest {
             case 180 ->
                 Box.between(
                     595 - box.left(), 842 - box.top(), 595 - box.right(), 842 - box.bottom());
-            case 270 ->
-                Box.between(box.top(), 595 - box.left(), box.bottom(), 595 - box.right());
+            case 270 -> Box.between(box.top(), 595 - box.left(), box.bottom(), 595 - box.right());
             default -> box;
           };
       near(expected, word.box());
@@ -173,7 +172,8 @@ class PageTest {
   @Test
   void aScannedPageSaysThatItHoldsNoWords() throws IOException {
     try (Drawn drawn = new Drawn()) {
-      var image = new java.awt.image.BufferedImage(60, 80, java.awt.image.BufferedImage.TYPE_INT_RGB);
+      var image =
+          new java.awt.image.BufferedImage(60, 80, java.awt.image.BufferedImage.TYPE_INT_RGB);
       drawn
           .content()
           .drawImage(LosslessFactory.createFromImage(drawn.document(), image), 20, 20, 550, 800);

@@ -20,9 +20,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * Prints what is found in a PDF by itself, as JSON: {@code fields}, tables as {@code grids}, survival curves as
- * {@code curves} with times of patients, signs in other figures as {@code scatters}. For a person who wants
- * to see how well papers of another kind are read.
+ * Prints what is found in a PDF by itself, as JSON: {@code fields}, tables as {@code grids},
+ * survival curves as {@code curves} with times of patients, signs in other figures as {@code
+ * scatters}. For a person who wants to see how well papers of another kind are read.
  */
 final class PaperReading {
   private static final ObjectMapper JSON = new ObjectMapper();

@@ -77,8 +77,7 @@ class PaperTest {
   void aPageThatIsNotThereIsRefused() throws IOException {
     try (Drawn drawn = new Drawn()) {
       try (Paper paper = ((Opened) Paper.open(drawn.save(folder))).paper()) {
-        assertEquals(
-            Reason.NO_SUCH_PAGE, assertInstanceOf(Refused.class, paper.page(2)).reason());
+        assertEquals(Reason.NO_SUCH_PAGE, assertInstanceOf(Refused.class, paper.page(2)).reason());
         assertEquals(
             Reason.NO_SUCH_PAGE, assertInstanceOf(Refused.class, paper.picture(0, 50)).reason());
       }

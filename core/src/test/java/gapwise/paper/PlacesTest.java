@@ -33,8 +33,7 @@ class PlacesTest {
     Page page = page();
     Word union = page.words().get(0);
     assertEquals(
-        "Union",
-        Places.at(page, union.box().middle(), union.box().centre()).orElseThrow().words());
+        "Union", Places.at(page, union.box().middle(), union.box().centre()).orElseThrow().words());
     assertTrue(Places.at(page, 500, 700).isEmpty());
     Place drag = Places.in(page, new Box(50, 90, 400, 115)).orElseThrow();
     assertEquals(2, drag.boxes().size());

@@ -82,8 +82,7 @@ final class MarkedTimes {
     double slack = 1e-3 * times.longest();
     for (int i = 0; i < reported.times().size(); i++) {
       double time = reported.times().get(i);
-      long followed =
-          times.patients().stream().filter(p -> p.time() >= time - slack).count();
+      long followed = times.patients().stream().filter(p -> p.time() >= time - slack).count();
       long after = times.patients().stream().filter(p -> p.time() > time + slack).count();
       int printed = reported.atRisk().get(i);
       if (printed > followed || printed < after) {

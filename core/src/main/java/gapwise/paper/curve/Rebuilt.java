@@ -84,17 +84,11 @@ public record Rebuilt(
       marks.add(new Mark(reported.times().get(i), reported.atRisk().get(i)));
     }
     return CurveReconstruction.of(
-        DigitisedCurve.of(points),
-        NumbersAtRisk.of(reported.patients(), marks),
-        reported.events());
+        DigitisedCurve.of(points), NumbersAtRisk.of(reported.patients(), marks), reported.events());
   }
 
   private static Rebuilt compared(
-      Steps steps,
-      Reported reported,
-      PatientTimes times,
-      boolean byMarks,
-      List<String> sentences) {
+      Steps steps, Reported reported, PatientTimes times, boolean byMarks, List<String> sentences) {
     KaplanMeier curve = KaplanMeier.of(times);
     double end = Math.min(steps.end(), times.longest());
     double largest = 0;
@@ -176,6 +170,8 @@ public record Rebuilt(
   }
 
   private static String shown(double value) {
-    return String.format(Locale.ROOT, "%.3g", value).replaceFirst("(\\.\\d*?)0+$", "$1").replaceFirst("\\.$", "");
+    return String.format(Locale.ROOT, "%.3g", value)
+        .replaceFirst("(\\.\\d*?)0+$", "$1")
+        .replaceFirst("\\.$", "");
   }
 }

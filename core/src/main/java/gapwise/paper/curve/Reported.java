@@ -71,7 +71,11 @@ public record Reported(
             new Problem(
                 where,
                 "at-risk-rises",
-                "The number at risk " + atRisk.get(i) + " follows " + before + ", but it can only"
+                "The number at risk "
+                    + atRisk.get(i)
+                    + " follows "
+                    + before
+                    + ", but it can only"
                     + " fall."));
       }
     }

@@ -55,8 +55,7 @@ final class FrontMatter {
     return few ? title : List.of();
   }
 
-  private static void author(
-      Page page, List<Line> top, List<Line> title, List<PaperField> fields) {
+  private static void author(Page page, List<Line> top, List<Line> title, List<PaperField> fields) {
     double below = title.get(title.size() - 1).baseline();
     Optional<Line> names =
         top.stream().filter(l -> l.baseline() > below && l.text().matches("\\p{Lu}.*")).findFirst();

@@ -2,14 +2,17 @@ package gapwise.paper.reading;
 
 import gapwise.budget.Work;
 import gapwise.paper.Page;
-import gapwise.paper.Paper;
+import gapwise.paper.Page.Lettering;
 import gapwise.paper.PageReading;
+import gapwise.paper.Paper;
+import gapwise.paper.Place;
 import gapwise.paper.Refused;
 import gapwise.paper.table.Grid;
 import gapwise.paper.table.Tables;
 import gapwise.untidy.SetApart;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a paper holds for the template, before anything is accepted.
@@ -65,6 +68,29 @@ public record PaperFields(
     List<String> notes = new ArrayList<>(told);
     notes.addAll(tables.notes());
     fields.addAll(TextFields.of(pages, grids, fields));
-    return new PaperFields(fields, grids, tables.apart(), notes);
+    List<PaperField> doubted = fields.stream().map(field -> doubted(field, pages)).toList();
+    return new PaperFields(doubted, grids, tables.apart(), notes);
+  }
+
+  /** Nothing is taken from a page whose letters may be other than they seem. */
+  private static PaperField doubted(PaperField found, List<Page> pages) {
+    Optional<Place> place = found.place();
+    if (place.isEmpty()) {
+      return found;
+    }
+    boolean doubtful =
+        pages.stream()
+            .filter(page -> page.number() == place.get().page())
+            .anyMatch(page -> page.lettering() == Lettering.GUESSED || page.damaged());
+    if (doubtful) {
+      return found.askedBecause(
+          "The letters of this page were guessed from a picture, or part of the page is damaged."
+              + " Compare the value with the picture of the page.");
+    }
+    return place.get().words().contains("\uFFFD")
+        ? found.askedBecause(
+            "The file does not tell what some letters here mean. Read them from the picture of"
+                + " the page.")
+        : found;
   }
 }

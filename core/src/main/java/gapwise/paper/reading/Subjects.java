@@ -16,7 +16,8 @@ final class Subjects {
       List.of(
           arms("defect_length", "gaps?|defects?|missing bone|bone loss"),
           arms("age", "age[ds]?|years old"),
-          arms("follow_up", "follow(?:ed)?[- ]?up|were followed|was followed|seen for|observed for"),
+          arms(
+              "follow_up", "follow(?:ed)?[- ]?up|were followed|was followed|seen for|observed for"),
           outcome("time-to-full-weight-bearing", "full weight(?:[- ]bearing)?"),
           outcome("external-fixation-time", "fixators?|frames?|external fixation"),
           outcome("time-to-union", "union|united|healed|healing|bones? joined|consolidated"),

@@ -1,23 +1,19 @@
 package gapwise.paper.reading;
 
 import gapwise.paper.Page;
-import gapwise.paper.Page.Lettering;
 import gapwise.paper.Place;
 import gapwise.paper.Places;
 import gapwise.paper.table.Grid;
 import gapwise.paper.table.GridCell;
-import gapwise.printed.Doubt;
 import gapwise.untidy.FoundField;
 import gapwise.untidy.Preview;
 import gapwise.untidy.SetApart;
 import gapwise.untidy.UntidySheets;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Fields out of the tables of a paper.
@@ -37,53 +33,12 @@ record TableFields(List<PaperField> fields, List<SetApart> apart, List<String> n
       sheets.add(sheet(grids.get(i), i + 1, cells));
     }
     Preview preview = UntidySheets.read(sheets, List.of());
-    Set<Integer> guessed = new HashSet<>();
-    for (Page page : pages) {
-      if (page.lettering() == Lettering.GUESSED || page.damaged()) {
-        guessed.add(page.number());
-      }
-    }
     List<PaperField> fields = new ArrayList<>();
     for (FoundField field : preview.fields()) {
       Optional<GridCell> cell = Optional.ofNullable(cells.get(field.cell()));
-      fields.add(placed(field, cell, pages, guessed));
+      fields.add(new PaperField(field, cell.flatMap(c -> place(c, pages))));
     }
     return new TableFields(fields, preview.apart(), preview.notes());
-  }
-
-  private static PaperField placed(
-      FoundField field, Optional<GridCell> cell, List<Page> pages, Set<Integer> guessed) {
-    Optional<Place> place = cell.flatMap(c -> place(c, pages));
-    FoundField doubted = field;
-    if (cell.isPresent() && guessed.contains(cell.get().page())) {
-      doubted =
-          changed(
-              field,
-              Doubt.NUMBER,
-              "The letters of this page were guessed or are damaged. Compare the value with the"
-                  + " picture of the page.");
-    } else if (cell.isPresent() && cell.get().text().contains("\uFFFD")) {
-      doubted =
-          changed(
-              field,
-              Doubt.NUMBER,
-              "The file does not tell what some letters of this cell mean. Read them from the"
-                  + " picture of the page.");
-    }
-    return new PaperField(doubted, place);
-  }
-
-  private static FoundField changed(FoundField field, Doubt doubt, String why) {
-    return new FoundField(
-        field.into(),
-        field.whose(),
-        field.outcome(),
-        field.row(),
-        field.value().askedBecause(doubt, why),
-        field.sheet(),
-        field.cell(),
-        field.carriedFrom(),
-        field.words());
   }
 
   private static Optional<Place> place(GridCell cell, List<Page> pages) {

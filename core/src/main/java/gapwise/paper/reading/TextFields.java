@@ -1,5 +1,7 @@
 package gapwise.paper.reading;
 
+import gapwise.evidence.unit.Unit;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.paper.Page;
 import gapwise.paper.Place;
 import gapwise.paper.RunningText;
@@ -9,6 +11,7 @@ import gapwise.printed.Proposed;
 import gapwise.printed.Proposer;
 import gapwise.printed.Said;
 import gapwise.printed.Setting;
+import gapwise.printed.Statistic;
 import gapwise.printed.Wanted;
 import gapwise.untidy.FoundField;
 import java.util.ArrayList;
@@ -50,8 +53,19 @@ final class TextFields {
 
   private static final Pattern EFFECT =
       Pattern.compile(
-          "(" + NUMBER + ") ?[(,\\[] ?9[05] ?% (?:CI|confidence interval)[:,]? ?(" + NUMBER
-              + ") ?(?:to|–|-|,) ?(" + NUMBER + ")[)\\]]?");
+          "("
+              + NUMBER
+              + ") ?[(,\\[] ?9[05] ?% (?:CI|confidence interval)[:,]? ?("
+              + NUMBER
+              + ") ?(?:to|–|-|,) ?("
+              + NUMBER
+              + ")[)\\]]?");
+
+  private static final Pattern DESIGN =
+      Pattern.compile(
+          "(?i)\\b(?:retrospective|prospective|randomi[sz]ed|controlled|consecutive)(?:,? (?:and )?"
+              + "(?:comparative|controlled|consecutive|single-arm|multicent(?:er|re)))?"
+              + " (?:comparison|cohort(?: study)?|case[- ]series|series|trial|case[- ]control study)\\b");
 
   private static final Pattern KIND =
       Pattern.compile("(?i)\\b(hazard|odds|risk|rate) ratio\\b|\\b(risk|mean) difference\\b");
@@ -100,8 +114,12 @@ final class TextFields {
     while (measures.find()) {
       int from = measures.start();
       int to = measures.end();
-      Subjects.measured(sentence, from, to)
-          .ifPresent(w -> propose(w, measures.group(), sentence, start + from, start + to));
+      Optional<Wanted> about = Subjects.measured(sentence, from, to);
+      if (about.isPresent()) {
+        propose(about.get(), measures.group(), sentence, start + from, start + to);
+      } else {
+        unnamed(measures.group(), sentence, start + from, start + to);
+      }
     }
     Matcher patients = PATIENTS.matcher(sentence);
     while (patients.find()) {
@@ -117,6 +135,29 @@ final class TextFields {
                       start + patients.end()));
     }
     effect(sentence, start);
+    Matcher designs = DESIGN.matcher(sentence);
+    while (designs.find()) {
+      propose(
+          Wanted.column("studies", "design"),
+          designs.group(),
+          sentence,
+          start + designs.start(),
+          start + designs.end());
+    }
+  }
+
+  /** A mean or median of something that the sentence does not name. */
+  private void unnamed(String words, String sentence, int from, int to) {
+    boolean median = centre(sentence, words).says(Statistic.MEDIAN);
+    if (median || centre(sentence, words).says(Statistic.MEAN)) {
+      Matcher number = Pattern.compile(NUMBER).matcher(words);
+      Optional<Unit> unit = Unit.parse(words.replaceAll("(?s)^.*?(" + UNIT + ")\\b.*$", "$1"));
+      if (number.find()) {
+        String value = number.group().replace(',', '.').replace('·', '.');
+        Proposed taken = Proposed.taken(median ? "median" : "mean", value, unit);
+        add("outcomes", Optional.empty(), asked(taken, sentence), from, to);
+      }
+    }
   }
 
   private void effect(String sentence, int start) {
@@ -128,15 +169,17 @@ final class TextFields {
     while (effects.find()) {
       int from = start + effects.start();
       int to = start + effects.end();
-      Wanted about =
-          Wanted.column("arms", "patients");
-      Optional<Wanted> subject = Subjects.measured(sentence, effects.start(), effects.end());
-      Wanted wanted = subject.filter(w -> w.into().equals("outcomes")).orElse(about);
+      Optional<String> outcome =
+          Subjects.measured(sentence, effects.start(), effects.end())
+              .flatMap(Wanted::outcome)
+              .map(Outcome::code);
       String kind = kinds.group().toLowerCase(java.util.Locale.ROOT);
       String[] columns = {"effect_kind", "effect_estimate", "effect_lower", "effect_upper"};
       String[] values = {kind, effects.group(1), effects.group(2), effects.group(3)};
       for (int i = 0; i < columns.length; i++) {
-        add(wanted, columns[i], values[i].replace(',', '.').replace('·', '.'), sentence, from, to);
+        String value = values[i].replace(',', '.').replace('·', '.');
+        Proposed taken = Proposed.taken(columns[i], value, Optional.empty());
+        add("outcomes", outcome, asked(taken, sentence), from, to);
       }
     }
   }
@@ -145,7 +188,8 @@ final class TextFields {
     String plain = words.replaceAll(" (?:patients|limbs|legs|defects|gaps)\\b", "");
     plain = plain.replaceAll(" of (?:the|all) ", " of ");
     Setting setting =
-        new Setting(centre(sentence, words), OptionalDouble.empty(), plain.matches("[0-9]+,[0-9].*"));
+        new Setting(
+            centre(sentence, words), OptionalDouble.empty(), plain.matches("[0-9]+,[0-9].*"));
     for (Proposed value : Proposer.propose(plain, wanted, setting)) {
       if (value.state() != Proposed.State.LEFT) {
         add(wanted, asked(value, sentence), from, to);
@@ -174,6 +218,10 @@ final class TextFields {
   }
 
   private void add(Wanted wanted, Proposed value, int from, int to) {
+    add(wanted.into(), wanted.outcome().map(Outcome::code), value, from, to);
+  }
+
+  private void add(String into, Optional<String> outcome, Proposed value, int from, int to) {
     List<Place> places = text.places(from, to);
     if (places.isEmpty()) {
       return;
@@ -184,9 +232,12 @@ final class TextFields {
     found.add(
         new PaperField(
             new FoundField(
-                wanted.into(),
-                new FoundField.Whose(TableFields.NAME, arm, Optional.empty()),
-                wanted.outcome().map(o -> o.code()),
+                into,
+                new FoundField.Whose(
+                    TableFields.NAME,
+                    into.equals("studies") ? Optional.empty() : arm,
+                    Optional.empty()),
+                outcome,
                 new FoundField.Row(Optional.empty(), Optional.empty()),
                 value,
                 TableFields.NAME,
@@ -200,9 +251,26 @@ final class TextFields {
   private static final class Numerals {
     private static final List<String> WORDS =
         List.of(
-            "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven",
-            "twelve", "thirteen", "fourteen", "fifteen", "sixteen", "seventeen", "eighteen",
-            "nineteen", "twenty");
+            "one",
+            "two",
+            "three",
+            "four",
+            "five",
+            "six",
+            "seven",
+            "eight",
+            "nine",
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen",
+            "twenty");
 
     private Numerals() {}
 

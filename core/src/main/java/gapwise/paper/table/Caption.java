@@ -22,7 +22,9 @@ record Caption(String words, Box box, boolean continued) {
   /** A number with a stop or colon behind it, or alone on the line; "Table 2 lists" is prose. */
   private static final Pattern BEGINS =
       Pattern.compile(
-          "(?i:Table|Tab\\.|Tabelle|Tableau|Tabla|Tabella)\\s?" + NUMBER + "(?:[.:|–—]|\\s*\\(|$).*");
+          "(?i:Table|Tab\\.|Tabelle|Tableau|Tabla|Tabella)\\s?"
+              + NUMBER
+              + "(?:[.:|–—]|\\s*\\(|$).*");
 
   private static final Pattern BOLD =
       Pattern.compile("(?i:Table|Tab\\.|Tabelle|Tableau|Tabla|Tabella) ?" + NUMBER + "\\b.*");
@@ -33,8 +35,7 @@ record Caption(String words, Box box, boolean continued) {
   static List<Caption> on(Page page) {
     List<Caption> found = new ArrayList<>();
     List<Line> stretches =
-        Stretches.of(
-            page.words().stream().filter(w -> w.turn() == Word.Turn.NONE).toList(), 1.2);
+        Stretches.of(page.words().stream().filter(w -> w.turn() == Word.Turn.NONE).toList(), 1.2);
     for (int i = 0; i < stretches.size(); i++) {
       Line line = stretches.get(i);
       boolean bold = line.words().get(0).bold() && BOLD.matcher(line.text()).matches();
@@ -58,9 +59,16 @@ record Caption(String words, Box box, boolean continued) {
         boolean below = down > 0.5 * last.size() && down < 1.3 * last.size();
         boolean alone =
             stretches.stream()
-                .noneMatch(o -> o != line && Math.abs(o.baseline() - line.baseline()) < 1
-                    && Math.min(Math.abs(o.box().left() - line.box().right()), Math.abs(line.box().left() - o.box().right())) < 60);
-        if (below && alone
+                .noneMatch(
+                    o ->
+                        o != line
+                            && Math.abs(o.baseline() - line.baseline()) < 1
+                            && Math.min(
+                                    Math.abs(o.box().left() - line.box().right()),
+                                    Math.abs(line.box().left() - o.box().right()))
+                                < 60);
+        if (below
+            && alone
             && Math.abs(line.box().left() - first.box().left()) < 2
             && Math.abs(line.size() - first.size()) < 0.6
             && last.box().right() > 0.8 * line.box().right()) {
@@ -72,7 +80,6 @@ record Caption(String words, Box box, boolean continued) {
         }
       }
     }
-    return new Caption(
-        words.toString(), box, CONTINUED.matcher(words.toString()).matches());
+    return new Caption(words.toString(), box, CONTINUED.matcher(words.toString()).matches());
   }
 }

@@ -18,7 +18,8 @@ final class Continuation {
       return Optional.empty();
     }
     int head = piece.grid().headerRows();
-    if (piece.grid().columns() == open.grid().columns() && isRepeated(open.grid(), piece.grid(), head)) {
+    if (piece.grid().columns() == open.grid().columns()
+        && isRepeated(open.grid(), piece.grid(), head)) {
       return Optional.of(open.grid().followedBy(piece.grid(), head));
     }
     if (!open.ends() || !(piece.beginsPage() || announced)) {

@@ -13,8 +13,7 @@ import java.util.Objects;
  * @param headerRows how many of the first rows head the columns
  * @param rows all of one length, at least one
  */
-public record Grid(
-    String caption, List<Part> parts, int headerRows, List<List<GridCell>> rows) {
+public record Grid(String caption, List<Part> parts, int headerRows, List<List<GridCell>> rows) {
   /**
    * A piece of a table.
    *

@@ -69,8 +69,7 @@ final class GridReading {
       rows.add(strip.row(cuts.columns(), page.number()));
     }
     Box box = Box.around(lines.stream().map(RowLine::box).toList());
-    return new Grid(
-        "", List.of(new Grid.Part(page.number(), box, 0)), headRows.size(), rows);
+    return new Grid("", List.of(new Grid.Part(page.number(), box, 0)), headRows.size(), rows);
   }
 
   /** A head that stands beside spanning heads, on the lower line alone, takes both rows. */

@@ -23,7 +23,8 @@ record HeadRows(Cuts cuts, List<Box> extents, List<Box> contents, List<Box> part
   /** Words at one edge are so near to it, points. */
   private static final double EDGE = 1.5;
 
-  static HeadRows of(List<RowLine> body, Cuts cuts, List<Box> partial, Box whole, List<Double> seams) {
+  static HeadRows of(
+      List<RowLine> body, Cuts cuts, List<Box> partial, Box whole, List<Double> seams) {
     List<Box> extents = new ArrayList<>();
     List<Box> contents = new ArrayList<>();
     for (int column = 0; column < cuts.columns(); column++) {
@@ -117,7 +118,10 @@ record HeadRows(Cuts cuts, List<Box> extents, List<Box> contents, List<Box> part
     for (int from = Math.max(free, own[0] - 4); from <= own[0]; from++) {
       for (int to = own[1]; to < next; to++) {
         double off = offCentre(from, to, box);
-        if (to > from && allBelow(from, to, below) && off < OFF_CENTRE * breadth(from, to) && off < least - 2) {
+        if (to > from
+            && allBelow(from, to, below)
+            && off < OFF_CENTRE * breadth(from, to)
+            && off < least - 2) {
           best = new int[] {from, to};
           least = off;
         }

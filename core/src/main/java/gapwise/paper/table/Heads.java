@@ -22,8 +22,7 @@ final class Heads {
     double first = lines.get(0).baseline() - 0.8 * lines.get(0).size();
     for (Box rule : rules) {
       if (rule.centre() > first) {
-        int above =
-            (int) lines.stream().filter(l -> l.baseline() < rule.centre() + 1).count();
+        int above = (int) lines.stream().filter(l -> l.baseline() < rule.centre() + 1).count();
         if (above > 0 && above <= 8 && above < lines.size()) {
           return valued(lines.subList(0, above)) ? 0 : above;
         }

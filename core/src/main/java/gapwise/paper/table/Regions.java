@@ -187,7 +187,8 @@ final class Regions {
     for (List<Box> frame : Rules.frames(rules)) {
       Box last = frame.get(frame.size() - 1);
       boolean between =
-          last.centre() > above.baseline() - 1 && last.centre() < below.baseline() - 0.3 * below.size();
+          last.centre() > above.baseline() - 1
+              && last.centre() < below.baseline() - 0.3 * below.size();
       if (frame.size() > 2 && between && last.sharedWidth(above.box()) > 0) {
         return true;
       }
@@ -200,7 +201,9 @@ final class Regions {
       Box first = frame.get(0);
       Box last = frame.get(frame.size() - 1);
       boolean within = first.centre() < box.centre() && last.centre() > box.centre();
-      if (within && frame.size() > 1 && first.sharedWidth(box) > 0.5 * box.width()
+      if (within
+          && frame.size() > 1
+          && first.sharedWidth(box) > 0.5 * box.width()
           && noCaptionBetween(first, last)) {
         return true;
       }
@@ -235,8 +238,15 @@ final class Regions {
     Box box = Box.around(block.stream().map(RowLine::box).toList());
     Optional<Caption> caption = captionOf(box);
     long cells = block.stream().filter(line -> isCells(line, zone)).count();
-    boolean framed = rules.stream().filter(r -> r.sharedWidth(box) > 0.8 * box.width()
-        && r.centre() > box.top() - 12 && r.centre() < box.bottom() + 12).count() >= 2;
+    boolean framed =
+        rules.stream()
+                .filter(
+                    r ->
+                        r.sharedWidth(box) > 0.8 * box.width()
+                            && r.centre() > box.top() - 12
+                            && r.centre() < box.bottom() + 12)
+                .count()
+            >= 2;
     boolean enough = caption.isPresent() ? cells >= 1 : cells >= (framed ? 2 : FEWEST_LINES);
     boolean sure = enough && (caption.isPresent() || framed || Figures.aligned(block));
     if (Figures.isPartOf(page, box, block)) {

@@ -19,7 +19,9 @@ final class Rules {
     List<Box> joined = new ArrayList<>();
     for (Box rule : sorted) {
       int at = -1;
-      for (int i = joined.size() - 1; i >= 0 && rule.centre() - joined.get(i).centre() < SAME; i--) {
+      for (int i = joined.size() - 1;
+          i >= 0 && rule.centre() - joined.get(i).centre() < SAME;
+          i--) {
         if (joined.get(i).sharedWidth(rule) > -SAME) {
           at = i;
         }

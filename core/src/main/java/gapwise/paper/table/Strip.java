@@ -24,12 +24,7 @@ record Strip(
 
   static Strip of(RowLine line, Cuts cuts) {
     Strip strip =
-        new Strip(
-            new TreeMap<>(),
-            new TreeMap<>(),
-            line.baseline(),
-            line.baseline(),
-            line.size());
+        new Strip(new TreeMap<>(), new TreeMap<>(), line.baseline(), line.baseline(), line.size());
     for (Line stretch : line.stretches()) {
       for (Line piece : pieces(stretch, cuts)) {
         Box box = Cuts.whole(piece);

@@ -42,9 +42,7 @@ public final class Tables {
     long count = -1;
     for (Turn turn : Turn.values()) {
       long here =
-          page.words().stream()
-              .filter(w -> w.turn() == turn && box.holdsMiddleOf(w.box()))
-              .count();
+          page.words().stream().filter(w -> w.turn() == turn && box.holdsMiddleOf(w.box())).count();
       if (here > count) {
         count = here;
         most = turn;
@@ -104,10 +102,18 @@ public final class Tables {
 
   /** A table of one page, before it is known whether it goes on from another. */
   record Piece(
-      Page page, Grid grid, GridReading reading, Optional<Caption> caption, boolean beginsPage, boolean endsPage, boolean sure) {}
+      Page page,
+      Grid grid,
+      GridReading reading,
+      Optional<Caption> caption,
+      boolean beginsPage,
+      boolean endsPage,
+      boolean sure) {}
 
   private static List<Piece> pieces(Page page) {
-    List<Piece> pieces = new ArrayList<>(upright(page, page.words().stream().filter(w -> w.turn() == Turn.NONE).toList()));
+    List<Piece> pieces =
+        new ArrayList<>(
+            upright(page, page.words().stream().filter(w -> w.turn() == Turn.NONE).toList()));
     for (Turn turn : List.of(Turn.UP, Turn.DOWN, Turn.OVER)) {
       if (page.words().stream().filter(w -> w.turn() == turn).count() >= SIDEWAYS_WORDS) {
         TurnedView view = TurnedView.of(page, turn);

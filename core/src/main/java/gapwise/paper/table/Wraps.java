@@ -35,7 +35,12 @@ final class Wraps {
       Strip row = rows.get(rows.size() - 1);
       double from = last;
       boolean parted =
-          rules.stream().anyMatch(r -> r.centre() > from && r.centre() < line.top() + 0.2 * line.size() && isBetween(r, from, line));
+          rules.stream()
+              .anyMatch(
+                  r ->
+                      r.centre() > from
+                          && r.centre() < line.top() + 0.2 * line.size()
+                          && isBetween(r, from, line));
       double gap = line.top() - last;
       boolean joins =
           ruled ? !parted : !parted && goesOn(row, line, gap < CLOSER * pitch, lastWasLabel);
@@ -88,7 +93,9 @@ final class Wraps {
   private static boolean isOpen(String text) {
     long opened = text.chars().filter(c -> c == '(').count();
     long closed = text.chars().filter(c -> c == ')').count();
-    return opened > closed || text.endsWith(",") || text.matches(".*(-|\u2010| of| and| or| to| the| with| in)");
+    return opened > closed
+        || text.endsWith(",")
+        || text.matches(".*(-|\u2010| of| and| or| to| the| with| in)");
   }
 
   /** The usual distance of rows: of lines that have values as well as a first cell. */

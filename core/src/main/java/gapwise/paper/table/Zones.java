@@ -29,7 +29,8 @@ final class Zones {
           && word.middle() <= box.right()
           && word.centre() >= box.top()
           && word.centre() <= box.bottom()
-          && without.stream().noneMatch(b -> word.centre() >= b.top() && word.centre() <= b.bottom());
+          && without.stream()
+              .noneMatch(b -> word.centre() >= b.top() && word.centre() <= b.bottom());
     }
   }
 
@@ -101,8 +102,12 @@ final class Zones {
 
   private static boolean fillsColumn(Line line, Page page, List<Double> gutters) {
     double column = page.width() / (gutters.size() + 1.0);
-    boolean crosses = gutters.stream().anyMatch(x -> line.box().left() < x && line.box().right() > x);
-    return !crosses && line.words().size() >= 6 && line.box().width() > 0.6 * column && !new RowLine(gapwise.paper.Stretches.of(line.words(), 1.1)).isTabular(1.1);
+    boolean crosses =
+        gutters.stream().anyMatch(x -> line.box().left() < x && line.box().right() > x);
+    return !crosses
+        && line.words().size() >= 6
+        && line.box().width() > 0.6 * column
+        && !new RowLine(gapwise.paper.Stretches.of(line.words(), 1.1)).isTabular(1.1);
   }
 
   /** Lines of cells that go on over the gap, line beside line, with no running text on a side. */

@@ -16,8 +16,7 @@ import java.util.stream.Collectors;
  * @param patients one for each time, never rising
  * @param boxes of the numbers
  */
-public record AtRiskRow(
-    String label, List<Double> times, List<Integer> patients, List<Box> boxes) {
+public record AtRiskRow(String label, List<Double> times, List<Integer> patients, List<Box> boxes) {
   /** How far below the axis numbers at risk are looked for, points. */
   private static final double DEEPEST = 150;
 
@@ -78,8 +77,10 @@ public record AtRiskRow(
   /** The number of the axis that a word stands under. */
   private static OptionalDouble time(Word word, PlotArea area) {
     return area.below().ticks().stream()
-        .filter(t -> Math.abs(t.word().box().middle() - word.box().middle()) < 7
-            || Math.abs(t.word().box().left() - word.box().left()) < 1.5)
+        .filter(
+            t ->
+                Math.abs(t.word().box().middle() - word.box().middle()) < 7
+                    || Math.abs(t.word().box().left() - word.box().left()) < 1.5)
         .mapToDouble(Ticks.Tick::value)
         .findFirst();
   }

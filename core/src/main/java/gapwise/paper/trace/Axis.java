@@ -79,8 +79,7 @@ public record Axis(Scale scale, Mark first, Mark second) {
   }
 
   double length() {
-    return Math.hypot(
-        second.at().x() - first.at().x(), second.at().y() - first.at().y());
+    return Math.hypot(second.at().x() - first.at().x(), second.at().y() - first.at().y());
   }
 
   double value(double fraction) {

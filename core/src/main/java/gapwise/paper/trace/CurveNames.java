@@ -159,7 +159,9 @@ final class CurveNames {
     if (same.size() == 1) {
       return Optional.of(same.get(0));
     }
-    return rows.size() == 1 && drawn.curves().size() == 1 ? Optional.of(rows.get(0)) : Optional.empty();
+    return rows.size() == 1 && drawn.curves().size() == 1
+        ? Optional.of(rows.get(0))
+        : Optional.empty();
   }
 
   static String folded(String text) {

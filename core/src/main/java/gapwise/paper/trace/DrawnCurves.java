@@ -77,7 +77,11 @@ record DrawnCurves(List<Curve> curves, List<DrawnPath> samples) {
     Box box = path.box();
     boolean across = box.height() < 0.3 && box.width() > 0.97 * area.width();
     boolean down = box.width() < 0.3 && box.height() > 0.97 * area.height();
-    boolean round = path.points().size() >= 4 && box.width() > 0.97 * area.width() && box.height() > 0.97 * area.height() && path.points().size() <= 5;
+    boolean round =
+        path.points().size() >= 4
+            && box.width() > 0.97 * area.width()
+            && box.height() > 0.97 * area.height()
+            && path.points().size() <= 5;
     return across && onEdge(path.points().get(0).y(), area) || down || round;
   }
 
@@ -105,9 +109,7 @@ record DrawnCurves(List<Curve> curves, List<DrawnPath> samples) {
         List<Point> points = new ArrayList<>(chains.get(at).points());
         points.addAll(piece.points());
         chains.set(
-            at,
-            new DrawnPath(
-                points, false, piece.colour(), piece.width(), piece.dashes(), false));
+            at, new DrawnPath(points, false, piece.colour(), piece.width(), piece.dashes(), false));
       }
     }
     return chains;
@@ -155,11 +157,10 @@ record DrawnCurves(List<Curve> curves, List<DrawnPath> samples) {
       List<Point> marks = new ArrayList<>();
       for (DrawnPath stroke : chains) {
         Box box = stroke.box();
-        boolean small = box.height() <= LONGEST_MARK && box.height() > 1.2 && box.width() < LONGEST_MARK;
+        boolean small =
+            box.height() <= LONGEST_MARK && box.height() > 1.2 && box.width() < LONGEST_MARK;
         if (small && stroke.colour() == curve.look().colour() && isOn(curve, box)) {
-          boolean known =
-              marks.stream()
-                  .anyMatch(m -> Math.abs(m.x() - box.middle()) < 0.2);
+          boolean known = marks.stream().anyMatch(m -> Math.abs(m.x() - box.middle()) < 0.2);
           if (!known) {
             marks.add(new Point(box.middle(), box.centre()));
           }

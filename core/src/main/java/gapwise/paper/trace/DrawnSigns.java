@@ -31,7 +31,16 @@ final class DrawnSigns {
               && Math.min(box.width(), box.height()) >= SMALLEST;
       boolean square = Math.abs(box.width() - box.height()) < 0.35 * box.width() + 0.5;
       if (small && square && inside.holdsMiddleOf(box)) {
-        String kind = path.colour() + "/" + path.filled() + "/" + Math.round(box.width() * 2) + "/" + path.points().size() + "/" + path.curved();
+        String kind =
+            path.colour()
+                + "/"
+                + path.filled()
+                + "/"
+                + Math.round(box.width() * 2)
+                + "/"
+                + path.points().size()
+                + "/"
+                + path.curved();
         kinds.computeIfAbsent(kind, k -> new ArrayList<>()).add(box);
       }
     }
@@ -50,8 +59,7 @@ final class DrawnSigns {
         }
       }
       if (once.size() >= FEWEST) {
-        points.add(
-            once.stream().map(b -> axes.at(new Point(b.middle(), b.centre()))).toList());
+        points.add(once.stream().map(b -> axes.at(new Point(b.middle(), b.centre()))).toList());
       }
     }
     return points;

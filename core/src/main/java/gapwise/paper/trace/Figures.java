@@ -31,8 +31,7 @@ public final class Figures {
     Axes axes = area.axes();
     List<AtRiskRow> rows = AtRiskRow.under(area);
     List<CurveProposal> curves = curves(area, drawn, axes, rows);
-    List<List<DataPoint>> points =
-        curves.isEmpty() ? DrawnSigns.in(area, axes) : List.of();
+    List<List<DataPoint>> points = curves.isEmpty() ? DrawnSigns.in(area, axes) : List.of();
     List<String> questions = new ArrayList<>();
     questions.add(
         "The axes were read from the numbers "
@@ -72,8 +71,7 @@ public final class Figures {
       List<DataPoint> data = snapped(curve, axes, area);
       if (Steps.of(data) instanceof Steps.Found found) {
         Name name = all.get(i);
-        List<Double> seen =
-            curve.marks().stream().map(m -> Math.max(0, axes.at(m).x())).toList();
+        List<Double> seen = curve.marks().stream().map(m -> Math.max(0, axes.at(m).x())).toList();
         curves.add(
             new CurveProposal(
                 name.text(),
@@ -94,7 +92,10 @@ public final class Figures {
     for (Point point : curve.points()) {
       DataPoint at = axes.at(point);
       if (!(Math.abs(point.x() - lastX) < 0.05)) {
-        time = Math.abs(point.x() - area.box().left()) < 0.6 ? Math.max(0, Math.rint(at.x() * 20) / 20) : at.x();
+        time =
+            Math.abs(point.x() - area.box().left()) < 0.6
+                ? Math.max(0, Math.rint(at.x() * 20) / 20)
+                : at.x();
       }
       lastX = point.x();
       double share = Math.abs(at.y() - 1) < 0.002 ? 1 : Math.abs(at.y()) < 0.002 ? 0 : at.y();
@@ -130,7 +131,8 @@ public final class Figures {
           "Another curve is drawn alike, so one may be a limit of the other. Choose which counts.");
     }
     if (row.isEmpty()) {
-      questions.add("No numbers at risk could be told for this curve. Give the number of patients.");
+      questions.add(
+          "No numbers at risk could be told for this curve. Give the number of patients.");
     }
     return questions;
   }

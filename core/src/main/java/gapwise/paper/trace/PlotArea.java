@@ -66,8 +66,7 @@ record PlotArea(Page page, Ticks below, Ticks beside, Box box) {
   }
 
   private double away() {
-    return Math.abs(below.box().top() - box.bottom())
-        + Math.abs(box.left() - beside.box().right());
+    return Math.abs(below.box().top() - box.bottom()) + Math.abs(box.left() - beside.box().right());
   }
 
   Scale besideScale() {
@@ -118,8 +117,15 @@ record PlotArea(Page page, Ticks below, Ticks beside, Box box) {
         .filter(w -> w.box().right() < box.left() && w.box().left() > beside.box().left() - 50)
         .forEach(w -> title.append(title.length() > 0 ? " " : "").append(w.text()));
     if (title.length() == 0) {
-      Box over = new Box(Math.max(0, beside.box().left() - 60), Math.max(0, box.top() - 40), box.left() + 60, box.top() - 1);
-      level().stream().filter(l -> over.holdsMiddleOf(l.box())).forEach(l -> title.append(l.text()));
+      Box over =
+          new Box(
+              Math.max(0, beside.box().left() - 60),
+              Math.max(0, box.top() - 40),
+              box.left() + 60,
+              box.top() - 1);
+      level().stream()
+          .filter(l -> over.holdsMiddleOf(l.box()))
+          .forEach(l -> title.append(l.text()));
     }
     return title.toString();
   }
@@ -131,9 +137,13 @@ record PlotArea(Page page, Ticks below, Ticks beside, Box box) {
       return Optional.empty();
     }
     String word =
-        Optional.ofNullable(matcher.group(1)).orElseGet(() -> matcher.group(2)).toLowerCase(Locale.ROOT);
+        Optional.ofNullable(matcher.group(1))
+            .orElseGet(() -> matcher.group(2))
+            .toLowerCase(Locale.ROOT);
     return Optional.of(
-        word.startsWith("d") ? "days" : word.startsWith("w") ? "weeks" : word.startsWith("m") ? "months" : "years");
+        word.startsWith("d")
+            ? "days"
+            : word.startsWith("w") ? "weeks" : word.startsWith("m") ? "months" : "years");
   }
 
   /** The words that number the figure, below it or else above; empty if there are none. */

@@ -10,8 +10,7 @@ import java.util.OptionalDouble;
  *
  * @param corners times rising from 0 on, heights from 1 down, never rising
  * @param rises whether it was printed as a rising share with the event, and turned round
- * @param levelled how many points were slips of the hand, and were laid level with their
- *     neighbours
+ * @param levelled how many points were slips of the hand, and were laid level with their neighbours
  */
 public record Steps(List<DataPoint> corners, boolean rises, int levelled) {
   /** How far a point may be off and still be a slip of the hand; common practice, no source. */

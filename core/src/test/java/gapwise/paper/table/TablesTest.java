@@ -398,7 +398,8 @@ class TablesTest {
       assertEquals(expected, grid.texts());
       Box cell = grid.rows().get(1).get(1).box().orElseThrow();
       assertTrue(cell.holds(134, 556), cell.toString());
-      Grid boxed = Tables.in(pages(drawn(cells, y)).get(0), new Box(100, 200, 200, 710)).orElseThrow();
+      Grid boxed =
+          Tables.in(pages(drawn(cells, y)).get(0), new Box(100, 200, 200, 710)).orElseThrow();
       assertEquals(expected, boxed.texts());
     }
   }

@@ -12,7 +12,8 @@ import org.junit.jupiter.api.Test;
 
 /** Values read off by axes, against arithmetic. */
 class AxesTest {
-  private static Axis axis(Scale scale, double x1, double y1, double v1, double x2, double y2, double v2) {
+  private static Axis axis(
+      Scale scale, double x1, double y1, double v1, double x2, double y2, double v2) {
     return new Axis(scale, new Mark(new Point(x1, y1), v1), new Mark(new Point(x2, y2), v2));
   }
 

@@ -102,7 +102,8 @@ class FiguresTest {
       drawn.content().setNonStrokingColor(Color.BLACK);
       drawn.text(50, 345, 8, "Number at risk");
       String[][] rows = {
-        {"Bone transport", "40", "36", "29", "20", "16"}, {"Cement spacer", "20", "11", "5", "2", "0"}
+        {"Bone transport", "40", "36", "29", "20", "16"},
+        {"Cement spacer", "20", "11", "5", "2", "0"}
       };
       for (int i = 0; i < 2; i++) {
         drawn.text(50, 357 + 11 * i, 8, rows[i][0]);
