@@ -74,8 +74,7 @@ public final class PictureTrace {
     if (start.length == 0) {
       return List.of();
     }
-    PictureTrace trace =
-        new PictureTrace(image, scale, plot, image.getRGB(start[0], start[1]));
+    PictureTrace trace = new PictureTrace(image, scale, plot, image.getRGB(start[0], start[1]));
     return trace.follow(start[0], start[1]);
   }
 
@@ -86,7 +85,9 @@ public final class PictureTrace {
     int reach = (int) Math.ceil(miss);
     int middleX = (int) Math.round(at.x() * scale);
     int middleY = (int) Math.round(at.y() * scale);
-    for (int x = Math.max(0, middleX - reach); x <= Math.min(image.getWidth() - 1, middleX + reach); x++) {
+    for (int x = Math.max(0, middleX - reach);
+        x <= Math.min(image.getWidth() - 1, middleX + reach);
+        x++) {
       for (int y = Math.max(0, middleY - reach);
           y <= Math.min(image.getHeight() - 1, middleY + reach);
           y++) {
@@ -154,7 +155,8 @@ public final class PictureTrace {
     for (int y = from; y <= to; y++) {
       if (isLine(x, y)) {
         Run run = run(x, y, y);
-        boolean better = found.height() <= 0 || (step > 0 ? run.to() > found.to() : run.from() < found.from());
+        boolean better =
+            found.height() <= 0 || (step > 0 ? run.to() > found.to() : run.from() < found.from());
         found = better ? run : found;
         y = run.to();
       }
@@ -200,8 +202,7 @@ public final class PictureTrace {
     for (Run run : runs) {
       if (run.height() <= usual + 1) {
         points.add(
-            new Point(
-                (run.column() + 0.5) / scale, ((run.from() + run.to()) / 2.0 + 0.5) / scale));
+            new Point((run.column() + 0.5) / scale, ((run.from() + run.to()) / 2.0 + 0.5) / scale));
       }
     }
     return points;

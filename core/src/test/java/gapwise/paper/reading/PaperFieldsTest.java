@@ -31,8 +31,16 @@ class PaperFieldsTest {
       drawn.text(60, 50, 8, "Invented Sheets 2019;4(2):11\u201317");
       drawn.bold(60, 80, 16, "Two ways over an invented gap");
       drawn.text(60, 100, 9, "Mirle Hollowby, Anders Quell");
-      drawn.text(60, 140, 9, "The gap measured 7.2 cm (SD 2.5, range 3\u201314). No group was drawn by lot.");
-      drawn.text(60, 152, 9, "Later 26 of 32 limbs (81%) united. Patients came in the years 2001 to 2009.");
+      drawn.text(
+          60,
+          140,
+          9,
+          "The gap measured 7.2 cm (SD 2.5, range 3\u201314). No group was drawn by lot.");
+      drawn.text(
+          60,
+          152,
+          9,
+          "Later 26 of 32 limbs (81%) united. Patients came in the years 2001 to 2009.");
       drawn.bold(60, 200, 9, "Table 1. Outcomes");
       double[] middles = {280, 380};
       String[][] rows = {
