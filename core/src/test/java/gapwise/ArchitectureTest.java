@@ -100,16 +100,13 @@ class ArchitectureTest {
                       "search",
                       "curation",
                       "problem")),
-              Map.entry(
-                  "printed", Set.of("evidence.unit", "evidence.vocabulary", "evidence", "problem")),
+              Map.entry("printed", Set.of("evidence.unit", "evidence.vocabulary")),
               Map.entry(
                   "untidy",
                   Set.of(
                       "table",
                       "printed",
-                      "exchange",
                       "exchange.form",
-                      "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
                       "problem")),

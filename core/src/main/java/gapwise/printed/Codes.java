@@ -88,6 +88,9 @@ public final class Codes {
     if (wanted.base().equals("method")) {
       return List.of(method(text, plain));
     }
+    if (wanted.base().equals("bone")) {
+      return List.of(bone(text, plain));
+    }
     return List.of(
         Proposed.asked(
             wanted.base(),
@@ -142,14 +145,39 @@ public final class Codes {
     if (found.size() == 1 && harmless) {
       return Proposed.taken("method", found.iterator().next(), Optional.empty());
     }
+    String abbreviated = Optional.ofNullable(WORDS.get("short." + plain)).orElse("");
     return Proposed.asked(
         "method",
-        found.size() == 1 ? found.iterator().next() : "",
+        found.size() == 1 ? found.iterator().next() : abbreviated,
         Optional.empty(),
         Doubt.WORD,
         found.size() > 1
             ? "Found '" + text + "', which names several methods. Choose the principal one."
             : "Found '" + text + "' as a method. Choose the method by which the group is counted.");
+  }
+
+  /** "Tibia, mid-shaft" names one bone; "tibia and femur" names two. */
+  private static Proposed bone(String text, String plain) {
+    Set<String> bones = new TreeSet<>();
+    for (String word : plain.split("[^\\p{L}]+", -1)) {
+      Optional.ofNullable(WORDS.get("bone." + word)).ifPresent(bones::add);
+    }
+    return bones.size() == 1
+        ? Proposed.taken("bone", bones.iterator().next(), Optional.empty())
+        : Proposed.asked(
+            "bone",
+            "",
+            Optional.empty(),
+            Doubt.WORD,
+            "Found '" + text + "' where one bone is wanted. Choose one.");
+  }
+
+  /** A code of the AO/OTA compendium begins with two digits; words name the bone at most. */
+  static List<Proposed> segment(String text) {
+    String plain = Printed.plain(text).replaceAll("(?i)^(ao|ota|ao/ota)[ :-]*", "");
+    return plain.matches("[1-9]\\d(?:[- ]?[A-Ca-c]\\d?.{0,6})?")
+        ? List.of(Proposed.taken("segment", plain, Optional.empty()))
+        : List.of(bone(text, folded(plain)));
   }
 
   private static Optional<String> longest(String text) {

@@ -85,13 +85,16 @@ public final class Proposer {
       case ANSWER -> answer(text, value, wanted);
       case CODE -> Codes.of(text, wanted);
       case STUDY -> StudyNames.of(text);
-      case TEXT ->
-          List.of(
-              Proposed.taken(
-                  wanted.base().isEmpty() ? "categories" : wanted.base(),
-                  Printed.plain(text),
-                  Optional.empty()));
+      case TEXT -> text(text, wanted);
     };
+  }
+
+  private static List<Proposed> text(String text, Wanted wanted) {
+    if (wanted.into().equals("patients") && wanted.base().equals("segment")) {
+      return Codes.segment(text);
+    }
+    String column = wanted.base().isEmpty() ? "categories" : wanted.base();
+    return List.of(Proposed.taken(column, Printed.plain(text), Optional.empty()));
   }
 
   private static List<Proposed> answer(String text, PrintedValue value, Wanted wanted) {

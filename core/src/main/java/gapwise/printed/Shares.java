@@ -26,6 +26,12 @@ record Shares(String text, Wanted wanted, Setting setting) {
     if (value instanceof Summary summary && summary.limits().isEmpty()) {
       return twoNumbers(summary);
     }
+    if (setting.said().says(Statistic.CONFIDENCE) && value instanceof Summary) {
+      return List.of(
+          Proposed.left(
+              wanted.part("percent"),
+              "Found the limits '" + text + "' of a share. The template keeps none of it."));
+    }
     if (value instanceof Dated dated) {
       return dated(dated.pairs());
     }

@@ -27,8 +27,9 @@ final class BookReading {
     Matrix matrix = new Matrix(grid);
     TableFinder finder = new TableFinder(matrix);
     Optional<GridCell> named =
-        finder.lines().stream().filter(line -> StudyNames.is(line.text())).findFirst();
-    String study = StudyBook.id(named.map(GridCell::text).orElse(grid.name()));
+        finder.lines().stream().filter(line -> StudyNames.is(name(line))).findFirst();
+    String study =
+        StudyBook.id(named.flatMap(line -> StudyNames.shortName(name(line))).orElse(grid.name()));
     named.ifPresent(line -> named(grid, line, study));
     finder.lines().stream()
         .filter(line -> named.filter(line::equals).isEmpty())
@@ -58,11 +59,17 @@ final class BookReading {
     grid.cells().forEach(cell -> note(grid, cell));
   }
 
+  /** What a line begins with, up to its first mark: "Author 2016, bone transport". */
+  private static String name(GridCell line) {
+    String first = line.text().split("[,:;.] ", 2)[0];
+    return StudyNames.is(line.text()) ? line.text() : first;
+  }
+
   /** A study named above its table. */
   private void named(Grid grid, GridCell line, String study) {
     FoundField.Whose whose = new FoundField.Whose(study, Optional.empty(), Optional.empty());
     for (Proposed value :
-        Proposer.propose(line.text(), Wanted.column("studies", "study_id"), Setting.none())) {
+        Proposer.propose(name(line), Wanted.column("studies", "study_id"), Setting.none())) {
       fields.add(
           new FoundField(
               "studies",

@@ -88,6 +88,8 @@ final class Concepts {
           "all",
           "overall",
           "patients",
+          "pts",
+          "pts.",
           "cases",
           "no.",
           "nr.",

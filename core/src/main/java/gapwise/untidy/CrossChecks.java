@@ -27,9 +27,9 @@ final class CrossChecks {
   /** What is to be asked, by field; fields that are equal may stand in several cells. */
   private final Map<FoundField, Proposed> asked = new IdentityHashMap<>();
 
-  private final Function<FoundField.Whose, OptionalDouble> sizes;
+  private final Function<FoundField.Whose, List<Double>> sizes;
 
-  private CrossChecks(Function<FoundField.Whose, OptionalDouble> sizes) {
+  private CrossChecks(Function<FoundField.Whose, List<Double>> sizes) {
     this.sizes = sizes;
   }
 
@@ -39,7 +39,7 @@ final class CrossChecks {
    * @param sizes how many a group has
    */
   static List<FoundField> of(
-      List<FoundField> fields, Function<FoundField.Whose, OptionalDouble> sizes) {
+      List<FoundField> fields, Function<FoundField.Whose, List<Double>> sizes) {
     CrossChecks checks = new CrossChecks(sizes);
     checks.repeated(fields).values().forEach(checks::check);
     return checks.applied(fields).stream().map(CrossChecks::plausible).toList();
@@ -47,7 +47,7 @@ final class CrossChecks {
 
   /** The fields of several tables, with what one says otherwise than another asked. */
   static List<FoundField> together(List<FoundField> fields) {
-    CrossChecks checks = new CrossChecks(whose -> OptionalDouble.empty());
+    CrossChecks checks = new CrossChecks(whose -> List.of());
     checks.repeated(fields);
     return checks.applied(fields);
   }
@@ -110,13 +110,20 @@ final class CrossChecks {
     int decimals = percent.map(field -> decimals(field.value().text())).orElse(0);
     PrintedValue.Share share =
         new PrintedValue.Share(number(count), number(total), number(percent), decimals);
-    if (parts.size() > 1 && !share.agrees(sizes.apply(parts.get(0).whose()))) {
+    if (parts.size() > 1 && !agrees(share, sizes.apply(parts.get(0).whose()))) {
       ask(
           parts,
           "Count, total and percentage, in "
               + places(parts)
               + ", do not go together. Check them against the paper.");
     }
+  }
+
+  /** Whether a share goes together, by itself and with one of the sizes of its group. */
+  private static boolean agrees(PrintedValue.Share share, List<Double> sizes) {
+    return sizes.isEmpty()
+        ? share.agrees(OptionalDouble.empty())
+        : sizes.stream().anyMatch(size -> share.agrees(OptionalDouble.of(size)));
   }
 
   private static Optional<FoundField> part(

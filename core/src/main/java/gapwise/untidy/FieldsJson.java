@@ -50,6 +50,15 @@ public final class FieldsJson {
         .ifPresent(
             at -> node.put("time_point", at.value()).put("time_point_unit", at.unit().symbol()));
     field.row().subgroup().ifPresent(subgroup -> node.put("subgroup", subgroup));
+    field
+        .row()
+        .subgroup()
+        .flatMap(Bands::of)
+        .ifPresent(
+            band -> {
+              band.from().ifPresent(from -> node.put("defect_from_cm", from));
+              band.to().ifPresent(to -> node.put("defect_to_cm", to));
+            });
     node.put("column", value.column());
     put(node, value);
     value

@@ -1,5 +1,6 @@
 package gapwise.untidy;
 
+import gapwise.evidence.unit.Unit;
 import gapwise.printed.Said;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,6 +64,13 @@ record Heading(String words, Said said, Optional<Concept> concept) {
   /** The same with more that is said of the numbers. */
   Heading and(Said more) {
     return new Heading(words, more.and(said), concept);
+  }
+
+  /** The same in the unit of a neighbour that speaks of the same, where it names none. */
+  Heading inUnitOf(Heading neighbour) {
+    Optional<Unit> unit = said.unit().or(() -> neighbour.said.unit());
+    return new Heading(
+        words, new Said(said.statistics(), unit, said.timePoint(), said.rest()), concept);
   }
 
   /** The same where a column of its own says what its numbers are. */

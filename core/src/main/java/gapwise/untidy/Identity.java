@@ -95,11 +95,19 @@ final class Identity {
     if (name.isEmpty() && section.isPresent()) {
       name = section.map(Taken::own);
     }
+    if (name.isEmpty() && table.turned()) {
+      name =
+          table.names().get(entity).stream()
+              .filter(cell -> StudyNames.is(cell.text()))
+              .findFirst()
+              .map(Taken::own);
+    }
     if (name.isEmpty()) {
       return study;
     }
-    String words = Printed.plain(name.get().from().text());
-    boolean full = StudyNames.is(words);
+    String printed = name.get().from().text();
+    boolean full = StudyNames.is(printed);
+    String words = StudyNames.shortName(printed).orElseGet(() -> Printed.plain(printed));
     String id =
         StudyBook.id(
             full || year.isEmpty() ? words : words + " " + Printed.plain(year.get().from().text()));
@@ -157,7 +165,8 @@ final class Identity {
     if (kind == Kind.PATIENTS) {
       return only.orElseGet(() -> book.arm(id, "all"));
     }
-    String arm = elsewhere ? only.get() : book.furtherArm(id);
+    boolean parts = !table.of("subgroup").isEmpty() || !table.of("time-point").isEmpty();
+    String arm = elsewhere ? only.get() : parts ? book.arm(id, "all") : book.furtherArm(id);
     told.add("arm " + id + " " + arm);
     return arm;
   }
@@ -165,7 +174,7 @@ final class Identity {
   private Optional<Taken> named(int entity) {
     if (table.turned() && kind != Kind.PATIENTS) {
       return table.names().get(entity).stream()
-          .filter(cell -> !withoutSize(cell.text()).isBlank())
+          .filter(cell -> !withoutSize(cell.text()).isBlank() && !StudyNames.is(cell.text()))
           .findFirst()
           .map(Taken::own);
     }

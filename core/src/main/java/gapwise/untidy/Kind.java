@@ -19,11 +19,9 @@ enum Kind {
         !table.of("outcome-name").isEmpty()
             && table.variables().stream()
                 .anyMatch(v -> v.target().isEmpty() || v.target().equals("value"));
-    if (named && !table.turned()) {
-      return OUTCOMES;
-    }
     boolean ofTwo =
-        table.of("male-female").stream().anyMatch(one -> share(table, one, Kind::isSex) > SINGLE);
+        table.of("male-female").stream().anyMatch(one -> share(table, one, Kind::isSex) > SINGLE)
+            || !table.of("age-sex").isEmpty();
     boolean grouped =
         !table.of("patients").isEmpty()
             || !table.of("male").isEmpty()
@@ -34,6 +32,9 @@ enum Kind {
     boolean numbered =
         !table.of("row-number").isEmpty()
             && (sexes || table.of("study").isEmpty() && table.of("method").isEmpty());
+    if (named && !table.turned() && !sexes && table.of("patient-id").isEmpty()) {
+      return OUTCOMES;
+    }
     return !grouped && (sexes || (ids || numbered) && single(table)) ? PATIENTS : GROUPS;
   }
 

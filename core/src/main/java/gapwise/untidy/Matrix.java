@@ -19,6 +19,7 @@ final class Matrix {
   private final Grid grid;
   private final Map<Long, GridCell> places;
   private final Map<Long, Grid.Merged> merged = new HashMap<>();
+  private final Map<Integer, Boolean> data = new HashMap<>();
   private final Map<String, Boolean> named = new HashMap<>();
   private final int height;
   private final int width;
@@ -102,6 +103,10 @@ final class Matrix {
 
   /** Whether the row holds values: at least as many as other texts, the first one not counted. */
   boolean isData(int row) {
+    return data.computeIfAbsent(row, this::holdsValues);
+  }
+
+  private boolean holdsValues(int row) {
     List<GridCell> cells = row(row);
     if (cells.size() < 2) {
       return false;

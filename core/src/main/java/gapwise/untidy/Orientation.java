@@ -1,6 +1,7 @@
 package gapwise.untidy;
 
 import gapwise.printed.Codes;
+import gapwise.printed.StudyNames;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -14,7 +15,7 @@ import java.util.regex.Pattern;
 final class Orientation {
   private static final Pattern NAMED_GROUP =
       Pattern.compile(
-          "(?i)(treatment |study )?(group|arm|gruppe|cohort|series)\\b.{0,60}|.{1,40} (group|arm|gruppe|cohort)\\b.{0,20}");
+          "(?i)(treatment |study )?(group|arm|gruppe|cohort|series) .{1,60}|.{1,40} (group|arm|gruppe|cohort)\\b.{0,20}");
   private static final Pattern NAMED_PATIENT =
       Pattern.compile(
           "(?i)(patient|case|pt|fall|subject)\\.? ?(no\\.? ?)?[a-z]?\\d{1,3}|p\\d{1,3}");
@@ -90,10 +91,12 @@ final class Orientation {
     int outcomes = 0;
     for (int row : area.data()) {
       Heading heading = Heading.of(List.of(matrix.text(row, columns.get(0))));
-      side +=
-          heading.concept().isPresent() && !Matrix.isValue(cellOrBlank(row, columns.get(0)))
-              ? 1
-              : 0;
+      String label = matrix.text(row, columns.get(0));
+      boolean measure =
+          heading.concept().filter(found -> found.over().size() < 2).isPresent()
+              && Codes.methodNamed(label).isEmpty()
+              && !Matrix.isValue(cellOrBlank(row, columns.get(0)));
+      side += measure ? 1 : 0;
       outcomes += Concepts.outcome(heading.target()).isPresent() ? 1 : 0;
     }
     long groups = headerTexts().stream().filter(Orientation::namesGroup).count();
@@ -101,6 +104,7 @@ final class Orientation {
         headerTexts().stream()
             .filter(text -> NAMED_PATIENT.matcher(text.strip()).matches())
             .count();
+    long studies = headerTexts().stream().filter(StudyNames::is).count();
     long top = columns.stream().filter(column -> top(column).concept().isPresent()).count();
     boolean sideways = side >= 2 && 2 * side >= area.data().size();
     boolean longForm =
@@ -108,7 +112,7 @@ final class Orientation {
             && groups == 0
             && outcomes >= 1
             && top + statisticsAlone(columns) >= 3;
-    return sideways && !longForm && (groups >= 1 || patients >= 2 || side > top);
+    return sideways && !longForm && (groups >= 1 || studies >= 1 || patients >= 2 || side > top);
   }
 
   private long statisticsAlone(List<Integer> columns) {
@@ -183,10 +187,14 @@ final class Orientation {
               && !heading.words().isEmpty();
       Variable left = named.isEmpty() ? variable : named.get(named.size() - 1);
       boolean measured = !left.target().isEmpty() && !Targets.isIdentity(left.target());
-      named.add(
-          alone && measured && left.group().equals(variable.group())
-              ? variable.with(heading.under(left.heading()))
-              : variable);
+      boolean same = measured && left.group().equals(variable.group());
+      if (alone && same) {
+        named.add(variable.with(heading.under(left.heading())));
+      } else if (same && !named.isEmpty() && left.target().equals(variable.target())) {
+        named.add(variable.with(heading.inUnitOf(left.heading())));
+      } else {
+        named.add(variable);
+      }
     }
     return named;
   }

@@ -2,6 +2,7 @@ package gapwise.untidy;
 
 import gapwise.printed.Said;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,9 +23,12 @@ final class TableFinder {
 
   private static final Pattern TOTAL =
       Pattern.compile(
-          "(?i)(grand |sub-?|over)?(total|sum|mean|average|median|all|overall|pooled|gesamt|summe|mittelwert|moyenne|sd|range|all (patients|studies|cases|groups)|mean ?(±|\\+/-) ?sd)\\b[ :.(%)n=0-9]*");
+          "(?i)((grand |sub-?)?total\\b|(weighted|pooled) (mean|total|estimate|average)\\b).*"
+              + "|(over)?(sum|mean|average|median|all|overall|pooled|gesamt|summe|mittelwert|moyenne"
+              + "|sd|range|all (patients|studies|cases|groups)|mean ?(±|\\+/-) ?sd)\\b[ :.(%)n=0-9]*");
 
   private final Matrix matrix;
+  private final Map<List<Integer>, Boolean> upright = new HashMap<>();
   private final List<Area> areas = new ArrayList<>();
   private final List<GridCell> lines = new ArrayList<>();
   private final List<SetApart> apart = new ArrayList<>();
@@ -74,6 +78,16 @@ final class TableFinder {
   private boolean begins(int row) {
     if (matrix.isData(row)) {
       return true;
+    }
+    boolean banner =
+        matrix.row(row).stream()
+            .anyMatch(cell -> spans(cell) || Orientation.namesGroup(cell.text()));
+    boolean speaks = banner || names(row) > 0;
+    boolean narrow =
+        row + 1 < matrix.height() && 2 * matrix.row(row).size() <= matrix.row(row + 1).size();
+    if (!speaks && narrow && isHeader(row + 1) && names(row + 1) > 1) {
+      // Words above a header that say nothing of any column are a title, in however many cells.
+      return false;
     }
     return isHeader(row) && below(row).stream().anyMatch(matrix::isData)
         || names(row) >= 2 && !below(row).isEmpty();
@@ -232,13 +246,18 @@ final class TableFinder {
 
   /** Where measures stand beside rows, "Mean" begins a row of values like any other. */
   private boolean isTotal(List<GridCell> cells, List<Integer> header) {
+    return TOTAL.matcher(cells.get(0).text()).matches()
+        && (upright.computeIfAbsent(header, this::isUpright)
+            || cells.stream().anyMatch(GridCell::formula));
+  }
+
+  /** Whether the header names measures, and no groups. */
+  private boolean isUpright(List<Integer> header) {
     boolean grouped =
         header.stream()
             .flatMap(row -> matrix.row(row).stream())
             .anyMatch(cell -> Orientation.namesGroup(cell.text()));
-    boolean upright = header.stream().mapToInt(this::names).sum() >= 2 && !grouped;
-    return TOTAL.matcher(cells.get(0).text()).matches()
-        && (upright || cells.stream().anyMatch(GridCell::formula));
+    return header.stream().mapToInt(this::names).sum() >= 2 && !grouped;
   }
 
   private boolean repeats(List<Integer> header, int row) {

@@ -1,10 +1,7 @@
 package gapwise.untidy;
 
-import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.printed.Doubt;
-import gapwise.printed.Printed;
-import gapwise.printed.PrintedValue;
 import gapwise.printed.Proposed;
 import gapwise.printed.Proposer;
 import gapwise.printed.Said;
@@ -13,14 +10,11 @@ import gapwise.printed.Wanted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
 /** Reads one table whose columns are understood into fields. */
 final class TableReading {
   private static final List<String> SIZES = List.of("patients", "limbs", "defects");
-  private static final Pattern COMMA = Pattern.compile("\\d,\\d{1,2}(?!\\d)");
-  private static final Pattern POINT = Pattern.compile("\\d\\.\\d");
   private static final Pattern ALL =
       Pattern.compile(
           "(?i)(total|all|overall|gesamt|both groups|whole series|all patients|p|p[- ]?values?|significance|test)\\b[ .()n=0-9]*");
@@ -31,15 +25,15 @@ final class TableReading {
   private final Fields out;
   private final Identity identity;
   private final List<SetApart> apart = new ArrayList<>();
-  private final boolean commas;
+  private final ColumnFacts facts;
 
   TableReading(Logical table, Legend legend, StudyBook book, String study) {
-    this.table = table;
-    this.kind = Kind.of(table);
+    this.table = Bands.named(table);
+    this.kind = Kind.of(this.table);
     this.legend = legend;
     this.out = new Fields(table.matrix().grid().name());
-    this.identity = new Identity(table, kind, legend, book, study, out);
-    this.commas = commas();
+    this.identity = new Identity(this.table, kind, legend, book, study, out);
+    this.facts = new ColumnFacts(this.table);
     headings();
     for (int entity = 0; entity < table.entities().size(); entity++) {
       entity(entity);
@@ -47,23 +41,11 @@ final class TableReading {
   }
 
   List<FoundField> fields() {
-    return CrossChecks.of(out.all(), out::size);
+    return CrossChecks.of(out.all(), out::sizes);
   }
 
   List<SetApart> apart() {
     return apart;
-  }
-
-  private boolean commas() {
-    long comma =
-        table.matrix().grid().cells().stream()
-            .filter(cell -> COMMA.matcher(cell.text()).find())
-            .count();
-    long point =
-        table.matrix().grid().cells().stream()
-            .filter(cell -> POINT.matcher(cell.text()).find())
-            .count();
-    return comma > point;
   }
 
   /** Columns that say nothing that is wanted are set apart with their names. */
@@ -75,6 +57,8 @@ final class TableReading {
             variable, "What this column holds is not understood. Say what it is, or leave it.");
       } else if (variable.target().equals("remark")) {
         setApart(variable, "A column of remarks: kept as notes.");
+      } else if (kind != Kind.PATIENTS && variable.target().equals("patient-id")) {
+        setApart(variable, "It names patients in a table of groups. Say what it is, or leave it.");
       } else if (variable.target().equals("p-value")) {
         setApart(variable, "P values are no values of a group.");
       }
@@ -122,15 +106,26 @@ final class TableReading {
                 variable ->
                     !several || variable.group().equals(group) || variable.group().isEmpty())
             .toList();
-    for (String size : SIZES) {
-      own.stream().filter(v -> v.target().equals(size)).forEach(v -> value(entity, v, whose));
-    }
+    own.stream().filter(this::isSize).forEach(v -> value(entity, v, whose));
     own.stream()
-        .filter(v -> !Targets.isIdentity(v.target()) && !SIZES.contains(v.target()))
+        .filter(v -> !Targets.isIdentity(v.target()) && !isSize(v))
         .forEach(v -> value(entity, v, whose));
     if (kind == Kind.PATIENTS) {
-      colours(entity, whose);
+      new Colours(legend, out).of(table.seen(entity), whose);
     }
+  }
+
+  /** Whether a column counts the people of a group; one called "No." may, if it is no list. */
+  private boolean isSize(Variable variable) {
+    if (variable.target().equals("patients-limbs")) {
+      return true;
+    }
+    boolean numbers =
+        kind == Kind.GROUPS
+            && variable.target().equals("row-number")
+            && table.of("patients").isEmpty()
+            && !facts.isRunning(variable);
+    return SIZES.contains(variable.target()) || numbers;
   }
 
   private void value(int entity, Variable variable, FoundField.Whose whose) {
@@ -142,13 +137,20 @@ final class TableReading {
         kind == Kind.OUTCOMES
             ? outcomeHeading(entity, variable)
             : variable.heading().narrowed(aboveColumn(entity));
+    if (heading.target().equals("age-sex") && kind == Kind.PATIENTS) {
+      new TwoInOne(out).ageAndSex(taken.get(), whose);
+      return;
+    }
+    if (heading.target().equals("patients-limbs") && kind != Kind.PATIENTS) {
+      new TwoInOne(out).patientsAndLimbs(taken.get(), whose, heading.words());
+      return;
+    }
     if (heading.target().equals("male-female")) {
-      ratio(taken.get(), whose);
+      new TwoInOne(out).menAndWomen(taken.get(), whose, kind);
       return;
     }
     Optional<Wanted> wanted =
-        Targets.wanted(
-            heading, kind == Kind.PATIENTS, kind == Kind.PATIENTS && holdsTimes(variable));
+        Targets.wanted(heading, kind == Kind.PATIENTS, facts.holdsTimes(variable));
     if (wanted.isEmpty()) {
       if (!heading.target().isEmpty() && !List.of("remark", "p-value").contains(heading.target())) {
         setApart(
@@ -157,12 +159,18 @@ final class TableReading {
       }
       return;
     }
-    Setting setting = new Setting(heading.said(), out.size(whose), commas);
+    Setting setting =
+        new Setting(heading.said(), out.size(whose, taken.get().from().text()), facts.commas());
     List<Proposed> values = Proposer.propose(taken.get().from().text(), wanted.get(), setting);
     values = graded(wanted.get(), values, taken.get().from().text());
     values = unsure(heading, wanted.get(), values);
-    if (SIZES.contains(heading.target())) {
-      size(heading.target(), whose, values);
+    if (isSize(variable)) {
+      size(whose, values);
+      if (!table.of("subgroup").isEmpty()) {
+        setApart(
+            taken.get().cell(), "'" + heading.words() + "' is the size of a part of the group.");
+        return;
+      }
     }
     FoundField.Row row = row(entity, heading);
     for (Proposed value : values) {
@@ -237,12 +245,11 @@ final class TableReading {
     return new FoundField.Row(at, subgroup);
   }
 
-  private void size(String target, FoundField.Whose whose, List<Proposed> values) {
-    boolean better = out.size(whose).isEmpty() || !target.equals("patients");
-    if (better
-        && values.size() == 1
-        && !values.get(0).text().isEmpty()
-        && values.get(0).column().equals(target)) {
+  private void size(FoundField.Whose whose, List<Proposed> values) {
+    if (!table.of("subgroup").isEmpty()) {
+      out.noSize(whose);
+    }
+    if (values.size() == 1 && values.get(0).text().matches("\\d{1,6}")) {
       out.size(whose, Double.parseDouble(values.get(0).text()));
     }
   }
@@ -261,6 +268,11 @@ final class TableReading {
   }
 
   private List<Proposed> unsure(Heading heading, Wanted wanted, List<Proposed> values) {
+    if (heading.target().equals("row-number")) {
+      return asked(
+          values,
+          "'" + heading.words() + "' does not say what is counted. Say whether it is patients.");
+    }
     if (heading.target().equals("infection-unclear")) {
       return asked(
           values,
@@ -290,95 +302,5 @@ final class TableReading {
 
   private static List<Proposed> asked(List<Proposed> values, String why) {
     return values.stream().map(one -> one.askedBecause(Doubt.COLUMN, why)).toList();
-  }
-
-  /** "15/8" under "M/F": proven where both add to the group. */
-  private void ratio(Identity.Taken taken, FoundField.Whose whose) {
-    if (kind == Kind.PATIENTS) {
-      out.add(
-          "patients",
-          whose,
-          taken,
-          Proposer.propose(taken.from().text(), Wanted.column("patients", "sex"), Setting.none()));
-      return;
-    }
-    if (Printed.read(taken.from().text()) instanceof PrintedValue.Share share
-        && share.count().isPresent()
-        && share.total().isPresent()) {
-      double both = share.count().getAsDouble() + share.total().getAsDouble();
-      OptionalDouble size = out.size(whose);
-      Proposed male =
-          Proposed.taken(
-              "male", Long.toString((long) share.count().getAsDouble()), Optional.empty());
-      boolean proven = size.isPresent() && size.getAsDouble() == both;
-      out.add(
-          "arms",
-          whose,
-          taken,
-          List.of(
-              proven
-                  ? male
-                  : male.askedBecause(
-                      Doubt.DENOMINATOR,
-                      "Found '"
-                          + taken.from().text()
-                          + "' for men and women. Say how many men there were.")));
-    } else {
-      out.add(
-          "arms",
-          whose,
-          taken,
-          List.of(
-              Proposed.asked(
-                  "male",
-                  "",
-                  Optional.empty(),
-                  Doubt.NUMBER,
-                  "Found '"
-                      + taken.from().text()
-                      + "' for men and women. Say how many men there were.")));
-    }
-  }
-
-  private boolean holdsTimes(Variable variable) {
-    int seen = 0;
-    int times = 0;
-    for (int entity = 0; entity < table.entities().size(); entity++) {
-      PrintedValue value =
-          Printed.read(table.cell(entity, variable).map(GridCell::text).orElse(""));
-      if (value instanceof PrintedValue.Amount amount) {
-        seen++;
-        times +=
-            amount.unit().filter(unit -> unit.dimension() == Unit.Dimension.TIME).isPresent()
-                ? 1
-                : 0;
-      }
-    }
-    return seen > 0 && 2 * times > seen;
-  }
-
-  /** A colour that a legend explains asks whether it holds; by itself it is nothing. */
-  private void colours(int entity, FoundField.Whose whose) {
-    for (GridCell cell : table.seen(entity)) {
-      Optional<String> meaning = cell.fill().flatMap(legend::ofColour);
-      if (meaning.isEmpty()) {
-        continue;
-      }
-      Heading heading = Heading.of(List.of(meaning.get()));
-      Optional<Wanted> wanted =
-          Targets.wanted(heading, true, false)
-              .filter(w -> w.into().equals("patients") && w.kind() == Wanted.Kind.ANSWER);
-      String why =
-          "The cell has the colour that the legend explains as '"
-              + meaning.get()
-              + "'. Say whether it holds for this patient.";
-      wanted.ifPresent(
-          w ->
-              out.add(
-                  "patients",
-                  whose,
-                  Identity.Taken.own(cell),
-                  List.of(Proposed.asked(w.base(), "yes", Optional.empty(), Doubt.REMARK, why))));
-    }
   }
 }

@@ -35,6 +35,7 @@ final class Targets {
   private static final Map<String, String> ARMS =
       Map.ofEntries(
           Map.entry("patients", "patients"),
+          Map.entry("row-number", "patients"),
           Map.entry("limbs", "limbs"),
           Map.entry("defects", "defects"),
           Map.entry("lost", "lost_to_follow_up"),

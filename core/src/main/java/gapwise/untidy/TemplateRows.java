@@ -70,14 +70,27 @@ public final class TemplateRows {
         .timePoint()
         .ifPresent(
             at -> {
-              row.put("time_point", String.valueOf(at.value()).replaceFirst("\\.0$", ""));
+              row.put("time_point", number(at.value()));
               row.put("time_point_unit", at.unit().symbol());
             });
     field.row().subgroup().ifPresent(subgroup -> row.put("subgroup", subgroup));
+    field
+        .row()
+        .subgroup()
+        .flatMap(Bands::of)
+        .ifPresent(
+            band -> {
+              band.from().ifPresent(from -> row.put("defect_from_cm", number(from)));
+              band.to().ifPresent(to -> row.put("defect_to_cm", number(to)));
+            });
     // Patients numbered from 1 in each group have a name of their own in the row already.
     if (!field.value().column().equals("patient")) {
       value(field, row);
     }
+  }
+
+  private static String number(double value) {
+    return String.valueOf(value).replaceFirst("\\.0$", "");
   }
 
   private void value(FoundField field, Map<String, String> row) {

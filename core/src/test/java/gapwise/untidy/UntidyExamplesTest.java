@@ -43,7 +43,19 @@ class UntidyExamplesTest {
           "27-min-max-columns",
           "28-outcomes-by-groups-long",
           "29-subgroup-lines",
-          "30-thousands-and-spaces");
+          "30-thousands-and-spaces",
+          "31-two-header-rows-as-text",
+          "32-studies-in-columns",
+          "33-counts-above-limits",
+          "34-citations-and-numbers",
+          "35-sections-name-studies",
+          "36-patients-with-dates",
+          "37-bands-in-rows",
+          "38-age-and-sex-together",
+          "39-groups-mean-sd-in-brackets",
+          "40-comparison-columns",
+          "41-merged-method-below",
+          "42-patients-with-questions");
 
   static List<String> all() {
     return ALL;
