@@ -64,7 +64,7 @@ public record PaperFields(
   public static PaperFields of(List<Page> pages, List<String> told) {
     List<Grid> grids = Tables.across(pages);
     TableFields tables = TableFields.of(grids, pages);
-    List<PaperField> fields = new ArrayList<>(tables.fields());
+    List<PaperField> fields = new ArrayList<>(Contradictions.asked(tables.fields()));
     List<String> notes = new ArrayList<>(told);
     notes.addAll(tables.notes());
     fields.addAll(TextFields.of(pages, grids, fields));
