@@ -40,9 +40,7 @@ final class CurveNames {
             Math.min(area.page().width(), area.box().right() + 130),
             area.box().bottom() - 1);
     this.words =
-        area.level().stream()
-            .filter(l -> around.holdsMiddleOf(l.box()) && isName(l))
-            .toList();
+        area.level().stream().filter(l -> around.holdsMiddleOf(l.box()) && isName(l)).toList();
   }
 
   private boolean isName(Line line) {

@@ -73,8 +73,8 @@ record DrawnCurves(List<Curve> curves, List<DrawnPath> samples) {
   }
 
   /**
-   * Axes and grid lines: straight over the whole area, or round it, or along its left and bottom.
-   * A curve that never falls runs along the top, so a level line there is none.
+   * Axes and grid lines: straight over the whole area, or round it, or along its left and bottom. A
+   * curve that never falls runs along the top, so a level line there is none.
    */
   private static boolean isFrame(DrawnPath path, Box area) {
     Box box = path.box();
