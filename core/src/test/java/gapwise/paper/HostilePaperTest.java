@@ -34,18 +34,16 @@ class HostilePaperTest extends HostileFiles {
 
   @Test
   void aHundredThousandPagesAreSaidToBeTooMany() throws IOException {
-    Path file =
-        plain(
-            "<< /Type /Catalog /Pages 2 0 R >>",
-            "<< /Type /Pages /Count 100000 /Kids [3 0 R] >>",
-            "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 100 100] >>");
-    assertEquals(Reason.TOO_MANY_PAGES, reason(page(file)));
-    Path fewer =
+    PDDocument document = new PDDocument();
+    document.addPage(new PDPage());
+    document.getPages().getCOSObject().setInt(COSName.COUNT, 100_000);
+    assertEquals(Reason.TOO_MANY_PAGES, reason(page(save(document))));
+    Path negative =
         plain(
             "<< /Type /Catalog /Pages 2 0 R >>",
             "<< /Type /Pages /Count -4 /Kids [3 0 R] >>",
             "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 100 100] >>");
-    Object answer = page(fewer);
+    Object answer = page(negative);
     assertTrue(
         answer instanceof Page || reason(answer) == Reason.DAMAGED, "counted again, or refused");
   }
