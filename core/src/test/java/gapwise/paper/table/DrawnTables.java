@@ -52,8 +52,7 @@ abstract class DrawnTables {
     return y;
   }
 
-  static void row(Drawn drawn, double y, double[] rights, String... cells)
-      throws IOException {
+  static void row(Drawn drawn, double y, double[] rights, String... cells) throws IOException {
     drawn.text(60, y, 9, cells[0]);
     for (int i = 1; i < cells.length; i++) {
       if (!cells[i].isEmpty()) {
