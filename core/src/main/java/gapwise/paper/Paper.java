@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.ReentrantLock;
@@ -100,7 +101,7 @@ public final class Paper implements AutoCloseable {
   private static Opening opened(
       PDDocument document, GuardedFile source, AtomicReference<Guard> guard) throws IOException {
     int pages = document.getNumberOfPages();
-    int most = guard.get().caps().pages();
+    int most = Objects.requireNonNull(guard.get(), "guard").caps().pages();
     if (pages >= 1 && pages <= most) {
       return new Opened(new Paper(document, source, guard.get().caps(), guard, pages));
     }
@@ -207,7 +208,7 @@ public final class Paper implements AutoCloseable {
   @Override
   public void close() {
     closed = true;
-    guard.get().stop();
+    Objects.requireNonNull(guard.get(), "guard").stop();
     Errand.run(
         new Guard(caps),
         () -> {
