@@ -101,9 +101,10 @@ public final class Paper implements AutoCloseable {
   private static Opening opened(
       PDDocument document, GuardedFile source, AtomicReference<Guard> guard) throws IOException {
     int pages = document.getNumberOfPages();
-    int most = Objects.requireNonNull(guard.get(), "guard").caps().pages();
+    Caps caps = Objects.requireNonNull(guard.get(), "guard").caps();
+    int most = caps.pages();
     if (pages >= 1 && pages <= most) {
-      return new Opened(new Paper(document, source, guard.get().caps(), guard, pages));
+      return new Opened(new Paper(document, source, caps, guard, pages));
     }
     document.close();
     return pages < 1
