@@ -141,6 +141,18 @@ class ArchitectureTest {
                       "reference.likeness",
                       "evidence",
                       "problem")),
+              Map.entry("paper.table", Set.of("paper")),
+              Map.entry("paper.trace", Set.of("paper", "problem")),
+              Map.entry("paper.curve", Set.of("paper.trace", "synthesis.survival", "problem")),
+              Map.entry(
+                  "paper.reading",
+                  Set.of(
+                      "paper",
+                      "paper.table",
+                      "untidy",
+                      "printed",
+                      "evidence.unit",
+                      "evidence.vocabulary")),
               Map.entry(
                   "cohort",
                   Set.of(
@@ -630,6 +642,11 @@ class ArchitectureTest {
   @Test
   void onlySearchKnowsLucene() {
     onlyIn("gapwise.search", "org.apache.lucene..");
+  }
+
+  @Test
+  void onlyPaperKnowsPdf() {
+    onlyIn("gapwise.paper", "org.apache.pdfbox..", "org.apache.fontbox..");
   }
 
   @Test

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.contentstream.operator.Operator;
 import org.apache.pdfbox.cos.COSBase;
@@ -98,14 +99,14 @@ final class ContentReader extends PDFGraphicsStreamEngine {
             && from.y() > -1
             && from.x() < space.width() + 1
             && from.y() < space.height() + 1;
-    Turn turn = turn(from, to, top);
-    if (inside && turn != null) {
+    Optional<Turn> turn = turn(from, to, top);
+    if (inside && turn.isPresent()) {
       add(
           Letters.text(font.toUnicode(code, GlyphList.getAdobeGlyphList())),
           from,
           to,
           size,
-          turn,
+          turn.get(),
           font);
     }
   }
@@ -155,7 +156,7 @@ final class ContentReader extends PDFGraphicsStreamEngine {
   }
 
   /** Which way letters run; a page's watermark runs aslant and is no part of its words. */
-  private static Turn turn(Point from, Point to, Point top) {
+  private static Optional<Turn> turn(Point from, Point to, Point top) {
     double along = Math.hypot(to.x() - from.x(), to.y() - from.y());
     double x = to.x() - from.x();
     double y = to.y() - from.y();
@@ -166,9 +167,11 @@ final class ContentReader extends PDFGraphicsStreamEngine {
       y = top.x() - from.x();
     }
     if (Math.abs(y) <= LEAN * along) {
-      return x >= 0 ? Turn.NONE : Turn.OVER;
+      return Optional.of(x >= 0 ? Turn.NONE : Turn.OVER);
     }
-    return Math.abs(x) <= LEAN * along ? y >= 0 ? Turn.DOWN : Turn.UP : null;
+    return Math.abs(x) <= LEAN * along
+        ? Optional.of(y >= 0 ? Turn.DOWN : Turn.UP)
+        : Optional.empty();
   }
 
   private static boolean isBold(PDFont font) {
@@ -220,6 +223,7 @@ final class ContentReader extends PDFGraphicsStreamEngine {
   }
 
   @Override
+  @SuppressWarnings("NullAway") // PDFBox asks by null whether a line was begun.
   public Point2D getCurrentPoint() {
     // Only asked whether there is one and, for short forms of bends, where it is.
     return notes.hasPoint() ? new Point2D.Float() : null;

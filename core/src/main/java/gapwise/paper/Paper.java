@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.ReentrantLock;
@@ -100,9 +101,10 @@ public final class Paper implements AutoCloseable {
   private static Opening opened(
       PDDocument document, GuardedFile source, AtomicReference<Guard> guard) throws IOException {
     int pages = document.getNumberOfPages();
-    int most = guard.get().caps().pages();
+    Caps caps = Objects.requireNonNull(guard.get(), "guard").caps();
+    int most = caps.pages();
     if (pages >= 1 && pages <= most) {
-      return new Opened(new Paper(document, source, guard.get().caps(), guard, pages));
+      return new Opened(new Paper(document, source, caps, guard, pages));
     }
     document.close();
     return pages < 1
@@ -207,7 +209,7 @@ public final class Paper implements AutoCloseable {
   @Override
   public void close() {
     closed = true;
-    guard.get().stop();
+    Objects.requireNonNull(guard.get(), "guard").stop();
     Errand.run(
         new Guard(caps),
         () -> {

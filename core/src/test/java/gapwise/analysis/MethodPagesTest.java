@@ -27,9 +27,12 @@ import org.junit.jupiter.api.TestFactory;
 class MethodPagesTest {
   private static final Path PAGES = Path.of("..", "docs", "methods");
 
-  /** Pages of what is no task of a plan; DecisionPagesTest holds their examples. */
+  /**
+   * Pages of what is no task of a plan: DecisionPagesTest holds the examples of decisions, the
+   * tests named on the pages what is said of papers and sheets.
+   */
   private static final Set<String> WITHOUT_A_PLAN =
-      Set.of("certainty.md", "cost.md", "weighing.md");
+      Set.of("certainty.md", "cost.md", "reading-papers.md", "untidy-sheets.md", "weighing.md");
 
   /** One line of a table: where a value stands and what is printed. */
   private record Line(String place, String printed) {}

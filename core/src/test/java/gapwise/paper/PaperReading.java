@@ -5,9 +5,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.paper.curve.Rebuilt;
 import gapwise.paper.curve.Reported;
-import gapwise.paper.table.Grid;
-import gapwise.paper.table.GridCell;
-import gapwise.paper.table.Tables;
+import gapwise.paper.reading.PaperFields;
+import gapwise.paper.reading.PaperFieldsJson;
 import gapwise.paper.trace.AtRiskRow;
 import gapwise.paper.trace.CurveProposal;
 import gapwise.paper.trace.DataPoint;
@@ -21,9 +20,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * Prints what is found in a PDF by itself, as JSON: tables as {@code grids}, survival curves as
- * {@code curves} with times of patients, signs in other figures as {@code scatters}. For a person
- * who wants to see how well papers of another kind are read.
+ * Prints what is found in a PDF by itself, as JSON: {@code fields}, tables as {@code grids},
+ * survival curves as {@code curves} with times of patients, signs in other figures as {@code
+ * scatters}. For a person who wants to see how well papers of another kind are read.
  */
 final class PaperReading {
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -43,9 +42,7 @@ final class PaperReading {
           pages.add(page);
         }
       }
-      ObjectNode all = JSON.createObjectNode();
-      ArrayNode grids = all.putArray("grids");
-      Tables.across(pages).forEach(grid -> grids.add(grid(grid)));
+      ObjectNode all = PaperFieldsJson.of(PaperFields.of(pages, List.of()));
       ArrayNode curves = all.putArray("curves");
       ArrayNode scatters = all.putArray("scatters");
       for (Page page : pages) {
@@ -59,23 +56,6 @@ final class PaperReading {
       }
       System.out.println(JSON.writerWithDefaultPrettyPrinter().writeValueAsString(all));
     }
-  }
-
-  private static ObjectNode grid(Grid grid) {
-    ObjectNode node = JSON.createObjectNode();
-    node.put("page", grid.parts().get(0).page());
-    ArrayNode box = node.putArray("box");
-    Box place = grid.parts().get(0).box();
-    box.add(place.left()).add(place.top()).add(place.right()).add(place.bottom());
-    node.put("caption", grid.caption());
-    node.put("header_rows", grid.headerRows());
-    node.put("parts", grid.parts().size());
-    ArrayNode rows = node.putArray("rows");
-    for (List<GridCell> row : grid.rows()) {
-      ArrayNode cells = rows.addArray();
-      row.forEach(cell -> cells.add(cell.text()));
-    }
-    return node;
   }
 
   private static String id(FigureProposal figure, int before) {

@@ -9,16 +9,21 @@ final class Continuation {
 
   /** Both as one table; empty if they are two. */
   static Optional<Grid> of(Tables.Open open, Tables.Piece piece) {
-    boolean follows = piece.page().number() == open.page() + 1;
+    int pages = piece.page().number() - open.page();
+    boolean besides = piece.grid().parts().get(0).box().left() > open.box().middle();
+    boolean follows = pages == 1 || pages == 0 && besides;
     boolean announced = piece.caption().map(Caption::continued).orElse(false);
     boolean ownTable = piece.caption().isPresent() && !announced;
-    if (!follows || ownTable || !(piece.beginsPage() || announced)) {
+    if (!follows || ownTable) {
       return Optional.empty();
     }
     int head = piece.grid().headerRows();
     if (piece.grid().columns() == open.grid().columns()
         && isRepeated(open.grid(), piece.grid(), head)) {
       return Optional.of(open.grid().followedBy(piece.grid(), head));
+    }
+    if (!open.ends() || !(piece.beginsPage() || announced)) {
+      return Optional.empty();
     }
     if (!open.cuts().fit(piece.reading().lines())) {
       return Optional.empty();

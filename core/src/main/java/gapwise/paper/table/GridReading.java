@@ -84,7 +84,7 @@ final class GridReading {
           covered[inner] |= !above.get(column).isEmpty();
         }
       }
-      for (int column = 1; column < above.size(); column++) {
+      for (int column = 0; column < above.size(); column++) {
         GridCell cell = below.get(column);
         if (!covered[column] && !cell.isEmpty()) {
           above.set(column, cell.overRows(cell.rows() + 1));

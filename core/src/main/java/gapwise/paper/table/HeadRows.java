@@ -12,20 +12,26 @@ import java.util.TreeMap;
  * of their own; all other lines are cells on several lines.
  *
  * @param cuts between columns
- * @param extents where the words of each column stand in the body
+ * @param extents from edge to edge of each column where rules tell, else as {@code contents}
+ * @param contents where the words of each column stand in the body
  * @param partial level lines that run under parts of the head
  */
-record HeadRows(Cuts cuts, List<Box> extents, List<Box> partial) {
+record HeadRows(Cuts cuts, List<Box> extents, List<Box> contents, List<Box> partial) {
   /** A spanning cell stands in the middle of its columns, but for this part of their width. */
   private static final double OFF_CENTRE = 0.2;
+
+  /** Words at one edge are so near to it, points. */
+  private static final double EDGE = 1.5;
 
   static HeadRows of(
       List<RowLine> body, Cuts cuts, List<Box> partial, Box whole, List<Double> seams) {
     List<Box> extents = new ArrayList<>();
+    List<Box> contents = new ArrayList<>();
     for (int column = 0; column < cuts.columns(); column++) {
       double left = column == 0 ? whole.left() : cuts.at().get(column - 1);
       double right = column == cuts.at().size() ? whole.right() : cuts.at().get(column);
-      Box extent = seams.size() >= cuts.at().size() ? new Box(left, 0, right, 0) : null;
+      Box edges = new Box(left, whole.top(), Math.max(left, right), whole.bottom());
+      Box extent = null;
       for (RowLine line : body) {
         for (Line stretch : line.stretches()) {
           Box box = Cuts.whole(stretch);
@@ -34,12 +40,10 @@ record HeadRows(Cuts cuts, List<Box> extents, List<Box> partial) {
           }
         }
       }
-      extents.add(
-          extent == null
-              ? new Box(left, whole.top(), Math.max(left, right), whole.bottom())
-              : extent);
+      contents.add(extent == null ? edges : extent);
+      extents.add(extent == null || seams.size() >= cuts.at().size() ? edges : extent);
     }
-    return new HeadRows(cuts, extents, partial);
+    return new HeadRows(cuts, extents, contents, partial);
   }
 
   List<Strip> rows(List<RowLine> lines) {
@@ -123,7 +127,28 @@ record HeadRows(Cuts cuts, List<Box> extents, List<Box> partial) {
         }
       }
     }
-    return best;
+    return best[0] == own[0] && best[1] == own[1] ? aligned(own, box, free, next, below) : best;
+  }
+
+  /**
+   * Heads that stand at the edge of their columns rather than in the middle: they take the columns
+   * up to the next head, where no head of their own stands on this line.
+   */
+  private int[] aligned(int[] own, Box box, int free, int next, boolean[] below) {
+    boolean right = Math.abs(box.right() - contents.get(own[1]).right()) < EDGE;
+    boolean left = Math.abs(box.left() - contents.get(own[0]).left()) < EDGE;
+    if (right == left || !below[own[0]]) {
+      return own;
+    }
+    int from = own[0];
+    int to = own[1];
+    while (right && from > Math.max(free, 1) && below[from - 1]) {
+      from--;
+    }
+    while (left && next < cuts.columns() && to + 1 < next && below[to + 1]) {
+      to++;
+    }
+    return new int[] {from, to};
   }
 
   /** Lines under neighbouring heads may touch and then seem one. */

@@ -23,7 +23,9 @@ final class Heads {
     for (Box rule : rules) {
       if (rule.centre() > first) {
         int above = (int) lines.stream().filter(l -> l.baseline() < rule.centre() + 1).count();
-        return above <= 8 && above < lines.size() && !valued(lines.subList(0, above)) ? above : 0;
+        if (above > 0 && above <= 8 && above < lines.size()) {
+          return valued(lines.subList(0, above)) ? 0 : above;
+        }
       }
     }
     int count = 0;
@@ -54,7 +56,8 @@ final class Heads {
   private static boolean hasValue(RowLine line) {
     List<String> texts = line.stretches().stream().map(s -> s.text()).toList();
     long values = texts.stream().skip(texts.size() > 1 ? 1 : 0).filter(Heads::isValue).count();
-    return values > 0 && values * 2 >= texts.size() - 1;
+    boolean numbered = texts.size() > 1 && texts.get(0).matches("[0-9]{1,4}[.)]?");
+    return values > 0 && (numbered || values * 3 >= texts.size() - 1);
   }
 
   private static boolean isValue(String text) {

@@ -1,7 +1,9 @@
 package gapwise.paper.table;
 
 import gapwise.paper.Box;
+import gapwise.paper.Line;
 import gapwise.paper.Page;
+import gapwise.paper.Stretches;
 import gapwise.paper.Word;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,14 +24,25 @@ final class Regions {
   private final Page page;
   private final List<Box> rules;
   private final List<Caption> captions;
+  private final List<Line> level;
+  private final List<Double> edges;
 
-  /** A table's place and its caption. */
-  record Region(Box box, Optional<Caption> caption) {}
+  /**
+   * A table's place and its caption.
+   *
+   * @param sure whether it is a table by itself; otherwise only if it goes on from another
+   */
+  record Region(Box box, Optional<Caption> caption, boolean sure) {}
 
   Regions(Page page) {
     this.page = page;
     this.rules = Rules.level(page);
     this.captions = Caption.on(page);
+    this.edges = edges(page);
+    this.level =
+        Stretches.of(
+            page.words().stream().filter(w -> w.turn() == Word.Turn.NONE).toList(),
+            RowLine.CELL_GAP);
   }
 
   List<Region> find() {
@@ -37,15 +50,16 @@ final class Regions {
     for (Zones.Zone zone : Zones.of(page, rules, captions)) {
       found.addAll(in(zone));
     }
-    found.sort(Comparator.comparingDouble(r -> r.box().top()));
     return found;
   }
 
   private List<Region> in(Zones.Zone zone) {
     List<RowLine> lines =
         RowLine.of(
-            page.words().stream()
-                .filter(w -> w.turn() == Word.Turn.NONE && zone.holds(w.box()))
+            level.stream()
+                .flatMap(s -> parted(s).stream())
+                .filter(s -> zone.holds(s.words().get(0).box()))
+                .flatMap(s -> s.words().stream())
                 .toList());
     List<Region> found = new ArrayList<>();
     int i = 0;
@@ -60,6 +74,42 @@ final class Regions {
       }
     }
     return found;
+  }
+
+  /** Where lines of running text begin in columns other than the first. */
+  private static List<Double> edges(Page page) {
+    List<Double> edges = new ArrayList<>();
+    if (page.columns().size() > 1) {
+      double first = page.columns().get(1).left() - 12;
+      List<Double> lefts =
+          page.lines().stream()
+              .filter(l -> l.words().size() >= 5 && l.box().left() > first)
+              .map(l -> l.box().left())
+              .toList();
+      for (double left : lefts) {
+        long same = lefts.stream().filter(x -> Math.abs(x - left) < 0.6).count();
+        if (same >= 4 && edges.stream().noneMatch(x -> Math.abs(x - left) < 1)) {
+          edges.add(left);
+        }
+      }
+    }
+    return edges;
+  }
+
+  /** A word at the left edge of a column of running text begins anew, however near another is. */
+  private List<Line> parted(Line stretch) {
+    List<Line> pieces = new ArrayList<>();
+    List<Word> piece = new ArrayList<>();
+    for (Word word : stretch.words()) {
+      boolean edge = edges.stream().anyMatch(x -> Math.abs(x - word.box().left()) < 1);
+      if (edge && !piece.isEmpty()) {
+        pieces.add(new Line(piece));
+        piece.clear();
+      }
+      piece.add(word);
+    }
+    pieces.add(new Line(piece));
+    return pieces;
   }
 
   /** Lines right above a block that belong to its head, though each is one run of words. */
@@ -198,9 +248,8 @@ final class Regions {
                 .count()
             >= 2;
     boolean enough = caption.isPresent() ? cells >= 1 : cells >= (framed ? 2 : FEWEST_LINES);
-    if (!enough
-        || Figures.isPartOf(page, box, block)
-        || caption.isEmpty() && !framed && !Figures.aligned(block)) {
+    boolean sure = enough && (caption.isPresent() || framed || Figures.aligned(block));
+    if (Figures.isPartOf(page, box, block)) {
       return Optional.empty();
     }
     Box whole = box.grown(1);
@@ -210,8 +259,14 @@ final class Regions {
         whole = whole.with(rule);
       }
     }
-    Box clipped = new Box(whole.left(), box.top() - 1, whole.right(), box.bottom() + 1);
-    return Optional.of(new Region(clipped, caption));
+    // A rule may belong to a table below that is broader than this column.
+    Box clipped =
+        new Box(
+            Math.min(box.left(), Math.max(whole.left(), zone.left())) - 1,
+            box.top() - 1,
+            Math.max(box.right(), Math.min(whole.right(), zone.right())) + 1,
+            box.bottom() + 1);
+    return Optional.of(new Region(clipped, caption, sure));
   }
 
   /** The nearest caption right above, or else right below. */

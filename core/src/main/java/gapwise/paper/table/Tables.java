@@ -63,32 +63,42 @@ public final class Tables {
    */
   public static List<Grid> across(List<Page> pages) {
     List<Grid> grids = new ArrayList<>();
-    Optional<Open> open = Optional.empty();
+    List<Open> open = new ArrayList<>();
     for (Page page : pages) {
       Work.check();
-      List<Piece> pieces = pieces(page);
-      Optional<Open> next = Optional.empty();
-      for (int i = 0; i < pieces.size(); i++) {
-        Piece piece = pieces.get(i);
-        Optional<Grid> joined =
-            i == 0 && open.isPresent() ? Continuation.of(open.get(), piece) : Optional.empty();
+      for (Piece piece : pieces(page)) {
+        open.removeIf(o -> o.page() < page.number() - 1);
+        Optional<Grid> joined = Optional.empty();
+        Optional<Open> begun = Optional.empty();
+        for (int i = open.size() - 1; i >= 0 && joined.isEmpty(); i--) {
+          joined = Continuation.of(open.get(i), piece);
+          begun = Optional.of(open.get(i));
+        }
         if (joined.isPresent()) {
-          grids.set(grids.size() - 1, joined.get());
-        } else {
+          grids.set(begun.orElseThrow().at(), joined.get());
+        } else if (piece.sure()) {
           grids.add(piece.grid());
+        } else {
+          continue;
         }
-        if (i == pieces.size() - 1 && piece.endsPage()) {
-          Cuts cuts = joined.isPresent() ? open.orElseThrow().cuts() : piece.reading().cuts();
-          next = Optional.of(new Open(grids.get(grids.size() - 1), cuts, page.number()));
-        }
+        Grid last = joined.isPresent() ? joined.get() : piece.grid();
+        int at = joined.isPresent() ? begun.orElseThrow().at() : grids.size() - 1;
+        Cuts cuts = joined.isPresent() ? begun.orElseThrow().cuts() : piece.reading().cuts();
+        Box box = piece.grid().parts().get(0).box();
+        open.removeIf(o -> o.at() == at);
+        open.add(new Open(last, cuts, page.number(), box, at, piece.endsPage()));
       }
-      open = next;
     }
     return List.copyOf(grids);
   }
 
-  /** A table that may go on over the page. */
-  record Open(Grid grid, Cuts cuts, int page) {}
+  /**
+   * A table that may go on over the page or column.
+   *
+   * @param at which of all tables it is
+   * @param ends whether nothing but foot lines stands below it
+   */
+  record Open(Grid grid, Cuts cuts, int page, Box box, int at, boolean ends) {}
 
   /** A table of one page, before it is known whether it goes on from another. */
   record Piece(
@@ -97,7 +107,8 @@ public final class Tables {
       GridReading reading,
       Optional<Caption> caption,
       boolean beginsPage,
-      boolean endsPage) {}
+      boolean endsPage,
+      boolean sure) {}
 
   private static List<Piece> pieces(Page page) {
     List<Piece> pieces =
@@ -114,7 +125,8 @@ public final class Tables {
                   piece.reading(),
                   piece.caption(),
                   piece.beginsPage(),
-                  piece.endsPage()));
+                  piece.endsPage(),
+                  piece.sure()));
         }
       }
     }
@@ -144,7 +156,7 @@ public final class Tables {
                             && w.box().top() > page.height() * FOOT_SHARE / 1.5
                             && w.box().sharedWidth(box) > 0);
         Grid grid = read.get().withCaption(region.caption().map(Caption::words).orElse(""));
-        pieces.add(new Piece(page, grid, reading, region.caption(), begins, ends));
+        pieces.add(new Piece(page, grid, reading, region.caption(), begins, ends, region.sure()));
       }
     }
     return pieces;

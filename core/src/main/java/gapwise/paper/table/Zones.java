@@ -12,6 +12,9 @@ import java.util.List;
  * columns.
  */
 final class Zones {
+  /** Lines of a head take no more than so many points. */
+  private static final double HEAD_HEIGHT = 45;
+
   private Zones() {}
 
   /**
@@ -40,7 +43,10 @@ final class Zones {
     for (int i = 0; i + 1 < columns.size(); i++) {
       gutters.add((columns.get(i).right() + columns.get(i + 1).left()) / 2);
     }
-    List<Box> bands = new ArrayList<>(ruled(page, rules, gutters));
+    List<Box> bands = new ArrayList<>();
+    for (Box band : ruled(page, rules, gutters)) {
+      bands.add(withHead(band, captions));
+    }
     bands.addAll(unruled(page, gutters, captions, bands));
     List<Zone> zones = new ArrayList<>();
     bands.forEach(band -> zones.add(new Zone(band, List.of())));
@@ -51,6 +57,17 @@ final class Zones {
       left = right;
     }
     return zones;
+  }
+
+  /** A head without a rule above it stands between the caption and the first rule. */
+  private static Box withHead(Box band, List<Caption> captions) {
+    double top =
+        captions.stream()
+            .mapToDouble(c -> c.box().bottom())
+            .filter(bottom -> bottom < band.top() && band.top() - bottom < HEAD_HEIGHT)
+            .max()
+            .orElse(band.top());
+    return new Box(band.left(), top, band.right(), band.bottom());
   }
 
   /** Between the first and last of rules that run over a gap between columns. */
@@ -67,12 +84,8 @@ final class Zones {
         if (isProse(page, band, gutters)) {
           open = frame.get(i);
         } else {
-          bands.remove(
-              bands.isEmpty()
-                  ? band
-                  : bands.get(bands.size() - 1).top() == open.centre()
-                      ? bands.get(bands.size() - 1)
-                      : band);
+          Box start = open;
+          bands.removeIf(b -> b.top() == start.centre());
           bands.add(new Box(0, open.centre(), page.width(), frame.get(i).centre()));
         }
       }

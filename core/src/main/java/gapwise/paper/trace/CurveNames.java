@@ -3,7 +3,6 @@ package gapwise.paper.trace;
 import gapwise.paper.Box;
 import gapwise.paper.DrawnPath;
 import gapwise.paper.Line;
-import gapwise.paper.Word;
 import gapwise.paper.trace.DrawnCurves.Curve;
 import java.text.Normalizer;
 import java.util.ArrayList;
@@ -22,6 +21,9 @@ final class CurveNames {
   /** A sample of a line stands so near before its words, points. */
   private static final double SAMPLE_NEAR = 16;
 
+  /** Names of groups are short. */
+  private static final int MOST_WORDS = 8;
+
   private final PlotArea area;
   private final DrawnCurves drawn;
   private final List<AtRiskRow> rows;
@@ -34,13 +36,17 @@ final class CurveNames {
     Box around =
         new Box(
             area.box().left(),
-            Math.max(0, area.box().top() - 40),
+            Math.max(0, area.box().top() - 14),
             Math.min(area.page().width(), area.box().right() + 130),
             area.box().bottom() - 1);
     this.words =
-        area.level().stream()
-            .filter(l -> around.holdsMiddleOf(l.box()) && !NO_NAME.matcher(l.text()).matches())
-            .toList();
+        area.level().stream().filter(l -> around.holdsMiddleOf(l.box()) && isName(l)).toList();
+  }
+
+  private boolean isName(Line line) {
+    return line.words().size() <= MOST_WORDS
+        && line.box().width() < 0.7 * area.box().width()
+        && !NO_NAME.matcher(line.text()).matches();
   }
 
   /**
@@ -168,10 +174,5 @@ final class CurveNames {
     return Normalizer.normalize(text, Normalizer.Form.NFKC)
         .toLowerCase(Locale.ROOT)
         .replaceAll("[^\\p{L}0-9]", "");
-  }
-
-  /** All candidates, so that a person can choose. */
-  List<Word> candidates() {
-    return words.stream().map(l -> l.words().get(0)).toList();
   }
 }

@@ -57,7 +57,7 @@ record DrawnCurves(List<Curve> curves, List<DrawnPath> samples) {
     if (pieces.size() > MOST_PIECES) {
       return new DrawnCurves(List.of(), List.of());
     }
-    List<DrawnPath> chains = chained(pieces);
+    List<DrawnPath> chains = chained(Dashes.joined(pieces));
     List<Curve> curves = new ArrayList<>();
     for (DrawnPath chain : chains) {
       List<Point> ordered = rightwards(chain.points());
@@ -72,22 +72,25 @@ record DrawnCurves(List<Curve> curves, List<DrawnPath> samples) {
     return path.points().stream().allMatch(p -> box.holds(p.x(), p.y()));
   }
 
-  /** Axes and grid lines run over the whole area and are straight. */
+  /**
+   * Axes and grid lines: straight over the whole area, or round it, or along its left and bottom. A
+   * curve that never falls runs along the top, so a level line there is none.
+   */
   private static boolean isFrame(DrawnPath path, Box area) {
     Box box = path.box();
     boolean across = box.height() < 0.3 && box.width() > 0.97 * area.width();
     boolean down = box.width() < 0.3 && box.height() > 0.97 * area.height();
-    boolean round =
-        path.points().size() >= 4
-            && box.width() > 0.97 * area.width()
-            && box.height() > 0.97 * area.height()
-            && path.points().size() <= 5;
-    return across && onEdge(path.points().get(0).y(), area) || down || round;
+    double bottom = area.bottom() - 1;
+    return down
+        || across && path.points().get(0).y() > bottom
+        || !across && path.points().stream().allMatch(point -> isEdge(point, area));
   }
 
-  private static boolean onEdge(double y, Box area) {
-    // A curve that never falls runs along the top, so only the bottom is surely an axis.
-    return Math.abs(y - area.bottom()) < 1;
+  private static boolean isEdge(Point point, Box area) {
+    boolean corner =
+        Math.min(Math.abs(point.x() - area.left()), Math.abs(point.x() - area.right())) < 1;
+    return corner
+        && Math.min(Math.abs(point.y() - area.top()), Math.abs(point.y() - area.bottom())) < 1;
   }
 
   private static List<DrawnPath> chained(List<DrawnPath> pieces) {

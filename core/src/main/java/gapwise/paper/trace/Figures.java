@@ -49,6 +49,15 @@ public final class Figures {
     if (area.unit().isEmpty() && !curves.isEmpty()) {
       questions.add("No words below the figure tell the unit of time. Choose it.");
     }
+    if (rows.size() > curves.size() && !curves.isEmpty()) {
+      questions.add(
+          "There are "
+              + rows.size()
+              + " rows of numbers at risk, but "
+              + curves.size()
+              + (curves.size() == 1 ? " curve was" : " curves were")
+              + " found. Trace the others by hand.");
+    }
     return new FigureProposal(
         area.page().number(),
         area.caption(),

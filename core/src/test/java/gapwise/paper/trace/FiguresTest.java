@@ -168,6 +168,38 @@ class FiguresTest {
   }
 
   @Test
+  void aBrokenCurveDrawnDashByDashIsOneCurve() throws IOException {
+    try (Drawn drawn = new Drawn()) {
+      axes(drawn, true);
+      double[] places = steps(FAST, 22, false);
+      double walked = 0;
+      for (int i = 0; i + 3 < places.length; i += 2) {
+        double length =
+            Math.abs(places[i + 2] - places[i]) + Math.abs(places[i + 3] - places[i + 1]);
+        boolean level = places[i + 1] == places[i + 3];
+        // Dashes of 5 points with gaps of 3, cut at corners.
+        for (double at = 0; at < length; ) {
+          double phase = (walked + at) % 8;
+          double next = Math.min(length, at + (phase < 5 ? 5 - phase : 8 - phase) + 1e-6);
+          if (phase < 5) {
+            double sign = level ? 1 : Math.signum(places[i + 3] - places[i + 1]);
+            double x1 = places[i] + (level ? at : 0);
+            double y1 = places[i + 1] + (level ? 0 : sign * at);
+            double x2 = places[i] + (level ? next : 0);
+            double y2 = places[i + 1] + (level ? 0 : sign * next);
+            drawn.line(x1, y1, x2, y2);
+          }
+          at = next;
+        }
+        walked += length;
+      }
+      FigureProposal figure = only(drawn);
+      assertEquals(1, figure.curves().size());
+      near(FAST, 21.5, figure.curves().get(0).steps());
+    }
+  }
+
+  @Test
   void aRisingCurveIsTurnedRoundAndAsked() throws IOException {
     try (Drawn drawn = new Drawn()) {
       axes(drawn, true);
