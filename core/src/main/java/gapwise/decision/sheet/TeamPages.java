@@ -21,14 +21,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Makes the page for the team from a table. */
 final class TeamPages {
+  /** More labels would take the line of something else; how many there are is told anyway. */
+  private static final int MOST_RETRACTED = 4;
+
   private TeamPages() {}
 
-  static TeamPage of(OptionTable table, List<Option> options) {
-    return new TeamPage(
+  static TeamPage of(OptionTable table, List<Option> options, Beside beside) {
+    TeamComparisons comparisons = TeamComparisons.of(table, options, beside);
+    TeamPage whole =
+        new TeamPage(
         options.stream().map(Option::method).toList(),
         table.columns().stream().map(column -> line(table, options, column)).toList(),
         Stream.of(Aspect.values())
@@ -37,7 +43,14 @@ final class TeamPages {
             .toList(),
         Followed.team(table, options),
         settled(table, options),
-        sources(options));
+        sources(options),
+        retracted(table),
+        new TeamAnswers(
+            comparisons.within(),
+            comparisons.mattering(),
+            beside.weighed().map(TeamChoices::weighed).orElse(List.of(say("sheet.weighed-off"))),
+            beside.costed().map(TeamChoices::costed).orElse(List.of(say("sheet.costed-off")))));
+    return whole.fitted();
   }
 
   private static TeamPage.Line line(OptionTable table, List<Option> options, Column column) {
@@ -157,6 +170,23 @@ final class TeamPages {
       }
     }
     return List.copyOf(sources.values());
+  }
+
+  /** Labels of publications, each once however many of its groups and outcomes are left out. */
+  private static String retracted(OptionTable table) {
+    Map<String, String> labels = new TreeMap<>();
+    table.columns().stream()
+        .flatMap(column -> column.retracted().stream())
+        .forEach(one -> labels.putIfAbsent(one.studyId(), one.label()));
+    return labels.isEmpty()
+        ? say("sheet.retracted-none")
+        : say(
+            "sheet.retracted",
+            Map.of(
+                "studies",
+                labels.values().stream().limit(MOST_RETRACTED).collect(Collectors.joining(", ")),
+                "number",
+                labels.size()));
   }
 
   private static void put(Map<String, TeamPage.Source> sources, MethodLine.Weighed one) {

@@ -10,6 +10,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -139,17 +140,30 @@ public final class SheetWord {
     if (!page.notAsked().isEmpty()) {
       say("We did not look for: " + String.join(", ", page.notAsked()) + ".", PLAIN);
     }
+    answers("Compared within studies, the first less the second", page.answers().within().sentences());
+    answers("Difference that would change the choice", page.answers().mattering().sentences());
+    answers("Weighed by wishes", page.answers().weighed());
+    answers("Costs", page.answers().costed());
     page.settled().forEach(one -> say(one, PLAIN));
     say(
         page.sources().stream()
             .map(TeamPage.Source::label)
             .collect(Collectors.joining(", ", "Studies behind the numbers: ", ".")),
         PLAIN);
+    say(page.retracted(), PLAIN);
+    say(
+        "Last search of the literature: "
+            + sheet.prepared().searched().map(LocalDate::toString).orElse("____________"),
+        PLAIN);
     say(
         "Made on " + sheet.prepared().on() + " from " + sheet.prepared().edition().words() + ".",
         PLAIN);
     say(sheet.prepared().address(), PLAIN);
     say("Paid for by (the clinic fills in): ______________________", PLAIN);
+  }
+
+  private void answers(String head, List<String> sentences) {
+    say(head + ": " + String.join(" ", sentences), PLAIN);
   }
 
   private static String[] lines(TeamPage.TeamCell cell) {

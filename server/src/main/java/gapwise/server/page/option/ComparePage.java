@@ -5,6 +5,7 @@ import gapwise.decision.option.OptionTable;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
+import gapwise.server.home.Pieces;
 import gapwise.server.home.RememberedOptions;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
@@ -66,6 +67,7 @@ public final class ComparePage {
   }
 
   private CompareView.Asked asked(Address address, OptionQuestion question) {
+    Pieces.ofCompared(options, question).all();
     OptionTable table = options.table(question);
     String title = SituationWords.title(table.situation());
     return new CompareView.Asked(
