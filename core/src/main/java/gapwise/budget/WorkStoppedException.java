@@ -23,7 +23,8 @@ public final class WorkStoppedException extends RuntimeException {
     return new WorkStoppedException(true, "Nobody waits for this answer any more.");
   }
 
-  static WorkStoppedException outOfTime(long seconds) {
+  /** Its time was over. */
+  public static WorkStoppedException outOfTime(long seconds) {
     return new WorkStoppedException(
         false,
         "This takes longer than one request may compute (limit: "
