@@ -215,6 +215,14 @@ class ArchitectureTest {
                       "evidence",
                       "evidence.vocabulary",
                       "figure.value")),
+              Map.entry(
+                  "decision.findings",
+                  Set.of(
+                      "decision.option",
+                      "decision.certainty",
+                      "decision.situation",
+                      "answer",
+                      "figure.value")),
               Map.entry("decision.weighing", Set.of("numeric", "problem")),
               Map.entry("decision.cost", Set.of("numeric", "problem")),
               Map.entry(
@@ -475,6 +483,7 @@ class ArchitectureTest {
                       "figure.drawing",
                       "figure.span",
                       "figure.value",
+                      "problem",
                       "search",
                       "selection")),
               Map.entry(

@@ -68,7 +68,7 @@ final class TeamPages {
 
   private static TeamCell cell(Column column, Cell cell) {
     if (!(cell instanceof Cell.Known known)) {
-      return TeamCell.without(why(cell));
+      return TeamCell.without(cell.whyNot());
     }
     return new TeamCell(
         value(column, known),
@@ -99,19 +99,6 @@ final class TeamPages {
     return Values.of(known)
         .map(one -> Shown.estimate(column.measure(), one))
         .orElseGet(() -> say("decision.no-average"));
-  }
-
-  /** Why a cell has no number, in the words of the table. */
-  private static String why(Cell cell) {
-    if (cell instanceof Cell.NotCounted not) {
-      return say("decision.not-counted", Map.of("studies", not.studies()));
-    }
-    if (cell instanceof Cell.NoStudy) {
-      return say("decision.no-study");
-    }
-    return cell instanceof Cell.DoesNotApply
-        ? say("decision.does-not-apply")
-        : say("decision.nothing-usable");
   }
 
   private static String fit(Fit fit) {

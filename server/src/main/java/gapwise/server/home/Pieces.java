@@ -38,6 +38,16 @@ public final class Pieces {
         .and(() -> options.has(question), () -> options.compared(question));
   }
 
+  /** A table with what networks of studies and adjusting say of each of its outcomes. */
+  public static Pieces ofThrough(RememberedOptions options, OptionQuestion question) {
+    Pieces pieces = ofTable(options, question);
+    for (Aspect aspect : question.aspects()) {
+      pieces.and(
+          () -> options.hasThrough(question, aspect), () -> options.through(question, aspect));
+    }
+    return pieces;
+  }
+
   /** The same and the posteriors of some outcomes of the table. */
   public Pieces withAverages(
       RememberedAverages averages, OptionQuestion question, Collection<Aspect> aspects) {
