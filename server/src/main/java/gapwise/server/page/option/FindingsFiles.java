@@ -48,7 +48,7 @@ public final class FindingsFiles {
             Attachment.send(
                 context,
                 "text/csv; charset=utf-8",
-                "findings.csv",
+                "summary-of-findings.csv",
                 FindingsCsv.of(document(context))));
     routes.get(
         PagePaths.COMPARE_FINDINGS_WORD,
@@ -56,7 +56,7 @@ public final class FindingsFiles {
             Attachment.send(
                 context,
                 "application/vnd.openxmlformats-officedocument.wordprocessingml.document",
-                "findings.docx",
+                "summary-of-findings.docx",
                 FindingsWord.of(document(context))));
   }
 

@@ -32,7 +32,7 @@ class FindingsFilesTest {
     HttpResponse<String> answer = SERVER.get("/compare/findings.csv" + ASKED);
     assertEquals(200, answer.statusCode(), answer.body());
     assertTrue(
-        answer.headers().firstValue("Content-Disposition").orElse("").contains("findings.csv"));
+        answer.headers().firstValue("Content-Disposition").orElse("").contains("summary-of-findings.csv"));
     return CSVFormat.RFC4180
         .builder()
         .setHeader()
