@@ -72,8 +72,8 @@ public final class Claims {
   }
 
   /**
-   * Only what a network of studies says, and what adjusting says, for a page of many comparisons; the
-   * same numbers as of the claim examined whole.
+   * Only what a network of studies says, and what adjusting says, for a page of many comparisons;
+   * the same numbers as of the claim examined whole.
    */
   public Through through(Claim claim) {
     if (ClaimRules.apart(claim).isPresent()

@@ -4,8 +4,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What speaks of the two methods of a claim beside studies that hold both; each empty where it gives
- * no numbers.
+ * What speaks of the two methods of a claim beside studies that hold both; each empty where it
+ * gives no numbers.
  *
  * @param indirect a comparison through other methods, by a network of studies
  * @param adjusted separate series with allowance for what differs, the fullest there is

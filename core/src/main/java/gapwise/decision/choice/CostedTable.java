@@ -125,8 +125,7 @@ public sealed interface CostedTable permits CostedMethods, CostedTable.NotReckon
   private static CostedTable reckoned(CostAsked asked, Drawable drawable) {
     List<Method> methods = drawable.methods();
     Courses courses = new Courses(drawable, asked.stages(), asked.seed());
-    CostModel model =
-        CostModel.of(priced(asked.entries(), methods), courses.all(), asked.seed());
+    CostModel model = CostModel.of(priced(asked.entries(), methods), courses.all(), asked.seed());
     if (model instanceof CostModel.Incomplete incomplete) {
       return new NotReckoned(incomplete.problems(), drawable.leftOut());
     }

@@ -13,8 +13,8 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
- * In how many planned stages one method is done: as entered; else as most of its groups planned, the
- * fewer where as many planned two numbers; else one, where none tells.
+ * In how many planned stages one method is done: as entered; else as most of its groups planned,
+ * the fewer where as many planned two numbers; else one, where none tells.
  *
  * @param planned 1 to {@link #MOST}
  * @param from where that is from

@@ -92,8 +92,7 @@ public record Findings(OptionTable table, List<Finding> all) {
         pair.column(),
         say(
             "findings.less",
-            Map.of(
-                "first", pair.first().shortLabel(), "second", pair.second().shortLabel())),
+            Map.of("first", pair.first().shortLabel(), "second", pair.second().shortLabel())),
         pair.difference(),
         pair.difference()
             .map(one -> Differing.words(pair.column(), one))
@@ -118,9 +117,7 @@ public record Findings(OptionTable table, List<Finding> all) {
   }
 
   private static Optional<Limits> newCentre(MethodLine.Finding finding) {
-    return finding instanceof MethodLine.Average average
-        ? average.newCentre()
-        : Optional.empty();
+    return finding instanceof MethodLine.Average average ? average.newCentre() : Optional.empty();
   }
 
   private static String settled(Certainty certainty) {

@@ -31,8 +31,7 @@ public final class Differing {
         ? say("certainty.of-hundred", Map.of("number", Shown.of100(difference)))
         : say(
             "certainty.in-unit",
-            Map.of(
-                "number", Shown.centimetres(difference), "unit", column.measure().unit()));
+            Map.of("number", Shown.centimetres(difference), "unit", column.measure().unit()));
   }
 
   /** "-3 to +21 of 100", "-2.1 to +0.4 months". */

@@ -73,13 +73,13 @@ public final class WithinStudies {
   /** That the first has more than the second, among the groups of a table. */
   static Claim claim(OptionTable table, Column column, Method first, Method second) {
     return new Claim(
-            new Claim.Side(first, column.outcome(), Optional.empty()),
-            Direction.MORE,
-            new Claim.Side(second, column.outcome(), Optional.empty()),
-            table.asked().among(),
-            Optional.empty(),
-            Optional.empty(),
-            Question.USUAL_MINIMUM_PATIENTS);
+        new Claim.Side(first, column.outcome(), Optional.empty()),
+        Direction.MORE,
+        new Claim.Side(second, column.outcome(), Optional.empty()),
+        table.asked().among(),
+        Optional.empty(),
+        Optional.empty(),
+        Question.USUAL_MINIMUM_PATIENTS);
   }
 
   private PairWithin pair(

@@ -47,9 +47,7 @@ record TeamComparisons(OptionTable table, List<Method> methods, Beside beside) {
         List.of(),
         told,
         MOST,
-        silent == 0
-            ? List.of()
-            : List.of(say("sheet.within-no-number", Map.of("pairs", silent))));
+        silent == 0 ? List.of() : List.of(say("sheet.within-no-number", Map.of("pairs", silent))));
   }
 
   private boolean isHere(Method first, Method second) {
@@ -73,9 +71,7 @@ record TeamComparisons(OptionTable table, List<Method> methods, Beside beside) {
             "studies",
             pair.studies(),
             "certainty",
-            letters.isEmpty()
-                ? rating.level().label()
-                : rating.level().label() + ' ' + letters));
+            letters.isEmpty() ? rating.level().label() : rating.level().label() + ' ' + letters));
   }
 
   /** The differences that were named, and how probable they are. */

@@ -8,7 +8,9 @@ import java.util.List;
  * large for most texts; what the table leaves is given to what is told beside it.
  */
 final class TeamFit {
-  /** Lines of the shorter of the two papers, in letters of 7 points; found by printing full sheets. */
+  /**
+   * Lines of the shorter of the two papers, in letters of 7 points; found by printing full sheets.
+   */
   private static final int LINES = 87;
 
   /** Letters of a line over the whole width, and over the first column of the table. */

@@ -7,6 +7,7 @@ import java.util.Objects;
 /**
  * The page for the team.
  *
+ * @param person what else is asked about the patient: age, smoking, diabetes
  * @param methods the columns
  * @param lines the outcomes
  * @param notAsked outcomes that nobody asked for, by name
@@ -17,6 +18,7 @@ import java.util.Objects;
  * @param answers what compares, matters, is weighed and reckoned beside the table
  */
 public record TeamPage(
+    List<String> person,
     List<Method> methods,
     List<Line> lines,
     List<String> notAsked,
@@ -26,6 +28,7 @@ public record TeamPage(
     String retracted,
     TeamAnswers answers) {
   public TeamPage {
+    person = List.copyOf(person);
     methods = List.copyOf(methods);
     lines = List.copyOf(lines);
     notAsked = List.copyOf(notAsked);
@@ -51,7 +54,7 @@ public record TeamPage(
   /** The same with other answers. */
   TeamPage with(TeamAnswers others) {
     return new TeamPage(
-        methods, lines, notAsked, followed, settled, sources, retracted, others);
+        person, methods, lines, notAsked, followed, settled, sources, retracted, others);
   }
 
   /** The same with as much beside its table as fits. */

@@ -13,6 +13,8 @@ import gapwise.decision.option.OptionTable;
 import gapwise.decision.sheet.TeamPage.TeamCell;
 import gapwise.decision.situation.Fit;
 import gapwise.decision.situation.Match;
+import gapwise.decision.situation.Situation;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.time.LocalDate;
@@ -20,6 +22,7 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -35,21 +38,25 @@ final class TeamPages {
     TeamComparisons comparisons = TeamComparisons.of(table, options, beside);
     TeamPage whole =
         new TeamPage(
-        options.stream().map(Option::method).toList(),
-        table.columns().stream().map(column -> line(table, options, column)).toList(),
-        Stream.of(Aspect.values())
-            .filter(aspect -> !table.asked().aspects().contains(aspect))
-            .map(Aspect::label)
-            .toList(),
-        Followed.team(table, options),
-        settled(table, options),
-        sources(options),
-        retracted(table),
-        new TeamAnswers(
-            comparisons.within(),
-            comparisons.mattering(),
-            beside.weighed().map(TeamChoices::weighed).orElse(List.of(say("sheet.weighed-off"))),
-            beside.costed().map(TeamChoices::costed).orElse(List.of(say("sheet.costed-off")))));
+            person(table.situation()),
+            options.stream().map(Option::method).toList(),
+            table.columns().stream().map(column -> line(table, options, column)).toList(),
+            Stream.of(Aspect.values())
+                .filter(aspect -> !table.asked().aspects().contains(aspect))
+                .map(Aspect::label)
+                .toList(),
+            Followed.team(table, options),
+            settled(table, options),
+            sources(options),
+            retracted(table),
+            new TeamAnswers(
+                comparisons.within(),
+                comparisons.mattering(),
+                beside
+                    .weighed()
+                    .map(TeamChoices::weighed)
+                    .orElse(List.of(say("sheet.weighed-off"))),
+                beside.costed().map(TeamChoices::costed).orElse(List.of(say("sheet.costed-off")))));
     return whole.fitted();
   }
 
@@ -157,6 +164,21 @@ final class TeamPages {
       }
     }
     return List.copyOf(sources.values());
+  }
+
+  /** In the words of the table's page. */
+  private static List<String> person(Situation situation) {
+    List<String> person = new ArrayList<>();
+    situation
+        .age()
+        .ifPresent(age -> person.add(say("decision.age", Map.of("age", Integer.toString(age)))));
+    if (situation.smoker().equals(Optional.of(YesOrNo.YES))) {
+      person.add(say("decision.smokes"));
+    }
+    if (situation.diabetes().equals(Optional.of(YesOrNo.YES))) {
+      person.add(say("decision.diabetes"));
+    }
+    return person;
   }
 
   /** Labels of publications, each once however many of its groups and outcomes are left out. */

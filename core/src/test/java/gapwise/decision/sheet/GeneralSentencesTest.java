@@ -20,8 +20,8 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 /**
- * What the page for the patient says whatever the evidence, paragraph by paragraph, with every bone,
- * length and time that can stand in it. Labels without a verb are left out.
+ * What the page for the patient says whatever the evidence, paragraph by paragraph, with every
+ * bone, length and time that can stand in it. Labels without a verb are left out.
  */
 class GeneralSentencesTest {
   /** Grades 6 and 8, as is common for leaflets (Rooney et al., J Patient Exp 2021;8). */
@@ -61,8 +61,7 @@ class GeneralSentencesTest {
     Map<String, String> all = new LinkedHashMap<>();
     List<String> followed =
         List.of(
-            say("sheet.followed", Map.of("from", "3", "to", "120")),
-            say("sheet.followed-unknown"));
+            say("sheet.followed", Map.of("from", "3", "to", "120")), say("sheet.followed-unknown"));
     for (String question : questions()) {
       for (String one : followed) {
         all.put(

@@ -17,8 +17,8 @@ import java.util.Set;
 /**
  * What an address asks of a sheet beside its situation: {@code made} is the change that an earlier
  * print was made from, {@code searched} the day of the last search of the literature, {@code
- * with=weighing} and {@code with=cost} put those onto the page for the team, under the parameters of
- * their own pages, and {@code paper=letter} chooses the paper.
+ * with=weighing} and {@code with=cost} put those onto the page for the team, under the parameters
+ * of their own pages, and {@code paper=letter} chooses the paper.
  */
 public final class SheetAddress {
   public static final String MADE = "made";

@@ -11,8 +11,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * What an answer stands on, in pieces of which each is remembered once it is worked out. A page
- * fetches them one a request, so that none meets the limit of a request; a file takes as many as its
- * request may compute, and who asks again goes on from there. No request gets more time for it,
+ * fetches them one a request, so that none meets the limit of a request; a file takes as many as
+ * its request may compute, and who asks again goes on from there. No request gets more time for it,
  * since it would hold the seat of others.
  */
 public final class Pieces {
@@ -52,9 +52,7 @@ public final class Pieces {
   public Pieces withAverages(
       RememberedAverages averages, OptionQuestion question, Collection<Aspect> aspects) {
     for (Aspect aspect : aspects) {
-      and(
-          () -> averages.has(question, List.of(aspect)),
-          () -> averages.workOut(question, aspect));
+      and(() -> averages.has(question, List.of(aspect)), () -> averages.workOut(question, aspect));
     }
     return this;
   }
@@ -95,7 +93,10 @@ public final class Pieces {
         try {
           piece.work().run();
         } catch (RuntimeException failed) {
-          if (some && WorkStoppedException.causing(failed).filter(one -> !one.isAbandoned()).isPresent()) {
+          if (some
+              && WorkStoppedException.causing(failed)
+                  .filter(one -> !one.isAbandoned())
+                  .isPresent()) {
             throw new BusyException(SECONDS, KEPT);
           }
           throw failed;

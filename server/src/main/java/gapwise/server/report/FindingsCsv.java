@@ -82,9 +82,7 @@ public final class FindingsCsv {
                 one.kind().label(),
                 column.aspect().label(),
                 column.outcome().label(),
-                column.measure().kind() == Quantity.Kind.OF_100
-                    ? "share"
-                    : column.measure().unit(),
+                column.measure().kind() == Quantity.Kind.OF_100 ? "share" : column.measure().unit(),
                 one.about(),
                 one.value().map(value -> Double.toString(value.value())).orElse(""),
                 one.value().map(value -> limit(value.lower())).orElse(""),
@@ -100,8 +98,7 @@ public final class FindingsCsv {
     line.add(one.fit().map(fit -> Double.toString(fit.outside())).orElse(""));
     line.add(one.rating().map(rating -> rating.level().label()).orElse(""));
     for (Domain domain : Domain.values()) {
-      line.add(
-          one.rating().map(rating -> Integer.toString(rating.of(domain).levels())).orElse(""));
+      line.add(one.rating().map(rating -> Integer.toString(rating.of(domain).levels())).orElse(""));
     }
     line.add(one.rating().map(FindingsCsv::reasons).orElse(""));
     line.add(one.settled());

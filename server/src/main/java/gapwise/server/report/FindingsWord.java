@@ -70,8 +70,7 @@ public final class FindingsWord {
     List<String> lines = new ArrayList<>(List.of(one.words()));
     one.newCentre()
         .map(limits -> Shown.limits(one.column().measure(), limits))
-        .ifPresent(
-            limits -> lines.add(say("decision.new-centre", Map.of("limits", limits))));
+        .ifPresent(limits -> lines.add(say("decision.new-centre", Map.of("limits", limits))));
     return lines.toArray(String[]::new);
   }
 

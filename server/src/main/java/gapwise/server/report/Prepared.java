@@ -15,7 +15,8 @@ import java.util.Optional;
  *     hand
  * @param invented whether some study is invented
  */
-public record Prepared(Edition edition, String address, LocalDate on, Optional<LocalDate> searched, boolean invented) {
+public record Prepared(
+    Edition edition, String address, LocalDate on, Optional<LocalDate> searched, boolean invented) {
   public Prepared {
     Objects.requireNonNull(edition, "edition");
     Objects.requireNonNull(address, "address");

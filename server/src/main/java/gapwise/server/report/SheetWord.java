@@ -58,7 +58,9 @@ public final class SheetWord {
     page.rows()
         .forEach(
             row ->
-                word.say(row.plain().name() + ": not known is " + row.plain().unknown() + ".", WordWriter.PLAIN));
+                word.say(
+                    row.plain().name() + ": not known is " + row.plain().unknown() + ".",
+                    WordWriter.PLAIN));
     word.head("What matters to you", "Heading2");
     page.wishes().forEach(wish -> word.say("\u25a1 " + wish, WordWriter.PLAIN));
     word.head("What to ask us", "Heading2");
@@ -78,7 +80,8 @@ public final class SheetWord {
           row.plain().name() + ". " + row.plain().is(),
           "Asks of you: " + row.plain().asks(),
           "May go wrong: " + row.plain().wrong());
-      WordWriter.picture(line.getCell(1).getParagraphs().get(0), SheetPictures.strip(row), row.stripWords());
+      WordWriter.picture(
+          line.getCell(1).getParagraphs().get(0), SheetPictures.strip(row), row.stripWords());
       WordWriter.add(line.getCell(1), row.frame(), row.walking());
       for (int j = 0; j < row.shares().size(); j++) {
         share(line.getCell(j + 2), row.shares().get(j));
@@ -88,7 +91,8 @@ public final class SheetWord {
 
   private void share(XWPFTableCell cell, ShareCell share) {
     if (share.array().isPresent()) {
-      WordWriter.picture(cell.getParagraphs().get(0), SheetPictures.array(share), share.alternative());
+      WordWriter.picture(
+          cell.getParagraphs().get(0), SheetPictures.array(share), share.alternative());
     }
     WordWriter.add(cell, share.sentence());
     if (!share.range().isEmpty()) {
@@ -100,7 +104,12 @@ public final class SheetWord {
   private void team(TeamPage page) {
     XWPFParagraph head = word.head("For the team: what stands behind the numbers", "Heading1");
     head.setPageBreak(true);
-    word.say(sheet.sheet().patient().question() + " " + page.followed(), WordWriter.PLAIN);
+    word.say(
+        sheet.sheet().patient().question()
+            + " "
+            + (page.person().isEmpty() ? "" : String.join(", ", page.person()) + ". ")
+            + page.followed(),
+        WordWriter.PLAIN);
     word.say(
         "Separate groups of patients, no comparison. The order of the columns is no ranking.",
         WordWriter.PLAIN);
@@ -115,9 +124,11 @@ public final class SheetWord {
       }
     }
     if (!page.notAsked().isEmpty()) {
-      word.say("We did not look for: " + String.join(", ", page.notAsked()) + ".", WordWriter.PLAIN);
+      word.say(
+          "We did not look for: " + String.join(", ", page.notAsked()) + ".", WordWriter.PLAIN);
     }
-    answers("Compared within studies, the first less the second", page.answers().within().sentences());
+    answers(
+        "Compared within studies, the first less the second", page.answers().within().sentences());
     answers("Difference that would change the choice", page.answers().mattering().sentences());
     answers("Weighed by wishes", page.answers().weighed());
     answers("Costs", page.answers().costed());

@@ -32,7 +32,8 @@ class ColourVisionTest {
   private static final Pattern TOKEN = Pattern.compile("(--[a-z-]+): (#[0-9a-f]{6});");
 
   private static final Pattern BAR =
-      Pattern.compile("<span class=\"level\"><svg[^>]*>(.*?)</svg>\\s*([a-z ]+?)\\s*<", Pattern.DOTALL);
+      Pattern.compile(
+          "<span class=\"level\"><svg[^>]*>(.*?)</svg>\\s*([a-z ]+?)\\s*<", Pattern.DOTALL);
 
   private static Map<String, String> tokens(String after) throws Exception {
     try (InputStream stream =
@@ -85,7 +86,9 @@ class ColourVisionTest {
   @Test
   void theLevelIsToldByTheNumberOfFilledStepsAndByItsWord() throws Exception {
     String table =
-        SERVER.get("/compare/table?from=6&to=6&method=bone-transport&method=induced-membrane").body();
+        SERVER
+            .get("/compare/table?from=6&to=6&method=bone-transport&method=induced-membrane")
+            .body();
     Map<String, Integer> steps = new TreeMap<>();
     for (MatchResult bar : BAR.matcher(table).results().toList()) {
       assertEquals(Level.values().length, bar.group(1).split("<rect", -1).length - 1);

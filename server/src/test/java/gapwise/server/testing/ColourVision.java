@@ -3,8 +3,9 @@ package gapwise.server.testing;
 /**
  * How colours look to people who lack a kind of cone, and on grey printers.
  *
- * <p>The matrices are those of full protanopia and deuteranopia of Machado, Oliveira &amp; Fernandes
- * (IEEE Transactions on Visualization and Computer Graphics 2009;15:1291), applied to linear light.
+ * <p>The matrices are those of full protanopia and deuteranopia of Machado, Oliveira &amp;
+ * Fernandes (IEEE Transactions on Visualization and Computer Graphics 2009;15:1291), applied to
+ * linear light.
  */
 public enum ColourVision {
   USUAL(new double[][] {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}),
@@ -59,8 +60,7 @@ public enum ColourVision {
   }
 
   private static double light(String colour, int channel) {
-    double share =
-        Integer.parseInt(colour.substring(1 + 2 * channel, 3 + 2 * channel), 16) / 255.0;
+    double share = Integer.parseInt(colour.substring(1 + 2 * channel, 3 + 2 * channel), 16) / 255.0;
     return share <= 0.04045 ? share / 12.92 : Math.pow((share + 0.055) / 1.055, 2.4);
   }
 }

@@ -75,8 +75,7 @@ public final class CostPage {
 
   private void part(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(
-        context, "option/CostShown", view(Fetching.plain(address), Fetching.Way.PART));
+    templates.show(context, "option/CostShown", view(Fetching.plain(address), Fetching.Way.PART));
   }
 
   private CostView view(Address address, Fetching.Way way) {
@@ -102,9 +101,7 @@ public final class CostPage {
         Pieces.ofTable(options, question).withAverages(averages, question, CostedTable.needed());
     if (!way.shows(pieces)) {
       return new CostView.Working(
-          site,
-          form,
-          Fetching.of(address, PagePaths.COMPARE_COST_RESULT, PagePaths.COMPARE_COST));
+          site, form, Fetching.of(address, PagePaths.COMPARE_COST_RESULT, PagePaths.COMPARE_COST));
     }
     CostedTable costed = CostedTable.of(options.table(question), asked, averages);
     return costed instanceof CostedMethods methods

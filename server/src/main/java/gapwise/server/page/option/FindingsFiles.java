@@ -63,8 +63,7 @@ public final class FindingsFiles {
   /** Where the files of a table are. */
   static List<TakeFigure.Link> ways(Address address) {
     return List.of(
-        new TakeFigure.Link(
-            say("page.findings-csv"), address.at(PagePaths.COMPARE_FINDINGS_CSV)),
+        new TakeFigure.Link(say("page.findings-csv"), address.at(PagePaths.COMPARE_FINDINGS_CSV)),
         new TakeFigure.Link(
             say("page.findings-word"), address.at(PagePaths.COMPARE_FINDINGS_WORD)));
   }

@@ -199,8 +199,7 @@ public record TableView(
   private static Shows shows(Option option, Column column, Cell cell) {
     return cell instanceof Cell.Known known
         ? known(option, column, known)
-        : new Shows(
-            column.aspect().label(), cell.whyNot(), false, "", "", "", Optional.empty());
+        : new Shows(column.aspect().label(), cell.whyNot(), false, "", "", "", Optional.empty());
   }
 
   private static Shows known(Option option, Column column, Cell.Known known) {

@@ -75,9 +75,7 @@ public sealed interface ThroughView {
     pair.through()
         .indirect()
         .ifPresent(part -> lines.add(line(pair, say("page.by-network"), part, href)));
-    pair.through()
-        .adjusted()
-        .ifPresent(part -> lines.add(line(pair, part.heading(), part, href)));
+    pair.through().adjusted().ifPresent(part -> lines.add(line(pair, part.heading(), part, href)));
     return lines;
   }
 

@@ -101,15 +101,11 @@ record SheetMaker(Evidence evidence, Edition edition, Clock clock) {
                 asked.weighing().map(one -> WeighedTable.of(table, one, evidence.averages())),
                 asked.cost().map(one -> CostedTable.of(table, one, evidence.averages()))));
     String here =
-        asked
-            .sheet()
-            .with(SheetAddress.MADE, Long.toString(evidence.change()))
-            .at(PagePaths.SHEET);
+        asked.sheet().with(SheetAddress.MADE, Long.toString(evidence.change())).at(PagePaths.SHEET);
     LocalDate today = LocalDate.now(clock);
     return new SheetDocument(
         sheet,
-        new Prepared(
-            edition, server + here, today, asked.searched(today), evidence.hasInvented()),
+        new Prepared(edition, server + here, today, asked.searched(today), evidence.hasInvented()),
         asked.made(),
         since(sheet, question, earlier(asked)));
   }

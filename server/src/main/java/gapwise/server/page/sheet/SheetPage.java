@@ -22,8 +22,8 @@ import java.time.Clock;
 import java.util.List;
 
 /**
- * The sheet of a situation: on the screen, as PDF and as a text document. What is not worked out yet
- * takes seconds, so the page comes at once and fetches it.
+ * The sheet of a situation: on the screen, as PDF and as a text document. What is not worked out
+ * yet takes seconds, so the page comes at once and fetches it.
  */
 public final class SheetPage {
   private static final String METHOD = "method";
@@ -68,8 +68,7 @@ public final class SheetPage {
   }
 
   private void part(Context context) {
-    templates.show(
-        context, "sheet/SheetShown", view(context, asked(context), Fetching.Way.PART));
+    templates.show(context, "sheet/SheetShown", view(context, asked(context), Fetching.Way.PART));
   }
 
   private SheetView view(Context context, SheetAddress asked, Fetching.Way way) {

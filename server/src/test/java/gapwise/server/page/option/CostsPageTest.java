@@ -96,7 +96,9 @@ class CostsPageTest {
             .get("/api/v1/cost-plane.csv" + ASKED)
             .body()
             .equals(
-                running.get("/api/v1/cost-plane.csv" + ASKED + "&stages-induced-membrane=3").body()));
+                running
+                    .get("/api/v1/cost-plane.csv" + ASKED + "&stages-induced-membrane=3")
+                    .body()));
   }
 
   @ParameterizedTest

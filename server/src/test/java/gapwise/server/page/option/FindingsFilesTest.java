@@ -32,7 +32,11 @@ class FindingsFilesTest {
     HttpResponse<String> answer = SERVER.get("/compare/findings.csv" + ASKED);
     assertEquals(200, answer.statusCode(), answer.body());
     assertTrue(
-        answer.headers().firstValue("Content-Disposition").orElse("").contains("summary-of-findings.csv"));
+        answer
+            .headers()
+            .firstValue("Content-Disposition")
+            .orElse("")
+            .contains("summary-of-findings.csv"));
     return CSVFormat.RFC4180
         .builder()
         .setHeader()
@@ -60,7 +64,8 @@ class FindingsFilesTest {
         CSVRecord line = own.get(0);
         if (cell.has("value")) {
           JsonNode value = cell.required("value");
-          assertEquals(value.required("estimate").asDouble(), Double.parseDouble(line.get("value")));
+          assertEquals(
+              value.required("estimate").asDouble(), Double.parseDouble(line.get("value")));
           assertEquals(value.required("lower").asDouble(), Double.parseDouble(line.get("lower")));
           assertEquals(value.required("upper").asDouble(), Double.parseDouble(line.get("upper")));
         } else {
@@ -124,8 +129,7 @@ class FindingsFilesTest {
         text.append(table.getText());
       }
       assertEquals(
-          lines.stream().map(one -> one.get("aspect")).distinct().count(),
-          word.getTables().size());
+          lines.stream().map(one -> one.get("aspect")).distinct().count(), word.getTables().size());
       for (CSVRecord line : lines) {
         assertTrue(text.toString().contains(line.get("in-words").replaceFirst("^'", "")));
       }

@@ -142,24 +142,27 @@ class FullSheetTest {
             page.caution());
     TeamPage team =
         new TeamPage(
-            sheet.team().methods(),
-            IntStream.range(0, sheet.team().lines().size())
-                .mapToObj(place -> line(sheet.team().lines().get(place), cell(place, each)))
-                .toList(),
-            List.of(),
-            sheet.team().followed(),
-            List.of("Bone transport, Bone joined: settled by A. Reader on 2026-01-01. Why."),
-            Collections.nCopies(400, new TeamPage.Source("invented-1", "Oarsworthe 2015")),
-            "Retracted publications never count; 9 are left out for it here: "
-                + "Oarsworthe 2015, ".repeat(4),
-            ANSWERS)
+                List.of("45 years old", "smokes", "has diabetes"),
+                sheet.team().methods(),
+                IntStream.range(0, sheet.team().lines().size())
+                    .mapToObj(place -> line(sheet.team().lines().get(place), cell(place, each)))
+                    .toList(),
+                List.of(),
+                sheet.team().followed(),
+                List.of("Bone transport, Bone joined: settled by A. Reader on 2026-01-01. Why."),
+                Collections.nCopies(400, new TeamPage.Source("invented-1", "Oarsworthe 2015")),
+                "Retracted publications never count; 9 are left out for it here: "
+                    + "Oarsworthe 2015, ".repeat(4),
+                ANSWERS)
             .fitted();
     return new SheetDocument(
         new Sheet(sheet.table(), sheet.options(), patient, team),
         new Prepared(
             Edition.ofProgram("1.0"),
             // With every price of its costs.
-            "http://localhost:7180/sheet?" + "method=induced-membrane&".repeat(12) + PageStates.PRICES,
+            "http://localhost:7180/sheet?"
+                + "method=induced-membrane&".repeat(12)
+                + PageStates.PRICES,
             LocalDate.of(2026, 1, 1),
             Optional.of(LocalDate.of(2025, 12, 1)),
             true),

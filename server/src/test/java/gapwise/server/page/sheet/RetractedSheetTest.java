@@ -38,8 +38,7 @@ class RetractedSheetTest {
         HttpResponse<String> answer =
             HttpClient.newHttpClient()
                 .send(
-                    HttpRequest.newBuilder(
-                            URI.create("http://127.0.0.1:" + server.port() + ASKED))
+                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + server.port() + ASKED))
                         .build(),
                     HttpResponse.BodyHandlers.ofString());
         assertEquals(200, answer.statusCode(), answer.body());
@@ -83,8 +82,7 @@ class RetractedSheetTest {
     assertFalse(numbers(whole).equals(numbers(marked)));
     assertFalse(sources(marked).contains("/studies/" + gone.id() + "\""), sources(marked));
     assertTrue(
-        sources(marked)
-            .contains("Retracted publications never count; 1 is left out for it here: "),
+        sources(marked).contains("Retracted publications never count; 1 is left out for it here: "),
         sources(marked));
     assertTrue(sources(marked).contains(gone.citation().label()), sources(marked));
     assertTrue(

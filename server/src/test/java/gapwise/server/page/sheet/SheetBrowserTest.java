@@ -100,8 +100,7 @@ class SheetBrowserTest {
     assertTrue(document.getDocumentCatalog().getMarkInfo().isMarked());
     assertTrue(document.getDocumentCatalog().getStructureTreeRoot().getKids().size() > 0);
     assertEquals("en", document.getDocumentCatalog().getLanguage());
-    assertEquals(
-        "Ways to treat a gap in the bone", document.getDocumentInformation().getTitle());
+    assertEquals("Ways to treat a gap in the bone", document.getDocumentInformation().getTitle());
   }
 
   /** Every number of the table, to half a unit of the last digit that is printed. */

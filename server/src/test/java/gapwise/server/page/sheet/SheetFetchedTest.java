@@ -92,7 +92,8 @@ class SheetFetchedTest {
     assertTrue(named.contains("Named before the sheet was made: Bone joined 10 of 100."), named);
     assertTrue(named.contains("separate groups and no comparison: By more than 10 of 100"), named);
     String compared = body("/compare?" + asked + "&matters-union=10");
-    String chances = named.substring(named.indexOf("By more than 10 of 100: Bone transport higher"));
+    String chances =
+        named.substring(named.indexOf("By more than 10 of 100: Bone transport higher"));
     chances = chances.substring(0, chances.indexOf(" of 100.") + 8);
     assertTrue(compared.contains(chances), chances);
   }
