@@ -254,6 +254,14 @@ class ArchitectureTest {
                       "evidence",
                       "evidence.vocabulary",
                       "figure.value")),
+              Map.entry(
+                  "decision.findings",
+                  Set.of(
+                      "decision.option",
+                      "decision.certainty",
+                      "decision.situation",
+                      "answer",
+                      "figure.value")),
               Map.entry("decision.weighing", Set.of("numeric", "problem")),
               Map.entry("decision.cost", Set.of("numeric", "problem")),
               Map.entry(
@@ -503,8 +511,10 @@ class ArchitectureTest {
                       "answer",
                       "curation",
                       "decision.certainty",
+                      "decision.choice",
                       "decision.option",
                       "decision.situation",
+                      "decision.weighing",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
@@ -512,6 +522,7 @@ class ArchitectureTest {
                       "figure.drawing",
                       "figure.span",
                       "figure.value",
+                      "problem",
                       "search",
                       "selection")),
               Map.entry(

@@ -57,6 +57,16 @@ final class AdjustedPart {
         part(say("claim.adjusted-for-infection"), List.of(LENGTH, INFECTED)));
   }
 
+  /** With allowance for as much as can be; empty where nothing can be allowed for. */
+  Optional<Part> fullest() {
+    Part both = part(say("claim.adjusted-for-infection"), List.of(LENGTH, INFECTED));
+    if (both.compared().isPresent()) {
+      return Optional.of(both);
+    }
+    return Optional.of(part(say("claim.adjusted-for-length"), List.of(LENGTH)))
+        .filter(part -> part.compared().isPresent());
+  }
+
   private Part part(String heading, List<String> moderators) {
     int needed = SERIES_PER_MODERATOR * (moderators.size() + 1);
     Predicate<SelectedRow> tells =

@@ -12,6 +12,7 @@ import gapwise.selection.QuestionJson;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -102,6 +103,26 @@ record ArmTable(List<StudyArms> studies, List<String> twice) {
           }
         });
     return new ArmTable(studies, twice);
+  }
+
+  /**
+   * Whether two methods are joined by studies that do not hold them both alone, which costs nothing
+   * to know before a network is worked out.
+   */
+  boolean joinsThroughOthers(Method one, Method other) {
+    Set<Method> reached = new HashSet<>(Set.of(one));
+    boolean grown = true;
+    while (grown && !reached.contains(other)) {
+      grown = false;
+      for (StudyArms study : studies) {
+        Set<Method> held = study.cells().keySet();
+        boolean alone = held.equals(Set.of(one, other));
+        if (!alone && held.stream().anyMatch(reached::contains)) {
+          grown |= reached.addAll(held);
+        }
+      }
+    }
+    return reached.contains(other);
   }
 
   private static Method method(SelectedRow row) {

@@ -71,6 +71,31 @@ public final class Claims {
             .of(ArmTable.of(answers.select(claim.every(selection)).byMethod())));
   }
 
+  /**
+   * Only what a network of studies says, and what adjusting says, for a page of many comparisons;
+   * the same numbers as of the claim examined whole.
+   */
+  public Through through(Claim claim) {
+    if (ClaimRules.apart(claim).isPresent()
+        || !(new ClaimRules(answers, claim).ground() instanceof ClaimRules.Ground.Shared shared)) {
+      return Through.NOTHING;
+    }
+    Selection selection = answers.select(claim.both(shared.clock()));
+    if (rows(selection, claim.a().method()).isEmpty()
+        || rows(selection, claim.b().method()).isEmpty()) {
+      return Through.NOTHING;
+    }
+    ArmTable table = ArmTable.of(answers.select(claim.every(selection)).byMethod());
+    Optional<Part> indirect =
+        table.joinsThroughOthers(claim.a().method(), claim.b().method())
+            ? Optional.of(
+                    new IndirectPart(answers.runner(), claim, Effect.of(selection.settled()))
+                        .of(table))
+                .filter(part -> part.compared().isPresent())
+            : Optional.empty();
+    return new Through(indirect, new AdjustedPart(answers.runner(), claim, selection).fullest());
+  }
+
   private Examined examined(Claim claim, Answer answer) {
     Runner runner = answers.runner();
     Selection selection = answer.selection();

@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Costs against effects, drawn. */
@@ -59,7 +60,7 @@ public final class CostFigures {
     return Optional.of(
         new Plane(
             say("choice.plane-title", Map.of("method", zero.shortLabel())),
-            List.of(terms(methods)),
+            List.of(terms(methods), stages(methods)),
             zero.shortLabel(),
             effect(methods),
             money(methods),
@@ -78,7 +79,7 @@ public final class CostFigures {
     return Optional.of(
         new Acceptability(
             say("choice.curve-title"),
-            List.of(terms(methods)),
+            List.of(terms(methods), stages(methods)),
             say("choice.for-one-more", Map.of("money", money(methods), "effect", one(methods))),
             curve.stream().map(Acceptance::lambda).toList(),
             IntStream.range(0, compared.size())
@@ -134,6 +135,17 @@ public final class CostFigures {
             "years", number(methods, Entry.HORIZON_YEARS, 1),
             "costs", number(methods, Entry.DISCOUNT_COSTS, HUNDRED),
             "effects", number(methods, Entry.DISCOUNT_EFFECTS, HUNDRED)));
+  }
+
+  /** In how many planned stages each method is done, and who says so. */
+  public static String stages(CostedMethods methods) {
+    return say(
+        "choice.stages",
+        Map.of(
+            "methods",
+            IntStream.range(0, methods.methods().size())
+                .mapToObj(m -> methods.stages().get(m).words(methods.methods().get(m)))
+                .collect(Collectors.joining(", "))));
   }
 
   private static String number(CostedMethods methods, Entry entry, double factor) {

@@ -20,6 +20,7 @@ import java.util.stream.IntStream;
  * @param asked how they were to be reckoned
  * @param columns the outcomes that their courses are made of
  * @param methods the methods, in the order of the table
+ * @param stages in how many stages each is done, in the same order
  * @param against the place of the one that the others are held against
  * @param costed costs and effects
  * @param leftOut methods that are left out, with the reasons
@@ -29,6 +30,7 @@ public record CostedMethods(
     CostAsked asked,
     List<Column> columns,
     List<Method> methods,
+    List<Stages> stages,
     int against,
     Costed costed,
     List<Named> leftOut,
@@ -43,6 +45,7 @@ public record CostedMethods(
     Objects.requireNonNull(asked, "asked");
     columns = List.copyOf(columns);
     methods = List.copyOf(methods);
+    stages = List.copyOf(stages);
     Objects.requireNonNull(costed, "costed");
     leftOut = List.copyOf(leftOut);
     filled = List.copyOf(filled);

@@ -124,11 +124,8 @@ public sealed interface CostedTable permits CostedMethods, CostedTable.NotReckon
 
   private static CostedTable reckoned(CostAsked asked, Drawable drawable) {
     List<Method> methods = drawable.methods();
-    CostModel model =
-        CostModel.of(
-            priced(asked.entries(), methods),
-            new Courses(drawable, asked.seed()).all(),
-            asked.seed());
+    Courses courses = new Courses(drawable, asked.stages(), asked.seed());
+    CostModel model = CostModel.of(priced(asked.entries(), methods), courses.all(), asked.seed());
     if (model instanceof CostModel.Incomplete incomplete) {
       return new NotReckoned(incomplete.problems(), drawable.leftOut());
     }
@@ -136,6 +133,7 @@ public sealed interface CostedTable permits CostedMethods, CostedTable.NotReckon
         asked,
         drawable.columns(),
         methods,
+        methods.stream().map(courses::stages).toList(),
         asked.against().map(methods::indexOf).orElse(0),
         (Costed) model,
         drawable.leftOut(),

@@ -9,6 +9,7 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.selection.SelectedRow;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
@@ -16,9 +17,10 @@ import java.util.stream.IntStream;
  * Draws of a table as courses of patients: months in treatment last until full weight is borne.
  *
  * @param drawable the methods with the outcomes of {@link #NEEDED}, in its order
+ * @param entered stages that somebody entered, by code of the method
  * @param seed of the draws
  */
-record Courses(Drawable drawable, long seed) {
+record Courses(Drawable drawable, Map<String, Integer> entered, long seed) {
   /** What a course is made of: months, joined, infected, amputated, reoperated. */
   static final List<Aspect> NEEDED =
       List.of(
@@ -52,9 +54,14 @@ record Courses(Drawable drawable, long seed) {
         Aspect.isAmputation(method)
             ? MethodCourse.Kind.AMPUTATION
             : MethodCourse.Kind.RECONSTRUCTION,
-        1,
+        stages(method).planned(),
         seen(method),
         CourseDraws.of(months, share(place, 1), share(place, 2), share(place, 3), share(place, 4)));
+  }
+
+  /** In how many stages a method is done, and who says so. */
+  Stages stages(Method method) {
+    return Stages.of(method, drawable.columns(), entered);
   }
 
   private double[] share(int method, int column) {

@@ -2,11 +2,14 @@ package gapwise.decision.option;
 
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.Collectors;
@@ -16,7 +19,7 @@ import java.util.stream.Collectors;
  *
  * @param among the groups
  * @param groupsByOutcome groups that report an outcome, by its code
- * @param studiesByMethod studies of a method, by its code
+ * @param studiesByMethod studies of a method that are not retracted, by its code
  */
 record Asking(
     SearchRequest among,
@@ -31,9 +34,22 @@ record Asking(
     SearchRequest among = all.withMethods(methods);
     SearchAnswer found = find(search, among.withOutcomes(Set.of()));
     return new Asking(
-        among,
-        counts(found, "outcomes", SearchAnswer.Count::arms),
-        counts(found, "methods", SearchAnswer.Count::studies));
+        among, counts(found, "outcomes", SearchAnswer.Count::arms), studies(search, among));
+  }
+
+  /** Studies by method; a retracted one counts nowhere. */
+  private static Map<String, Integer> studies(StudySearch search, SearchRequest among) {
+    Map<String, Set<String>> studies = new HashMap<>();
+    search.eachArm(
+        among.withOutcomes(Set.of()),
+        arm -> {
+          if (!arm.apart().equals(Optional.of(ReportKind.RETRACTION.label()))) {
+            studies.computeIfAbsent(arm.method(), method -> new HashSet<>()).add(arm.studyId());
+          }
+        });
+    Map<String, Integer> counts = new HashMap<>();
+    studies.forEach((method, ids) -> counts.put(method, ids.size()));
+    return counts;
   }
 
   private static SearchAnswer find(StudySearch search, SearchRequest request) {

@@ -3,6 +3,7 @@ package gapwise.decision.option;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.value.Quantity;
+import gapwise.selection.LeftOut;
 import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
 import java.util.List;
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param others other ways in which papers count it, of which some group here does
  * @param matters the difference that would matter, in the unit of the numbers; empty for none named
  * @param rows all rows of it, of every method
+ * @param retracted what would be among them, had its publication not been retracted
  */
 public record Column(
     Aspect aspect,
@@ -27,7 +29,8 @@ public record Column(
     Quantity measure,
     List<Outcome> others,
     OptionalDouble matters,
-    List<SelectedRow> rows) {
+    List<SelectedRow> rows,
+    List<LeftOut> retracted) {
   public Column {
     Objects.requireNonNull(aspect, "aspect");
     questions = List.copyOf(questions);
@@ -35,6 +38,7 @@ public record Column(
     others = List.copyOf(others);
     Objects.requireNonNull(matters, "matters");
     rows = List.copyOf(rows);
+    retracted = List.copyOf(retracted);
   }
 
   /** The way in which it is counted, the same for every method. */

@@ -2,6 +2,7 @@ package gapwise.decision.option;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.evidence.vocabulary.Method;
 import gapwise.figure.value.Estimate;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
@@ -10,6 +11,28 @@ import java.util.Map;
 /** A difference between two methods in words of its outcome. */
 public final class Differing {
   private Differing() {}
+
+  /** How probable a difference is that matters, in a sentence. */
+  public static String chances(Column column, Method first, Method second, Chances chances) {
+    return say(
+        "decision.chances",
+        Map.of(
+            "first", first.shortLabel(),
+            "second", second.shortLabel(),
+            "matters", mattering(column, chances.matters()),
+            "firstMore", Shown.of100(chances.firstMore()),
+            "secondMore", Shown.of100(chances.secondMore()),
+            "within", Shown.of100(chances.within())));
+  }
+
+  /** A difference that would matter: "10 of 100", "2 months". */
+  public static String mattering(Column column, double difference) {
+    return column.measure().kind() == Quantity.Kind.OF_100
+        ? say("certainty.of-hundred", Map.of("number", Shown.of100(difference)))
+        : say(
+            "certainty.in-unit",
+            Map.of("number", Shown.centimetres(difference), "unit", column.measure().unit()));
+  }
 
   /** "-3 to +21 of 100", "-2.1 to +0.4 months". */
   static String limits(Column column, Estimate difference) {

@@ -20,6 +20,7 @@ import gapwise.figure.value.Limits;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.selection.Question;
+import gapwise.selection.Reason;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.Selection;
 import java.util.ArrayList;
@@ -176,7 +177,11 @@ public final class Options {
             .filter(way -> !way.equals(outcome) && groups(askings, way) > 0)
             .toList(),
         named == null ? OptionalDouble.empty() : OptionalDouble.of(named),
-        rows);
+        rows,
+        selections.stream()
+            .flatMap(selection -> selection.leftOut().stream())
+            .filter(one -> one.reason() == Reason.Plain.RETRACTED)
+            .toList());
   }
 
   private Option option(

@@ -66,16 +66,20 @@ public final class WithinStudies {
 
   private Optional<PairWithin> pair(
       OptionTable table, Column column, Method first, Method second, Set<String> studies) {
-    Claim claim =
-        new Claim(
-            new Claim.Side(first, column.outcome(), Optional.empty()),
-            Direction.MORE,
-            new Claim.Side(second, column.outcome(), Optional.empty()),
-            table.asked().among(),
-            Optional.empty(),
-            Optional.empty(),
-            Question.USUAL_MINIMUM_PATIENTS);
+    Claim claim = claim(table, column, first, second);
     return claims.within(claim).map(part -> pair(table, column, claim, part, studies));
+  }
+
+  /** That the first has more than the second, among the groups of a table. */
+  static Claim claim(OptionTable table, Column column, Method first, Method second) {
+    return new Claim(
+        new Claim.Side(first, column.outcome(), Optional.empty()),
+        Direction.MORE,
+        new Claim.Side(second, column.outcome(), Optional.empty()),
+        table.asked().among(),
+        Optional.empty(),
+        Optional.empty(),
+        Question.USUAL_MINIMUM_PATIENTS);
   }
 
   private PairWithin pair(

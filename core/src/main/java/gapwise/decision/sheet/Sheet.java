@@ -65,11 +65,18 @@ public record Sheet(OptionTable table, List<Option> options, PatientPage patient
    *
    * @param table with every aspect of {@link #asking}, of at most six methods beside the other
    *     kinds of amputation
+   * @param beside what the page for the team tells beside it
    */
-  public static Sheet of(OptionTable table) {
+  public static Sheet of(OptionTable table, Beside beside) {
     List<Method> methods = methods(table.asked());
     List<Option> options =
         table.options().stream().filter(one -> methods.contains(one.method())).toList();
-    return new Sheet(table, options, PatientPages.of(table, options), TeamPages.of(table, options));
+    return new Sheet(
+        table, options, PatientPages.of(table, options), TeamPages.of(table, options, beside));
+  }
+
+  /** The sheet of an earlier state, of which the numbers alone are told. */
+  public static Sheet numbersOf(OptionTable table) {
+    return of(table, Beside.nothing());
   }
 }

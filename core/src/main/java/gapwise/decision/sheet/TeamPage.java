@@ -2,30 +2,64 @@ package gapwise.decision.sheet;
 
 import gapwise.evidence.vocabulary.Method;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The page for the team.
  *
+ * @param person what else is asked about the patient: age, smoking, diabetes
  * @param methods the columns
  * @param lines the outcomes
  * @param notAsked outcomes that nobody asked for, by name
  * @param followed how long people were followed
  * @param settled what persons settled of certainty, with reasons, who and when
  * @param sources the studies behind the numbers, in order of their labels
+ * @param retracted that retracted publications do not count, and which are left out for it
+ * @param answers what compares, matters, is weighed and reckoned beside the table
  */
 public record TeamPage(
+    List<String> person,
     List<Method> methods,
     List<Line> lines,
     List<String> notAsked,
     String followed,
     List<String> settled,
-    List<Source> sources) {
+    List<Source> sources,
+    String retracted,
+    TeamAnswers answers) {
   public TeamPage {
+    person = List.copyOf(person);
     methods = List.copyOf(methods);
     lines = List.copyOf(lines);
     notAsked = List.copyOf(notAsked);
     settled = List.copyOf(settled);
     sources = List.copyOf(sources);
+    Objects.requireNonNull(retracted, "retracted");
+    Objects.requireNonNull(answers, "answers");
+  }
+
+  /** More labels than these stand on no paper; the screen lists all. */
+  private static final int MOST_PRINTED = 40;
+
+  /** The sources that paper has room for. */
+  public List<Source> printed() {
+    return sources.subList(0, Math.min(MOST_PRINTED, sources.size()));
+  }
+
+  /** How many sources paper has no room for. */
+  public int unprinted() {
+    return sources.size() - printed().size();
+  }
+
+  /** The same with other answers. */
+  TeamPage with(TeamAnswers others) {
+    return new TeamPage(
+        person, methods, lines, notAsked, followed, settled, sources, retracted, others);
+  }
+
+  /** The same with as much beside its table as fits. */
+  public TeamPage fitted() {
+    return TeamFit.fitted(this);
   }
 
   /** A study behind the numbers, by its id and its label. */

@@ -13,6 +13,8 @@ import gapwise.decision.option.OptionTable;
 import gapwise.decision.sheet.TeamPage.TeamCell;
 import gapwise.decision.situation.Fit;
 import gapwise.decision.situation.Match;
+import gapwise.decision.situation.Situation;
+import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
 import java.time.LocalDate;
@@ -20,24 +22,42 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Makes the page for the team from a table. */
 final class TeamPages {
+  /** More labels would take the line of something else; how many there are is told anyway. */
+  private static final int MOST_RETRACTED = 4;
+
   private TeamPages() {}
 
-  static TeamPage of(OptionTable table, List<Option> options) {
-    return new TeamPage(
-        options.stream().map(Option::method).toList(),
-        table.columns().stream().map(column -> line(table, options, column)).toList(),
-        Stream.of(Aspect.values())
-            .filter(aspect -> !table.asked().aspects().contains(aspect))
-            .map(Aspect::label)
-            .toList(),
-        Followed.team(table, options),
-        settled(table, options),
-        sources(options));
+  static TeamPage of(OptionTable table, List<Option> options, Beside beside) {
+    TeamComparisons comparisons = TeamComparisons.of(table, options, beside);
+    TeamPage whole =
+        new TeamPage(
+            person(table.situation()),
+            options.stream().map(Option::method).toList(),
+            table.columns().stream().map(column -> line(table, options, column)).toList(),
+            Stream.of(Aspect.values())
+                .filter(aspect -> !table.asked().aspects().contains(aspect))
+                .map(Aspect::label)
+                .toList(),
+            Followed.team(table, options),
+            settled(table, options),
+            sources(options),
+            retracted(table),
+            new TeamAnswers(
+                comparisons.within(),
+                comparisons.mattering(),
+                beside
+                    .weighed()
+                    .map(TeamChoices::weighed)
+                    .orElse(List.of(say("sheet.weighed-off"))),
+                beside.costed().map(TeamChoices::costed).orElse(List.of(say("sheet.costed-off")))));
+    return whole.fitted();
   }
 
   private static TeamPage.Line line(OptionTable table, List<Option> options, Column column) {
@@ -55,7 +75,7 @@ final class TeamPages {
 
   private static TeamCell cell(Column column, Cell cell) {
     if (!(cell instanceof Cell.Known known)) {
-      return TeamCell.without(why(cell));
+      return TeamCell.without(cell.whyNot());
     }
     return new TeamCell(
         value(column, known),
@@ -86,19 +106,6 @@ final class TeamPages {
     return Values.of(known)
         .map(one -> Shown.estimate(column.measure(), one))
         .orElseGet(() -> say("decision.no-average"));
-  }
-
-  /** Why a cell has no number, in the words of the table. */
-  private static String why(Cell cell) {
-    if (cell instanceof Cell.NotCounted not) {
-      return say("decision.not-counted", Map.of("studies", not.studies()));
-    }
-    if (cell instanceof Cell.NoStudy) {
-      return say("decision.no-study");
-    }
-    return cell instanceof Cell.DoesNotApply
-        ? say("decision.does-not-apply")
-        : say("decision.nothing-usable");
   }
 
   private static String fit(Fit fit) {
@@ -157,6 +164,38 @@ final class TeamPages {
       }
     }
     return List.copyOf(sources.values());
+  }
+
+  /** In the words of the table's page. */
+  private static List<String> person(Situation situation) {
+    List<String> person = new ArrayList<>();
+    situation
+        .age()
+        .ifPresent(age -> person.add(say("decision.age", Map.of("age", Integer.toString(age)))));
+    if (situation.smoker().equals(Optional.of(YesOrNo.YES))) {
+      person.add(say("decision.smokes"));
+    }
+    if (situation.diabetes().equals(Optional.of(YesOrNo.YES))) {
+      person.add(say("decision.diabetes"));
+    }
+    return person;
+  }
+
+  /** Labels of publications, each once however many of its groups and outcomes are left out. */
+  private static String retracted(OptionTable table) {
+    Map<String, String> labels = new TreeMap<>();
+    table.columns().stream()
+        .flatMap(column -> column.retracted().stream())
+        .forEach(one -> labels.putIfAbsent(one.studyId(), one.label()));
+    return labels.isEmpty()
+        ? say("sheet.retracted-none")
+        : say(
+            "sheet.retracted",
+            Map.of(
+                "studies",
+                labels.values().stream().limit(MOST_RETRACTED).collect(Collectors.joining(", ")),
+                "number",
+                labels.size()));
   }
 
   private static void put(Map<String, TeamPage.Source> sources, MethodLine.Weighed one) {

@@ -38,10 +38,16 @@ class CostedTableTest {
   }
 
   private static CostAsked asked(Map<String, Amount> prices, Map<Health, Double> utilities) {
+    return asked(prices, utilities, Map.of());
+  }
+
+  private static CostAsked asked(
+      Map<String, Amount> prices, Map<Health, Double> utilities, Map<String, Integer> stages) {
     return new CostAsked(
         new CostEntries("XTS", OptionalInt.of(2024), amounts(), prices, utilities),
         OptionalDouble.of(40_000),
         Optional.empty(),
+        stages,
         Unknowns.LEAVE_OUT,
         1);
   }
@@ -131,12 +137,47 @@ class CostedTableTest {
   }
 
   @Test
+  void stagesAreThoseEnteredElseOneAndTheTableSaysWhich() {
+    CostedMethods methods = costed(Map.of("induced-membrane", 2));
+    assertEquals(
+        "Planned stages, one after another and of equal length: Bone transport 1 (no group here"
+            + " tells), Induced membrane 2 (as entered).",
+        CostFigures.stages(methods).replace('\u00a0', ' '));
+  }
+
+  /**
+   * Stages of equal length last as long together as one stage does, so that with no discount and no
+   * death what a month costs comes to the same; only when the months fall is another.
+   */
+  @Test
+  void moreStagesMoveMonthsAndNotTheirNumber() {
+    double one = months(costed(Map.of("induced-membrane", 1)));
+    double three = months(costed(Map.of("induced-membrane", 3)));
+    assertEquals(one, three, 1e-6 * one);
+    // 10 months at 500 a month, worked out by hand.
+    assertEquals(5000, three, 5);
+  }
+
+  private static double months(CostedMethods methods) {
+    return methods.costed().methods().get(1).parts().months();
+  }
+
+  private static CostedMethods costed(Map<String, Integer> stages) {
+    Tables tables = tables();
+    Map<String, Amount> prices =
+        Map.of("bone-transport", Amount.known(20_000), "induced-membrane", Amount.known(16_000));
+    return (CostedMethods)
+        CostedTable.of(tables.table(), asked(prices, Map.of(), stages), tables.posteriors());
+  }
+
+  @Test
   void everyEntryThatIsMissingIsNamedAndNothingIsReckoned() {
     CostAsked asked =
         new CostAsked(
             new CostEntries("", OptionalInt.empty(), Map.of(), Map.of(), Map.of()),
             OptionalDouble.empty(),
             Optional.empty(),
+            Map.of(),
             Unknowns.RANGE,
             1);
     List<String> where = CostedTable.missing(asked).stream().map(Problem::where).toList();

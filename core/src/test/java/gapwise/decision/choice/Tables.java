@@ -94,6 +94,7 @@ final class Tables {
         outcome.isEvent() ? Quantity.of100() : Quantity.mean("months"),
         List.of(),
         OptionalDouble.empty(),
+        List.of(),
         List.of());
   }
 

@@ -1,6 +1,7 @@
 package gapwise.server.address;
 
 import gapwise.decision.choice.CostAsked;
+import gapwise.decision.choice.Stages;
 import gapwise.decision.choice.Unknowns;
 import gapwise.decision.cost.Amount;
 import gapwise.decision.cost.CostEntries;
@@ -17,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -32,6 +34,7 @@ public final class CostAddress {
   public static final String CURRENCY = "currency";
   public static final String PRICE_YEAR = "price-year";
   public static final String TREATMENT = "treatment-";
+  public static final String STAGES = "stages-";
   public static final String UTILITY = "utility-";
   public static final String SPREAD = "sd-";
   public static final String WORTH_UP_TO = "worth-up-to";
@@ -60,7 +63,7 @@ public final class CostAddress {
                 ChoiceAddress.UNKNOWN,
                 ChoiceAddress.SEED)
             .contains(name)
-        || List.of(TREATMENT, UTILITY, SPREAD).stream().anyMatch(name::startsWith);
+        || List.of(TREATMENT, STAGES, UTILITY, SPREAD).stream().anyMatch(name::startsWith);
   }
 
   /** The address of the situation alone. */
@@ -87,12 +90,13 @@ public final class CostAddress {
       problems.add(WORTH_UP_TO, "entry-out-of-range", "money for one more year must be above 0");
     }
     Optional<Method> against = against();
+    Map<String, Integer> stages = stages();
     Unknowns unknowns = ChoiceAddress.unknowns(address, problems);
     long seed = ChoiceAddress.seed(address, problems);
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
-    return new CostAsked(entries, upTo, against, unknowns, seed);
+    return new CostAsked(entries, upTo, against, stages, unknowns, seed);
   }
 
   private String currency() {
@@ -135,6 +139,26 @@ public final class CostAddress {
           .ifPresent(amount -> treatments.put(method.code(), amount));
     }
     return treatments;
+  }
+
+  private Map<String, Integer> stages() {
+    Map<String, Integer> stages = new TreeMap<>();
+    for (Method method : Method.vocabulary().all()) {
+      String name = STAGES + method.code();
+      OptionalLong typed =
+          TypedNumber.whole(address, name, "planned stages from 1 to " + Stages.MOST, problems);
+      if (typed.isPresent()) {
+        if (typed.getAsLong() < 1 || typed.getAsLong() > Stages.MOST) {
+          problems.add(
+              name,
+              "entry-out-of-range",
+              "planned stages are 1 to " + Stages.MOST + ", found " + typed.getAsLong());
+        } else {
+          stages.put(method.code(), (int) typed.getAsLong());
+        }
+      }
+    }
+    return stages;
   }
 
   private Optional<Amount> amount(String name, String label, boolean money) {

@@ -6,8 +6,12 @@ public final class PagePaths {
   public static final String ASK = "/ask";
   public static final String COMPARE = "/compare";
   public static final String COMPARE_TABLE = "/compare/table";
+  public static final String COMPARE_THROUGH = "/compare/through";
+  public static final String COMPARE_FINDINGS_CSV = "/compare/findings.csv";
+  public static final String COMPARE_FINDINGS_WORD = "/compare/findings.docx";
   public static final String COMPARE_JUDGEMENT = "/compare/judgement";
   public static final String SHEET = "/sheet";
+  public static final String SHEET_SHOWN = "/sheet/shown";
   public static final String SHEET_PDF = "/sheet.pdf";
   public static final String SHEET_WORD = "/sheet.docx";
   public static final String COMPARE_WEIGHING = "/compare/weighing";

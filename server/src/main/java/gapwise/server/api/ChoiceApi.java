@@ -9,6 +9,8 @@ import gapwise.decision.choice.WeighedMethods;
 import gapwise.decision.choice.WeighedTable;
 import gapwise.decision.choice.WeighingAsked;
 import gapwise.decision.choice.WeighingFigure;
+import gapwise.decision.option.Aspect;
+import gapwise.decision.option.OptionQuestion;
 import gapwise.figure.Figure;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
@@ -17,6 +19,7 @@ import gapwise.server.address.CostAddress;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.WeighingAddress;
 import gapwise.server.download.FigureDownloads;
+import gapwise.server.home.Pieces;
 import gapwise.server.home.RememberedAverages;
 import gapwise.server.home.RememberedOptions;
 import gapwise.server.route.Routes;
@@ -44,15 +47,17 @@ final class ChoiceApi {
   private Figure ranks(Context context) {
     Address address = new Address(context.queryParamMap());
     WeighingAsked asked = WeighingAddress.read(address);
-    WeighedTable weighed =
-        WeighedTable.of(
-            options.table(OptionAddress.question(WeighingAddress.situation(address))),
-            asked,
-            averages);
+    OptionQuestion question = OptionAddress.question(WeighingAddress.situation(address));
+    workOut(question, asked.aspects());
+    WeighedTable weighed = WeighedTable.of(options.table(question), asked, averages);
     if (weighed instanceof WeighedTable.NotWeighed not) {
       throw new WrongInputException(not.problems());
     }
     return WeighingFigure.of((WeighedMethods) weighed, edition).orElseThrow(ChoiceApi::tooMany);
+  }
+
+  private void workOut(OptionQuestion question, List<Aspect> aspects) {
+    Pieces.ofTable(options, question).withAverages(averages, question, aspects).all();
   }
 
   private Figure plane(Context context) {
@@ -70,9 +75,9 @@ final class ChoiceApi {
     if (!missing.isEmpty()) {
       throw new WrongInputException(missing);
     }
-    CostedTable costed =
-        CostedTable.of(
-            options.table(OptionAddress.question(CostAddress.situation(address))), asked, averages);
+    OptionQuestion question = OptionAddress.question(CostAddress.situation(address));
+    workOut(question, CostedTable.needed());
+    CostedTable costed = CostedTable.of(options.table(question), asked, averages);
     if (costed instanceof CostedTable.NotReckoned not) {
       throw new WrongInputException(not.problems());
     }

@@ -3,6 +3,7 @@ package gapwise.server.api;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
+import gapwise.server.home.Pieces;
 import gapwise.server.home.RememberedOptions;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
@@ -21,6 +22,7 @@ final class OptionsApi {
 
   private void answer(Context context) {
     OptionQuestion question = OptionAddress.question(new Address(context.queryParamMap()));
+    Pieces.ofCompared(options, question).all();
     Json.answer(context, OptionsJson.of(options.table(question), options.compared(question)));
   }
 }

@@ -43,6 +43,11 @@ public final class RememberedAverages implements Posteriors {
     return averages.of(new Asked(table.asked(), column.aspect()));
   }
 
+  /** Works out those of one outcome of a table, and remembers them. */
+  void workOut(OptionQuestion question, Aspect aspect) {
+    averages.of(new Asked(question, aspect));
+  }
+
   /** Whether those of some outcomes are there already. */
   public boolean has(OptionQuestion question, Collection<Aspect> aspects) {
     return aspects.stream().allMatch(aspect -> averages.has(new Asked(question, aspect)));

@@ -4,13 +4,16 @@ import gapwise.answer.Answers;
 import gapwise.curation.StudiesAt;
 import gapwise.decision.certainty.Judgement;
 import gapwise.decision.certainty.Settled;
+import gapwise.decision.option.Aspect;
 import gapwise.decision.option.JudgedNumber;
 import gapwise.decision.option.OfSeparateGroups;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.decision.option.OptionTable;
 import gapwise.decision.option.Options;
 import gapwise.decision.option.PairApart;
+import gapwise.decision.option.PairThrough;
 import gapwise.decision.option.PairWithin;
+import gapwise.decision.option.ThroughOthers;
 import gapwise.decision.option.WithinStudies;
 import gapwise.search.StudySearch;
 import java.util.List;
@@ -24,8 +27,13 @@ public final class RememberedOptions {
   /** A table holds the rows of all its outcomes. */
   private static final int MOST = 16;
 
+  private static final int MOST_OUTCOMES = 64;
+
   private final Remembered<OptionQuestion, OptionTable> tables;
   private final Remembered<OptionQuestion, Compared> compared;
+  private final Remembered<OfAspect, List<PairThrough>> through;
+
+  private record OfAspect(OptionQuestion question, Aspect aspect) {}
 
   /**
    * The options of a table against each other.
@@ -51,6 +59,28 @@ public final class RememberedOptions {
               OptionTable table = tables.of(question);
               return new Compared(within.of(table), OfSeparateGroups.of(answers, table));
             });
+    ThroughOthers others = new ThroughOthers(answers);
+    this.through =
+        new Remembered<>(
+            MOST_OUTCOMES,
+            asked -> {
+              OptionTable table = tables.of(asked.question());
+              return table.columns().stream()
+                  .filter(column -> column.aspect() == asked.aspect())
+                  .findFirst()
+                  .map(column -> others.of(table, column))
+                  .orElse(List.of());
+            });
+  }
+
+  /** Whether networks and adjusting are worked out for an outcome. */
+  boolean hasThrough(OptionQuestion question, Aspect aspect) {
+    return through.has(new OfAspect(question, aspect));
+  }
+
+  /** What networks of studies and adjusting say of the pairs of an outcome. */
+  public List<PairThrough> through(OptionQuestion question, Aspect aspect) {
+    return through.of(new OfAspect(question, aspect));
   }
 
   private static Optional<Settled> settled(StudiesAt studies, JudgedNumber number) {

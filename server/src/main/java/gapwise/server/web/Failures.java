@@ -102,7 +102,7 @@ final class Failures {
   }
 
   private void unexpected(Exception failure, Context context) {
-    Optional<WorkStoppedException> stopped = stoppedWork(failure);
+    Optional<WorkStoppedException> stopped = WorkStoppedException.causing(failure);
     if (stopped.isPresent()) {
       stopped(stopped.get(), context);
     } else if (FullDisk.causes(failure)) {
@@ -111,16 +111,6 @@ final class Failures {
       LOG.error("{} {} failed", context.method(), context.path(), failure);
       answer(context, HttpStatus.INTERNAL_SERVER_ERROR, OUR_FAULT, List.of());
     }
-  }
-
-  /** Work that is spread over threads brings its end wrapped in theirs. */
-  private static Optional<WorkStoppedException> stoppedWork(Throwable failure) {
-    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-      if (cause instanceof WorkStoppedException stopped) {
-        return Optional.of(stopped);
-      }
-    }
-    return Optional.empty();
   }
 
   private void answer(Context context, HttpStatus status, String detail, List<Problem> problems) {

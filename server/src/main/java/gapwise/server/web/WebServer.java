@@ -28,6 +28,7 @@ import gapwise.server.page.map.EvidencePage;
 import gapwise.server.page.map.MapPage;
 import gapwise.server.page.option.ComparePage;
 import gapwise.server.page.option.CostPage;
+import gapwise.server.page.option.FindingsFiles;
 import gapwise.server.page.option.JudgementPage;
 import gapwise.server.page.option.WeighingPage;
 import gapwise.server.page.overlap.OverlapsPage;
@@ -153,6 +154,7 @@ public final class WebServer implements AutoCloseable {
       new SuggestPart(templates, search).addTo(routes);
       new TypedQuestion().addTo(routes);
       new ComparePage(templates, sites, evidence.options()).addTo(routes);
+      new FindingsFiles(evidence, edition, Clock.systemUTC()).addTo(routes);
       new WeighingPage(templates, sites, evidence.options(), evidence.averages(), edition)
           .addTo(routes);
       new CostPage(templates, sites, evidence.options(), evidence.averages(), edition)

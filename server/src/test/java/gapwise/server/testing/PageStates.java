@@ -37,9 +37,15 @@ public final class PageStates {
     all.put("sheet: methods to choose", "/sheet?from=6&to=6&infected=yes");
     all.put(
         "sheet: six methods",
-        "/sheet?from=6&to=6&bone=tibia&infected=yes&wish=walking-soon&method=bone-transport"
+        "/sheet?whole=yes&from=6&to=6&bone=tibia&infected=yes&wish=walking-soon&method=bone-transport"
             + "&method=induced-membrane&method=acute-shortening-lengthening&method=autograft"
             + "&method=printed-scaffold");
+    all.put(
+        "sheet: weighed and reckoned",
+        "/sheet"
+            + TWO
+            + "&whole=yes&matters-union=10&with=weighing&weigh=union&weigh=infection&with=cost"
+            + PRICES);
     all.put("first page", "/");
     all.put("compare: nothing asked", "/compare");
     all.put(
@@ -47,6 +53,10 @@ public final class PageStates {
         "/compare?from=6&to=6&infected=yes&segment=43&method=bone-transport&method=induced-membrane"
             + "&age=45&smoker=yes&matters-union=10&whole=yes");
     all.put("compare: all methods", "/compare?from=4&to=8&whole=yes");
+    all.put(
+        "compare: through other studies",
+        "/compare?method=bone-transport&method=induced-membrane&method=printed-scaffold"
+            + "&method=vascularised-bone-flap&whole=yes&through=yes");
     all.put("compare: a length nobody reported", "/compare?from=40&to=40&whole=yes");
     all.put("compare: not understood", "/compare?age=old");
     all.put(

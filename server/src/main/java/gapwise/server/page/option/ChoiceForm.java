@@ -4,6 +4,7 @@ import gapwise.decision.choice.Unknowns;
 import gapwise.server.address.Address;
 import gapwise.server.address.ChoiceAddress;
 import gapwise.server.address.PagePaths;
+import gapwise.server.address.SheetAddress;
 import java.util.Arrays;
 import java.util.List;
 
@@ -45,6 +46,17 @@ public record ChoiceForm(
             .toList(),
         address.first(ChoiceAddress.SEED),
         address);
+  }
+
+  /**
+   * Address of the sheet with what is shown here.
+   *
+   * @param what of the table taken further, as {@link SheetAddress#WITH} has it
+   */
+  public String sheet(String what) {
+    return here.and(SheetAddress.WITH, what)
+        .without(List.of(ChoiceAddress.ASKED))
+        .at(PagePaths.SHEET);
   }
 
   /** What the address has under a name. */

@@ -5,10 +5,12 @@ import gapwise.decision.option.OptionTable;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
+import gapwise.server.home.Pieces;
 import gapwise.server.home.RememberedOptions;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
@@ -35,11 +37,20 @@ public final class ComparePage {
   public void addTo(Routes routes) {
     routes.get(PagePaths.COMPARE, this::show);
     routes.get(PagePaths.COMPARE_TABLE, this::table);
+    routes.get(PagePaths.COMPARE_THROUGH, this::through);
   }
 
   private void table(Context context) {
     Address address = new Address(context.queryParamMap());
     templates.show(context, "option/CompareTable", asked(address, OptionAddress.question(address)));
+  }
+
+  private void through(Context context) {
+    Address address = new Address(context.queryParamMap()).without(List.of(WHOLE));
+    templates.show(
+        context,
+        "option/CompareThrough",
+        ThroughView.of(options, OptionAddress.question(address), address, Fetching.Way.PART));
   }
 
   private void show(Context context) {
@@ -66,6 +77,7 @@ public final class ComparePage {
   }
 
   private CompareView.Asked asked(Address address, OptionQuestion question) {
+    Pieces.ofCompared(options, question).all();
     OptionTable table = options.table(question);
     String title = SituationWords.title(table.situation());
     return new CompareView.Asked(
@@ -75,6 +87,12 @@ public final class ComparePage {
         Labels.of(address.without(List.of(WHOLE))),
         TableView.of(table, address.without(List.of(WHOLE))),
         FitView.of(table),
-        Differences.of(table, options.compared(question)));
+        Differences.of(table, options.compared(question)),
+        ThroughView.of(
+            options,
+            question,
+            address.without(List.of(WHOLE)),
+            address.has(ThroughView.THROUGH, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE),
+        FindingsFiles.ways(address.without(List.of(WHOLE))));
   }
 }

@@ -2,6 +2,7 @@ package gapwise.server.page.option;
 
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.TakeFigure;
 import java.util.List;
 
 /** What the page of options shows. */
@@ -33,6 +34,8 @@ public sealed interface CompareView {
    * @param table methods by outcomes
    * @param fits how the groups of each method match the situation
    * @param differences what stands against reading it as a comparison, and what compares
+   * @param through what networks of studies and adjusting say, which comes after the table
+   * @param files the table as a summary of findings
    */
   record Asked(
       Site site,
@@ -41,6 +44,8 @@ public sealed interface CompareView {
       List<FilterForm.On> labels,
       TableView table,
       FitView fits,
-      Differences differences)
+      Differences differences,
+      ThroughView through,
+      List<TakeFigure.Link> files)
       implements CompareView {}
 }

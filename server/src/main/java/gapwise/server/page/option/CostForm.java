@@ -18,6 +18,7 @@ import java.util.Set;
  * @param frame currency and price year, horizon and rates
  * @param prices amounts of money that all methods share, and times
  * @param treatments cost of the planned operations of each method
+ * @param stages planned stages of each method, where they are other than the records have them
  * @param utilities worth of a year in each state, all of them or none
  * @param against methods that the others can be held against
  */
@@ -26,6 +27,7 @@ public record CostForm(
     List<Field> frame,
     List<Field> prices,
     List<Field> treatments,
+    List<Field> stages,
     List<Field> utilities,
     List<SituationForm.Choice> against) {
   private static final List<Entry> OF_FRAME =
@@ -69,6 +71,9 @@ public record CostForm(
         methods.stream()
             .map(
                 method -> money(common, CostAddress.TREATMENT + method.code(), method.shortLabel()))
+            .toList(),
+        methods.stream()
+            .map(method -> known(common, CostAddress.STAGES + method.code(), method.shortLabel()))
             .toList(),
         Arrays.stream(Health.values())
             .map(health -> known(common, CostAddress.UTILITY + health.code(), health.label()))

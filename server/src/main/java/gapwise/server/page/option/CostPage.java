@@ -17,12 +17,14 @@ import gapwise.server.address.ChoiceAddress;
 import gapwise.server.address.CostAddress;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
+import gapwise.server.home.Pieces;
 import gapwise.server.home.RememberedAverages;
 import gapwise.server.home.RememberedOptions;
 import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
@@ -67,17 +69,13 @@ public final class CostPage {
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    Fetching.Way way = address.has(Fetching.WHOLE, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE;
-    templates.show(context, "option/CostPage", view(plain(address), way));
+    templates.show(
+        context, "option/CostPage", view(Fetching.plain(address), Fetching.Way.of(address)));
   }
 
   private void part(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(context, "option/CostShown", view(plain(address), Fetching.Way.PART));
-  }
-
-  private static Address plain(Address address) {
-    return address.without(List.of(Fetching.WHOLE));
+    templates.show(context, "option/CostShown", view(Fetching.plain(address), Fetching.Way.PART));
   }
 
   private CostView view(Address address, Fetching.Way way) {
@@ -99,29 +97,17 @@ public final class CostPage {
     if (!missing.isEmpty()) {
       return new CostView.Refused(site, form, missing, List.of());
     }
-    if (way != Fetching.Way.WHOLE && !averages.has(question, CostedTable.needed())) {
-      boolean found = options.hasTable(question);
-      if (way == Fetching.Way.PART && !found) {
-        options.table(question);
-      }
-      if (way == Fetching.Way.PAGE || !found) {
-        return working(site, form, address);
-      }
+    Pieces pieces =
+        Pieces.ofTable(options, question).withAverages(averages, question, CostedTable.needed());
+    if (!way.shows(pieces)) {
+      return new CostView.Working(
+          site, form, Fetching.of(address, PagePaths.COMPARE_COST_RESULT, PagePaths.COMPARE_COST));
     }
     CostedTable costed = CostedTable.of(options.table(question), asked, averages);
     return costed instanceof CostedMethods methods
         ? new CostView.Reckoned(site, form, CostWords.shown(methods, drawn(methods, address)))
         : new CostView.Refused(
             site, form, ((CostedTable.NotReckoned) costed).problems(), costed.leftOut());
-  }
-
-  private static CostView working(Site site, CostForm form, Address address) {
-    return new CostView.Working(
-        site,
-        form,
-        new Fetching(
-            address.at(PagePaths.COMPARE_COST_RESULT),
-            address.with(Fetching.WHOLE, "yes").at(PagePaths.COMPARE_COST)));
   }
 
   private Optional<CostView.Drawn> drawn(CostedMethods methods, Address address) {

@@ -4,6 +4,7 @@ import gapwise.decision.choice.Named;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.problem.Problem;
 import gapwise.server.page.Site;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import java.util.List;

@@ -30,6 +30,7 @@ final class CostWords {
     return new CostView.Shown(
         List.of(
             CostFigures.terms(methods),
+            CostFigures.stages(methods),
             say(
                 "page.cost-courses",
                 Map.of("draws", CostedTable.DRAWS, "seed", Long.toString(methods.asked().seed())))),

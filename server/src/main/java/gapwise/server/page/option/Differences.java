@@ -5,15 +5,12 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.answer.ComparisonAlert;
 import gapwise.decision.certainty.CertaintyWords;
 import gapwise.decision.certainty.Rating;
-import gapwise.decision.option.Chances;
 import gapwise.decision.option.Column;
 import gapwise.decision.option.Differing;
 import gapwise.decision.option.OptionTable;
 import gapwise.decision.option.PairApart;
 import gapwise.decision.option.PairWithin;
 import gapwise.evidence.vocabulary.Method;
-import gapwise.figure.value.Quantity;
-import gapwise.figure.value.Shown;
 import gapwise.selection.SelectedRow;
 import gapwise.server.home.RememberedOptions.Compared;
 import java.util.LinkedHashMap;
@@ -85,7 +82,7 @@ public record Differences(
         pair.rating().map(rating -> rating.level().label()).orElse(""),
         pair.rating().map(Rating::letters).orElse(""),
         pair.chances()
-            .map(chances -> chances(column, pair.first(), pair.second(), chances))
+            .map(chances -> Differing.chances(column, pair.first(), pair.second(), chances))
             .orElse(""),
         SeriesBehind.claim(table.asked(), column, pair.first(), pair.second()));
   }
@@ -113,29 +110,6 @@ public record Differences(
         pair.column().aspect().label(),
         pair.first(),
         pair.second(),
-        chances(pair.column(), pair.first(), pair.second(), pair.chances()));
-  }
-
-  private static String chances(Column column, Method first, Method second, Chances chances) {
-    boolean share = column.measure().kind() == Quantity.Kind.OF_100;
-    String matters =
-        share
-            ? say("certainty.of-hundred", Map.of("number", Shown.of100(chances.matters())))
-            : say(
-                "certainty.in-unit",
-                Map.of(
-                    "number",
-                    Shown.centimetres(chances.matters()),
-                    "unit",
-                    column.measure().unit()));
-    return say(
-        "decision.chances",
-        Map.of(
-            "first", first.shortLabel(),
-            "second", second.shortLabel(),
-            "matters", matters,
-            "firstMore", Shown.of100(chances.firstMore()),
-            "secondMore", Shown.of100(chances.secondMore()),
-            "within", Shown.of100(chances.within())));
+        Differing.chances(pair.column(), pair.first(), pair.second(), pair.chances()));
   }
 }

@@ -197,21 +197,9 @@ public record TableView(
   }
 
   private static Shows shows(Option option, Column column, Cell cell) {
-    String head = column.aspect().label();
-    if (cell instanceof Cell.Known known) {
-      return known(option, column, known);
-    }
-    String why;
-    if (cell instanceof Cell.NotCounted not) {
-      why = say("decision.not-counted", Map.of("studies", not.studies()));
-    } else if (cell instanceof Cell.NoStudy) {
-      why = say("decision.no-study");
-    } else if (cell instanceof Cell.NothingUsable) {
-      why = say("decision.nothing-usable");
-    } else {
-      why = say("decision.does-not-apply");
-    }
-    return new Shows(head, why, false, "", "", "", Optional.empty());
+    return cell instanceof Cell.Known known
+        ? known(option, column, known)
+        : new Shows(column.aspect().label(), cell.whyNot(), false, "", "", "", Optional.empty());
   }
 
   private static Shows known(Option option, Column column, Cell.Known known) {

@@ -15,12 +15,14 @@ import gapwise.server.address.ChoiceAddress;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.WeighingAddress;
+import gapwise.server.home.Pieces;
 import gapwise.server.home.RememberedAverages;
 import gapwise.server.home.RememberedOptions;
 import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
@@ -63,17 +65,14 @@ public final class WeighingPage {
 
   private void show(Context context) {
     Address address = new Address(context.queryParamMap());
-    Fetching.Way way = address.has(Fetching.WHOLE, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE;
-    templates.show(context, "option/WeighingPage", view(plain(address), way));
+    templates.show(
+        context, "option/WeighingPage", view(Fetching.plain(address), Fetching.Way.of(address)));
   }
 
   private void part(Context context) {
     Address address = new Address(context.queryParamMap());
-    templates.show(context, "option/WeighingShown", view(plain(address), Fetching.Way.PART));
-  }
-
-  private static Address plain(Address address) {
-    return address.without(List.of(Fetching.WHOLE));
+    templates.show(
+        context, "option/WeighingShown", view(Fetching.plain(address), Fetching.Way.PART));
   }
 
   private WeighingView view(Address address, Fetching.Way way) {
@@ -92,29 +91,19 @@ public final class WeighingPage {
     } catch (WrongInputException wrong) {
       return new WeighingView.Refused(site, form, wrong.problems(), List.of());
     }
-    if (way != Fetching.Way.WHOLE && !averages.has(question, asked.aspects())) {
-      boolean found = options.hasTable(question);
-      if (way == Fetching.Way.PART && !found) {
-        options.table(question);
-      }
-      if (way == Fetching.Way.PAGE || !found) {
-        return working(site, form, address);
-      }
+    Pieces pieces =
+        Pieces.ofTable(options, question).withAverages(averages, question, asked.aspects());
+    if (!way.shows(pieces)) {
+      return new WeighingView.Working(
+          site,
+          form,
+          Fetching.of(address, PagePaths.COMPARE_WEIGHING_RESULT, PagePaths.COMPARE_WEIGHING));
     }
     WeighedTable weighed = WeighedTable.of(options.table(question), asked, averages);
     return weighed instanceof WeighedMethods methods
         ? shown(site, form, methods)
         : new WeighingView.Refused(
             site, form, ((WeighedTable.NotWeighed) weighed).problems(), weighed.leftOut());
-  }
-
-  private static WeighingView working(Site site, WeighingForm form, Address address) {
-    return new WeighingView.Working(
-        site,
-        form,
-        new Fetching(
-            address.at(PagePaths.COMPARE_WEIGHING_RESULT),
-            address.with(Fetching.WHOLE, "yes").at(PagePaths.COMPARE_WEIGHING)));
   }
 
   private WeighingView shown(Site site, WeighingForm form, WeighedMethods methods) {

@@ -2,6 +2,7 @@ package gapwise.server.page.sheet;
 
 import gapwise.evidence.vocabulary.Method;
 import gapwise.server.page.Site;
+import gapwise.server.page.part.Fetching;
 import gapwise.server.report.SheetDocument;
 import java.util.List;
 
@@ -18,23 +19,24 @@ public sealed interface SheetView {
    * @param kept what else the address has, which goes along
    * @param here the table of all methods
    */
-  record Choose(Site site, List<Choice> choices, int most, List<Kept> kept, String here)
+  record Choose(Site site, List<Choice> choices, int most, List<SheetWays.Kept> kept, String here)
       implements SheetView {}
 
   /** One method to choose. */
   record Choice(Method method, boolean chosen) {}
 
-  /** A value of the address. */
-  record Kept(String name, String value) {}
+  /**
+   * The sheet is not worked out yet.
+   *
+   * @param fetching where it is fetched
+   */
+  record Working(Site site, Fetching fetching) implements SheetView {}
 
   /**
    * The sheet.
    *
    * @param document what it shows
-   * @param ways where it is taken along, and where other methods are chosen
+   * @param ways where it is taken along, and how it is changed
    */
-  record Shown(Site site, SheetDocument document, Ways ways) implements SheetView {}
-
-  /** Addresses of the same sheet in other forms. */
-  record Ways(String pdf, String letter, String word, String table) {}
+  record Shown(Site site, SheetDocument document, SheetWays ways) implements SheetView {}
 }

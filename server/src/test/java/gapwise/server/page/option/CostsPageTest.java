@@ -83,6 +83,24 @@ class CostsPageTest {
     assertTrue(curve.contains("Primary amputation"), curve);
   }
 
+  @Test
+  void stagesAreThoseThatMostGroupsPlannedUntilSomebodyEntersOthers() throws Exception {
+    String page = page(ASKED + "&whole=yes");
+    assertTrue(
+        page.matches("(?s).*Induced membrane 2 \\(as [0-9]+ of [0-9]+ groups? planned\\).*"), page);
+    assertTrue(page.contains("id=\"stages-induced-membrane\""), page);
+    String other = page(ASKED + "&whole=yes&stages-induced-membrane=3");
+    assertTrue(other.contains("Induced membrane 3 (as entered)"), other);
+    assertFalse(
+        running
+            .get("/api/v1/cost-plane.csv" + ASKED)
+            .body()
+            .equals(
+                running
+                    .get("/api/v1/cost-plane.csv" + ASKED + "&stages-induced-membrane=3")
+                    .body()));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "price-year=24, not-a-year",
@@ -94,6 +112,8 @@ class CostsPageTest {
     "worth-up-to=0, entry-out-of-range",
     "against=none-such, unknown-code",
     "against=allograft, method-left-out",
+    "stages-induced-membrane=9, entry-out-of-range",
+    "stages-induced-membrane=two, not-a-whole-number",
     "currency=a-very-long-currency, too-long"
   })
   void whatCannotBeReckonedIsNamedOnThePageAndByTheApi(String wrong, String code) throws Exception {

@@ -4,10 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gapwise.answer.Edition;
 import gapwise.decision.certainty.Level;
+import gapwise.decision.sheet.Beside;
+import gapwise.decision.sheet.Listed;
 import gapwise.decision.sheet.PatientPage;
 import gapwise.decision.sheet.PatientRow;
 import gapwise.decision.sheet.ShareCell;
 import gapwise.decision.sheet.Sheet;
+import gapwise.decision.sheet.TeamAnswers;
 import gapwise.decision.sheet.TeamPage;
 import gapwise.figure.array.HundredArray;
 import gapwise.figure.array.StageStrip;
@@ -22,6 +25,7 @@ import gapwise.server.report.Prepared;
 import gapwise.server.report.SheetDocument;
 import gapwise.server.report.SheetPdf;
 import gapwise.server.testing.Invented;
+import gapwise.server.testing.PageStates;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -31,6 +35,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
@@ -55,6 +60,44 @@ class FullSheetTest {
           "fit 24/26/25/25",
           "very low BBPPFFU *");
 
+  /** As many of each, and as long, as the page for the team tells at most. */
+  private static final TeamAnswers ANSWERS =
+      new TeamAnswers(
+          new Listed(
+              List.of(),
+              Collections.nCopies(
+                  8,
+                  "Another, unplanned operation, Shortening, lengthening less Induced membrane:"
+                      + " +12.5 of 100 (-12.5 to +22.5), 12 studies, very low BBPPFFU."),
+              102,
+              List.of("12 further comparisons cannot be told in numbers.")),
+          new Listed(
+              List.of(
+                  "Named before the sheet was made: Bone joined 10 of 100, Infection afterwards 5"
+                      + " of 100, Time to full weight 2 months."),
+              Collections.nCopies(
+                  8,
+                  "Another, unplanned operation, separate groups and no comparison: By more than 10"
+                      + " of 100: Shortening, lengthening higher in 32 of 100, Induced membrane"
+                      + " higher in 23 of 100, neither in 45 of 100."),
+              56,
+              List.of()),
+          List.of(
+              "Wishes: in order of importance Later amputation, Infection afterwards; Infection"
+                  + " afterwards at least a fifth of the decision.",
+              "First, of 100 ways of weighing drawn from those that fit (to within 1): "
+                  + "Induced membrane 23, ".repeat(6)
+                  + "Separate groups, no comparison, and none is recommended.",
+              "Left out for want of numbers or a price: Primary amputation."),
+          List.of(
+              "Horizon 20 years; costs discounted by 3 % a year, effects by 3 %.",
+              "In XTS of 2024 for one patient, with prices that the reader entered, mean cost and"
+                  + " years healed with the limits of 95 of 100 draws: "
+                  + "Induced membrane 123,456 (101,234 to 143,210) and 12.3 (10.2 to 14.5), "
+                      .repeat(6)
+                  + "Separate groups, no comparison.",
+              "Left out for want of numbers or a price: Primary amputation."));
+
   @TempDir private Path folder;
 
   private static PatientRow full(PatientRow row) {
@@ -69,7 +112,19 @@ class FullSheetTest {
         "both");
   }
 
-  private static SheetDocument full(Sheet sheet) {
+  /** A table of which one cell of so many has a number, and the others say why they have none. */
+  private static TeamPage.TeamCell cell(int place, int each) {
+    return place % each == 0
+        ? CELL
+        : new TeamPage.TeamCell("3 studies, none counted this", false, "", "", "", "");
+  }
+
+  private static TeamPage.Line line(TeamPage.Line line, TeamPage.TeamCell cell) {
+    return new TeamPage.Line(
+        line.aspect(), line.outcome(), Collections.nCopies(line.cells().size(), cell));
+  }
+
+  private static SheetDocument full(Sheet sheet, int each) {
     PatientPage page = sheet.patient();
     PatientPage patient =
         new PatientPage(
@@ -87,25 +142,29 @@ class FullSheetTest {
             page.caution());
     TeamPage team =
         new TeamPage(
-            sheet.team().methods(),
-            sheet.team().lines().stream()
-                .map(
-                    line ->
-                        new TeamPage.Line(
-                            line.aspect(),
-                            line.outcome(),
-                            Collections.nCopies(line.cells().size(), CELL)))
-                .toList(),
-            List.of(),
-            sheet.team().followed(),
-            List.of("Bone transport, Bone joined: settled by A. Reader on 2026-01-01. Why."),
-            Collections.nCopies(40, new TeamPage.Source("invented-1", "Oarsworthe 2015")));
+                List.of("45 years old", "smokes", "has diabetes"),
+                sheet.team().methods(),
+                IntStream.range(0, sheet.team().lines().size())
+                    .mapToObj(place -> line(sheet.team().lines().get(place), cell(place, each)))
+                    .toList(),
+                List.of(),
+                sheet.team().followed(),
+                List.of("Bone transport, Bone joined: settled by A. Reader on 2026-01-01. Why."),
+                Collections.nCopies(400, new TeamPage.Source("invented-1", "Oarsworthe 2015")),
+                "Retracted publications never count; 9 are left out for it here: "
+                    + "Oarsworthe 2015, ".repeat(4),
+                ANSWERS)
+            .fitted();
     return new SheetDocument(
         new Sheet(sheet.table(), sheet.options(), patient, team),
         new Prepared(
             Edition.ofProgram("1.0"),
-            "http://localhost:7180/sheet?" + "method=induced-membrane&".repeat(12),
+            // With every price of its costs.
+            "http://localhost:7180/sheet?"
+                + "method=induced-membrane&".repeat(12)
+                + PageStates.PRICES,
             LocalDate.of(2026, 1, 1),
+            Optional.of(LocalDate.of(2025, 12, 1)),
             true),
         OptionalLong.empty(),
         Optional.empty());
@@ -130,7 +189,9 @@ class FullSheetTest {
                         "printed-scaffold")
                     .subList(0, named)));
     try (Hold hold = home.hold()) {
-      return Sheet.of(hold.evidence().options().table(Sheet.asking(OptionAddress.question(asked))));
+      return Sheet.of(
+          hold.evidence().options().table(Sheet.asking(OptionAddress.question(asked))),
+          new Beside(List.of(), List.of(), Optional.empty(), Optional.empty()));
     }
   }
 
@@ -140,7 +201,11 @@ class FullSheetTest {
       home.base().saveAll(Invented.studies().iterator(), "reviewer", "for a test", List.of());
       // Amputation comes to those that are named.
       for (int named = 1; named <= 5; named++) {
-        standsOnTwoPages(full(sheet(home, named)), named);
+        Sheet sheet = sheet(home, named);
+        // The emptier the table, the more is told beside it.
+        for (int each : new int[] {1, 2, 4}) {
+          standsOnTwoPages(full(sheet, each), named);
+        }
       }
     }
   }

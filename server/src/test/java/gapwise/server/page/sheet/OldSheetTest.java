@@ -23,7 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** A printed sheet whose address is opened after the evidence has changed. */
 class OldSheetTest {
   private static final String ASKED =
-      "/sheet?method=bone-transport&method=induced-membrane&aspect=union&made=";
+      "/sheet?whole=yes&method=bone-transport&method=induced-membrane&aspect=union&made=";
 
   @TempDir private Path folder;
 

@@ -43,7 +43,7 @@ class SheetPageTest {
           Pattern.CASE_INSENSITIVE);
 
   private static String page(String query) throws IOException, InterruptedException {
-    HttpResponse<String> answer = SERVER.get("/sheet?" + query);
+    HttpResponse<String> answer = SERVER.get("/sheet?whole=yes&" + query);
     assertEquals(200, answer.statusCode(), answer.body());
     return answer.body();
   }

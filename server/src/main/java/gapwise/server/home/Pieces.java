@@ -1,0 +1,108 @@
+package gapwise.server.home;
+
+import gapwise.budget.WorkStoppedException;
+import gapwise.decision.option.Aspect;
+import gapwise.decision.option.OptionQuestion;
+import gapwise.server.admission.BusyException;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/**
+ * What an answer stands on, in pieces of which each is remembered once it is worked out. A page
+ * fetches them one a request, so that none meets the limit of a request; a file takes as many as
+ * its request may compute, and who asks again goes on from there. No request gets more time for it,
+ * since it would hold the seat of others.
+ */
+public final class Pieces {
+  /** What was begun is at once there to go on with. */
+  private static final int SECONDS = 1;
+
+  private static final String KEPT =
+      "This takes longer than one request may compute. What was worked out so far is kept: ask"
+          + " again, and it goes on from there.";
+
+  private final List<Piece> pieces = new ArrayList<>();
+
+  private record Piece(BooleanSupplier there, Runnable work) {}
+
+  /** A table. */
+  public static Pieces ofTable(RememberedOptions options, OptionQuestion question) {
+    return new Pieces().and(() -> options.hasTable(question), () -> options.table(question));
+  }
+
+  /** A table with its options against each other. */
+  public static Pieces ofCompared(RememberedOptions options, OptionQuestion question) {
+    return ofTable(options, question)
+        .and(() -> options.has(question), () -> options.compared(question));
+  }
+
+  /** A table with what networks of studies and adjusting say of each of its outcomes. */
+  public static Pieces ofThrough(RememberedOptions options, OptionQuestion question) {
+    Pieces pieces = ofTable(options, question);
+    for (Aspect aspect : question.aspects()) {
+      pieces.and(
+          () -> options.hasThrough(question, aspect), () -> options.through(question, aspect));
+    }
+    return pieces;
+  }
+
+  /** The same and the posteriors of some outcomes of the table. */
+  public Pieces withAverages(
+      RememberedAverages averages, OptionQuestion question, Collection<Aspect> aspects) {
+    for (Aspect aspect : aspects) {
+      and(() -> averages.has(question, List.of(aspect)), () -> averages.workOut(question, aspect));
+    }
+    return this;
+  }
+
+  /**
+   * The same and one piece more.
+   *
+   * @param there whether it is worked out
+   * @param work works it out and has it remembered
+   */
+  public Pieces and(BooleanSupplier there, Runnable work) {
+    pieces.add(new Piece(there, work));
+    return this;
+  }
+
+  /** Whether all are worked out. */
+  public boolean areThere() {
+    return pieces.stream().allMatch(piece -> piece.there().getAsBoolean());
+  }
+
+  /** Works out the first that is not there. */
+  public void next() {
+    pieces.stream()
+        .filter(piece -> !piece.there().getAsBoolean())
+        .findFirst()
+        .ifPresent(piece -> piece.work().run());
+  }
+
+  /**
+   * Works out all of them.
+   *
+   * @throws BusyException when the time of the request is over after some were worked out
+   */
+  public void all() {
+    boolean some = false;
+    for (Piece piece : pieces) {
+      if (!piece.there().getAsBoolean()) {
+        try {
+          piece.work().run();
+        } catch (RuntimeException failed) {
+          if (some
+              && WorkStoppedException.causing(failed)
+                  .filter(one -> !one.isAbandoned())
+                  .isPresent()) {
+            throw new BusyException(SECONDS, KEPT);
+          }
+          throw failed;
+        }
+        some = true;
+      }
+    }
+  }
+}
