@@ -115,7 +115,8 @@ public final class WebServer implements AutoCloseable {
               routes.before(SameOrigin::refuseOtherMethod);
               routes.before(ReadableText::check);
               assets.addTo(routes);
-              new EvidenceRoutes(home, pages(home, templates, assets, jobs, tray, version)).addTo(routes);
+              new EvidenceRoutes(home, pages(home, templates, assets, jobs, tray, version))
+                  .addTo(routes);
               new Failures(errors).addTo(routes);
             });
     javalin.start();

@@ -153,12 +153,10 @@ public final class UntidyPage {
         field.value().why());
   }
 
-  private static List<UntidyView.Kind> kinds(
-      List<FoundField> fields, List<UntidyView.Line> asked) {
+  private static List<UntidyView.Kind> kinds(List<FoundField> fields, List<UntidyView.Line> asked) {
     Map<String, List<UntidyView.Line>> kinds = new LinkedHashMap<>();
     for (UntidyView.Line line : asked) {
-      String kind =
-          fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
+      String kind = fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
       kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(line);
     }
     return kinds.entrySet().stream()
