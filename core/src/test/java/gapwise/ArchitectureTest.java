@@ -79,6 +79,7 @@ class ArchitectureTest {
                       "evidence.vocabulary",
                       "intake",
                       "paper",
+                      "paper.reading",
                       "paper.table",
                       "printed",
                       "store",

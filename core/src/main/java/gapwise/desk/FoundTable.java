@@ -3,6 +3,9 @@ package gapwise.desk;
 import gapwise.evidence.PageBox;
 import gapwise.evidence.Reading;
 import gapwise.paper.Box;
+import gapwise.paper.Place;
+import gapwise.paper.reading.PaperField;
+import gapwise.paper.reading.PaperFields;
 import gapwise.untidy.FoundField;
 import gapwise.untidy.Grid;
 import gapwise.untidy.GridCell;
@@ -41,10 +44,14 @@ public record FoundTable(List<List<String>> texts, Preview preview, Map<String, 
    * Where a cell stands on a page.
    *
    * @param page from 1
-   * @param box around its words
+   * @param boxes around its words, at least one
    * @param words as printed
    */
-  public record CellPlace(int page, PageBox box, String words) {}
+  public record CellPlace(int page, List<PageBox> boxes, String words) {
+    public CellPlace {
+      boxes = List.copyOf(boxes);
+    }
+  }
 
   /**
    * A table that was copied from a spreadsheet or a page: a line a row, cells parted by tabs, or by
@@ -100,7 +107,9 @@ public record FoundTable(List<List<String>> texts, Preview preview, Map<String, 
           cell.box()
               .flatMap(FoundTable::box)
               .ifPresent(
-                  box -> places.put(id, new CellPlace(cell.page(), box, shortened(cell.text()))));
+                  box ->
+                      places.put(
+                          id, new CellPlace(cell.page(), List.of(box), shortened(cell.text()))));
         }
         if (cell.columns() > 1 || cell.rows() > 1) {
           merged.add(
@@ -109,6 +118,28 @@ public record FoundTable(List<List<String>> texts, Preview preview, Map<String, 
       }
     }
     return of(table.texts(), new Grid(table.caption(), cells, merged), places);
+  }
+
+  /** All that is found in a paper: its tables and its running text. */
+  public static FoundTable whole(PaperFields paper) {
+    List<FoundField> fields = new ArrayList<>();
+    Map<String, CellPlace> places = new HashMap<>();
+    for (PaperField found : paper.fields()) {
+      // Cells of different tables have the same names; here each value has one of its own.
+      String id = "value " + (fields.size() + 1);
+      fields.add(found.field().in(id));
+      found.place().flatMap(FoundTable::place).ifPresent(place -> places.put(id, place));
+    }
+    Preview preview = new Preview(fields, paper.apart(), paper.notes(), List.of());
+    return new FoundTable(List.of(), preview, places);
+  }
+
+  private static Optional<CellPlace> place(Place place) {
+    List<PageBox> boxes =
+        place.boxes().stream().flatMap(box -> box(box).stream()).limit(Reading.MOST_BOXES).toList();
+    return boxes.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new CellPlace(place.page(), boxes, shortened(place.words())));
   }
 
   private static String shortened(String words) {
@@ -135,7 +166,6 @@ public record FoundTable(List<List<String>> texts, Preview preview, Map<String, 
   Optional<Reading> reading(FoundField field, String column, Optional<String> paper) {
     Optional<CellPlace> place = Optional.ofNullable(places.get(field.cell()));
     return paper.flatMap(
-        file ->
-            place.map(at -> new Reading(column, file, at.page(), List.of(at.box()), at.words())));
+        file -> place.map(at -> new Reading(column, file, at.page(), at.boxes(), at.words())));
   }
 }

@@ -37,19 +37,20 @@ public final class Mappings {
     return List.copyOf(all);
   }
 
-  /** Keeps one; another of the same headings gives way to it. */
-  public void keep(Mapping mapping, String who) {
+  /**
+   * Keeps one; another of the same headings gives way to it.
+   *
+   * @return whether it was kept: not where it maps nothing, nor where somebody else kept one of the
+   *     same headings at this moment, which is as good
+   */
+  public boolean keep(Mapping mapping, String who) {
     if (mapping.columns().isEmpty()) {
-      return;
+      return false;
     }
     String headers =
         String.join("|", mapping.columns().stream().map(Mapping.Column::header).sorted().toList());
     String key = UUID.nameUUIDFromBytes(headers.getBytes(StandardCharsets.UTF_8)).toString();
     int seen = copies.find(KIND, key).map(copy -> copy.version()).orElse(0);
-    // Another person who accepts the same headings at this moment keeps as good a mapping.
-    boolean kept = copies.keep(KIND, key, mapping.toJson(), who, seen).isPresent();
-    if (!kept) {
-      copies.find(KIND, key).orElseThrow();
-    }
+    return copies.keep(KIND, key, mapping.toJson(), who, seen).isPresent();
   }
 }

@@ -42,6 +42,11 @@ public record FoundField(
     static final Row WHOLE = new Row(Optional.empty(), Optional.empty());
   }
 
+  /** The same under another name of its cell, as one among values of several tables. */
+  public FoundField in(String otherCell) {
+    return new FoundField(into, whose, outcome, row, value, sheet, otherCell, carriedFrom, words);
+  }
+
   FoundField with(Proposed other) {
     return new FoundField(into, whose, outcome, row, other, sheet, cell, carriedFrom, words);
   }

@@ -6,6 +6,7 @@ import gapwise.server.cli.ExportCommand;
 import gapwise.server.cli.Failure;
 import gapwise.server.cli.ImportCommand;
 import gapwise.server.cli.OverlapsCommand;
+import gapwise.server.cli.ReadPaperCommand;
 import gapwise.server.cli.ReadSheetCommand;
 import gapwise.server.cli.ReferencesCommand;
 import gapwise.server.cli.ReindexCommand;
@@ -32,6 +33,7 @@ import picocli.CommandLine.Spec;
       RunCommand.class,
       ImportCommand.class,
       ExportCommand.class,
+      ReadPaperCommand.class,
       ReadSheetCommand.class,
       OverlapsCommand.class,
       ReferencesCommand.class,

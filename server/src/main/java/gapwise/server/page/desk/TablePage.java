@@ -17,7 +17,9 @@ import gapwise.paper.Opened;
 import gapwise.paper.Opening;
 import gapwise.paper.Page;
 import gapwise.paper.PageReading;
+import gapwise.paper.Paper;
 import gapwise.paper.Refused;
+import gapwise.paper.reading.PaperFields;
 import gapwise.paper.table.Grid;
 import gapwise.paper.table.Tables;
 import gapwise.printed.Proposed;
@@ -71,6 +73,10 @@ public final class TablePage {
 
   private void marked(Context context) {
     Map<String, String> source = new LinkedHashMap<>();
+    if ("yes".equals(context.queryParam("whole"))) {
+      show(context, DraftPage.draft(drafts, context), Map.of("whole", "yes"));
+      return;
+    }
     source.put("page", Optional.ofNullable(context.queryParam("page")).orElse(""));
     source.put("box", Optional.ofNullable(context.queryParam("box")).orElse(""));
     KeptDraft kept = DraftPage.draft(drafts, context);
@@ -91,6 +97,9 @@ public final class TablePage {
       }
       return FoundTable.pasted(text);
     }
+    if (source.containsKey("whole")) {
+      return FoundTable.whole(PaperFields.of(paper(draft)));
+    }
     Optional<PageBox> box = PageBoxes.read(source.getOrDefault("box", ""));
     Optional<Integer> page = CellAddress.number(source.getOrDefault("page", ""));
     if (box.isEmpty() || page.isEmpty()) {
@@ -99,7 +108,7 @@ public final class TablePage {
     return FoundTable.printed(printed(draft, page.get(), box.get()));
   }
 
-  private Grid printed(Draft draft, int number, PageBox box) {
+  private Paper paper(Draft draft) {
     Opening opening =
         draft
             .paper()
@@ -108,7 +117,11 @@ public final class TablePage {
     if (opening instanceof Refused refused) {
       throw PaperPages.unread(refused);
     }
-    PageReading reading = ((Opened) opening).paper().page(number);
+    return ((Opened) opening).paper();
+  }
+
+  private Grid printed(Draft draft, int number, PageBox box) {
+    PageReading reading = paper(draft).page(number);
     if (reading instanceof Refused refused) {
       throw PaperPages.unread(refused);
     }
@@ -137,8 +150,8 @@ public final class TablePage {
             table.texts(),
             groups(draft, fields),
             draft.rows(Template.ARMS).stream().map(row -> row.text(Template.ARM)).toList(),
-            lines(fields, Proposed.State.TAKEN),
-            kinds(fields),
+            lines(table, Proposed.State.TAKEN),
+            kinds(table),
             table.preview().apart().stream()
                 .map(one -> new TableView.Apart(one.words(), one.reason()))
                 .toList()));
@@ -168,14 +181,19 @@ public final class TablePage {
     return groups;
   }
 
-  private static List<TableView.Line> lines(List<FoundField> fields, Proposed.State state) {
+  private static List<TableView.Line> lines(FoundTable table, Proposed.State state) {
+    List<FoundField> fields = table.preview().fields();
     return IntStream.range(0, fields.size())
         .filter(at -> fields.get(at).value().state() == state)
-        .mapToObj(at -> line(at, fields.get(at)))
+        .mapToObj(at -> line(at, fields.get(at), table))
         .toList();
   }
 
-  private static TableView.Line line(int index, FoundField field) {
+  private static TableView.Line line(int index, FoundField field, FoundTable table) {
+    String page =
+        Optional.ofNullable(table.places().get(field.cell()))
+            .map(place -> say("table.on-page", Map.of("page", Integer.toString(place.page()))))
+            .orElse("");
     String outcome =
         field.outcome().flatMap(Outcome.vocabulary()::find).map(Outcome::label).orElse("");
     String column =
@@ -190,13 +208,14 @@ public final class TablePage {
         whose,
         outcome.isEmpty() ? column : outcome + ": " + column,
         field.value().text() + unit,
-        field.words(),
+        page + field.words(),
         field.value().why());
   }
 
-  private static List<TableView.Kind> kinds(List<FoundField> fields) {
+  private static List<TableView.Kind> kinds(FoundTable table) {
+    List<FoundField> fields = table.preview().fields();
     Map<String, List<TableView.Line>> kinds = new LinkedHashMap<>();
-    for (TableView.Line line : lines(fields, Proposed.State.ASKED)) {
+    for (TableView.Line line : lines(table, Proposed.State.ASKED)) {
       String kind = fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
       kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(line);
     }
@@ -209,7 +228,7 @@ public final class TablePage {
     KeptDraft kept = DraftPage.draft(drafts, context);
     PostedForm form = new PostedForm(context);
     Map<String, String> source = new LinkedHashMap<>();
-    for (String name : List.of("text", "page", "box")) {
+    for (String name : List.of("text", "page", "box", "whole")) {
       if (!form.first(name).isEmpty()) {
         source.put(name, form.first(name));
       }

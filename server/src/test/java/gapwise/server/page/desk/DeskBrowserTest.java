@@ -109,7 +109,12 @@ class DeskBrowserTest {
     handIn();
     browser.await().until(ExpectedConditions.urlContains("/studies/"));
 
-    assertTrue(find("main").getText().contains("case 12") || find("main").getText().contains("12"));
+    assertEquals(
+        InventedPaper.PATIENTS,
+        browser
+            .driver()
+            .findElements(By.xpath("//table[caption='Patients described one by one']/tbody/tr"))
+            .size());
 
     // From the plot: the study's row, the place of the number, the marked words.
     browser.driver().get(running.address("/pooled?outcome=primary-union"));
@@ -127,6 +132,34 @@ class DeskBrowserTest {
     double of = Double.parseDouble(share.getDomAttribute("x"));
     assertEquals(of, left + 2, 0.02, "the mark stands 2 points around its words");
     assertEquals(List.of(), browser.complaints());
+  }
+
+  @Test
+  void whatIsFoundInTheWholePaperIsLookedAtBeforeAnyOfItIsTaken() throws Exception {
+    Path paper = InventedPaper.write(folder.resolve("whole.pdf"));
+    browser.driver().get(running.address("/desk"));
+    find("#study").sendKeys("whole2031" + Keys.ENTER);
+    find("#paper").sendKeys(paper.toString());
+    press("aside.paper button");
+    press("a[href$='/table?whole=yes']");
+    String found = find("main").getText();
+    assertTrue(found.contains("What is found in the paper"), found);
+    assertTrue(found.contains("10/12 (83%)"), found);
+    press("form[action$='/table/take'] button");
+    browser
+        .await()
+        .until(
+            d ->
+                d.getPageSource().contains("class=\"record\"")
+                    || d.getPageSource().contains("On to the draft"));
+    List<WebElement> on = browser.driver().findElements(By.linkText("On to the draft"));
+    if (!on.isEmpty()) {
+      on.get(0).click();
+    }
+    find("#patients table");
+    assertEquals(
+        InventedPaper.PATIENTS,
+        browser.driver().findElements(By.cssSelector("#patients tbody tr")).size());
   }
 
   private static void dragOver(String first, String last) {

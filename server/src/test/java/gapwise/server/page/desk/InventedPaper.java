@@ -35,7 +35,7 @@ final class InventedPaper {
             "Transport of bone over invented gaps",
             "An invented series for a test. There are no such patients.",
             "Twelve patients were treated. The gap was 6.4 cm on average.",
-            "Bone joined without a further graft in 10/12 (83%) of limbs.",
+            "Primary union was achieved in 10/12 (83%) of limbs.",
             "The frame was worn for 11.5 months."));
     paper.table();
     paper.document.save(file.toFile());
