@@ -144,7 +144,7 @@ class DeskBrowserTest {
     press("a[href$='/table?whole=yes']");
     String found = find("main").getText();
     assertTrue(found.contains("What is found in the paper"), found);
-    assertTrue(found.contains("10/12 (83%)"), found);
+    assertTrue(found.contains("6.4 cm from “p. 1: 6.4 cm”"), found);
     press("form[action$='/table/take'] button");
     browser
         .await()
