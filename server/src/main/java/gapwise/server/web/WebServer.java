@@ -2,6 +2,7 @@ package gapwise.server.web;
 
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.evidence.Citation;
 import gapwise.search.StudySearch;
 import gapwise.server.admission.Admission;
 import gapwise.server.admission.Bounds;
@@ -11,6 +12,7 @@ import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.UploadFolder;
+import gapwise.server.job.reference.ReferenceJobs;
 import gapwise.server.page.Assets;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.MethodPage;
@@ -32,6 +34,7 @@ import gapwise.server.page.option.WeighingPage;
 import gapwise.server.page.overlap.OverlapsPage;
 import gapwise.server.page.paper.PaperPages;
 import gapwise.server.page.place.CasePage;
+import gapwise.server.page.reference.ReferencesPage;
 import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
 import gapwise.server.page.result.PooledPage;
@@ -53,6 +56,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
@@ -65,11 +70,14 @@ public final class WebServer implements AutoCloseable {
 
   private final Javalin javalin;
   private final ImportJobs jobs;
+  private final ReferenceJobs references;
   private final Admission admission;
 
-  private WebServer(Javalin javalin, ImportJobs jobs, Admission admission) {
+  private WebServer(
+      Javalin javalin, ImportJobs jobs, ReferenceJobs references, Admission admission) {
     this.javalin = javalin;
     this.jobs = jobs;
+    this.references = references;
     this.admission = admission;
   }
 
@@ -94,6 +102,7 @@ public final class WebServer implements AutoCloseable {
     Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notices, version);
     Path uploads = UploadFolder.prepared(home.folder().resolve("uploads"));
     ImportJobs jobs = new ImportJobs(home.base(), uploads);
+    ReferenceJobs references = new ReferenceJobs(() -> citations(home), uploads);
     SameOrigin sameOrigin = new SameOrigin(host);
     ErrorPage errors = new ErrorPage(templates, anyState);
     EdgeFailures edge = new EdgeFailures(errors);
@@ -111,11 +120,22 @@ public final class WebServer implements AutoCloseable {
               routes.before(SameOrigin::refuseOtherMethod);
               routes.before(ReadableText::check);
               assets.addTo(routes);
-              new EvidenceRoutes(home, pages(home, templates, assets, jobs, version)).addTo(routes);
+              new EvidenceRoutes(home, pages(home, templates, assets, jobs, references, version))
+                  .addTo(routes);
               new Failures(errors).addTo(routes);
             });
     javalin.start();
-    return new WebServer(javalin, jobs, admission);
+    return new WebServer(javalin, jobs, references, admission);
+  }
+
+  private static Map<String, Citation> citations(Home home) {
+    Map<String, Citation> citations = new LinkedHashMap<>();
+    try (Hold hold = home.hold()) {
+      hold.evidence()
+          .studies()
+          .forEach(kept -> citations.put(kept.study().id(), kept.study().citation()));
+    }
+    return citations;
   }
 
   private static boolean holdsInvented(Home home) {
@@ -126,7 +146,12 @@ public final class WebServer implements AutoCloseable {
 
   /** Every page and every route of the API, made for one state of the evidence base. */
   private static BiConsumer<Evidence, Routes> pages(
-      Home home, Templates templates, Assets assets, ImportJobs jobs, String version) {
+      Home home,
+      Templates templates,
+      Assets assets,
+      ImportJobs jobs,
+      ReferenceJobs references,
+      String version) {
     return (evidence, routes) -> {
       Sites sites = new Sites(assets, evidence::hasInvented, home::notices, version);
       Answers answers = evidence.answers();
@@ -166,6 +191,7 @@ public final class WebServer implements AutoCloseable {
       new PaperPages(templates, sites, home.papers()).addTo(routes);
       new HandInPage(templates, sites, home.drafts(), home.intake()).addTo(routes);
       new OverlapsPage(templates, sites, evidence, home.base(), Clock.systemUTC()).addTo(routes);
+      new ReferencesPage(templates, sites, references).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };
@@ -202,5 +228,6 @@ public final class WebServer implements AutoCloseable {
     javalin.stop();
     admission.close();
     jobs.close();
+    references.close();
   }
 }
