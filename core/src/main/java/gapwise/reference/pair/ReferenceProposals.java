@@ -76,8 +76,7 @@ public record ReferenceProposals(
    * @param onlooker is handed each record as it was read, and told how far it has come
    */
   public static ReferenceProposals of(
-      List<ReferenceFile> files, Map<String, Citation> base, Onlooker onlooker)
-      throws IOException {
+      List<ReferenceFile> files, Map<String, Citation> base, Onlooker onlooker) throws IOException {
     List<FileAnswer> answers = new ArrayList<>();
     List<Handled> records = new ArrayList<>();
     List<FiledReference> references = new ArrayList<>();

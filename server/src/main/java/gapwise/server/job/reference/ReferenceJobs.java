@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -55,6 +56,8 @@ public final class ReferenceJobs implements AutoCloseable {
   /** Bytes that lie on the disk for a job, by its id. */
   private final Map<String, Long> lying = new LinkedHashMap<>();
 
+  private volatile boolean stopped;
+
   private final ExecutorService worker =
       Executors.newSingleThreadExecutor(
           task -> {
@@ -83,8 +86,7 @@ public final class ReferenceJobs implements AutoCloseable {
     Path own = folder.resolve(id);
     List<String> names = uploads.stream().map(Upload::name).toList();
     ReferenceJob job = new ReferenceJob(id, names, own, new ReferenceState.Reading(0));
-    makeRoom(
-        job, Stream.concat(uploads.stream(), log.stream()).mapToLong(Upload::size).sum());
+    makeRoom(job, Stream.concat(uploads.stream(), log.stream()).mapToLong(Upload::size).sum());
     try {
       OwnerOnly.folders(own);
       List<ReferenceFile> files = new ArrayList<>();
@@ -93,7 +95,7 @@ public final class ReferenceJobs implements AutoCloseable {
       }
       Optional<ReferenceFile> searches =
           log.isPresent()
-              ? Optional.of(kept(log.get(), own.resolve("log.upload")))
+              ? Optional.of(kept(log.get(), own.resolve("search-log.upload")))
               : Optional.empty();
       ReferenceWork work = new ReferenceWork(files, searches, own);
       worker.execute(() -> run(job, work));
@@ -135,12 +137,24 @@ public final class ReferenceJobs implements AutoCloseable {
   private void run(ReferenceJob job, ReferenceWork work) {
     ReferenceState state = new ReferenceState.Failed(say("references.broke-off"));
     try {
-      state = work.done(base, next -> set(job.in(next)));
+      state = work.done(base, next -> goOn(job.in(next)));
     } finally {
       // Also after an error that nothing is known of: no page waits for ever.
       clearUp(job, state instanceof ReferenceState.Done);
       set(job.in(state));
     }
+  }
+
+  /**
+   * Notes how far a job has come.
+   *
+   * @throws CancellationException when the server stops; an interrupt would close files of the store
+   */
+  private void goOn(ReferenceJob job) {
+    if (stopped) {
+      throw new CancellationException("the server stops");
+    }
+    set(job);
   }
 
   /** Deletes the uploads, and all else too where nothing was found. */
@@ -204,7 +218,8 @@ public final class ReferenceJobs implements AutoCloseable {
   /** Takes no more jobs and deletes all that lies on the disk. */
   @Override
   public void close() {
-    worker.shutdownNow();
+    stopped = true;
+    worker.shutdown();
     try {
       if (!worker.awaitTermination(SECONDS_TO_END, TimeUnit.SECONDS)) {
         LOG.warn("a load of references was still under way when the server stopped");

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.slf4j.Logger;
@@ -45,6 +46,7 @@ record ReferenceWork(List<ReferenceFile> files, Optional<ReferenceFile> log, Pat
    */
   ReferenceState done(Supplier<Map<String, Citation>> base, Consumer<ReferenceState> progress) {
     try {
+      progress.accept(new ReferenceState.Reading(0));
       return new ReferenceState.Done(found(base.get(), progress));
     } catch (StoreUnusableException failure) {
       LOG.error("a load of references failed: {}", failure.getMessage());
@@ -54,6 +56,8 @@ record ReferenceWork(List<ReferenceFile> files, Optional<ReferenceFile> log, Pat
       LOG.error("a load of references failed", failure);
       return new ReferenceState.Failed(
           FullDisk.causes(failure) ? FullDisk.WORDS : say("references.broke-off"));
+    } catch (CancellationException stopped) {
+      return new ReferenceState.Failed(say("references.broke-off"));
     } catch (RuntimeException failure) {
       LOG.error("a load of references failed", failure);
       return new ReferenceState.Failed(say("references.broke-off"));
@@ -67,7 +71,8 @@ record ReferenceWork(List<ReferenceFile> files, Optional<ReferenceFile> log, Pat
       proposals = ReferenceProposals.of(files, base, exports);
     }
     Exports.proposals(proposals, folder);
-    Optional<LogHeld> held = log.isPresent() ? Optional.of(held(log.get(), proposals)) : Optional.empty();
+    Optional<LogHeld> held =
+        log.isPresent() ? Optional.of(held(log.get(), proposals)) : Optional.empty();
     return Findings.of(proposals, base, held);
   }
 

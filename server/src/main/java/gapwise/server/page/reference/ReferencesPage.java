@@ -33,8 +33,7 @@ public final class ReferencesPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(
-        PagePaths.REFERENCES, context -> show(context, new ReferencesView.Choosing(site())));
+    routes.get(PagePaths.REFERENCES, context -> show(context, new ReferencesView.Choosing(site())));
     routes.post(PagePaths.REFERENCES, this::start);
     routes.get(PagePaths.REFERENCES + "/{id}", context -> show(context, following(job(context))));
     routes.get(PagePaths.REFERENCES + "/{id}/{file}", this::file);

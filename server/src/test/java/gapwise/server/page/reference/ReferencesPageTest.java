@@ -158,8 +158,7 @@ class ReferencesPageTest {
   void noUploadStaysOnTheDisk() throws Exception {
     settled(part("files", "one.ris", RIS));
     try (Stream<Path> left = Files.walk(folder.resolve("uploads"))) {
-      assertEquals(
-          List.of(), left.filter(path -> path.toString().endsWith(".upload")).toList());
+      assertEquals(List.of(), left.filter(path -> path.toString().endsWith(".upload")).toList());
     }
   }
 
