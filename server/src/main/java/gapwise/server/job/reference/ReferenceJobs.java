@@ -172,7 +172,7 @@ public final class ReferenceJobs implements AutoCloseable {
       } catch (IOException unread) {
         LOG.warn("uploads in {} could not be deleted: {}", job.folder(), unread.getMessage());
       }
-    } else {
+    } else if (Files.exists(job.folder())) {
       UploadFolder.delete(job.folder());
     }
     synchronized (jobs) {
@@ -206,7 +206,9 @@ public final class ReferenceJobs implements AutoCloseable {
       jobs.remove(job.id());
       lying.remove(job.id());
     }
-    UploadFolder.delete(job.folder());
+    if (Files.exists(job.folder())) {
+      UploadFolder.delete(job.folder());
+    }
   }
 
   private void set(ReferenceJob job) {
