@@ -148,7 +148,8 @@ public final class ReferenceJobs implements AutoCloseable {
   /**
    * Notes how far a job has come.
    *
-   * @throws CancellationException when the server stops; an interrupt would close files of the store
+   * @throws CancellationException when the server stops; an interrupt would close files of the
+   *     store
    */
   private void goOn(ReferenceJob job) {
     if (stopped) {
