@@ -68,6 +68,23 @@ public record Reference(
         List.of());
   }
 
+  /** The same under another id, as where references of several files stand in one list. */
+  public Reference under(String name) {
+    return new Reference(
+        Optional.of(name),
+        kind,
+        kindsPrinted,
+        titles,
+        authors,
+        published,
+        identifiers,
+        summary,
+        keywords,
+        language,
+        links,
+        others);
+  }
+
   /** The reference as one line of text. */
   public String line() {
     StringBuilder line = new StringBuilder();

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Finds the tables of a grid: which rows name columns, which hold values, and which lines stand
@@ -174,7 +175,12 @@ final class TableFinder {
     // Lines after the last values are no sections: footnotes.
     open.values().forEach(lines::add);
     areas.add(
-        new Area(firstColumn(header, data), lastColumn(header, data), header, data, sections));
+        new Area(
+            columns(header, data).min().orElse(0),
+            columns(header, data).max().orElse(0),
+            header,
+            data,
+            sections));
     return Math.max(last + 1, row);
   }
 
@@ -281,20 +287,10 @@ final class TableFinder {
     apart.add(new SetApart(matrix.grid().name(), cell.id(), cell.text(), reason));
   }
 
-  private int firstColumn(List<Integer> header, List<Integer> data) {
+  private IntStream columns(List<Integer> header, List<Integer> data) {
     return both(header, data).stream()
         .flatMap(row -> matrix.row(row).stream())
-        .mapToInt(GridCell::column)
-        .min()
-        .orElse(0);
-  }
-
-  private int lastColumn(List<Integer> header, List<Integer> data) {
-    return both(header, data).stream()
-        .flatMap(row -> matrix.row(row).stream())
-        .mapToInt(GridCell::column)
-        .max()
-        .orElse(0);
+        .mapToInt(GridCell::column);
   }
 
   private static List<Integer> both(List<Integer> header, List<Integer> data) {

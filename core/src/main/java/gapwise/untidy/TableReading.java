@@ -1,7 +1,6 @@
 package gapwise.untidy;
 
 import gapwise.evidence.vocabulary.Outcome;
-import gapwise.printed.Doubt;
 import gapwise.printed.Proposed;
 import gapwise.printed.Proposer;
 import gapwise.printed.Said;
@@ -162,8 +161,8 @@ final class TableReading {
     Setting setting =
         new Setting(heading.said(), out.size(whose, taken.get().from().text()), facts.commas());
     List<Proposed> values = Proposer.propose(taken.get().from().text(), wanted.get(), setting);
-    values = graded(wanted.get(), values, taken.get().from().text());
-    values = unsure(heading, wanted.get(), values);
+    values = Unsure.graded(wanted.get(), values, taken.get().from().text());
+    values = Unsure.of(heading, wanted.get(), values);
     if (isSize(variable)) {
       size(whose, values);
       if (!table.of("subgroup").isEmpty()) {
@@ -252,55 +251,5 @@ final class TableReading {
     if (values.size() == 1 && values.get(0).text().matches("\\d{1,6}")) {
       out.size(whose, Double.parseDouble(values.get(0).text()));
     }
-  }
-
-  /** Grades of a group are counts in words, which nobody may guess. */
-  private List<Proposed> graded(Wanted wanted, List<Proposed> values, String text) {
-    boolean grades = wanted.into().equals("outcomes") && wanted.kind() == Wanted.Kind.TEXT;
-    return grades
-        ? values.stream()
-            .map(
-                one ->
-                    one.askedBecause(
-                        Doubt.WORD, "Found '" + text + "'. Write the grades with their counts."))
-            .toList()
-        : values;
-  }
-
-  private List<Proposed> unsure(Heading heading, Wanted wanted, List<Proposed> values) {
-    if (heading.target().equals("row-number")) {
-      return asked(
-          values,
-          "'" + heading.words() + "' does not say what is counted. Say whether it is patients.");
-    }
-    if (heading.target().equals("infection-unclear")) {
-      return asked(
-          values,
-          "'" + heading.words() + "' does not say whether before or after treatment. Say which.");
-    }
-    Optional<Concept> concept = heading.concept().filter(found -> !found.isSure());
-    if (concept.isPresent()) {
-      String why =
-          concept.get().rivals().isEmpty()
-              ? "In '"
-                  + heading.words()
-                  + "' the words '"
-                  + String.join(" ", concept.get().over())
-                  + "' are not understood"
-              : "'" + heading.words() + "' may mean several things";
-      return asked(
-          values,
-          why
-              + ". Say whether it is "
-              + wanted.into()
-              + " "
-              + wanted.outcome().map(Outcome::label).orElse(wanted.base().replace('_', ' '))
-              + ".");
-    }
-    return values;
-  }
-
-  private static List<Proposed> asked(List<Proposed> values, String why) {
-    return values.stream().map(one -> one.askedBecause(Doubt.COLUMN, why)).toList();
   }
 }

@@ -21,17 +21,40 @@ public final class CslWriter {
 
   /** Writes a list; the writer stays open. */
   public static void write(Iterable<Reference> references, Writer target) throws IOException {
-    try (JsonGenerator json =
-        new JsonFactory()
-            .createGenerator(target)
-            .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET)) {
+    try (Items items = new Items(target)) {
+      for (Reference reference : references) {
+        items.add(reference);
+      }
+    }
+  }
+
+  /**
+   * A list that is written one reference at a time, so that it never lies in memory as a whole; the
+   * writer stays open. Not thread-safe.
+   */
+  public static final class Items implements AutoCloseable {
+    private final JsonGenerator json;
+    private int number;
+
+    /** Opens the list. */
+    public Items(Writer target) throws IOException {
+      json =
+          new JsonFactory()
+              .createGenerator(target)
+              .disable(JsonGenerator.Feature.AUTO_CLOSE_TARGET);
       json.useDefaultPrettyPrinter();
       json.writeStartArray();
-      int number = 0;
-      for (Reference reference : references) {
-        item(json, reference, ++number);
-      }
-      json.writeEndArray();
+    }
+
+    /** Adds a reference. */
+    public void add(Reference reference) throws IOException {
+      item(json, reference, ++number);
+    }
+
+    /** Ends the list. */
+    @Override
+    public void close() throws IOException {
+      json.close();
     }
   }
 

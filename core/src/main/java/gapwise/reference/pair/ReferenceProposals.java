@@ -65,6 +65,18 @@ public record ReferenceProposals(
    */
   public static ReferenceProposals of(List<ReferenceFile> files, Map<String, Citation> base)
       throws IOException {
+    return of(files, base, Onlooker.NONE);
+  }
+
+  /**
+   * Reads files and compares what they hold, with one another and with what is in the base.
+   *
+   * @param files the files
+   * @param base citations of the base by the id of their study
+   * @param onlooker is handed each record as it was read, and told how far it has come
+   */
+  public static ReferenceProposals of(
+      List<ReferenceFile> files, Map<String, Citation> base, Onlooker onlooker) throws IOException {
     List<FileAnswer> answers = new ArrayList<>();
     List<Handled> records = new ArrayList<>();
     List<FiledReference> references = new ArrayList<>();
@@ -74,12 +86,14 @@ public record ReferenceProposals(
     for (int at = 0; at < files.size(); at++) {
       ReferenceFile file = files.get(at);
       String name = shown.indexOf(shown.get(at)) == at ? file.name() : shown.get(at);
-      Reading reading = new Reading(name, shown.get(at), MOST_RECORDS - references.size());
+      Reading reading =
+          new Reading(name, shown.get(at), MOST_RECORDS - references.size(), onlooker);
       FileAnswer answer = ReferenceReader.read(file, reading::take);
       answers.add(reading.told(answer));
       records.addAll(reading.records);
       references.addAll(reading.references);
     }
+    onlooker.comparing(references.size());
     List<Profile> profiles = references.stream().map(Profile::of).toList();
     List<ProposedPair> pairs = Pairs.of(profiles);
     return new ReferenceProposals(answers, records, pairs, Standings.of(profiles, pairs));
@@ -111,15 +125,17 @@ public record ReferenceProposals(
     private final String file;
     private final String shown;
     private final int most;
+    private final Onlooker onlooker;
     private final Set<String> ids = new HashSet<>();
     private final List<Handled> records = new ArrayList<>();
     private final List<FiledReference> references = new ArrayList<>();
     private int leftOut;
 
-    Reading(String file, String shown, int most) {
+    Reading(String file, String shown, int most, Onlooker onlooker) {
       this.file = file;
       this.shown = shown;
       this.most = most;
+      this.onlooker = onlooker;
     }
 
     void take(ReadRecord record) {
@@ -129,6 +145,7 @@ public record ReferenceProposals(
       }
       Optional<String> id = record.id().filter(ids::add);
       RecordKey key = new RecordKey(file, shown, record.number(), record.line(), id);
+      onlooker.took(key, record);
       if (record instanceof ReadRecord.Read read) {
         Reference brief = read.reference().withoutTexts();
         references.add(new FiledReference(key, brief));

@@ -27,6 +27,7 @@ public final class PagePaths {
   public static final String CLAIM = "/claim";
   public static final String DESK = "/desk";
   public static final String OVERLAPS = "/overlaps";
+  public static final String REFERENCES = "/references";
   public static final String PAPERS = "/papers";
   public static final String IMPORT = "/import";
   public static final String METHOD = "/method";

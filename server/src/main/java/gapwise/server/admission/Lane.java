@@ -35,6 +35,8 @@ enum Lane {
           "/import/{id}",
           "/import/template.xlsx",
           "/import/template/{sheet}",
+          "/references",
+          "/references/{id}",
           "/desk",
           "/desk/{draft}",
           "/favicon.ico",
@@ -48,7 +50,8 @@ enum Lane {
   /** One field of a draft, as it is left: whoever types never waits for somebody's upload. */
   private static final Set<String> SMALL_FORMS = Set.of("/desk/{draft}/cell");
 
-  private static final Set<String> WHOLE_TABLES = Set.of("/studies.csv", "/studies.xlsx");
+  private static final Set<String> WHOLE_TABLES =
+      Set.of("/studies.csv", "/studies.xlsx", "/references/{id}/{file}");
   private static final List<String> SENT_PLANS =
       List.of(API + "/syntheses", API + "/methods", API + "/figure");
 

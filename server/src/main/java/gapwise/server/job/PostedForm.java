@@ -43,6 +43,13 @@ public final class PostedForm {
         .toList();
   }
 
+  /** The files of one field that were chosen, empty ones among them. */
+  public List<UploadedFile> chosen(String name) {
+    return read(() -> context.uploadedFiles(name)).stream()
+        .filter(file -> file.size() > 0 || !file.filename().isBlank())
+        .toList();
+  }
+
   /** Every value of one field. */
   public List<String> values(String name) {
     return read(() -> context.formParams(name));

@@ -46,7 +46,7 @@ public final class UploadFolder {
   /**
    * Deletes a file, or a folder with all that is in it; what cannot be deleted is told and left.
    */
-  static void delete(Path path) {
+  public static void delete(Path path) {
     try {
       Files.walkFileTree(
           path,

@@ -21,8 +21,9 @@ public enum Place {
   CLAIM(Optional.of(Door.CASE_AND_CLAIM), "Check a claim"),
   CASE(Optional.of(Door.CASE_AND_CLAIM), "Place a case"),
   DESK(Optional.of(Door.ADD), "The desk"),
-  ADD(Optional.of(Door.ADD), "Filled templates"),
+  ADD(Optional.of(Door.ADD), "Templates"),
   OVERLAPS(Optional.of(Door.ADD), "Shared patients"),
+  REFERENCES(Optional.of(Door.ADD), "References"),
   METHOD(Optional.of(Door.METHOD), "How it is worked out"),
   NONE(Optional.empty(), "");
 
@@ -48,7 +49,7 @@ public enum Place {
   CarriedQuestion asked(Address address) {
     return switch (this) {
       case CLAIM -> CarriedQuestion.ofClaim(address);
-      case CASE, DESK, FIRST, NONE, OVERLAPS -> CarriedQuestion.NONE;
+      case CASE, DESK, FIRST, NONE, OVERLAPS, REFERENCES -> CarriedQuestion.NONE;
       default -> CarriedQuestion.of(address);
     };
   }
@@ -69,6 +70,7 @@ public enum Place {
       case CLAIM -> question.atClaim();
       case DESK -> PagePaths.DESK;
       case OVERLAPS -> PagePaths.OVERLAPS;
+      case REFERENCES -> PagePaths.REFERENCES;
       case ADD -> question.at(PagePaths.IMPORT);
       case METHOD -> question.at(PagePaths.METHOD);
     };

@@ -2,6 +2,7 @@ package gapwise.server.web;
 
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.evidence.Citation;
 import gapwise.search.StudySearch;
 import gapwise.server.admission.Admission;
 import gapwise.server.admission.Bounds;
@@ -12,6 +13,7 @@ import gapwise.server.home.Home;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.SheetTray;
 import gapwise.server.job.UploadFolder;
+import gapwise.server.job.reference.ReferenceJobs;
 import gapwise.server.page.Assets;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.MethodPage;
@@ -34,6 +36,7 @@ import gapwise.server.page.option.WeighingPage;
 import gapwise.server.page.overlap.OverlapsPage;
 import gapwise.server.page.paper.PaperPages;
 import gapwise.server.page.place.CasePage;
+import gapwise.server.page.reference.ReferencesPage;
 import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
 import gapwise.server.page.result.PooledPage;
@@ -56,6 +59,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
@@ -68,11 +73,14 @@ public final class WebServer implements AutoCloseable {
 
   private final Javalin javalin;
   private final ImportJobs jobs;
+  private final ReferenceJobs references;
   private final Admission admission;
 
-  private WebServer(Javalin javalin, ImportJobs jobs, Admission admission) {
+  private WebServer(
+      Javalin javalin, ImportJobs jobs, ReferenceJobs references, Admission admission) {
     this.javalin = javalin;
     this.jobs = jobs;
+    this.references = references;
     this.admission = admission;
   }
 
@@ -98,6 +106,7 @@ public final class WebServer implements AutoCloseable {
     Path uploads = UploadFolder.prepared(home.folder().resolve("uploads"));
     ImportJobs jobs = new ImportJobs(home.base(), uploads);
     SheetTray tray = new SheetTray(uploads);
+    ReferenceJobs references = new ReferenceJobs(() -> citations(home), uploads);
     SameOrigin sameOrigin = new SameOrigin(host);
     ErrorPage errors = new ErrorPage(templates, anyState);
     EdgeFailures edge = new EdgeFailures(errors);
@@ -115,12 +124,23 @@ public final class WebServer implements AutoCloseable {
               routes.before(SameOrigin::refuseOtherMethod);
               routes.before(ReadableText::check);
               assets.addTo(routes);
-              new EvidenceRoutes(home, pages(home, templates, assets, jobs, tray, version))
+              new EvidenceRoutes(
+                      home, pages(home, templates, assets, jobs, tray, references, version))
                   .addTo(routes);
               new Failures(errors).addTo(routes);
             });
     javalin.start();
-    return new WebServer(javalin, jobs, admission);
+    return new WebServer(javalin, jobs, references, admission);
+  }
+
+  private static Map<String, Citation> citations(Home home) {
+    Map<String, Citation> citations = new LinkedHashMap<>();
+    try (Hold hold = home.hold()) {
+      hold.evidence()
+          .studies()
+          .forEach(kept -> citations.put(kept.study().id(), kept.study().citation()));
+    }
+    return citations;
   }
 
   private static boolean holdsInvented(Home home) {
@@ -136,6 +156,7 @@ public final class WebServer implements AutoCloseable {
       Assets assets,
       ImportJobs jobs,
       SheetTray tray,
+      ReferenceJobs references,
       String version) {
     return (evidence, routes) -> {
       Sites sites = new Sites(assets, evidence::hasInvented, home::notices, version);
@@ -178,6 +199,7 @@ public final class WebServer implements AutoCloseable {
       new HandInPage(templates, sites, home.drafts(), home.intake()).addTo(routes);
       new OverlapsPage(templates, sites, evidence, home.base(), Clock.systemUTC()).addTo(routes);
       new UntidyPage(templates, sites, tray, jobs, home.mappings()).addTo(routes);
+      new ReferencesPage(templates, sites, references).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };
@@ -214,5 +236,6 @@ public final class WebServer implements AutoCloseable {
     javalin.stop();
     admission.close();
     jobs.close();
+    references.close();
   }
 }

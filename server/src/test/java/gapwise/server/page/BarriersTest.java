@@ -79,6 +79,7 @@ class BarriersTest {
         "/funnel?outcome=refracture",
         "/desk",
         "/overlaps",
+        "/references",
         "/studies/invented-03/versions",
         "/import",
         "/method"

@@ -237,6 +237,7 @@ class FrameTest {
         "/claim?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane",
         "/desk",
         "/overlaps",
+        "/references",
         "/import",
         "/method"
       })

@@ -123,6 +123,7 @@ public final class PageStates {
     all.put("desk: nothing begun", "/desk");
     all.put("versions of a study", "/studies/invented-03/versions");
     all.put("shared patients", "/overlaps");
+    all.put("references: nothing handed in", "/references");
     all.put("import", "/import");
     all.put("method", "/method");
     all.put("error: no such page", "/studies/none-of-this-name");

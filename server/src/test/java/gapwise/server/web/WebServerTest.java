@@ -54,6 +54,7 @@ class WebServerTest {
         "/map?view=comparisons",
         "/desk",
         "/overlaps",
+        "/references",
         "/studies/invented-03/versions",
         "/import",
         "/method"

@@ -1,0 +1,79 @@
+package gapwise.server.page.reference;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.server.address.PagePaths;
+import gapwise.server.download.Attachment;
+import gapwise.server.job.PostedForm;
+import gapwise.server.job.reference.ReferenceFileOut;
+import gapwise.server.job.reference.ReferenceJob;
+import gapwise.server.job.reference.ReferenceJobs;
+import gapwise.server.page.Place;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.route.Routes;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.NotFoundResponse;
+import java.io.IOException;
+import java.io.InputStream;
+
+/** Takes files of references in and shows what was found in them; nothing of it is kept. */
+public final class ReferencesPage {
+  private final Templates templates;
+  private final Sites sites;
+  private final ReferenceJobs jobs;
+
+  public ReferencesPage(Templates templates, Sites sites, ReferenceJobs jobs) {
+    this.templates = templates;
+    this.sites = sites;
+    this.jobs = jobs;
+  }
+
+  /** Adds its routes. */
+  public void addTo(Routes routes) {
+    routes.get(PagePaths.REFERENCES, context -> show(context, new ReferencesView.Choosing(site())));
+    routes.post(PagePaths.REFERENCES, this::start);
+    routes.get(PagePaths.REFERENCES + "/{id}", context -> show(context, following(job(context))));
+    routes.get(PagePaths.REFERENCES + "/{id}/{file}", this::file);
+  }
+
+  private Site site() {
+    return sites.of(say("references.title"), Place.REFERENCES);
+  }
+
+  private void show(Context context, ReferencesView view) {
+    templates.show(context, "reference/ReferencesPage", view);
+  }
+
+  private ReferencesView following(ReferenceJob job) {
+    return new ReferencesView.Following(site(), address(job), job.names(), job.state());
+  }
+
+  private static String address(ReferenceJob job) {
+    return PagePaths.REFERENCES + "/" + job.id();
+  }
+
+  private ReferenceJob job(Context context) {
+    return jobs.find(context.pathParam("id")).orElseThrow(ReferencesPage::gone);
+  }
+
+  private void start(Context context) throws IOException {
+    ReferenceJob job = HandedReferences.start(jobs, new PostedForm(context));
+    context.redirect(address(job), HttpStatus.SEE_OTHER);
+  }
+
+  private void file(Context context) throws IOException {
+    ReferenceFileOut file =
+        ReferenceFileOut.named(context.pathParam("file")).orElseThrow(ReferencesPage::gone);
+    InputStream written =
+        jobs.open(context.pathParam("id"), file).orElseThrow(ReferencesPage::gone);
+    Attachment.announce(context, file.type(), file.file());
+    context.result(written);
+  }
+
+  private static NotFoundResponse gone() {
+    return new NotFoundResponse(say("references.gone"));
+  }
+}
