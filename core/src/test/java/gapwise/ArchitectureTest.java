@@ -262,6 +262,8 @@ class ArchitectureTest {
                       "decision.certainty",
                       "decision.situation",
                       "answer",
+                      "claim",
+                      "evidence.vocabulary",
                       "figure.value")),
               Map.entry("decision.weighing", Set.of("numeric", "problem")),
               Map.entry("decision.cost", Set.of("numeric", "problem")),

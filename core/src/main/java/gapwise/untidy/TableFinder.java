@@ -1,6 +1,7 @@
 package gapwise.untidy;
 
 import gapwise.printed.Said;
+import gapwise.printed.StudyNames;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -111,7 +112,7 @@ final class TableFinder {
     return wide
         && !matrix.isData(row)
         && cells.stream().noneMatch(TableFinder::isSentence)
-        && !isTitle(cells);
+        && !(cells.size() < 3 && StudyNames.is(cells.get(0).text()));
   }
 
   /** A banner over some of the columns belongs to the header; over all of them it is a title. */
@@ -121,10 +122,6 @@ final class TableFinder {
             .mergedAt(cell.row(), cell.column())
             .filter(m -> m.lastColumn() > m.firstColumn())
             .isPresent();
-  }
-
-  private static boolean isTitle(List<GridCell> cells) {
-    return gapwise.printed.StudyNames.is(cells.get(0).text()) && cells.size() < 3;
   }
 
   static boolean isSentence(GridCell cell) {
