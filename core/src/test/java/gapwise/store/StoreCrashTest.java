@@ -82,6 +82,12 @@ class StoreCrashTest {
           assertEquals(json(number), json);
         }
       }
+      if (acknowledged >= 0) {
+        String kept = store.workingCopies().find("draft", "one").orElseThrow().json();
+        assertTrue(
+            kept.equals(json(acknowledged)) || kept.equals(json(acknowledged + 1)),
+            "what was kept last is there whole");
+      }
       List<Long> changes = new ArrayList<>();
       store.changesAfter(0, version -> changes.add(version.change()));
       // A write that was under way is there whole or not at all, and at most one was under way.
@@ -125,6 +131,9 @@ class StoreCrashTest {
             writes.add(Write.put("study", key(number, part), json(number)));
           }
           store.write(writes, "ann", "until killed");
+          // What somebody is at work on is as safe once it is answered.
+          int seen = store.workingCopies().find("draft", "one").map(c -> c.version()).orElse(0);
+          store.workingCopies().keep("draft", "one", json(number), "ann", seen).orElseThrow();
           System.out.println(number);
           System.out.flush();
         }
