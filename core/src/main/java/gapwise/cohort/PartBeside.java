@@ -83,7 +83,7 @@ final class PartBeside {
         part.numbers().fitInto(whole.numbers())
             && part.numbers().commonCounts(whole.numbers()) >= COUNTS
             && smaller(part, whole);
-    if (!fits && !(rows.areBeyondChance() && smaller(part, whole))) {
+    if (!fits && !(rows.areBeyondChance(true) && smaller(part, whole))) {
       return Optional.empty();
     }
     boolean label = labelRestricts(part, whole);
@@ -104,7 +104,7 @@ final class PartBeside {
     } else if (fits) {
       signs.add(Sign.agrees(Fact.NUMBERS, say("cohort.group-counts-fit")));
     }
-    if (rows.areBeyondChance()) {
+    if (rows.areBeyondChance(true)) {
       signs.add(
           Sign.agrees(
               Fact.PATIENT_ROWS,

@@ -35,7 +35,11 @@ final class SharedPatients {
       return Optional.empty();
     }
     SharedRows rows = SharedRows.of(prints(one), prints(two));
-    if (!rows.areBeyondChance()) {
+    boolean acquainted =
+        circumstances.shared() > 0
+            || circumstances.hospital() == Circumstances.Hospital.SAME
+            || circumstances.hospital() == Circumstances.Hospital.LIKE;
+    if (!rows.areBeyondChance(acquainted)) {
       return Optional.empty();
     }
     List<Sign> signs = new ArrayList<>();

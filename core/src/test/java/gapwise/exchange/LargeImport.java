@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 
@@ -67,18 +68,46 @@ public final class LargeImport {
       for (int number = 0; number < studies; number++) {
         String id = "large-" + number;
         study.write(
-            id + ",Invented series " + number + ",Author" + number + ",2015,bridging,yes\r\n");
-        arms.write(id + ",A,bone-transport," + (rowsEach + 5) + ",6.1,2.2,cm\r\n");
+            id
+                + ",Invented "
+                + name(number)
+                + " series,N"
+                + name(number)
+                + ",2015,bridging,yes\r\n");
+        arms.write(
+            id
+                + ",A,bone-transport,"
+                + (rowsEach + 5 + number % 40)
+                + ",6."
+                + number % 9
+                + ",2.2,cm\r\n");
         for (int row = 0; row < rowsEach; row++) {
           String start = id + ",A,";
           outcomes.write(
               row % 2 == 0
                   ? start + "union,20,24,,,," + (row + 1) + ",months,,definition " + row + "\r\n"
                   : start + "time-to-union,,,9.2,3.1,months,,,injury,definition " + row + "\r\n");
-          patients.write(start + "case " + row + "," + (20 + row) + ",5.5,cm,yes,8.4\r\n");
+          patients.write(start + "case " + row + "," + patient(number, row) + ",yes,8.4\r\n");
         }
       }
     }
+  }
+
+  /** Letters that are like no other study's, since no two of these papers have a name in common. */
+  private static String name(int number) {
+    Random random = new Random(number * 0x9E3779B97F4A7C15L);
+    StringBuilder letters = new StringBuilder();
+    for (int at = 0; at < 14; at++) {
+      letters.append((char) ('a' + random.nextInt(26)));
+    }
+    return letters.toString();
+  }
+
+  /** Age and length of a patient, of whom no other study tells. */
+  private static String patient(int study, int row) {
+    // Seeds that follow one another begin alike; multiplied they do not.
+    Random random = new Random((1_000L * study + row) * 0x9E3779B97F4A7C15L);
+    return (18 + random.nextInt(65)) + "," + (10 + random.nextInt(150)) / 10.0 + ",cm";
   }
 
   private static BufferedWriter open(Path folder, String sheet) throws IOException {
