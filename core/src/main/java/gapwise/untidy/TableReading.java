@@ -127,6 +127,14 @@ final class TableReading {
     return SIZES.contains(variable.target()) || numbers;
   }
 
+  /** Whether anything says that the rows are of groups or studies, and no lines of a list. */
+  private boolean saysWhose() {
+    return kind != Kind.GROUPS
+        || table.turned()
+        || table.variables().stream()
+            .anyMatch(one -> one.group().isPresent() || Targets.isIdentity(one.target()));
+  }
+
   private void value(int entity, Variable variable, FoundField.Whose whose) {
     Optional<Identity.Taken> taken = taken(entity, variable);
     if (taken.isEmpty()) {
@@ -163,6 +171,7 @@ final class TableReading {
     List<Proposed> values = Proposer.propose(taken.get().from().text(), wanted.get(), setting);
     values = Unsure.graded(wanted.get(), values, taken.get().from().text());
     values = Unsure.of(heading, wanted.get(), values);
+    values = isSize(variable) && !saysWhose() ? Unsure.whose(values) : values;
     if (isSize(variable)) {
       size(whose, values);
       if (!table.of("subgroup").isEmpty()) {

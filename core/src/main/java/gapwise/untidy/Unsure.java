@@ -61,4 +61,12 @@ final class Unsure {
   private static List<Proposed> asked(List<Proposed> values, String why) {
     return values.stream().map(one -> one.askedBecause(Doubt.COLUMN, why)).toList();
   }
+
+  /** The same asked where nothing says that the rows of a table are groups. */
+  static List<Proposed> whose(List<Proposed> values) {
+    return asked(
+        values,
+        "Nothing says that the rows of this table are groups of patients. They may be traits that"
+            + " patients of one group have. Say which.");
+  }
 }
