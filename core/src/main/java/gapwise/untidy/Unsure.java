@@ -50,8 +50,6 @@ final class Unsure {
           values,
           why
               + ". Say whether it is "
-              + wanted.into()
-              + " "
               + wanted.outcome().map(Outcome::label).orElse(wanted.base().replace('_', ' '))
               + ".");
     }
