@@ -2,6 +2,7 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.desk.CountedBack;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftCheck;
 import gapwise.desk.DraftRow;
@@ -10,7 +11,6 @@ import gapwise.desk.KeptDraft;
 import gapwise.desk.SettledDoubt;
 import gapwise.evidence.vocabulary.Instrument;
 import gapwise.evidence.vocabulary.Outcome;
-import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.exchange.Template;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
@@ -25,6 +25,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
@@ -59,6 +60,7 @@ public final class DraftPage {
     routes.post(DRAFT + "/patient", this::patient);
     routes.post(DRAFT + "/column", this::column);
     routes.post(DRAFT + "/remove", this::remove);
+    routes.post(DRAFT + "/counted-back", this::countedBack);
     routes.post(DRAFT + "/settle", this::settle);
   }
 
@@ -77,8 +79,7 @@ public final class DraftPage {
             FormTable.ofOutcomes(draft),
             PatientGrid.of(draft),
             AppraisalForm.of(draft),
-            Instrument.vocabulary().all(),
-            OutcomeFamily.all(),
+            CountedBack.of(draft),
             Told.of(kept, DraftCheck.of(draft)),
             draft.paper().filter(papers::has)));
   }
@@ -236,6 +237,22 @@ public final class DraftPage {
     String sheet = draft.row(number).map(DraftRow::sheet).orElse(Template.STUDIES);
     boolean last = sheet.equals(Template.ARMS) && draft.rows(Template.ARMS).size() == 1;
     return sheet.equals(Template.STUDIES) || last ? draft : draft.withoutRow(number);
+  }
+
+  private void countedBack(Context context) {
+    PostedForm form = new PostedForm(context);
+    Optional<Integer> count = CellAddress.number(form.first("count"));
+    CellAddress at = CellAddress.of(form.first("cell"));
+    change(
+        context,
+        draft ->
+            CountedBack.of(draft).stream()
+                .filter(one -> one.row() == at.row() && one.column().equals(at.column()))
+                .filter(one -> count.filter(one.counts()::contains).isPresent())
+                .findFirst()
+                .map(one -> one.taken(draft, count.orElseThrow()))
+                .orElseThrow(() -> new ConflictResponse(say("desk.not-counted-back"))));
+    back(context, FormCell.id(at.row(), at.column()));
   }
 
   private void settle(Context context) {

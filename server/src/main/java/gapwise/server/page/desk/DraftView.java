@@ -1,7 +1,6 @@
 package gapwise.server.page.desk;
 
-import gapwise.evidence.vocabulary.Instrument;
-import gapwise.evidence.vocabulary.OutcomeFamily;
+import gapwise.desk.CountedBack;
 import gapwise.server.page.Site;
 import java.util.List;
 import java.util.Objects;
@@ -18,8 +17,7 @@ import java.util.Optional;
  * @param outcomes a table for each outcome
  * @param patients patients one by one
  * @param appraisals how it was made, as people judge it
- * @param instruments by which it may be judged
- * @param outcomeChoices the outcomes that may be added, under their headings
+ * @param countedBack counts that printed percentages stand for
  * @param told what is to be said of it
  * @param paper name of the paper beside it
  */
@@ -32,16 +30,14 @@ public record DraftView(
     List<FormTable> outcomes,
     PatientGrid patients,
     List<AppraisalForm> appraisals,
-    List<Instrument> instruments,
-    List<OutcomeFamily> outcomeChoices,
+    List<CountedBack> countedBack,
     Told told,
     Optional<String> paper) {
   public DraftView {
     tables = List.copyOf(tables);
     outcomes = List.copyOf(outcomes);
     appraisals = List.copyOf(appraisals);
-    instruments = List.copyOf(instruments);
-    outcomeChoices = List.copyOf(outcomeChoices);
+    countedBack = List.copyOf(countedBack);
     Objects.requireNonNull(told, "told");
     Objects.requireNonNull(paper, "paper");
   }
