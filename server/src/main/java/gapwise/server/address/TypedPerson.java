@@ -75,6 +75,14 @@ final class TypedPerson {
         rest.add(word);
       }
     }
-    return taken.with(TypedWords.BOX, String.join(" ", rest));
+    return chosenNow(taken.with(TypedWords.BOX, String.join(" ", rest)));
+  }
+
+  /** Among ways to choose from, "amputation" is the one at the start, not one told apart by none. */
+  private static Address chosenNow(Address address) {
+    boolean untold = address.has("method", "amputation");
+    boolean said = address.has("method", "primary-amputation");
+    Address others = untold ? address.without("method", "amputation") : address;
+    return untold && !said ? others.and("method", "primary-amputation") : others;
   }
 }

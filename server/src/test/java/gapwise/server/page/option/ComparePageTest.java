@@ -2,6 +2,7 @@ package gapwise.server.page.option;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -153,7 +154,10 @@ class ComparePageTest {
             "/ask?q=6+cm+infected+distal+tibial+gap,+45,+smoker:+transport,+induced+membrane,+flap,"
                 + "+scaffold+or+amputation%3F");
     assertEquals(303, asked.statusCode());
-    String page = running.get(asked.headers().firstValue("Location").orElseThrow()).body();
+    String address = asked.headers().firstValue("Location").orElseThrow();
+    assertTrue(address.contains("method=primary-amputation"), address);
+    assertFalse(address.contains("method=amputation"), "one amputation among the ways: " + address);
+    String page = running.get(address).body();
     assertTrue(page.contains("6 cm of bone missing"), page);
     assertTrue(
         page.contains(
