@@ -196,7 +196,8 @@ public final class WebServer implements AutoCloseable {
       new TablePage(templates, sites, home.drafts(), home.papers()).addTo(routes);
       new ReadPage(templates, home.drafts(), home.papers()).addTo(routes);
       new PaperPages(templates, sites, home.papers()).addTo(routes);
-      new HandInPage(templates, sites, home.drafts(), home.intake()).addTo(routes);
+      new HandInPage(templates, sites, home.drafts(), home.intake(), evidence.studies())
+          .addTo(routes);
       new OverlapsPage(templates, sites, evidence, home.base(), Clock.systemUTC()).addTo(routes);
       new UntidyPage(templates, sites, tray, jobs, home.mappings()).addTo(routes);
       new ReferencesPage(templates, sites, references).addTo(routes);

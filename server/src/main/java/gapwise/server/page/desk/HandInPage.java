@@ -3,12 +3,15 @@ package gapwise.server.page.desk;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.StudyAddress;
+import gapwise.curation.KeptStudy;
+import gapwise.curation.StudiesAt;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftCheck;
 import gapwise.desk.Drafts;
 import gapwise.desk.HandedInDraft;
 import gapwise.desk.KeptDraft;
 import gapwise.desk.Submission;
+import gapwise.evidence.Study;
 import gapwise.intake.Intake;
 import gapwise.server.address.PagePaths;
 import gapwise.server.job.PostedForm;
@@ -18,6 +21,7 @@ import gapwise.server.page.Templates;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.List;
 import java.util.Optional;
 
 /** A draft handed in, or thrown away. */
@@ -28,12 +32,15 @@ public final class HandInPage {
   private final Sites sites;
   private final Drafts drafts;
   private final Intake intake;
+  private final StudiesAt studies;
 
-  public HandInPage(Templates templates, Sites sites, Drafts drafts, Intake intake) {
+  public HandInPage(
+      Templates templates, Sites sites, Drafts drafts, Intake intake, StudiesAt studies) {
     this.templates = templates;
     this.sites = sites;
     this.drafts = drafts;
     this.intake = intake;
+    this.studies = studies;
   }
 
   /** Adds its routes. */
@@ -58,7 +65,16 @@ public final class HandInPage {
             kept.draft().study(),
             kept.draft().baseVersion(),
             Told.of(kept, check),
+            changes(kept.draft(), check),
             refused));
+  }
+
+  /** What of the study as it stands would be another; nothing for a new one. */
+  private List<VersionsView.Line> changes(Draft draft, DraftCheck check) {
+    Optional<Study> before = studies.study(draft.study()).map(KeptStudy::study);
+    return before.isEmpty() || check.study().isEmpty()
+        ? List.of()
+        : VersionsPage.lines(before.get(), check.study().get());
   }
 
   private void handIn(Context context) {

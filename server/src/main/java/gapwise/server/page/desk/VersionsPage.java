@@ -108,7 +108,12 @@ public final class VersionsPage {
     if (before.study().isEmpty() || after.study().isEmpty()) {
       return List.of();
     }
-    return StudyDifference.between(before.study().get(), after.study().get()).stream()
+    return lines(before.study().get(), after.study().get());
+  }
+
+  /** Each field that differs between two versions, as the pages tell it. */
+  static List<VersionsView.Line> lines(Study before, Study after) {
+    return StudyDifference.between(before, after).stream()
         .map(
             change ->
                 new VersionsView.Line(

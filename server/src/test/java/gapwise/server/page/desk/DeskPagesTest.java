@@ -115,6 +115,9 @@ class DeskPagesTest {
     Matcher draft = DRAFT.matcher(mend.headers().firstValue("Location").orElseThrow());
     assertTrue(draft.find());
     post(draft.group(), cell(draft.group(), "events"), "9");
+    String before = running.get(draft.group() + "/hand-in").body();
+    assertTrue(before.contains("data-head=\"Now\">10<"), before);
+    assertTrue(before.contains("data-head=\"Then\">9<"), before);
     assertEquals(303, handIn(draft.group(), "Table 1 misread").statusCode());
 
     String changes = running.get("/studies/whole2031/versions").body();
