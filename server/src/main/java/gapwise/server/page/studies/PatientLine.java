@@ -24,9 +24,19 @@ import java.util.stream.Collectors;
  * @param defect missing bone
  * @param outcomes what became of them
  * @param place where in the paper
+ * @param readings where single numbers stand on its pages
  */
 public record PatientLine(
-    String id, String group, String who, String defect, String outcomes, String place) {
+    String id,
+    String group,
+    String who,
+    String defect,
+    String outcomes,
+    String place,
+    List<ReadAt> readings) {
+  public PatientLine {
+    readings = List.copyOf(readings);
+  }
 
   static PatientLine of(PatientRow patient) {
     return new PatientLine(
@@ -46,7 +56,8 @@ public record PatientLine(
         patient.outcomes().entrySet().stream()
             .map(e -> label(e.getKey()) + ": " + words(e.getValue()))
             .collect(Collectors.joining("; ")),
-        patient.provenance().place().orElse(""));
+        patient.provenance().place().orElse(""),
+        ReadAt.of(patient.provenance()));
   }
 
   private static String who(PatientRow patient) {

@@ -115,6 +115,15 @@ class DeskBrowserTest {
             .driver()
             .findElements(By.xpath("//table[caption='Patients described one by one']/tbody/tr"))
             .size());
+    assertTrue(
+        !browser
+            .driver()
+            .findElements(
+                By.xpath(
+                    "//table[caption='Patients described one by one']"
+                        + "//a[starts-with(@href, '/papers/') and contains(text(), 'p. 2')]"))
+            .isEmpty(),
+        "each patient's numbers lead to their page");
 
     // From the plot: the study's row, the place of the number, the marked words.
     browser.driver().get(running.address("/pooled?outcome=primary-union"));
