@@ -78,7 +78,9 @@ final class TypedPerson {
     return chosenNow(taken.with(TypedWords.BOX, String.join(" ", rest)));
   }
 
-  /** Among ways to choose from, "amputation" is the one at the start, not one told apart by none. */
+  /**
+   * Among ways to choose from, "amputation" is the one at the start, not one told apart by none.
+   */
   private static Address chosenNow(Address address) {
     boolean untold = address.has("method", "amputation");
     boolean said = address.has("method", "primary-amputation");

@@ -16,7 +16,12 @@ import java.util.Optional;
  * @param refused why it was not taken; empty where nobody has tried
  */
 public record HandInView(
-    Site site, String study, int baseVersion, Told told, List<VersionsView.Line> changes, Optional<String> refused) {
+    Site site,
+    String study,
+    int baseVersion,
+    Told told,
+    List<VersionsView.Line> changes,
+    Optional<String> refused) {
   public HandInView {
     Objects.requireNonNull(told, "told");
     changes = List.copyOf(changes);

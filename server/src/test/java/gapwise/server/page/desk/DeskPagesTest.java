@@ -4,12 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.server.testing.RunningServer;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.URLEncoder;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -217,5 +221,70 @@ class DeskPagesTest {
     assertEquals(404, running.get("/studies/nobody/versions").statusCode());
     assertEquals(303, post(draft + "/discard").statusCode());
     assertEquals(404, running.get(draft).statusCode());
+  }
+
+  private static HttpResponse<String> hand(String path, String field, String name, byte[] content)
+      throws IOException, InterruptedException {
+    String boundary = "gapwise-test";
+    ByteArrayOutputStream body = new ByteArrayOutputStream();
+    String head =
+        "--"
+            + boundary
+            + "\r\nContent-Disposition: form-data; name=\""
+            + field
+            + "\"; filename=\""
+            + name
+            + "\"\r\nContent-Type: application/octet-stream\r\n\r\n";
+    body.writeBytes(head.getBytes(StandardCharsets.UTF_8));
+    body.writeBytes(content);
+    body.writeBytes(("\r\n--" + boundary + "--\r\n").getBytes(StandardCharsets.UTF_8));
+    return running.send(
+        running
+            .request(path)
+            .header("Content-Type", "multipart/form-data; boundary=" + boundary)
+            .POST(HttpRequest.BodyPublishers.ofByteArray(body.toByteArray())));
+  }
+
+  @Test
+  void aFileThatIsNoPaperAndPapersSpoiltInManyWaysAreAnsweredInWords() throws Exception {
+    String draft = begin("spoilt2031");
+    byte[] words = "This is no paper.".getBytes(StandardCharsets.UTF_8);
+    HttpResponse<String> none = hand(draft + "/paper", "paper", "words.pdf", words);
+    assertEquals(422, none.statusCode());
+    assertTrue(none.body().contains("The file is not a PDF"), none.body());
+
+    byte[] sound = Files.readAllBytes(InventedPaper.write(folder.resolve("sound.pdf")));
+    assertEquals(303, hand(draft + "/paper", "paper", "sound.pdf", sound).statusCode());
+    Random random = new Random(20311);
+    for (int spoilt = 0; spoilt < 40; spoilt++) {
+      byte[] file = sound.clone();
+      for (int hit = 0; hit <= spoilt; hit++) {
+        file[8 + random.nextInt(file.length - 8)] = (byte) random.nextInt(256);
+      }
+      byte[] cut = spoilt % 3 == 0 ? Arrays.copyOf(file, random.nextInt(file.length)) : file;
+      HttpResponse<String> answer = hand(draft + "/paper", "paper", "spoilt.pdf", cut);
+      assertTrue(answer.statusCode() == 303 || answer.statusCode() == 422, answer.body());
+      if (answer.statusCode() == 303) {
+        for (String part : new String[] {"/table?whole=yes", "/table?page=1&box=40,40,500,400"}) {
+          int status = running.get(draft + part).statusCode();
+          assertTrue(status == 200 || status == 422 || status == 404, part + " gave " + status);
+        }
+      }
+    }
+  }
+
+  @Test
+  void whateverIsPastedHasAnAnswer() throws IOException, InterruptedException {
+    String draft = begin("pasted2031");
+    Random random = new Random(20312);
+    String letters = "0123456789.,;:()±–%/-\t\n \"'=+abcnuyes\u00e9\u4e00\ud83d";
+    for (int paste = 0; paste < 60; paste++) {
+      StringBuilder text = new StringBuilder();
+      for (int at = 0; at < 1 + random.nextInt(400); at++) {
+        text.append(letters.charAt(random.nextInt(letters.length())));
+      }
+      int status = post(draft + "/table", "text", text.toString()).statusCode();
+      assertTrue(status == 200 || status == 422 || status == 400, text + " gave " + status);
+    }
   }
 }
