@@ -26,6 +26,7 @@ public final class PagePaths {
   public static final String CASE = "/case";
   public static final String CLAIM = "/claim";
   public static final String DESK = "/desk";
+  public static final String UNTIDY = "/colleague-sheet";
   public static final String OVERLAPS = "/overlaps";
   public static final String REFERENCES = "/references";
   public static final String PAPERS = "/papers";

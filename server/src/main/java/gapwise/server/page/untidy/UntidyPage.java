@@ -41,7 +41,7 @@ import java.util.stream.IntStream;
 
 /** A colleague's own sheet, looked at, then handed to the import. */
 public final class UntidyPage {
-  private static final String UNTIDY = PagePaths.IMPORT + "/untidy";
+  private static final String UNTIDY = PagePaths.UNTIDY;
 
   /** Questions and values of each kind that are shown; a person reads no more at once. */
   private static final int MOST_SHOWN = 200;
