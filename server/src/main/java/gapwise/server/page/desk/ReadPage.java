@@ -117,10 +117,7 @@ public final class ReadPage {
     DraftRow row = at.in(before.draft());
     String words = form.first("words");
     Optional<Reading> place = place(before.draft(), at.column(), form);
-    List<ReadWords.Put> puts =
-        form.first("as").isEmpty()
-            ? ReadWords.of(before.draft(), row, at.column(), words)
-            : List.of(new ReadWords.Put(at.column(), form.first("as"), Optional.empty()));
+    List<ReadWords.Put> puts = puts(before.draft(), row, at.column(), words, form.first("as"));
     KeptDraft kept =
         drafts
             .change(before.id(), draft -> withAll(draft, at.row(), puts, place), "")
@@ -133,6 +130,28 @@ public final class ReadPage {
             words,
             lines(row, puts, false),
             lines(row, puts, true)));
+  }
+
+  /**
+   * What the words give. A box without words, as on a scanned page, is the place of what stands in
+   * the field.
+   *
+   * @param as what a person chose to put; empty text where nothing was chosen
+   */
+  private static List<ReadWords.Put> puts(
+      Draft draft, DraftRow row, String column, String words, String as) {
+    if (!as.isEmpty()) {
+      return List.of(new ReadWords.Put(column, as, Optional.empty()));
+    }
+    if (!words.isEmpty()) {
+      return ReadWords.of(draft, row, column, words);
+    }
+    String stands = row.text(column);
+    return List.of(
+        new ReadWords.Put(
+            column,
+            stands,
+            stands.isEmpty() ? Optional.of(say("paper.type-first")) : Optional.empty()));
   }
 
   private static Draft withAll(

@@ -274,6 +274,25 @@ class DeskPagesTest {
   }
 
   @Test
+  void aBoxWithoutWordsIsThePlaceOfWhatWasTyped() throws Exception {
+    String draft = begin("scanned2031");
+    byte[] paper = Files.readAllBytes(InventedPaper.write(folder.resolve("scan.pdf")));
+    assertEquals(303, hand(draft + "/paper", "paper", "scan.pdf", paper).statusCode());
+    String cell = cell(draft, "patients");
+    String box = "100.00,700.00,140.00,712.00";
+    HttpResponse<String> early =
+        post(draft + "/read", "cell", cell, "words", "", "page", "1", "box", box);
+    assertTrue(early.body().contains("Type what you read there"), early.body());
+    post(draft + "/cell", "cell", cell, "text", "12", "seen", "");
+    HttpResponse<String> placed =
+        post(draft + "/read", "cell", cell, "words", "", "page", "1", "box", box);
+    assertEquals(200, placed.statusCode(), placed.body());
+    String page = running.get(draft).body();
+    assertTrue(page.contains("value=\"12\""), "what was typed stays");
+    assertTrue(page.contains("read-at\">p. 1:"), "and has its place");
+  }
+
+  @Test
   void whateverIsPastedHasAnAnswer() throws IOException, InterruptedException {
     String draft = begin("pasted2031");
     Random random = new Random(20312);
