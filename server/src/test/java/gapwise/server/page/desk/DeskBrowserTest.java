@@ -171,6 +171,32 @@ class DeskBrowserTest {
         browser.driver().findElements(By.cssSelector("#patients tbody tr")).size());
   }
 
+  @Test
+  void aDraftIsNeverWiderThanItsWindow() {
+    browser.driver().get(running.address("/desk"));
+    find("#study").sendKeys("narrow2031" + Keys.ENTER);
+    new Select(find("#outcome")).selectByValue("time-to-union");
+    press("form[action$='/outcome'] button");
+    press("form[action$='/group'] button");
+    press("form[action$='/patient'] button");
+    String draft = browser.driver().getCurrentUrl().replaceFirst("#.*", "");
+    try {
+      for (int width : new int[] {320, 390, 640, 1280, 1920}) {
+        browser.width(width);
+        browser.driver().get(draft);
+        Number over =
+            (Number)
+                browser
+                    .driver()
+                    .executeScript(
+                        "return document.documentElement.scrollWidth - window.innerWidth");
+        assertTrue(over.intValue() <= 0, "too wide by " + over + " at " + width);
+      }
+    } finally {
+      browser.width(1500);
+    }
+  }
+
   private static void dragOver(String first, String last) {
     WebElement from = find(".paper-page .words rect[data-text='" + first + "']");
     WebElement to = find(".paper-page .words rect[data-text='" + last + "']");
