@@ -50,8 +50,7 @@ public record Draft(
       throw new IllegalArgumentException("baseVersion must be 0 or more, was " + baseVersion);
     }
     if (rows.size() > MOST_ROWS) {
-      throw new IllegalArgumentException(
-          "a draft has at most " + MOST_ROWS + " rows, had " + rows.size());
+      throw new DraftFullException(rows.size());
     }
     int next = nextRow;
     if (rows.stream().map(DraftRow::number).distinct().count() < rows.size()

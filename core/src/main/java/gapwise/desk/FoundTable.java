@@ -30,7 +30,7 @@ public record FoundTable(List<List<String>> texts, Preview preview, Map<String, 
   public static final int MOST_LETTERS = 500_000;
 
   /** More rows than any paper has patients. */
-  private static final int MOST_ROWS = 2_000;
+  public static final int MOST_ROWS = 2_000;
 
   private static final int MOST_COLUMNS = 200;
 
@@ -64,7 +64,11 @@ public record FoundTable(List<List<String>> texts, Preview preview, Map<String, 
       throw new IllegalArgumentException(
           "a pasted table has at most " + MOST_LETTERS + " letters, had " + text.length());
     }
-    List<String> lines = text.lines().filter(line -> !line.isBlank()).limit(MOST_ROWS).toList();
+    List<String> lines = text.lines().filter(line -> !line.isBlank()).toList();
+    if (lines.size() > MOST_ROWS) {
+      throw new IllegalArgumentException(
+          "a pasted table has at most " + MOST_ROWS + " rows, had " + lines.size());
+    }
     String between = separator(lines);
     List<List<String>> rows =
         lines.stream()

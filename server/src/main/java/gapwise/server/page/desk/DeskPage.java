@@ -8,6 +8,7 @@ import gapwise.curation.StudiesAt;
 import gapwise.curation.StudyVersion;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftCheck;
+import gapwise.desk.DraftFullException;
 import gapwise.desk.Drafts;
 import gapwise.desk.KeptDraft;
 import gapwise.desk.Noted;
@@ -21,6 +22,7 @@ import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.route.Routes;
+import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -110,7 +112,11 @@ public final class DeskPage {
   }
 
   private static Draft draft(KeptStudy kept) {
-    return Draft.of(kept.study(), kept.stamp().version());
+    try {
+      return Draft.of(kept.study(), kept.stamp().version());
+    } catch (DraftFullException full) {
+      throw new ConflictResponse(say("desk.too-large", Map.of("most", Draft.MOST_ROWS)));
+    }
   }
 
   private void open(Context context, Draft draft) {

@@ -5,6 +5,7 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.desk.CountedBack;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftCheck;
+import gapwise.desk.DraftFullException;
 import gapwise.desk.DraftRow;
 import gapwise.desk.Drafts;
 import gapwise.desk.KeptDraft;
@@ -92,9 +93,18 @@ public final class DraftPage {
   }
 
   private KeptDraft change(Context context, UnaryOperator<Draft> change) {
-    return drafts
-        .change(context.pathParam("draft"), change, "")
-        .orElseThrow(() -> new NotFoundResponse(say("desk.no-draft")));
+    return changed(drafts, context.pathParam("draft"), change);
+  }
+
+  /** A draft changed, or refused in words where it is gone or would be too large. */
+  static KeptDraft changed(Drafts drafts, String id, UnaryOperator<Draft> change) {
+    try {
+      return drafts
+          .change(id, change, "")
+          .orElseThrow(() -> new NotFoundResponse(say("desk.no-draft")));
+    } catch (DraftFullException full) {
+      throw new ConflictResponse(say("desk.too-large", Map.of("most", Draft.MOST_ROWS)));
+    }
   }
 
   /** Back to the form, at the part that was changed. */

@@ -95,6 +95,9 @@ public final class TablePage {
       if (text.length() > FoundTable.MOST_LETTERS) {
         throw refused("text", say("table.too-long", Map.of("most", FoundTable.MOST_LETTERS)));
       }
+      if (text.lines().filter(line -> !line.isBlank()).count() > FoundTable.MOST_ROWS) {
+        throw refused("text", say("table.too-many-rows", Map.of("most", FoundTable.MOST_ROWS)));
+      }
       return FoundTable.pasted(text);
     }
     if (source.containsKey("whole")) {
@@ -245,7 +248,8 @@ public final class TablePage {
             .mapToObj(fields::get)
             .toList();
     List<String> notTaken = new ArrayList<>();
-    drafts.change(
+    DraftPage.changed(
+        drafts,
         kept.id(),
         draft -> {
           Draft widened = draft;
@@ -263,8 +267,7 @@ public final class TablePage {
           notTaken.clear();
           notTaken.addAll(taken.notTaken());
           return taken.draft();
-        },
-        "");
+        });
     if (notTaken.isEmpty()) {
       context.redirect(PagePaths.DESK + "/" + kept.id() + "#patients", HttpStatus.SEE_OTHER);
       return;

@@ -293,6 +293,29 @@ class DeskPagesTest {
   }
 
   @Test
+  void moreThanTheDeskTakesIsRefusedInWordsAndNothingIsLostSilently() throws Exception {
+    String draft = complete("large2031");
+    String head = "Case\tAge (years)\tDefect (cm)\n";
+    String rows = "%d\t30\t6.0\n";
+    StringBuilder many = new StringBuilder(head);
+    for (int patient = 1; patient <= 2_000; patient++) {
+      many.append(rows.formatted(patient));
+    }
+    HttpResponse<String> tooMany = post(draft + "/table", "text", many.toString());
+    assertEquals(422, tooMany.statusCode());
+    assertTrue(tooMany.body().contains("2,000 rows are read"), tooMany.body());
+
+    StringBuilder full = new StringBuilder(head);
+    for (int patient = 1; patient < 2_000; patient++) {
+      full.append(rows.formatted(patient));
+    }
+    HttpResponse<String> refused =
+        post(draft + "/table/take", "text", full.toString(), "group.A", "A");
+    assertEquals(409, refused.statusCode(), "2,002 rows are more than the desk takes");
+    assertTrue(refused.body().contains("Nothing was changed"), refused.body());
+  }
+
+  @Test
   void whateverIsPastedHasAnAnswer() throws IOException, InterruptedException {
     String draft = begin("pasted2031");
     Random random = new Random(20312);
