@@ -43,6 +43,25 @@ class ChainTest {
     assertEquals(6.923400, lived(20, 0.03, Counting.TRAPEZOID), PRINTED);
   }
 
+  /**
+   * Two other customs for the half cycle, which differ from the trapezoid only by what is
+   * discounted: the mean of both ends discounted to the end of its cycle, or to its middle.
+   */
+  @Test
+  void otherCustomsForTheHalfCycle() {
+    Trace trace = dying(20);
+    Discount discount = new Discount(0.03, 1);
+    double toTheEnd = 0;
+    double toTheMiddle = 0;
+    for (int year = 1; year <= 20; year++) {
+      double mean = (trace.share(year - 1, 0) + trace.share(year, 0)) / 2;
+      toTheEnd += mean * discount.factor(year);
+      toTheMiddle += mean * discount.factor(year - 0.5);
+    }
+    assertEquals(6.815782, toTheEnd, PRINTED);
+    assertEquals(6.917263, toTheMiddle, PRINTED);
+  }
+
   /** Endless sums: q/(1 - q) from year 1 on, 1/(1 - q) from year 0, q = 0.9 over 1 + r. */
   @Test
   void aLongHorizonComesToTheEndlessSum() {

@@ -119,9 +119,25 @@ class PublishedModelTest {
     assertEquals(6_276.915262, ratio(2087, SIX, NONE), PRINTED);
   }
 
+  /** Chances of one drug as a table prints them, to three decimals, before they are slowed. */
+  @Test
+  void chancesRoundedAsPrinted() {
+    double[][] printed = {
+      {.721, .202, .067, .010}, {0, .581, .407, .012}, {0, 0, .750, .250}, {0, 0, 0, 1}
+    };
+    Trace one = run(printed, printed, 20);
+    Trace two = run(printed, slowed(printed, RATIO), 20);
+    assertEquals(6_277.777885, ratio(one, two, SECOND_DRUG, SIX, NONE), PRINTED);
+  }
+
   private static double ratio(double second, Discount ofCosts, Discount ofYears) {
-    return (cost(TWO, YEARLY, second, ofCosts) - cost(ONE, YEARLY, 0, ofCosts))
-        / (years(TWO, ofYears, Counting.END) - years(ONE, ofYears, Counting.END));
+    return ratio(ONE, TWO, second, ofCosts, ofYears);
+  }
+
+  private static double ratio(
+      Trace one, Trace two, double second, Discount ofCosts, Discount ofYears) {
+    return (cost(two, YEARLY, second, ofCosts) - cost(one, YEARLY, 0, ofCosts))
+        / (years(two, ofYears, Counting.END) - years(one, ofYears, Counting.END));
   }
 
   /** The first row of the inverse of I - Q, less 1 for the year in which everybody starts. */

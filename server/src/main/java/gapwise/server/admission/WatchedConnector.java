@@ -2,6 +2,7 @@ package gapwise.server.admission;
 
 import java.nio.channels.SelectionKey;
 import java.nio.channels.SocketChannel;
+import org.eclipse.jetty.io.ByteBufferPool;
 import org.eclipse.jetty.io.ManagedSelector;
 import org.eclipse.jetty.io.SocketChannelEndPoint;
 import org.eclipse.jetty.server.HttpConfiguration;
@@ -17,11 +18,24 @@ import org.eclipse.jetty.server.ServerConnector;
 final class WatchedConnector extends ServerConnector {
   private static final long CROWDED_SILENCE_MILLIS = 2_000;
 
+  /** As many as the web server thinks right for the machine. */
+  private static final int STANDARD_THREADS = -1;
+
   private final Bounds bounds;
   private volatile boolean crowded;
 
   WatchedConnector(Server server, HttpConfiguration http, Bounds bounds) {
-    super(server, new HttpConnectionFactory(http));
+    // Buffers are not used again: of many refused requests at once, one answer was seen to begin
+    // with
+    // what somebody else had sent. A new buffer a request costs little and holds nothing of others.
+    super(
+        server,
+        null,
+        null,
+        ByteBufferPool.NON_POOLING,
+        STANDARD_THREADS,
+        STANDARD_THREADS,
+        new HttpConnectionFactory(http));
     this.bounds = bounds;
     server.addBean(new Crowd());
   }
