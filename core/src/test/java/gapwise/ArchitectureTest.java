@@ -487,6 +487,8 @@ class ArchitectureTest {
                   Set.of(
                       "answer",
                       "analysis",
+                      "analysis.patients",
+                      "numeric",
                       "analysis.result",
                       "analysis.rows",
                       "analysis.pooling",

@@ -17,11 +17,11 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Patients described one by one with a length and a known outcome, for a figure over the length.
- * Their times state no clock, so that where the series stand on one, patients do not stand beside
- * them.
+ * Patients described one by one with a length and a known outcome, for what is told over the
+ * length. Their times state no clock, so that where the series stand on one, patients do not stand
+ * beside them.
  */
-final class LengthPatients {
+public final class LengthPatients {
   /** What must stand beside marks of patients. */
   static final String CAUTION = say("answer.single-patients");
 
@@ -33,13 +33,28 @@ final class LengthPatients {
     this.outcome = selection.question().outcome();
   }
 
+  /**
+   * A patient.
+   *
+   * @param centimetres of missing bone, within what is asked
+   * @param value 1 or 0 for an event that came or did not, else the amount in the outcome's unit
+   */
+  public record Known(double centimetres, double value) {}
+
   /** The patients of a row that may stand in the figure. */
   static List<BubblePatient> of(Selection selection, SelectedRow row, MethodMark kind) {
-    return new LengthPatients(selection).points(row, kind);
+    return known(selection, row).stream()
+        .map(one -> new BubblePatient(row.label(), kind, one.centimetres(), one.value()))
+        .toList();
   }
 
-  private List<BubblePatient> points(SelectedRow row, MethodMark kind) {
-    List<BubblePatient> points = new ArrayList<>();
+  /** The patients of a row of whom both the length and the outcome are known. */
+  public static List<Known> known(Selection selection, SelectedRow row) {
+    return new LengthPatients(selection).points(row);
+  }
+
+  private List<Known> points(SelectedRow row) {
+    List<Known> points = new ArrayList<>();
     // A list has no clock of its own; where the row is the list, it was held to the clock already.
     if (outcome.needsClock() && selection.clock().isPresent() && row.report().isPresent()) {
       return points;
@@ -47,9 +62,7 @@ final class LengthPatients {
     for (PatientRow patient : row.study().patientsOf(row.arm().id())) {
       OptionalDouble value = value(patient);
       if (value.isPresent() && patient.defect().filter(this::asked).isPresent()) {
-        points.add(
-            new BubblePatient(
-                row.label(), kind, patient.defect().get().centimetres(), value.getAsDouble()));
+        points.add(new Known(patient.defect().get().centimetres(), value.getAsDouble()));
       }
     }
     return points;

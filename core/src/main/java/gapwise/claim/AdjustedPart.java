@@ -49,12 +49,39 @@ final class AdjustedPart {
     this.effect = Effect.of(selection.settled());
   }
 
-  /** Without allowance, with length, with length and infection. */
+  /**
+   * Without allowance, with length, with length and infection; then by patients described one by
+   * one together with the series, where there are such patients.
+   */
   List<Part> all() {
-    return List.of(
-        part(say("claim.adjusted-for-nothing"), List.of()),
-        part(say("claim.adjusted-for-length"), List.of(LENGTH)),
-        part(say("claim.adjusted-for-infection"), List.of(LENGTH, INFECTED)));
+    List<Part> parts = new ArrayList<>();
+    parts.add(part(say("claim.adjusted-for-nothing"), List.of()));
+    parts.add(part(say("claim.adjusted-for-length"), List.of(LENGTH)));
+    parts.add(part(say("claim.adjusted-for-infection"), List.of(LENGTH, INFECTED)));
+    parts.addAll(byPatients());
+    return parts;
+  }
+
+  /** By patients together with series; empty where that gives no comparison. */
+  Optional<Part> patientsCompared() {
+    return byPatients().stream().filter(part -> part.compared().isPresent()).findFirst();
+  }
+
+  private List<Part> byPatients() {
+    return selection.rows().stream().allMatch(row -> length(row).isEmpty())
+        ? List.of()
+        : new PatientsPart(runner, claim, selection, lengthAsked()).all();
+  }
+
+  /** The middle of the lengths asked for, where both ends are; else that of the series. */
+  private double lengthAsked() {
+    return selection
+        .question()
+        .among()
+        .defect()
+        .filter(range -> Double.isFinite(range.toCentimetres()) && range.fromCentimetres() > 0)
+        .map(range -> (range.fromCentimetres() + range.toCentimetres()) / 2)
+        .orElseGet(this::middleLength);
   }
 
   /** With allowance for as much as can be; empty where nothing can be allowed for. */

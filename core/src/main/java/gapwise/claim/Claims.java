@@ -93,7 +93,8 @@ public final class Claims {
                         .of(table))
                 .filter(part -> part.compared().isPresent())
             : Optional.empty();
-    return new Through(indirect, new AdjustedPart(answers.runner(), claim, selection).fullest());
+    AdjustedPart adjusted = new AdjustedPart(answers.runner(), claim, selection);
+    return new Through(indirect, adjusted.fullest(), adjusted.patientsCompared());
   }
 
   private Examined examined(Claim claim, Answer answer) {

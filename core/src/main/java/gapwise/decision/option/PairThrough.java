@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param column the outcome
  * @param first the method that stands first in the vocabulary
  * @param second the other
- * @param through what speaks of them; at least one of both
+ * @param through what speaks of them; at least one of its parts
  */
 public record PairThrough(Column column, Method first, Method second, Through through) {
   public PairThrough {

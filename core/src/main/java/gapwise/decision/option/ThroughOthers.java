@@ -27,7 +27,7 @@ public final class ThroughOthers {
         .toList();
   }
 
-  /** Every pair of one outcome that a network joins or adjusting tells apart, in order. */
+  /** Every pair of one outcome of which a network, adjusting or single patients tell, in order. */
   public List<PairThrough> of(OptionTable table, Column column) {
     List<Method> methods = known(table, column);
     List<PairThrough> pairs = new ArrayList<>();
@@ -38,7 +38,7 @@ public final class ThroughOthers {
       for (int j = i + 1; j < methods.size(); j++) {
         Claim claim = WithinStudies.claim(table, column, methods.get(i), methods.get(j));
         Through through = claims.through(claim);
-        if (through.indirect().isPresent() || through.adjusted().isPresent()) {
+        if (through.speaks()) {
           pairs.add(new PairThrough(column, methods.get(i), methods.get(j), through));
         }
       }

@@ -76,6 +76,9 @@ public sealed interface ThroughView {
         .indirect()
         .ifPresent(part -> lines.add(line(pair, say("page.by-network"), part, href)));
     pair.through().adjusted().ifPresent(part -> lines.add(line(pair, part.heading(), part, href)));
+    pair.through()
+        .byPatients()
+        .ifPresent(part -> lines.add(line(pair, part.heading(), part, href)));
     return lines;
   }
 
