@@ -3,8 +3,9 @@ package gapwise.server.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.Chromium;
+import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.RunningServer;
+import gapwise.server.testing.SharedServer;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import java.util.Map;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -28,21 +30,18 @@ import org.openqa.selenium.support.ui.ExpectedConditions;
  */
 class BarriersTest {
   @TempDir static Path folder;
-  private static RunningServer running;
   private static RunningServer empty;
-  private static Chromium browser;
+  @RegisterExtension private static final SharedServer SERVER = SharedServer.withDemonstration();
+
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
   @BeforeAll
   static void open() throws Exception {
-    running = RunningServer.withDemonstration(folder.resolve("home"));
     empty = RunningServer.empty(folder.resolve("empty"));
-    browser = Chromium.open(folder);
   }
 
   @AfterAll
   static void close() {
-    browser.close();
-    running.close();
     empty.close();
   }
 
@@ -85,10 +84,10 @@ class BarriersTest {
         "/method"
       })
   void noPageHasABarrierOrAComplaintAtADeskOrOnAPhone(String path) throws Exception {
-    ChromeDriver driver = browser.driver();
+    ChromeDriver driver = BROWSER.driver();
     for (int width : new int[] {1280, 390}) {
-      browser.width(width);
-      driver.get(running.address(path));
+      BROWSER.width(width);
+      driver.get(SERVER.address(path));
       noBarrier(driver, path + " at " + width);
     }
   }
@@ -106,10 +105,10 @@ class BarriersTest {
         "/map?view=comparisons"
       })
   void noPageHasABarrierWithEveryFoldOpen(String path) throws Exception {
-    ChromeDriver driver = browser.driver();
+    ChromeDriver driver = BROWSER.driver();
     for (int width : new int[] {1280, 390}) {
-      browser.width(width);
-      driver.get(running.address(path));
+      BROWSER.width(width);
+      driver.get(SERVER.address(path));
       int opened = openEveryFold(driver);
       assertTrue(opened > 0, path + " has nothing to open at " + width);
       noBarrier(driver, path + ", all open, at " + width);
@@ -132,15 +131,15 @@ class BarriersTest {
 
   @Test
   void aStudyOnTheDeskHasNoBarrier() throws Exception {
-    ChromeDriver driver = browser.driver();
-    browser.width(1280);
-    driver.get(running.address("/studies/invented-55"));
+    ChromeDriver driver = BROWSER.driver();
+    BROWSER.width(1280);
+    driver.get(SERVER.address("/studies/invented-55"));
     driver.findElement(By.cssSelector("form[action$='/mend'] button")).click();
-    browser.await().until(ExpectedConditions.urlContains("/desk/"));
+    BROWSER.await().until(ExpectedConditions.urlContains("/desk/"));
     String draft = driver.getCurrentUrl();
     for (String path : new String[] {draft, draft.replaceFirst("#.*", "") + "/hand-in"}) {
       for (int width : new int[] {1280, 390}) {
-        browser.width(width);
+        BROWSER.width(width);
         driver.get(path);
         openEveryFold(driver);
         noBarrier(driver, path + " at " + width);
@@ -150,12 +149,12 @@ class BarriersTest {
 
   @Test
   void whatIsUnderstoodWhileOneTypesHasNoBarrier() throws Exception {
-    ChromeDriver driver = browser.driver();
+    ChromeDriver driver = BROWSER.driver();
     for (int width : new int[] {1280, 390}) {
-      browser.width(width);
-      driver.get(running.address("/studies"));
+      BROWSER.width(width);
+      driver.get(SERVER.address("/studies"));
       driver.findElement(By.id("q")).sendKeys("union bone transport 5-8 cm infected");
-      browser
+      BROWSER
           .await()
           .until(
               ExpectedConditions.textToBePresentInElementLocated(
@@ -179,9 +178,9 @@ class BarriersTest {
         "/claim?a=bone-transport&says=more&outcome=union&b=induced-membrane"
       })
   void noPageOfAnEmptyBaseHasABarrier(String path) throws Exception {
-    ChromeDriver driver = browser.driver();
+    ChromeDriver driver = BROWSER.driver();
     for (int width : new int[] {1280, 390}) {
-      browser.width(width);
+      BROWSER.width(width);
       driver.get(empty.address(path));
       noBarrier(driver, path + ", no study yet, at " + width);
     }
@@ -193,14 +192,14 @@ class BarriersTest {
         (Number)
             driver.executeScript("return document.documentElement.scrollWidth - window.innerWidth");
     assertTrue(overflow.intValue() <= 0, state + " is too wide");
-    assertEquals(List.of(), browser.complaints(), state);
+    assertEquals(List.of(), BROWSER.complaints(), state);
   }
 
   @Test
   void anErrorPageHasNoBarrier() throws Exception {
-    browser.driver().get(running.address("/studies?from=8&to=5"));
-    assertEquals(List.of(), barriers(browser.driver()));
-    browser.complaints(); // the browser notes the status 422, which is meant
+    BROWSER.driver().get(SERVER.address("/studies?from=8&to=5"));
+    assertEquals(List.of(), barriers(BROWSER.driver()));
+    BROWSER.complaints(); // the browser notes the status 422, which is meant
   }
 
   /**

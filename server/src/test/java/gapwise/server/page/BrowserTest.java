@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.exchange.Export;
-import gapwise.server.testing.Chromium;
 import gapwise.server.testing.Invented;
+import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.RunningServer;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
@@ -15,6 +15,7 @@ import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -22,21 +23,19 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 
-/** The main job in a real browser. */
+/** The main job in a real BROWSER. */
 class BrowserTest {
   @TempDir static Path folder;
   private static RunningServer running;
-  private static Chromium browser;
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
   @BeforeAll
   static void open() throws Exception {
     running = RunningServer.withStudies(folder.resolve("home"));
-    browser = Chromium.open(folder);
   }
 
   @AfterAll
   static void close() {
-    browser.close();
     running.close();
   }
 
@@ -47,8 +46,8 @@ class BrowserTest {
       Export.workbook(Invented.studies(), file);
     }
     try (RunningServer empty = RunningServer.empty(folder.resolve("empty"))) {
-      ChromeDriver driver = browser.driver();
-      browser.width(1280);
+      ChromeDriver driver = BROWSER.driver();
+      BROWSER.width(1280);
       driver.get(empty.address("/import"));
       driver.findElement(By.id("files")).sendKeys(workbook.toString());
       driver.findElement(By.id("who")).sendKeys("reviewer");
@@ -62,7 +61,7 @@ class BrowserTest {
       List<WebElement> confirm = driver.findElements(By.cssSelector("#state form button"));
       if (!confirm.isEmpty()) {
         confirm.get(0).click();
-        browser.await().until(d -> d.findElements(By.cssSelector("#state form button")).isEmpty());
+        BROWSER.await().until(d -> d.findElements(By.cssSelector("#state form button")).isEmpty());
         settled(driver);
       }
       assertTrue(
@@ -72,30 +71,30 @@ class BrowserTest {
       driver.get(empty.address("/studies?outcome=union"));
       driver.findElement(By.id("from")).sendKeys("5");
       driver.findElement(By.id("to")).sendKeys("8", Keys.ENTER);
-      browser.await().until(ExpectedConditions.urlContains("from=5"));
-      browser
+      BROWSER.await().until(ExpectedConditions.urlContains("from=5"));
+      BROWSER
           .await()
           .until(ExpectedConditions.textToBePresentInElementLocated(By.id("chips"), "5 to 8 cm"));
-      browser
+      BROWSER
           .await()
           .until(
               ExpectedConditions.numberOfElementsToBe(By.cssSelector("form#look.htmx-request"), 0));
       driver.findElement(By.partialLinkText("Pool these")).click();
-      browser
+      BROWSER
           .await()
           .until(ExpectedConditions.visibilityOfElementLocated(By.cssSelector(".wide svg")));
       assertTrue(driver.findElement(By.className("answer")).getText().contains("of 100"));
       driver.findElement(By.id("download-svg")).click();
-      Path svg = browser.downloads().resolve("forest.svg");
-      browser.await().until(d -> Files.exists(svg));
+      Path svg = BROWSER.downloads().resolve("forest.svg");
+      BROWSER.await().until(d -> Files.exists(svg));
       String drawing = Files.readString(svg, StandardCharsets.UTF_8);
       assertTrue(drawing.contains("</svg>") && drawing.contains("Invented demonstration data"));
-      assertEquals(List.of(), browser.complaints());
+      assertEquals(List.of(), BROWSER.complaints());
     }
   }
 
   private static void settled(ChromeDriver driver) {
-    browser
+    BROWSER
         .await()
         .until(
             d ->
@@ -105,24 +104,24 @@ class BrowserTest {
 
   @Test
   void aFilterChosenShowsAtOnceAndStandsInTheAddress() {
-    ChromeDriver driver = browser.driver();
-    browser.width(1280);
+    ChromeDriver driver = BROWSER.driver();
+    BROWSER.width(1280);
     driver.get(running.address("/studies"));
     driver.findElement(By.id("method-bone-transport")).click();
-    browser.await().until(ExpectedConditions.urlContains("method=bone-transport"));
-    browser
+    BROWSER.await().until(ExpectedConditions.urlContains("method=bone-transport"));
+    BROWSER
         .await()
         .until(
             ExpectedConditions.textToBePresentInElementLocated(
                 By.id("found-heading"), "8 groups of patients"));
     assertTrue(driver.findElement(By.id("method-bone-transport")).isSelected());
-    assertEquals(List.of(), browser.complaints());
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   @Test
   void keysAloneLeadFromTheFirstPageToAPooledResult() {
-    ChromeDriver driver = browser.driver();
-    browser.width(1280);
+    ChromeDriver driver = BROWSER.driver();
+    BROWSER.width(1280);
     driver.get(running.address("/"));
     WebElement body = driver.findElement(By.tagName("body"));
     body.sendKeys(Keys.TAB);
@@ -130,9 +129,9 @@ class BrowserTest {
     driver.switchTo().activeElement().sendKeys(Keys.ENTER);
     tabTo(driver, "ask-q");
     driver.switchTo().activeElement().sendKeys("union after bone transport, 5 to 8 cm", Keys.ENTER);
-    browser.await().until(ExpectedConditions.urlContains("/pooled"));
+    BROWSER.await().until(ExpectedConditions.urlContains("/pooled"));
     String answer =
-        browser
+        BROWSER
             .await()
             .until(ExpectedConditions.visibilityOfElementLocated(By.className("answer")))
             .getText();
@@ -141,35 +140,35 @@ class BrowserTest {
 
   @Test
   void keysAlonePlaceACaseWithItsCourse() {
-    ChromeDriver driver = browser.driver();
-    browser.width(1280);
+    ChromeDriver driver = BROWSER.driver();
+    BROWSER.width(1280);
     driver.get(running.address("/case"));
     tabTo(driver, "method");
     driver.switchTo().activeElement().sendKeys("Bone transport in an");
     tabTo(driver, "length");
     driver.switchTo().activeElement().sendKeys("6", Keys.ENTER);
-    browser.await().until(ExpectedConditions.presenceOfElementLocated(By.id("union")));
+    BROWSER.await().until(ExpectedConditions.presenceOfElementLocated(By.id("union")));
     tabTo(driver, "union");
     driver.switchTo().activeElement().sendKeys("8");
     tabTo(driver, "union-from");
     driver.switchTo().activeElement().sendKeys("from: def");
     tabTo(driver, "duration-1");
     driver.switchTo().activeElement().sendKeys("9", Keys.ENTER);
-    browser.await().until(ExpectedConditions.urlContains("union=8"));
+    BROWSER.await().until(ExpectedConditions.urlContains("union=8"));
     String answer =
-        browser
+        BROWSER
             .await()
             .until(ExpectedConditions.visibilityOfElementLocated(By.className("answer")))
             .getText();
     assertTrue(answer.contains("new series of bone transport would be expected"), answer);
     assertTrue(driver.findElement(By.id("course")).getText().contains("in the frame"));
-    assertEquals(List.of(), browser.complaints());
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   @Test
   void keysAlonePutAClaimTogetherAndItsAnalysesComeByThemselves() {
-    ChromeDriver driver = browser.driver();
-    browser.width(1280);
+    ChromeDriver driver = BROWSER.driver();
+    BROWSER.width(1280);
     driver.get(running.address("/claim"));
     tabTo(driver, "claim-a");
     driver.switchTo().activeElement().sendKeys("Bone transport");
@@ -180,18 +179,18 @@ class BrowserTest {
     driver.switchTo().activeElement().sendKeys("Induced");
     tabTo(driver, "claim-from");
     driver.switchTo().activeElement().sendKeys("4", Keys.ENTER);
-    browser.await().until(ExpectedConditions.urlContains("b=induced-membrane"));
+    BROWSER.await().until(ExpectedConditions.urlContains("b=induced-membrane"));
     String sentence =
-        browser
+        BROWSER
             .await()
             .until(ExpectedConditions.visibilityOfElementLocated(By.id("talk-sentence")))
             .getText();
     assertTrue(sentence.startsWith("No study here has compared bone transport"), sentence);
-    browser
+    BROWSER
         .await()
         .until(
             ExpectedConditions.textToBePresentInElementLocated(By.id("ways"), "Undecided, of 100"));
-    assertEquals(List.of(), browser.complaints());
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   private static void tabTo(ChromeDriver driver, String id) {

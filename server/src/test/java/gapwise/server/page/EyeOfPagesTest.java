@@ -3,21 +3,19 @@ package gapwise.server.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.Chromium;
 import gapwise.server.testing.Chromium.Look;
+import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.PageStates;
-import gapwise.server.testing.RunningServer;
+import gapwise.server.testing.SharedServer;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -28,24 +26,16 @@ import org.junit.jupiter.params.provider.MethodSource;
  * or in the header.
  */
 class EyeOfPagesTest {
-  @TempDir static Path folder;
-  private static RunningServer running;
-  private static Chromium browser;
+  @RegisterExtension private static final SharedServer SERVER = SharedServer.withDemonstration();
+
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
   private static String eye;
 
   @BeforeAll
   static void open() throws Exception {
-    running = RunningServer.withDemonstration(folder.resolve("home"));
-    browser = Chromium.open(folder);
     try (InputStream stream = EyeOfPagesTest.class.getResourceAsStream("eye.js")) {
       eye = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
     }
-  }
-
-  @AfterAll
-  static void close() {
-    browser.close();
-    running.close();
   }
 
   static Stream<Map.Entry<String, String>> states() {
@@ -55,28 +45,28 @@ class EyeOfPagesTest {
   @ParameterizedTest
   @MethodSource("states")
   void nothingOffendsTheEye(Map.Entry<String, String> state) {
-    browser.look(Look.LIGHT);
-    browser.width(PageStates.WIDTHS[0]);
-    browser.driver().get(running.address(state.getValue()));
-    browser.settled();
+    BROWSER.look(Look.LIGHT);
+    BROWSER.width(PageStates.WIDTHS[0]);
+    BROWSER.driver().get(SERVER.address(state.getValue()));
+    BROWSER.settled();
     List<String> refused = new ArrayList<>();
     for (int width : PageStates.WIDTHS) {
-      browser.width(width);
+      BROWSER.width(width);
       look(width, "all", "at " + width, refused);
     }
-    browser.look(Look.DARK);
+    BROWSER.look(Look.DARK);
     for (int width : new int[] {390, 1280}) {
-      browser.width(width);
+      BROWSER.width(width);
       look(width, "contrast", "in dark at " + width, refused);
     }
-    browser.look(Look.PRINT);
-    browser.width(PageStates.PAPER);
+    BROWSER.look(Look.PRINT);
+    BROWSER.width(PageStates.PAPER);
     look(PageStates.PAPER, "width", "on paper", refused);
     assertEquals(List.of(), refused, state.getKey());
   }
 
   private static void look(int width, String what, String where, List<String> refused) {
-    for (Object fault : (List<?>) browser.driver().executeScript(eye, width, what)) {
+    for (Object fault : (List<?>) BROWSER.driver().executeScript(eye, width, what)) {
       refused.add(where + ": " + fault);
     }
   }
@@ -84,9 +74,9 @@ class EyeOfPagesTest {
   /** A page that is wrong in each way is refused for each; one that is right for none. */
   @Test
   void theEyeSeesWhatIsWrong() {
-    browser.look(Look.LIGHT);
-    browser.width(390);
-    browser
+    BROWSER.look(Look.LIGHT);
+    BROWSER.width(390);
+    BROWSER
         .driver()
         .get(
             "data:text/html,<!doctype html><body style='margin:0;background:white;color:black'>"

@@ -4,17 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.Chromium;
-import gapwise.server.testing.RunningServer;
+import gapwise.server.testing.OwnBrowser;
+import gapwise.server.testing.SharedServer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -36,38 +34,20 @@ class FrameTest {
   private static final List<String> LABELS =
       List.of("tibia", "missing bone 4 to 8 cm", "followed at least 12 months on average");
 
-  @TempDir static Path folder;
-  private static RunningServer running;
-  private static Chromium browser;
+  @RegisterExtension private static final SharedServer SERVER = SharedServer.withDemonstration();
 
-  @BeforeAll
-  static void open() throws Exception {
-    running = RunningServer.withDemonstration(folder.resolve("home"));
-    browser = Chromium.open(folder);
-  }
-
-  @AfterAll
-  static void close() {
-    browser.close();
-    running.close();
-  }
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
   private static ChromeDriver at(String path, int width) {
-    browser.width(width);
-    browser.driver().get(running.address(path));
-    return browser.driver();
-  }
-
-  private static WebElement focused() {
-    return browser.driver().switchTo().activeElement();
+    return BROWSER.at(SERVER.address(path), width);
   }
 
   private static Number number(String script) {
-    return (Number) browser.driver().executeScript("return " + script);
+    return (Number) BROWSER.driver().executeScript("return " + script);
   }
 
   private static List<String> chips() {
-    return browser.driver().findElements(By.cssSelector(".chips a")).stream()
+    return BROWSER.driver().findElements(By.cssSelector(".chips a")).stream()
         .map(
             chip ->
                 chip.getText().replaceAll("[\\s×]+", " ").replaceAll(" ?, take off", "").strip())
@@ -102,7 +82,7 @@ class FrameTest {
     for (String way : ways) {
       driver.findElement(By.linkText(way)).click();
       if (way.equals("Compare")) {
-        browser.await().until(ExpectedConditions.presenceOfElementLocated(By.className("options")));
+        BROWSER.await().until(ExpectedConditions.presenceOfElementLocated(By.className("options")));
       }
       boolean map = way.equals("Gaps") || way.equals("Comparisons");
       for (String label : LABELS) {
@@ -128,7 +108,7 @@ class FrameTest {
     String kept = "fewest patients in a group: 3, in results only";
     assertTrue(chips().contains(kept), chips().toString());
     driver.findElement(By.id("bone-tibia")).click();
-    browser.await().until(ExpectedConditions.urlContains("bone=tibia"));
+    BROWSER.await().until(ExpectedConditions.urlContains("bone=tibia"));
     assertTrue(driver.getCurrentUrl().contains("least=3"), driver.getCurrentUrl());
     assertTrue(chips().contains(kept), chips().toString());
   }
@@ -157,20 +137,20 @@ class FrameTest {
     ChromeDriver driver = at("/pooled?outcome=union", 390);
     assertFalse(driver.findElement(By.className("doors")).isDisplayed());
     driver.findElement(By.tagName("body")).sendKeys(Keys.TAB, Keys.TAB, Keys.TAB);
-    assertEquals("Menu", focused().getText());
-    focused().sendKeys(Keys.ENTER);
+    assertEquals("Menu", BROWSER.focused().getText());
+    BROWSER.focused().sendKeys(Keys.ENTER);
     assertTrue(driver.findElement(By.className("doors")).isDisplayed());
-    focused().sendKeys(Keys.TAB);
-    assertEquals("Compare", focused().getText());
-    focused().sendKeys(Keys.ESCAPE);
+    BROWSER.focused().sendKeys(Keys.TAB);
+    assertEquals("Compare", BROWSER.focused().getText());
+    BROWSER.focused().sendKeys(Keys.ESCAPE);
     assertFalse(driver.findElement(By.className("doors")).isDisplayed());
-    assertEquals("Menu", focused().getText());
-    assertEquals(List.of(), browser.complaints());
+    assertEquals("Menu", BROWSER.focused().getText());
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   @Test
   void theMenuOpensWithoutScripts() {
-    browser
+    BROWSER
         .driver()
         .executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", true));
     try {
@@ -179,7 +159,7 @@ class FrameTest {
       driver.findElement(By.cssSelector(".menu summary")).click();
       assertTrue(driver.findElement(By.linkText("Studies")).isDisplayed());
     } finally {
-      browser
+      BROWSER
           .driver()
           .executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", false));
     }
@@ -196,10 +176,10 @@ class FrameTest {
   void theFirstResultIsReachedWithinTwelveTabs(String path, int width, String result) {
     ChromeDriver driver = at(path, width);
     driver.findElement(By.tagName("body")).sendKeys(Keys.TAB);
-    assertEquals("Skip to the first result", focused().getText());
-    focused().sendKeys(Keys.ENTER);
+    assertEquals("Skip to the first result", BROWSER.focused().getText());
+    BROWSER.focused().sendKeys(Keys.ENTER);
     for (int tabs = 2; tabs <= MOST_TABS; tabs++) {
-      focused().sendKeys(Keys.TAB);
+      BROWSER.focused().sendKeys(Keys.TAB);
       if (Boolean.TRUE.equals(
           driver.executeScript("return document.activeElement.matches(arguments[0])", result))) {
         return;
@@ -217,8 +197,8 @@ class FrameTest {
     String chosen = order.getDomProperty("value");
     assertFalse(driver.getCurrentUrl().contains("order="), driver.getCurrentUrl());
     order.sendKeys(Keys.TAB);
-    browser.await().until(ExpectedConditions.urlContains("order=" + chosen));
-    assertEquals(List.of(), browser.complaints());
+    BROWSER.await().until(ExpectedConditions.urlContains("order=" + chosen));
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   /** A window of 1280 pixels at 200 % has room for 640. */
@@ -264,7 +244,7 @@ class FrameTest {
         "/method"
       })
   void aPageIsLightAndAsksNobodyElseForAnything(String path) {
-    ChromeDriver driver = browser.driver();
+    ChromeDriver driver = BROWSER.driver();
     driver.executeCdpCommand("Network.clearBrowserCache", Map.of());
     at(path, 1280);
     int bytes =
@@ -292,13 +272,13 @@ class FrameTest {
     box.sendKeys("8 cm infected tibia, transport or membrane");
     box.sendKeys(Keys.ENTER);
     int actions = 2;
-    browser.await().until(ExpectedConditions.urlContains("/compare"));
-    browser
+    BROWSER.await().until(ExpectedConditions.urlContains("/compare"));
+    BROWSER
         .await()
         .until(ExpectedConditions.elementToBeClickable(By.cssSelector(".options thead a")))
         .click();
     actions++;
-    browser.await().until(ExpectedConditions.urlContains("/pooled"));
+    BROWSER.await().until(ExpectedConditions.urlContains("/pooled"));
     String answer = driver.findElement(By.className("answer")).getText();
     assertTrue(answer.contains("Bone transport") && answer.contains("Induced membrane"), answer);
     StringBuilder taken = new StringBuilder();
@@ -308,13 +288,13 @@ class FrameTest {
       if (href.contains(".svg") && !holdsBoth(taken)) {
         slide.click();
         actions++;
-        taken.append(running.get(href).body().replaceAll("(?s)<metadata.*?</metadata>", ""));
+        taken.append(SERVER.get(href).body().replaceAll("(?s)<metadata.*?</metadata>", ""));
       }
     }
     assertTrue(holdsBoth(taken), "both methods are on the slides");
     assertTrue(actions <= 5, actions + " actions");
-    Path slide = browser.downloads().resolve("forest-slide.svg");
-    browser.await().until(d -> Files.exists(slide));
+    Path slide = BROWSER.downloads().resolve("forest-slide.svg");
+    BROWSER.await().until(d -> Files.exists(slide));
   }
 
   private static boolean holdsBoth(CharSequence slides) {
@@ -331,19 +311,19 @@ class FrameTest {
             .toList();
     assertEquals(3, examples.size());
     for (String example : examples) {
-      driver.get(running.address(example));
+      driver.get(SERVER.address(example));
       boolean options = driver.getCurrentUrl().contains("/compare?");
       assertTrue(options || driver.getCurrentUrl().contains("/pooled?"), driver.getCurrentUrl());
       By answered = options ? By.className("options") : By.className("answer");
       String answer =
-          browser.await().until(ExpectedConditions.visibilityOfElementLocated(answered)).getText();
+          BROWSER.await().until(ExpectedConditions.visibilityOfElementLocated(answered)).getText();
       assertTrue(answer.contains("of 100"), example + ": " + answer);
     }
   }
 
   @Test
   void darkFollowsTheSystemAndPaperIsLight() {
-    ChromeDriver driver = browser.driver();
+    ChromeDriver driver = BROWSER.driver();
     String ground = "getComputedStyle(document.body).backgroundColor";
     for (String media : List.of("screen", "print")) {
       driver.executeCdpCommand(

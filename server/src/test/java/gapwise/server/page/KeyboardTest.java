@@ -4,16 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.Chromium;
-import gapwise.server.testing.RunningServer;
-import java.nio.file.Path;
+import gapwise.server.testing.OwnBrowser;
+import gapwise.server.testing.SharedServer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -25,43 +22,21 @@ import org.openqa.selenium.support.ui.ExpectedConditions;
 
 /** The pages that explore by size, by keys alone, at a desk and on a phone. */
 class KeyboardTest {
-  @TempDir static Path folder;
-  private static RunningServer running;
-  private static Chromium browser;
+  @RegisterExtension private static final SharedServer SERVER = SharedServer.withStudies();
 
-  @BeforeAll
-  static void open() throws Exception {
-    running = RunningServer.withStudies(folder.resolve("home"));
-    browser = Chromium.open(folder);
-  }
-
-  @AfterAll
-  static void close() {
-    browser.close();
-    running.close();
-  }
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
   private static ChromeDriver at(String path, int width) {
-    browser.width(width);
-    browser.driver().get(running.address(path));
-    return browser.driver();
-  }
-
-  private static WebElement focused() {
-    return browser.driver().switchTo().activeElement();
-  }
-
-  private static void press(CharSequence... keys) {
-    focused().sendKeys(keys);
+    return BROWSER.at(SERVER.address(path), width);
   }
 
   /** Presses Tab until something is reached. */
   private static WebElement tabTo(String what, Predicate<WebElement> reached) {
     for (int presses = 0; presses < 90; presses++) {
-      if (reached.test(focused())) {
-        return focused();
+      if (reached.test(BROWSER.focused())) {
+        return BROWSER.focused();
       }
-      press(Keys.TAB);
+      BROWSER.press(Keys.TAB);
     }
     throw new AssertionError("the Tab key does not reach " + what);
   }
@@ -79,9 +54,9 @@ class KeyboardTest {
   void theFirstTabOffersToSkipTheFrameAndTheNextIsInTheContent(String path, int width) {
     ChromeDriver driver = at(path, width);
     driver.findElement(By.tagName("body")).sendKeys(Keys.TAB);
-    assertEquals("Skip to the first result", focused().getText());
-    press(Keys.ENTER);
-    press(Keys.TAB);
+    assertEquals("Skip to the first result", BROWSER.focused().getText());
+    BROWSER.press(Keys.ENTER);
+    BROWSER.press(Keys.TAB);
     assertEquals(
         true,
         driver.executeScript(
@@ -105,9 +80,9 @@ class KeyboardTest {
                   + "return e === document.body || (r.width > 0 && r.height > 0 && r.right > 0"
                   + " && r.left < innerWidth && getComputedStyle(e).outlineStyle !== 'none');");
       if (!Boolean.TRUE.equals(shown)) {
-        unseen.add(focused().getTagName() + " " + focused().getText());
+        unseen.add(BROWSER.focused().getTagName() + " " + BROWSER.focused().getText());
       }
-      press(Keys.TAB);
+      BROWSER.press(Keys.TAB);
     }
     assertEquals(List.of(), unseen, path + " at " + width);
   }
@@ -126,9 +101,9 @@ class KeyboardTest {
     tabTo(
         "the filter",
         element -> element.getText().startsWith("Bone transport in an external frame"));
-    press(Keys.ENTER);
-    browser.await().until(ExpectedConditions.not(ExpectedConditions.urlContains("bone-transport")));
-    assertTrue(browser.driver().getCurrentUrl().contains("outcome=union"));
+    BROWSER.press(Keys.ENTER);
+    BROWSER.await().until(ExpectedConditions.not(ExpectedConditions.urlContains("bone-transport")));
+    assertTrue(BROWSER.driver().getCurrentUrl().contains("outcome=union"));
   }
 
   @ParameterizedTest
@@ -136,8 +111,8 @@ class KeyboardTest {
   void enterInTheBoxSearches(int width) {
     at("/studies", width);
     tabTo("q").sendKeys("bone transport 5-8 cm", Keys.ENTER);
-    browser.await().until(ExpectedConditions.urlContains("method=bone-transport"));
-    assertTrue(browser.driver().getCurrentUrl().contains("from=5&to=8"));
+    BROWSER.await().until(ExpectedConditions.urlContains("method=bone-transport"));
+    assertTrue(BROWSER.driver().getCurrentUrl().contains("from=5&to=8"));
   }
 
   @ParameterizedTest
@@ -145,7 +120,7 @@ class KeyboardTest {
   void enterInALengthShowsTheResultBySize(int width) {
     at("/by-size?outcome=union", width);
     tabTo("from").sendKeys("5", Keys.ENTER);
-    browser.await().until(ExpectedConditions.urlContains("from=5"));
+    BROWSER.await().until(ExpectedConditions.urlContains("from=5"));
   }
 
   @ParameterizedTest
@@ -154,41 +129,41 @@ class KeyboardTest {
     at("/map", width);
     if (width < 600) {
       tabTo("the fold", element -> element.getText().startsWith("Narrow down"));
-      press(Keys.ENTER);
+      BROWSER.press(Keys.ENTER);
     }
     tabTo("infected").sendKeys("mixed");
     tabTo("Show", element -> element.getText().equals("Show"));
-    press(Keys.ENTER);
-    browser.await().until(ExpectedConditions.urlContains("infected="));
+    BROWSER.press(Keys.ENTER);
+    BROWSER.await().until(ExpectedConditions.urlContains("infected="));
   }
 
   @Test
   void aSpellingIsOfferedWhileTypingAndTakenByKeys() {
     at("/studies", 1280);
     tabTo("q").sendKeys("qarry");
-    browser
+    BROWSER
         .await()
         .until(
             ExpectedConditions.textToBePresentInElementLocated(
                 By.id("understood"), "Did you mean quarry"));
-    assertFalse(browser.driver().getCurrentUrl().contains("q="), "typing alone changes nothing");
+    assertFalse(BROWSER.driver().getCurrentUrl().contains("q="), "typing alone changes nothing");
     tabTo("the spelling", element -> element.getText().equals("quarry"));
-    press(Keys.ENTER);
-    browser.await().until(ExpectedConditions.urlContains("q=quarry"));
-    assertEquals(List.of(), browser.complaints());
+    BROWSER.press(Keys.ENTER);
+    BROWSER.await().until(ExpectedConditions.urlContains("q=quarry"));
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   @Test
   void aColumnIsChosenByKeysAndTheBoxKeepsTheFocus() {
     at("/studies", 1280);
     tabTo("Columns", element -> element.getText().equals("Columns"));
-    press(Keys.ENTER);
+    BROWSER.press(Keys.ENTER);
     tabTo("column-year");
-    press(Keys.SPACE);
-    browser.await().until(ExpectedConditions.urlContains("column=year"));
-    browser
+    BROWSER.press(Keys.SPACE);
+    BROWSER.await().until(ExpectedConditions.urlContains("column=year"));
+    BROWSER
         .await()
         .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("td[data-head='Year']")));
-    assertEquals("column-year", focused().getDomAttribute("id"));
+    assertEquals("column-year", BROWSER.focused().getDomAttribute("id"));
   }
 }

@@ -3,13 +3,10 @@ package gapwise.server.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.Chromium;
-import gapwise.server.testing.RunningServer;
-import java.nio.file.Path;
+import gapwise.server.testing.OwnBrowser;
+import gapwise.server.testing.SharedServer;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -31,21 +28,9 @@ class WidthsTest {
           + ".map(one => one.tagName + '.' + one.className + ' ' + one.scrollWidth + ' of '"
           + " + one.clientWidth)";
 
-  @TempDir static Path folder;
-  private static RunningServer running;
-  private static Chromium browser;
+  @RegisterExtension private static final SharedServer SERVER = SharedServer.withDemonstration();
 
-  @BeforeAll
-  static void open() throws Exception {
-    running = RunningServer.withDemonstration(folder.resolve("home"));
-    browser = Chromium.open(folder);
-  }
-
-  @AfterAll
-  static void close() {
-    browser.close();
-    running.close();
-  }
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
   @ParameterizedTest
   @ValueSource(
@@ -63,14 +48,14 @@ class WidthsTest {
       })
   void nothingIsClippedAtAnyWidth(String path) {
     for (int width : WIDTHS) {
-      browser.width(width);
-      browser.driver().get(running.address(path));
+      BROWSER.width(width);
+      BROWSER.driver().get(SERVER.address(path));
       Object over =
-          browser
+          BROWSER
               .driver()
               .executeScript("return document.documentElement.scrollWidth - arguments[0]", width);
       assertTrue(((Number) over).intValue() <= 0, path + " is too wide at " + width);
-      assertEquals(List.of(), browser.driver().executeScript(CLIPPED), path + " at " + width);
+      assertEquals(List.of(), BROWSER.driver().executeScript(CLIPPED), path + " at " + width);
     }
   }
 }

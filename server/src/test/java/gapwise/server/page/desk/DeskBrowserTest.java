@@ -3,13 +3,14 @@ package gapwise.server.page.desk;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.Chromium;
+import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.RunningServer;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -19,38 +20,36 @@ import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
 
-/** From an invented paper to a record with the places of its numbers, in a real browser. */
+/** From an invented paper to a record with the places of its numbers, in a real BROWSER. */
 class DeskBrowserTest {
   @TempDir static Path folder;
   private static RunningServer running;
-  private static Chromium browser;
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
   @BeforeAll
   static void open() throws Exception {
     running = RunningServer.withStudies(folder.resolve("home"));
-    browser = Chromium.open(folder);
-    browser.width(1500);
+    BROWSER.width(1500);
   }
 
   @AfterAll
   static void close() {
-    browser.close();
     running.close();
   }
 
   private static WebElement find(String css) {
-    return browser.await().until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(css)));
+    return BROWSER.await().until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(css)));
   }
 
   /** Presses what may be put anew by the page's script at that moment. */
   private static void press(String css) {
-    browser
+    BROWSER
         .await()
         .ignoring(StaleElementReferenceException.class)
         .until(
             d -> {
               WebElement button = d.findElement(By.cssSelector(css));
-              browser
+              BROWSER
                   .driver()
                   .executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
               button.click();
@@ -60,7 +59,7 @@ class DeskBrowserTest {
 
   /** Waits until a field says so, in whichever state the page is meanwhile. */
   private static void awaitText(String column, String text) {
-    browser
+    BROWSER
         .await()
         .ignoring(StaleElementReferenceException.class)
         .until(d -> text.equals(field(column).getDomProperty("value")));
@@ -73,7 +72,7 @@ class DeskBrowserTest {
 
   private static void type(String column, String text) {
     field(column).sendKeys(text + Keys.TAB);
-    browser
+    BROWSER
         .await()
         .ignoring(StaleElementReferenceException.class)
         .until(d -> text.equals(field(column).getDomAttribute("data-seen")));
@@ -81,8 +80,8 @@ class DeskBrowserTest {
 
   private static void choose(String column, String code) {
     new Select(field(column)).selectByValue(code);
-    browser.driver().findElement(By.tagName("h1")).click();
-    browser
+    BROWSER.driver().findElement(By.tagName("h1")).click();
+    BROWSER
         .await()
         .ignoring(StaleElementReferenceException.class)
         .until(d -> code.equals(field(column).getDomAttribute("data-seen")));
@@ -90,16 +89,16 @@ class DeskBrowserTest {
 
   /** Takes the field in hand, then clicks on a word of the paper. */
   private static void read(String column, String word) {
-    browser.driver().executeScript("arguments[0].focus()", field(column));
+    BROWSER.driver().executeScript("arguments[0].focus()", field(column));
     WebElement place = find(".paper-page .words rect[data-text='" + word + "']");
-    browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", place);
-    new Actions(browser.driver()).moveToElement(place).click().perform();
+    BROWSER.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", place);
+    new Actions(BROWSER.driver()).moveToElement(place).click().perform();
   }
 
   @Test
   void aPaperBecomesARecordWithPlacesAndAPointOfAPlotLeadsBackToItsWords() throws Exception {
     Path paper = InventedPaper.write(folder.resolve("invented.pdf"));
-    browser.driver().get(running.address("/desk"));
+    BROWSER.driver().get(running.address("/desk"));
     find("#study").sendKeys("transport2031" + Keys.ENTER);
     find("#paper").sendKeys(paper.toString());
     press("aside.paper button");
@@ -116,7 +115,7 @@ class DeskBrowserTest {
     find("section.outcome");
     find(".paper-page .words rect");
 
-    browser.driver().executeScript("arguments[0].focus()", field("events"));
+    BROWSER.driver().executeScript("arguments[0].focus()", field("events"));
     dragOver("10/12", "(83%)");
     // The percentage has had no field, so that the page comes anew with one.
     find("[id^='c-'][id$='-percent']");
@@ -133,19 +132,19 @@ class DeskBrowserTest {
     find("#patients table");
     assertEquals(
         InventedPaper.PATIENTS,
-        browser.driver().findElements(By.cssSelector("#patients tbody tr")).size());
+        BROWSER.driver().findElements(By.cssSelector("#patients tbody tr")).size());
 
     handIn();
-    browser.await().until(ExpectedConditions.urlContains("/studies/"));
+    BROWSER.await().until(ExpectedConditions.urlContains("/studies/"));
 
     assertEquals(
         InventedPaper.PATIENTS,
-        browser
+        BROWSER
             .driver()
             .findElements(By.xpath("//table[caption='Patients described one by one']/tbody/tr"))
             .size());
     assertTrue(
-        !browser
+        !BROWSER
             .driver()
             .findElements(
                 By.xpath(
@@ -155,12 +154,12 @@ class DeskBrowserTest {
         "each patient's numbers lead to their page");
 
     // From the plot: the study's row, the place of the number, the marked words.
-    browser.driver().get(running.address("/pooled?outcome=primary-union"));
+    BROWSER.driver().get(running.address("/pooled?outcome=primary-union"));
     press("a[href*='transport2031']");
     press("a[href^='/papers/']");
     WebElement marked = find(".paper-page .marked");
     List<WebElement> words =
-        browser.driver().findElements(By.cssSelector(".paper-page .words rect"));
+        BROWSER.driver().findElements(By.cssSelector(".paper-page .words rect"));
     WebElement share =
         words.stream()
             .filter(word -> "10/12".equals(word.getDomAttribute("data-text")))
@@ -169,13 +168,13 @@ class DeskBrowserTest {
     double left = Double.parseDouble(marked.getDomAttribute("x"));
     double of = Double.parseDouble(share.getDomAttribute("x"));
     assertEquals(of, left + 2, 0.02, "the mark stands 2 points around its words");
-    assertEquals(List.of(), browser.complaints());
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   @Test
   void whatIsFoundInTheWholePaperIsLookedAtBeforeAnyOfItIsTaken() throws Exception {
     Path paper = InventedPaper.write(folder.resolve("whole.pdf"));
-    browser.driver().get(running.address("/desk"));
+    BROWSER.driver().get(running.address("/desk"));
     find("#study").sendKeys("whole2031" + Keys.ENTER);
     find("#paper").sendKeys(paper.toString());
     press("aside.paper button");
@@ -184,53 +183,53 @@ class DeskBrowserTest {
     assertTrue(found.contains("What is found in the paper"), found);
     assertTrue(found.contains("6.4 cm from “p. 1: 6.4 cm”"), found);
     press("form[action$='/table/take'] button");
-    browser
+    BROWSER
         .await()
         .until(
             d ->
                 d.getPageSource().contains("class=\"record\"")
                     || d.getPageSource().contains("On to the draft"));
-    List<WebElement> on = browser.driver().findElements(By.linkText("On to the draft"));
+    List<WebElement> on = BROWSER.driver().findElements(By.linkText("On to the draft"));
     if (!on.isEmpty()) {
       on.get(0).click();
     }
     find("#patients table");
     assertEquals(
         InventedPaper.PATIENTS,
-        browser.driver().findElements(By.cssSelector("#patients tbody tr")).size());
+        BROWSER.driver().findElements(By.cssSelector("#patients tbody tr")).size());
   }
 
   @Test
   void aDraftIsNeverWiderThanItsWindow() {
-    browser.driver().get(running.address("/desk"));
+    BROWSER.driver().get(running.address("/desk"));
     find("#study").sendKeys("narrow2031" + Keys.ENTER);
     new Select(find("#outcome")).selectByValue("time-to-union");
     press("form[action$='/outcome'] button");
     press("form[action$='/group'] button");
     press("form[action$='/patient'] button");
-    String draft = browser.driver().getCurrentUrl().replaceFirst("#.*", "");
+    String draft = BROWSER.driver().getCurrentUrl().replaceFirst("#.*", "");
     try {
       for (int width : new int[] {320, 390, 640, 1280, 1920}) {
-        browser.width(width);
-        browser.driver().get(draft);
+        BROWSER.width(width);
+        BROWSER.driver().get(draft);
         Number over =
             (Number)
-                browser
+                BROWSER
                     .driver()
                     .executeScript(
                         "return document.documentElement.scrollWidth - window.innerWidth");
         assertTrue(over.intValue() <= 0, "too wide by " + over + " at " + width);
       }
     } finally {
-      browser.width(1500);
+      BROWSER.width(1500);
     }
   }
 
   private static void dragOver(String first, String last) {
     WebElement from = find(".paper-page .words rect[data-text='" + first + "']");
     WebElement to = find(".paper-page .words rect[data-text='" + last + "']");
-    browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", from);
-    new Actions(browser.driver())
+    BROWSER.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", from);
+    new Actions(BROWSER.driver())
         .moveToElement(from, -from.getSize().width / 2 - 2, -from.getSize().height / 2 - 2)
         .clickAndHold()
         .moveToElement(to, to.getSize().width / 2 + 2, to.getSize().height / 2 + 2)
@@ -241,8 +240,8 @@ class DeskBrowserTest {
   private static void handIn() {
     press(".hand-in a.button");
     find("h1");
-    while (!browser.driver().findElements(By.cssSelector("form.settle")).isEmpty()) {
-      browser
+    while (!BROWSER.driver().findElements(By.cssSelector("form.settle")).isEmpty()) {
+      BROWSER
           .driver()
           .findElements(By.cssSelector("form.settle input[type=checkbox]"))
           .forEach(WebElement::click);

@@ -4,16 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.testing.Chromium;
-import gapwise.server.testing.RunningServer;
-import java.nio.file.Path;
+import gapwise.server.testing.OwnBrowser;
+import gapwise.server.testing.SharedServer;
 import java.util.List;
-import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
@@ -24,39 +20,19 @@ import org.openqa.selenium.support.ui.Select;
 
 /** The form of a case in a real browser, with script and without. */
 class CaseFormBrowserTest {
-  @TempDir static Path folder;
-  private static RunningServer running;
-  private static Chromium browser;
+  @RegisterExtension private static final SharedServer SERVER = SharedServer.withStudies();
 
-  @BeforeAll
-  static void open() throws Exception {
-    running = RunningServer.withStudies(folder.resolve("home"));
-    browser = Chromium.open(folder);
-  }
-
-  @AfterAll
-  static void close() {
-    browser.close();
-    running.close();
-  }
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
   @AfterEach
   void withScriptAgain() {
-    script(true);
+    BROWSER.scripts(true);
     // A form sent back with what is wrong stands in the log as refused; the next test starts anew.
-    browser.complaints();
-  }
-
-  private static void script(boolean on) {
-    browser
-        .driver()
-        .executeCdpCommand("Emulation.setScriptExecutionDisabled", Map.of("value", !on));
+    BROWSER.complaints();
   }
 
   private static ChromeDriver at(String path, int width) {
-    browser.width(width);
-    browser.driver().get(running.address(path));
-    return browser.driver();
+    return BROWSER.at(SERVER.address(path), width);
   }
 
   @Test
@@ -65,52 +41,52 @@ class CaseFormBrowserTest {
     String address = driver.getCurrentUrl();
     assertTrue(driver.findElements(By.cssSelector("#drawn svg")).isEmpty());
     driver.findElement(By.id("duration-1")).sendKeys("9");
-    browser
+    BROWSER
         .await()
         .until(
             ExpectedConditions.textToBePresentInElementLocated(
                 By.id("drawn"), "9.0 months (39 weeks) in all"));
     assertEquals(1, driver.findElements(By.cssSelector("#drawn svg")).size());
     driver.findElement(By.id("union")).sendKeys("8");
-    browser
+    BROWSER
         .await()
         .until(
             ExpectedConditions.textToBePresentInElementLocated(
                 By.id("drawn"), "choose what it is counted from"));
     assertEquals("8", driver.findElement(By.id("union")).getDomProperty("value"));
     assertEquals(address, driver.getCurrentUrl());
-    assertEquals(List.of(), browser.complaints());
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
   void aMilestoneAndAPhaseAreAddedAndRemovedWithScriptAndWithout(boolean script) {
-    script(script);
+    BROWSER.scripts(script);
     ChromeDriver driver = at("/case", 390);
     new Select(driver.findElement(By.id("method"))).selectByValue("bone-transport");
     driver.findElement(By.cssSelector("#case button")).click();
-    browser.await().until(ExpectedConditions.urlContains("step=course"));
+    BROWSER.await().until(ExpectedConditions.urlContains("step=course"));
     driver.findElement(By.id("duration-1")).sendKeys("9");
     new Select(driver.findElement(By.id("milestone"))).selectByValue("partial");
     driver.findElement(By.id("add-milestone")).click();
-    browser.await().until(ExpectedConditions.urlContains("with=partial"));
+    BROWSER.await().until(ExpectedConditions.urlContains("with=partial"));
     assertTrue(driver.findElement(By.id("partial")).isDisplayed());
     assertEquals("9", driver.findElement(By.id("duration-1")).getDomProperty("value"));
 
     new Select(driver.findElement(By.id("phase"))).selectByValue("temporary-frame");
     new Select(driver.findElement(By.id("after"))).selectByValue("0");
     driver.findElement(By.id("add-phase")).sendKeys(Keys.ENTER);
-    browser.await().until(ExpectedConditions.urlContains("offered-1=temporary-frame"));
+    BROWSER.await().until(ExpectedConditions.urlContains("offered-1=temporary-frame"));
     assertEquals("9", driver.findElement(By.id("duration-2")).getDomProperty("value"));
 
     driver.findElement(By.cssSelector("button[name=drop][value=partial]")).click();
-    browser.await().until(ExpectedConditions.urlContains("less=partial"));
+    BROWSER.await().until(ExpectedConditions.urlContains("less=partial"));
     assertTrue(driver.findElements(By.id("partial")).isEmpty());
     driver.findElement(By.id("place-it")).click();
-    browser.await().until(ExpectedConditions.presenceOfElementLocated(By.id("course")));
+    BROWSER.await().until(ExpectedConditions.presenceOfElementLocated(By.id("course")));
     assertTrue(driver.findElement(By.id("course")).getText().contains("in the frame"));
     assertFalse(driver.getCurrentUrl().contains("drop="), driver.getCurrentUrl());
-    assertEquals(List.of(), browser.complaints());
+    assertEquals(List.of(), BROWSER.complaints());
   }
 
   @ParameterizedTest

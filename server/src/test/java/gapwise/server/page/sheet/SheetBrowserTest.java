@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import gapwise.server.testing.Chromium;
+import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.SharedServer;
 import java.net.URI;
 import java.nio.file.Files;
@@ -18,10 +18,7 @@ import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
@@ -30,7 +27,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 
-/** From words on the first page to a sheet in the hand, in a real browser. */
+/** From words on the first page to a sheet in the hand, in a real BROWSER. */
 class SheetBrowserTest {
   @RegisterExtension private static final SharedServer SERVER = SharedServer.withDemonstration();
 
@@ -42,42 +39,31 @@ class SheetBrowserTest {
       Pattern.compile(
           "((?:under )?[0-9][0-9,.]*) \\(((?:under )?[0-9][0-9,.]*) to ((?:over )?[0-9][0-9,.]*)\\)");
 
-  @TempDir static Path folder;
-  private static Chromium browser;
-
-  @BeforeAll
-  static void open() throws Exception {
-    browser = Chromium.open(folder);
-  }
-
-  @AfterAll
-  static void close() {
-    browser.close();
-  }
+  @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
   @ParameterizedTest
   @ValueSource(ints = {1280, 390})
   void wordsLeadToATableToASheetToATaggedPdfWithTheNumbersOfTheApi(int width) throws Exception {
-    ChromeDriver driver = browser.driver();
-    browser.width(width);
+    ChromeDriver driver = BROWSER.driver();
+    BROWSER.width(width);
     driver.get(SERVER.address("/"));
     driver.findElement(By.id("ask-q")).sendKeys(ASKED, Keys.ENTER);
-    browser.await().until(ExpectedConditions.urlContains("/compare?"));
+    BROWSER.await().until(ExpectedConditions.urlContains("/compare?"));
     click(By.linkText("Prepare a sheet"));
-    browser.await().until(ExpectedConditions.urlContains("/sheet?"));
+    BROWSER.await().until(ExpectedConditions.urlContains("/sheet?"));
     WebElement pdf =
-        browser.await().until(ExpectedConditions.elementToBeClickable(By.linkText("PDF, A4")));
+        BROWSER.await().until(ExpectedConditions.elementToBeClickable(By.linkText("PDF, A4")));
     assertEquals(2, driver.findElements(By.cssSelector("section.sheet")).size());
     assertTrue(
         ((Number) driver.executeScript("return document.documentElement.scrollWidth")).intValue()
             <= width,
         "the sheet is wider than the window");
     String query = URI.create(driver.getCurrentUrl()).getRawQuery();
-    Path file = browser.downloads().resolve("sheet.pdf");
+    Path file = BROWSER.downloads().resolve("sheet.pdf");
     Files.deleteIfExists(file);
     pdf.click();
-    browser.await().until(d -> Files.exists(file));
-    assertEquals(List.of(), browser.complaints());
+    BROWSER.await().until(d -> Files.exists(file));
+    assertEquals(List.of(), BROWSER.complaints());
     try (PDDocument document = Loader.loadPDF(file.toFile())) {
       isTagged(document);
       hasNumbersOfTheApi(text(document), query);
@@ -85,7 +71,7 @@ class SheetBrowserTest {
   }
 
   private static void click(By what) {
-    browser.await().until(ExpectedConditions.elementToBeClickable(what)).click();
+    BROWSER.await().until(ExpectedConditions.elementToBeClickable(what)).click();
   }
 
   private static String text(PDDocument document) throws Exception {
