@@ -59,11 +59,28 @@ public final class Import {
       KnownEvidence known,
       Predicate<String> acknowledged,
       LongConsumer progress) {
-    return read(
-        (reader, problems, consumer) -> reader.read(files, problems, consumer),
-        known,
-        acknowledged,
-        progress);
+    return read(files, known, Set.of(), acknowledged, progress);
+  }
+
+  /**
+   * The same without some studies of the template, which are taken for what stands in the evidence
+   * base; where nothing else is in it, no study comes out.
+   *
+   * @param left ids of those studies
+   */
+  public static Imported read(
+      List<TableFile> files,
+      KnownEvidence known,
+      Set<String> left,
+      Predicate<String> acknowledged,
+      LongConsumer progress) {
+    return all(
+            (reader, problems, consumer) -> reader.read(files, problems, consumer),
+            known,
+            left,
+            acknowledged,
+            progress)
+        .imported();
   }
 
   /**
@@ -92,6 +109,7 @@ public final class Import {
     return all(
         (reader, problems, consumer) -> sheets.forEach(sheet -> sheet.read(consumer)),
         known,
+        Set.of(),
         acknowledged,
         rows -> {});
   }
@@ -123,11 +141,15 @@ public final class Import {
 
   private static Imported read(
       Source source, KnownEvidence known, Predicate<String> acknowledged, LongConsumer progress) {
-    return all(source, known, acknowledged, progress).imported();
+    return all(source, known, Set.of(), acknowledged, progress).imported();
   }
 
   private static Typed all(
-      Source source, KnownEvidence known, Predicate<String> acknowledged, LongConsumer progress) {
+      Source source,
+      KnownEvidence known,
+      Set<String> left,
+      Predicate<String> acknowledged,
+      LongConsumer progress) {
     Problems problems = new Problems();
     TemplateReading reading = new TemplateReading(problems);
     try {
@@ -141,7 +163,15 @@ public final class Import {
               + " problems. Mend those listed and read the file again.");
       return new Typed(new Imported.Wrong(problems.list(), List.of()), reading.spots());
     }
-    List<Study> studies = new Assembly(reading, problems).studies();
+    List<Study> all = new Assembly(reading, problems).studies();
+    if (problems.isEmpty() && all.isEmpty()) {
+      problems.add(
+          "",
+          "no-studies",
+          "The template holds no study. Fill in at least one row on each of the"
+              + " sheets studies and arms.");
+    }
+    List<Study> studies = all.stream().filter(study -> !left.contains(study.id())).toList();
     List<Warning> warnings = warnings(reading, studies, known, problems);
     return new Typed(answer(studies, problems, warnings, acknowledged), reading.spots());
   }
@@ -172,13 +202,6 @@ public final class Import {
       Problems problems,
       List<Warning> warnings,
       Predicate<String> acknowledged) {
-    if (problems.isEmpty() && studies.isEmpty()) {
-      problems.add(
-          "",
-          "no-studies",
-          "The template holds no study. Fill in at least one row on each of the"
-              + " sheets studies and arms.");
-    }
     if (!problems.isEmpty()) {
       return new Imported.Wrong(problems.list(), warnings);
     }
@@ -189,6 +212,6 @@ public final class Import {
             .toList();
     return open.isEmpty()
         ? new Imported.Ready(studies, warnings)
-        : new Imported.NeedsAcknowledgement(studies.size(), warnings, open);
+        : new Imported.NeedsAcknowledgement(studies, warnings, open);
   }
 }

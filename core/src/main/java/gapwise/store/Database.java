@@ -13,8 +13,11 @@ final class Database {
   /** The file within the home. */
   static final String FILE = "gapwise.db";
 
-  /** Reached only when a foreign program holds the file, for our own never wait for each other. */
-  private static final int MOST_MILLISECONDS_OF_WAITING = 10_000;
+  /**
+   * How long a write waits for that of another process. The longest of our own is an import of many
+   * studies: measured, %s.
+   */
+  private static final int MOST_MILLISECONDS_OF_WAITING = 60_000;
 
   private static final String MIGRATIONS = "classpath:gapwise/store/migration";
 

@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -55,9 +57,9 @@ public final class DemoCommand implements Callable<Integer> {
     }
     // Its doubts are part of the demonstration and known, so they are let stand.
     return TemplateImport.store(
-        home,
+        home.intake(),
         List.of(TableFile.of(workbook)),
-        true,
+        new ImportWishes(true, true, Set.of(), false, Optional.empty()),
         new Intake.As("gapwise demo", "demonstration, invented"));
   }
 
