@@ -3,6 +3,7 @@ package gapwise.server.cli;
 import gapwise.intake.Intake;
 import gapwise.server.home.Home;
 import gapwise.table.TableFile;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -37,7 +38,7 @@ public final class DemoCommand implements Callable<Integer> {
   @Mixin private Serving serving;
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     Home home = Home.open(folder, Clock.systemUTC());
     System.err.println("Demonstration base in " + folder);
     if (home.base().lastChange() == 0 && !load(home)) {
@@ -48,7 +49,7 @@ public final class DemoCommand implements Callable<Integer> {
     return Exit.DONE;
   }
 
-  private boolean load(Home home) {
+  private boolean load(Home home) throws IOException {
     Path workbook = Files.exists(data) ? data : besideJar();
     if (!Files.exists(workbook)) {
       System.err.println(

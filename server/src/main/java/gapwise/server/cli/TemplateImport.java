@@ -28,7 +28,7 @@ final class TemplateImport {
     try (ChangesFound changes = new ChangesFound(wishes.changes())) {
       Taken taken = intake.take(files, wishes.leaving(Set.of()), as, rows -> {}, changes);
       if (wishes.keep() && taken instanceof Taken.Asks && !changes.open().isEmpty()) {
-        tell(changes);
+        changes.open().forEach(change -> tell("Left as it stands: ", change));
         Set<String> left =
             changes.open().stream().map(ChangedStudy::id).collect(Collectors.toSet());
         taken = intake.take(files, wishes.leaving(left), as, rows -> {}, changes);
@@ -66,7 +66,7 @@ final class TemplateImport {
             + " stood there already, "
             + counted(record.acknowledged().size(), "doubt", "doubts")
             + " acknowledged"
-            + (left == 0 ? "." : ", " + counted(left, "study", "studies") + " left as they stand."));
+            + (left == 0 ? "." : ", " + counted(left, "study", "studies") + " left alone."));
     return true;
   }
 

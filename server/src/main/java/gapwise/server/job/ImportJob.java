@@ -29,10 +29,14 @@ public record ImportJob(
    * What a person has agreed to of an import, in one or several goes.
    *
    * @param doubts keys of the doubts that stand in the papers
-   * @param changes keys of the changes that may replace what stands in the base
+   * @param changes keys of the changes that may replace what stands in the base; {@link #ALL} among
+   *     them stands for every change
    * @param left ids of the studies that are left as they stand
    */
   public record Agreed(Set<String> doubts, Set<String> changes, Set<String> left) {
+    /** Stands for the keys of all changes, whatever they are; programs say so, no page does. */
+    static final String ALL = "all";
+
     /** Nothing yet. */
     public static final Agreed NOTHING = new Agreed(Set.of(), Set.of(), Set.of());
 
@@ -55,7 +59,10 @@ public record ImportJob(
     }
 
     Agreement agreement() {
-      return new Agreement(doubts::contains, change -> changes.contains(change.key()), left);
+      return new Agreement(
+          doubts::contains,
+          change -> changes.contains(ALL) || changes.contains(change.key()),
+          left);
     }
   }
 

@@ -149,9 +149,11 @@ public final class ImportPage {
 
   /** The changes that were ticked, one by one or all that were told together. */
   private static Set<String> changes(List<ChangedStudy> asked, PostedForm form) {
+    Set<String> keys = asked.stream().map(ChangedStudy::key).collect(Collectors.toSet());
     Set<String> ticked = new HashSet<>(form.values("change"));
+    ticked.retainAll(keys);
     if (form.first("all-changes").equals(ImportView.all(asked))) {
-      asked.forEach(one -> ticked.add(one.key()));
+      ticked.addAll(keys);
     }
     return ticked;
   }
@@ -173,8 +175,8 @@ public final class ImportPage {
     if (!(job.state() instanceof ImportState.Asking) || !Files.exists(job.changes())) {
       throw new NotFoundResponse(say("import.no-changes"));
     }
-    Attachment.send(
-        context, "text/csv; charset=utf-8", "changes.csv", Files.readAllBytes(job.changes()));
+    Attachment.announce(context, "text/csv; charset=utf-8", "changes.csv");
+    context.result(Files.newInputStream(job.changes()));
   }
 
   private static void workbook(Context context) throws IOException {
