@@ -79,15 +79,13 @@ public final class Intake {
       LongConsumer progress,
       ChangeListener listener) {
     StudiesAt now = base.latest();
-    Imported read =
-        Import.read(files, known(now), agreement.left(), agreement.doubts(), progress);
+    Imported read = Import.read(files, known(now), agreement.left(), agreement.doubts(), progress);
     if (read instanceof Imported.Wrong wrong) {
       return Optional.of(new Taken.Wrong(wrong.problems(), wrong.warnings()));
     }
     Comparison comparison = new Comparison(now, agreement, listener).with(studies(read));
     if (read instanceof Imported.NeedsAcknowledgement doubtful) {
-      return Optional.of(
-          new Taken.Asks(doubtful.open(), comparison.open(), comparison.compared()));
+      return Optional.of(new Taken.Asks(doubtful.open(), comparison.open(), comparison.compared()));
     }
     return comparison.open() > 0
         ? Optional.of(new Taken.Asks(List.of(), comparison.open(), comparison.compared()))
@@ -183,8 +181,7 @@ public final class Intake {
   private Optional<Taken> stored(
       Imported.Ready ready, As as, StudiesAt comparedWith, Compared compared) {
     List<Warning> asked = ready.warnings().stream().filter(Warning::asks).toList();
-    return base.saveAll(
-            ready.studies().iterator(), note(as, asked, Map.of()), comparedWith)
+    return base.saveAll(ready.studies().iterator(), note(as, asked, Map.of()), comparedWith)
         .map(
             record ->
                 new Taken.Stored(

@@ -16,8 +16,7 @@ public sealed interface Taken {
    * @param compared how its studies stood beside the base before
    * @param proposals what was read from words of papers and nobody has confirmed
    */
-  record Stored(ImportRecord record, Compared compared, List<Warning> proposals)
-      implements Taken {
+  record Stored(ImportRecord record, Compared compared, List<Warning> proposals) implements Taken {
     public Stored {
       Objects.requireNonNull(record, "record");
       Objects.requireNonNull(compared, "compared");

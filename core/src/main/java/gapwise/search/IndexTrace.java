@@ -1,6 +1,8 @@
 package gapwise.search;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.apache.lucene.index.IndexWriter;
@@ -39,6 +41,26 @@ public final class IndexTrace {
       return true;
     } catch (IOException unusable) {
       return false;
+    }
+  }
+
+  /**
+   * Throws an index away, so that whoever opens it next builds it anew from the records.
+   *
+   * @throws UncheckedIOException when it cannot be deleted
+   */
+  public static void discard(Path folder) {
+    if (!Files.isDirectory(folder)) {
+      return;
+    }
+    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, Files::isRegularFile)) {
+      for (Path file : files) {
+        if (!file.getFileName().toString().equals(IndexWriter.WRITE_LOCK_NAME)) {
+          Files.delete(file);
+        }
+      }
+    } catch (IOException undeleted) {
+      throw new UncheckedIOException("The search index cannot be thrown away", undeleted);
     }
   }
 }

@@ -145,8 +145,7 @@ class ChangesAskedTest {
         rows -> {
           if (!once[0]) {
             once[0] = true;
-            base.save(
-                changed(base.latest().study("a").orElseThrow().study()), "x", "meanwhile", 1);
+            base.save(changed(base.latest().study("a").orElseThrow().study()), "x", "meanwhile", 1);
           }
         };
     assertInstanceOf(Taken.Asks.class, take(titled("Loud roads"), meanwhile, Set.of(key)));

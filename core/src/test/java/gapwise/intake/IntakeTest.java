@@ -185,8 +185,7 @@ class IntakeTest {
   @Test
   void aStudyThatStandsThereUnchangedAsksNothingThoughNobodyEverAcknowledgedIt() {
     var known = study("first", "Invented", "10.1000/abc", "12");
-    Taken read =
-        intake.take(known, Agreement.ALL, REVIEWER, rows -> {}, ChangeListener.NONE);
+    Taken read = intake.take(known, Agreement.ALL, REVIEWER, rows -> {}, ChangeListener.NONE);
     String id = ((Taken.Stored) read).compared().fresh().get(0);
     var study = base.latest().study(id).orElseThrow().study();
     try (DocumentStore other = DocumentStore.open(folder.resolve("other"), Clock.systemUTC())) {

@@ -146,9 +146,7 @@ class StoreFileTest {
     try (DocumentStore store = DocumentStore.open(home, CLOCK)) {
       store.write(three(), "ann", "test");
       store.writeAll(
-          Stream.of(Write.put("study", "late", "{}"))
-              .peek(write -> backUp(backup))
-              .iterator(),
+          Stream.of(Write.put("study", "late", "{}")).peek(write -> backUp(backup)).iterator(),
           "ann",
           "while the backup runs");
       assertEquals(4, store.lastChange());

@@ -31,8 +31,6 @@ record ImportWishes(
    */
   Agreement leaving(Set<String> left) {
     return new Agreement(
-        key -> acknowledge,
-        change -> replaceAll || replaced.contains(change.after().id()),
-        left);
+        key -> acknowledge, change -> replaceAll || replaced.contains(change.after().id()), left);
   }
 }

@@ -89,9 +89,7 @@ public final class ReferencesCommand implements Callable<Integer> {
     Map<String, Citation> base = new LinkedHashMap<>();
     if (home.isPresent()) {
       try (Records records = Records.openExisting(home.get(), Clock.systemUTC())) {
-        records
-            .studies()
-            .forEach(kept -> base.put(kept.study().id(), kept.study().citation()));
+        records.studies().forEach(kept -> base.put(kept.study().id(), kept.study().citation()));
       }
     }
     return base;

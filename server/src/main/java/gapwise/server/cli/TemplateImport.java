@@ -23,8 +23,8 @@ final class TemplateImport {
    *
    * @return whether it was stored
    */
-  static boolean store(
-      Intake intake, List<TableFile> files, ImportWishes wishes, Intake.As as) throws IOException {
+  static boolean store(Intake intake, List<TableFile> files, ImportWishes wishes, Intake.As as)
+      throws IOException {
     try (ChangesFound changes = new ChangesFound(wishes.changes())) {
       Taken taken = intake.take(files, wishes.leaving(Set.of()), as, rows -> {}, changes);
       if (wishes.keep() && taken instanceof Taken.Asks && !changes.open().isEmpty()) {
@@ -141,7 +141,8 @@ final class TemplateImport {
       System.err.println("  and " + counted(change.more(), "more field", "more fields"));
     }
     if (change.fields() == 0 && !standing.withdrawn()) {
-      System.err.println("  no field of the template, but the order of rows or what it cannot show");
+      System.err.println(
+          "  no field of the template, but the order of rows or what it cannot show");
     }
   }
 }

@@ -51,12 +51,7 @@ public final class Home implements AutoCloseable {
     this.intake = new Intake(base);
     this.papers = new Papers(folder.resolve("papers"));
     this.index =
-        StudyIndex.open(
-            Records.indexOf(folder), store, EvidenceBase.STUDY, LOG::info, this::show);
-    if (store.wasPutBack()) {
-      // It may have been made from records that were damaged, which no number of a change tells.
-      index.rebuild();
-    }
+        StudyIndex.open(Records.indexOf(folder), store, EvidenceBase.STUDY, LOG::info, this::show);
     this.watch = ChangeWatch.start(store::lastChange, this::change, index::catchUp);
   }
 

@@ -45,6 +45,10 @@ public final class Records implements AutoCloseable {
     DocumentStore store = DocumentStore.open(folder, clock, expected.withChange(seen));
     try {
       store.notices().forEach(LOG::warn);
+      if (store.wasPutBack()) {
+        // It may have been made from records that were damaged, which no number of a change tells.
+        IndexTrace.discard(indexOf(folder));
+      }
       return new Records(store, HomeSoundness.of(store));
     } catch (RuntimeException failure) {
       store.close();

@@ -108,7 +108,8 @@ public final class ChangesFound implements ChangeListener, AutoCloseable {
   }
 
   private static String shortened(String text) {
-    int end = text.offsetByCodePoints(0, Math.min(LONGEST_TEXT, text.codePointCount(0, text.length())));
+    int end =
+        text.offsetByCodePoints(0, Math.min(LONGEST_TEXT, text.codePointCount(0, text.length())));
     return end == text.length() ? text : text.substring(0, end) + "…";
   }
 

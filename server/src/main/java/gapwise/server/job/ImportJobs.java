@@ -33,8 +33,8 @@ import org.slf4j.LoggerFactory;
 
 /**
  * Imports one after another in the background. Nothing is stored unless all of an import is right,
- * every doubt is acknowledged and every change of what stands there is agreed to. The latest jobs are remembered until the server stops. Safe for
- * use by many threads.
+ * every doubt is acknowledged and every change of what stands there is agreed to. The latest jobs
+ * are remembered until the server stops. Safe for use by many threads.
  */
 public final class ImportJobs implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(ImportJobs.class);

@@ -98,7 +98,13 @@ final class KilledDesk {
         .withRow(
             Template.OUTCOMES,
             Map.of(
-                Template.ARM, "A", "outcome", "primary-union", "events", "26", "unit_counted",
+                Template.ARM,
+                "A",
+                "outcome",
+                "primary-union",
+                "events",
+                "26",
+                "unit_counted",
                 "limbs"));
   }
 

@@ -155,7 +155,10 @@ class KilledDeskTest {
         (number, count) -> assertEquals(KilledDesk.STUDIES_OF_A_FILE, count, "half an import"));
     imported.forEach(number -> assertTrue(studies.containsKey(number), "an import is lost"));
     Map<String, Integer> records = new HashMap<>();
-    home.base().latest().imports().forEach(one -> records.merge(one.stamp().why(), 1, Integer::sum));
+    home.base()
+        .latest()
+        .imports()
+        .forEach(one -> records.merge(one.stamp().why(), 1, Integer::sum));
     studies.keySet().forEach(number -> assertEquals(1, records.get("file " + number)));
     handed.keySet().forEach(number -> assertEquals(1, records.get("draft " + number)));
   }

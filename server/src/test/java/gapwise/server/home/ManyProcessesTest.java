@@ -3,6 +3,7 @@ package gapwise.server.home;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.search.IndexTrace;
 import gapwise.server.Gapwise;
 import gapwise.server.testing.RunningServer;
 import java.io.IOException;
@@ -17,7 +18,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Commands in processes of their own beside a server on the same home. All studies are invented. */
+/**
+ * Commands in processes of their own beside a server on the same home. All studies are invented.
+ */
 @Timeout(180)
 class ManyProcessesTest {
   private static final Duration UNTIL_SHOWN = Duration.ofSeconds(2);
@@ -72,8 +75,7 @@ class ManyProcessesTest {
   }
 
   @Test
-  void whatACommandImportsIsShownByTheServerWithinTwoSecondsAndExportedBesideIt()
-      throws Exception {
+  void whatACommandImportsIsShownByTheServerWithinTwoSecondsAndExportedBesideIt() throws Exception {
     Path home = folder.resolve("home");
     try (RunningServer running = RunningServer.withStudies(home)) {
       assertEquals(404, running.get("/studies/fresh0").statusCode());
@@ -175,5 +177,9 @@ class ManyProcessesTest {
       assertTrue(reindex.said().contains("in use by another running copy"), reindex.said());
       assertEquals(200, running.get("/studies").statusCode());
     }
+    assertEquals(0, run("restore", backup.toString(), "--home", home.toString()).exit());
+    // A command that needs no index is the first to open what was put back.
+    Records.openExisting(home, Clock.systemUTC()).close();
+    assertEquals(0, IndexTrace.lastChange(home.resolve("index")), "the index is made anew");
   }
 }

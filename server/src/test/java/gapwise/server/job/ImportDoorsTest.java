@@ -47,15 +47,18 @@ class ImportDoorsTest {
   void anImportHandedInWhileAnotherRunsIsComparedWithIt() throws IOException {
     try (Home home = Home.open(folder.resolve("home"), Clock.systemUTC());
         ImportJobs jobs = jobs(home)) {
-      ImportJob first = jobs.start(study("first", "One", "10.1000/abc"), "tester", ImportJob.Agreed.NOTHING);
-      ImportJob second = jobs.start(study("second", "Two", "10.1000/ABC"), "tester", ImportJob.Agreed.NOTHING);
+      ImportJob first =
+          jobs.start(study("first", "One", "10.1000/abc"), "tester", ImportJob.Agreed.NOTHING);
+      ImportJob second =
+          jobs.start(study("second", "Two", "10.1000/ABC"), "tester", ImportJob.Agreed.NOTHING);
       assertTrue(settled(jobs, first) instanceof ImportState.Done);
       ImportState.Asking asked = (ImportState.Asking) settled(jobs, second);
       assertEquals("same-paper-twice", asked.kinds().get(0).code());
       String key = asked.open().get(0).key();
       ImportJob again = jobs.agree(second.id(), agreed(Set.of(key), Set.of())).orElseThrow();
       assertTrue(settled(jobs, again) instanceof ImportState.Done);
-      ImportJob corrected = jobs.start(study("second", "New", "10.1000/ABC"), "tester", ImportJob.Agreed.NOTHING);
+      ImportJob corrected =
+          jobs.start(study("second", "New", "10.1000/ABC"), "tester", ImportJob.Agreed.NOTHING);
       ImportState.Asking change = (ImportState.Asking) settled(jobs, corrected);
       assertEquals(List.of(), change.open(), "what was acknowledged is not asked again");
       String changed = change.changes().get(0).key();
@@ -98,15 +101,20 @@ class ImportDoorsTest {
     Path kept = folder.resolve("home");
     try (Home home = Home.open(kept, Clock.systemUTC());
         ImportJobs jobs = jobs(home)) {
-      settled(jobs, jobs.start(study("first", "Rarely told", "10.1000/abc"), "tester", ImportJob.Agreed.NOTHING));
+      settled(
+          jobs,
+          jobs.start(
+              study("first", "Rarely told", "10.1000/abc"), "tester", ImportJob.Agreed.NOTHING));
     }
     DamagedDatabase.changeLetterIn(kept, "Rarely told");
     try (Home home = Home.open(kept, Clock.systemUTC());
         ImportJobs jobs = jobs(home)) {
-      ImportJob other = jobs.start(study("second", "Two", "10.1000/def"), "tester", ImportJob.Agreed.NOTHING);
+      ImportJob other =
+          jobs.start(study("second", "Two", "10.1000/def"), "tester", ImportJob.Agreed.NOTHING);
       assertTrue(settled(jobs, other) instanceof ImportState.Done);
       ImportJob mending =
-          jobs.start(study("first", "Rarely told", "10.1000/abc"), "tester", ImportJob.Agreed.NOTHING);
+          jobs.start(
+              study("first", "Rarely told", "10.1000/abc"), "tester", ImportJob.Agreed.NOTHING);
       ImportState.Done done = (ImportState.Done) settled(jobs, mending);
       assertEquals(1, done.record().saved());
     }

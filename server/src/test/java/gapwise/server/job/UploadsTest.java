@@ -86,7 +86,9 @@ class UploadsTest {
     try (Home home = Home.open(folder.resolve("home"), Clock.systemUTC());
         ImportJobs jobs = new ImportJobs(home.base(), uploads, size(doubtful()) - 1)) {
       BusyException busy =
-          assertThrows(BusyException.class, () -> jobs.start(doubtful(), "tester", ImportJob.Agreed.NOTHING));
+          assertThrows(
+              BusyException.class,
+              () -> jobs.start(doubtful(), "tester", ImportJob.Agreed.NOTHING));
       assertTrue(busy.getMessage().contains("try again"), busy.getMessage());
       assertTrue(busy.seconds() > 0);
       assertEquals(List.of(), inside(uploads));

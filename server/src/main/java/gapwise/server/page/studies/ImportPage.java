@@ -132,7 +132,8 @@ public final class ImportPage {
     if (job.state() instanceof ImportState.Asking asking) {
       Set<String> changes = changes(asking.changes(), form);
       jobs.agree(
-          job.id(), new ImportJob.Agreed(doubts(asking, form), changes, left(asking, changes, form)));
+          job.id(),
+          new ImportJob.Agreed(doubts(asking, form), changes, left(asking, changes, form)));
     }
     context.redirect(address(job), HttpStatus.SEE_OTHER);
   }
@@ -159,8 +160,7 @@ public final class ImportPage {
   }
 
   /** The studies that the person leaves as they stand. */
-  private static Set<String> left(
-      ImportState.Asking asking, Set<String> changes, PostedForm form) {
+  private static Set<String> left(ImportState.Asking asking, Set<String> changes, PostedForm form) {
     return form.first("others").equals("leave")
         ? asking.changes().stream()
             .filter(one -> !changes.contains(one.key()))

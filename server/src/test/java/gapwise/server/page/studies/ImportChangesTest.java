@@ -145,8 +145,7 @@ class ImportChangesTest {
   @Test
   void whatIsNotTickedMayBeLeftAsItStands() throws Exception {
     String address = handIn(titles("Loud roads", "New bridges"));
-    String done =
-        tick(address, "change", ticks(page(address)).get(0), "others", "leave");
+    String done = tick(address, "change", ticks(page(address)).get(0), "others", "leave");
     assertTrue(done.contains("1 study added or changed"), done);
     assertTrue(done.contains("1 study was left as it stands here"), done);
     assertTrue(says("a", "Loud roads") && says("b", "Old bridges"));
