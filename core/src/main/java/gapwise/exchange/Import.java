@@ -3,6 +3,7 @@ package gapwise.exchange;
 import gapwise.evidence.Study;
 import gapwise.evidence.rule.Finding;
 import gapwise.evidence.rule.Severity;
+import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.table.MadeSheet;
 import gapwise.table.SheetConsumer;
@@ -15,6 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Reads a filled template, a workbook or its sheets as CSV files, and checks what it holds. Nothing
@@ -163,7 +165,7 @@ public final class Import {
               + " problems. Mend those listed and read the file again.");
       return new Typed(new Imported.Wrong(problems.list(), List.of()), reading.spots());
     }
-    List<Study> all = new Assembly(reading, problems).studies();
+    List<Study> all = new Assembly(reading, problems, hasUnreadFile(problems)).studies();
     if (problems.isEmpty() && all.isEmpty()) {
       problems.add(
           "",
@@ -174,6 +176,12 @@ public final class Import {
     List<Study> studies = all.stream().filter(study -> !left.contains(study.id())).toList();
     List<Warning> warnings = warnings(reading, studies, known, problems);
     return new Typed(answer(studies, problems, warnings, acknowledged), reading.spots());
+  }
+
+  /** Whether a file as a whole could not be read, so that nobody can say what is in it. */
+  private static boolean hasUnreadFile(Problems problems) {
+    return problems.list().stream().map(Problem::where)
+        .anyMatch(where -> !where.isEmpty() && !where.startsWith("sheet "));
   }
 
   /** What is doubtful and has not been acknowledged before; what is impossible is a problem. */
@@ -194,7 +202,16 @@ public final class Import {
       }
     }
     Set<String> before = warnings.isEmpty() ? Set.of() : known.acknowledged();
-    return warnings.stream().filter(warning -> !before.contains(warning.key())).toList();
+    Set<String> wrong = places(problems);
+    return warnings.stream()
+        .filter(warning -> !before.contains(warning.key()))
+        // What cannot be is mended first; asking besides whether it is usual asks twice.
+        .filter(warning -> !wrong.contains(warning.problem().where()))
+        .toList();
+  }
+
+  private static Set<String> places(Problems problems) {
+    return problems.list().stream().map(Problem::where).collect(Collectors.toSet());
   }
 
   private static Imported answer(

@@ -15,7 +15,7 @@ final class Database {
 
   /**
    * How long a write waits for that of another process. The longest of our own is an import of many
-   * studies: measured, %s.
+   * studies: see docs/performance.md.
    */
   private static final int MOST_MILLISECONDS_OF_WAITING = 60_000;
 

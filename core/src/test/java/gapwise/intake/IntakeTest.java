@@ -285,6 +285,24 @@ class IntakeTest {
   }
 
   @Test
+  void oneThingIsToldOnce() {
+    Taken.Wrong negative = (Taken.Wrong) take(study("first", "Invented", "10.1000/abc", "-3"));
+    assertEquals(List.of("negative"), codesOf(negative), "no doubt about what cannot be");
+    Taken.Wrong untitled = (Taken.Wrong) take(study("first", "", "10.1000/abc", "40"));
+    assertEquals(List.of("missing-value"), codesOf(untitled), "one missing title, one problem");
+    TableFile none = file("filled.xlsx", "no workbook");
+    Taken.Wrong unread = (Taken.Wrong) take(List.of(none));
+    assertEquals(1, unread.kinds().size(), "a file that cannot be read lacks no sheet: " + unread);
+  }
+
+  private static List<String> codesOf(Taken.Wrong wrong) {
+    return wrong.kinds().stream()
+        .flatMap(kind -> kind.all().stream())
+        .map(noted -> noted.problem().code())
+        .toList();
+  }
+
+  @Test
   void ofTwoImportsAtOneTimeTheSecondIsComparedWithTheFirst() throws Exception {
     ExecutorService doors = Executors.newFixedThreadPool(2);
     try {
