@@ -175,7 +175,7 @@ public final class ImportPage {
     if (!(job.state() instanceof ImportState.Asking) || !Files.exists(job.changes())) {
       throw new NotFoundResponse(say("import.no-changes"));
     }
-    Attachment.announce(context, "text/csv; charset=utf-8", "changes.csv");
+    Attachment.announce(context, "text/csv; charset=utf-8", "import-changes.csv");
     context.result(Files.newInputStream(job.changes()));
   }
 
