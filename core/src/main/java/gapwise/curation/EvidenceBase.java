@@ -3,6 +3,7 @@ package gapwise.curation;
 import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Study;
 import gapwise.problem.Problem;
+import gapwise.store.Basis;
 import gapwise.store.DocumentStore;
 import gapwise.store.Write;
 import gapwise.store.WriteAnswer;
@@ -11,6 +12,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.UUID;
 
 /**
@@ -51,24 +53,25 @@ public final class EvidenceBase {
    * Saves one study with the doubts about it that a person lets stand.
    *
    * @param expectedVersion the version that was read before it was changed, 0 for a new study
-   * @param acknowledged the doubts
-   * @param reasons by whom and why each was let stand, by its key
+   * @param note who, why, and the doubts
+   * @param comparedWith the state of the base that the study was compared with
+   * @return not saved where any study has changed since that state
    */
   public SaveAnswer save(
-      Study study,
-      String who,
-      String why,
-      int expectedVersion,
-      List<Problem> acknowledged,
-      Map<String, String> reasons) {
+      Study study, int expectedVersion, ImportNote note, StudiesAt comparedWith) {
     List<Write> writes = new ArrayList<>();
     writes.add(Write.put(STUDY, study.id(), EvidenceJson.write(study)).expecting(expectedVersion));
-    if (!reasons.isEmpty()) {
-      ImportRecord record =
-          new ImportRecord(1, 0, acknowledged, List.copyOf(reasons.keySet()), reasons);
-      writes.add(Write.put(IMPORT, UUID.randomUUID().toString(), record.toJson()).expecting(0));
+    if (!note.reasons().isEmpty()) {
+      String json = note.record(1, 0).toJson();
+      writes.add(Write.put(IMPORT, UUID.randomUUID().toString(), json).expecting(0));
     }
-    return answer(store.write(writes, who, why), expectedVersion + 1);
+    WriteAnswer answer =
+        store.writeAll(writes.iterator(), note.who(), note.why(), basis(comparedWith));
+    return answer(answer, expectedVersion + 1);
+  }
+
+  private static Optional<Basis> basis(StudiesAt comparedWith) {
+    return Optional.of(new Basis(STUDY, comparedWith.change()));
   }
 
   /**
@@ -116,39 +119,41 @@ public final class EvidenceBase {
    * version, or nothing where its content is the same, so an import may be repeated. Studies are
    * held in memory one at a time.
    *
-   * @param acknowledged doubts that a person has seen and accepted
-   * @param acknowledgedKeys their keys, by which later imports do not ask them again
+   * @param note who, why, and the doubts that a person has seen and accepted
+   * @param comparedWith the state of the base that the studies were compared with
+   * @return empty where any study has changed since that state, in whatever process: nothing is
+   *     stored then, and the comparison must be made anew
    * @throws ImportInDoubtException when the store failed so that it cannot be told whether the
    *     import stands
    * @throws RuntimeException any other: nothing was stored
    */
+  public Optional<ImportRecord> saveAll(
+      Iterator<Study> studies, ImportNote note, StudiesAt comparedWith) {
+    return saveAll(studies, note, basis(comparedWith));
+  }
+
+  /** The same whatever stands there, with no doubt acknowledged. */
   public ImportRecord saveAll(
-      Iterator<Study> studies,
-      String who,
-      String why,
-      List<Problem> acknowledged,
-      List<String> acknowledgedKeys) {
-    ImportedStudies writes = new ImportedStudies(studies, store, acknowledged, acknowledgedKeys);
+      Iterator<Study> studies, String who, String why, List<Problem> acknowledged) {
+    ImportNote note = new ImportNote(who, why, acknowledged, List.of(), Map.of());
+    return saveAll(studies, note, Optional.empty())
+        .orElseThrow(() -> new IllegalStateException("an import without a basis has no conflict"));
+  }
+
+  private Optional<ImportRecord> saveAll(
+      Iterator<Study> studies, ImportNote note, Optional<Basis> basis) {
+    ImportedStudies writes = new ImportedStudies(studies, store, note);
     try {
-      WriteAnswer answer = store.writeAll(writes, who, why);
+      WriteAnswer answer = store.writeAll(writes, note.who(), note.why(), basis);
       if (answer.written().isEmpty()) {
-        throw new IllegalStateException("an import expects no version, yet " + answer.conflicts());
+        return Optional.empty();
       }
     } catch (RuntimeException failure) {
       if (!stands(writes, failure)) {
         throw failure;
       }
     }
-    return writes.record();
-  }
-
-  /**
-   * The same without keys: later imports ask these doubts again; see {@link #saveAll(Iterator,
-   * String, String, List, List)}.
-   */
-  public ImportRecord saveAll(
-      Iterator<Study> studies, String who, String why, List<Problem> acknowledged) {
-    return saveAll(studies, who, why, acknowledged, List.of());
+    return Optional.of(writes.record());
   }
 
   /** The store decides: the record of an import is its last write, so it is there or nothing is. */

@@ -2,12 +2,10 @@ package gapwise.curation;
 
 import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Study;
-import gapwise.problem.Problem;
 import gapwise.store.DocumentStore;
 import gapwise.store.DocumentVersion;
 import gapwise.store.Write;
 import java.util.Iterator;
-import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.UUID;
@@ -19,23 +17,17 @@ import java.util.UUID;
 final class ImportedStudies implements Iterator<Write> {
   private final Iterator<Study> studies;
   private final DocumentStore store;
-  private final List<Problem> acknowledged;
-  private final List<String> acknowledgedKeys;
+  private final ImportNote note;
   private final String key = UUID.randomUUID().toString();
   private Optional<Write> next = Optional.empty();
   private boolean recorded;
   private int saved;
   private int unchanged;
 
-  ImportedStudies(
-      Iterator<Study> studies,
-      DocumentStore store,
-      List<Problem> acknowledged,
-      List<String> acknowledgedKeys) {
+  ImportedStudies(Iterator<Study> studies, DocumentStore store, ImportNote note) {
     this.studies = studies;
     this.store = store;
-    this.acknowledged = List.copyOf(acknowledged);
-    this.acknowledgedKeys = List.copyOf(acknowledgedKeys);
+    this.note = note;
   }
 
   @Override
@@ -68,7 +60,8 @@ final class ImportedStudies implements Iterator<Write> {
             .latest(EvidenceBase.STUDY, study.id())
             .filter(version -> !version.damaged())
             .flatMap(DocumentVersion::json);
-    if (before.filter(json::equals).isPresent()) {
+    // The same content may be written in other words, by an older version of the program.
+    if (before.filter(b -> b.equals(json) || EvidenceJson.read(b).equals(study)).isPresent()) {
       unchanged++;
       return Optional.empty();
     }
@@ -82,6 +75,6 @@ final class ImportedStudies implements Iterator<Write> {
   }
 
   ImportRecord record() {
-    return new ImportRecord(saved, unchanged, acknowledged, acknowledgedKeys);
+    return note.record(saved, unchanged);
   }
 }

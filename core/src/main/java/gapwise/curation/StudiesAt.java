@@ -98,6 +98,23 @@ public final class StudiesAt {
     return Optional.ofNullable(studies(Set.of(studyId)).get(studyId));
   }
 
+  /** How a study stood: kept, withdrawn, damaged or never there. */
+  public Standing standing(String studyId) {
+    return store
+        .lastVersionAt(change, EvidenceBase.STUDY, studyId)
+        .map(StudiesAt::standing)
+        .orElseGet(Standing.Unknown::new);
+  }
+
+  private static Standing standing(DocumentVersion document) {
+    if (document.damaged()) {
+      return new Standing.Damaged(VersionStamp.of(document));
+    }
+    return document.isDeletion()
+        ? new Standing.Withdrawn(VersionStamp.of(document))
+        : new Standing.Kept(kept(document));
+  }
+
   /** Those of the studies named that there were, by id. */
   public Map<String, KeptStudy> studies(Set<String> studyIds) {
     Map<String, KeptStudy> found = new HashMap<>();

@@ -12,10 +12,15 @@ import java.util.Optional;
 final class Assembly {
   private final TemplateReading reading;
   private final Problems problems;
+  private final boolean unread;
 
-  Assembly(TemplateReading reading, Problems problems) {
+  /**
+   * @param unread whether a file could not be read, so that no sheet is missing for certain
+   */
+  Assembly(TemplateReading reading, Problems problems, boolean unread) {
     this.reading = reading;
     this.problems = problems;
+    this.unread = unread;
   }
 
   /** The studies whose rows are all sound, in the order of their sheet. */
@@ -40,7 +45,7 @@ final class Assembly {
   }
 
   private void requireSheet(Sheet sheet) {
-    if (!reading.hasSheet(sheet)) {
+    if (!unread && !reading.hasSheet(sheet)) {
       problems.add(
           "",
           "missing-sheet",

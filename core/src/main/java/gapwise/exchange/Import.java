@@ -3,6 +3,7 @@ package gapwise.exchange;
 import gapwise.evidence.Study;
 import gapwise.evidence.rule.Finding;
 import gapwise.evidence.rule.Severity;
+import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.table.MadeSheet;
 import gapwise.table.SheetConsumer;
@@ -15,6 +16,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 
 /**
  * Reads a filled template, a workbook or its sheets as CSV files, and checks what it holds. Nothing
@@ -59,11 +61,28 @@ public final class Import {
       KnownEvidence known,
       Predicate<String> acknowledged,
       LongConsumer progress) {
-    return read(
-        (reader, problems, consumer) -> reader.read(files, problems, consumer),
-        known,
-        acknowledged,
-        progress);
+    return read(files, known, Set.of(), acknowledged, progress);
+  }
+
+  /**
+   * The same without some studies of the template, which are taken for what stands in the evidence
+   * base; where nothing else is in it, no study comes out.
+   *
+   * @param left ids of those studies
+   */
+  public static Imported read(
+      List<TableFile> files,
+      KnownEvidence known,
+      Set<String> left,
+      Predicate<String> acknowledged,
+      LongConsumer progress) {
+    return all(
+            (reader, problems, consumer) -> reader.read(files, problems, consumer),
+            known,
+            left,
+            acknowledged,
+            progress)
+        .imported();
   }
 
   /**
@@ -92,6 +111,7 @@ public final class Import {
     return all(
         (reader, problems, consumer) -> sheets.forEach(sheet -> sheet.read(consumer)),
         known,
+        Set.of(),
         acknowledged,
         rows -> {});
   }
@@ -123,11 +143,15 @@ public final class Import {
 
   private static Imported read(
       Source source, KnownEvidence known, Predicate<String> acknowledged, LongConsumer progress) {
-    return all(source, known, acknowledged, progress).imported();
+    return all(source, known, Set.of(), acknowledged, progress).imported();
   }
 
   private static Typed all(
-      Source source, KnownEvidence known, Predicate<String> acknowledged, LongConsumer progress) {
+      Source source,
+      KnownEvidence known,
+      Set<String> left,
+      Predicate<String> acknowledged,
+      LongConsumer progress) {
     Problems problems = new Problems();
     TemplateReading reading = new TemplateReading(problems);
     try {
@@ -141,9 +165,23 @@ public final class Import {
               + " problems. Mend those listed and read the file again.");
       return new Typed(new Imported.Wrong(problems.list(), List.of()), reading.spots());
     }
-    List<Study> studies = new Assembly(reading, problems).studies();
+    List<Study> all = new Assembly(reading, problems, hasUnreadFile(problems)).studies();
+    if (problems.isEmpty() && all.isEmpty()) {
+      problems.add(
+          "",
+          "no-studies",
+          "The template holds no study. Fill in at least one row on each of the"
+              + " sheets studies and arms.");
+    }
+    List<Study> studies = all.stream().filter(study -> !left.contains(study.id())).toList();
     List<Warning> warnings = warnings(reading, studies, known, problems);
     return new Typed(answer(studies, problems, warnings, acknowledged), reading.spots());
+  }
+
+  /** Whether a file as a whole could not be read, so that nobody can say what is in it. */
+  private static boolean hasUnreadFile(Problems problems) {
+    return problems.list().stream().map(Problem::where)
+        .anyMatch(where -> !where.isEmpty() && !where.startsWith("sheet "));
   }
 
   /** What is doubtful and has not been acknowledged before; what is impossible is a problem. */
@@ -164,7 +202,16 @@ public final class Import {
       }
     }
     Set<String> before = warnings.isEmpty() ? Set.of() : known.acknowledged();
-    return warnings.stream().filter(warning -> !before.contains(warning.key())).toList();
+    Set<String> wrong = places(problems);
+    return warnings.stream()
+        .filter(warning -> !before.contains(warning.key()))
+        // What cannot be is mended first; asking besides whether it is usual asks twice.
+        .filter(warning -> !wrong.contains(warning.problem().where()))
+        .toList();
+  }
+
+  private static Set<String> places(Problems problems) {
+    return problems.list().stream().map(Problem::where).collect(Collectors.toSet());
   }
 
   private static Imported answer(
@@ -172,13 +219,6 @@ public final class Import {
       Problems problems,
       List<Warning> warnings,
       Predicate<String> acknowledged) {
-    if (problems.isEmpty() && studies.isEmpty()) {
-      problems.add(
-          "",
-          "no-studies",
-          "The template holds no study. Fill in at least one row on each of the"
-              + " sheets studies and arms.");
-    }
     if (!problems.isEmpty()) {
       return new Imported.Wrong(problems.list(), warnings);
     }
@@ -189,6 +229,6 @@ public final class Import {
             .toList();
     return open.isEmpty()
         ? new Imported.Ready(studies, warnings)
-        : new Imported.NeedsAcknowledgement(studies.size(), warnings, open);
+        : new Imported.NeedsAcknowledgement(studies, warnings, open);
   }
 }

@@ -28,13 +28,14 @@ public sealed interface Imported {
   /**
    * Nothing is wrong, but something is doubtful that nobody has acknowledged yet.
    *
-   * @param studies how many studies it holds
+   * @param read the studies that it holds, not to be stored yet
    * @param warnings all doubts and proposals
    * @param open the doubts that are not acknowledged, at least one
    */
-  record NeedsAcknowledgement(int studies, List<Warning> warnings, List<Warning> open)
+  record NeedsAcknowledgement(List<Study> read, List<Warning> warnings, List<Warning> open)
       implements Imported {
     public NeedsAcknowledgement {
+      read = List.copyOf(read);
       warnings = List.copyOf(warnings);
       open = List.copyOf(open);
     }

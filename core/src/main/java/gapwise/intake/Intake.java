@@ -2,7 +2,7 @@ package gapwise.intake;
 
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ImportInDoubtException;
-import gapwise.curation.ImportRecord;
+import gapwise.curation.ImportNote;
 import gapwise.curation.SaveAnswer;
 import gapwise.curation.StudiesAt;
 import gapwise.evidence.Study;
@@ -15,18 +15,24 @@ import gapwise.table.TableFile;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.LongConsumer;
-import java.util.function.Predicate;
 
 /**
  * Takes filled templates into one evidence base. Every door goes through here, so that page,
- * command and API check the same and ask the same. Safe for use by many threads: one template is
- * compared with the base and stored before the next one is read.
+ * command and API check the same and ask the same. Safe for use by many threads and processes: what
+ * is stored was compared with the base as it stood in that moment.
  */
 public final class Intake {
+  /**
+   * Comparisons before it is given up: each one in vain means that somebody else's change came
+   * through meanwhile.
+   */
+  private static final int MOST_TRIES = 20;
+
   private final EvidenceBase base;
 
   public Intake(EvidenceBase base) {
@@ -35,29 +41,61 @@ public final class Intake {
 
   /**
    * Reads a template, compares it with the whole evidence base, and stores all of it when nothing
-   * in it is wrong and every doubt is acknowledged, now or with an earlier import. Otherwise
-   * nothing is stored.
+   * in it is wrong, every doubt is acknowledged, now or with an earlier import, and a person has
+   * agreed to every change of a study that stands there. Otherwise nothing is stored. Where
+   * anybody, in whatever process, changes a study of the base meanwhile, it is compared again.
    *
    * @param files one workbook, or the CSV files of one template
-   * @param acknowledged whether a person lets the doubt of this key stand
+   * @param agreement what a person has agreed to
    * @param as who brings it and why
    * @param progress told the number of rows read so far, now and then
+   * @param listener told what would change
    * @throws ImportInDoubtException when the store failed so that it cannot be told whether the
    *     import stands
    * @throws RuntimeException any other: nothing was stored
    */
   public Taken take(
-      List<TableFile> files, Predicate<String> acknowledged, As as, LongConsumer progress) {
+      List<TableFile> files,
+      Agreement agreement,
+      As as,
+      LongConsumer progress,
+      ChangeListener listener) {
     synchronized (base) {
-      Imported read = Import.read(files, known(base.latest()), acknowledged, progress);
-      if (read instanceof Imported.Wrong wrong) {
-        return new Taken.Wrong(wrong.problems(), wrong.warnings());
+      for (int attempt = 0; attempt < MOST_TRIES; attempt++) {
+        Optional<Taken> taken = tryToTake(files, agreement, as, progress, listener);
+        if (taken.isPresent()) {
+          return taken.get();
+        }
       }
-      if (read instanceof Imported.NeedsAcknowledgement doubtful) {
-        return new Taken.Doubtful(doubtful.studies(), doubtful.open());
-      }
-      return stored((Imported.Ready) read, as);
+      return new Taken.Overtaken();
     }
+  }
+
+  /** Empty where the base has changed before it could be stored. */
+  private Optional<Taken> tryToTake(
+      List<TableFile> files,
+      Agreement agreement,
+      As as,
+      LongConsumer progress,
+      ChangeListener listener) {
+    StudiesAt now = base.latest();
+    Imported read = Import.read(files, known(now), agreement.left(), agreement.doubts(), progress);
+    if (read instanceof Imported.Wrong wrong) {
+      return Optional.of(new Taken.Wrong(wrong.problems(), wrong.warnings()));
+    }
+    Comparison comparison = new Comparison(now, agreement, listener).with(studies(read));
+    if (read instanceof Imported.NeedsAcknowledgement doubtful) {
+      return Optional.of(new Taken.Asks(doubtful.open(), comparison.open(), comparison.compared()));
+    }
+    return comparison.open() > 0
+        ? Optional.of(new Taken.Asks(List.of(), comparison.open(), comparison.compared()))
+        : stored((Imported.Ready) read, as, now, comparison.compared());
+  }
+
+  private static List<Study> studies(Imported read) {
+    return read instanceof Imported.NeedsAcknowledgement doubtful
+        ? doubtful.read()
+        : ((Imported.Ready) read).studies();
   }
 
   /**
@@ -71,28 +109,46 @@ public final class Intake {
   public TakenTyped takeTyped(
       List<MadeSheet> sheets, Map<String, String> settled, As as, int expectedVersion) {
     synchronized (base) {
-      StudiesAt now = base.latest();
-      Import.Typed typed = Import.typed(sheets, known(now), settled::containsKey);
-      if (!(typed.imported() instanceof Imported.Ready ready) || ready.studies().size() != 1) {
-        return new TakenTyped.NotTaken(typed);
+      TakenTyped taken = tryToTakeTyped(sheets, settled, as, expectedVersion);
+      for (int again = 1; again < MOST_TRIES && isOvertakenByOthers(taken); again++) {
+        taken = tryToTakeTyped(sheets, settled, as, expectedVersion);
       }
-      Study study = ready.studies().get(0);
-      if (now.study(study.id()).filter(kept -> kept.study().equals(study)).isPresent()) {
-        return new TakenTyped.Same();
-      }
-      List<Warning> asked = ready.warnings().stream().filter(Warning::asks).toList();
-      SaveAnswer answer =
-          base.save(
-              study,
-              as.who(),
-              as.why(),
-              expectedVersion,
-              asked.stream().map(Warning::problem).toList(),
-              reasons(asked, settled));
-      return answer instanceof SaveAnswer.Saved saved
-          ? new TakenTyped.Stored(saved.version())
-          : new TakenTyped.Overtaken(((SaveAnswer.NotSaved) answer).conflicts());
+      return taken;
     }
+  }
+
+  /** Whether other studies alone have changed, so that comparing again can help. */
+  private static boolean isOvertakenByOthers(TakenTyped taken) {
+    return taken instanceof TakenTyped.Overtaken overtaken
+        && overtaken.conflicts().stream().allMatch(one -> one.expectedVersion().isEmpty());
+  }
+
+  private TakenTyped tryToTakeTyped(
+      List<MadeSheet> sheets, Map<String, String> settled, As as, int expectedVersion) {
+    StudiesAt now = base.latest();
+    Import.Typed typed = Import.typed(sheets, known(now), settled::containsKey);
+    if (!(typed.imported() instanceof Imported.Ready ready) || ready.studies().size() != 1) {
+      return new TakenTyped.NotTaken(typed);
+    }
+    Study study = ready.studies().get(0);
+    if (now.study(study.id()).filter(kept -> kept.study().equals(study)).isPresent()) {
+      return new TakenTyped.Same();
+    }
+    List<Warning> asked = ready.warnings().stream().filter(Warning::asks).toList();
+    SaveAnswer answer =
+        base.save(study, expectedVersion, note(as, asked, reasons(asked, settled)), now);
+    return answer instanceof SaveAnswer.Saved saved
+        ? new TakenTyped.Stored(saved.version())
+        : new TakenTyped.Overtaken(((SaveAnswer.NotSaved) answer).conflicts());
+  }
+
+  private static ImportNote note(As as, List<Warning> asked, Map<String, String> reasons) {
+    return new ImportNote(
+        as.who(),
+        as.why(),
+        asked.stream().map(Warning::problem).toList(),
+        asked.stream().map(Warning::key).toList(),
+        reasons);
   }
 
   private static Map<String, String> reasons(List<Warning> asked, Map<String, String> settled) {
@@ -122,19 +178,16 @@ public final class Intake {
     }
   }
 
-  private Taken.Stored stored(Imported.Ready ready, As as) {
+  private Optional<Taken> stored(
+      Imported.Ready ready, As as, StudiesAt comparedWith, Compared compared) {
     List<Warning> asked = ready.warnings().stream().filter(Warning::asks).toList();
-    ImportRecord record =
-        base.saveAll(
-            ready.studies().iterator(),
-            as.who(),
-            as.why(),
-            asked.stream().map(Warning::problem).toList(),
-            asked.stream().map(Warning::key).toList());
-    return new Taken.Stored(
-        record,
-        ready.studies().stream().map(Study::id).toList(),
-        ready.warnings().stream().filter(warning -> !warning.asks()).toList());
+    return base.saveAll(ready.studies().iterator(), note(as, asked, Map.of()), comparedWith)
+        .map(
+            record ->
+                new Taken.Stored(
+                    record,
+                    compared,
+                    ready.warnings().stream().filter(warning -> !warning.asks()).toList()));
   }
 
   /** One state of the base. A damaged record is passed over: importing it again mends it. */

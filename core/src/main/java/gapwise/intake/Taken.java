@@ -13,14 +13,13 @@ public sealed interface Taken {
    * All of it is stored.
    *
    * @param record what is remembered of the import
-   * @param studies ids of its studies, in its order
+   * @param compared how its studies stood beside the base before
    * @param proposals what was read from words of papers and nobody has confirmed
    */
-  record Stored(ImportRecord record, List<String> studies, List<Warning> proposals)
-      implements Taken {
+  record Stored(ImportRecord record, Compared compared, List<Warning> proposals) implements Taken {
     public Stored {
       Objects.requireNonNull(record, "record");
-      studies = List.copyOf(studies);
+      Objects.requireNonNull(compared, "compared");
       proposals = List.copyOf(proposals);
     }
 
@@ -49,14 +48,20 @@ public sealed interface Taken {
   }
 
   /**
-   * Nothing is wrong, but something is doubtful that nobody has acknowledged.
+   * Nothing is wrong, but something waits for a person: a doubt that nobody has acknowledged, or a
+   * study that would take the place of another content and to which nobody has agreed.
    *
-   * @param studies how many studies it holds
-   * @param open the doubts, at least one
+   * @param open the doubts
+   * @param changes how many changes nobody has agreed to; what they are, the listener was told
+   * @param compared how its studies stand beside the base
    */
-  record Doubtful(int studies, List<Warning> open) implements Taken {
-    public Doubtful {
+  record Asks(List<Warning> open, int changes, Compared compared) implements Taken {
+    public Asks {
       open = List.copyOf(open);
+      Objects.requireNonNull(compared, "compared");
+      if (open.isEmpty() && changes == 0) {
+        throw new IllegalArgumentException("what asks nothing needs no person");
+      }
     }
 
     /** The doubts by kind. */
@@ -64,4 +69,10 @@ public sealed interface Taken {
       return NotedKind.of(List.of(), open);
     }
   }
+
+  /**
+   * Others changed the base so often meanwhile that the comparison never held until it could be
+   * stored. Nothing of it is.
+   */
+  record Overtaken() implements Taken {}
 }

@@ -7,8 +7,9 @@ import java.util.OptionalInt;
  * Why one write could not be done: someone else was there first.
  *
  * @param id the document
- * @param expectedVersion the version that the writer meant to follow; empty when none was named and
- *     the write was to delete what is not there
+ * @param expectedVersion the version that the writer meant to follow; empty when none was named:
+ *     the write was to delete what is not there, or it was decided upon an older state of the
+ *     document
  * @param foundVersion the last version, 0 when there is none
  * @param foundDeleted whether that version is a deletion
  */

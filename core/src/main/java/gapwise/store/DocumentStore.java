@@ -1,7 +1,7 @@
 package gapwise.store;
 
 import java.io.IOException;
-import java.nio.file.FileAlreadyExistsException;
+import java.nio.channels.FileLock;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -19,9 +19,10 @@ import org.jdbi.v3.core.Jdbi;
 
 /**
  * The door of this room: documents with all their versions in one home folder. Nothing is ever
- * overwritten. A write that was answered is on the disk. Safe for any number of threads: reads see
- * the last finished write and never wait; writes take turns. One process at a time may have a home
- * open.
+ * overwritten. A write that was answered is on the disk. Safe for any number of threads and
+ * processes: reads see the last finished write and never wait; writes take turns. What another
+ * process writes is seen by whoever asks for {@link #lastChange}; listeners hear of the writes of
+ * their own process.
  *
  * <p>Where a person has to act (home in use, file damaged, disk full) a method throws {@link
  * StoreUnusableException}.
@@ -79,8 +80,8 @@ public final class DocumentStore implements AutoCloseable {
     Objects.requireNonNull(clock, "clock");
     StoreFailures failures = new StoreFailures(home);
     HomeOpening.requireHome(home, expected);
-    HomeLock lock = lock(home, failures);
-    try {
+    HomeLock lock = HomeLock.amongOthers(failures);
+    try (FileLock opening = lock.opening()) {
       HomeOpening.Opened opened = HomeOpening.open(home, expected, failures);
       return failures.inWords(() -> new DocumentStore(lock, opened, failures, clock));
     } catch (IOException unusable) {
@@ -129,6 +130,17 @@ public final class DocumentStore implements AutoCloseable {
    * done. When the iterator throws, nothing has been written and its exception comes out.
    */
   public WriteAnswer writeAll(Iterator<Write> writes, String who, String why) {
+    return writeAll(writes, who, why, Optional.empty());
+  }
+
+  /**
+   * The same, but only if what the writes were decided upon has not changed since.
+   *
+   * @param basis what they were decided upon; empty when they are right whatever stands there
+   * @return conflicting, with the documents that have changed, where some have
+   */
+  public WriteAnswer writeAll(
+      Iterator<Write> writes, String who, String why, Optional<Basis> basis) {
     requireWords("who", who);
     requireWords("why", why);
     if (writing.isHeldByCurrentThread()) {
@@ -140,7 +152,7 @@ public final class DocumentStore implements AutoCloseable {
       VersionWriter.Stamp stamp =
           new VersionWriter.Stamp(clock.instant().truncatedTo(ChronoUnit.MILLIS), who, why);
       WriteAnswer answer =
-          failures.inWords(() -> VersionWriter.writeAll(writer, writes, stamp, failures));
+          failures.inWords(() -> VersionWriter.writeAll(writer, writes, stamp, basis, failures));
       answer.written().filter(done -> done.count() > 0).ifPresent(listeners::tell);
       return answer;
     } finally {
@@ -162,6 +174,12 @@ public final class DocumentStore implements AutoCloseable {
     DocumentId id = new DocumentId(kind, key);
     return read(handle -> VersionReader.lastAt(handle, id, change))
         .filter(version -> !version.isDeletion());
+  }
+
+  /** The last version of a document up to a change, be it a deletion; empty when there is none. */
+  public Optional<DocumentVersion> lastVersionAt(long change, String kind, String key) {
+    DocumentId id = new DocumentId(kind, key);
+    return read(handle -> VersionReader.lastAt(handle, id, change));
   }
 
   /** One version of a document, deletions included. */
@@ -214,18 +232,6 @@ public final class DocumentStore implements AutoCloseable {
   /** Has the listener told of all later writes. */
   public void onWrite(WriteListener listener) {
     listeners.add(listener);
-  }
-
-  /**
-   * Writes a copy of the whole store into one file, of the moment of the call, as {@link
-   * Backup#write} does.
-   *
-   * @throws FileAlreadyExistsException when there is such a file: an older backup is never
-   *     overwritten
-   */
-  public Soundness backup(Path file) throws IOException {
-    requireOpen();
-    return Backup.write(home, file);
   }
 
   /** A look at every page and every record, not begun yet. */
@@ -286,14 +292,6 @@ public final class DocumentStore implements AutoCloseable {
     Objects.requireNonNull(text, name);
     if (text.isBlank()) {
       throw new IllegalArgumentException(name + " must not be blank");
-    }
-  }
-
-  private static HomeLock lock(Path home, StoreFailures failures) {
-    try {
-      return HomeLock.of(home).orElseThrow(failures::inUse);
-    } catch (IOException unusable) {
-      throw failures.homeUnusable(unusable);
     }
   }
 }

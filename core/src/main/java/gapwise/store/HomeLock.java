@@ -9,11 +9,19 @@ import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
 /**
- * Keeps a second run of the program out of a home. The operating system drops the lock when the
- * process ends, however it ends; the empty file stays.
+ * Says of a home that somebody has it open. Any number of processes may, each once; who needs a
+ * home alone gets it while nobody has. The operating system drops the lock when the process ends,
+ * however it ends; the empty file stays.
+ *
+ * <p>Two places of the file are locked: the first for as long as a home is open, the second for the
+ * moment of opening, so that two processes never make or mend one home at the same time.
  */
 final class HomeLock implements AutoCloseable {
   static final String FILE = "gapwise.lock";
+
+  private static final long OPEN = 0;
+  private static final long OPENING = 1;
+  private static final long ONE_PLACE = 1;
 
   private final FileChannel channel;
 
@@ -21,13 +29,35 @@ final class HomeLock implements AutoCloseable {
     this.channel = channel;
   }
 
-  /** The lock on a home, made if it is not there; empty when someone else has it. */
-  static Optional<HomeLock> of(Path home) throws IOException {
+  /**
+   * The lock of one among others on a home, made if it is not there.
+   *
+   * @throws StoreUnusableException when somebody has the home alone, this process has it open
+   *     already, or it cannot be used
+   */
+  static HomeLock amongOthers(StoreFailures failures) {
+    try {
+      return of(failures.home(), ONE_PLACE, true).orElseThrow(failures::heldAlone);
+    } catch (IOException unusable) {
+      throw failures.homeUnusable(unusable);
+    }
+  }
+
+  /** The lock of the only one on a home; empty when anybody has it open. */
+  static Optional<HomeLock> alone(Path home) throws IOException {
+    return of(home, Long.MAX_VALUE, false);
+  }
+
+  private static Optional<HomeLock> of(Path home, long places, boolean shared) throws IOException {
     OwnerOnly.folders(home);
     FileChannel channel =
-        OwnerOnly.open(home.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+        OwnerOnly.open(
+            home.resolve(FILE),
+            StandardOpenOption.CREATE,
+            StandardOpenOption.READ,
+            StandardOpenOption.WRITE);
     try {
-      FileLock lock = channel.tryLock();
+      FileLock lock = channel.tryLock(OPEN, places, shared);
       if (lock != null) {
         return Optional.of(new HomeLock(channel));
       }
@@ -40,6 +70,11 @@ final class HomeLock implements AutoCloseable {
     }
     channel.close();
     return Optional.empty();
+  }
+
+  /** Waits until no other process is opening the home, and keeps others from it until closed. */
+  FileLock opening() throws IOException {
+    return channel.lock(OPENING, ONE_PLACE, false);
   }
 
   @Override

@@ -41,6 +41,9 @@ final class HomeMarker implements AutoCloseable {
 
   private static final int LENGTH = 256;
 
+  /** Readings before a note counts as damaged; each takes as long as many writes of one. */
+  private static final int TRIES = 3;
+
   private static final Pattern TEXT =
       Pattern.compile(
           "(gapwise home 1\nchange +(\\d{1,18})\nwritten (\\S*)\nmark ([0-9a-f]{64})\n)"
@@ -128,6 +131,15 @@ final class HomeMarker implements AutoCloseable {
 
   /** What the home's note says; empty when there is none or it is damaged. */
   static Optional<Reached> read(Path home) throws IOException {
+    Optional<Reached> read = readOnce(home);
+    // Another process may be writing it over just now.
+    for (int again = 1; read.isEmpty() && again < TRIES; again++) {
+      read = readOnce(home);
+    }
+    return read;
+  }
+
+  private static Optional<Reached> readOnce(Path home) throws IOException {
     Path file = home.resolve(FILE);
     if (!Files.isRegularFile(file) || Files.size(file) != LENGTH) {
       return Optional.empty();

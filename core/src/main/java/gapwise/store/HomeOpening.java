@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * The way into a home whose lock is held: looks whether the database is the one that was left
+ * The way into a home whose locks are held: looks whether the database is the one that was left
  * there, and only then brings it to this program's layout.
  */
 final class HomeOpening {
@@ -22,6 +22,9 @@ final class HomeOpening {
   private final Optional<HomeMarker.Reached> marker;
   private final List<String> notices = new ArrayList<>();
   private boolean putBack;
+
+  /** Then nothing is migrated, which would wait for whatever another process is writing. */
+  private boolean upToDate;
 
   private HomeOpening(Path home, Expected expected, StoreFailures failures) throws IOException {
     this.home = home;
@@ -63,7 +66,9 @@ final class HomeOpening {
       OwnerOnly.fileIfAbsent(file);
     }
     Database database = new Database(home);
-    failures.inWords(database::migrate);
+    if (!upToDate) {
+      failures.inWords(database::migrate);
+    }
     HomeMarker note = HomeMarker.open(home);
     try (Connection connection = database.connect()) {
       note.set(HomeMarker.Reached.last(connection));
@@ -102,6 +107,7 @@ final class HomeOpening {
       if (layout.isForeign()) {
         throw words.foreign();
       }
+      upToDate = layout.isUpToDate();
       if (!layout.versions()) {
         requireNothingHeld(true);
         return;

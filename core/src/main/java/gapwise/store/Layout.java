@@ -60,7 +60,12 @@ record Layout(boolean tables, boolean versions, boolean checksums, List<String> 
 
   /** Whether opening it would change its layout. */
   boolean isOlder() {
-    return versions && !migrations.containsAll(KNOWN);
+    return versions && !isUpToDate();
+  }
+
+  /** Whether this program has nothing to change in its layout. */
+  boolean isUpToDate() {
+    return versions && migrations.containsAll(KNOWN);
   }
 
   private static boolean has(Connection connection, String which) throws SQLException {

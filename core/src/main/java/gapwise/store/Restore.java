@@ -53,7 +53,7 @@ public final class Restore {
       throw noBackup("There is no such file.");
     }
     StoreFailures failures = new StoreFailures(home);
-    try (HomeLock lock = HomeLock.of(home).orElseThrow(failures::inUse)) {
+    try (HomeLock lock = HomeLock.alone(home).orElseThrow(failures::inUse)) {
       files.tighten();
       Path database = files.database();
       Path incoming = database.resolveSibling(Database.FILE + ".incoming");

@@ -65,7 +65,15 @@ record StoreFailures(Path home) {
   StoreUnusableException inUse() {
     return unusable(
         "store-in-use",
-        "Another run of the program has this home open. Stop it, or give this one another home.");
+        "Another run of the program has this home open, a server or a command under way, and this"
+            + " needs it alone. Stop that one, then try again.");
+  }
+
+  StoreUnusableException heldAlone() {
+    return unusable(
+        "store-in-use",
+        "Another run of the program has this home for itself: it restores a backup, or is of an older"
+            + " version. Try again when it has ended, or give this one another home.");
   }
 
   StoreUnusableException newer(String version) {

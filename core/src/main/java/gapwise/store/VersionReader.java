@@ -7,6 +7,7 @@ import java.time.Instant;
 import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import org.jdbi.v3.core.Handle;
 
@@ -80,6 +81,26 @@ final class VersionReader {
         .bind("change", change)
         .map((row, context) -> version(row))
         .forEach(consumer);
+  }
+
+  /** What of a basis has changed since, at most as many as conflicts are told. */
+  static List<Conflict> changedSince(Handle handle, Basis basis) {
+    return handle
+        .createQuery(
+            "SELECT document_key, version, content IS NULL FROM document_version"
+                + " WHERE change_number > :change AND kind = :kind"
+                + " ORDER BY change_number LIMIT :most")
+        .bind("change", basis.change())
+        .bind("kind", basis.kind())
+        .bind("most", VersionWriter.MOST_CONFLICTS)
+        .map(
+            (row, context) ->
+                new Conflict(
+                    new DocumentId(basis.kind(), row.getString(1)),
+                    OptionalInt.empty(),
+                    row.getInt(2),
+                    row.getBoolean(3)))
+        .list();
   }
 
   static long lastChange(Handle handle) {

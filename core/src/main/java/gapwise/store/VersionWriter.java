@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -49,11 +50,22 @@ final class VersionWriter implements AutoCloseable {
    * Adds a version for every write in a transaction of its own, or none at all.
    *
    * @param writer the connection that writes
+   * @param basis what the writes were decided upon, if anything
    */
   static WriteAnswer writeAll(
-      Handle writer, Iterator<Write> writes, Stamp stamp, StoreFailures failures) {
+      Handle writer,
+      Iterator<Write> writes,
+      Stamp stamp,
+      Optional<Basis> basis,
+      StoreFailures failures) {
     return writer.inTransaction(
         handle -> {
+          // Looked at within the transaction, which keeps all other writers out from its start.
+          List<Conflict> changed =
+              basis.map(seen -> VersionReader.changedSince(handle, seen)).orElse(List.of());
+          if (!changed.isEmpty()) {
+            return new WriteAnswer.Conflicting(changed);
+          }
           long last = VersionReader.lastChange(handle);
           try (VersionWriter versions = new VersionWriter(handle.getConnection(), last, stamp)) {
             while (versions.takesMore() && writes.hasNext()) {

@@ -220,7 +220,7 @@ class ImportTest {
     FilledTemplate template =
         FilledTemplate.sound().set("arms", 0, "defect_length_max=38", "defect_length_unit=cm");
     Imported.NeedsAcknowledgement asked = (Imported.NeedsAcknowledgement) template.read();
-    assertEquals(1, asked.studies());
+    assertEquals(1, asked.read().size());
     Set<String> keys = asked.open().stream().map(Warning::key).collect(Collectors.toSet());
     Imported ready = Import.read(template.files(), keys, rows -> {});
     assertTrue(ready instanceof Imported.Ready);

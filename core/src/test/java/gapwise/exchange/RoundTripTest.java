@@ -77,7 +77,7 @@ class RoundTripTest {
     Problems problems = new Problems();
     TemplateReading reading = new TemplateReading(problems);
     new TableReader().read(files, problems, reading);
-    List<Study> studies = new Assembly(reading, problems).studies();
+    List<Study> studies = new Assembly(reading, problems, false).studies();
     assertEquals(List.of(), problems.list());
     return studies;
   }

@@ -66,7 +66,13 @@ class IntakeTest {
   }
 
   private Taken take(List<TableFile> files, String... acknowledged) {
-    return intake.take(files, Set.of(acknowledged)::contains, REVIEWER, rows -> {});
+    return take(intake, files, Set.of(acknowledged));
+  }
+
+  /** What changes is agreed to; {@code ChangesAskedTest} is about that. */
+  private static Taken take(Intake intake, List<TableFile> files, Set<String> acknowledged) {
+    Agreement agreement = new Agreement(acknowledged::contains, change -> true, Set.of());
+    return intake.take(files, agreement, REVIEWER, rows -> {}, ChangeListener.NONE);
   }
 
   private Taken.Stored stored(List<TableFile> files, String... acknowledged) {
@@ -77,8 +83,8 @@ class IntakeTest {
 
   private List<Warning> asked(List<TableFile> files, String... acknowledged) {
     Taken taken = take(files, acknowledged);
-    assertTrue(taken instanceof Taken.Doubtful, taken.toString());
-    return ((Taken.Doubtful) taken).open();
+    assertTrue(taken instanceof Taken.Asks, taken.toString());
+    return ((Taken.Asks) taken).open();
   }
 
   private static List<String> codes(List<Warning> warnings) {
@@ -179,12 +185,13 @@ class IntakeTest {
   @Test
   void aStudyThatStandsThereUnchangedAsksNothingThoughNobodyEverAcknowledgedIt() {
     var known = study("first", "Invented", "10.1000/abc", "12");
-    Taken read = intake.take(known, key -> true, REVIEWER, rows -> {});
-    var study = base.latest().study(((Taken.Stored) read).studies().get(0)).orElseThrow().study();
+    Taken read = intake.take(known, Agreement.ALL, REVIEWER, rows -> {}, ChangeListener.NONE);
+    String id = ((Taken.Stored) read).compared().fresh().get(0);
+    var study = base.latest().study(id).orElseThrow().study();
     try (DocumentStore other = DocumentStore.open(folder.resolve("other"), Clock.systemUTC())) {
       EvidenceBase old = new EvidenceBase(other);
       old.saveAll(List.of(study).iterator(), "reviewer", "before keys were kept", List.of());
-      Taken taken = new Intake(old).take(known, key -> false, REVIEWER, rows -> {});
+      Taken taken = take(new Intake(old), known, Set.of());
       assertEquals(1, ((Taken.Stored) taken).record().unchanged());
     }
   }
@@ -278,20 +285,36 @@ class IntakeTest {
   }
 
   @Test
+  void oneThingIsToldOnce() {
+    Taken.Wrong negative = (Taken.Wrong) take(study("first", "Invented", "10.1000/abc", "-3"));
+    assertEquals(List.of("negative"), codesOf(negative), "no doubt about what cannot be");
+    Taken.Wrong untitled = (Taken.Wrong) take(study("first", "", "10.1000/abc", "40"));
+    assertEquals(List.of("missing-value"), codesOf(untitled), "one missing title, one problem");
+    TableFile none = file("filled.xlsx", "no workbook");
+    Taken.Wrong unread = (Taken.Wrong) take(List.of(none));
+    assertEquals(1, unread.kinds().size(), "a file that cannot be read lacks no sheet: " + unread);
+  }
+
+  private static List<String> codesOf(Taken.Wrong wrong) {
+    return wrong.kinds().stream()
+        .flatMap(kind -> kind.all().stream())
+        .map(noted -> noted.problem().code())
+        .toList();
+  }
+
+  @Test
   void ofTwoImportsAtOneTimeTheSecondIsComparedWithTheFirst() throws Exception {
     ExecutorService doors = Executors.newFixedThreadPool(2);
     try {
       List<Callable<Taken>> both =
           List.of(
               () -> take(study("first", "10.1000/abc")),
-              () ->
-                  new Intake(base)
-                      .take(study("second", "10.1000/abc"), key -> false, REVIEWER, rows -> {}));
+              () -> take(new Intake(base), study("second", "10.1000/abc"), Set.of()));
       int stored = 0;
       int asked = 0;
       for (Future<Taken> taken : doors.invokeAll(both)) {
         stored += taken.get() instanceof Taken.Stored ? 1 : 0;
-        asked += taken.get() instanceof Taken.Doubtful ? 1 : 0;
+        asked += taken.get() instanceof Taken.Asks ? 1 : 0;
       }
       assertEquals(1, stored);
       assertEquals(1, asked);

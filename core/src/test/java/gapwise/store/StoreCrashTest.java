@@ -2,6 +2,7 @@ package gapwise.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
@@ -20,9 +22,11 @@ import org.junit.jupiter.api.io.TempDir;
  * is not a power cut: that the disk keeps what it was told to flush is SQLite's promise under
  * synchronous=FULL (https://www.sqlite.org/pragma.html#pragma_synchronous), not checked here.
  */
+@Timeout(120)
 class StoreCrashTest {
   private static final int PARTS = 3;
   private static final int KILLS = 5;
+  private static final int WRITES_BESIDE_ANOTHER = 60;
   private static final int MOST_ACKNOWLEDGEMENTS_BEFORE_A_KILL = 150;
 
   @TempDir Path home;
@@ -40,14 +44,50 @@ class StoreCrashTest {
   }
 
   @Test
-  void anotherProcessIsToldThatTheHomeIsInUseAndTheStoreStaysSound() throws Exception {
+  void twoProcessesWriteToOneHomeAndNothingOfEitherIsLostThoughOneIsKilled() throws Exception {
     try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC())) {
-      Process second = start(0);
-      String said = new String(second.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-      assertEquals(2, second.waitFor());
-      assertEquals("store-in-use", said.strip());
-      store.write(List.of(Write.put("study", "A", "{}")), "ann", "still mine");
+      int mine = 0;
+      Process other = start(0);
+      int theirs = -1;
+      try (BufferedReader said = other.inputReader(StandardCharsets.UTF_8)) {
+        while (theirs < WRITES_BESIDE_ANOTHER) {
+          String line = said.readLine();
+          assertNotNull(line, "the process ended by itself after " + theirs);
+          theirs = Integer.parseInt(line);
+          store.write(List.of(Write.put("study", "mine" + mine++, "{}")), "bea", "beside another");
+        }
+      } finally {
+        assertTrue(other.toHandle().destroyForcibly());
+        other.waitFor();
+      }
+      for (int number = 0; number <= theirs; number++) {
+        assertEquals(
+            json(number), store.latest("study", key(number, 0)).orElseThrow().json().orElseThrow());
+      }
+      for (int number = 0; number < mine; number++) {
+        assertTrue(store.latest("study", "mine" + number).isPresent());
+      }
+      List<Long> changes = new ArrayList<>();
+      store.changesAfter(0, version -> changes.add(version.change()));
+      assertEquals(changes.size(), store.lastChange(), "one log numbers the changes of both");
       assertTrue(store.soundnessCheck().run().orElseThrow().isSound());
+    }
+  }
+
+  @Test
+  void aHomeThatAnotherProcessHasOpenIsNotPutBackFromABackup() throws Exception {
+    Process other = start(0);
+    try (BufferedReader said = other.inputReader(StandardCharsets.UTF_8)) {
+      assertNotNull(said.readLine());
+      Path backup = home.resolve("copies/b.db");
+      Backup.write(home, backup);
+      StoreUnusableException refused =
+          assertThrows(
+              StoreUnusableException.class, () -> Restore.of(backup, home, Clock.systemUTC()));
+      assertEquals("store-in-use", refused.problem().code());
+    } finally {
+      assertTrue(other.toHandle().destroyForcibly());
+      other.waitFor();
     }
   }
 

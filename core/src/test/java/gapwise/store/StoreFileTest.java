@@ -146,9 +146,7 @@ class StoreFileTest {
     try (DocumentStore store = DocumentStore.open(home, CLOCK)) {
       store.write(three(), "ann", "test");
       store.writeAll(
-          Stream.of(Write.put("study", "late", "{}"))
-              .peek(write -> backUp(store, backup))
-              .iterator(),
+          Stream.of(Write.put("study", "late", "{}")).peek(write -> backUp(backup)).iterator(),
           "ann",
           "while the backup runs");
       assertEquals(4, store.lastChange());
@@ -169,7 +167,7 @@ class StoreFileTest {
     Path folder = Files.createDirectory(home.resolve("copies"));
     Path backup = Files.writeString(folder.resolve("monday.db"), "older");
     try (DocumentStore store = DocumentStore.open(home, CLOCK)) {
-      assertThrows(FileAlreadyExistsException.class, () -> store.backup(backup));
+      assertThrows(FileAlreadyExistsException.class, () -> Backup.write(home, backup));
     }
     assertEquals("older", Files.readString(backup));
     try (Stream<Path> files = Files.list(folder)) {
@@ -179,9 +177,9 @@ class StoreFileTest {
 
   private static final java.nio.charset.Charset UTF_8 = StandardCharsets.UTF_8;
 
-  private static void backUp(DocumentStore store, Path file) {
+  private void backUp(Path file) {
     try {
-      store.backup(file);
+      Backup.write(home, file);
     } catch (IOException failure) {
       throw new java.io.UncheckedIOException(failure);
     }

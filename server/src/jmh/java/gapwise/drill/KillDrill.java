@@ -110,7 +110,7 @@ public final class KillDrill {
   private void byCommand(Path home, Batches batches) throws Exception {
     Batches.Handed handed = batches.next();
     List<String> words =
-        new ArrayList<>(List.of("import", "--home", home.toString(), "--who", "drill"));
+        new ArrayList<>(List.of("import", "--home", home.toString(), "--who", "drill", "--replace"));
     Batches.write(handed, folder).forEach(path -> words.add(path.toString()));
     try (Program program = Program.start(jar, folder, words)) {
       waitAWhile(home, program);

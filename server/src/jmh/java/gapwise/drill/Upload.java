@@ -48,6 +48,8 @@ final class Upload {
     StringBuilder body = new StringBuilder();
     body.append("--").append(BOUNDARY).append("\r\n");
     body.append("Content-Disposition: form-data; name=\"who\"\r\n\r\ndrill\r\n");
+    body.append("--").append(BOUNDARY).append("\r\n");
+    body.append("Content-Disposition: form-data; name=\"replace\"\r\n\r\nall\r\n");
     files.forEach(
         (name, content) -> {
           body.append("--").append(BOUNDARY).append("\r\n");

@@ -291,9 +291,44 @@ class CommandsTest {
     assertTrue(asked.err().contains("1 doubtful; nothing was stored"), asked.err());
     assertEquals(0, call("import", one, arms, "--home", home, "--acknowledge").exit());
     file("studies.csv", header + "second,Corrected title,10.1000/ABC\n");
-    Called corrected = call("import", one, arms, "--home", home);
+    Called corrected = call("import", one, arms, "--home", home, "--replace");
     assertEquals(0, corrected.exit(), "acknowledged once is enough: " + corrected.err());
     assertTrue(corrected.err().contains("1 study added or changed"), corrected.err());
+  }
+
+  @Test
+  void aChangedStudyIsPrintedFieldByFieldAndReplacedOnlyWhereThatIsSaid() throws Exception {
+    String home = folder.resolve("changed").toString();
+    String arms = file("arms.csv", "study_id,arm_id,method\na,A,autograft\nb,A,autograft\n");
+    String one = file("studies.csv", "study_id,title\na,Quiet roads\nb,Old bridges\n");
+    assertEquals(0, call("import", one, arms, "--home", home, "--who", "AB").exit());
+    file("studies.csv", "study_id,title\na,Loud roads\nb,New bridges\n");
+    String changes = folder.resolve("changes.csv").toString();
+    Called asked = call("import", one, arms, "--home", home, "--changes", changes);
+    assertEquals(2, asked.exit());
+    assertTrue(asked.err().contains("Stands with other content: a (version 1, "), asked.err());
+    assertTrue(
+        asked.err().contains("studies, Title: 'Quiet roads' here, 'Loud roads' in the file"),
+        asked.err());
+    assertTrue(
+        asked.err().contains("2 studies stand here with other content; nothing was stored."),
+        asked.err());
+    assertEquals(
+        "study_id,sheet,row,column,before,after\r\n"
+            + "a,studies,,title,Quiet roads,Loud roads\r\n"
+            + "b,studies,,title,Old bridges,New bridges\r\n",
+        Files.readString(Path.of(changes)));
+    Called some = call("import", one, arms, "--home", home, "--replace-study", "a");
+    assertEquals(2, some.exit());
+    assertTrue(some.err().contains("1 study stands here with other content"), some.err());
+    Called kept = call("import", one, arms, "--home", home, "--replace-study", "a", "--keep");
+    assertEquals(0, kept.exit(), kept.err());
+    assertTrue(kept.err().contains("1 study added or changed"), kept.err());
+    assertTrue(kept.err().contains("1 study left alone"), kept.err());
+    Called all = call("import", one, arms, "--home", home, "--replace");
+    assertEquals(0, all.exit(), all.err());
+    assertTrue(all.err().contains("Replaced: b (version 1, "), all.err());
+    assertTrue(all.err().contains("1 stood there already"), all.err());
   }
 
   @Test
@@ -406,12 +441,6 @@ class CommandsTest {
   void anIndexFolderThatCannotBeOneIsToldWithoutATrace() throws Exception {
     String home = home();
     Path index = Path.of(home, "index");
-    try (var files = Files.list(index)) {
-      for (Path part : files.toList()) {
-        Files.delete(part);
-      }
-    }
-    Files.delete(index);
     Files.createFile(index);
     Called called = call("reindex", "--home", home);
     assertEquals(1, called.exit());

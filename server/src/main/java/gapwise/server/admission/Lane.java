@@ -33,6 +33,7 @@ enum Lane {
           "/method",
           "/import",
           "/import/{id}",
+          "/import/{id}/changes.csv",
           "/import/template.xlsx",
           "/import/template/{sheet}",
           "/references",

@@ -3,10 +3,13 @@ package gapwise.server.cli;
 import gapwise.intake.Intake;
 import gapwise.server.home.Home;
 import gapwise.table.TableFile;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,7 +38,7 @@ public final class DemoCommand implements Callable<Integer> {
   @Mixin private Serving serving;
 
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     Home home = Home.open(folder, Clock.systemUTC());
     System.err.println("Demonstration base in " + folder);
     if (home.base().lastChange() == 0 && !load(home)) {
@@ -46,7 +49,7 @@ public final class DemoCommand implements Callable<Integer> {
     return Exit.DONE;
   }
 
-  private boolean load(Home home) {
+  private boolean load(Home home) throws IOException {
     Path workbook = Files.exists(data) ? data : besideJar();
     if (!Files.exists(workbook)) {
       System.err.println(
@@ -55,9 +58,9 @@ public final class DemoCommand implements Callable<Integer> {
     }
     // Its doubts are part of the demonstration and known, so they are let stand.
     return TemplateImport.store(
-        home,
+        home.intake(),
         List.of(TableFile.of(workbook)),
-        true,
+        new ImportWishes(true, true, Set.of(), false, Optional.empty()),
         new Intake.As("gapwise demo", "demonstration, invented"));
   }
 

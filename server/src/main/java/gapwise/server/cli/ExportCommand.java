@@ -3,8 +3,7 @@ package gapwise.server.cli;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.problem.WrongInputException;
-import gapwise.server.home.Hold;
-import gapwise.server.home.Home;
+import gapwise.server.home.Records;
 import gapwise.store.OwnerOnly;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -48,9 +47,8 @@ public final class ExportCommand implements Callable<Integer> {
       return Exit.WRONG;
     }
     List<Study> studies = new ArrayList<>();
-    try (Home open = home.open();
-        Hold hold = open.hold()) {
-      hold.evidence().studies().forEach(kept -> studies.add(kept.study()));
+    try (Records records = home.records()) {
+      records.studies().forEach(kept -> studies.add(kept.study()));
     }
     try {
       write(studies);

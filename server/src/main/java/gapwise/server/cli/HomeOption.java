@@ -1,6 +1,7 @@
 package gapwise.server.cli;
 
 import gapwise.server.home.Home;
+import gapwise.server.home.Records;
 import java.nio.file.Path;
 import java.time.Clock;
 import picocli.CommandLine.Option;
@@ -14,6 +15,12 @@ final class HomeOption {
           "Folder of the evidence base; made when it is not there. Default: ${DEFAULT-VALUE}")
   Path folder = Path.of(System.getProperty("user.home"), ".gapwise");
 
+  /** The records alone, beside whoever has the home open. */
+  Records records() {
+    return Records.open(folder, Clock.systemUTC());
+  }
+
+  /** The whole home with its index, which one process follows. */
   Home open() {
     return Home.open(folder, Clock.systemUTC());
   }

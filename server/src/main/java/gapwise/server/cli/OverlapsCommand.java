@@ -2,8 +2,7 @@ package gapwise.server.cli;
 
 import gapwise.cohort.OverlapSearch;
 import gapwise.cohort.Proposal;
-import gapwise.server.home.Hold;
-import gapwise.server.home.Home;
+import gapwise.server.home.Records;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.Callable;
@@ -25,9 +24,8 @@ public final class OverlapsCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     OverlapSearch.Overlaps found;
-    try (Home open = home.open();
-        Hold hold = open.hold()) {
-      found = hold.evidence().overlaps().left();
+    try (Records records = home.records()) {
+      found = records.overlaps().left();
     }
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
     if (csv) {

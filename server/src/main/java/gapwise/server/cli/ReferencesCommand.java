@@ -9,8 +9,7 @@ import gapwise.reference.format.SearchLog;
 import gapwise.reference.pair.ProposalsCsv;
 import gapwise.reference.pair.ReferenceProposals;
 import gapwise.reference.pair.Verdict;
-import gapwise.server.home.Hold;
-import gapwise.server.home.Home;
+import gapwise.server.home.Records;
 import gapwise.store.OwnerOnly;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
@@ -89,11 +88,8 @@ public final class ReferencesCommand implements Callable<Integer> {
   private Map<String, Citation> base() throws IOException {
     Map<String, Citation> base = new LinkedHashMap<>();
     if (home.isPresent()) {
-      try (Home open = Home.openExisting(home.get(), Clock.systemUTC());
-          Hold hold = open.hold()) {
-        hold.evidence()
-            .studies()
-            .forEach(kept -> base.put(kept.study().id(), kept.study().citation()));
+      try (Records records = Records.openExisting(home.get(), Clock.systemUTC())) {
+        records.studies().forEach(kept -> base.put(kept.study().id(), kept.study().citation()));
       }
     }
     return base;

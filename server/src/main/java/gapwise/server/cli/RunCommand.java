@@ -14,9 +14,8 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.report.MethodsParagraph;
 import gapwise.server.home.Evidence;
-import gapwise.server.home.Hold;
-import gapwise.server.home.Home;
 import gapwise.server.home.Origins;
+import gapwise.server.home.Reading;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -95,9 +94,8 @@ public final class RunCommand implements Callable<Integer> {
           Edition.ofProgram(Version.NUMBER),
           budget);
     }
-    try (Home open = Home.openExisting(home.get(), Clock.systemUTC());
-        Hold hold = open.hold()) {
-      Evidence evidence = hold.evidence();
+    try (Reading reading = Reading.of(home.get(), Clock.systemUTC())) {
+      Evidence evidence = reading.evidence();
       return runAll(evidence.answers()::run, evidence.edition(Version.NUMBER), budget);
     }
   }

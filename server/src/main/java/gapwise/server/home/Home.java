@@ -7,7 +7,6 @@ import gapwise.curation.StudiesAt;
 import gapwise.desk.Drafts;
 import gapwise.desk.Mappings;
 import gapwise.intake.Intake;
-import gapwise.search.IndexTrace;
 import gapwise.search.SearchSnapshot;
 import gapwise.search.StudyIndex;
 import gapwise.store.DocumentStore;
@@ -25,12 +24,12 @@ import org.slf4j.LoggerFactory;
 /**
  * One home folder, open: the records, their index, and the state of the evidence base that is
  * shown. What is written goes through {@link #base}; what is read is read of one state, which
- * {@link #hold} gives.
+ * {@link #hold} gives. What another process writes to the records is shown within a second or two.
  */
 public final class Home implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Home.class);
 
-  private final HomeSoundness soundness;
+  private final Records records;
   private final Path folder;
   private final DocumentStore store;
   private final EvidenceBase base;
@@ -39,23 +38,21 @@ public final class Home implements AutoCloseable {
   private final Papers papers;
   private final Intake intake;
   private final StudyIndex index;
+  private final ChangeWatch watch;
   private volatile Optional<Evidence> shown = Optional.empty();
 
-  private Home(Path folder, DocumentStore store, HomeSoundness soundness) {
+  private Home(Path folder, Records records) {
     this.folder = folder;
-    this.store = store;
-    this.soundness = soundness;
-    this.base = new EvidenceBase(store);
+    this.records = records;
+    this.store = records.store();
+    this.base = records.base();
     this.drafts = new Drafts(store.workingCopies());
     this.mappings = new Mappings(store.workingCopies());
     this.intake = new Intake(base);
     this.papers = new Papers(folder.resolve("papers"));
     this.index =
-        StudyIndex.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info, this::show);
-    if (store.wasPutBack()) {
-      // It may have been made from records that were damaged, which no number of a change tells.
-      index.rebuild();
-    }
+        StudyIndex.open(Records.indexOf(folder), store, EvidenceBase.STUDY, LOG::info, this::show);
+    this.watch = ChangeWatch.start(store::lastChange, this::change, index::catchUp);
   }
 
   /** Opens a home folder, making it when it is not there. */
@@ -69,20 +66,11 @@ public final class Home implements AutoCloseable {
   }
 
   private static Home open(Path folder, Clock clock, Expected expected) {
-    Path indexFolder = folder.resolve("index");
-    DocumentStore store =
-        DocumentStore.open(folder, clock, expected.withChange(IndexTrace.lastChange(indexFolder)));
+    Records records = Records.open(folder, clock, expected);
     try {
-      store.notices().forEach(LOG::warn);
-      HomeSoundness soundness = HomeSoundness.of(store);
-      try {
-        return new Home(folder, store, soundness);
-      } catch (RuntimeException failure) {
-        soundness.close();
-        throw failure;
-      }
+      return new Home(folder, records);
     } catch (RuntimeException failure) {
-      store.close();
+      records.close();
       throw failure;
     }
   }
@@ -95,6 +83,11 @@ public final class Home implements AutoCloseable {
             .map(before -> before.studies().after(snapshot.change()))
             .orElseGet(() -> StudiesAt.of(store, snapshot.change()));
     shown = Optional.of(new Evidence(snapshot, studies));
+  }
+
+  /** Number of the last change that is shown; 0 where nothing is. */
+  private long change() {
+    return shown.map(Evidence::change).orElse(0L);
   }
 
   /** A hold on the state that is shown now. */
@@ -142,7 +135,7 @@ public final class Home implements AutoCloseable {
   public List<Notice> notices() {
     return Stream.concat(
             notice().map(words -> new Notice(say("page.heading-not-newest"), words)).stream(),
-            soundness.found().flatMap(Notice::ofDamage).stream())
+            records.soundness().flatMap(Notice::ofDamage).stream())
         .toList();
   }
 
@@ -163,7 +156,7 @@ public final class Home implements AutoCloseable {
    * which with a large one goes on after the opening.
    */
   public Optional<Soundness> soundness() {
-    return soundness.found();
+    return records.soundness();
   }
 
   /** Builds the index anew from the records. */
@@ -173,10 +166,10 @@ public final class Home implements AutoCloseable {
 
   @Override
   public void close() {
+    watch.close();
     shown = Optional.empty();
-    soundness.close();
     papers.close();
     index.close();
-    store.close();
+    records.close();
   }
 }

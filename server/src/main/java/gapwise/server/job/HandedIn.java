@@ -5,7 +5,6 @@ import gapwise.problem.WrongInputException;
 import io.javalin.http.UploadedFile;
 import java.io.IOException;
 import java.util.List;
-import java.util.Set;
 
 /** Files handed in with the name of who imports them, by the page or the API. */
 public final class HandedIn {
@@ -16,10 +15,10 @@ public final class HandedIn {
   /**
    * Starts an import of the files in a form: {@code files} and {@code who}.
    *
-   * @param acknowledged keys of warnings that are known and let stand
+   * @param agreed what is agreed to beforehand
    * @throws WrongInputException when there is no file or no name
    */
-  public static ImportJob start(ImportJobs jobs, PostedForm form, Set<String> acknowledged)
+  public static ImportJob start(ImportJobs jobs, PostedForm form, ImportJob.Agreed agreed)
       throws IOException {
     List<UploadedFile> files = form.files("files");
     String who = form.first("who");
@@ -38,7 +37,7 @@ public final class HandedIn {
             .map(file -> new ImportJobs.Upload(file.filename(), file.size(), file.content()))
             .toList(),
         who,
-        acknowledged);
+        agreed);
   }
 
   private static WrongInputException wrong(String where, String code, String message) {

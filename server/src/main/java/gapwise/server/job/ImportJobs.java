@@ -32,9 +32,9 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * Imports one after another in the background. Nothing is stored unless all of an import is right
- * and every doubt is acknowledged. The latest jobs are remembered until the server stops. Safe for
- * use by many threads.
+ * Imports one after another in the background. Nothing is stored unless all of an import is right,
+ * every doubt is acknowledged and every change of what stands there is agreed to. The latest jobs
+ * are remembered until the server stops. Safe for use by many threads.
  */
 public final class ImportJobs implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(ImportJobs.class);
@@ -88,7 +88,7 @@ public final class ImportJobs implements AutoCloseable {
    *
    * @throws BusyException when there is no room for them, on the disk or beside other uploads
    */
-  public ImportJob start(List<Upload> uploads, String who, Set<String> acknowledged)
+  public ImportJob start(List<Upload> uploads, String who, ImportJob.Agreed agreed)
       throws IOException {
     String id = UUID.randomUUID().toString();
     Path own = folder.resolve(id);
@@ -103,9 +103,9 @@ public final class ImportJobs implements AutoCloseable {
       }
       throw unkept;
     }
-    ImportJob job = new ImportJob(id, files, own, who, new ImportState.Reading(0));
+    ImportJob job = new ImportJob(id, files, own, who, agreed, new ImportState.Reading(0));
     remember(job);
-    worker.execute(() -> run(job, acknowledged));
+    worker.execute(() -> run(job));
     return job;
   }
 
@@ -153,18 +153,21 @@ public final class ImportJobs implements AutoCloseable {
     UploadFolder.delete(files);
   }
 
-  /** Starts a doubtful import again with doubts acknowledged; empty where there is none. */
-  public Optional<ImportJob> acknowledge(String id, Set<String> keys) {
+  /**
+   * Starts an import that waits for a person again, with what they agreed to now and before; empty
+   * where there is none.
+   */
+  public Optional<ImportJob> agree(String id, ImportJob.Agreed more) {
     ImportJob again;
     synchronized (jobs) {
       ImportJob job = jobs.get(id);
-      if (job == null || !(job.state() instanceof ImportState.Doubtful)) {
+      if (job == null || !(job.state() instanceof ImportState.Asking)) {
         return Optional.empty();
       }
-      again = job.in(new ImportState.Reading(0));
+      again = job.agreeing(more).in(new ImportState.Reading(0));
       jobs.put(id, again);
     }
-    worker.execute(() -> run(again, keys));
+    worker.execute(() -> run(again));
     return Optional.of(again);
   }
 
@@ -175,16 +178,18 @@ public final class ImportJobs implements AutoCloseable {
     }
   }
 
-  private void run(ImportJob job, Set<String> acknowledged) {
+  private void run(ImportJob job) {
     ImportState state;
-    try {
+    try (ChangesFound changes = new ChangesFound(Optional.of(job.changes()))) {
       state =
           state(
               intake.take(
                   job.files(),
-                  acknowledged::contains,
+                  job.agreed().agreement(),
                   new Intake.As(job.who(), say("import.why", Map.of("files", job.names()))),
-                  rows -> set(job.in(new ImportState.Reading(rows)))));
+                  rows -> set(job.in(new ImportState.Reading(rows))),
+                  changes),
+              changes);
     } catch (StoreUnusableException failure) {
       LOG.error("import of {} failed: {}", job.names(), failure.getMessage());
       state =
@@ -193,25 +198,28 @@ public final class ImportJobs implements AutoCloseable {
     } catch (ImportInDoubtException failure) {
       LOG.error("import of {} is in doubt", job.names(), failure);
       state = new ImportState.Failed(failure.words());
-    } catch (RuntimeException failure) {
+    } catch (IOException | RuntimeException failure) {
       LOG.error("import of {} failed", job.names(), failure);
       state = new ImportState.Failed(say("import.broke-off"));
     }
     set(job.in(state));
-    if (!(state instanceof ImportState.Doubtful)) {
+    if (!(state instanceof ImportState.Asking)) {
       forget(job.id(), job.folder());
     }
   }
 
-  private static ImportState state(Taken taken) {
+  private static ImportState state(Taken taken, ChangesFound changes) {
     if (taken instanceof Taken.Wrong wrong) {
       return new ImportState.Wrong(wrong.problems(), wrong.doubts());
     }
-    if (taken instanceof Taken.Doubtful doubtful) {
-      return new ImportState.Doubtful(doubtful.studies(), doubtful.open());
+    if (taken instanceof Taken.Asks asks) {
+      return new ImportState.Asking(asks.open(), changes.open(), asks.compared());
+    }
+    if (taken instanceof Taken.Overtaken) {
+      return new ImportState.Failed(say("import.overtaken"));
     }
     Taken.Stored stored = (Taken.Stored) taken;
-    return new ImportState.Done(stored.record(), stored.studies(), stored.kinds());
+    return new ImportState.Done(stored.record(), stored.compared(), stored.kinds());
   }
 
   private void remember(ImportJob job) {

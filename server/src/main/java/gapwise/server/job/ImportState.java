@@ -2,9 +2,11 @@ package gapwise.server.job;
 
 import gapwise.curation.ImportRecord;
 import gapwise.exchange.Warning;
+import gapwise.intake.Compared;
 import gapwise.intake.NotedKind;
 import gapwise.problem.Problem;
 import java.util.List;
+import java.util.Objects;
 
 /** How far an import has come. */
 public sealed interface ImportState {
@@ -51,10 +53,20 @@ public sealed interface ImportState {
     }
   }
 
-  /** Something is doubtful and waits for a person; nothing was stored yet. */
-  record Doubtful(int studies, List<Warning> open) implements ImportState {
-    public Doubtful {
+  /**
+   * Something is doubtful, or would replace what stands there, and waits for a person; nothing was
+   * stored yet.
+   *
+   * @param open the doubts
+   * @param changes the studies that would replace other content and to which nobody has agreed
+   * @param compared how all its studies stand beside the base
+   */
+  record Asking(List<Warning> open, List<ChangedStudy> changes, Compared compared)
+      implements ImportState {
+    public Asking {
       open = List.copyOf(open);
+      changes = List.copyOf(changes);
+      Objects.requireNonNull(compared, "compared");
     }
 
     /** The doubts by kind. */
@@ -71,13 +83,13 @@ public sealed interface ImportState {
   /**
    * All is stored.
    *
-   * @param studies ids of the studies of the import, in its order
+   * @param compared how its studies stood beside the base before
    * @param proposals what was read from words of papers, by kind, for a person to confirm
    */
-  record Done(ImportRecord record, List<String> studies, List<NotedKind> proposals)
+  record Done(ImportRecord record, Compared compared, List<NotedKind> proposals)
       implements ImportState {
     public Done {
-      studies = List.copyOf(studies);
+      Objects.requireNonNull(compared, "compared");
       proposals = List.copyOf(proposals);
     }
 

@@ -47,17 +47,52 @@ class ImportDoorsTest {
   void anImportHandedInWhileAnotherRunsIsComparedWithIt() throws IOException {
     try (Home home = Home.open(folder.resolve("home"), Clock.systemUTC());
         ImportJobs jobs = jobs(home)) {
-      ImportJob first = jobs.start(study("first", "One", "10.1000/abc"), "tester", Set.of());
-      ImportJob second = jobs.start(study("second", "Two", "10.1000/ABC"), "tester", Set.of());
+      ImportJob first =
+          jobs.start(study("first", "One", "10.1000/abc"), "tester", ImportJob.Agreed.NOTHING);
+      ImportJob second =
+          jobs.start(study("second", "Two", "10.1000/ABC"), "tester", ImportJob.Agreed.NOTHING);
       assertTrue(settled(jobs, first) instanceof ImportState.Done);
-      ImportState.Doubtful asked = (ImportState.Doubtful) settled(jobs, second);
+      ImportState.Asking asked = (ImportState.Asking) settled(jobs, second);
       assertEquals("same-paper-twice", asked.kinds().get(0).code());
       String key = asked.open().get(0).key();
-      ImportJob again = jobs.acknowledge(second.id(), Set.of(key)).orElseThrow();
+      ImportJob again = jobs.agree(second.id(), agreed(Set.of(key), Set.of())).orElseThrow();
       assertTrue(settled(jobs, again) instanceof ImportState.Done);
-      ImportJob corrected = jobs.start(study("second", "New", "10.1000/ABC"), "tester", Set.of());
-      ImportState.Done done = (ImportState.Done) settled(jobs, corrected);
-      assertEquals(1, done.record().saved(), "what was acknowledged is not asked again");
+      ImportJob corrected =
+          jobs.start(study("second", "New", "10.1000/ABC"), "tester", ImportJob.Agreed.NOTHING);
+      ImportState.Asking change = (ImportState.Asking) settled(jobs, corrected);
+      assertEquals(List.of(), change.open(), "what was acknowledged is not asked again");
+      String changed = change.changes().get(0).key();
+      ImportState.Done done =
+          (ImportState.Done)
+              settled(
+                  jobs,
+                  jobs.agree(corrected.id(), agreed(Set.of(), Set.of(changed))).orElseThrow());
+      assertEquals(List.of("second"), done.compared().changed());
+    }
+  }
+
+  private static ImportJob.Agreed agreed(Set<String> doubts, Set<String> changes) {
+    return new ImportJob.Agreed(doubts, changes, Set.of());
+  }
+
+  @Test
+  void whatIsAgreedToInSeveralGoesIsAskedOnce() throws IOException {
+    List<ImportJobs.Upload> files =
+        List.of(
+            upload("studies.csv", "study_id,title\r\na,One\r\nb,Two\r\n"),
+            upload(
+                "arms.csv",
+                "study_id,arm_id,method,age_mean\r\na,A,autograft,12\r\nb,A,autograft,11\r\n"));
+    try (Home home = Home.open(folder.resolve("home"), Clock.systemUTC());
+        ImportJobs jobs = jobs(home)) {
+      ImportJob job = jobs.start(files, "tester", ImportJob.Agreed.NOTHING);
+      ImportState.Asking both = (ImportState.Asking) settled(jobs, job);
+      assertEquals(2, both.open().size());
+      jobs.agree(job.id(), agreed(Set.of(both.open().get(0).key()), Set.of()));
+      ImportState.Asking one = (ImportState.Asking) settled(jobs, job);
+      assertEquals(1, one.open().size(), "the first is not asked again");
+      jobs.agree(job.id(), agreed(Set.of(one.open().get(0).key()), Set.of()));
+      assertTrue(settled(jobs, job) instanceof ImportState.Done);
     }
   }
 
@@ -66,15 +101,20 @@ class ImportDoorsTest {
     Path kept = folder.resolve("home");
     try (Home home = Home.open(kept, Clock.systemUTC());
         ImportJobs jobs = jobs(home)) {
-      settled(jobs, jobs.start(study("first", "Rarely told", "10.1000/abc"), "tester", Set.of()));
+      settled(
+          jobs,
+          jobs.start(
+              study("first", "Rarely told", "10.1000/abc"), "tester", ImportJob.Agreed.NOTHING));
     }
     DamagedDatabase.changeLetterIn(kept, "Rarely told");
     try (Home home = Home.open(kept, Clock.systemUTC());
         ImportJobs jobs = jobs(home)) {
-      ImportJob other = jobs.start(study("second", "Two", "10.1000/def"), "tester", Set.of());
+      ImportJob other =
+          jobs.start(study("second", "Two", "10.1000/def"), "tester", ImportJob.Agreed.NOTHING);
       assertTrue(settled(jobs, other) instanceof ImportState.Done);
       ImportJob mending =
-          jobs.start(study("first", "Rarely told", "10.1000/abc"), "tester", Set.of());
+          jobs.start(
+              study("first", "Rarely told", "10.1000/abc"), "tester", ImportJob.Agreed.NOTHING);
       ImportState.Done done = (ImportState.Done) settled(jobs, mending);
       assertEquals(1, done.record().saved());
     }

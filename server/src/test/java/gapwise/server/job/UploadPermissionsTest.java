@@ -15,7 +15,6 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -57,7 +56,7 @@ class UploadPermissionsTest {
               new ImportJobs.Upload("studies.csv", 1, new ByteArrayInputStream(new byte[] {1})),
               new ImportJobs.Upload("arms.csv", 1, second)),
           "tester",
-          Set.of());
+          ImportJob.Agreed.NOTHING);
     }
     // The folder of uploads, that of this one, and two files.
     assertEquals(List.of("rwx------", "rwx------", "rw-------", "rw-------"), seen.subList(0, 4));

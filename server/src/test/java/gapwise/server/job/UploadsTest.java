@@ -14,7 +14,6 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -69,10 +68,10 @@ class UploadsTest {
     long one = size(doubtful());
     try (Home home = Home.open(folder.resolve("home"), Clock.systemUTC());
         ImportJobs jobs = new ImportJobs(home.base(), uploads, 2 * one)) {
-      String first = settled(jobs, jobs.start(doubtful(), "tester", Set.of()));
-      String second = settled(jobs, jobs.start(doubtful(), "tester", Set.of()));
+      String first = settled(jobs, jobs.start(doubtful(), "tester", ImportJob.Agreed.NOTHING));
+      String second = settled(jobs, jobs.start(doubtful(), "tester", ImportJob.Agreed.NOTHING));
       assertEquals(2, inside(uploads).size());
-      String third = settled(jobs, jobs.start(doubtful(), "tester", Set.of()));
+      String third = settled(jobs, jobs.start(doubtful(), "tester", ImportJob.Agreed.NOTHING));
       assertTrue(jobs.find(first).isEmpty(), "the oldest went");
       assertTrue(jobs.find(second).isPresent());
       assertTrue(jobs.find(third).isPresent());
@@ -87,7 +86,9 @@ class UploadsTest {
     try (Home home = Home.open(folder.resolve("home"), Clock.systemUTC());
         ImportJobs jobs = new ImportJobs(home.base(), uploads, size(doubtful()) - 1)) {
       BusyException busy =
-          assertThrows(BusyException.class, () -> jobs.start(doubtful(), "tester", Set.of()));
+          assertThrows(
+              BusyException.class,
+              () -> jobs.start(doubtful(), "tester", ImportJob.Agreed.NOTHING));
       assertTrue(busy.getMessage().contains("try again"), busy.getMessage());
       assertTrue(busy.seconds() > 0);
       assertEquals(List.of(), inside(uploads));
@@ -96,7 +97,7 @@ class UploadsTest {
 
   /** Waits until a job waits for a person itself; gives its name. */
   private static String settled(ImportJobs jobs, ImportJob job) {
-    while (!(jobs.find(job.id()).orElseThrow().state() instanceof ImportState.Doubtful)) {
+    while (!(jobs.find(job.id()).orElseThrow().state() instanceof ImportState.Asking)) {
       Thread.onSpinWait();
     }
     return job.id();

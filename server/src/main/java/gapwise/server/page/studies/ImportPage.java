@@ -1,11 +1,15 @@
 package gapwise.server.page.studies;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.answer.StudyAddress;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
+import gapwise.intake.Compared;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
+import gapwise.server.job.ChangedStudy;
 import gapwise.server.job.HandedIn;
 import gapwise.server.job.ImportJob;
 import gapwise.server.job.ImportJobs;
@@ -20,11 +24,14 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Takes filled templates in, tells everything that is wrong, and stores all or nothing. */
 public final class ImportPage {
@@ -55,7 +62,8 @@ public final class ImportPage {
     routes.get(PagePaths.IMPORT + "/template.xlsx", ImportPage::workbook);
     routes.get(PagePaths.IMPORT + "/template/{sheet}", ImportPage::sheet);
     routes.get(PagePaths.IMPORT + "/{id}", context -> show(context, following(job(context))));
-    routes.post(PagePaths.IMPORT + "/{id}", this::acknowledge);
+    routes.get(PagePaths.IMPORT + "/{id}/changes.csv", this::changes);
+    routes.post(PagePaths.IMPORT + "/{id}", this::agree);
   }
 
   private void show(Context context, ImportView view) {
@@ -80,11 +88,25 @@ public final class ImportPage {
     if (!(state instanceof ImportState.Done done)) {
       return List.of();
     }
-    return done.studies().stream()
+    Compared compared = done.compared();
+    return Stream.of(
+            links(compared.fresh(), say("import.was-new")),
+            links(compared.changed(), say("import.was-other")),
+            links(compared.mended(), say("import.was-damaged")),
+            links(compared.left(), say("import.was-left")),
+            links(compared.same(), say("import.was-same")))
+        .flatMap(each -> each)
+        .limit(LINKS_SHOWN)
+        .toList();
+  }
+
+  private Stream<ImportView.Link> links(List<String> ids, String was) {
+    return ids.stream()
         .limit(LINKS_SHOWN)
         .flatMap(id -> studies.apply(id).stream())
-        .map(study -> new ImportView.Link(StudyAddress.of(study.id()), study.citation().label()))
-        .toList();
+        .map(
+            study ->
+                new ImportView.Link(StudyAddress.of(study.id()), study.citation().label(), was));
   }
 
   private static String address(ImportJob job) {
@@ -100,23 +122,61 @@ public final class ImportPage {
   }
 
   private void start(Context context) throws IOException {
-    ImportJob job = HandedIn.start(jobs, new PostedForm(context), Set.of());
+    ImportJob job = HandedIn.start(jobs, new PostedForm(context), ImportJob.Agreed.NOTHING);
     context.redirect(address(job), HttpStatus.SEE_OTHER);
   }
 
-  private void acknowledge(Context context) {
+  private void agree(Context context) {
     ImportJob job = job(context);
     PostedForm form = new PostedForm(context);
-    Set<String> seen = new HashSet<>(form.values("seen"));
-    if (job.state() instanceof ImportState.Doubtful doubtful) {
-      List<String> kinds = form.values("kind");
-      doubtful.kinds().stream()
-          .filter(kind -> kinds.contains(kind.code()))
-          .flatMap(kind -> kind.all().stream())
-          .forEach(noted -> noted.key().ifPresent(seen::add));
+    if (job.state() instanceof ImportState.Asking asking) {
+      Set<String> changes = changes(asking.changes(), form);
+      jobs.agree(
+          job.id(),
+          new ImportJob.Agreed(doubts(asking, form), changes, left(asking, changes, form)));
     }
-    jobs.acknowledge(job.id(), seen);
     context.redirect(address(job), HttpStatus.SEE_OTHER);
+  }
+
+  private static Set<String> doubts(ImportState.Asking asking, PostedForm form) {
+    Set<String> seen = new HashSet<>(form.values("seen"));
+    List<String> kinds = form.values("kind");
+    asking.kinds().stream()
+        .filter(kind -> kinds.contains(kind.code()))
+        .flatMap(kind -> kind.all().stream())
+        .forEach(noted -> noted.key().ifPresent(seen::add));
+    return seen;
+  }
+
+  /** The changes that were ticked, one by one or all that were told together. */
+  private static Set<String> changes(List<ChangedStudy> asked, PostedForm form) {
+    Set<String> keys = asked.stream().map(ChangedStudy::key).collect(Collectors.toSet());
+    Set<String> ticked = new HashSet<>(form.values("change"));
+    ticked.retainAll(keys);
+    if (form.first("all-changes").equals(ImportView.all(asked))) {
+      ticked.addAll(keys);
+    }
+    return ticked;
+  }
+
+  /** The studies that the person leaves as they stand. */
+  private static Set<String> left(ImportState.Asking asking, Set<String> changes, PostedForm form) {
+    return form.first("others").equals("leave")
+        ? asking.changes().stream()
+            .filter(one -> !changes.contains(one.key()))
+            .map(ChangedStudy::id)
+            .collect(Collectors.toSet())
+        : Set.of();
+  }
+
+  /** Everything that an import would change, as it was found. */
+  private void changes(Context context) throws IOException {
+    ImportJob job = job(context);
+    if (!(job.state() instanceof ImportState.Asking) || !Files.exists(job.changes())) {
+      throw new NotFoundResponse(say("import.no-changes"));
+    }
+    Attachment.announce(context, "text/csv; charset=utf-8", "import-changes.csv");
+    context.result(Files.newInputStream(job.changes()));
   }
 
   private static void workbook(Context context) throws IOException {

@@ -187,7 +187,7 @@ public final class UntidyPage {
     if (written.files().isEmpty()) {
       throw refused("sheet", say("untidy.nothing"));
     }
-    ImportJob job = jobs.start(uploads(written.files()), who, Set.of());
+    ImportJob job = jobs.start(uploads(written.files()), who, ImportJob.Agreed.NOTHING);
     preview.mappings().forEach(mapping -> mappings.keep(mapping, who));
     tray.take(context.pathParam("sheet"));
     context.redirect(PagePaths.IMPORT + "/" + job.id(), HttpStatus.SEE_OTHER);
