@@ -115,6 +115,10 @@ final class CurveFigures {
       read = Math.max(0, Math.min(read, without + draw.uniform(-STRAYS, STRAYS) / 100));
       points.add(point(month, without == 0 ? 0 : read));
     }
+    double end = limbs.stream().mapToDouble(Followed::months).max().orElse(0);
+    if (without > 0 && shown(end) > points.get(points.size() - 1).time()) {
+      points.add(point(end, read));
+    }
     return points;
   }
 
