@@ -14,6 +14,9 @@ public final class CourseTold {
   /** The month of the first sentence: most limbs that join have done so by then (no source). */
   private static final int MONTH = 12;
 
+  /** Months at which shares are told. */
+  public static final List<Integer> MONTHS = CoursePlan.MONTHS;
+
   private CourseTold() {}
 
   /** The share of a method by a year, with whose it is. */
