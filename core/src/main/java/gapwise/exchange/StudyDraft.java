@@ -122,7 +122,7 @@ final class StudyDraft {
             all ->
                 built
                     .whole(all.baseline())
-                    .aboutWhole(all.provenance(), all.missing(), all.note()));
+                    .wholeAt(all.provenance(), all.missing(), all.note()));
     return built
         .arms(arms.values().stream().flatMap(row -> row.value().stream()).toList())
         .outcomes(outcomes.stream().flatMap(row -> row.value().stream()).toList())
