@@ -52,13 +52,16 @@ class CoursesTest {
   @TempDir Path home;
 
   private void with(List<Study> studies, Consumer<Courses> test) {
+    selecting(studies, selector -> test.accept(new Courses(selector, selector::select)));
+  }
+
+  private void selecting(List<Study> studies, Consumer<Selector> test) {
     DocumentStore store = DocumentStore.open(home, java.time.Clock.systemUTC());
     try (StudyIndex search =
         StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {})) {
       EvidenceBase base = new EvidenceBase(store);
       base.saveAll(studies.iterator(), "a reviewer", "invented", List.of());
-      Selector selector = new Selector(search.shown(), base.latest());
-      test.accept(new Courses(selector, selector::select));
+      test.accept(new Selector(search.shown(), base.latest()));
     } finally {
       store.close();
     }
@@ -238,11 +241,16 @@ class CoursesTest {
 
   @Test
   void anArmWithACurveAloneHasNoPlaceAmongMeansAndSaysSo() {
-    with(
+    selecting(
         List.of(remission()),
-        courses -> {
-          CourseAnswer answer =
-              courses.ask(new Question(UNION, SearchRequest.EVERYTHING, Optional.empty(), 5), 12);
+        selector -> {
+          Question question = new Question(UNION, SearchRequest.EVERYTHING, Optional.empty(), 5);
+          assertEquals(List.of(), selector.select(question).rows());
+          assertEquals(
+              List.of("curve-alone"),
+              selector.select(question).leftOut().stream().map(LeftOut::code).toList());
+          Courses courses = new Courses(selector, selector::select);
+          CourseAnswer answer = courses.ask(question, 12);
           assertEquals(List.of(), answer.leftOut().stream().map(LeftOut::code).toList());
           assertEquals(1, answer.curves().size());
           assertEquals(21, answer.curves().get(0).patients());
