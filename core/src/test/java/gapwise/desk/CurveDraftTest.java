@@ -122,7 +122,8 @@ class CurveDraftTest {
     assertEquals(
         List.of("share", "marks"), changes.stream().map(one -> one.column().name()).toList());
     assertEquals(List.of("A", "time-to-union"), changes.get(0).row());
-    assertTrue(changes.get(0).before().startsWith(points.size() + " points from 0 % at 0 to 100 %"));
+    assertTrue(
+        changes.get(0).before().startsWith(points.size() + " points from 0 % at 0 to 100 %"));
     assertTrue(changes.get(0).after().endsWith("at most 1.5 percentage points from before"));
     assertEquals(List.of(), StudyDifference.between(STUDY, STUDY));
     Study none = STUDY.but().curves(List.of(STUDY.curves().get(1))).build();
