@@ -42,6 +42,10 @@ final class CurvesInPlace implements UnaryOperator<Study> {
 
   @Override
   public Study apply(Study study) {
+    if (study.curves().stream().noneMatch(curve -> curve.outcome().equals(outcome))) {
+      // Nothing of it can enter, and most studies are such.
+      return study.but().outcomes(List.of()).patients(List.of()).build();
+    }
     List<OutcomeReport> reports = new ArrayList<>();
     for (PublishedCurve curve : study.curves()) {
       if (curve.outcome().equals(outcome)) {

@@ -90,7 +90,7 @@ final class CurveDraft {
     if (time.isPresent()) {
       share.ifPresent(value -> point(row, time.getAsDouble(), value));
       risk.ifPresent(count -> atRisk(row, time.getAsDouble(), count));
-      seen.ifPresent(count -> lastSeen(row, time.getAsDouble(), count));
+      seen.filter(count -> count > 0).ifPresent(count -> lastSeen(row, time.getAsDouble(), count));
     }
     row.missing().entrySet().stream()
         .filter(reason -> OF_WHOLE.contains(reason.getKey()))

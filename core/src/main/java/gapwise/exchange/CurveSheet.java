@@ -64,7 +64,7 @@ final class CurveSheet {
           "At risk",
           "Patients still followed without the event at this time, as printed under the figure.");
   static final Field<Integer> LAST_SEEN =
-      Field.several(
+      Field.count(
           "last_seen",
           "Last seen",
           "Strokes on the curve at this time, each a patient last seen without the event.");

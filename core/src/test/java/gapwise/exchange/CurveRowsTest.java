@@ -38,7 +38,7 @@ class CurveRowsTest {
     FilledTemplate template = FilledTemplate.sound();
     read(template, "0", "share=0", "at_risk=20", "patients=20", "marks={\"a\": 1}");
     read(template, "6", "share=25", "at_risk=15", "place=Figure 3");
-    read(template, "9", "share=50");
+    read(template, "9", "share=50", "last_seen=0");
     read(template, "10", "last_seen=2");
     read(template, "12", "share=70", "at_risk=6", "median=9");
     return read(template, "24", "share=85", "at_risk=2", "events=16");
