@@ -67,7 +67,7 @@ public final class CurveIntoDraft {
   }
 
   /** The cells of its rows. */
-  static List<Map<String, String>> rows(FigureMarks marks, CurveOf of, Steps steps) {
+  public static List<Map<String, String>> rows(FigureMarks marks, CurveOf of, Steps steps) {
     CurveIntoDraft into = new CurveIntoDraft(marks, of);
     into.points(steps);
     into.atRisk();

@@ -10,8 +10,11 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Points of a figure as numbers on its axes and as places on its picture. Numbers stand here as
@@ -103,7 +106,56 @@ public final class FigurePoints {
         BigDecimal.valueOf(value).setScale(Math.min(decimals, 8), RoundingMode.HALF_UP));
   }
 
-  static String plain(double value) {
+  /**
+   * Fewer points for the same line: those that lie on the way between others are left out.
+   *
+   * @param line in the order of the line
+   * @param off how far the line may be from where it was, points; more where it still has more than
+   *     {@link FigureMarks#MOST_POINTS}
+   */
+  public static List<Point> thinned(List<Point> line, double off) {
+    boolean[] kept = new boolean[line.size()];
+    Deque<int[]> stretches = new ArrayDeque<>();
+    if (!line.isEmpty()) {
+      kept[0] = true;
+      kept[line.size() - 1] = true;
+      stretches.push(new int[] {0, line.size() - 1});
+    }
+    while (!stretches.isEmpty()) {
+      int[] stretch = stretches.pop();
+      int farthest = farthest(line, stretch[0], stretch[1], off);
+      if (farthest > 0) {
+        kept[farthest] = true;
+        stretches.push(new int[] {stretch[0], farthest});
+        stretches.push(new int[] {farthest, stretch[1]});
+      }
+    }
+    List<Point> thinned =
+        IntStream.range(0, line.size()).filter(at -> kept[at]).mapToObj(line::get).toList();
+    return thinned.size() > FigureMarks.MOST_POINTS ? thinned(thinned, off * 2) : thinned;
+  }
+
+  /** The point between two that is farthest from the way between them; 0 where all are near. */
+  private static int farthest(List<Point> line, int from, int to, double off) {
+    Point a = line.get(from);
+    Point b = line.get(to);
+    double length = Math.max(1e-9, Math.hypot(b.x() - a.x(), b.y() - a.y()));
+    int farthest = 0;
+    double most = off;
+    for (int at = from + 1; at < to; at++) {
+      Point p = line.get(at);
+      double away =
+          Math.abs((b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x())) / length;
+      if (away > most) {
+        most = away;
+        farthest = at;
+      }
+    }
+    return farthest;
+  }
+
+  /** A number as people write it, without an exponent. */
+  public static String plain(double value) {
     return Double.isFinite(value)
         ? plain(new BigDecimal(value).setScale(8, RoundingMode.HALF_UP))
         : "no number";

@@ -74,6 +74,19 @@ public record Rebuilt(
     return compared(steps, reported, times, marked.isPresent(), sentences);
   }
 
+  /** The rebuilt curve to be drawn: its corners from the start to the last patient seen. */
+  public List<DataPoint> outline() {
+    List<DataPoint> corners = new ArrayList<>(List.of(new DataPoint(0, 1)));
+    double height = 1;
+    for (KaplanMeier.Step step : KaplanMeier.of(times).steps()) {
+      corners.add(new DataPoint(step.time(), height));
+      height = step.survival();
+      corners.add(new DataPoint(step.time(), height));
+    }
+    corners.add(new DataPoint(times.longest(), height));
+    return List.copyOf(corners);
+  }
+
   private static CurveReconstruction.Reconstructed spread(Steps steps, Reported reported) {
     List<DigitisedCurve.Point> points = new ArrayList<>();
     for (DataPoint corner : steps.corners()) {

@@ -37,6 +37,7 @@ public final class Home implements AutoCloseable {
   private final Drafts drafts;
   private final Mappings mappings;
   private final Papers papers;
+  private final Pictures pictures;
   private final Intake intake;
   private final StudyIndex index;
   private volatile Optional<Evidence> shown = Optional.empty();
@@ -50,6 +51,7 @@ public final class Home implements AutoCloseable {
     this.mappings = new Mappings(store.workingCopies());
     this.intake = new Intake(base);
     this.papers = new Papers(folder.resolve("papers"));
+    this.pictures = new Pictures(folder.resolve("pictures"));
     this.index =
         StudyIndex.open(folder.resolve("index"), store, EvidenceBase.STUDY, LOG::info, this::show);
     if (store.wasPutBack()) {
@@ -131,6 +133,11 @@ public final class Home implements AutoCloseable {
   /** The papers that people read. */
   public Papers papers() {
     return papers;
+  }
+
+  /** The pictures of figures that people handed in by themselves. */
+  public Pictures pictures() {
+    return pictures;
   }
 
   /** The way by which evidence comes in. */

@@ -86,7 +86,7 @@ public final class DraftPage {
   }
 
   /** The draft that an address names. */
-  static KeptDraft draft(Drafts drafts, Context context) {
+  public static KeptDraft draft(Drafts drafts, Context context) {
     return drafts
         .find(context.pathParam("draft"))
         .orElseThrow(() -> new NotFoundResponse(say("desk.no-draft")));
@@ -97,7 +97,7 @@ public final class DraftPage {
   }
 
   /** A draft changed, or refused in words where it is gone or would be too large. */
-  static KeptDraft changed(Drafts drafts, String id, UnaryOperator<Draft> change) {
+  public static KeptDraft changed(Drafts drafts, String id, UnaryOperator<Draft> change) {
     try {
       return drafts
           .change(id, change, "")
