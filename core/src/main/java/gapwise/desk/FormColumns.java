@@ -45,6 +45,9 @@ public final class FormColumns {
   private static final Set<String> OF_PATIENT =
       Set.of("arm_id", "patient", "age", "sex", "defect_length", "defect_length_unit");
 
+  private static final Set<String> OF_CURVE =
+      Set.of("arm_id", "outcome", "time", "time_unit", "shows", "share", "at_risk", "patients");
+
   /** Named elsewhere on the page, or written by the program. */
   private static final Set<String> NEVER = Set.of(Template.STUDY, Template.READINGS);
 
@@ -87,6 +90,9 @@ public final class FormColumns {
     }
     if (sheet.equals(Template.PATIENTS)) {
       return OF_PATIENT;
+    }
+    if (sheet.equals(Template.CURVES)) {
+      return OF_CURVE;
     }
     return rows.stream()
         .findFirst()

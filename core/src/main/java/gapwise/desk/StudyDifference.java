@@ -74,6 +74,7 @@ public final class StudyDifference {
                           Optional.ofNullable(old.get(key)).orElse(Map.of()),
                           Optional.ofNullable(now.get(key)).orElse(Map.of()))));
     }
+    changes.addAll(CurveDifference.between(before, after));
     return List.copyOf(changes);
   }
 
@@ -83,6 +84,9 @@ public final class StudyDifference {
     Map<Key, Integer> seen = new HashMap<>();
     Map<Key, Map<String, String>> byKey = new LinkedHashMap<>();
     for (Template.FilledRow row : rows) {
+      if (row.sheet().equals(Template.CURVES)) {
+        continue;
+      }
       List<String> identity =
           Objects.requireNonNull(IDENTITY.get(row.sheet()), row.sheet()).stream()
               .map(column -> row.cells().getOrDefault(column, ""))

@@ -49,6 +49,7 @@ import java.util.TreeMap;
  * @param outcomes reported outcomes
  * @param patients patients described one by one
  * @param appraisals what people judged of the way it was made, one for each instrument and matter
+ * @param curves published curves of times to an event, one for each arm and outcome
  * @param provenance where the study values stand in the paper
  * @param missing why template columns are empty, by column
  * @param wholeMissing the same for the values of all arms together
@@ -86,6 +87,7 @@ public record Study(
     List<OutcomeReport> outcomes,
     List<PatientRow> patients,
     List<Appraisal> appraisals,
+    List<PublishedCurve> curves,
     Provenance provenance,
     SortedMap<String, Missing> missing,
     SortedMap<String, Missing> wholeMissing,
@@ -122,6 +124,7 @@ public record Study(
     outcomes = List.copyOf(outcomes);
     patients = List.copyOf(patients);
     appraisals = List.copyOf(appraisals);
+    curves = List.copyOf(curves);
     Objects.requireNonNull(provenance, "provenance");
     missing = Collections.unmodifiableSortedMap(new TreeMap<>(missing));
     wholeMissing = Collections.unmodifiableSortedMap(new TreeMap<>(wholeMissing));
@@ -153,6 +156,17 @@ public record Study(
       }
       if (!patientIds.add(patient.id())) {
         throw new IllegalArgumentException("study " + id + " has two patients " + patient.id());
+      }
+    }
+    Set<List<String>> ofCurves = new HashSet<>();
+    for (PublishedCurve curve : curves) {
+      if (!armIds.contains(curve.arm())) {
+        throw new IllegalArgumentException(
+            "study " + id + " has a curve of an unknown arm " + curve.arm());
+      }
+      if (!ofCurves.add(List.of(curve.arm(), curve.outcome().code()))) {
+        throw new IllegalArgumentException(
+            "study " + id + " has two curves of " + curve.outcome().code() + " of " + curve.arm());
       }
     }
     Set<Appraisal.Matter> matters = new HashSet<>();

@@ -44,6 +44,7 @@ public final class StudyBuilder {
   private List<OutcomeReport> outcomes = List.of();
   private List<PatientRow> patients = List.of();
   private List<Appraisal> appraisals = List.of();
+  private List<PublishedCurve> curves = List.of();
   private Provenance provenance = Provenance.NOWHERE;
   private SortedMap<String, Missing> missing = new TreeMap<>();
   private SortedMap<String, Missing> wholeMissing = new TreeMap<>();
@@ -85,6 +86,7 @@ public final class StudyBuilder {
     outcomes = study.outcomes();
     patients = study.patients();
     appraisals = study.appraisals();
+    curves = study.curves();
     provenance = study.provenance();
     missing = study.missing();
     wholeMissing = study.wholeMissing();
@@ -228,6 +230,11 @@ public final class StudyBuilder {
     return this;
   }
 
+  public StudyBuilder curves(List<PublishedCurve> value) {
+    curves = value;
+    return this;
+  }
+
   public StudyBuilder provenance(Provenance value) {
     provenance = value;
     return this;
@@ -238,18 +245,10 @@ public final class StudyBuilder {
     return this;
   }
 
-  public StudyBuilder wholeMissing(SortedMap<String, Missing> value) {
-    wholeMissing = value;
-    return this;
-  }
-
-  public StudyBuilder wholeProvenance(Provenance value) {
-    wholeProvenance = value;
-    return this;
-  }
-
-  public StudyBuilder wholeNote(String value) {
-    wholeNote = Optional.of(value);
+  public StudyBuilder aboutWhole(Provenance at, SortedMap<String, Missing> why, Optional<String> n) {
+    wholeProvenance = at;
+    wholeMissing = why;
+    wholeNote = n;
     return this;
   }
 
@@ -290,6 +289,7 @@ public final class StudyBuilder {
         outcomes,
         patients,
         appraisals,
+        curves,
         provenance,
         missing,
         wholeMissing,

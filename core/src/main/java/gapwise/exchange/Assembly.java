@@ -71,6 +71,7 @@ final class Assembly {
     draft
         .rowsOfAppraisals()
         .forEach(row -> unknownStudy(draft.id(), AppraisalSheet.SHEET, row, advice));
+    draft.curves().rows().forEach(row -> unknownStudy(draft.id(), CurveSheet.SHEET, row, advice));
   }
 
   private void unknownStudy(String id, Sheet sheet, int row, String advice) {
@@ -101,6 +102,17 @@ final class Assembly {
     }
     for (StudyDraft.Placed<?> placed : draft.patients().values()) {
       requireArms(draft, PatientSheet.FULL, placed);
+    }
+    for (StudyDraft.Placed<?> placed : draft.curves().placed()) {
+      requireArms(draft, CurveSheet.SHEET, placed);
+    }
+    for (int curve : draft.curves().withoutPoints()) {
+      add(
+          CurveSheet.SHEET,
+          curve,
+          CurveSheet.SHARE,
+          "curve-without-points",
+          "No row of this curve has a share. Read its points off the figure, or delete its rows.");
     }
     boolean whole = problems.size() == before && draft.isSound() && !draft.arms().isEmpty();
     return whole ? Optional.of(draft.build()) : Optional.empty();

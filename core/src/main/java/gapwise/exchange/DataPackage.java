@@ -67,7 +67,7 @@ public final class DataPackage {
           schema.putArray("primaryKey").add(Keys.STUDY.name()).add(PatientSheet.PATIENT.name());
       default -> {
         // Outcomes have no key: a paper may report one number twice. Nor has an appraisal, of which
-        // outcome and comparison may be blank.
+        // outcome and comparison may be blank, nor a curve, which may pass one time twice.
       }
     }
     if (!sheet.equals(StudySheet.SHEET)) {

@@ -118,7 +118,8 @@ public final class Export {
         ArmSheet.SHEET,
         OutcomeSheet.SHEET,
         PatientSheet.sheetFor(studies),
-        AppraisalSheet.SHEET);
+        AppraisalSheet.SHEET,
+        CurveSheet.SHEET);
   }
 
   static Stream<RowWriter> rows(List<Study> studies, Sheet sheet) {
@@ -127,6 +128,7 @@ public final class Export {
       case "arms" -> studies.stream().flatMap(study -> ArmSheet.write(study).stream());
       case "outcomes" -> studies.stream().flatMap(study -> OutcomeSheet.write(study).stream());
       case "appraisal" -> studies.stream().flatMap(study -> AppraisalSheet.write(study).stream());
+      case "curves" -> studies.stream().flatMap(study -> CurveSheet.write(study).stream());
       default -> studies.stream().flatMap(study -> PatientSheet.write(study, sheet).stream());
     };
   }

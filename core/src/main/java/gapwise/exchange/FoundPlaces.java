@@ -1,6 +1,7 @@
 package gapwise.exchange;
 
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.PublishedCurve;
 import gapwise.evidence.Study;
 import gapwise.evidence.rule.Finding;
 import gapwise.evidence.rule.RecordPart;
@@ -83,6 +84,10 @@ final class FoundPlaces {
     if (part instanceof RecordPart.OfAppraisal one) {
       return "appraisal " + held(studies, one.study()).appraisals().get(one.index()).matter();
     }
+    if (part instanceof RecordPart.OfCurve one) {
+      PublishedCurve curve = held(studies, one.study()).curves().get(one.index());
+      return "curve " + curve.arm() + curve.outcome().code();
+    }
     return part instanceof RecordPart.OfAllArms ? "all" : "study";
   }
 
@@ -108,6 +113,10 @@ final class FoundPlaces {
     if (part instanceof RecordPart.OfAppraisal one) {
       int row = draft.appraisals().get(one.index()).row();
       return reading.at(AppraisalSheet.SHEET, row, part.field());
+    }
+    if (part instanceof RecordPart.OfCurve one) {
+      int row = draft.curves().row(one.index(), part.field());
+      return reading.at(CurveSheet.SHEET, row, part.field());
     }
     return study(draft, part.field());
   }

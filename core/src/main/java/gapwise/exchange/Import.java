@@ -47,7 +47,7 @@ public final class Import {
   /**
    * Reads a template.
    *
-   * @param files one workbook, or CSV files named studies.csv, arms.csv, outcomes.csv, patients.csv
+   * @param files one workbook, or CSV files named after the sheets, such as studies.csv
    * @param known the evidence base, to tell one paper under two ids and overlapping cohorts; a
    *     study read under the id of a known one is taken for its new version, and one that stands
    *     there with the same content raises no doubt

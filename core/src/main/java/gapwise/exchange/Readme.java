@@ -15,7 +15,8 @@ final class Readme {
     lines.add("Extraction template for studies of bone lost to trauma of the lower limb");
     lines.add(
         "Fill in the sheets studies and arms, then outcomes, patients where a paper describes them"
-            + " one by one, and appraisal where people judged how a study was made. Columns may stand in any order; leave out those you do not need, but not"
+            + " one by one, appraisal where people judged how a study was made, and curves where a"
+            + " figure shows a time to an event. Columns may stand in any order; leave out those you do not need, but not"
             + " the underlined ones.");
     lines.add(
         "Write numbers as printed, in the unit printed, and name the unit. Decimal point and decimal"

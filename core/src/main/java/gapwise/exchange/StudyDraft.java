@@ -32,6 +32,7 @@ final class StudyDraft {
   private final List<Placed<PatientRow>> patientsWithoutId = new ArrayList<>();
   private final Map<Appraisal.Matter, AppraisalDraft> appraisals = new LinkedHashMap<>();
   private final List<Placed<Appraisal>> unreadJudgements = new ArrayList<>();
+  private final CurveDrafts curves = new CurveDrafts();
 
   StudyDraft(String id) {
     this.id = id;
@@ -88,6 +89,11 @@ final class StudyDraft {
     return rows;
   }
 
+  /** The curves as far as their rows could be read. */
+  CurveDrafts curves() {
+    return curves;
+  }
+
   void study(Placed<StudyBuilder> row) {
     study = Optional.of(row);
   }
@@ -103,7 +109,8 @@ final class StudyDraft {
         && outcomes.stream().allMatch(row -> row.value().isPresent())
         && patients.values().stream().allMatch(row -> row.value().isPresent())
         && patientsWithoutId.isEmpty()
-        && unreadJudgements.isEmpty();
+        && unreadJudgements.isEmpty()
+        && curves.isSound();
   }
 
   /** The study out of its rows, which are sound. */
@@ -112,18 +119,16 @@ final class StudyDraft {
     whole
         .flatMap(Placed::value)
         .ifPresent(
-            all -> {
-              built
-                  .whole(all.baseline())
-                  .wholeProvenance(all.provenance())
-                  .wholeMissing(all.missing());
-              all.note().ifPresent(built::wholeNote);
-            });
+            all ->
+                built
+                    .whole(all.baseline())
+                    .aboutWhole(all.provenance(), all.missing(), all.note()));
     return built
         .arms(arms.values().stream().flatMap(row -> row.value().stream()).toList())
         .outcomes(outcomes.stream().flatMap(row -> row.value().stream()).toList())
         .patients(patients.values().stream().flatMap(row -> row.value().stream()).toList())
         .appraisals(appraisals.values().stream().map(AppraisalDraft::build).toList())
+        .curves(curves.build())
         .build();
   }
 }

@@ -26,6 +26,9 @@ public final class Template {
   /** One row for each item that people judged. */
   public static final String APPRAISAL = AppraisalSheet.SHEET.name();
 
+  /** One row for each point of a published curve, or number at risk under it. */
+  public static final String CURVES = CurveSheet.SHEET.name();
+
   /** The column that names the study, on every sheet. */
   public static final String STUDY = Keys.STUDY.name();
 
@@ -59,7 +62,8 @@ public final class Template {
             ArmSheet.SHEET,
             OutcomeSheet.SHEET,
             PatientSheet.FULL,
-            AppraisalSheet.SHEET)) {
+            AppraisalSheet.SHEET,
+            CurveSheet.SHEET)) {
       Map<String, TemplateColumn> columns = new LinkedHashMap<>();
       sheet.fields().forEach(field -> columns.put(field.name(), TemplateColumn.of(field)));
       sheets.put(sheet.name(), Collections.unmodifiableMap(columns));

@@ -47,6 +47,7 @@ final class TemplateReading implements SheetConsumer {
     readers.put(OutcomeSheet.SHEET.name(), new Reader(OutcomeSheet.SHEET, this::outcome));
     readers.put(PatientSheet.FULL.name(), new Reader(PatientSheet.FULL, this::patient));
     readers.put(AppraisalSheet.SHEET.name(), new Reader(AppraisalSheet.SHEET, this::appraisal));
+    readers.put(CurveSheet.SHEET.name(), new Reader(CurveSheet.SHEET, this::curve));
   }
 
   @Override
@@ -191,6 +192,10 @@ final class TemplateReading implements SheetConsumer {
                                     + "' of this appraisal is judged in row "
                                     + before.row()
                                     + " too. Keep the one that people settled.")));
+  }
+
+  private void curve(RowReader row) {
+    row.get(Keys.STUDY).ifPresent(study -> draft(study).curves().take(row));
   }
 
   private static String twice(String what, String id, int row) {

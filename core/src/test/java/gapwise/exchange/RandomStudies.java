@@ -14,6 +14,7 @@ import gapwise.evidence.PageBox;
 import gapwise.evidence.PatientOutcome;
 import gapwise.evidence.PatientRow;
 import gapwise.evidence.Provenance;
+import gapwise.evidence.PublishedCurve;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.QuantitySummaryBuilder;
 import gapwise.evidence.Reading;
@@ -34,6 +35,7 @@ import gapwise.evidence.unit.Unit;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.CurveShows;
 import gapwise.evidence.vocabulary.DefectStage;
 import gapwise.evidence.vocabulary.DefinitionKind;
 import gapwise.evidence.vocabulary.Design;
@@ -143,13 +145,13 @@ public final class RandomStudies {
     study.arms(arms);
     if (random.nextBoolean()) {
       study.whole(baseline());
-      study.wholeProvenance(provenance());
-      maybe(this::words).ifPresent(study::wholeNote);
+      study.aboutWhole(provenance(), new TreeMap<>(), maybe(this::words));
     }
     study.outcomes(IntStream.range(0, random.nextInt(12)).mapToObj(n -> outcome(arms)).toList());
     study.patients(
         IntStream.range(0, random.nextInt(5)).mapToObj(n -> patient("case " + n, arms)).toList());
     study.appraisals(appraisals());
+    study.curves(arms.stream().filter(arm -> random.nextBoolean()).map(this::curve).toList());
     Study complete = study.build();
     // A reason stands only where there is no value.
     return complete
@@ -157,6 +159,36 @@ public final class RandomStudies {
         .missing(reasons(StudySheet.SHEET, StudySheet.write(complete)))
         .arms(complete.arms().stream().map(arm -> withReasons(complete, arm)).toList())
         .build();
+  }
+
+  private PublishedCurve curve(Arm arm) {
+    List<PublishedCurve.Point> points = new ArrayList<>(List.of(curvePoint()));
+    points.addAll(list(this::curvePoint));
+    points.addAll(list(() -> new PublishedCurve.Point(points.get(0).time(), tenths(30))));
+    List<Double> times = list(this::number).stream().distinct().toList();
+    return new PublishedCurve(
+            arm.id(),
+            oneOf(Outcome.vocabulary()),
+            oneOf(Unit.DAYS, Unit.WEEKS, Unit.MONTHS, Unit.YEARS),
+            oneOf(CurveShows.values()),
+            points,
+            times.stream().map(time -> new PublishedCurve.AtRisk(time, count())).toList(),
+            times.stream().limit(1).map(t -> new PublishedCurve.LastSeen(t, 1 + count())).toList(),
+            new PublishedCurve.Totals(
+                optional(maybe(() -> 1 + count())),
+                optional(maybe(this::count)),
+                optionalNumber(maybe(this::number))),
+            maybe(() -> "{\"axes\":[[1,2.50],\n[3, 4]], \"note\":\"ü; \\\"\"}"),
+            new Provenance(
+                maybe(this::words),
+                maybe(this::words),
+                list(() -> reading(oneOf("share", "at_risk", "place")))),
+            new TreeMap<>(),
+            maybe(this::words));
+  }
+
+  private PublishedCurve.Point curvePoint() {
+    return new PublishedCurve.Point(number(), tenths(random.nextDouble() * 100));
   }
 
   private List<Appraisal> appraisals() {

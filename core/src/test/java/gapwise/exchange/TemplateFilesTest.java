@@ -47,6 +47,7 @@ class TemplateFilesTest {
             "outcomes.csv",
             "patients.csv",
             "appraisal.csv",
+            "curves.csv",
             "datapackage.json")) {
       assertEquals(
           Files.readString(fresh.resolve(name)),

@@ -25,7 +25,9 @@ class SizesTest {
 
   /** Folders above {@link #USUAL_FILES}: each further file is one more of the kind named. */
   private static final Map<String, String> ONE_OF_A_KIND =
-      Map.of("gapwise/evidence/check", "a rule for records");
+      Map.of(
+          "gapwise/evidence/check", "a rule for records",
+          "gapwise/exchange", "a sheet of the template and what is read of it");
 
   /** Records above {@link #MOST_COMPONENTS}: each is a row of a published format. */
   private static final Map<String, String> PUBLISHED_ROWS =

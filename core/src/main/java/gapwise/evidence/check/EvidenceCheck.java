@@ -52,7 +52,15 @@ public final class EvidenceCheck {
           new LegLengthLimits(),
           new PatientLimits(),
           new PatientsAgainstArm(),
-          new AppraisalWhole());
+          new AppraisalWhole(),
+          new CurveOutcome(),
+          new CurveTurnsBack(),
+          new CurveStart(),
+          new CurveAtRisk(),
+          new CurveWithinArm(),
+          new CurveEvents(),
+          new CurveMedian(),
+          new CurveAgainstOutcome());
   private static final List<CollectionRule> AMONG_STUDIES = List.of(new OnePaperOneCohort());
 
   private EvidenceCheck() {}

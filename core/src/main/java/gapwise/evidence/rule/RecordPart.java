@@ -34,6 +34,13 @@ public sealed interface RecordPart {
    */
   record OfAppraisal(String study, int index, String field) implements RecordPart {}
 
+  /**
+   * What belongs to one published curve.
+   *
+   * @param index position in the study's list of curves, from 0
+   */
+  record OfCurve(String study, int index, String field) implements RecordPart {}
+
   /** What belongs to one patient. */
   record OfPatient(String study, String patient, String field) implements RecordPart {}
 }
