@@ -18,10 +18,6 @@ import java.util.TreeMap;
  * the curve as a whole, and the marks on the picture, stand in the first.
  */
 public final class CurveIntoDraft {
-  /** The sheet of curves. */
-  public static final String CURVES = "curves";
-
-  static final String OUTCOME = "outcome";
   static final String TIME = "time";
   static final String TIME_UNIT = "time_unit";
   static final String SHOWS = "shows";
@@ -63,7 +59,7 @@ public final class CurveIntoDraft {
     return draft
         .withoutBlock(instead)
         .withRows(
-            CURVES, true, rows(marks, of, steps), List.of(Map.of(SHARE, marks.reading(SHARE))));
+            Template.CURVES, true, rows(marks, of, steps), List.of(Map.of(SHARE, marks.reading(SHARE))));
   }
 
   /** The cells of its rows. */
@@ -134,7 +130,7 @@ public final class CurveIntoDraft {
   private Map<String, String> named(String time) {
     Map<String, String> cells = new TreeMap<>();
     cells.put(Template.ARM, of.arm());
-    cells.put(OUTCOME, of.outcome());
+    cells.put(Template.OUTCOME, of.outcome());
     cells.put(TIME_UNIT, of.timeUnit());
     cells.put(SHOWS, of.withEvent() ? WITH_EVENT : WITHOUT_EVENT);
     cells.put(TIME, time);
@@ -145,11 +141,18 @@ public final class CurveIntoDraft {
   public static List<DraftCurve> in(Draft draft) {
     Map<Integer, List<DraftRow>> blocks = new LinkedHashMap<>();
     draft
-        .rows(CURVES)
+        .rows(Template.CURVES)
         .forEach(row -> blocks.computeIfAbsent(row.block(), any -> new ArrayList<>()).add(row));
     return blocks.entrySet().stream()
         .map(block -> new DraftCurve(block.getKey(), block.getValue()))
         .toList();
+  }
+
+  /** The curve of a group and an outcome, of which there is one; empty where there is none. */
+  public static Optional<DraftCurve> find(Draft draft, String arm, String outcome) {
+    return in(draft).stream()
+        .filter(curve -> curve.arm().equals(arm) && curve.outcome().equals(outcome))
+        .findFirst();
   }
 
   /** One curve of a draft; empty where there is none of this block. */

@@ -35,12 +35,7 @@ final class DraftBlocks {
       List.of("instrument", "instrument_version", "outcome", "comparison");
 
   /** Rows that are alike in these are of one curve. */
-  private static final List<String> SAME_CURVE =
-      List.of(
-          Template.ARM,
-          CurveIntoDraft.OUTCOME,
-          CurveIntoDraft.TIME_UNIT,
-          CurveIntoDraft.SHOWS);
+  private static final List<String> SAME_CURVE = List.of(Template.ARM, Template.OUTCOME);
 
   private record Block(List<String> same, int occurrence) {}
 
@@ -59,7 +54,7 @@ final class DraftBlocks {
           switch (row.sheet()) {
             case "outcomes" -> blocks.of(row, number, SAME, Template.ARM);
             case "appraisal" -> blocks.of(row, number, SAME_MATTER, "item");
-            case CurveIntoDraft.CURVES -> blocks.together(row, number, SAME_CURVE);
+            case "curves" -> blocks.together(row, number, SAME_CURVE);
             default -> 0;
           };
       rows.add(DraftReadings.row(number, block, row));

@@ -28,7 +28,7 @@ public record DraftCurve(int block, List<DraftRow> rows) {
 
   /** Code of the time that it shows. */
   public String outcome() {
-    return first(row -> row.text(CurveIntoDraft.OUTCOME));
+    return first(row -> row.text(Template.OUTCOME));
   }
 
   /** Symbol of the unit of its times; empty text for none. */

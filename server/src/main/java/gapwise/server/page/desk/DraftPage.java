@@ -82,6 +82,7 @@ public final class DraftPage {
             AppraisalForm.of(draft),
             CountedBack.of(draft),
             Told.of(kept, DraftCheck.of(draft)),
+            CurveLine.in(kept),
             draft.paper().filter(papers::has)));
   }
 

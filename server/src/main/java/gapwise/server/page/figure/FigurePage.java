@@ -156,7 +156,9 @@ public final class FigurePage {
     }
     Optional<FigureMarks> marks = TypedFigure.marks(fields, source, problems);
     Optional<CurveOf> of = TypedCurve.of(fields, draft, problems);
-    if (marks.isEmpty() || of.isEmpty()) {
+    of.filter(curve -> isThere(draft, curve, fields))
+        .ifPresent(curve -> problems.add("outcome", "curve-there", say("figure.curve-there")));
+    if (marks.isEmpty() || of.isEmpty() || !problems.isEmpty()) {
       return wrong(problems);
     }
     CurveMade made = ShownCurve.made(marks.get(), of.get());
@@ -165,6 +167,13 @@ public final class FigurePage {
       return wrong(problems);
     }
     return ShownCurve.of(marks.get(), of.get(), (CurveMade.Made) made, fields.mark());
+  }
+
+  /** Whether the draft has another curve of the same group and outcome. */
+  private static boolean isThere(Draft draft, CurveOf of, FigureFields fields) {
+    return CurveIntoDraft.find(draft, of.arm(), of.outcome())
+        .filter(curve -> !fields.is("block", Integer.toString(curve.block())))
+        .isPresent();
   }
 
   private void take(Context context) {
@@ -202,6 +211,9 @@ public final class FigurePage {
     CurveOf of =
         TypedCurve.of(fields, draft, problems)
             .orElseThrow(() -> new ConflictResponse(say("desk.row-gone")));
+    if (isThere(draft, of, fields)) {
+      throw new ConflictResponse(say("figure.curve-there"));
+    }
     CurveMade made = ShownCurve.made(marks, of);
     int block =
         fields.text("block").matches("\\d{1,7}") ? Integer.parseInt(fields.text("block")) : 0;
