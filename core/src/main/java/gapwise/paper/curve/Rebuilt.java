@@ -124,9 +124,9 @@ public record Rebuilt(
             .findFirst();
     sentences.add(
         "The rebuilt curve is at most "
-            + shown(100 * largest)
+            + percentagePoints(largest)
             + " and on average "
-            + shown(100 * sum / (COMPARED + 1))
+            + percentagePoints(sum / (COMPARED + 1))
             + " percentage points from the traced one."
             + (largest > FAR ? " That is far. Check the points and the numbers at risk." : ""));
     told(reported, times, median, steps, sentences);
@@ -180,6 +180,11 @@ public record Rebuilt(
                     : ". That differs, so check the axis, the unit and the group."));
       }
     }
+  }
+
+  /** Nobody reads a tenth of a percentage point off a figure. */
+  private static String percentagePoints(double share) {
+    return share < 0.0005 ? "less than 0.1" : shown(100 * share);
   }
 
   private static String shown(double value) {

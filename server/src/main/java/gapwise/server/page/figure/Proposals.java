@@ -46,13 +46,7 @@ final class Proposals {
         CurveProposal curve = figure.curves().get(c);
         Map<String, Object> words = new LinkedHashMap<>(about);
         words.put("corners", curve.steps().corners().size());
-        words.put("curve", curve.label());
-        offers.add(
-            new FigureView.Offer(
-                at + ".c" + c,
-                curve.label().isEmpty()
-                    ? say("figure.offer-curve", words)
-                    : say("figure.offer-named-curve", words)));
+        offers.add(new FigureView.Offer(at + ".c" + c, offer(curve, words)));
       }
       for (int p = 0; p < figure.points().size(); p++) {
         Map<String, Object> words = new LinkedHashMap<>(about);
@@ -62,6 +56,14 @@ final class Proposals {
       offers.add(new FigureView.Offer(Integer.toString(at), say("figure.offer-axes", about)));
     }
     return offers;
+  }
+
+  private static String offer(CurveProposal curve, Map<String, Object> words) {
+    if (curve.label().isEmpty()) {
+      return say("figure.offer-curve", words);
+    }
+    words.put("curve", curve.label());
+    return say("figure.offer-named-curve", words);
   }
 
   private static Map<String, Object> about(FigureProposal figure) {
