@@ -6,7 +6,7 @@
   const MARKS = ["x1", "x2", "y1", "y2"];
   const MOST = 1000;
   const NEAR = 3;
-  const NUMBER = /^[-−]?\d{1,9}([.,]\d{1,12})?$/;
+  const NUMBER = /^[-−]?\d{1,9}([.,]\d{1,20})?$/;
   const field = (name) => document.getElementById(name);
   const form = () => document.getElementById("figure");
   let points = [];

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 
 /** Numbers as people type them: a full stop or a comma before decimals. */
 final class TypedNumbers {
-  private static final Pattern NUMBER = Pattern.compile("[-−]?\\d{1,9}([.,]\\d{1,12})?");
+  private static final Pattern NUMBER = Pattern.compile("[-−]?\\d{1,9}([.,]\\d{1,20})?");
   private static final Pattern WHOLE = Pattern.compile("\\d{1,6}");
   private static final Pattern BETWEEN = Pattern.compile("[\\s;]+");
 
@@ -84,8 +84,9 @@ final class TypedNumbers {
   /** Single numbers between blanks. */
   static List<Double> list(String name, String text, int most, Problems problems) {
     List<Double> numbers = new ArrayList<>();
+    int before = problems.size();
     for (String part : BETWEEN.split(text)) {
-      if (!part.isEmpty() && problems.size() < MOST_TOLD) {
+      if (!part.isEmpty() && problems.size() < before + MOST_TOLD) {
         number(name, part, say("figure.what-stroke"), problems).ifPresent(numbers::add);
       }
     }
