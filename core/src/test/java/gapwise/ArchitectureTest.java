@@ -485,6 +485,21 @@ class ArchitectureTest {
                       "figure.value",
                       "problem")),
               Map.entry(
+                  "course",
+                  Set.of(
+                      "answer",
+                      "analysis",
+                      "analysis.curves",
+                      "analysis.result",
+                      "selection",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "figure",
+                      "figure.curve",
+                      "figure.value",
+                      "problem")),
+              Map.entry(
                   "claim",
                   Set.of(
                       "answer",

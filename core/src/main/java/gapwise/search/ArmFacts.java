@@ -87,6 +87,9 @@ record ArmFacts(
         .filter(r -> r.scope().armIds().isEmpty() || r.scope().armIds().contains(arm.id()))
         .forEach(report -> outcomes.add(report.outcome().code()));
     patients.forEach(patient -> outcomes.addAll(patient.outcomes().keySet()));
+    study.curves().stream()
+        .filter(curve -> curve.arm().equals(arm.id()))
+        .forEach(curve -> outcomes.add(curve.outcome().code()));
     // Who counts those not united has counted those united, too.
     List.copyOf(outcomes)
         .forEach(

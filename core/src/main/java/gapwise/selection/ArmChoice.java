@@ -83,6 +83,9 @@ final class ArmChoice {
       return Optional.of(part(best(parts)));
     }
     reports.ofNoSuchLength().ifPresent(this::leaveOut);
+    if (leftOut.isEmpty() && isDrawn(reports.outcome())) {
+      leaveOut(Reason.Plain.CURVE_ALONE);
+    }
     if (leftOut.isEmpty() && isDescribed(reports.outcome())) {
       leaveOut(LengthEvidence.against(question, arm).orElseGet(this::nothingToTake));
     }
@@ -220,6 +223,12 @@ final class ArmChoice {
             Optional.empty(),
             Optional.empty());
     return new ArmDefect(length, ArmDefect.Origin.REPORTED_FOR_ARM, List.of());
+  }
+
+  /** Whether the paper shows the outcome as a curve. */
+  private boolean isDrawn(Outcome outcome) {
+    return arm.study().curves().stream()
+        .anyMatch(curve -> curve.arm().equals(arm.arm().id()) && curve.outcome().equals(outcome));
   }
 
   private boolean isDescribed(Outcome outcome) {

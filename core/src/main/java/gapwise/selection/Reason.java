@@ -50,7 +50,10 @@ public sealed interface Reason
     LENGTH_UNKNOWN("length-unknown", "selection.length-unknown"),
     LENGTH_WITHOUT_MIDDLE("length-without-middle", "selection.length-without-middle"),
     NO_PATIENTS_IN_RANGE("no-patients-in-range", "selection.no-patients-in-range"),
-    NO_PATIENT_KNOWN("no-numbers", "selection.no-patient-known");
+    NO_PATIENT_KNOWN("no-numbers", "selection.no-patient-known"),
+    CURVE_ALONE("curve-alone", "selection.curve-alone"),
+    NO_CURVE("no-curve", "selection.no-curve"),
+    CURVE_WITHOUT_PATIENTS("curve-without-patients", "selection.curve-without-patients");
 
     private final String code;
     private final String name;

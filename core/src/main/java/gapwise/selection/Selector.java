@@ -25,6 +25,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 
 /**
@@ -35,6 +36,7 @@ public final class Selector {
   private final StudySearch search;
   private final StudiesAt studies;
   private final CohortLinks links;
+  private final UnaryOperator<Study> view;
 
   /**
    * A selector that knows of no decision about shared patients.
@@ -52,6 +54,12 @@ public final class Selector {
    * @param links what persons settled in this state of studies that may share patients
    */
   public Selector(StudySearch search, StudiesAt studies, CohortLinks links) {
+    this(search, studies, links, UnaryOperator.identity());
+  }
+
+  private Selector(
+      StudySearch search, StudiesAt studies, CohortLinks links, UnaryOperator<Study> view) {
+    this.view = view;
     this.links = Objects.requireNonNull(links, "links");
     this.search = Objects.requireNonNull(search, "search");
     this.studies = Objects.requireNonNull(studies, "studies");
@@ -62,6 +70,11 @@ public final class Selector {
               + " and "
               + studies.change());
     }
+  }
+
+  /** The same rules over records seen otherwise, such as with curves in place of numbers. */
+  public Selector through(UnaryOperator<Study> other) {
+    return new Selector(search, studies, links, other);
   }
 
   /** Selects the rows that answer a question; the same records give the same selection. */
@@ -164,6 +177,7 @@ public final class Selector {
     Map<String, KeptStudy> kept =
         studies.studies(hits.stream().map(ArmHit::studyId).collect(Collectors.toSet()));
     List<ArmCase> arms = new ArrayList<>();
+    kept.replaceAll((id, one) -> new KeptStudy(view.apply(one.study()), one.stamp()));
     String before = "";
     for (ArmHit hit : hits) {
       KeptStudy study = kept.get(hit.studyId());

@@ -12,7 +12,8 @@ final class Draw {
   enum Purpose {
     PATIENTS,
     REPORTING,
-    JUDGING
+    JUDGING,
+    FIGURES
   }
 
   private final SplittableRandom random;

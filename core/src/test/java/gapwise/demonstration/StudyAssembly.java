@@ -7,6 +7,7 @@ import gapwise.evidence.EventCount;
 import gapwise.evidence.MethodUsed;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.PatientRow;
+import gapwise.evidence.PublishedCurve;
 import gapwise.evidence.Study;
 import gapwise.evidence.StudyBuilder;
 import gapwise.evidence.unit.PartialDate;
@@ -34,15 +35,21 @@ final class StudyAssembly {
   private final List<Arm> arms = new ArrayList<>();
   private final List<OutcomeReport> outcomes = new ArrayList<>();
   private final List<PatientRow> patients = new ArrayList<>();
+  private final List<PublishedCurve> curves = new ArrayList<>();
+  private final Draw drawing;
 
-  private StudyAssembly(StudyPlan plan, Draw reporting) {
+  private StudyAssembly(StudyPlan plan, Draw reporting, Draw drawing) {
     this.plan = plan;
     this.reporting = reporting;
+    this.drawing = drawing;
   }
 
   static Study study(StudyPlan plan, long seed) {
     StudyAssembly assembly =
-        new StudyAssembly(plan, Draw.of(seed, plan.number(), Draw.Purpose.REPORTING));
+        new StudyAssembly(
+            plan,
+            Draw.of(seed, plan.number(), Draw.Purpose.REPORTING),
+            Draw.of(seed, plan.number(), Draw.Purpose.FIGURES));
     Draw chance = Draw.of(seed, plan.stream(), Draw.Purpose.PATIENTS);
     for (ArmPlan arm : plan.arms()) {
       assembly.arm(arm, LimbSimulator.limbs(arm, chance));
@@ -71,7 +78,9 @@ final class StudyAssembly {
       patients.addAll(PatientTable.of(plan, arm, id, limbs));
     }
     if (limbs.size() > 1) {
-      outcomes(new ArmRows(plan, arm, id, followed(arm, limbs), reporting));
+      ArmRows rows = new ArmRows(plan, arm, id, followed(arm, limbs), reporting);
+      outcomes(rows);
+      CurveFigures.of(rows, id, drawing).ifPresent(curves::add);
     }
   }
 
@@ -137,6 +146,7 @@ final class StudyAssembly {
             .arms(arms)
             .outcomes(outcomes)
             .patients(patients)
+            .curves(curves)
             .note("invented for demonstration; describes nobody");
     plan.cohort().ifPresent(study::cohort);
     plan.suspected().ifPresent(other -> study.overlapSuspectedWith(List.of(StudyPlan.idOf(other))));

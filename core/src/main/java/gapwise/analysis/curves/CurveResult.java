@@ -2,6 +2,7 @@ package gapwise.analysis.curves;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import gapwise.analysis.result.Result;
+import gapwise.effect.Interval;
 import gapwise.synthesis.survival.KaplanMeier;
 import gapwise.synthesis.survival.PatientTime;
 import gapwise.synthesis.survival.PatientTimes;
@@ -42,12 +43,30 @@ public record CurveResult(
 
   /** The curve in steps, by Kaplan and Meier from the individuals. */
   public List<Fall> falls() {
-    PatientTimes times =
+    return curve().steps().stream().map(step -> new Fall(step.time(), step.survival())).toList();
+  }
+
+  /** The same with its limits, as {@code survivalAt} has them at the times of the plan. */
+  public List<At> fallsWithLimits(double level) {
+    KaplanMeier curve = curve();
+    return curve.steps().stream().map(step -> at(curve, step.time(), level)).toList();
+  }
+
+  private KaplanMeier curve() {
+    return KaplanMeier.of(
         PatientTimes.of(
-            individuals.stream().map(one -> new PatientTime(one.time(), one.event())).toList());
-    return KaplanMeier.of(times).steps().stream()
-        .map(step -> new Fall(step.time(), step.survival()))
-        .toList();
+            individuals.stream().map(one -> new PatientTime(one.time(), one.event())).toList()));
+  }
+
+  /** What a curve says of one time. */
+  static At at(KaplanMeier curve, double time, double level) {
+    Optional<Interval> limits = curve.limitsAt(time, level);
+    return new At(
+        time,
+        curve.survivalAt(time),
+        curve.standardErrorAt(time),
+        limits.map(l -> OptionalDouble.of(l.lower())).orElse(OptionalDouble.empty()),
+        limits.map(l -> OptionalDouble.of(l.upper())).orElse(OptionalDouble.empty()));
   }
 
   /** Survival at one time, with Greenwood's standard error and log-log limits. */

@@ -7,7 +7,6 @@ import gapwise.analysis.result.Result;
 import gapwise.analysis.rows.DataTable;
 import gapwise.budget.Limit;
 import gapwise.budget.Work;
-import gapwise.effect.Interval;
 import gapwise.synthesis.survival.KaplanMeier;
 import gapwise.synthesis.survival.PatientTime;
 import gapwise.synthesis.survival.RestrictedMean;
@@ -98,13 +97,7 @@ final class SurvivalAnswer {
     if (!curve.isKnownAt(time)) {
       tooShort(group, "analysis.survival-unknown", time);
     }
-    Optional<Interval> limits = curve.limitsAt(time, questions.level());
-    return new CurveResult.At(
-        time,
-        curve.survivalAt(time),
-        curve.standardErrorAt(time),
-        limits.map(l -> OptionalDouble.of(l.lower())).orElse(OptionalDouble.empty()),
-        limits.map(l -> OptionalDouble.of(l.upper())).orElse(OptionalDouble.empty()));
+    return CurveResult.at(curve, time, questions.level());
   }
 
   private void tooShort(CurveGroup group, String sentence, double time) {

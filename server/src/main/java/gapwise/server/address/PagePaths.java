@@ -22,6 +22,7 @@ public final class PagePaths {
   public static final String POOLED = "/pooled";
   public static final String FUNNEL = "/funnel";
   public static final String BY_SIZE = "/by-size";
+  public static final String OVER_TIME = "/over-time";
   public static final String MAP = "/map";
   public static final String CASE = "/case";
   public static final String CLAIM = "/claim";

@@ -47,6 +47,7 @@ public final class Api {
     new FigureApi(evidence.answers(), edition).addTo(routes);
     new BySizeApi(evidence.answers(), edition).addTo(routes);
     new FunnelApi(evidence.answers(), edition).addTo(routes);
+    new CourseApi(evidence.courses(), edition).addTo(routes);
     new CaseApi(evidence.answers(), edition).addTo(routes);
     new ClaimApi(evidence.claims(), edition).addTo(routes);
     new OptionsApi(evidence.options()).addTo(routes);

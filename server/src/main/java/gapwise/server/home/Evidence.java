@@ -2,6 +2,7 @@ package gapwise.server.home;
 
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
+import gapwise.course.Courses;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
 import gapwise.evidence.Study;
@@ -101,6 +102,11 @@ public final class Evidence {
   /** Rows that answer a question, read anew. */
   public Selector selector() {
     return selector;
+  }
+
+  /** Answers about an event over time, from published curves. */
+  public Courses courses() {
+    return new Courses(selector, answers::select);
   }
 
   /** Studies that may tell of the same patients, and what was settled of them. */

@@ -15,6 +15,7 @@ public enum Place {
   POOLED(Optional.of(Door.COMPARE), "Pooled"),
   BY_SIZE(Optional.of(Door.COMPARE), "By size"),
   FUNNEL(Optional.of(Door.COMPARE), "Small against large"),
+  OVER_TIME(Optional.of(Door.COMPARE), "Over time"),
   STUDIES(Optional.of(Door.STUDIES), "List"),
   SIZES(Optional.of(Door.GAPS), "Map by missing bone"),
   COMPARISONS(Optional.of(Door.GAPS), "Comparisons"),
@@ -62,6 +63,7 @@ public enum Place {
       case POOLED -> question.at(PagePaths.POOLED);
       case BY_SIZE -> question.at(PagePaths.BY_SIZE);
       case FUNNEL -> question.at(PagePaths.FUNNEL);
+      case OVER_TIME -> question.at(PagePaths.OVER_TIME);
       case STUDIES -> question.at(PagePaths.STUDIES);
       case SIZES -> question.at(PagePaths.MAP);
       case COMPARISONS ->

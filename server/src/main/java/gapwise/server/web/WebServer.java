@@ -20,6 +20,7 @@ import gapwise.server.page.MethodPage;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.claim.ClaimPage;
+import gapwise.server.page.course.CoursePage;
 import gapwise.server.page.desk.DeskPage;
 import gapwise.server.page.desk.DraftPage;
 import gapwise.server.page.desk.HandInPage;
@@ -188,6 +189,7 @@ public final class WebServer implements AutoCloseable {
       new PooledPage(templates, sites, search, answers, edition).addTo(routes);
       new FunnelPage(templates, sites, answers, edition).addTo(routes);
       new BySizePage(templates, sites, search, answers, edition).addTo(routes);
+      new CoursePage(templates, sites, search, evidence.courses(), edition).addTo(routes);
       new MapPage(templates, sites, search, evidence::study, edition).addTo(routes);
       new CasePage(templates, sites, answers, search, evidence::study, edition).addTo(routes);
       new ClaimPage(templates, sites, search, evidence.claims(), edition).addTo(routes);

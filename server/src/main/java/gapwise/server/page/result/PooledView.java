@@ -5,6 +5,7 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.answer.AnswerForest;
 import gapwise.answer.ComparisonAlert;
 import gapwise.answer.Told;
+import gapwise.course.Courses;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.forest.ForestTable;
@@ -101,6 +102,12 @@ public sealed interface PooledView {
     /** Address of the same question over the length of missing bone. */
     public String bySize() {
       return form.address().at(PagePaths.BY_SIZE);
+    }
+
+    /** Address of the same question over time; empty for what is no time. */
+    public Optional<String> overTime() {
+      return Optional.of(form.address().at(PagePaths.OVER_TIME))
+          .filter(href -> Courses.isTime(outcome()));
     }
 
     /** Address of the same question with small series against large ones. */

@@ -77,6 +77,7 @@ public final class StudyPage {
    * @param facts what is recorded of the study as a whole
    * @param table its groups side by side, with what is reported of them
    * @param patients its patients described one by one
+   * @param curves its curves of times to an event
    * @param judged what people judged of the way it was made
    * @param doubts what is doubtful in the record
    * @param versions its history, newest first
@@ -89,6 +90,7 @@ public final class StudyPage {
       List<Fact> facts,
       StudyTable table,
       List<PatientLine> patients,
+      List<StudyCurves> curves,
       List<Judged> judged,
       List<String> doubts,
       List<Version> versions) {}
@@ -117,6 +119,7 @@ public final class StudyPage {
         Facts.of(study),
         StudyTable.of(study),
         study.patients().stream().map(PatientLine::of).toList(),
+        StudyCurves.of(study),
         Judged.of(study),
         EvidenceCheck.of(study).stream().map(Finding::message).toList(),
         versions(study.id()));

@@ -1,0 +1,96 @@
+package gapwise.server.page.course;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.answer.Edition;
+import gapwise.answer.QuestionWords;
+import gapwise.course.CourseAnswer;
+import gapwise.course.CourseFigure;
+import gapwise.course.Courses;
+import gapwise.evidence.vocabulary.Outcome;
+import gapwise.search.SearchAnswer;
+import gapwise.search.SearchRequest;
+import gapwise.search.StudySearch;
+import gapwise.selection.Question;
+import gapwise.server.address.Address;
+import gapwise.server.address.CourseAddress;
+import gapwise.server.address.Filters;
+import gapwise.server.address.PagePaths;
+import gapwise.server.address.QuestionAddress;
+import gapwise.server.page.Place;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
+import gapwise.server.route.Routes;
+import io.javalin.http.Context;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A time to an event over time: curves pooled by method, shares by month, what was left out. */
+public final class CoursePage {
+  private final Templates templates;
+  private final Sites sites;
+  private final StudySearch search;
+  private final Courses courses;
+  private final Edition edition;
+
+  public CoursePage(
+      Templates templates, Sites sites, StudySearch search, Courses courses, Edition edition) {
+    this.templates = templates;
+    this.sites = sites;
+    this.search = search;
+    this.courses = courses;
+    this.edition = edition;
+  }
+
+  /** Adds its route. */
+  public void addTo(Routes routes) {
+    routes.get(PagePaths.OVER_TIME, this::show);
+  }
+
+  private void show(Context context) {
+    templates.show(context, "course/CoursePage", view(new Address(context.queryParamMap())));
+  }
+
+  private CourseView view(Address address) {
+    SearchRequest request = Filters.read(address);
+    SearchAnswer found =
+        search.search(request.withOutcomes(Set.of()), StudySearch.Order.YEAR_DESCENDING, 0, 0);
+    FilterForm form = FilterForm.of(PagePaths.OVER_TIME, address, request, found);
+    int horizon = CourseAddress.horizon(address);
+    Optional<Question> question = QuestionAddress.question(address);
+    if (question.isEmpty() || !Courses.isTime(question.get().outcome())) {
+      return new CourseView.Unasked(
+          sites.of("Over time", Place.OVER_TIME, address),
+          form,
+          question.map(Question::outcome).map(CoursePage::noTime));
+    }
+    return asked(form, courses.ask(question.get(), horizon));
+  }
+
+  private static String noTime(Outcome outcome) {
+    return say("page.no-time", Map.of("outcome", outcome.label()));
+  }
+
+  private CourseView.Asked asked(FilterForm form, CourseAnswer answer) {
+    String words = QuestionWords.of(answer.question());
+    return new CourseView.Asked(
+        sites.of(
+            say("course.title", Map.of("question", words)), Place.OVER_TIME, form.address()),
+        form,
+        words,
+        answer,
+        CourseFigure.of(answer, edition)
+            .map(
+                figure ->
+                    new CourseView.Drawn(
+                        figure,
+                        TwoWidths.of(figure),
+                        TakeFigure.of("/api/v1/over-time", form.address(), figure))),
+        CourseLines.of(answer, form.address()),
+        CourseLines.leftOut(answer));
+  }
+}
