@@ -59,7 +59,7 @@ public final class CurveIntoDraft {
     return draft
         .withoutBlock(instead)
         .withRows(
-            Template.CURVES, true, rows(marks, of, steps), List.of(Map.of(SHARE, marks.reading(SHARE))));
+            Template.CURVES, true, rows(marks, of, steps), List.of(Map.of(SHARE, marks.reading(SHARE, of.place()))));
   }
 
   /** The cells of its rows. */

@@ -89,9 +89,13 @@ public record FigureMarks(Source source, Axis x, Axis y, List<Point> points) {
     return box(new Box(place.x(), place.y(), place.x(), place.y()).grown(AROUND_POINT));
   }
 
-  /** The place of the figure, for one column of the template. */
-  Reading reading(String column) {
-    return new Reading(column, source.file(), source.page(), List.of(box()), "");
+  /**
+   * The place of the figure, for one column of the template.
+   *
+   * @param name as the paper calls the figure; empty for nothing
+   */
+  Reading reading(String column, Optional<String> name) {
+    return new Reading(column, source.file(), source.page(), List.of(box()), name.orElse(""));
   }
 
   /** The marks as JSON text, numbers to a hundredth of a point. */

@@ -141,7 +141,9 @@ public final class ScatterIntoDraft {
       for (String column : List.of(of.across().column(), of.up().column())) {
         List<PageBox> box = List.of(FigureMarks.around(point));
         FigureMarks.Source source = marks.source();
-        read.put(column, new Reading(column, source.file(), source.page(), box, ""));
+        read.put(
+            column,
+            new Reading(column, source.file(), source.page(), box, of.place().orElse("")));
       }
       readings.add(read);
     }

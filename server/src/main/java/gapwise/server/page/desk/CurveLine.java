@@ -16,10 +16,11 @@ import java.util.Optional;
  * @param title its group and the time that it shows
  * @param curve what stands in the draft
  * @param marks address at which its marks on the picture are mended; empty where none were kept
+ * @param beside address at which another curve of the same figure is read; empty likewise
  * @param place address of its figure; empty where that was not kept
  */
 public record CurveLine(
-    int block, String title, DraftCurve curve, Optional<String> marks, Optional<String> place) {
+    int block, String title, DraftCurve curve, Optional<String> marks, Optional<String> beside, Optional<String> place) {
   static List<CurveLine> in(KeptDraft kept) {
     return CurveIntoDraft.in(kept.draft()).stream().map(curve -> of(kept.id(), curve)).toList();
   }
@@ -31,9 +32,14 @@ public record CurveLine(
         curve.block(),
         curve.arm() + ": " + outcome,
         curve,
-        curve
-            .marks()
-            .map(any -> PagePaths.DESK + "/" + draft + "/figure?curve=" + curve.block()),
+        address(draft, curve, "curve"),
+        address(draft, curve, "beside"),
         curve.reading().map(PageBoxes::at));
+  }
+
+  private static Optional<String> address(String draft, DraftCurve curve, String how) {
+    return curve
+        .marks()
+        .map(any -> PagePaths.DESK + "/" + draft + "/figure?" + how + "=" + curve.block());
   }
 }

@@ -35,7 +35,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.BiFunction;
 
 /** A figure on a page of the paper, or on a picture by itself, read into a draft. */
 public final class FigurePage {
@@ -63,10 +65,14 @@ public final class FigurePage {
 
   private void open(Context context) {
     KeptDraft kept = DraftPage.draft(drafts, context);
-    String curve = Optional.ofNullable(context.queryParam("curve")).orElse("");
+    Optional<String> mended = Optional.ofNullable(context.queryParam("curve"));
+    Optional<String> beside = Optional.ofNullable(context.queryParam("beside"));
     FigureFields fields =
-        curve.isEmpty() ? begun(context, kept.draft()) : mended(kept.draft(), curve);
-    show(context, kept, fields, List.of(), new MadeView.NotAsked());
+        mended
+            .map(block -> new FigureFields(kept(kept.draft(), block, TypedTexts::of)))
+            .or(() -> beside.map(block -> new FigureFields(kept(kept.draft(), block, TypedTexts::beside))))
+            .orElseGet(() -> begun(context, kept.draft()));
+    show(context, kept, sources.open(kept.draft(), fields), fields, List.of(), new MadeView.NotAsked());
   }
 
   /** A draft with one group has nothing to choose from. */
@@ -76,7 +82,11 @@ public final class FigurePage {
     return arms.size() == 1 ? fields.with(Map.of("arm", arms.get(0).text(Template.ARM))) : fields;
   }
 
-  private static FigureFields mended(Draft draft, String block) {
+  /** What a curve of the draft gives to the fields. */
+  private static SortedMap<String, String> kept(
+      Draft draft,
+      String block,
+      BiFunction<DraftCurve, FigureMarks, Map<String, String>> texts) {
     Optional<DraftCurve> curve =
         block.matches("\\d{1,7}")
             ? CurveIntoDraft.find(draft, Integer.parseInt(block))
@@ -85,38 +95,38 @@ public final class FigurePage {
         curve
             .flatMap(DraftCurve::marks)
             .orElseThrow(() -> new NotFoundResponse(say("figure.no-marks")));
-    return new FigureFields(new TreeMap<>(TypedTexts.of(curve.get(), marks)));
+    return new TreeMap<>(texts.apply(curve.get(), marks));
   }
 
   private void look(Context context) {
     KeptDraft kept = DraftPage.draft(drafts, context);
     PostedForm form = new PostedForm(context);
     FigureFields fields = FigureFields.of(form);
+    FigureSource source = sources.open(kept.draft(), fields);
     String proposal = form.first("propose");
     String follow = form.first("follow");
     if (!proposal.isEmpty()) {
-      propose(context, kept, fields, proposal);
+      propose(context, kept, source, fields, proposal);
     } else if (!follow.isEmpty()) {
-      follow(context, kept, fields, follow);
+      follow(context, kept, source, fields, follow);
     } else {
-      FigureSource source = sources.open(kept.draft(), fields);
-      Problems problems = new Problems();
-      show(context, kept, fields, List.of(), made(kept.draft(), fields, source, problems));
+      MadeView made = made(kept.draft(), fields, source, new Problems());
+      show(context, kept, source, fields, List.of(), made);
     }
   }
 
-  private void propose(Context context, KeptDraft kept, FigureFields fields, String name) {
-    FigureSource source = sources.open(kept.draft(), fields);
+  private void propose(
+      Context context, KeptDraft kept, FigureSource source, FigureFields fields, String name) {
     Proposals.Taken taken =
         new Proposals(source.proposals())
             .taken(name)
             .orElseThrow(() -> new NotFoundResponse(say("figure.no-proposal")));
-    show(
-        context, kept, fields.with(taken.texts()), taken.questions(), new MadeView.NotAsked());
+    FigureFields filled = fields.with(taken.texts());
+    show(context, kept, source, filled, taken.questions(), new MadeView.NotAsked());
   }
 
-  private void follow(Context context, KeptDraft kept, FigureFields fields, String place) {
-    FigureSource source = sources.open(kept.draft(), fields);
+  private void follow(
+      Context context, KeptDraft kept, FigureSource source, FigureFields fields, String place) {
     Problems problems = new Problems();
     Optional<Axes> axes = TypedFigure.axes(fields, source.picture(), problems);
     Optional<Point> at = FigureSources.place(place);
@@ -131,13 +141,13 @@ public final class FigurePage {
       problems.add("follow", "no-line", say("figure.no-line"));
     }
     if (!problems.isEmpty()) {
-      show(context, kept, fields, List.of(), wrong(problems));
+      show(context, kept, source, fields, List.of(), wrong(problems));
       return;
     }
     FigureFields traced =
         fields.with(Map.of("points", Proposals.lines(axes.orElseThrow(), line)));
     List<String> questions = List.of(say("figure.followed", Map.of("points", line.size())));
-    show(context, kept, traced, questions, new MadeView.NotAsked());
+    show(context, kept, source, traced, questions, new MadeView.NotAsked());
   }
 
   private static MadeView wrong(Problems problems) {
@@ -187,7 +197,7 @@ public final class FigurePage {
     if (!problems.isEmpty() || !looked) {
       context.status(HttpStatus.UNPROCESSABLE_CONTENT);
       List<String> questions = looked ? List.of() : List.of(say("figure.look-first"));
-      show(context, kept, fields, questions, made);
+      show(context, kept, source, fields, questions, made);
       return;
     }
     DraftPage.changed(drafts, kept.id(), draft -> taken(draft, fields, source));
@@ -224,11 +234,11 @@ public final class FigurePage {
   private void show(
       Context context,
       KeptDraft kept,
+      FigureSource source,
       FigureFields fields,
       List<String> questions,
       MadeView made) {
     Draft draft = kept.draft();
-    FigureSource source = sources.open(draft, fields);
     Problems untold = new Problems();
     List<Point> drawn =
         TypedFigure.marks(fields, source, untold).map(FigureMarks::points).orElse(List.of());

@@ -1,5 +1,7 @@
 package gapwise.server.page.figure;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.desk.CurveIntoDraft;
 import gapwise.desk.CurveMade;
 import gapwise.desk.CurveOf;
@@ -9,6 +11,7 @@ import gapwise.paper.trace.Axes;
 import gapwise.paper.trace.DataPoint;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /** A rebuilt curve, as it is shown over the picture and told beside it. */
@@ -22,6 +25,12 @@ final class ShownCurve {
 
   static MadeView.Curve of(FigureMarks marks, CurveOf of, CurveMade.Made made, String mark) {
     List<String> sentences = new ArrayList<>(made.rebuilt().sentences());
+    if (of.withEvent()) {
+      sentences.add(say("figure.turned-round"));
+    }
+    if (made.steps().levelled() > 0) {
+      sentences.add(say("figure.levelled", Map.of("points", made.steps().levelled())));
+    }
     return new MadeView.Curve(
         outline(marks.axes(), of.withEvent(), made),
         sentences,

@@ -39,12 +39,11 @@ final class TypedFigure {
 
   /** The core names no axis in its sentences. */
   private static Problem named(Problem problem) {
+    String where = problem.where();
     String axis =
-        switch (problem.where()) {
-          case "axes.x" -> say("figure.axis-x") + ": ";
-          case "axes.y" -> say("figure.axis-y") + ": ";
-          default -> "";
-        };
+        where.endsWith(".x")
+            ? say("figure.axis-x") + ": "
+            : where.endsWith(".y") ? say("figure.axis-y") + ": " : "";
     return new Problem(problem.where(), problem.code(), axis + problem.message());
   }
 

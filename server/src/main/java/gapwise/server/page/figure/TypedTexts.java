@@ -35,6 +35,16 @@ final class TypedTexts {
     return String.join("\n", lines);
   }
 
+  /** The fields of another curve of the same figure: its axes stand already. */
+  static Map<String, String> beside(DraftCurve curve, FigureMarks marks) {
+    Map<String, String> texts = new LinkedHashMap<>(of(curve, marks));
+    for (String own :
+        List.of("block", "points", "arm", "patients", "events", "median", "risk", "strokes")) {
+      texts.put(own, "");
+    }
+    return texts;
+  }
+
   /** The fields of a curve that stands in the draft, to be mended. */
   static Map<String, String> of(DraftCurve curve, FigureMarks marks) {
     Map<String, String> texts = new LinkedHashMap<>();

@@ -98,6 +98,7 @@ class FigurePagesTest {
     assertTrue(looked.body().contains("It has the 10 events that the paper prints."), looked.body());
     assertTrue(looked.body().contains("Its median is 9, and the paper prints 9."));
     assertTrue(looked.body().contains("at most less than 0.1"), looked.body());
+    assertTrue(looked.body().contains("That is right only where no other event"), looked.body());
     assertTrue(looked.body().contains("<polyline points=\"120.0,421.89"), "the rebuilt curve");
     assertFalse(running.get(draft).body().contains("figure?curve="), "nothing is taken yet");
 
@@ -112,6 +113,9 @@ class FigurePagesTest {
     String again = running.get(mend).body();
     assertTrue(again.contains("6.5 25"), again);
     assertTrue(again.contains("value=\"24\""), again);
+    String beside = running.get(mend.replace("curve=", "beside=")).body();
+    assertTrue(beside.contains("value=\"24\""), "its axes stand already");
+    assertFalse(beside.contains("6.5 25"), "its points are not those of the other");
     Map<String, String> mended = with(with(typed(), "block", block), "median", "9.5");
     HttpResponse<String> lookedAgain = forms.post(draft + "/figure", mended);
     assertEquals(
