@@ -54,12 +54,14 @@ public final class CurveIntoDraft {
    * @param steps the curve as it was read, shares without the event
    * @param instead block of a curve that this one takes the place of; 0 for none
    */
-  public static Draft take(
-      Draft draft, FigureMarks marks, CurveOf of, Steps steps, int instead) {
+  public static Draft take(Draft draft, FigureMarks marks, CurveOf of, Steps steps, int instead) {
     return draft
         .withoutBlock(instead)
         .withRows(
-            Template.CURVES, true, rows(marks, of, steps), List.of(Map.of(SHARE, marks.reading(SHARE, of.place()))));
+            Template.CURVES,
+            true,
+            rows(marks, of, steps),
+            List.of(Map.of(SHARE, marks.reading(SHARE, of.place()))));
   }
 
   /** The cells of its rows. */

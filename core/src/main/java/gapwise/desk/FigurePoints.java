@@ -95,15 +95,13 @@ public final class FigurePoints {
     double wide = axis.second().at().x() - axis.first().at().x();
     double high = axis.second().at().y() - axis.first().at().y();
     double length = Math.hypot(wide, high);
-    Point beside =
-        new Point(at.x() + finest * wide / length, at.y() + finest * high / length);
+    Point beside = new Point(at.x() + finest * wide / length, at.y() + finest * high / length);
     DataPoint next = printed(axes, axes.at(beside));
     DataPoint here = printed(axes, axes.at(at));
     double step = Math.abs(level ? next.x() - here.x() : next.y() - here.y());
     int decimals =
         step > 0 && Double.isFinite(step) ? (int) Math.max(0, Math.ceil(-Math.log10(step))) : 2;
-    return plain(
-        BigDecimal.valueOf(value).setScale(Math.min(decimals, 8), RoundingMode.HALF_UP));
+    return plain(BigDecimal.valueOf(value).setScale(Math.min(decimals, 8), RoundingMode.HALF_UP));
   }
 
   /**

@@ -142,8 +142,7 @@ public final class ScatterIntoDraft {
         List<PageBox> box = List.of(FigureMarks.around(point));
         FigureMarks.Source source = marks.source();
         read.put(
-            column,
-            new Reading(column, source.file(), source.page(), box, of.place().orElse("")));
+            column, new Reading(column, source.file(), source.page(), box, of.place().orElse("")));
       }
       readings.add(read);
     }

@@ -62,12 +62,7 @@ class CurveIntoDraftTest {
 
   private static CurveOf of(boolean withEvent, OptionalInt events) {
     return new CurveOf(
-        "A",
-        "time-to-union",
-        "months",
-        withEvent,
-        reported(events),
-        Optional.of("Figure 2"));
+        "A", "time-to-union", "months", withEvent, reported(events), Optional.of("Figure 2"));
   }
 
   private static CurveMade made(FigureMarks marks, CurveOf of) {
@@ -153,8 +148,7 @@ class CurveIntoDraftTest {
   @Test
   void whatThePersonSaysAndThePointsShowMustBeTheSame() {
     CurveMade asked = made(falling(), of(true, OptionalInt.empty()));
-    assertTrue(
-        ((CurveMade.Asked) asked).sentence().contains("do not rise"), asked.toString());
+    assertTrue(((CurveMade.Asked) asked).sentence().contains("do not rise"), asked.toString());
   }
 
   @Test
@@ -213,9 +207,7 @@ class CurveIntoDraftTest {
     List<Problem> problems = new ArrayList<>();
     try {
       FigurePoints.places(
-          log,
-          List.of(new DataPoint(0, 50), new DataPoint(2, 900)),
-          new Box(0, 0, 600, 800));
+          log, List.of(new DataPoint(0, 50), new DataPoint(2, 900)), new Box(0, 0, 600, 800));
     } catch (WrongInputException wrong) {
       problems.addAll(wrong.problems());
     }

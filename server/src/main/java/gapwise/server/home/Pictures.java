@@ -60,7 +60,8 @@ public final class Pictures {
           return new Kept.Not(refused);
         }
         byte[] png = bytes((Picture) read);
-        String id = HexFormat.of().formatHex(sha256().digest(png)).substring(0, Reading.PAPER_LETTERS);
+        String id =
+            HexFormat.of().formatHex(sha256().digest(png)).substring(0, Reading.PAPER_LETTERS);
         Files.write(arriving, png);
         Files.move(arriving, file(id), StandardCopyOption.REPLACE_EXISTING);
         return new Kept.As(id);

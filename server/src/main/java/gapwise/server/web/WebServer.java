@@ -200,8 +200,7 @@ public final class WebServer implements AutoCloseable {
       new TablePage(templates, sites, home.drafts(), home.papers()).addTo(routes);
       new ReadPage(templates, home.drafts(), home.papers()).addTo(routes);
       new PaperPages(templates, sites, home.papers(), home.pictures()).addTo(routes);
-      new FigurePage(templates, sites, home.drafts(), home.papers(), home.pictures())
-          .addTo(routes);
+      new FigurePage(templates, sites, home.drafts(), home.papers(), home.pictures()).addTo(routes);
       new PicturePages(home.drafts(), home.pictures()).addTo(routes);
       new HandInPage(templates, sites, home.drafts(), home.intake(), evidence.studies())
           .addTo(routes);

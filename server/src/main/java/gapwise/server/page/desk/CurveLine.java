@@ -20,7 +20,12 @@ import java.util.Optional;
  * @param place address of its figure; empty where that was not kept
  */
 public record CurveLine(
-    int block, String title, DraftCurve curve, Optional<String> marks, Optional<String> beside, Optional<String> place) {
+    int block,
+    String title,
+    DraftCurve curve,
+    Optional<String> marks,
+    Optional<String> beside,
+    Optional<String> place) {
   static List<CurveLine> in(KeptDraft kept) {
     return CurveIntoDraft.in(kept.draft()).stream().map(curve -> of(kept.id(), curve)).toList();
   }

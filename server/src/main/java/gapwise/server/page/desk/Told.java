@@ -71,11 +71,13 @@ public record Told(
     List<String> cells =
         row.filter(found -> found.sheet().equals(Template.CURVES))
             .map(found -> List.of("curve-" + found.block()))
-            .or(() -> row.map(
-                found ->
-                    noted.columns().stream()
-                        .map(column -> FormCell.id(found.number(), column))
-                        .toList()))
+            .or(
+                () ->
+                    row.map(
+                        found ->
+                            noted.columns().stream()
+                                .map(column -> FormCell.id(found.number(), column))
+                                .toList()))
             .orElse(List.of());
     return new Line(
         noted, cells, row.map(found -> where(found, noted.columns())).orElse(""), by(draft, noted));

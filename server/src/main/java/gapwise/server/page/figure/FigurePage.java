@@ -70,9 +70,18 @@ public final class FigurePage {
     FigureFields fields =
         mended
             .map(block -> new FigureFields(kept(kept.draft(), block, TypedTexts::of)))
-            .or(() -> beside.map(block -> new FigureFields(kept(kept.draft(), block, TypedTexts::beside))))
+            .or(
+                () ->
+                    beside.map(
+                        block -> new FigureFields(kept(kept.draft(), block, TypedTexts::beside))))
             .orElseGet(() -> begun(context, kept.draft()));
-    show(context, kept, sources.open(kept.draft(), fields), fields, List.of(), new MadeView.NotAsked());
+    show(
+        context,
+        kept,
+        sources.open(kept.draft(), fields),
+        fields,
+        List.of(),
+        new MadeView.NotAsked());
   }
 
   /** A draft with one group has nothing to choose from. */
@@ -84,9 +93,7 @@ public final class FigurePage {
 
   /** What a curve of the draft gives to the fields. */
   private static SortedMap<String, String> kept(
-      Draft draft,
-      String block,
-      BiFunction<DraftCurve, FigureMarks, Map<String, String>> texts) {
+      Draft draft, String block, BiFunction<DraftCurve, FigureMarks, Map<String, String>> texts) {
     Optional<DraftCurve> curve =
         block.matches("\\d{1,7}")
             ? CurveIntoDraft.find(draft, Integer.parseInt(block))
@@ -144,8 +151,7 @@ public final class FigurePage {
       show(context, kept, source, fields, List.of(), wrong(problems));
       return;
     }
-    FigureFields traced =
-        fields.with(Map.of("points", Proposals.lines(axes.orElseThrow(), line)));
+    FigureFields traced = fields.with(Map.of("points", Proposals.lines(axes.orElseThrow(), line)));
     List<String> questions = List.of(say("figure.followed", Map.of("points", line.size())));
     show(context, kept, source, traced, questions, new MadeView.NotAsked());
   }

@@ -56,8 +56,7 @@ final class FigureSources {
       throw new NotFoundResponse(say("figure.no-source"));
     }
     int number = Integer.parseInt(fields.text("page"));
-    String paper =
-        fields.text("paper").isEmpty() ? draft.paper().orElse("") : fields.text("paper");
+    String paper = fields.text("paper").isEmpty() ? draft.paper().orElse("") : fields.text("paper");
     PageReading reading = paper(draft, paper).page(number);
     if (reading instanceof Refused refused) {
       throw PaperPages.unread(refused);

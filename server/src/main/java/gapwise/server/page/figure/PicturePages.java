@@ -65,11 +65,7 @@ public final class PicturePages {
         throw PaperPages.unread(not.refused());
       }
       context.redirect(
-          PagePaths.DESK
-              + "/"
-              + kept.id()
-              + "/figure?image="
-              + ((Pictures.Kept.As) picture).id(),
+          PagePaths.DESK + "/" + kept.id() + "/figure?image=" + ((Pictures.Kept.As) picture).id(),
           HttpStatus.SEE_OTHER);
     }
   }

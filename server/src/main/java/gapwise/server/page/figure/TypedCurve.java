@@ -78,7 +78,8 @@ final class TypedCurve {
   static Optional<String> place(FigureFields fields, Problems problems) {
     String place = fields.text("place");
     if (place.length() > MOST_LETTERS) {
-      problems.add("place", "text-too-long", say("desk.too-long", Map.of("letters", place.length())));
+      problems.add(
+          "place", "text-too-long", say("desk.too-long", Map.of("letters", place.length())));
     }
     return Optional.of(place).filter(text -> !text.isEmpty());
   }
@@ -86,7 +87,8 @@ final class TypedCurve {
   private static Optional<Reported> reported(FigureFields fields, Problems problems) {
     int before = problems.size();
     OptionalInt patients =
-        TypedNumbers.whole("patients", fields.text("patients"), say("figure.what-patients"), problems);
+        TypedNumbers.whole(
+            "patients", fields.text("patients"), say("figure.what-patients"), problems);
     OptionalInt events =
         TypedNumbers.whole("events", fields.text("events"), say("figure.what-events"), problems);
     OptionalDouble median =
@@ -100,7 +102,9 @@ final class TypedCurve {
             .toList();
     if (risk.stream().anyMatch(one -> one.y() != Math.rint(one.y()) || one.y() > MOST_PATIENTS)) {
       problems.add(
-          "risk", "not-a-whole-number", say("figure.risk-not-whole", Map.of("most", MOST_PATIENTS)));
+          "risk",
+          "not-a-whole-number",
+          say("figure.risk-not-whole", Map.of("most", MOST_PATIENTS)));
     }
     List<Double> strokes =
         TypedNumbers.list("strokes", fields.text("strokes"), MOST_STROKES, problems);
@@ -110,7 +114,9 @@ final class TypedCurve {
     if (fields.text("patients").isEmpty()
         || patients.isPresent() && patients.getAsInt() > MOST_PATIENTS) {
       problems.add(
-          "patients", "patients-missing", say("figure.patients-missing", Map.of("most", MOST_PATIENTS)));
+          "patients",
+          "patients-missing",
+          say("figure.patients-missing", Map.of("most", MOST_PATIENTS)));
     }
     if (patients.isEmpty() || problems.size() > before) {
       return Optional.empty();

@@ -104,8 +104,7 @@ final class TypedFigure {
     }
     try {
       List<Point> places = FigurePoints.places(axes.get(), printed, source.picture());
-      return Optional.of(
-          new FigureMarks(source.source(), axes.get().x(), axes.get().y(), places));
+      return Optional.of(new FigureMarks(source.source(), axes.get().x(), axes.get().y(), places));
     } catch (WrongInputException outside) {
       problems.addAll(outside.problems());
       return Optional.empty();

@@ -73,9 +73,7 @@ final class TypedNumbers {
         problems.add(
             name,
             "not-two-numbers",
-            say(
-                "figure.not-two-numbers",
-                Map.of("line", Integer.toString(at + 1), "text", shown)));
+            say("figure.not-two-numbers", Map.of("line", Integer.toString(at + 1), "text", shown)));
       }
     }
     return pairs;

@@ -11,7 +11,9 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** A paper that does not exist, as a PDF: 12 invented patients after bone transport, three pages. */
+/**
+ * A paper that does not exist, as a PDF: 12 invented patients after bone transport, three pages.
+ */
 public final class InventedPaper {
   private static final float SIZE = 11;
   private static final float LEFT = 60;

@@ -102,7 +102,9 @@ class FigureBrowserTest {
     press(
         browser
             .await()
-            .until(ExpectedConditions.elementToBeClickable(By.cssSelector("a[href*='figure?page=3']"))));
+            .until(
+                ExpectedConditions.elementToBeClickable(
+                    By.cssSelector("a[href*='figure?page=3']"))));
     find("#picture");
     return draft;
   }

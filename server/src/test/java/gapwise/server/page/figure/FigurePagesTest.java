@@ -95,7 +95,8 @@ class FigurePagesTest {
   void aCurveIsLookedAtThenTakenThenMendedInItsPlace() throws IOException, InterruptedException {
     String draft = draft("figure2031");
     HttpResponse<String> looked = forms.post(draft + "/figure", typed());
-    assertTrue(looked.body().contains("It has the 10 events that the paper prints."), looked.body());
+    assertTrue(
+        looked.body().contains("It has the 10 events that the paper prints."), looked.body());
     assertTrue(looked.body().contains("Its median is 9, and the paper prints 9."));
     assertTrue(looked.body().contains("at most less than 0.1"), looked.body());
     assertTrue(looked.body().contains("That is right only where no other event"), looked.body());
@@ -141,8 +142,7 @@ class FigurePagesTest {
     assertTrue(taken.contains("6.5 25"), taken);
     assertTrue(taken.contains("18 2"), taken);
     assertEquals(
-        404,
-        forms.post(draft + "/figure", Map.of("page", "3", "propose", "7.c1")).statusCode());
+        404, forms.post(draft + "/figure", Map.of("page", "3", "propose", "7.c1")).statusCode());
   }
 
   @Test
@@ -184,7 +184,8 @@ class FigurePagesTest {
         told(with(typed(), "x2-at", at(0, 0)), draft)
             .contains("The axis across: The two marks of the axis are nearly at one place."));
     assertTrue(
-        told(with(typed(), "y2-value", "0"), draft).contains("Both marks of the axis have the value"));
+        told(with(typed(), "y2-value", "0"), draft)
+            .contains("Both marks of the axis have the value"));
     assertTrue(
         told(with(with(typed(), "y1-at", at(0, 0)), "y2-at", at(24, 0)), draft)
             .contains("The two axes run nearly the same way."));
@@ -255,8 +256,7 @@ class FigurePagesTest {
     assertTrue(unset.contains("Choose what each axis stands for."), unset);
     Map<String, String> equal = with(with(scatter, "across", "age"), "up", "age");
     assertTrue(told(equal, draft).contains("Both axes stand for the same."));
-    Map<String, String> whole =
-        with(with(scatter, "across", "time_to_union|months"), "up", "age");
+    Map<String, String> whole = with(with(scatter, "across", "time_to_union|months"), "up", "age");
     HttpResponse<String> looked = forms.post(draft + "/figure", whole);
     assertTrue(looked.body().contains("point 2"), looked.body());
     assertFalse(running.get(draft).body().contains("point 2"));
@@ -271,8 +271,7 @@ class FigurePagesTest {
   }
 
   @Test
-  void draftsPagesAndPapersThatAreNotThereAreSaidToBeSo()
-      throws IOException, InterruptedException {
+  void draftsPagesAndPapersThatAreNotThereAreSaidToBeSo() throws IOException, InterruptedException {
     assertEquals(404, running.get("/desk/0123456789ab/figure?page=3").statusCode());
     assertEquals(404, forms.post("/desk/0123456789ab/figure/take", typed()).statusCode());
     String without = forms.begin("without2031");
@@ -286,8 +285,7 @@ class FigurePagesTest {
     // The paper of another draft is not this one's, whoever names it.
     String name =
         running.get(draft).body().replaceFirst("(?s).*/papers/([0-9a-f]{32})/pages.*", "$1");
-    HttpResponse<String> other =
-        running.get(without + "/figure?page=3&paper=" + name);
+    HttpResponse<String> other = running.get(without + "/figure?page=3&paper=" + name);
     assertEquals(404, other.statusCode());
     assertTrue(other.body().contains("not of the paper that lies beside this draft"), other.body());
   }

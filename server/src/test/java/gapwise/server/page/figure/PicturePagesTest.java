@@ -62,7 +62,8 @@ class PicturePagesTest {
   }
 
   private static String handedIn(String draft) throws IOException, InterruptedException {
-    HttpResponse<String> kept = forms.upload(draft + "/figure/picture", "picture", "f.png", curve());
+    HttpResponse<String> kept =
+        forms.upload(draft + "/figure/picture", "picture", "f.png", curve());
     assertEquals(303, kept.statusCode(), kept.body());
     return kept.headers().firstValue("Location").orElseThrow();
   }
@@ -106,8 +107,7 @@ class PicturePagesTest {
     assertTrue(looked.body().contains("It has the 3 events"), looked.body());
     HttpResponse<String> taken =
         forms.post(
-            draft + "/figure/take",
-            FigureForms.with(fields, "looked", FigureForms.looked(looked)));
+            draft + "/figure/take", FigureForms.with(fields, "looked", FigureForms.looked(looked)));
     assertEquals(303, taken.statusCode(), taken.body());
 
     String of = running.get(draft).body();
@@ -118,8 +118,7 @@ class PicturePagesTest {
     assertTrue(marked.body().contains("class=\"marked\""));
 
     assertEquals(
-        303,
-        forms.post(draft + "/figure/picture/remove", Map.of("image", image)).statusCode());
+        303, forms.post(draft + "/figure/picture/remove", Map.of("image", image)).statusCode());
     assertEquals(404, running.get("/pictures/" + image + ".png").statusCode());
     HttpResponse<String> gone = running.get(place);
     assertEquals(404, gone.statusCode());
@@ -138,12 +137,15 @@ class PicturePagesTest {
         forms.upload(to, "picture", "f.png", "no picture".getBytes(StandardCharsets.UTF_8));
     assertEquals(422, words.statusCode());
     assertTrue(words.body().contains("no PNG or JPEG picture"), words.body());
-    HttpResponse<String> cut =
-        forms.upload(to, "picture", "f.png", Arrays.copyOf(curve(), 60));
+    HttpResponse<String> cut = forms.upload(to, "picture", "f.png", Arrays.copyOf(curve(), 60));
     assertEquals(422, cut.statusCode());
     assertTrue(cut.body().contains("The picture is damaged"), cut.body());
     assertEquals(422, forms.upload(to, "other", "f.png", curve()).statusCode());
-    assertEquals(404, forms.upload("/desk/0123456789ab/figure/picture", "picture", "f.png", curve()).statusCode());
+    assertEquals(
+        404,
+        forms
+            .upload("/desk/0123456789ab/figure/picture", "picture", "f.png", curve())
+            .statusCode());
   }
 
   @Test
@@ -165,8 +167,7 @@ class PicturePagesTest {
     String draft = forms.begin("none2031");
     HttpResponse<String> none =
         forms.post(
-            draft + "/figure/picture/remove",
-            Map.of("image", "0123456789abcdef0123456789abcdef"));
+            draft + "/figure/picture/remove", Map.of("image", "0123456789abcdef0123456789abcdef"));
     assertEquals(404, none.statusCode());
     assertFalse(none.body().contains("Exception"));
   }
