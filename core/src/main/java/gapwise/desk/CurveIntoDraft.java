@@ -32,8 +32,8 @@ public final class CurveIntoDraft {
   static final String WITH_EVENT = "with-event";
   static final String WITHOUT_EVENT = "without-event";
 
-  /** What times and shares are exact to: corners of a drawn line are, a hand is coarser. */
-  private static final double FINEST = 0.02;
+  /** What the corners of a line are exact to that a page is drawn with, points. */
+  private static final double FINEST = 0.005;
 
   private static final double PERCENT = 100;
 

@@ -88,7 +88,7 @@ public final class FigurePoints {
    * @param level whether it is read along x
    * @param value as printed beside the axis
    * @param at the place it was read at
-   * @param finest what a place is exact to, points
+   * @param finest what a place is exact to, points; the last decimal is no finer
    */
   static String rounded(Axes axes, boolean level, double value, Point at, double finest) {
     Axis axis = level ? axes.x() : axes.y();
@@ -100,7 +100,7 @@ public final class FigurePoints {
     DataPoint here = printed(axes, axes.at(at));
     double step = Math.abs(level ? next.x() - here.x() : next.y() - here.y());
     int decimals =
-        step > 0 && Double.isFinite(step) ? (int) Math.max(0, Math.ceil(-Math.log10(step))) : 2;
+        step > 0 && Double.isFinite(step) ? (int) Math.max(0, Math.floor(-Math.log10(step))) : 2;
     return plain(BigDecimal.valueOf(value).setScale(Math.min(decimals, 8), RoundingMode.HALF_UP));
   }
 

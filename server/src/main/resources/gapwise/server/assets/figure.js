@@ -311,6 +311,8 @@
     field("points").addEventListener("change", () => { readText(); show(); });
     form().addEventListener("change", (event) => {
       if (event.target.name === "hand") { return; }
+      // Shares of a curve are mostly printed in percent, other numbers are not.
+      if (event.target.name === "kind" && points.length === 0) { field("y-scale").value = event.target.value === "curve" ? "percent" : "linear"; }
       stale();
       if (/^[xy]([12]-(at|value)|-scale)$/.test(event.target.name)) { keepPlaces(); }
     });
