@@ -23,7 +23,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The curves of methods in one field: pooled ones, and that of a method with one curve as it is. */
+/**
+ * The curves of methods in one field: pooled ones, and that of a method with one curve as it is.
+ */
 public final class CourseFigure {
   private static final double LEVEL = 0.95;
 
@@ -52,8 +54,7 @@ public final class CourseFigure {
   private CurveFigure figure(int methods, Edition edition) {
     List<String> sentences = new ArrayList<>(drawn.stream().map(CourseTold::sentence).toList());
     if (drawn.size() < methods) {
-      sentences.add(
-          say("course.more-methods", Map.of("drawn", drawn.size(), "methods", methods)));
+      sentences.add(say("course.more-methods", Map.of("drawn", drawn.size(), "methods", methods)));
     }
     List<SelectedRow> rows =
         drawn.stream().flatMap(one -> one.curves().stream()).map(CurveTaken::row).toList();
@@ -89,7 +90,10 @@ public final class CourseFigure {
     return new FigureProvenance(
             People.series(rows),
             People.of(rows),
-            say("course.model"),
+            say(
+                drawn.stream().anyMatch(one -> one.pooled().isPresent())
+                    ? "course.model"
+                    : "course.model-alone"),
             edition.words(answer.selection().dataSha256()),
             edition.date(),
             rows.stream().anyMatch(row -> row.study().invented()))
@@ -134,8 +138,7 @@ public final class CourseFigure {
     return curve.fallsWithLimits(LEVEL).stream()
         .map(
             at ->
-                new Curve.Step(
-                    at.time(), at.survival().orElse(0), limits(at.lower(), at.upper())))
+                new Curve.Step(at.time(), at.survival().orElse(0), limits(at.lower(), at.upper())))
         .toList();
   }
 

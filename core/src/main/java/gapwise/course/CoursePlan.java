@@ -20,7 +20,9 @@ final class CoursePlan {
   /** Months between times of the pooled curve. */
   private static final int STEP = 3;
 
-  /** The latest time told; what comes after five years is not the treatment any more. Our choice. */
+  /**
+   * The latest time told; what comes after five years is not the treatment any more. Our choice.
+   */
   private static final int LATEST = 60;
 
   private final ObjectNode plan = JsonNodeFactory.instance.objectNode();

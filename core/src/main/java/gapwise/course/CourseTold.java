@@ -47,11 +47,7 @@ public final class CourseTold {
             range ->
                 say(
                     "course.interval",
-                    Map.of(
-                        "lower",
-                        hundredths(range.lower()),
-                        "upper",
-                        hundredths(range.upper()))))
+                    Map.of("lower", hundredths(range.lower()), "upper", hundredths(range.upper()))))
         .orElseGet(() -> say("course.no-interval"));
   }
 

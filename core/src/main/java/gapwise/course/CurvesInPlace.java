@@ -90,9 +90,7 @@ final class CurvesInPlace implements UnaryOperator<Study> {
     curve.start().ifPresent(summary::n);
     OutcomeReport.Builder report =
         OutcomeReport.with(
-                new Scope.OneArm(curve.arm()),
-                outcome,
-                new ReportedValue.Quantity(summary.build()))
+                new Scope.OneArm(curve.arm()), outcome, new ReportedValue.Quantity(summary.build()))
             .provenance(curve.provenance());
     clock(beside).ifPresent(report::clock);
     beside.stream().findFirst().ifPresent(row -> definedAs(row, report));

@@ -131,7 +131,8 @@ final class CurveDifference {
     curve
         .marks()
         .ifPresent(
-            marks -> texts.put("marks", say("desk.curve-marks", Map.of("letters", marks.length()))));
+            marks ->
+                texts.put("marks", say("desk.curve-marks", Map.of("letters", marks.length()))));
     Provenance provenance = curve.provenance();
     provenance.place().ifPresent(text -> texts.put("place", text));
     provenance.words().ifPresent(text -> texts.put("words", text));

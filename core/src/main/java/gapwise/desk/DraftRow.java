@@ -32,6 +32,9 @@ public record DraftRow(
   private static final Set<String> OF_WHICH_ITEM =
       Set.of(Template.STUDY, "instrument", "instrument_version", "outcome", "comparison", "item");
 
+  private static final Set<String> OF_WHICH_CURVE =
+      Set.of(Template.STUDY, Template.ARM, Template.OUTCOME, "time_unit", "shows");
+
   public DraftRow {
     Objects.requireNonNull(sheet, "sheet");
     if (number < 1 || block < 0) {
@@ -78,8 +81,12 @@ public record DraftRow(
 
   /** Whether it says anything but of whom and of what it is. */
   boolean saysSomething() {
-    Set<String> ofWhat = sheet.equals(Template.APPRAISAL) ? OF_WHICH_ITEM : OF_WHAT;
-    return !(sheet.equals(Template.OUTCOMES) || sheet.equals(Template.APPRAISAL))
-        || cells.keySet().stream().anyMatch(column -> !ofWhat.contains(column));
+    Set<String> ofWhat =
+        sheet.equals(Template.OUTCOMES)
+            ? OF_WHAT
+            : sheet.equals(Template.APPRAISAL)
+                ? OF_WHICH_ITEM
+                : sheet.equals(Template.CURVES) ? OF_WHICH_CURVE : Set.of();
+    return ofWhat.isEmpty() || cells.keySet().stream().anyMatch(column -> !ofWhat.contains(column));
   }
 }

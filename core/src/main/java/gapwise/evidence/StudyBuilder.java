@@ -245,7 +245,7 @@ public final class StudyBuilder {
     return this;
   }
 
-  public StudyBuilder aboutWhole(Provenance at, SortedMap<String, Missing> why, Optional<String> n) {
+  public StudyBuilder wholeAt(Provenance at, SortedMap<String, Missing> why, Optional<String> n) {
     wholeProvenance = at;
     wholeMissing = why;
     wholeNote = n;

@@ -74,8 +74,7 @@ final class CurveSheet {
           "Patients",
           "Patients at the start of the curve. One row of a curve is enough.");
   static final Field<Integer> EVENTS =
-      Field.count(
-          "events", "Events", "Events in all, as printed. One row of a curve is enough.");
+      Field.count("events", "Events", "Events in all, as printed. One row of a curve is enough.");
   static final Field<Double> MEDIAN =
       Field.amount(
               "median",

@@ -120,9 +120,7 @@ final class StudyDraft {
         .flatMap(Placed::value)
         .ifPresent(
             all ->
-                built
-                    .whole(all.baseline())
-                    .aboutWhole(all.provenance(), all.missing(), all.note()));
+                built.whole(all.baseline()).wholeAt(all.provenance(), all.missing(), all.note()));
     return built
         .arms(arms.values().stream().flatMap(row -> row.value().stream()).toList())
         .outcomes(outcomes.stream().flatMap(row -> row.value().stream()).toList())

@@ -38,12 +38,7 @@ public final class Selector {
   private final CohortLinks links;
   private final UnaryOperator<Study> view;
 
-  /**
-   * A selector that knows of no decision about shared patients.
-   *
-   * @param search the search of one state
-   * @param studies the studies of the same state
-   */
+  /** A selector of one state that knows of no decision about shared patients. */
   public Selector(StudySearch search, StudiesAt studies) {
     this(search, studies, CohortLinks.NONE);
   }

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
@@ -53,13 +52,16 @@ class CoursesTest {
   @TempDir Path home;
 
   private void with(List<Study> studies, Consumer<Courses> test) {
+    selecting(studies, selector -> test.accept(new Courses(selector, selector::select)));
+  }
+
+  private void selecting(List<Study> studies, Consumer<Selector> test) {
     DocumentStore store = DocumentStore.open(home, java.time.Clock.systemUTC());
     try (StudyIndex search =
         StudyIndex.open(home.resolve("index"), store, EvidenceBase.STUDY, message -> {})) {
       EvidenceBase base = new EvidenceBase(store);
       base.saveAll(studies.iterator(), "a reviewer", "invented", List.of());
-      Selector selector = new Selector(search.shown(), base.latest());
-      test.accept(new Courses(selector, selector::select));
+      test.accept(new Selector(search.shown(), base.latest()));
     } finally {
       store.close();
     }
@@ -86,8 +88,7 @@ class CoursesTest {
         DemonstrationEvidence.studies(),
         courses -> {
           CourseAnswer answer = courses.ask(from(Clock.FRAME_ON), 12);
-          assertEquals(
-              List.of("bone-transport", "acute-shortening-lengthening"), methods(answer));
+          assertEquals(List.of("bone-transport", "acute-shortening-lengthening"), methods(answer));
           MethodCourse transport = of(answer, "bone-transport");
           assertTrue(transport.pooled().isPresent());
           // Studies 02 and 03 are of one cohort, so that one of them gives way.
@@ -123,12 +124,10 @@ class CoursesTest {
     with(
         DemonstrationEvidence.studies(),
         courses -> {
-          MethodCourse transport =
-              of(courses.ask(from(Clock.FRAME_ON), 12), "bone-transport");
+          MethodCourse transport = of(courses.ask(from(Clock.FRAME_ON), 12), "bone-transport");
           PlanOutcome again =
               Runner.withoutEvidence().run(onFiles(transport.plan()).toString(), Optional.of(home));
-          JsonNode pooled =
-              ((PlanOutcome.Done) again).json().at("/pooledCurves/0");
+          JsonNode pooled = ((PlanOutcome.Done) again).json().at("/pooledCurves/0");
           assertTrue(pooled.isObject(), "the result has no pooled curve");
           int told = 0;
           for (JsonNode at : pooled.get("times")) {
@@ -199,8 +198,7 @@ class CoursesTest {
                 new AtRisk(22, 7),
                 new AtRisk(23, 6)),
             List.of(),
-            new PublishedCurve.Totals(
-                OptionalInt.of(21), OptionalInt.of(9), OptionalDouble.of(23)),
+            new PublishedCurve.Totals(OptionalInt.of(21), OptionalInt.of(9), OptionalDouble.of(23)),
             Optional.empty(),
             Provenance.NOWHERE,
             new TreeMap<>(),
@@ -220,7 +218,8 @@ class CoursesTest {
     with(
         List.of(remission()),
         courses -> {
-          CourseAnswer answer = courses.ask(new Question(UNION, SearchRequest.EVERYTHING, Optional.empty(), 5), 12);
+          CourseAnswer answer =
+              courses.ask(new Question(UNION, SearchRequest.EVERYTHING, Optional.empty(), 5), 12);
           MethodCourse one = of(answer, "bone-transport");
           assertTrue(one.pooled().isEmpty());
           // 1 less 18/21, 18/21 x 16/17 and 18/21 x 16/17 x 14/15; to the third decimal.
@@ -234,8 +233,7 @@ class CoursesTest {
           // 6 + 1 x .8571 + 3 x .8067 + 2 x .7529, by hand.
           assertEquals(10.783, one.restrictedMean().orElseThrow().months(), 5e-3);
           assertTrue(CourseTold.sentence(one).contains("the one curve there is"));
-          CurveFigure figure =
-              CourseFigure.of(answer, Edition.ofProgram("test")).orElseThrow();
+          CurveFigure figure = CourseFigure.of(answer, Edition.ofProgram("test")).orElseThrow();
           assertEquals(1, figure.curves().size());
           assertTrue(figure.curves().get(0).steps().get(0).limits().isPresent());
         });
@@ -243,11 +241,16 @@ class CoursesTest {
 
   @Test
   void anArmWithACurveAloneHasNoPlaceAmongMeansAndSaysSo() {
-    with(
+    selecting(
         List.of(remission()),
-        courses -> {
-          CourseAnswer answer =
-              courses.ask(new Question(UNION, SearchRequest.EVERYTHING, Optional.empty(), 5), 12);
+        selector -> {
+          Question question = new Question(UNION, SearchRequest.EVERYTHING, Optional.empty(), 5);
+          assertEquals(List.of(), selector.select(question).rows());
+          assertEquals(
+              List.of("curve-alone"),
+              selector.select(question).leftOut().stream().map(LeftOut::code).toList());
+          Courses courses = new Courses(selector, selector::select);
+          CourseAnswer answer = courses.ask(question, 12);
           assertEquals(List.of(), answer.leftOut().stream().map(LeftOut::code).toList());
           assertEquals(1, answer.curves().size());
           assertEquals(21, answer.curves().get(0).patients());

@@ -156,8 +156,7 @@ final class CurveFigures {
     List<LastSeen> seen = new ArrayList<>();
     if (traits.contains(Trait.STROKES)) {
       for (double month : times(false)) {
-        int strokes =
-            (int) limbs.stream().filter(l -> !l.joined() && l.months() == month).count();
+        int strokes = (int) limbs.stream().filter(l -> !l.joined() && l.months() == month).count();
         seen.add(new LastSeen(shown(month), strokes));
       }
     }

@@ -145,7 +145,7 @@ public final class RandomStudies {
     study.arms(arms);
     if (random.nextBoolean()) {
       study.whole(baseline());
-      study.aboutWhole(provenance(), new TreeMap<>(), maybe(this::words));
+      study.wholeAt(provenance(), new TreeMap<>(), maybe(this::words));
     }
     study.outcomes(IntStream.range(0, random.nextInt(12)).mapToObj(n -> outcome(arms)).toList());
     study.patients(
@@ -167,24 +167,24 @@ public final class RandomStudies {
     points.addAll(list(() -> new PublishedCurve.Point(points.get(0).time(), tenths(30))));
     List<Double> times = list(this::number).stream().distinct().toList();
     return new PublishedCurve(
-            arm.id(),
-            oneOf(Outcome.vocabulary()),
-            oneOf(Unit.DAYS, Unit.WEEKS, Unit.MONTHS, Unit.YEARS),
-            oneOf(CurveShows.values()),
-            points,
-            times.stream().map(time -> new PublishedCurve.AtRisk(time, count())).toList(),
-            times.stream().limit(1).map(t -> new PublishedCurve.LastSeen(t, 1 + count())).toList(),
-            new PublishedCurve.Totals(
-                optional(maybe(() -> 1 + count())),
-                optional(maybe(this::count)),
-                optionalNumber(maybe(this::number))),
-            maybe(() -> "{\"axes\":[[1,2.50],\n[3, 4]], \"note\":\"ü; \\\"\"}"),
-            new Provenance(
-                maybe(this::words),
-                maybe(this::words),
-                list(() -> reading(oneOf("share", "at_risk", "place")))),
-            new TreeMap<>(),
-            maybe(this::words));
+        arm.id(),
+        oneOf(Outcome.vocabulary()),
+        oneOf(Unit.DAYS, Unit.WEEKS, Unit.MONTHS, Unit.YEARS),
+        oneOf(CurveShows.values()),
+        points,
+        times.stream().map(time -> new PublishedCurve.AtRisk(time, count())).toList(),
+        times.stream().limit(1).map(t -> new PublishedCurve.LastSeen(t, 1 + count())).toList(),
+        new PublishedCurve.Totals(
+            optional(maybe(() -> 1 + count())),
+            optional(maybe(this::count)),
+            optionalNumber(maybe(this::number))),
+        maybe(() -> "{\"axes\":[[1,2.50],\n[3, 4]], \"note\":\"ü; \\\"\"}"),
+        new Provenance(
+            maybe(this::words),
+            maybe(this::words),
+            list(() -> reading(oneOf("share", "at_risk", "place")))),
+        new TreeMap<>(),
+        maybe(this::words));
   }
 
   private PublishedCurve.Point curvePoint() {

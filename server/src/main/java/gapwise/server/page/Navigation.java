@@ -43,6 +43,7 @@ public record Navigation(List<Link> doors, List<Link> within) {
     return all.size() == 1
         ? List.of()
         : all.stream()
+            .filter(one -> one.isAlwaysNamed() || one == place)
             .map(
                 one ->
                     new Link(

@@ -46,6 +46,11 @@ public enum Place {
     return label;
   }
 
+  /** Whether the second line names it on other pages too; one more would not fit on a phone. */
+  boolean isAlwaysNamed() {
+    return this != OVER_TIME;
+  }
+
   /** The question that an address of this page asks. */
   CarriedQuestion asked(Address address) {
     return switch (this) {

@@ -16,6 +16,8 @@ class LaneTest {
     "GET, /api/v1/vocabularies, FREE",
     "GET, /pooled, ANSWERS",
     "GET, /claim/ways, ANSWERS",
+    "GET, /over-time, ANSWERS",
+    "GET, /api/v1/over-time, ANSWERS",
     "GET, /sheet, ANSWERS",
     "GET, /sheet/shown, ANSWERS",
     "GET, /sheet.pdf, ANSWERS",

@@ -79,6 +79,9 @@ class BarriersTest {
         "/claim?a=bone-transport&says=more&outcome=union&b=bone-transport",
         "/funnel?outcome=union&method=bone-transport",
         "/funnel?outcome=refracture",
+        "/over-time",
+        "/over-time?outcome=time-to-union",
+        "/over-time?outcome=external-fixation-time",
         "/desk",
         "/overlaps",
         "/references",
@@ -103,6 +106,7 @@ class BarriersTest {
         "/pooled?outcome=union",
         "/by-size?outcome=union",
         "/funnel?outcome=union&method=bone-transport",
+        "/over-time?outcome=time-to-union",
         "/case?method=bone-transport&length=6&union=8&union-from=definitive-operation",
         "/claim?a=bone-transport&says=more&outcome=primary-union&b=induced-membrane&ways=all",
         "/map?view=comparisons"
@@ -209,6 +213,7 @@ class BarriersTest {
         "/pooled?outcome=union",
         "/by-size?outcome=union",
         "/funnel?outcome=union",
+        "/over-time?outcome=time-to-union",
         "/case?method=bone-transport&length=6&union=8&union-from=definitive-operation",
         "/claim?a=bone-transport&says=more&outcome=union&b=induced-membrane"
       })

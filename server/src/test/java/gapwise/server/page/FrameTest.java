@@ -231,6 +231,7 @@ class FrameTest {
         "/pooled?outcome=union",
         "/by-size?outcome=union",
         "/funnel?outcome=union&method=bone-transport",
+        "/over-time?outcome=time-to-union",
         "/map",
         "/map?view=comparisons",
         "/case",

@@ -103,6 +103,13 @@ public final class PageStates {
     all.put("by size: nothing asked", "/by-size");
     all.put("funnel", "/funnel?outcome=union&method=bone-transport");
     all.put("funnel: too few", "/funnel?outcome=refracture");
+    all.put("over time: two methods", "/over-time?outcome=time-to-union&clock=frame-on");
+    all.put(
+        "over time: one curve",
+        "/over-time?outcome=time-to-union&method=acute-shortening-lengthening&year-from=2020");
+    all.put("over time: no curve", "/over-time?outcome=external-fixation-time");
+    all.put("over time: nothing asked", "/over-time");
+    all.put("over time: no time", "/over-time?outcome=union");
     all.put("map", "/map");
     all.put("map: an outcome", "/map?outcome=union&infected=yes");
     all.put("comparisons", "/map?view=comparisons");

@@ -83,7 +83,7 @@ final class CourseLines {
     return method
         .restrictedMean()
         .map(mean -> new CourseView.Cell(head, months(mean), of(mean)))
-        .orElseGet(() -> new CourseView.Cell(head, say("page.course-not-so-far"), ""));
+        .orElseGet(() -> new CourseView.Cell(head, say("page.course-no-mean"), ""));
   }
 
   private static String months(WithinMonths mean) {

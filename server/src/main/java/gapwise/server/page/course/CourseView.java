@@ -132,12 +132,7 @@ public sealed interface CourseView {
 
     /** Whether a clock is the one that is taken. */
     public boolean takes(Selection.Present clock) {
-      return answer
-          .selection()
-          .clock()
-          .map(Clock::code)
-          .filter(clock.code()::equals)
-          .isPresent();
+      return answer.selection().clock().map(Clock::code).filter(clock.code()::equals).isPresent();
     }
 
     /** Address of a download. */

@@ -5,14 +5,12 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.evidence.PublishedCurve;
 import gapwise.evidence.Study;
 import gapwise.evidence.unit.Unit;
-import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.curve.Curve;
 import gapwise.figure.curve.CurveFigure;
 import gapwise.figure.value.SeriesCount;
 import gapwise.server.page.part.TwoWidths;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -21,66 +19,45 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
- * The curves of a study for one time, as they were read off its figures.
+ * One curve of a study, as it was read off a figure.
  *
  * @param outcome the time
- * @param drawing all of them in one field, in months, as the share with the event
- * @param lines one a curve
+ * @param group of whom it is
+ * @param drawing the share with the event, in months
+ * @param read how many points, and up to when
+ * @param printed what the paper prints beside it
+ * @param atRisk numbers at risk at their times; empty where none are printed
+ * @param place where it stands in the paper
+ * @param readings places on pages
  */
-public record StudyCurves(String outcome, TwoWidths drawing, List<Line> lines) {
+public record StudyCurves(
+    String outcome,
+    String group,
+    TwoWidths drawing,
+    String read,
+    String printed,
+    String atRisk,
+    String place,
+    List<ReadAt> readings) {
   public StudyCurves {
-    lines = List.copyOf(lines);
+    readings = List.copyOf(readings);
   }
 
-  /**
-   * One curve.
-   *
-   * @param group of whom it is
-   * @param read how many points, and up to when
-   * @param printed what the paper prints beside it
-   * @param atRisk numbers at risk at their times
-   * @param place where it stands
-   * @param readings places on pages
-   */
-  public record Line(
-      String group,
-      String read,
-      String printed,
-      String atRisk,
-      String place,
-      List<ReadAt> readings) {}
-
-  /** Those of a study, one for each time. */
+  /** Those of a study. */
   static List<StudyCurves> of(Study study) {
-    Map<Outcome, List<PublishedCurve>> byOutcome =
-        study.curves().stream()
-            .collect(
-                Collectors.groupingBy(
-                    PublishedCurve::outcome, LinkedHashMap::new, Collectors.toList()));
-    return byOutcome.entrySet().stream()
-        .map(
-            one ->
-                new StudyCurves(
-                    one.getKey().label(),
-                    TwoWidths.of(figure(study, one.getKey(), one.getValue())),
-                    one.getValue().stream().map(curve -> line(study, curve)).toList()))
-        .toList();
+    return study.curves().stream().map(curve -> of(study, curve)).toList();
   }
 
-  private static CurveFigure figure(Study study, Outcome outcome, List<PublishedCurve> curves) {
+  private static CurveFigure figure(Study study, PublishedCurve curve) {
     return new CurveFigure(
-        outcome.label(),
+        curve.outcome().label(),
         List.of(),
         true,
         say("course.axis"),
         say("course.months"),
-        curves.stream()
-            .limit(CurveFigure.MOST_CURVES)
-            .map(curve -> drawn(name(study, curve), curve))
-            .toList(),
+        List.of(drawn(name(study, curve), curve)),
         List.of(),
-        new FigureProvenance(
-            SeriesCount.of(curves.size()), "", "", "", Optional.empty(), study.invented()));
+        new FigureProvenance(SeriesCount.of(1), "", "", "", Optional.empty(), study.invented()));
   }
 
   private static String name(Study study, PublishedCurve curve) {
@@ -98,8 +75,7 @@ public record StudyCurves(String outcome, TwoWidths drawing, List<Line> lines) {
       share = Math.min(share, curve.shows().without(point.share()) / 100);
       steps.add(new Curve.Step(months(curve, point.time()), share, Optional.empty()));
     }
-    return new Curve(
-        name, false, steps, months(curve, curve.lastTime()), seen(curve), List.of());
+    return new Curve(name, false, steps, months(curve, curve.lastTime()), seen(curve), List.of());
   }
 
   private static List<Double> seen(PublishedCurve curve) {
@@ -110,9 +86,11 @@ public record StudyCurves(String outcome, TwoWidths drawing, List<Line> lines) {
     return curve.unit().to(Unit.MONTHS, time);
   }
 
-  private static Line line(Study study, PublishedCurve curve) {
-    return new Line(
+  private static StudyCurves of(Study study, PublishedCurve curve) {
+    return new StudyCurves(
+        curve.outcome().label(),
         name(study, curve),
+        TwoWidths.of(figure(study, curve)),
         say(
             "studies.curve-read",
             Map.of(
@@ -126,10 +104,16 @@ public record StudyCurves(String outcome, TwoWidths drawing, List<Line> lines) {
                 curve.shows().label())),
         printed(curve),
         curve.atRisk().stream()
-            .map(mark -> mark.patients() + " at " + number(mark.time()))
+            .map(mark -> atRisk(mark, curve.unit().symbol()))
             .collect(Collectors.joining(", ")),
         curve.provenance().place().orElse(""),
         ReadAt.of(curve.provenance()));
+  }
+
+  private static String atRisk(PublishedCurve.AtRisk mark, String unit) {
+    return say(
+        "studies.curve-at-risk",
+        Map.of("patients", mark.patients(), "time", number(mark.time()), "unit", unit));
   }
 
   private static String printed(PublishedCurve curve) {
