@@ -295,7 +295,7 @@
     readText();
     show();
     take(MARKS.find((name) => !place(field(name + "-at").value)) || "point");
-    zoom(parseInt(form().elements.zoom.value, 10) || 1);
+    zoom(parseInt(form().elements.zoom.value, 10) || (window.innerWidth < 600 ? 2 : 1));
     const picture = field("picture");
     picture.addEventListener("click", (event) => {
       const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(picture.getScreenCTM().inverse());

@@ -65,7 +65,7 @@ final class FigureSources {
     return new FigureSource(
         new FigureMarks.Source(false, paper, number),
         page.box(),
-        PagePaths.PAPERS + "/" + paper + "/pages/" + number + ".png",
+        PagePaths.PAPERS + "/" + paper + "/pages/" + number + ".png?sharp=yes",
         Figures.on(page));
   }
 

@@ -44,6 +44,9 @@ public final class PaperPages {
   /** Letters of 8 points are read well at this. */
   private static final int DOTS_PER_INCH = 120;
 
+  /** Where a picture is enlarged, a line of half a point should still be broader than a pixel. */
+  private static final int SHARP_DOTS_PER_INCH = 240;
+
   private static final Pattern NUMBER = Pattern.compile("\\d{1,4}");
 
   private static final Pattern DRAFT = Pattern.compile("[0-9a-f]{12}");
@@ -100,7 +103,9 @@ public final class PaperPages {
   }
 
   private void picture(Context context) {
-    PagePicture picture = paper(context).picture(number(context), DOTS_PER_INCH);
+    boolean sharp = "yes".equals(context.queryParam("sharp"));
+    PagePicture picture =
+        paper(context).picture(number(context), sharp ? SHARP_DOTS_PER_INCH : DOTS_PER_INCH);
     if (picture instanceof Refused refused) {
       throw unread(refused);
     }

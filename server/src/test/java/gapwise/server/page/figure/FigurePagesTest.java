@@ -271,6 +271,15 @@ class FigurePagesTest {
   }
 
   @Test
+  void thePageKeepsTheStrictPolicyOfAllPages() throws IOException, InterruptedException {
+    HttpResponse<String> page = running.get(draft("policy2031") + "/figure?page=3");
+    String policy = page.headers().firstValue("Content-Security-Policy").orElseThrow();
+    assertTrue(policy.contains("default-src 'none'") && !policy.contains("unsafe"), policy);
+    assertFalse(page.body().matches("(?s).*\\sstyle=\".*"), "no inline style");
+    assertFalse(page.body().matches("(?s).*<script>.*"), "no inline script");
+  }
+
+  @Test
   void draftsPagesAndPapersThatAreNotThereAreSaidToBeSo() throws IOException, InterruptedException {
     assertEquals(404, running.get("/desk/0123456789ab/figure?page=3").statusCode());
     assertEquals(404, forms.post("/desk/0123456789ab/figure/take", typed()).statusCode());
