@@ -109,6 +109,33 @@ public record Draft(
     return new Draft(study, baseVersion, paper, nextRow + 1, more, shown, settled);
   }
 
+  /**
+   * With more rows at the end of their sheet.
+   *
+   * @param together whether they make one block
+   * @param cells of each row
+   * @param readings where each was read, by column; rows beyond its end were not
+   */
+  Draft withRows(
+      String sheet,
+      boolean together,
+      List<Map<String, String>> cells,
+      List<Map<String, Reading>> readings) {
+    List<DraftRow> more = new ArrayList<>(rows);
+    int next = nextRow;
+    for (Map<String, String> row : cells) {
+      int at = next - nextRow;
+      Map<String, String> filled = new TreeMap<>(row);
+      filled.put(Template.STUDY, study);
+      Map<String, Reading> read = at < readings.size() ? readings.get(at) : Map.of();
+      more.add(
+          new DraftRow(
+              next, sheet, together ? nextRow : 0, new TreeMap<>(filled), new TreeMap<>(read)));
+      next++;
+    }
+    return new Draft(study, baseVersion, paper, next, more, shown, settled);
+  }
+
   /** With a block for an outcome: a row for each group, side by side. */
   public Draft withOutcome(String outcome, Map<String, String> cells) {
     int block = nextRow;

@@ -34,6 +34,9 @@ final class DraftBlocks {
   private static final List<String> SAME_MATTER =
       List.of("instrument", "instrument_version", "outcome", "comparison");
 
+  /** Rows that are alike in these are of one curve. */
+  private static final List<String> SAME_CURVE = List.of(Template.ARM, Template.OUTCOME);
+
   private record Block(List<String> same, int occurrence) {}
 
   private final Map<Block, Integer> blocks = new HashMap<>();
@@ -51,11 +54,18 @@ final class DraftBlocks {
           switch (row.sheet()) {
             case "outcomes" -> blocks.of(row, number, SAME, Template.ARM);
             case "appraisal" -> blocks.of(row, number, SAME_MATTER, "item");
+            case "curves" -> blocks.together(row, number, SAME_CURVE);
             default -> 0;
           };
       rows.add(DraftReadings.row(number, block, row));
     }
     return rows;
+  }
+
+  private int together(Template.FilledRow row, int number, List<String> alike) {
+    List<String> same = new ArrayList<>(List.of(row.sheet()));
+    alike.forEach(one -> same.add(row.cells().getOrDefault(one, "")));
+    return blocks.computeIfAbsent(new Block(same, 0), key -> number);
   }
 
   /** The block of a row; one that has the row's group, or item, already is full. */

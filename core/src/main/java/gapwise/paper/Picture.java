@@ -36,6 +36,16 @@ public final class Picture implements PagePicture {
     return height;
   }
 
+  /** From left to right as it is shown, points. */
+  public double shownWidth() {
+    return width * 72 / dotsPerInch;
+  }
+
+  /** From top to bottom as it is shown, points. */
+  public double shownHeight() {
+    return height * 72 / dotsPerInch;
+  }
+
   /** What was really used: less than asked for where the page is so large. */
   public double dotsPerInch() {
     return dotsPerInch;

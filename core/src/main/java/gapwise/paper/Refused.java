@@ -14,6 +14,7 @@ public record Refused(Reason reason, String sentence) implements Opening, PageRe
     /** The file cannot be reached. */
     MISSING,
     NOT_A_PDF,
+    NOT_A_PICTURE,
     LOCKED,
     DAMAGED,
     TOO_MANY_BYTES,

@@ -74,6 +74,19 @@ public record Rebuilt(
     return compared(steps, reported, times, marked.isPresent(), sentences);
   }
 
+  /** The rebuilt curve to be drawn: its corners from the start to the last patient seen. */
+  public List<DataPoint> outline() {
+    List<DataPoint> corners = new ArrayList<>(List.of(new DataPoint(0, 1)));
+    double height = 1;
+    for (KaplanMeier.Step step : KaplanMeier.of(times).steps()) {
+      corners.add(new DataPoint(step.time(), height));
+      height = step.survival();
+      corners.add(new DataPoint(step.time(), height));
+    }
+    corners.add(new DataPoint(times.longest(), height));
+    return List.copyOf(corners);
+  }
+
   private static CurveReconstruction.Reconstructed spread(Steps steps, Reported reported) {
     List<DigitisedCurve.Point> points = new ArrayList<>();
     for (DataPoint corner : steps.corners()) {
@@ -111,9 +124,9 @@ public record Rebuilt(
             .findFirst();
     sentences.add(
         "The rebuilt curve is at most "
-            + shown(100 * largest)
+            + percentagePoints(largest)
             + " and on average "
-            + shown(100 * sum / (COMPARED + 1))
+            + percentagePoints(sum / (COMPARED + 1))
             + " percentage points from the traced one."
             + (largest > FAR ? " That is far. Check the points and the numbers at risk." : ""));
     told(reported, times, median, steps, sentences);
@@ -167,6 +180,11 @@ public record Rebuilt(
                     : ". That differs, so check the axis, the unit and the group."));
       }
     }
+  }
+
+  /** Nobody reads a tenth of a percentage point off a figure. */
+  private static String percentagePoints(double share) {
+    return share < 0.0005 ? "less than 0.1" : shown(100 * share);
   }
 
   private static String shown(double value) {

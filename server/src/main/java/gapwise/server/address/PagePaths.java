@@ -31,6 +31,7 @@ public final class PagePaths {
   public static final String OVERLAPS = "/overlaps";
   public static final String REFERENCES = "/references";
   public static final String PAPERS = "/papers";
+  public static final String PICTURES = "/pictures";
   public static final String IMPORT = "/import";
   public static final String METHOD = "/method";
 

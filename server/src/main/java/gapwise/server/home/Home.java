@@ -36,6 +36,7 @@ public final class Home implements AutoCloseable {
   private final Drafts drafts;
   private final Mappings mappings;
   private final Papers papers;
+  private final Pictures pictures;
   private final Intake intake;
   private final StudyIndex index;
   private final ChangeWatch watch;
@@ -50,6 +51,7 @@ public final class Home implements AutoCloseable {
     this.mappings = new Mappings(store.workingCopies());
     this.intake = new Intake(base);
     this.papers = new Papers(folder.resolve("papers"));
+    this.pictures = new Pictures(folder.resolve("pictures"));
     this.index =
         StudyIndex.open(Records.indexOf(folder), store, EvidenceBase.STUDY, LOG::info, this::show);
     this.watch = ChangeWatch.start(store::lastChange, this::change, index::catchUp);
@@ -124,6 +126,11 @@ public final class Home implements AutoCloseable {
   /** The papers that people read. */
   public Papers papers() {
     return papers;
+  }
+
+  /** The pictures of figures that people handed in by themselves. */
+  public Pictures pictures() {
+    return pictures;
   }
 
   /** The way by which evidence comes in. */

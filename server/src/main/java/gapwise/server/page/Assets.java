@@ -26,6 +26,8 @@ public final class Assets {
   private final Asset sheet = Asset.read("sheet.css", "text/css");
   private final Asset desk = Asset.read("desk.js", "text/javascript");
   private final Asset deskStyle = Asset.read("desk.css", "text/css");
+  private final Asset figure = Asset.read("figure.js", "text/javascript");
+  private final Asset figureStyle = Asset.read("figure.css", "text/css");
   private final Asset library = Asset.read(SCRIPT_LIBRARY, "text/javascript");
   private final Asset icon = Asset.read("icon.svg", "image/svg+xml");
 
@@ -85,6 +87,16 @@ public final class Assets {
     return "/assets/" + deskStyle.hash() + "/desk.css";
   }
 
+  /** Address of the script of the page on which figures are read. */
+  public String figureScriptHref() {
+    return "/assets/" + figure.hash() + "/figure.js";
+  }
+
+  /** Address of the style of the page on which figures are read. */
+  public String figureStyleHref() {
+    return "/assets/" + figureStyle.hash() + "/figure.css";
+  }
+
   /** Address of the library that exchanges parts of a page. */
   public String libraryHref() {
     return "/assets/" + library.hash() + "/htmx.js";
@@ -102,6 +114,8 @@ public final class Assets {
     routes.get(scriptHref(), script::answer);
     routes.get(deskScriptHref(), desk::answer);
     routes.get(deskStyleHref(), deskStyle::answer);
+    routes.get(figureScriptHref(), figure::answer);
+    routes.get(figureStyleHref(), figureStyle::answer);
     routes.get(libraryHref(), library::answer);
     routes.get(iconHref(), icon::answer);
     routes.get("/favicon.ico", icon::answer);

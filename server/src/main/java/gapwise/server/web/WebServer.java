@@ -27,6 +27,8 @@ import gapwise.server.page.desk.HandInPage;
 import gapwise.server.page.desk.ReadPage;
 import gapwise.server.page.desk.TablePage;
 import gapwise.server.page.desk.VersionsPage;
+import gapwise.server.page.figure.FigurePage;
+import gapwise.server.page.figure.PicturePages;
 import gapwise.server.page.map.EvidencePage;
 import gapwise.server.page.map.MapPage;
 import gapwise.server.page.option.ComparePage;
@@ -197,7 +199,9 @@ public final class WebServer implements AutoCloseable {
       new DraftPage(templates, sites, home.drafts(), home.papers()).addTo(routes);
       new TablePage(templates, sites, home.drafts(), home.papers()).addTo(routes);
       new ReadPage(templates, home.drafts(), home.papers()).addTo(routes);
-      new PaperPages(templates, sites, home.papers()).addTo(routes);
+      new PaperPages(templates, sites, home.papers(), home.pictures()).addTo(routes);
+      new FigurePage(templates, sites, home.drafts(), home.papers(), home.pictures()).addTo(routes);
+      new PicturePages(home.drafts(), home.pictures()).addTo(routes);
       new HandInPage(templates, sites, home.drafts(), home.intake(), evidence.studies())
           .addTo(routes);
       new OverlapsPage(templates, sites, evidence, home.base(), Clock.systemUTC()).addTo(routes);

@@ -16,7 +16,7 @@
     document.querySelectorAll("#told .noted li").forEach((line, index) => {
       if (line.classList.contains("needed") || line.classList.contains("settled")) { return; }
       const field = document.getElementById(line.dataset.cells.split(" ")[0]);
-      if (!field) { return; }
+      if (!field || !field.matches(FIELDS)) { return; }
       const note = document.createElement("span");
       note.className = "at-field";
       note.id = "note-" + index;

@@ -6,11 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.RunningServer;
 import gapwise.server.testing.SharedServer;
+import java.awt.image.BufferedImage;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -147,6 +149,38 @@ class BarriersTest {
         driver.get(path);
         openEveryFold(driver);
         noBarrier(driver, path + " at " + width);
+      }
+    }
+  }
+
+  @Test
+  void aFigureBeingReadHasNoBarrier() throws Exception {
+    ChromeDriver driver = BROWSER.driver();
+    BROWSER.width(1280);
+    Path picture = folder.resolve("figure.png");
+    ImageIO.write(
+        new BufferedImage(400, 300, BufferedImage.TYPE_BYTE_GRAY), "png", picture.toFile());
+    driver.get(empty.address("/desk"));
+    driver.findElement(By.cssSelector("form[action='/desk'] button")).click();
+    BROWSER.await().until(ExpectedConditions.urlContains("/desk/"));
+    driver.findElement(By.id("picture")).sendKeys(picture.toString());
+    driver.findElement(By.cssSelector("form[action$='/picture'] button")).click();
+    BROWSER.await().until(ExpectedConditions.urlContains("figure?image="));
+    String figure = driver.getCurrentUrl();
+    for (int width : new int[] {1280, 390}) {
+      BROWSER.width(width);
+      for (String kind : new String[] {"curve", "scatter"}) {
+        driver.get(figure);
+        driver.findElement(By.id("kind-" + kind)).click();
+        openEveryFold(driver);
+        WebElement points = driver.findElement(By.id("points"));
+        points.sendKeys("1 2\n3 4" + Keys.TAB);
+        noBarrier(driver, "a figure, " + kind + ", at " + width);
+        driver.findElement(By.cssSelector("#figure .numbers > button")).click();
+        BROWSER
+            .await()
+            .until(ExpectedConditions.presenceOfElementLocated(By.cssSelector("#made li")));
+        noBarrier(driver, "a figure not whole, " + kind + ", at " + width);
       }
     }
   }

@@ -82,11 +82,12 @@ public final class DraftPage {
             AppraisalForm.of(draft),
             CountedBack.of(draft),
             Told.of(kept, DraftCheck.of(draft)),
+            CurveLine.in(kept),
             draft.paper().filter(papers::has)));
   }
 
   /** The draft that an address names. */
-  static KeptDraft draft(Drafts drafts, Context context) {
+  public static KeptDraft draft(Drafts drafts, Context context) {
     return drafts
         .find(context.pathParam("draft"))
         .orElseThrow(() -> new NotFoundResponse(say("desk.no-draft")));
@@ -97,7 +98,7 @@ public final class DraftPage {
   }
 
   /** A draft changed, or refused in words where it is gone or would be too large. */
-  static KeptDraft changed(Drafts drafts, String id, UnaryOperator<Draft> change) {
+  public static KeptDraft changed(Drafts drafts, String id, UnaryOperator<Draft> change) {
     try {
       return drafts
           .change(id, change, "")

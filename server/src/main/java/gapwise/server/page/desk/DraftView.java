@@ -19,6 +19,7 @@ import java.util.Optional;
  * @param appraisals how it was made, as people judge it
  * @param countedBack counts that printed percentages stand for
  * @param told what is to be said of it
+ * @param curves curves that were read off figures
  * @param paper name of the paper beside it
  */
 public record DraftView(
@@ -32,6 +33,7 @@ public record DraftView(
     List<AppraisalForm> appraisals,
     List<CountedBack> countedBack,
     Told told,
+    List<CurveLine> curves,
     Optional<String> paper) {
   public DraftView {
     tables = List.copyOf(tables);
@@ -39,6 +41,7 @@ public record DraftView(
     appraisals = List.copyOf(appraisals);
     countedBack = List.copyOf(countedBack);
     Objects.requireNonNull(told, "told");
+    curves = List.copyOf(curves);
     Objects.requireNonNull(paper, "paper");
   }
 }

@@ -32,7 +32,8 @@ public record Told(
           Template.ARMS, "Group",
           Template.OUTCOMES, "Outcome",
           Template.PATIENTS, "Patient",
-          Template.APPRAISAL, "Appraisal");
+          Template.APPRAISAL, "Appraisal",
+          Template.CURVES, "Curve");
 
   public Told {
     lines = List.copyOf(lines);
@@ -68,11 +69,15 @@ public record Told(
     Optional<DraftRow> row =
         noted.row().isPresent() ? draft.row(noted.row().getAsInt()) : Optional.empty();
     List<String> cells =
-        row.map(
-                found ->
-                    noted.columns().stream()
-                        .map(column -> FormCell.id(found.number(), column))
-                        .toList())
+        row.filter(found -> found.sheet().equals(Template.CURVES))
+            .map(found -> List.of("curve-" + found.block()))
+            .or(
+                () ->
+                    row.map(
+                        found ->
+                            noted.columns().stream()
+                                .map(column -> FormCell.id(found.number(), column))
+                                .toList()))
             .orElse(List.of());
     return new Line(
         noted, cells, row.map(found -> where(found, noted.columns())).orElse(""), by(draft, noted));

@@ -17,6 +17,8 @@ import java.util.Optional;
  * @param words with their boxes, in reading order
  * @param marked boxes to be marked
  * @param tables tables that seem to stand on it
+ * @param figure address at which a figure of it is read into the draft beside it
+ * @param picture address of its picture
  * @param notes what a person should know of this page
  */
 public record PageView(
@@ -28,6 +30,8 @@ public record PageView(
     List<Placed> words,
     List<PageBox> marked,
     List<Table> tables,
+    Optional<String> figure,
+    String picture,
     List<String> notes) {
   public PageView {
     words = List.copyOf(words);
@@ -44,11 +48,6 @@ public record PageView(
 
   /** A word where it stands. */
   public record Placed(String text, double left, double top, double width, double height) {}
-
-  /** Address of the picture. */
-  public String picture() {
-    return PagePaths.PAPERS + "/" + paper + "/pages/" + number + ".png";
-  }
 
   /** Address of another page, as part of another page or by itself. */
   public String page(int other) {

@@ -19,6 +19,7 @@ import gapwise.paper.table.Tables;
 import gapwise.server.address.PageBoxes;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
+import gapwise.server.home.Pictures;
 import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
@@ -43,6 +44,9 @@ public final class PaperPages {
   /** Letters of 8 points are read well at this. */
   private static final int DOTS_PER_INCH = 120;
 
+  /** Where a picture is enlarged, a line of half a point should still be broader than a pixel. */
+  private static final int SHARP_DOTS_PER_INCH = 240;
+
   private static final Pattern NUMBER = Pattern.compile("\\d{1,4}");
 
   private static final Pattern DRAFT = Pattern.compile("[0-9a-f]{12}");
@@ -50,11 +54,13 @@ public final class PaperPages {
   private final Templates templates;
   private final Sites sites;
   private final Papers papers;
+  private final Pictures pictures;
 
-  public PaperPages(Templates templates, Sites sites, Papers papers) {
+  public PaperPages(Templates templates, Sites sites, Papers papers, Pictures pictures) {
     this.templates = templates;
     this.sites = sites;
     this.papers = papers;
+    this.pictures = pictures;
   }
 
   /** Adds its routes. */
@@ -97,7 +103,9 @@ public final class PaperPages {
   }
 
   private void picture(Context context) {
-    PagePicture picture = paper(context).picture(number(context), DOTS_PER_INCH);
+    boolean sharp = "yes".equals(context.queryParam("sharp"));
+    PagePicture picture =
+        paper(context).picture(number(context), sharp ? SHARP_DOTS_PER_INCH : DOTS_PER_INCH);
     if (picture instanceof Refused refused) {
       throw unread(refused);
     }
@@ -108,6 +116,11 @@ public final class PaperPages {
   }
 
   private void show(Context context, Optional<Site> site) {
+    Optional<Picture> alone = pictures.open(context.pathParam("paper"));
+    if (alone.isPresent() && number(context) == 1) {
+      show(context, site, alone.get());
+      return;
+    }
     Paper paper = paper(context);
     PageReading reading = paper.page(number(context));
     if (reading instanceof Refused refused) {
@@ -126,13 +139,42 @@ public final class PaperPages {
             page.words().stream().map(PaperPages::placed).toList(),
             marked(context.queryParams("at")),
             site.isPresent() ? List.of() : tables(context, page),
+            draft(context).map(draft -> figure(draft, page.number())),
+            context.path().replaceFirst("/part$", "") + ".png",
             page.notes()));
+  }
+
+  private static String figure(String draft, int page) {
+    return PagePaths.DESK + "/" + draft + "/figure?page=" + page;
+  }
+
+  /** A picture that was handed in by itself, as a paper of one page without words. */
+  private void show(Context context, Optional<Site> site, Picture picture) {
+    String name = context.pathParam("paper");
+    templates.show(
+        context,
+        site.isPresent() ? "paper/PaperPage" : "paper/PagePart",
+        new PageView(
+            site,
+            name,
+            1,
+            1,
+            new PageView.Size(picture.shownWidth(), picture.shownHeight()),
+            List.of(),
+            marked(context.queryParams("at")),
+            List.of(),
+            Optional.empty(),
+            PagePaths.PICTURES + "/" + name + ".png",
+            List.of()));
+  }
+
+  private static Optional<String> draft(Context context) {
+    return Optional.ofNullable(context.queryParam("draft")).filter(DRAFT.asMatchPredicate());
   }
 
   /** The tables that seem to stand on the page, each to be taken into the draft beside it. */
   private static List<PageView.Table> tables(Context context, Page page) {
-    Optional<String> draft =
-        Optional.ofNullable(context.queryParam("draft")).filter(DRAFT.asMatchPredicate());
+    Optional<String> draft = draft(context);
     if (draft.isEmpty()) {
       return List.of();
     }

@@ -134,6 +134,7 @@ class DeskBrowserTest {
         InventedPaper.PATIENTS,
         BROWSER.driver().findElements(By.cssSelector("#patients tbody tr")).size());
 
+    readTheCurve();
     handIn();
     BROWSER.await().until(ExpectedConditions.urlContains("/studies/"));
 
@@ -152,6 +153,7 @@ class DeskBrowserTest {
                         + "//a[starts-with(@href, '/papers/') and contains(text(), 'p. 2')]"))
             .isEmpty(),
         "each patient's numbers lead to their page");
+    theCurveStaysWithTheRecord();
 
     // From the plot: the study's row, the place of the number, the marked words.
     BROWSER.driver().get(running.address("/pooled?outcome=primary-union"));
@@ -169,6 +171,47 @@ class DeskBrowserTest {
     double of = Double.parseDouble(share.getDomAttribute("x"));
     assertEquals(of, left + 2, 0.02, "the mark stands 2 points around its words");
     assertEquals(List.of(), BROWSER.complaints());
+  }
+
+  /** Takes what the page holds as lines, says what it is of, looks at it, and takes it. */
+  private static void readTheCurve() {
+    find(".paper-page .words rect");
+    press(".page-of-paper nav a[data-page='2']");
+    press(".page-of-paper nav a[data-page='3']");
+    press("a[href*='/figure?page=3']");
+    press("button[name=propose]");
+    find("#figure .caution");
+    new Select(find("#outcome")).selectByValue("time-to-union");
+    find("#events").sendKeys("10");
+    find("#median").sendKeys("9");
+    press("#figure .numbers > button[type=submit]");
+    find("#rebuilt polyline");
+    String made = find("#made").getText();
+    assertTrue(made.contains("It has the 10 events that the paper prints."), made);
+    assertTrue(made.contains("Its median is 9, and the paper prints 9."), made);
+    press("#made button");
+    find("#curves li");
+  }
+
+  /** The study on the desk again has the curve with its marks, and its figure is found. */
+  private static void theCurveStaysWithTheRecord() {
+    String study = BROWSER.driver().getCurrentUrl();
+    press("form[action$='/mend'] button");
+    find("#curves li");
+    press("#curves li a[href*='figure?curve=']");
+    find("#point-table tbody tr");
+    assertEquals(
+        InventedFigure.UNITED.size() + 2,
+        BROWSER.driver().findElements(By.cssSelector("#point-table tbody tr")).size());
+    BROWSER.driver().navigate().back();
+    press("#curves li a[href^='/papers/']");
+    WebElement marked = find(".paper-page .marked");
+    double left = Double.parseDouble(marked.getDomAttribute("x"));
+    double wide = Double.parseDouble(marked.getDomAttribute("width"));
+    double[] end = InventedFigure.place(24, 0);
+    assertTrue(left < InventedFigure.place(0, 0)[0] && left + wide > end[0], "the whole figure");
+    BROWSER.driver().get(study);
+    find("h1");
   }
 
   @Test

@@ -11,12 +11,14 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** A paper that does not exist, as a PDF: 12 invented patients after bone transport, two pages. */
-final class InventedPaper {
+/**
+ * A paper that does not exist, as a PDF: 12 invented patients after bone transport, three pages.
+ */
+public final class InventedPaper {
   private static final float SIZE = 11;
   private static final float LEFT = 60;
 
-  static final int PATIENTS = 12;
+  public static final int PATIENTS = 12;
 
   private final PDDocument document = new PDDocument();
   private final PDType0Font face;
@@ -28,7 +30,7 @@ final class InventedPaper {
     }
   }
 
-  static Path write(Path file) throws IOException {
+  public static Path write(Path file) throws IOException {
     InventedPaper paper = new InventedPaper();
     paper.page(
         List.of(
@@ -38,6 +40,7 @@ final class InventedPaper {
             "Primary union was achieved in 10/12 (83%) of limbs.",
             "The frame was worn for 11.5 months."));
     paper.table();
+    InventedFigure.draw(paper.document, paper.face);
     paper.document.save(file.toFile());
     paper.document.close();
     return file;
