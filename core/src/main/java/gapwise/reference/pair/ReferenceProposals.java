@@ -120,6 +120,17 @@ public record ReferenceProposals(
     return Pairs.of(references.stream().map(Profile::of).toList());
   }
 
+  /**
+   * What is told of papers by references that were read elsewhere.
+   *
+   * @param references records, among them all that the pairs name
+   * @param pairs what is proposed of them, or settled
+   */
+  public static List<Standing> standings(
+      List<FiledReference> references, List<ProposedPair> pairs) {
+    return Standings.of(references.stream().map(Profile::of).toList(), pairs);
+  }
+
   /** Collects the records of one file; an id that stands twice names none of them but the first. */
   private static final class Reading {
     private final String file;
