@@ -51,8 +51,7 @@ enum Lane {
           API + "/openapi.json");
 
   /** A field of a draft, a pair settled: whoever does one thing after another waits for nobody. */
-  private static final Set<String> SMALL_FORMS =
-      Set.of("/desk/{draft}/cell", "/references/pairs");
+  private static final Set<String> SMALL_FORMS = Set.of("/desk/{draft}/cell", "/references/pairs");
 
   private static final Set<String> WHOLE_TABLES =
       Set.of("/studies.csv", "/studies.xlsx", "/references/{id}/{file}");

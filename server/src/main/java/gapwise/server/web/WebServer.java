@@ -108,7 +108,8 @@ public final class WebServer implements AutoCloseable {
     Path uploads = UploadFolder.prepared(home.folder().resolve("uploads"));
     ImportJobs jobs = new ImportJobs(home.base(), uploads);
     SheetTray tray = new SheetTray(uploads);
-    ReferenceJobs references = new ReferenceJobs(() -> citations(home), home.referenceBase(), uploads);
+    ReferenceJobs references =
+        new ReferenceJobs(() -> citations(home), home.referenceBase(), uploads);
     SameOrigin sameOrigin = new SameOrigin(host);
     ErrorPage errors = new ErrorPage(templates, anyState);
     EdgeFailures edge = new EdgeFailures(errors);
