@@ -134,9 +134,9 @@ public final class MeasuredReferences {
     return LoadedFile.of(key, answer);
   }
 
-  /** Searches with about so many records in all: a paper stands in some 1.9 files. */
+  /** Searches with about so many records in all: a paper stands in some 1.5 files. */
   private List<ReferenceFile> files(int records) throws IOException {
-    InventedSearches searches = new InventedSearches(Math.max(1, (int) (records / 1.9)), 7);
+    InventedSearches searches = new InventedSearches(Math.max(1, (int) (records / 1.49)), 7);
     List<ReferenceFile> files = new ArrayList<>();
     List<String> texts = searches.texts();
     for (int at = 0; at < texts.size(); at++) {

@@ -6,12 +6,14 @@ import gapwise.curation.KeptStudy;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftFullException;
 import gapwise.desk.KeptDraft;
+import gapwise.exchange.DataPackage;
 import gapwise.exchange.Template;
 import gapwise.reference.format.SearchLogCsv;
 import gapwise.reference.kept.KeptLine;
 import gapwise.reference.kept.KeptReference;
 import gapwise.reference.kept.KeptSearch;
 import gapwise.reference.kept.Member;
+import gapwise.reference.kept.OpenPair;
 import gapwise.reference.kept.ReferenceDecision;
 import gapwise.reference.kept.ReferenceGroups;
 import gapwise.reference.kept.Shelf;
@@ -116,6 +118,7 @@ public final class KeptPage {
     KeptReference kept = kept(context);
     Shelf shelf = home.references().shelf();
     ReferenceGroups groups = shelf.groups();
+    Optional<List<OpenPair>> open = home.references().open();
     List<Standing> told =
         home.references().standings().orElse(Map.of()).getOrDefault(kept.id(), List.of());
     templates.show(
@@ -133,6 +136,11 @@ public final class KeptPage {
                 kept.reference().keywords(),
                 groups.leading(kept.id()).equals(kept.id())),
             told.stream().map(KeptPage::told).toList(),
+            open.isEmpty(),
+            open.orElse(List.of()).stream()
+                .filter(pair -> pair.first().equals(kept.id()) || pair.second().equals(kept.id()))
+                .map(pair -> asked(pair, kept.id()))
+                .toList(),
             kept.sources().stream().map(Sides::from).toList(),
             groups.of(kept.id()).stream()
                 .filter(KeptReference::isId)
@@ -156,6 +164,12 @@ public final class KeptPage {
     };
   }
 
+  private KeptView.AskedWith asked(OpenPair pair, String id) {
+    String other = pair.first().equals(id) ? pair.second() : pair.first();
+    return new KeptView.AskedWith(
+        sides.of(other), PairsPage.verdict(pair.verdict()), pair.reasons());
+  }
+
   private KeptView.SettledWith settled(ReferenceDecision decision, String id) {
     String other = decision.first().equals(id) ? decision.second() : decision.first();
     String now =
@@ -170,7 +184,7 @@ public final class KeptPage {
     StringBuilder table = new StringBuilder();
     SearchLogCsv.write(
         home.referenceBase().searches().stream().map(KeptSearch::search).toList(), table);
-    Attachment.send(context, "text/csv; charset=utf-8", "searches.csv", table.toString());
+    Attachment.send(context, "text/csv; charset=utf-8", DataPackage.SEARCHES, table.toString());
   }
 
   private void draft(Context context) {

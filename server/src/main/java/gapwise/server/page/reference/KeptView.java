@@ -49,6 +49,8 @@ public sealed interface KeptView {
    * @param id its id
    * @param text what it says
    * @param told what became of its paper, with who says so
+   * @param underway whether it is still being compared with the others
+   * @param open pairs with it that nobody has settled
    * @param sources the records of files that it was read from
    * @param group other records of the same paper
    * @param studies studies of the same paper
@@ -59,6 +61,8 @@ public sealed interface KeptView {
       String id,
       Text text,
       List<String> told,
+      boolean underway,
+      List<AskedWith> open,
       List<String> sources,
       List<PairsView.Side> group,
       List<PairsView.Side> studies,
@@ -66,6 +70,7 @@ public sealed interface KeptView {
       implements KeptView {
     public One {
       told = List.copyOf(told);
+      open = List.copyOf(open);
       sources = List.copyOf(sources);
       group = List.copyOf(group);
       studies = List.copyOf(studies);
@@ -88,6 +93,13 @@ public sealed interface KeptView {
       boolean lead) {
     public Text {
       keywords = List.copyOf(keywords);
+    }
+  }
+
+  /** A pair that is open: the other one, what is proposed and why. */
+  record AskedWith(PairsView.Side other, String proposed, List<String> reasons) {
+    public AskedWith {
+      reasons = List.copyOf(reasons);
     }
   }
 

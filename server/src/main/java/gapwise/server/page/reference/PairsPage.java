@@ -95,7 +95,8 @@ public final class PairsPage {
         SettledReferences.value(open.stoodOn(), open.first(), open.second()));
   }
 
-  private static String verdict(Verdict verdict) {
+  /** What is proposed, in words. */
+  static String verdict(Verdict verdict) {
     return switch (verdict) {
       case SAME -> say("references.proposed-same");
       case RELATED -> say("references.proposed-related");
