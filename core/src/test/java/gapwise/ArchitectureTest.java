@@ -89,7 +89,15 @@ class ArchitectureTest {
                       "untidy",
                       "problem")),
               Map.entry("store", Set.of("problem")),
-              Map.entry("curation", Set.of("evidence", "store", "problem")),
+              Map.entry(
+                  "curation",
+                  Set.of(
+                      "evidence",
+                      "reference",
+                      "reference.format",
+                      "reference.kept",
+                      "store",
+                      "problem")),
               Map.entry(
                   "intake",
                   Set.of(
@@ -144,6 +152,14 @@ class ArchitectureTest {
                       "reference.likeness",
                       "evidence",
                       "problem")),
+              Map.entry(
+                  "reference.kept",
+                  Set.of(
+                      "reference",
+                      "reference.format",
+                      "reference.likeness",
+                      "reference.pair",
+                      "evidence")),
               Map.entry("paper.table", Set.of("paper")),
               Map.entry("paper.trace", Set.of("paper", "problem")),
               Map.entry("paper.curve", Set.of("paper.trace", "synthesis.survival", "problem")),

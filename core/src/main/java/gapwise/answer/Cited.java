@@ -1,10 +1,10 @@
 package gapwise.answer;
 
+import gapwise.evidence.AuthorName;
 import gapwise.evidence.Citation;
 import gapwise.evidence.Study;
 import gapwise.figure.Reference;
 import gapwise.selection.SelectedRow;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,11 +27,7 @@ public final class Cited {
         study.id(),
         citation.line(),
         citation.title(),
-        citation.authors().or(citation::firstAuthor).stream()
-            .flatMap(names -> Arrays.stream(names.split(";", -1)))
-            .map(String::strip)
-            .filter(name -> !name.isEmpty())
-            .toList(),
+        citation.people().stream().map(Cited::author).toList(),
         citation.year(),
         citation.journal().orElse(""),
         citation.volume().orElse(""),
@@ -40,5 +36,11 @@ public final class Cited {
         citation.doi().orElse(""),
         citation.pmid().orElse(""),
         study.invented());
+  }
+
+  private static Reference.Author author(AuthorName name) {
+    return name instanceof AuthorName.Person person
+        ? new Reference.Author(person.family(), person.given(), person.suffix())
+        : new Reference.Author(name.line(), "", "", true);
   }
 }

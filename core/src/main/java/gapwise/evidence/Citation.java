@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * Where a study was published.
  *
  * @param title title as printed
- * @param authors authors, separated by semicolons
+ * @param authors authors: one text for people to read, and who they are
  * @param firstAuthor family name of the first author
  * @param year year of publication
  * @param journal journal
@@ -24,7 +24,7 @@ import java.util.OptionalInt;
  */
 public record Citation(
     String title,
-    Optional<String> authors,
+    Optional<Authors> authors,
     Optional<String> firstAuthor,
     OptionalInt year,
     Optional<String> journal,
@@ -70,7 +70,7 @@ public record Citation(
   /** The family name that the list of authors starts with, as in "Example, A.; Other, B.". */
   private Optional<String> firstOfAuthors() {
     return authors
-        .map(all -> all.split("[;,]", 2)[0].strip())
+        .map(all -> all.text().split("[;,]", 2)[0].strip())
         .filter(name -> !name.isEmpty() && name.length() <= SHORT_TITLE);
   }
 
@@ -82,11 +82,30 @@ public record Citation(
     return "\u201c" + title.substring(0, end > 0 ? end : SHORT_TITLE).strip() + "\u2026\u201d";
   }
 
+  /** The authors as one text; the first alone where no more are known. */
+  @JsonIgnore
+  public Optional<String> authorLine() {
+    return authors.map(Authors::text).or(() -> firstAuthor);
+  }
+
+  /** The authors one by one; the first alone, by the family name, where no more are known. */
+  @JsonIgnore
+  public List<AuthorName> people() {
+    return authors
+        .map(Authors::names)
+        .orElseGet(
+            () ->
+                firstAuthor
+                    .filter(name -> !name.isBlank())
+                    .map(name -> List.<AuthorName>of(new AuthorName.Person(name.strip(), "", "")))
+                    .orElse(List.of()));
+  }
+
   /** The citation as one line of text. */
   @JsonIgnore
   public String line() {
     StringBuilder line = new StringBuilder();
-    authors.or(() -> firstAuthor).ifPresent(text -> line.append(text).append(". "));
+    authorLine().ifPresent(text -> line.append(text).append(". "));
     line.append(title).append('.');
     journal.ifPresent(text -> line.append(' ').append(text).append('.'));
     year.ifPresent(number -> line.append(' ').append(number));
@@ -105,7 +124,7 @@ public record Citation(
   /** Collects the parts that a paper gives. Not thread-safe. */
   public static final class Builder {
     private final String title;
-    private Optional<String> authors = Optional.empty();
+    private Optional<Authors> authors = Optional.empty();
     private Optional<String> firstAuthor = Optional.empty();
     private OptionalInt year = OptionalInt.empty();
     private Optional<String> journal = Optional.empty();
@@ -121,8 +140,9 @@ public record Citation(
       this.title = title;
     }
 
+    /** The authors in one text, as {@link Authors#of} reads it; blank for none. */
     public Builder authors(String value) {
-      authors = Optional.of(value);
+      authors = value.isBlank() ? Optional.empty() : Optional.of(Authors.of(value));
       return this;
     }
 

@@ -1,5 +1,6 @@
 package gapwise.exchange;
 
+import gapwise.evidence.Authors;
 import gapwise.evidence.Citation;
 import gapwise.evidence.Study;
 import gapwise.evidence.StudyBuilder;
@@ -22,7 +23,11 @@ final class StudySheet {
   private static final Field<String> TITLE =
       Field.text("title", "Title", "Title as printed.").asRequired();
   private static final Field<String> AUTHORS =
-      Field.text("authors", "Authors", "All authors, separated by semicolons.");
+      Field.text(
+              "authors",
+              "Authors",
+              "All authors as Family, Given, separated by semicolons; a group by its name alone.")
+          .like("Example, Ada; Other, B. C.");
   private static final Field<String> FIRST_AUTHOR =
       Field.text("first_author", "First author", "Family name of the first author.")
           .like("Example");
@@ -225,7 +230,7 @@ final class StudySheet {
     Citation citation = study.citation();
     row.put(Keys.STUDY, study.id());
     row.put(TITLE, citation.title());
-    row.put(AUTHORS, citation.authors());
+    row.put(AUTHORS, citation.authors().map(Authors::text));
     row.put(FIRST_AUTHOR, citation.firstAuthor());
     row.put(YEAR, citation.year());
     row.put(JOURNAL, citation.journal());

@@ -11,7 +11,7 @@ import java.util.OptionalInt;
  * @param key identifier of the study, unique within a list
  * @param line the whole citation as one line
  * @param title title as printed
- * @param authors authors as printed, one each
+ * @param authors authors in their order
  * @param year year of publication
  * @param journal journal
  * @param volume volume
@@ -25,7 +25,7 @@ public record Reference(
     String key,
     String line,
     String title,
-    List<String> authors,
+    List<Author> authors,
     OptionalInt year,
     String journal,
     String volume,
@@ -34,6 +34,28 @@ public record Reference(
     String doi,
     String pmid,
     boolean invented) {
+
+  /**
+   * An author.
+   *
+   * @param name family name of a person, or the whole name of a group
+   * @param given given names or initials of a person; may be empty
+   * @param suffix what stands after a person's name, such as "Jr"; may be empty
+   * @param isGroup whether it is a group, or a name that cannot be taken apart
+   */
+  public record Author(String name, String given, String suffix, boolean isGroup) {
+    public Author {
+      Check.words(name, "name");
+      Objects.requireNonNull(given, "given");
+      Objects.requireNonNull(suffix, "suffix");
+    }
+
+    /** A person. */
+    public Author(String family, String given, String suffix) {
+      this(family, given, suffix, false);
+    }
+  }
+
   public Reference {
     Check.words(key, "key");
     Check.words(line, "line");

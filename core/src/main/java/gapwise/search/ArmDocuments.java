@@ -2,6 +2,7 @@ package gapwise.search;
 
 import gapwise.evidence.Arm;
 import gapwise.evidence.ArmDefect;
+import gapwise.evidence.Authors;
 import gapwise.evidence.Citation;
 import gapwise.evidence.DefectLength;
 import gapwise.evidence.Detail;
@@ -206,7 +207,7 @@ final class ArmDocuments {
   private static void addWords(Document document, Study study, Arm arm, ArmFacts facts) {
     Citation citation = study.citation();
     List<String> names = new ArrayList<>(List.of(study.id(), citation.label()));
-    citation.authors().ifPresent(names::add);
+    citation.authors().map(Authors::text).ifPresent(names::add);
     citation.journal().ifPresent(names::add);
     citation.doi().ifPresent(names::add);
     citation.pmid().ifPresent(names::add);

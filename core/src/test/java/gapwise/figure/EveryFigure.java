@@ -26,7 +26,8 @@ public final class EveryFigure {
               "study-1",
               "Sedge A; Rill, Bea. First invented series. Journal Nowhere. 2019;4(2):11\u201319",
               "First invented series",
-              List.of("Sedge A", "Rill, Bea"),
+              List.of(
+                  new Reference.Author("Sedge", "A", ""), new Reference.Author("Rill", "Bea", "")),
               OptionalInt.of(2019),
               "Journal Nowhere",
               "4",
@@ -39,7 +40,7 @@ public final class EveryFigure {
               "study-2",
               "Fen C. Second & third <series>",
               "Second & third <series>",
-              List.of("Fen C"),
+              List.of(new Reference.Author("Fen", "C", "")),
               OptionalInt.empty(),
               "",
               "",

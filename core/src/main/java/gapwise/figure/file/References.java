@@ -56,7 +56,7 @@ record References(List<Reference> list) {
     for (Reference each : list) {
       lines.add("TY  - JOUR");
       add(lines, "ID", each.key());
-      each.authors().forEach(author -> add(lines, "AU", author));
+      each.authors().forEach(author -> add(lines, "AU", ris(author)));
       add(lines, "TI", each.title());
       add(lines, "T2", each.journal());
       each.year().ifPresent(year -> add(lines, "PY", Integer.toString(year)));
@@ -107,15 +107,28 @@ record References(List<Reference> list) {
     }
   }
 
-  /** Family and given name where a comma parts them; else the name as it is printed. */
-  private static void name(ObjectNode name, String author) {
-    int comma = author.indexOf(',');
-    if (comma > 0 && comma < author.length() - 1) {
-      name.put("family", author.substring(0, comma).strip());
-      name.put("given", author.substring(comma + 1).strip());
-    } else {
-      name.put("literal", author);
+  /**
+   * The family name, a comma, the given names, and after another comma what stands after them. A
+   * family name of several words keeps its comma where it stands alone; a group has none.
+   */
+  private static String ris(Reference.Author author) {
+    if (author.isGroup()) {
+      return author.name().replace(",", "");
     }
+    String given = author.given().isEmpty() ? "" : ", " + author.given();
+    if (!author.suffix().isEmpty()) {
+      return author.name() + (given.isEmpty() ? ", " : given) + ", " + author.suffix();
+    }
+    return given.isEmpty() && author.name().contains(" ")
+        ? author.name() + ","
+        : author.name() + given;
+  }
+
+  /** A person by family and given name; a group by the name as it is printed. */
+  private static void name(ObjectNode name, Reference.Author author) {
+    name.put(author.isGroup() ? "literal" : "family", author.name());
+    put(name, "given", author.given());
+    put(name, "suffix", author.suffix());
   }
 
   private static void put(ObjectNode item, String field, String value) {

@@ -28,6 +28,9 @@ final class Names {
     if (text.isEmpty()) {
       return Optional.empty();
     }
+    if (isFamilyAlone(text, line.strip())) {
+      return Optional.of(person(text, "", ""));
+    }
     String[] parts = text.split("\\s*,\\s*");
     if (parts.length == 1) {
       return Optional.of(withoutComma(text));
@@ -47,6 +50,14 @@ final class Names {
     String suffix =
         parts.length >= 3 ? String.join(", ", List.of(parts).subList(2, parts.length)) : "";
     return Optional.of(person(parts[0], parts[1], suffix));
+  }
+
+  /** "van den Berg,": the comma that parts family and given name, and no given name. */
+  private static boolean isFamilyAlone(String text, String line) {
+    return line.endsWith(",")
+        && !text.contains(",")
+        && !GROUP.matcher(text).find()
+        && !areInitials(text.substring(text.lastIndexOf(' ') + 1));
   }
 
   /** "van den Berg HO Jr": the family name, initials, what stands after the name. */

@@ -62,7 +62,16 @@ public final class RisWriter {
 
   /** A person with the comma that RIS asks for; a group has none that could part it. */
   private static String written(Author author) {
-    return author instanceof Author.Group group ? group.name().replace(",", "") : author.line();
+    if (!(author instanceof Author.Person person)) {
+      return author.line().replace(",", "");
+    }
+    if (!person.given().isEmpty()) {
+      return person.line();
+    }
+    // Where the given names are missing, the commas still tell a person from a group.
+    return person.suffix().isEmpty()
+        ? person.fullFamily() + (person.fullFamily().contains(" ") ? "," : "")
+        : person.fullFamily() + ", , " + person.suffix();
   }
 
   private static void pages(Appendable target, Optional<String> pages) throws IOException {

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -158,27 +159,38 @@ public final class SearchLog {
   private static Optional<SearchDone> row(
       String file, CSVRecord row, Map<String, Integer> header, Problems problems) {
     String place = file + ", row " + row.getRecordNumber();
-    String database = cell(row, header, "database").orElse("");
+    return search(place + ", column ", column -> cell(row, header, column), problems);
+  }
+
+  /**
+   * A search from its parts, as a row of a log or a form gives them.
+   *
+   * @param place where it stands, before the name of a part
+   * @param part the text of a part (database, date, words, count, file, limits, who) if it has one
+   * @param problems gets what is wrong; then there is no search
+   */
+  public static Optional<SearchDone> search(
+      String place, Function<String, Optional<String>> part, Problems problems) {
+    String database = part.apply("database").orElse("");
     if (database.isBlank()) {
-      problems.add(
-          place + ", column database", "missing-value", "The database is missing; name it.");
+      problems.add(place + "database", "missing-value", "The database is missing; name it.");
       return Optional.empty();
     }
-    Optional<LocalDate> date = date(cell(row, header, "date").orElse(""));
+    Optional<LocalDate> date = date(part.apply("date").orElse(""));
     if (date.isEmpty()) {
       problems.add(
-          place + ", column date",
+          place + "date",
           "no-date",
           "Found "
-              + Limits.quoted(cell(row, header, "date").orElse(""))
+              + Limits.quoted(part.apply("date").orElse(""))
               + " where a day was expected, written as 2026-03-31.");
       return Optional.empty();
     }
     String count =
-        cell(row, header, "count").orElse("").replaceAll("(?<=\\d)[ ,.'\u00a0](?=\\d{3}\\b)", "");
+        part.apply("count").orElse("").replaceAll("(?<=\\d)[ ,.'\u00a0](?=\\d{3}\\b)", "");
     if (!count.isEmpty() && !count.matches("\\d{1,8}")) {
       problems.add(
-          place + ", column count",
+          place + "count",
           "no-count",
           "Found "
               + Limits.quoted(count)
@@ -190,11 +202,11 @@ public final class SearchLog {
         new SearchDone(
             database,
             date.get(),
-            cell(row, header, "words").orElse(""),
+            part.apply("words").orElse(""),
             count.isEmpty() ? OptionalInt.empty() : OptionalInt.of(Integer.parseInt(count)),
-            cell(row, header, "file"),
-            cell(row, header, "limits"),
-            cell(row, header, "who")));
+            part.apply("file"),
+            part.apply("limits"),
+            part.apply("who")));
   }
 
   private static Optional<LocalDate> date(String text) {
@@ -209,6 +221,8 @@ public final class SearchLog {
     return Optional.ofNullable(header.get(column))
         .filter(at -> at < row.size())
         .map(at -> row.get(at).strip())
+        // The apostrophe by which SearchLogCsv keeps a text from being computed.
+        .map(text -> text.matches("(?s)'[=+@-].*") ? text.substring(1) : text)
         .filter(text -> !text.isEmpty());
   }
 }

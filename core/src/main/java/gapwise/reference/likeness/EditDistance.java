@@ -1,7 +1,5 @@
 package gapwise.reference.likeness;
 
-import java.util.Arrays;
-
 /**
  * How many slips lie between two words: a letter left out, put in, taken for another, or two
  * neighbours exchanged, each once (optimal string alignment; Damerau 1964,
@@ -22,10 +20,17 @@ public final class EditDistance {
     if (most == 0) {
       return one.equals(two) ? 0 : 1;
     }
+    long first = letters(one);
+    long second = letters(two);
+    if (Long.bitCount(first & ~second) > most || Long.bitCount(second & ~first) > most) {
+      return most + 1;
+    }
     int[] before = new int[two.length() + 1];
     int[] last = new int[two.length() + 1];
     int[] row = new int[two.length() + 1];
-    Arrays.setAll(last, at -> at);
+    for (int at = 0; at < last.length; at++) {
+      last[at] = at;
+    }
     for (int i = 1; i <= one.length(); i++) {
       row[0] = i;
       int least = i;
@@ -49,6 +54,18 @@ public final class EditDistance {
       row = spare;
     }
     return Math.min(last[two.length()], most + 1);
+  }
+
+  /**
+   * A bit for each letter that stands in a word, some letters sharing one. A slip brings or takes
+   * at most one of them, so words that differ in more need no closer look.
+   */
+  private static long letters(String word) {
+    long letters = 0;
+    for (int at = 0; at < word.length(); at++) {
+      letters |= 1L << (word.charAt(at) & 63);
+    }
+    return letters;
   }
 
   /**

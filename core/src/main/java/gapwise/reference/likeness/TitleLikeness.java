@@ -165,11 +165,13 @@ public record TitleLikeness(
   }
 
   private static boolean isNumber(String word) {
-    return word.chars().anyMatch(TitleLikeness::isDigit);
-  }
-
-  private static boolean isDigit(int sign) {
-    return sign >= '0' && sign <= '9';
+    // Asked for every two words of every two titles, so a plain loop.
+    for (int at = 0; at < word.length(); at++) {
+      if (word.charAt(at) >= '0' && word.charAt(at) <= '9') {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Words set side by side in their order, with as much agreement as there can be. */

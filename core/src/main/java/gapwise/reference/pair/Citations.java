@@ -1,5 +1,6 @@
 package gapwise.reference.pair;
 
+import gapwise.evidence.AuthorName;
 import gapwise.evidence.Citation;
 import gapwise.reference.Author;
 import gapwise.reference.Identifiers;
@@ -57,14 +58,16 @@ public final class Citations {
         List.of());
   }
 
+  /** People by their parts; a name that was kept as it is printed, as near as it can be read. */
   private static List<Author> authors(Citation citation) {
     List<Author> authors = new ArrayList<>();
-    String all = citation.authors().or(citation::firstAuthor).orElse("");
-    for (String name : all.split(";")) {
-      if (!name.isBlank()) {
-        PersonName person = PersonName.of(name.replaceAll("(?i)\\bet al\\.?", ""));
-        if (!person.family().isBlank()) {
-          authors.add(new Author.Person("", person.family(), person.given(), ""));
+    for (AuthorName name : citation.people()) {
+      if (name instanceof AuthorName.Person person) {
+        authors.add(new Author.Person("", person.family(), person.given(), person.suffix()));
+      } else {
+        PersonName read = PersonName.of(name.line().replaceAll("(?i)\\bet al\\.?", ""));
+        if (!read.family().isBlank()) {
+          authors.add(new Author.Person("", read.family(), read.given(), ""));
         }
       }
     }

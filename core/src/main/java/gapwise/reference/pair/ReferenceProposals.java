@@ -88,6 +88,7 @@ public record ReferenceProposals(
       String name = shown.indexOf(shown.get(at)) == at ? file.name() : shown.get(at);
       Reading reading =
           new Reading(name, shown.get(at), MOST_RECORDS - references.size(), onlooker);
+      onlooker.opens(at);
       FileAnswer answer = ReferenceReader.read(file, reading::take);
       answers.add(reading.told(answer));
       records.addAll(reading.records);
@@ -118,6 +119,17 @@ public record ReferenceProposals(
   /** What is proposed of references that were read elsewhere. */
   public static List<ProposedPair> among(List<FiledReference> references) {
     return Pairs.of(references.stream().map(Profile::of).toList());
+  }
+
+  /**
+   * What is told of papers by references that were read elsewhere.
+   *
+   * @param references records, among them all that the pairs name
+   * @param pairs what is proposed of them, or settled
+   */
+  public static List<Standing> standings(
+      List<FiledReference> references, List<ProposedPair> pairs) {
+    return Standings.of(references.stream().map(Profile::of).toList(), pairs);
   }
 
   /** Collects the records of one file; an id that stands twice names none of them but the first. */

@@ -8,11 +8,16 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.figure.EveryFigure;
 import gapwise.figure.Figure;
+import gapwise.figure.Reference;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.InventedForests;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.reference.Author;
+import gapwise.reference.format.ReadRecord;
+import gapwise.reference.format.ReferenceFile;
+import gapwise.reference.format.ReferenceReader;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -165,7 +170,7 @@ class FigureFileTest {
     String ris = new References(EveryFigure.REFERENCES).ris();
     List<String> lines = ris.lines().toList();
     assertEquals("TY  - JOUR", lines.get(0));
-    assertTrue(lines.containsAll(List.of("AU  - Sedge A", "AU  - Rill, Bea", "PY  - 2019")));
+    assertTrue(lines.containsAll(List.of("AU  - Sedge, A", "AU  - Rill, Bea", "PY  - 2019")));
     assertTrue(lines.containsAll(List.of("SP  - 11", "EP  - 19", "DO  - 10.0000/nowhere.1")));
     assertEquals(2, lines.stream().filter("ER  - "::equals).count());
     assertTrue(lines.stream().allMatch(line -> line.isEmpty() || line.matches("[A-Z]\\w  - .*")));
@@ -179,8 +184,52 @@ class FigureFileTest {
     assertEquals(2, list.size());
     assertEquals("article-journal", list.at("/0/type").asText());
     assertEquals(2019, list.at("/0/issued/date-parts/0/0").asInt());
-    assertEquals("Sedge A", list.at("/0/author/0/literal").asText());
+    assertEquals("Sedge", list.at("/0/author/0/family").asText());
+    assertEquals("A", list.at("/0/author/0/given").asText());
     assertEquals("Rill", list.at("/0/author/1/family").asText());
     assertEquals("Second & third <series>", list.at("/1/title").asText());
+  }
+
+  @Test
+  void citationsAreReadBackWithTheSamePeople() throws IOException {
+    List<Reference.Author> authors =
+        List.of(
+            new Reference.Author("Sedge", "A", ""),
+            new Reference.Author("van den Rill", "", ""),
+            new Reference.Author("Fen", "Cor", "Jr"),
+            new Reference.Author("Fen", "", "III"),
+            new Reference.Author("Sedge Study Group", "", "", true));
+    Reference one = EveryFigure.REFERENCES.get(0);
+    References list =
+        new References(
+            List.of(
+                new Reference(
+                    one.key(),
+                    one.line(),
+                    one.title(),
+                    authors,
+                    one.year(),
+                    one.journal(),
+                    one.volume(),
+                    one.issue(),
+                    one.pages(),
+                    one.doi(),
+                    one.pmid(),
+                    true)));
+    for (String text : List.of(list.ris(), list.cslJson())) {
+      List<Author> back = new ArrayList<>();
+      ReferenceReader.read(
+          ReferenceFile.of("citations", text),
+          record -> back.addAll(((ReadRecord.Read) record).reference().authors()));
+      assertEquals(
+          List.of(
+              new Author.Person("", "Sedge", "A", ""),
+              new Author.Person("van den", "Rill", "", ""),
+              new Author.Person("", "Fen", "Cor", "Jr"),
+              new Author.Person("", "Fen", "", "III"),
+              new Author.Group("Sedge Study Group")),
+          back,
+          text);
+    }
   }
 }

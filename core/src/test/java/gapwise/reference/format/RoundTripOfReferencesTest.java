@@ -2,6 +2,7 @@ package gapwise.reference.format;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import gapwise.reference.Author;
 import gapwise.reference.Reference;
 import gapwise.reference.testing.InventedSearches;
 import java.io.IOException;
@@ -73,5 +74,37 @@ class RoundTripOfReferencesTest {
       assertEquals(references.get(0).links(), back.links(), text);
       assertEquals(true, back.others().toString().contains("kept"), text);
     }
+  }
+
+  @Test
+  void namesWithoutAllOfTheirPartsComeBack() throws IOException {
+    List<Author> authors =
+        List.of(
+            new Author.Person("van den", "Ostrow", "", ""),
+            new Author.Person("", "Kell", "", "Jr"),
+            new Author.Person("", "Kell", "", "PhD"),
+            new Author.Person("de", "Brann", "Odo M.", "III"),
+            new Author.Group("Forearm Study Group"));
+    Reference plain = read("TY  - JOUR\nTI  - Wax\nPY  - 2001\nER  - \n").get(0);
+    Reference one =
+        new Reference(
+            plain.id(),
+            plain.kind(),
+            plain.kindsPrinted(),
+            plain.titles(),
+            authors,
+            plain.published(),
+            plain.identifiers(),
+            plain.summary(),
+            plain.keywords(),
+            plain.language(),
+            plain.links(),
+            plain.others());
+    StringWriter ris = new StringWriter();
+    RisWriter.write(List.of(one), ris);
+    assertEquals(authors, read(ris.toString()).get(0).authors());
+    StringWriter csl = new StringWriter();
+    CslWriter.write(List.of(one), csl);
+    assertEquals(authors, read(csl.toString()).get(0).authors());
   }
 }

@@ -8,6 +8,8 @@ import gapwise.problem.WrongInputException;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.time.LocalDate;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 /** Logs of searches invented here. */
@@ -67,5 +69,31 @@ class SearchLogTest {
     assertTrue(
         wrong.problems().get(0).message().contains("count_reported or count"),
         wrong.problems().toString());
+  }
+
+  @Test
+  void aLogThatIsWrittenIsReadBack() throws IOException {
+    List<SearchDone> searches =
+        List.of(
+            new SearchDone(
+                "Imagined, \"Index\"",
+                LocalDate.of(2031, 2, 3),
+                "=wax* AND\n(gap OR limb)",
+                OptionalInt.of(1204),
+                Optional.of("one.ris"),
+                Optional.of("-1990 to 2030"),
+                Optional.of("AB")),
+            new SearchDone(
+                "Dreamt",
+                LocalDate.of(2031, 2, 4),
+                "wax",
+                OptionalInt.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
+    StringBuilder table = new StringBuilder();
+    SearchLogCsv.write(searches, table);
+    assertTrue(table.toString().contains("'=wax*"), table.toString());
+    assertEquals(searches, SearchLog.read(ReferenceFile.of("log.csv", table.toString())));
   }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -110,5 +111,27 @@ class LikenessTest {
     assertFalse(cut.isNobody());
     assertTrue(PeopleLikeness.of(all, List.of(PersonName.of("Zan Z"))).isNobody());
     assertTrue(PeopleLikeness.of(all, List.of()).isUnknown());
+  }
+
+  @Test
+  void countingSlipsNoFurtherThanNeededComesToTheSame() {
+    Random random = new Random(7);
+    for (int pair = 0; pair < 4_000; pair++) {
+      String one = word(random);
+      String two = random.nextBoolean() ? word(random) : one.replace('a', 'b') + "c";
+      int slips = EditDistance.between(one, two, 40);
+      for (int most = 0; most <= 4; most++) {
+        assertEquals(Math.min(slips, most + 1), EditDistance.between(one, two, most), one + " " + two);
+      }
+    }
+  }
+
+  private static String word(Random random) {
+    StringBuilder word = new StringBuilder();
+    int length = random.nextInt(10);
+    for (int at = 0; at < length; at++) {
+      word.append((char) ('a' + random.nextInt(5)));
+    }
+    return word.toString();
   }
 }

@@ -1,10 +1,15 @@
 package gapwise.server.cli;
 
 import gapwise.evidence.Study;
+import gapwise.exchange.DataPackage;
 import gapwise.exchange.Export;
 import gapwise.problem.WrongInputException;
+import gapwise.reference.format.SearchDone;
+import gapwise.reference.format.SearchLogCsv;
+import gapwise.reference.kept.KeptSearch;
 import gapwise.server.home.Records;
 import gapwise.store.OwnerOnly;
+import java.io.BufferedWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -47,18 +52,49 @@ public final class ExportCommand implements Callable<Integer> {
       return Exit.WRONG;
     }
     List<Study> studies = new ArrayList<>();
-    try (Records records = home.records()) {
-      records.studies().forEach(kept -> studies.add(kept.study()));
-    }
-    try {
+    int references;
+    try (Records open = home.records()) {
+      open.studies().forEach(kept -> studies.add(kept.study()));
       write(studies);
+      references = references(open);
     } catch (WrongInputException wrong) {
       wrong.problems().forEach(problem -> System.err.println(problem.line()));
       System.err.println("Nothing was written.");
       return Exit.WRONG;
     }
     System.err.println(studies.size() + " studies written to " + file + ".");
+    if (references > 0) {
+      System.err.println(
+          csv
+              ? references + " references, what was settled of them and the log of searches too."
+              : references
+                  + " kept references have no place in a workbook; export with --csv to take them"
+                  + " along.");
+    }
     return Exit.DONE;
+  }
+
+  /** Writes the kept references beside the sheets, where there are any and a folder takes them. */
+  private int references(Records open) throws IOException {
+    int[] kept = {0};
+    open.referenceBase().forEach(reference -> kept[0]++);
+    if (!csv || (kept[0] == 0 && open.referenceBase().searches().isEmpty())) {
+      return kept[0];
+    }
+    List<SearchDone> searches =
+        open.referenceBase().searches().stream().map(KeptSearch::search).toList();
+    try (Writer lines = writer(DataPackage.REFERENCES);
+        Writer log = writer(DataPackage.SEARCHES);
+        Writer descriptor = writer(DataPackage.FILE)) {
+      SearchLogCsv.write(searches, log);
+      descriptor.write(DataPackage.withReferences());
+      return open.referenceLines().write(lines);
+    }
+  }
+
+  private Writer writer(String name) throws IOException {
+    return new BufferedWriter(
+        new OutputStreamWriter(OwnerOnly.newFile(file.resolve(name)), StandardCharsets.UTF_8));
   }
 
   private void write(List<Study> studies) throws IOException {

@@ -1,6 +1,8 @@
 package gapwise.server.home;
 
 import gapwise.curation.EvidenceBase;
+import gapwise.curation.ReferenceBase;
+import gapwise.curation.ReferenceLines;
 import gapwise.curation.StudiesAt;
 import gapwise.search.IndexTrace;
 import gapwise.store.DocumentStore;
@@ -23,11 +25,13 @@ public final class Records implements AutoCloseable {
   private final DocumentStore store;
   private final HomeSoundness soundness;
   private final EvidenceBase base;
+  private final ReferenceBase referenceBase;
 
   private Records(DocumentStore store, HomeSoundness soundness) {
     this.store = store;
     this.soundness = soundness;
     this.base = new EvidenceBase(store);
+    this.referenceBase = new ReferenceBase(store);
   }
 
   /** Opens the records of a home folder, making it when it is not there. */
@@ -67,6 +71,16 @@ public final class Records implements AutoCloseable {
   /** Where studies are written. */
   public EvidenceBase base() {
     return base;
+  }
+
+  /** Where references are written, and read whole. */
+  public ReferenceBase referenceBase() {
+    return referenceBase;
+  }
+
+  /** Kept references as one file, and from such a file. */
+  public ReferenceLines referenceLines() {
+    return new ReferenceLines(store);
   }
 
   /** The studies as they stand now. */

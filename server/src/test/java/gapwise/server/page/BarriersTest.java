@@ -84,6 +84,8 @@ class BarriersTest {
         "/desk",
         "/overlaps",
         "/references",
+        "/references/kept",
+        "/references/pairs",
         "/studies/invented-03/versions",
         "/import",
         "/method"

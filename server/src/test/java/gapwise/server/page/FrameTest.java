@@ -219,6 +219,7 @@ class FrameTest {
         "/desk",
         "/overlaps",
         "/references",
+        "/references/kept",
         "/import",
         "/method"
       })
