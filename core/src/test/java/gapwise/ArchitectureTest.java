@@ -87,7 +87,18 @@ class ArchitectureTest {
                       "untidy",
                       "problem")),
               Map.entry("store", Set.of("problem")),
-              Map.entry("curation", Set.of("evidence", "store", "problem")),
+              Map.entry(
+                  "curation",
+                  Set.of(
+                      "evidence",
+                      "reference",
+                      "reference.format",
+                      "reference.kept",
+                      "screening",
+                      "store",
+                      "problem")),
+              Map.entry("screening", Set.of("numeric", "reference.kept", "synthesis.agreement")),
+              Map.entry("screening.drawn", Set.of("figure", "figure.flow", "screening")),
               Map.entry(
                   "intake",
                   Set.of(
@@ -450,6 +461,7 @@ class ArchitectureTest {
               Map.entry("figure.timeline", KIND_OF_FIGURE),
               Map.entry("figure.plane", KIND_OF_FIGURE),
               Map.entry("figure.ranks", KIND_OF_FIGURE),
+              Map.entry("figure.flow", KIND_OF_FIGURE),
               Map.entry("figure.array", Set.of("figure.drawing", "figure.value")),
               Map.entry(
                   "wording",

@@ -10,6 +10,7 @@ import gapwise.figure.funnel.InventedFunnels;
 import gapwise.figure.network.InventedNetworks;
 import gapwise.figure.network.NetworkGraph;
 import gapwise.figure.plane.InventedPlanes;
+import gapwise.figure.flow.InventedFlows;
 import gapwise.figure.ranks.InventedRanks;
 import gapwise.figure.timeline.InventedTimelines;
 import gapwise.figure.timeline.Timeline;
@@ -105,6 +106,7 @@ public final class EveryFigure {
     figures.put("plane", InventedPlanes.plane(3, REFERENCES));
     figures.put("acceptability", InventedPlanes.acceptability(3, REFERENCES));
     figures.put("ranks", InventedRanks.of(4, REFERENCES));
+    figures.put("flow", InventedFlows.usual(REFERENCES));
     return figures;
   }
 }
