@@ -153,6 +153,14 @@ class ArchitectureTest {
                       "reference.likeness",
                       "evidence",
                       "problem")),
+              Map.entry(
+                  "reference.kept",
+                  Set.of(
+                      "reference",
+                      "reference.format",
+                      "reference.likeness",
+                      "reference.pair",
+                      "evidence")),
               Map.entry("paper.table", Set.of("paper")),
               Map.entry("paper.trace", Set.of("paper", "problem")),
               Map.entry("paper.curve", Set.of("paper.trace", "synthesis.survival", "problem")),

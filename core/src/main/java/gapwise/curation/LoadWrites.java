@@ -122,6 +122,11 @@ final class LoadWrites implements Iterator<Write> {
         put(new KeptReference(id, record.reference(), List.of(source)), content);
         return;
       }
+      if (known.get().sources().contains(source)) {
+        // The same file was handed in twice.
+        count.known++;
+        return;
+      }
       boolean same = known.get().content().equals(content);
       if (!known.get().isOfLoad(source.load())
           && (same || known.get().isOfFile(source.file()))) {

@@ -21,8 +21,57 @@ public final class DataPackage {
 
   private DataPackage() {}
 
+  /** Name of the descriptor. */
+  public static final String FILE = "datapackage.json";
+
+  /** File of kept references, loads, searches and decisions, one JSON object a line. */
+  public static final String REFERENCES = "references.jsonl";
+
+  /** File of the log of searches. */
+  public static final String SEARCHES = "searches.csv";
+
+  private static final List<String> OF_A_SEARCH =
+      List.of("database", "date", "words", "count_reported", "file", "limits", "who");
+
   /** The descriptor, datapackage.json, for CSV files beside it named after the sheets. */
   public static String json() {
+    return written(described());
+  }
+
+  /** The same for an export that has kept references and a log of searches beside the sheets. */
+  public static String withReferences() {
+    ObjectNode root = described();
+    ArrayNode resources = (ArrayNode) root.path("resources");
+    ObjectNode references = resources.addObject();
+    references.put("$schema", "https://datapackage.org/profiles/2.0/dataresource.json");
+    references.put("name", "references");
+    references.put("path", REFERENCES);
+    references.put(
+        "description",
+        "Kept references with where they come from, the files that were loaded, the log of searches"
+            + " and what persons settled of pairs, one JSON object a line.");
+    references.put("format", "jsonl");
+    references.put("mediatype", "application/jsonl");
+    references.put("encoding", "utf-8");
+    ObjectNode searches = resources.addObject();
+    searches.put("$schema", "https://datapackage.org/profiles/2.0/dataresource.json");
+    searches.put("name", "searches");
+    searches.put("type", "table");
+    searches.put("path", SEARCHES);
+    searches.put("description", "The log of searches, one row a search.");
+    searches.put("format", "csv");
+    searches.put("mediatype", "text/csv");
+    searches.put("encoding", "utf-8");
+    ArrayNode fields = searches.putObject("schema").putArray("fields");
+    for (String name : OF_A_SEARCH) {
+      String type =
+          name.equals("date") ? "date" : name.equals("count_reported") ? "integer" : "string";
+      fields.addObject().put("name", name).put("type", type);
+    }
+    return written(root);
+  }
+
+  private static ObjectNode described() {
     ObjectNode root = MAPPER.createObjectNode();
     root.put("$schema", "https://datapackage.org/profiles/2.0/datapackage.json");
     root.put("name", "gapwise-extraction-template");
@@ -30,6 +79,10 @@ public final class DataPackage {
     root.put("description", Readme.lines(List.of()).get(1));
     ArrayNode resources = root.putArray("resources");
     Export.sheets(List.of()).forEach(sheet -> resources.add(resource(sheet)));
+    return root;
+  }
+
+  private static String written(ObjectNode root) {
     DefaultPrettyPrinter lines = new DefaultPrettyPrinter();
     lines.indentArraysWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));
     lines.indentObjectsWith(DefaultIndenter.SYSTEM_LINEFEED_INSTANCE.withLinefeed("\n"));

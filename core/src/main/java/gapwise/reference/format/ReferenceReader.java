@@ -51,6 +51,15 @@ public final class ReferenceReader {
     return reader.answer(look);
   }
 
+  /**
+   * The format of a file, as it starts; empty where it is none that is read.
+   *
+   * @throws IOException if the file cannot be opened or read from its medium
+   */
+  public static Optional<Format> format(ReferenceFile file) throws IOException {
+    return FileLook.at(file).format();
+  }
+
   private void records(Format format, TextSource source) throws IOException {
     switch (format) {
       case RIS -> new RisRecords(source, parted(RisReference::of)).read();

@@ -222,6 +222,8 @@ public final class SearchLog {
     return Optional.ofNullable(header.get(column))
         .filter(at -> at < row.size())
         .map(at -> row.get(at).strip())
+        // The apostrophe by which SearchLogCsv keeps a text from being computed.
+        .map(text -> text.matches("(?s)'[=+@-].*") ? text.substring(1) : text)
         .filter(text -> !text.isEmpty());
   }
 }

@@ -73,7 +73,7 @@ public final class Compared {
   }
 
   /** A hash of what two members say now; empty where one of them is not there. */
-  Optional<String> stoodOn(String one, String other) {
+  public Optional<String> stoodOn(String one, String other) {
     String first = stoodOn.get(one);
     String second = stoodOn.get(other);
     return first == null || second == null

@@ -15,6 +15,13 @@ public interface Onlooker {
       };
 
   /**
+   * A file is read from its start.
+   *
+   * @param file its place among the files, from 0
+   */
+  default void opens(int file) {}
+
+  /**
    * A record was taken.
    *
    * @param key which one

@@ -88,6 +88,7 @@ public record ReferenceProposals(
       String name = shown.indexOf(shown.get(at)) == at ? file.name() : shown.get(at);
       Reading reading =
           new Reading(name, shown.get(at), MOST_RECORDS - references.size(), onlooker);
+      onlooker.opens(at);
       FileAnswer answer = ReferenceReader.read(file, reading::take);
       answers.add(reading.told(answer));
       records.addAll(reading.records);

@@ -29,6 +29,10 @@ public final class PagePaths {
   public static final String UNTIDY = "/colleague-sheet";
   public static final String OVERLAPS = "/overlaps";
   public static final String REFERENCES = "/references";
+  public static final String KEPT_REFERENCES = "/references/kept";
+  public static final String REFERENCE_PAIRS = "/references/pairs";
+  public static final String SEARCHES_CSV = "/references/searches.csv";
+  public static final String MARK_RETRACTED = "/references/mark";
   public static final String PAPERS = "/papers";
   public static final String IMPORT = "/import";
   public static final String METHOD = "/method";

@@ -37,6 +37,9 @@ enum Lane {
           "/import/template/{sheet}",
           "/references",
           "/references/{id}",
+          "/references/kept",
+          "/references/kept/{reference}",
+          "/references/searches.csv",
           "/desk",
           "/desk/{draft}",
           "/favicon.ico",
@@ -47,8 +50,9 @@ enum Lane {
           API + "/vocabularies",
           API + "/openapi.json");
 
-  /** One field of a draft, as it is left: whoever types never waits for somebody's upload. */
-  private static final Set<String> SMALL_FORMS = Set.of("/desk/{draft}/cell");
+  /** A field of a draft, a pair settled: whoever does one thing after another waits for nobody. */
+  private static final Set<String> SMALL_FORMS =
+      Set.of("/desk/{draft}/cell", "/references/pairs");
 
   private static final Set<String> WHOLE_TABLES =
       Set.of("/studies.csv", "/studies.xlsx", "/references/{id}/{file}");

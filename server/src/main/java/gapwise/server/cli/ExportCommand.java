@@ -1,11 +1,16 @@
 package gapwise.server.cli;
 
 import gapwise.evidence.Study;
+import gapwise.exchange.DataPackage;
 import gapwise.exchange.Export;
 import gapwise.problem.WrongInputException;
+import gapwise.reference.format.SearchDone;
+import gapwise.reference.format.SearchLogCsv;
+import gapwise.reference.kept.KeptSearch;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
 import gapwise.store.OwnerOnly;
+import java.io.BufferedWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -48,19 +53,51 @@ public final class ExportCommand implements Callable<Integer> {
       return Exit.WRONG;
     }
     List<Study> studies = new ArrayList<>();
+    int references;
     try (Home open = home.open();
         Hold hold = open.hold()) {
       hold.evidence().studies().forEach(kept -> studies.add(kept.study()));
-    }
-    try {
       write(studies);
+      references = references(open);
     } catch (WrongInputException wrong) {
       wrong.problems().forEach(problem -> System.err.println(problem.line()));
       System.err.println("Nothing was written.");
       return Exit.WRONG;
     }
     System.err.println(studies.size() + " studies written to " + file + ".");
+    if (references > 0) {
+      System.err.println(
+          csv
+              ? references + " references, what was settled of them and the log of searches too."
+              : references
+                  + " kept references have no place in a workbook; export with --csv to take them"
+                  + " along.");
+    }
     return Exit.DONE;
+  }
+
+  /** Writes the kept references beside the sheets, where there are any and a folder takes them. */
+  private int references(Home open) throws IOException {
+    if (!csv) {
+      return open.references().shelf().lines().size();
+    }
+    if (open.references().shelf().lines().isEmpty() && open.referenceBase().searches().isEmpty()) {
+      return 0;
+    }
+    List<SearchDone> searches =
+        open.referenceBase().searches().stream().map(KeptSearch::search).toList();
+    try (Writer lines = writer(DataPackage.REFERENCES);
+        Writer log = writer(DataPackage.SEARCHES);
+        Writer descriptor = writer(DataPackage.FILE)) {
+      SearchLogCsv.write(searches, log);
+      descriptor.write(DataPackage.withReferences());
+      return open.referenceLines().write(lines);
+    }
+  }
+
+  private Writer writer(String name) throws IOException {
+    return new BufferedWriter(
+        new OutputStreamWriter(OwnerOnly.newFile(file.resolve(name)), StandardCharsets.UTF_8));
   }
 
   private void write(List<Study> studies) throws IOException {

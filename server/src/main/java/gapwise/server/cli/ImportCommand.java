@@ -1,11 +1,19 @@
 package gapwise.server.cli;
 
+import gapwise.exchange.DataPackage;
 import gapwise.intake.Intake;
+import gapwise.problem.WrongInputException;
 import gapwise.server.home.Home;
 import gapwise.table.TableFile;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -18,7 +26,12 @@ import picocli.CommandLine.Parameters;
     description = "Check a filled workbook, or CSV files, and store all of it or nothing.",
     mixinStandardHelpOptions = true)
 public final class ImportCommand implements Callable<Integer> {
-  @Parameters(arity = "1..*", paramLabel = "FILE", description = "Workbook, or the CSV files.")
+  /** How files of kept references end, as the export writes them. */
+  private static final String REFERENCES = ".jsonl";
+
+  private static final Set<String> BESIDE = Set.of(DataPackage.SEARCHES, DataPackage.FILE);
+
+  @Parameters(arity = "1..*", paramLabel = "FILE", description = "Workbook, or the CSV files and references.jsonl of an export.")
   private List<Path> files;
 
   @Mixin private HomeOption home;
@@ -40,12 +53,44 @@ public final class ImportCommand implements Callable<Integer> {
       absent.forEach(file -> System.err.println("There is no readable file " + file + "."));
       return Exit.WRONG;
     }
-    String names = String.join(", ", files.stream().map(f -> "" + f.getFileName()).toList());
-    List<TableFile> tables = files.stream().map(TableFile::of).toList();
+    List<Path> lines = files.stream().filter(file -> named(file).endsWith(REFERENCES)).toList();
+    List<Path> sheets =
+        files.stream()
+            .filter(file -> !named(file).endsWith(REFERENCES))
+            // What an export writes beside its sheets for other programs.
+            .filter(file -> !BESIDE.contains(named(file)))
+            .toList();
+    String names = String.join(", ", files.stream().map(ImportCommand::named).toList());
+    List<TableFile> tables = sheets.stream().map(TableFile::of).toList();
     try (Home open = home.open()) {
       boolean stored =
-          TemplateImport.store(open, tables, acknowledge, new Intake.As(who, "import of " + names));
+          tables.isEmpty()
+              || TemplateImport.store(
+                  open, tables, acknowledge, new Intake.As(who, "import of " + names));
+      for (Path file : lines) {
+        stored = stored && references(open, file);
+      }
       return stored ? Exit.DONE : Exit.WRONG;
     }
+  }
+
+  private static String named(Path file) {
+    return Objects.requireNonNullElse(file.getFileName(), file).toString();
+  }
+
+  private boolean references(Home open, Path file) {
+    try (BufferedReader text = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+      long written =
+          open.referenceLines().read(text, named(file), who, "import of " + named(file));
+      System.err.println(
+          named(file) + ": references, loads, searches and decisions new or changed: " + written);
+      return true;
+    } catch (WrongInputException wrong) {
+      wrong.problems().forEach(problem -> System.err.println(problem.line()));
+    } catch (IOException | UncheckedIOException unread) {
+      System.err.println(
+          file + " cannot be read as UTF-8 text. Nothing of it was stored; export it again.");
+    }
+    return false;
   }
 }

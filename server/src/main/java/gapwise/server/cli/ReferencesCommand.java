@@ -6,11 +6,13 @@ import gapwise.reference.format.FileAnswer;
 import gapwise.reference.format.ReferenceFile;
 import gapwise.reference.format.SearchDone;
 import gapwise.reference.format.SearchLog;
+import gapwise.reference.kept.KeptLoad;
 import gapwise.reference.pair.ProposalsCsv;
 import gapwise.reference.pair.ReferenceProposals;
 import gapwise.reference.pair.Verdict;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
+import gapwise.server.job.reference.FilesKept;
 import gapwise.store.OwnerOnly;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
@@ -26,6 +28,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.UUID;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -37,7 +40,7 @@ import picocli.CommandLine.Parameters;
     description =
         "Read files of references (RIS, MEDLINE text, BibTeX, CSL-JSON), tell what is doubtful in"
             + " them, and propose which records are copies of one paper or belong together. Nothing"
-            + " is merged.",
+            + " is merged. With --keep the records are kept in the evidence base.",
     mixinStandardHelpOptions = true)
 public final class ReferencesCommand implements Callable<Integer> {
   @Parameters(arity = "1..*", paramLabel = "FILE", description = "Files of references.")
@@ -62,8 +65,24 @@ public final class ReferencesCommand implements Callable<Integer> {
       description = "New file for the proposals; they are printed unless it is named.")
   private Optional<Path> out = Optional.empty();
 
+  @Option(
+      names = "--keep",
+      description =
+          "Keep what was read, and the log of the searches, in the evidence base of --home. A file"
+              + " that was kept before adds nothing.")
+  private boolean keep;
+
+  @Option(
+      names = "--who",
+      description = "Who accepts what is kept. Default: ${DEFAULT-VALUE}")
+  private String who = System.getProperty("user.name", "someone");
+
   @Override
   public Integer call() throws IOException {
+    if (keep && home.isEmpty()) {
+      System.err.println("Name the evidence base with --home, so that there is where to keep.");
+      return Exit.WRONG;
+    }
     if (out.isPresent() && Files.exists(out.get())) {
       System.err.println(out.get() + " is there already; name a new file.");
       return Exit.WRONG;
@@ -82,6 +101,9 @@ public final class ReferencesCommand implements Callable<Integer> {
     if (searches.isPresent()) {
       SearchDone.heldAgainst(log, named(proposals.files())).forEach(System.err::println);
     }
+    if (keep) {
+      keep(opened, log);
+    }
     boolean nothing = proposals.files().stream().anyMatch(file -> file.format().isEmpty());
     return nothing ? Exit.WRONG : Exit.DONE;
   }
@@ -97,6 +119,27 @@ public final class ReferencesCommand implements Callable<Integer> {
       }
     }
     return base;
+  }
+
+  private void keep(List<ReferenceFile> opened, List<SearchDone> log) throws IOException {
+    List<ReferenceFile> named =
+        opened.stream()
+            .map(file -> new ReferenceFile(lastName(Path.of(file.name())), file.bytes()))
+            .toList();
+    try (Home open = Home.openExisting(home.orElseThrow(), Clock.systemUTC())) {
+      Path spool = open.folder().resolve("references-" + UUID.randomUUID() + ".waiting");
+      for (KeptLoad load : FilesKept.keep(open.referenceBase(), named, log, who, spool)) {
+        System.err.println(
+            load.file().file()
+                + ": references new: "
+                + load.added()
+                + ", changed: "
+                + load.changed()
+                + ", kept before: "
+                + load.known()
+                + ".");
+      }
+    }
   }
 
   private static String lastName(Path file) {

@@ -3,6 +3,8 @@ package gapwise.server.home;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.curation.EvidenceBase;
+import gapwise.curation.ReferenceBase;
+import gapwise.curation.ReferenceLines;
 import gapwise.curation.StudiesAt;
 import gapwise.desk.Drafts;
 import gapwise.desk.Mappings;
@@ -34,6 +36,8 @@ public final class Home implements AutoCloseable {
   private final Path folder;
   private final DocumentStore store;
   private final EvidenceBase base;
+  private final ReferenceBase referenceBase;
+  private final References references;
   private final Drafts drafts;
   private final Mappings mappings;
   private final Papers papers;
@@ -46,6 +50,8 @@ public final class Home implements AutoCloseable {
     this.store = store;
     this.soundness = soundness;
     this.base = new EvidenceBase(store);
+    this.referenceBase = new ReferenceBase(store);
+    this.references = new References(referenceBase, base);
     this.drafts = new Drafts(store.workingCopies());
     this.mappings = new Mappings(store.workingCopies());
     this.intake = new Intake(base);
@@ -118,6 +124,21 @@ public final class Home implements AutoCloseable {
     return base;
   }
 
+  /** Where references are written, and read whole. */
+  public ReferenceBase referenceBase() {
+    return referenceBase;
+  }
+
+  /** The kept references as they stand now, and what is proposed of them. */
+  public References references() {
+    return references;
+  }
+
+  /** Kept references as one file, and from such a file. */
+  public ReferenceLines referenceLines() {
+    return new ReferenceLines(store);
+  }
+
   /** What people are at work on. */
   public Drafts drafts() {
     return drafts;
@@ -175,6 +196,7 @@ public final class Home implements AutoCloseable {
   public void close() {
     shown = Optional.empty();
     soundness.close();
+    references.close();
     papers.close();
     index.close();
     store.close();

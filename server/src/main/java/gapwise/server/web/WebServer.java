@@ -36,6 +36,8 @@ import gapwise.server.page.option.WeighingPage;
 import gapwise.server.page.overlap.OverlapsPage;
 import gapwise.server.page.paper.PaperPages;
 import gapwise.server.page.place.CasePage;
+import gapwise.server.page.reference.KeptPage;
+import gapwise.server.page.reference.PairsPage;
 import gapwise.server.page.reference.ReferencesPage;
 import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
@@ -106,7 +108,7 @@ public final class WebServer implements AutoCloseable {
     Path uploads = UploadFolder.prepared(home.folder().resolve("uploads"));
     ImportJobs jobs = new ImportJobs(home.base(), uploads);
     SheetTray tray = new SheetTray(uploads);
-    ReferenceJobs references = new ReferenceJobs(() -> citations(home), uploads);
+    ReferenceJobs references = new ReferenceJobs(() -> citations(home), home.referenceBase(), uploads);
     SameOrigin sameOrigin = new SameOrigin(host);
     ErrorPage errors = new ErrorPage(templates, anyState);
     EdgeFailures edge = new EdgeFailures(errors);
@@ -164,13 +166,14 @@ public final class WebServer implements AutoCloseable {
       StudySearch search = evidence.search();
       Edition edition = evidence.edition(version);
       new EvidencePage(templates, sites, search, evidence.studies()).addTo(routes);
-      new StudyPage(templates, sites, evidence.studies()).addTo(routes);
+      new StudyPage(templates, sites, evidence.studies(), home.references()).addTo(routes);
       new StudiesPage(
               templates,
               sites,
               search,
               evidence::studies,
               new SelectedValues(evidence.selector()),
+              home.references(),
               Clock.systemUTC())
           .addTo(routes);
       new SuggestPart(templates, search).addTo(routes);
@@ -200,7 +203,9 @@ public final class WebServer implements AutoCloseable {
           .addTo(routes);
       new OverlapsPage(templates, sites, evidence, home.base(), Clock.systemUTC()).addTo(routes);
       new UntidyPage(templates, sites, tray, jobs, home.mappings()).addTo(routes);
-      new ReferencesPage(templates, sites, references).addTo(routes);
+      new KeptPage(templates, sites, home, evidence).addTo(routes);
+      new PairsPage(templates, sites, home, evidence, Clock.systemUTC()).addTo(routes);
+      new ReferencesPage(templates, sites, references, home, Clock.systemUTC()).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };

@@ -80,6 +80,8 @@ class BarriersTest {
         "/desk",
         "/overlaps",
         "/references",
+        "/references/kept",
+        "/references/pairs",
         "/studies/invented-03/versions",
         "/import",
         "/method"

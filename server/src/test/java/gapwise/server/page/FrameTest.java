@@ -238,6 +238,7 @@ class FrameTest {
         "/desk",
         "/overlaps",
         "/references",
+        "/references/kept",
         "/import",
         "/method"
       })

@@ -124,6 +124,8 @@ public final class PageStates {
     all.put("versions of a study", "/studies/invented-03/versions");
     all.put("shared patients", "/overlaps");
     all.put("references: nothing handed in", "/references");
+    all.put("references: none kept", "/references/kept");
+    all.put("references: no pair", "/references/pairs");
     all.put("import", "/import");
     all.put("method", "/method");
     all.put("error: no such page", "/studies/none-of-this-name");

@@ -20,24 +20,34 @@ import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * Writes what is read while it is read, whole, as RIS and as CSL-JSON; every reference under the
- * label by which the proposals name it, which no other one has. Not thread-safe.
+ * Writes what is read while it is read, whole, as RIS and as CSL-JSON, every reference under the
+ * label by which the proposals name it, which no other one has; and as it waits to be kept. Not
+ * thread-safe.
  */
 final class Exports implements Onlooker, AutoCloseable {
   /** Records between two words on how far it has come. */
   private static final int STEP = 100;
 
+  /** Holds what waits to be kept. */
+  static final String WAITING = "waiting.jsonl";
+
   private final Consumer<ReferenceState> progress;
   private final Writer ris;
   private final Writer json;
+  private final Writer waiting;
   private final CslWriter.Items items;
+  private final List<HandedFile> files;
+  private int file;
   private int records;
 
-  Exports(Path folder, Consumer<ReferenceState> progress) throws IOException {
+  Exports(Path folder, List<HandedFile> files, Consumer<ReferenceState> progress)
+      throws IOException {
     this.progress = progress;
-    ris = writer(folder, ReferenceFileOut.RIS);
+    this.files = List.copyOf(files);
+    ris = writer(folder, ReferenceFileOut.RIS.file());
     try {
-      json = writer(folder, ReferenceFileOut.CSL_JSON);
+      json = writer(folder, ReferenceFileOut.CSL_JSON.file());
+      waiting = writer(folder, WAITING);
       items = new CslWriter.Items(json);
     } catch (IOException unwritten) {
       ris.close();
@@ -45,15 +55,19 @@ final class Exports implements Onlooker, AutoCloseable {
     }
   }
 
-  private static Writer writer(Path folder, ReferenceFileOut file) throws IOException {
+  private static Writer writer(Path folder, String file) throws IOException {
     return new BufferedWriter(
-        new OutputStreamWriter(
-            OwnerOnly.newFile(folder.resolve(file.file())), StandardCharsets.UTF_8));
+        new OutputStreamWriter(OwnerOnly.newFile(folder.resolve(file)), StandardCharsets.UTF_8));
+  }
+
+  @Override
+  public void opens(int number) {
+    file = number;
   }
 
   /** Writes the table of proposals. */
   static void proposals(ReferenceProposals proposals, Path folder) throws IOException {
-    try (Writer table = writer(folder, ReferenceFileOut.PROPOSALS)) {
+    try (Writer table = writer(folder, ReferenceFileOut.PROPOSALS.file())) {
       ProposalsCsv.write(proposals, table);
     }
   }
@@ -68,6 +82,7 @@ final class Exports implements Onlooker, AutoCloseable {
       try {
         RisWriter.write(List.of(named), ris);
         items.add(named);
+        files.get(file).spool(waiting, record);
       } catch (IOException unwritten) {
         throw new UncheckedIOException("references could not be written", unwritten);
       }
@@ -86,7 +101,8 @@ final class Exports implements Onlooker, AutoCloseable {
   @Override
   public void close() throws IOException {
     try (ris;
-        json) {
+        json;
+        waiting) {
       items.close();
     }
   }

@@ -2,8 +2,10 @@ package gapwise.server.job.reference;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.curation.ReferenceBase;
 import gapwise.evidence.Citation;
 import gapwise.reference.format.ReferenceFile;
+import gapwise.reference.format.SearchDone;
 import gapwise.server.admission.BusyException;
 import gapwise.server.admission.FullDisk;
 import gapwise.server.job.ImportJobs.Upload;
@@ -42,14 +44,15 @@ public final class ReferenceJobs implements AutoCloseable {
 
   /**
    * Bytes on the disk, of uploads and of what was written of them, beyond which the oldest go; the
-   * largest upload, and as much again for each of its two copies.
+   * largest upload, and as much again for each of its three copies.
    */
-  private static final long MOST_BYTES = 3L << 27;
+  private static final long MOST_BYTES = 4L << 27;
 
   private static final int SECONDS_UNTIL_ROOM = 60;
   private static final int SECONDS_TO_END = 5;
 
   private final Supplier<Map<String, Citation>> base;
+  private final Keeping keeping;
   private final Path folder;
   private final Map<String, ReferenceJob> jobs = new LinkedHashMap<>();
 
@@ -68,10 +71,13 @@ public final class ReferenceJobs implements AutoCloseable {
 
   /**
    * @param base asked for the citations of the evidence base by the id of their study
+   * @param keeping keeps what a person accepts
    * @param folder where uploads lie while they are read, as {@link UploadFolder} makes it
    */
-  public ReferenceJobs(Supplier<Map<String, Citation>> base, Path folder) {
+  public ReferenceJobs(
+      Supplier<Map<String, Citation>> base, ReferenceBase keeping, Path folder) {
     this.base = base;
+    this.keeping = new Keeping(keeping);
     this.folder = folder;
   }
 
@@ -126,11 +132,41 @@ public final class ReferenceJobs implements AutoCloseable {
   /** Opens a file that was written of what was found; empty where there is none. */
   public Optional<InputStream> open(String id, ReferenceFileOut file) throws IOException {
     synchronized (jobs) {
-      Optional<ReferenceJob> job =
-          find(id).filter(one -> one.state() instanceof ReferenceState.Done);
+      Optional<ReferenceJob> job = find(id).filter(one -> one.state().found().isPresent());
       return job.isPresent()
           ? Optional.of(Files.newInputStream(job.get().folder().resolve(file.file())))
           : Optional.empty();
+    }
+  }
+
+  /**
+   * Keeps what a load holds, in the background.
+   *
+   * @param searches the log of its searches
+   * @param who the person who accepts it
+   * @return whether it waited for that
+   */
+  public boolean keep(String id, List<SearchDone> searches, String who) {
+    synchronized (jobs) {
+      Optional<ReferenceJob> job = find(id);
+      Optional<Waiting> waiting = job.flatMap(one -> Keeping.waiting(one.state()));
+      if (job.isEmpty() || waiting.isEmpty()) {
+        return false;
+      }
+      ReferencesFound found = job.get().state().found().orElseThrow();
+      set(job.get().in(new ReferenceState.Keeping(found, waiting.get())));
+      worker.execute(
+          () ->
+              set(
+                  job.get()
+                      .in(
+                          keeping.keep(
+                              found,
+                              waiting.get(),
+                              job.get().folder().resolve(Exports.WAITING),
+                              searches,
+                              who))));
+      return true;
     }
   }
 

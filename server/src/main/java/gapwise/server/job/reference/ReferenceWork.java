@@ -7,6 +7,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.reference.format.ReferenceFile;
 import gapwise.reference.format.SearchDone;
 import gapwise.reference.format.SearchLog;
+import gapwise.reference.kept.LoadedFile;
 import gapwise.reference.pair.ReferenceProposals;
 import gapwise.server.admission.FullDisk;
 import gapwise.server.job.reference.ReferencesFound.LogHeld;
@@ -14,6 +15,7 @@ import gapwise.store.StoreUnusableException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,7 +49,7 @@ record ReferenceWork(List<ReferenceFile> files, Optional<ReferenceFile> log, Pat
   ReferenceState done(Supplier<Map<String, Citation>> base, Consumer<ReferenceState> progress) {
     try {
       progress.accept(new ReferenceState.Reading(0));
-      return new ReferenceState.Done(found(base.get(), progress));
+      return found(base.get(), progress);
     } catch (StoreUnusableException failure) {
       LOG.error("a load of references failed: {}", failure.getMessage());
       return new ReferenceState.Failed(
@@ -64,22 +66,34 @@ record ReferenceWork(List<ReferenceFile> files, Optional<ReferenceFile> log, Pat
     }
   }
 
-  private ReferencesFound found(Map<String, Citation> base, Consumer<ReferenceState> progress)
-      throws IOException {
+  private ReferenceState.Done found(
+      Map<String, Citation> base, Consumer<ReferenceState> progress) throws IOException {
+    List<HandedFile> handed = new ArrayList<>();
+    for (ReferenceFile file : files) {
+      handed.add(HandedFile.of(file));
+    }
     ReferenceProposals proposals;
-    try (Exports exports = new Exports(folder, progress)) {
+    try (Exports exports = new Exports(folder, handed, progress)) {
       proposals = ReferenceProposals.of(files, base, exports);
     }
     Exports.proposals(proposals, folder);
+    List<SearchDone> searches = new ArrayList<>();
     Optional<LogHeld> held =
-        log.isPresent() ? Optional.of(held(log.get(), proposals)) : Optional.empty();
-    return Findings.of(proposals, base, held);
+        log.isPresent() ? Optional.of(held(log.get(), proposals, searches)) : Optional.empty();
+    List<LoadedFile> loaded = new ArrayList<>();
+    for (int at = 0; at < handed.size(); at++) {
+      handed.get(at).loaded(proposals.files().get(at)).ifPresent(loaded::add);
+    }
+    return new ReferenceState.Done(
+        Findings.of(proposals, base, held), new Waiting(loaded, searches));
   }
 
   /** A log that cannot be read is told, and keeps nobody from the rest. */
-  private static LogHeld held(ReferenceFile log, ReferenceProposals proposals) throws IOException {
+  private static LogHeld held(
+      ReferenceFile log, ReferenceProposals proposals, List<SearchDone> read) throws IOException {
     try {
       List<SearchDone> searches = SearchLog.read(log);
+      read.addAll(searches);
       return new LogHeld(
           searches.size(), SearchDone.heldAgainst(searches, proposals.files()), List.of());
     } catch (WrongInputException wrong) {

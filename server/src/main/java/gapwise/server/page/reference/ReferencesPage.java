@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
+import gapwise.server.home.Home;
 import gapwise.server.job.PostedForm;
 import gapwise.server.job.reference.ReferenceFileOut;
 import gapwise.server.job.reference.ReferenceJob;
@@ -13,30 +14,39 @@ import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.route.Routes;
+import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
 import java.io.IOException;
 import java.io.InputStream;
+import java.time.Clock;
+import java.time.LocalDate;
 
-/** Takes files of references in and shows what was found in them; nothing of it is kept. */
+/** Takes files of references in, shows what was found in them, and keeps what a person accepts. */
 public final class ReferencesPage {
   private final Templates templates;
   private final Sites sites;
   private final ReferenceJobs jobs;
+  private final Home home;
+  private final Clock clock;
 
-  public ReferencesPage(Templates templates, Sites sites, ReferenceJobs jobs) {
+  public ReferencesPage(
+      Templates templates, Sites sites, ReferenceJobs jobs, Home home, Clock clock) {
     this.templates = templates;
     this.sites = sites;
     this.jobs = jobs;
+    this.home = home;
+    this.clock = clock;
   }
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.REFERENCES, context -> show(context, new ReferencesView.Choosing(site())));
+    routes.get(PagePaths.REFERENCES, context -> show(context, choosing()));
     routes.post(PagePaths.REFERENCES, this::start);
     routes.get(PagePaths.REFERENCES + "/{id}", context -> show(context, following(job(context))));
     routes.get(PagePaths.REFERENCES + "/{id}/{file}", this::file);
+    routes.post(PagePaths.REFERENCES + "/{id}/keep", this::keep);
   }
 
   private Site site() {
@@ -45,6 +55,11 @@ public final class ReferencesPage {
 
   private void show(Context context, ReferencesView view) {
     templates.show(context, "reference/ReferencesPage", view);
+  }
+
+  private ReferencesView choosing() {
+    return new ReferencesView.Choosing(
+        site(), KeptOverview.of(home.references(), home.referenceBase()));
   }
 
   private ReferencesView following(ReferenceJob job) {
@@ -61,6 +76,17 @@ public final class ReferencesPage {
 
   private void start(Context context) throws IOException {
     ReferenceJob job = HandedReferences.start(jobs, new PostedForm(context));
+    context.redirect(address(job), HttpStatus.SEE_OTHER);
+  }
+
+  /** Keeps what is accepted; a form that is sent twice keeps it once. */
+  private void keep(Context context) {
+    ReferenceJob job = job(context);
+    KeepForm form = KeepForm.read(new PostedForm(context), LocalDate.now(clock));
+    if (!jobs.keep(job.id(), form.searches(), form.who())
+        && job(context).state().found().isEmpty()) {
+      throw new ConflictResponse(say("references.nothing-to-keep"));
+    }
     context.redirect(address(job), HttpStatus.SEE_OTHER);
   }
 

@@ -13,6 +13,7 @@ import gapwise.server.address.Orders;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.Paging;
 import gapwise.server.address.TypedWords;
+import gapwise.server.home.References;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
@@ -35,6 +36,7 @@ public final class StudiesPage {
   private final Sites sites;
   private final StudySearch search;
   private final ArmRows rows;
+  private final References references;
   private final StudiesExport export;
 
   public StudiesPage(
@@ -43,10 +45,12 @@ public final class StudiesPage {
       StudySearch search,
       Function<Set<String>, Map<String, Study>> studies,
       ArmValues values,
+      References references,
       Clock clock) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
+    this.references = references;
     PlainRows plain = new PlainRows(studies);
     this.rows =
         new ArmRows(
@@ -113,12 +117,13 @@ public final class StudiesPage {
             : groups(address, order, answer.arms(), lines, paging));
   }
 
-  private static StudiesView.Groups groups(
+  private StudiesView.Groups groups(
       Address address, StudySearch.Order order, int arms, List<ArmRow> lines, Paging paging) {
     Address all = address.without(List.of("page"));
     return new StudiesView.Groups(
         arms,
         lines,
+        Notices.flags(references),
         paging,
         sortings(order),
         all.without(List.of("order", ListColumn.NAME, TypedWords.ASIDE)).at(PagePaths.POOLED),

@@ -72,6 +72,7 @@ public record StudiesView(
    *
    * @param arms number of groups found
    * @param rows the groups of this page, at least one
+   * @param flags what kept references say became of the paper of a study, by its id
    * @param paging where this page lies
    * @param sortings orders to choose from
    * @param pool address of the pooled result of what was found
@@ -81,6 +82,7 @@ public record StudiesView(
   public record Groups(
       int arms,
       List<ArmRow> rows,
+      Map<String, String> flags,
       Paging paging,
       List<Choice> sortings,
       String pool,
@@ -89,6 +91,7 @@ public record StudiesView(
       implements Found {
     public Groups {
       rows = List.copyOf(rows);
+      flags = Map.copyOf(flags);
       sortings = List.copyOf(sortings);
     }
 

@@ -13,6 +13,7 @@ import gapwise.evidence.check.EvidenceCheck;
 import gapwise.evidence.rule.Finding;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.server.address.PagePaths;
+import gapwise.server.home.References;
 import gapwise.server.page.Place;
 import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
@@ -37,11 +38,13 @@ public final class StudyPage {
   private final Templates templates;
   private final Sites sites;
   private final StudiesAt studies;
+  private final References references;
 
-  public StudyPage(Templates templates, Sites sites, StudiesAt studies) {
+  public StudyPage(Templates templates, Sites sites, StudiesAt studies, References references) {
     this.templates = templates;
     this.sites = sites;
     this.studies = studies;
+    this.references = references;
   }
 
   /**
@@ -74,6 +77,7 @@ public final class StudyPage {
    * @param href address of this page
    * @param paper what was published
    * @param alert what must be known first, such as a retraction; empty for nothing
+   * @param notices what kept references say became of the paper
    * @param facts what is recorded of the study as a whole
    * @param table its groups side by side, with what is reported of them
    * @param patients its patients described one by one
@@ -86,6 +90,7 @@ public final class StudyPage {
       String href,
       Paper paper,
       Optional<String> alert,
+      Notices notices,
       List<Fact> facts,
       StudyTable table,
       List<PatientLine> patients,
@@ -114,6 +119,7 @@ public final class StudyPage {
         StudyAddress.of(study.id()),
         Paper.of(study),
         alert(study),
+        Notices.of(study, references),
         Facts.of(study),
         StudyTable.of(study),
         study.patients().stream().map(PatientLine::of).toList(),

@@ -8,17 +8,22 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import gapwise.server.admission.BusyException;
 import gapwise.server.job.ImportJobs.Upload;
 import gapwise.server.job.UploadFolder;
+import gapwise.curation.ReferenceBase;
+import gapwise.store.DocumentStore;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,6 +35,19 @@ class ReferenceJobsTest {
   private static final int MOST = 20;
 
   @TempDir Path folder;
+  private DocumentStore store;
+  private ReferenceBase kept;
+
+  @BeforeEach
+  void open() {
+    store = DocumentStore.open(folder.resolve("home"), Clock.systemUTC());
+    kept = new ReferenceBase(store);
+  }
+
+  @AfterEach
+  void close() {
+    store.close();
+  }
 
   private static List<Upload> upload() {
     byte[] bytes =
@@ -57,7 +75,7 @@ class ReferenceJobsTest {
   @Test
   void newerLoadsPushTheOldestOutWithItsFiles() throws IOException {
     List<ReferenceJob> all = new ArrayList<>();
-    try (ReferenceJobs jobs = new ReferenceJobs(Map::of, uploads())) {
+    try (ReferenceJobs jobs = new ReferenceJobs(Map::of, kept, uploads())) {
       for (int i = 0; i <= MOST; i++) {
         ReferenceJob job = jobs.start(upload(), Optional.empty());
         assertTrue(settled(jobs, job) instanceof ReferenceState.Done);
@@ -85,6 +103,7 @@ class ReferenceJobsTest {
               }
               return Map.of();
             },
+            kept,
             uploads())) {
       ReferenceJob first = jobs.start(upload(), Optional.empty());
       for (int i = 1; i < MOST; i++) {
@@ -103,11 +122,33 @@ class ReferenceJobsTest {
             () -> {
               throw new IllegalStateException("made to fail");
             },
+            kept,
             uploads())) {
       ReferenceJob job = jobs.start(upload(), Optional.empty());
       ReferenceState.Failed failed = (ReferenceState.Failed) settled(jobs, job);
       assertTrue(failed.message().contains("Hand the files in again"), failed.message());
       assertFalse(Files.exists(job.folder()));
+    }
+  }
+
+  @Test
+  void whatIsAcceptedIsKeptOnceAndNothingBefore() throws IOException {
+    try (ReferenceJobs jobs = new ReferenceJobs(Map::of, kept, uploads())) {
+      ReferenceJob job = jobs.start(upload(), Optional.empty());
+      settled(jobs, job);
+      assertEquals(0, store.lastChange());
+      assertTrue(jobs.keep(job.id(), List.of(), "AB"));
+      ReferenceState.Kept state = (ReferenceState.Kept) settled(jobs, job);
+      assertEquals(1, state.loads().get(0).added());
+      assertFalse(jobs.keep(job.id(), List.of(), "AB"));
+      assertTrue(jobs.open(job.id(), ReferenceFileOut.RIS).isPresent());
+      long change = store.lastChange();
+      ReferenceJob again = jobs.start(upload(), Optional.empty());
+      settled(jobs, again);
+      assertTrue(jobs.keep(again.id(), List.of(), "AB"));
+      assertEquals(1, ((ReferenceState.Kept) settled(jobs, again)).loads().get(0).known());
+      assertEquals(change, store.lastChange());
+      assertFalse(jobs.keep("none", List.of(), "AB"));
     }
   }
 }
