@@ -27,7 +27,8 @@ final class Fingerprint {
     List<String> values = new ArrayList<>();
     values.add(print.title());
     values.addAll(print.otherSpellings());
-    values.add(print.authors().map(Authors::text).orElse("") + "|" + print.firstAuthor().orElse(""));
+    values.add(
+        print.authors().map(Authors::text).orElse("") + "|" + print.firstAuthor().orElse(""));
     values.add(print.year() + "|" + print.journal().orElse("") + "|" + print.volume().orElse(""));
     values.add(print.pages().orElse("") + "|" + print.doi().orElse(""));
     values.add(print.pmid().orElse("") + "|" + print.register().orElse(""));

@@ -19,7 +19,8 @@ record Team(List<Author> people) {
   }
 
   static Team of(Citation citation) {
-    List<Author> people = new ArrayList<>(citation.authors().map(all -> Author.listed(all.text())).orElse(List.of()));
+    List<Author> people =
+        new ArrayList<>(citation.authors().map(all -> Author.listed(all.text())).orElse(List.of()));
     Optional<Author> first = citation.firstAuthor().map(Author::ofFamilyName);
     if (first.isPresent() && people.stream().noneMatch(one -> one.maybe(first.get()))) {
       people.add(0, first.get());

@@ -25,8 +25,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * The writes of one load, made one at a time: every reference that is new or says something new, then
- * the files, then the searches. Used once.
+ * The writes of one load, made one at a time: every reference that is new or says something new,
+ * then the files, then the searches. Used once.
  *
  * <p>A record that any file gave before with the same content gets one more source. One that says
  * something else is the next version only where it comes by a file of the same name; from another
@@ -128,8 +128,7 @@ final class LoadWrites implements Iterator<Write> {
         return;
       }
       boolean same = known.get().content().equals(content);
-      if (!known.get().isOfLoad(source.load())
-          && (same || known.get().isOfFile(source.file()))) {
+      if (!known.get().isOfLoad(source.load()) && (same || known.get().isOfFile(source.file()))) {
         count.known += same ? 1 : 0;
         count.changed += same ? 0 : 1;
         List<RecordSource> sources = new ArrayList<>(known.get().sources());
@@ -142,8 +141,7 @@ final class LoadWrites implements Iterator<Write> {
 
   /** A reference that stands there: written a moment ago, or in the store. */
   private Optional<KeptBriefly> known(String id) {
-    return Optional.ofNullable(written.get(id))
-        .or(() -> stored(id).map(KeptBriefly::of));
+    return Optional.ofNullable(written.get(id)).or(() -> stored(id).map(KeptBriefly::of));
   }
 
   /** A damaged record counts as gone: loading it again is how it is mended. */

@@ -20,9 +20,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * Keeps references in one store, each with its whole history, with the loads they came by, the log of
- * searches and what persons settled of them. Damaged records are passed over. Safe for use by many
- * threads.
+ * Keeps references in one store, each with its whole history, with the loads they came by, the log
+ * of searches and what persons settled of them. Damaged records are passed over. Safe for use by
+ * many threads.
  */
 public final class ReferenceBase {
   /** Kind of the documents that hold references; their key is the reference's id. */
@@ -45,8 +45,9 @@ public final class ReferenceBase {
 
   /**
    * Keeps all records of a load, the load itself and its searches, or nothing: when the iterator
-   * throws, or the program is killed, nothing has changed. Records are held in memory one at a time,
-   * and of each a few dozen letters until the load stands. A file that was kept before adds nothing.
+   * throws, or the program is killed, nothing has changed. Records are held in memory one at a
+   * time, and of each a few dozen letters until the load stands. A file that was kept before adds
+   * nothing.
    *
    * @param records the records of all files
    * @param files the files
@@ -105,8 +106,7 @@ public final class ReferenceBase {
         LOAD,
         KeptLoad.class,
         (load, document) -> loads.add(new StampedLoad(load, VersionStamp.of(document))));
-    loads.sort(
-        Comparator.comparingLong((StampedLoad one) -> one.stamp().change()).reversed());
+    loads.sort(Comparator.comparingLong((StampedLoad one) -> one.stamp().change()).reversed());
     return List.copyOf(loads);
   }
 

@@ -24,8 +24,8 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 
 /**
- * References, loads, searches and decisions of an evidence base as one file, and from such a file into
- * another base: one JSON object a line with the kind, the key and the content of a document.
+ * References, loads, searches and decisions of an evidence base as one file, and from such a file
+ * into another base: one JSON object a line with the kind, the key and the content of a document.
  */
 public final class ReferenceLines {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
@@ -93,7 +93,8 @@ public final class ReferenceLines {
     return store
         .writeAll(new Reading(lines, name), who, why)
         .written()
-        .orElseThrow(() -> new IllegalStateException("nothing was expected, yet there is a conflict"))
+        .orElseThrow(
+            () -> new IllegalStateException("nothing was expected, yet there is a conflict"))
         .count();
   }
 
@@ -151,7 +152,8 @@ public final class ReferenceLines {
                 .latest(kind, key)
                 .filter(version -> !version.damaged())
                 .flatMap(DocumentVersion::json);
-        boolean stays = before.filter(there -> there.equals(json) || isLater(kind, there, json)).isPresent();
+        boolean stays =
+            before.filter(there -> there.equals(json) || isLater(kind, there, json)).isPresent();
         return stays ? Optional.empty() : Optional.of(Write.put(kind, key, json));
       } catch (JsonProcessingException | IllegalArgumentException wrong) {
         throw new WrongInputException(

@@ -14,9 +14,9 @@ import java.util.Objects;
 import java.util.function.BiConsumer;
 
 /**
- * Keeps what people chose of references, what was settled where they differed, and the protocol they
- * follow, each with its whole history. What one chose stands under her own name, so that two who
- * choose at the same moment never meet. Safe for use by many threads.
+ * Keeps what people chose of references, what was settled where they differed, and the protocol
+ * they follow, each with its whole history. What one chose stands under her own name, so that two
+ * who choose at the same moment never meet. Safe for use by many threads.
  */
 public final class ScreeningBase {
   /** Kind of the documents that hold what one person chose of one reference. */
@@ -44,12 +44,6 @@ public final class ScreeningBase {
         "screened by " + vote.stage().label().toLowerCase(Locale.ROOT));
   }
 
-  /** Takes a vote back, as if it had not been made; it stays in the history. */
-  public void takeBack(Vote vote) {
-    store.write(
-        List.of(Write.delete(VOTE, vote.key())), vote.reader().name(), "taken back while screening");
-  }
-
   /** Keeps what was settled. */
   public void settle(Ruling ruling) {
     store.write(
@@ -60,8 +54,7 @@ public final class ScreeningBase {
 
   /** Keeps the protocol. */
   public void keep(Protocol protocol, String who, String why) {
-    store.write(
-        List.of(Write.put(PROTOCOL, THE_PROTOCOL, KeptJson.write(protocol))), who, why);
+    store.write(List.of(Write.put(PROTOCOL, THE_PROTOCOL, KeptJson.write(protocol))), who, why);
   }
 
   /** The protocol; the usual one where none was kept. */
@@ -74,7 +67,7 @@ public final class ScreeningBase {
         .orElse(Protocol.USUAL);
   }
 
-  /** All votes, the last of each person, without those taken back. */
+  /** All votes, the last of each person. */
   public List<Vote> votes() {
     List<Vote> votes = new ArrayList<>();
     each(VOTE, Vote.class, (vote, document) -> votes.add(vote));
@@ -103,9 +96,6 @@ public final class ScreeningBase {
     /** A vote was made anew. */
     void vote(Vote vote);
 
-    /** A vote was taken back. */
-    void takenBack(String key);
-
     /** Something was settled. */
     void ruling(Ruling ruling);
   }
@@ -122,9 +112,7 @@ public final class ScreeningBase {
         document -> {
           last[0] = Math.max(last[0], document.change());
           String kind = document.id().kind();
-          if (kind.equals(VOTE) && document.isDeletion()) {
-            taker.takenBack(document.id().key());
-          } else if (!document.damaged() && document.json().isPresent()) {
+          if (!document.damaged() && document.json().isPresent()) {
             if (kind.equals(VOTE)) {
               taker.vote(KeptJson.read(document.json().get(), Vote.class));
             } else if (kind.equals(RULING)) {

@@ -63,8 +63,8 @@ public final class Authors {
   }
 
   /**
-   * A family name alone gets a comma behind it, which tells it from a group; a group whose name would
-   * be taken for a person's by its commas loses them.
+   * A family name alone gets a comma behind it, which tells it from a group; a group whose name
+   * would be taken for a person's by its commas loses them.
    */
   private static String written(AuthorName name) {
     String line = name.line();

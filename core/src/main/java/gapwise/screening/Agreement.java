@@ -33,8 +33,8 @@ public record Agreement(
   }
 
   /**
-   * Agreement beyond chance (Cohen 1960; interval by the standard error of Fleiss, Cohen and Everitt
-   * 1969); empty where chance alone agrees, as when both keep everything.
+   * Agreement beyond chance (Cohen 1960; interval by the standard error of Fleiss, Cohen and
+   * Everitt 1969); empty where chance alone agrees, as when both keep everything.
    */
   public Optional<Beyond> kappa() {
     return Kappa.of(
@@ -47,8 +47,7 @@ public record Agreement(
             (one, other) -> one == other ? 1 : 0)
         .map(
             kappa -> {
-              double half =
-                  ReferenceDistribution.normal().multiplier(0.95) * kappa.standardError();
+              double half = ReferenceDistribution.normal().multiplier(0.95) * kappa.standardError();
               return new Beyond(
                   kappa.estimate(),
                   Math.max(-1, kappa.estimate() - half),

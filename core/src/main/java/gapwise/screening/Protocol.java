@@ -39,7 +39,8 @@ public record Protocol(
               "Single case or fewer patients than agreed",
               "Review, comment or protocol",
               "The same patients as another paper"),
-          List.of("bone defect*", "segmental", "bone loss", "nonunion*", "tibia*", "femur", "femoral"),
+          List.of(
+              "bone defect*", "segmental", "bone loss", "nonunion*", "tibia*", "femur", "femoral"),
           List.of(
               "tumour*", "tumor*", "mandib*", "rat", "rats", "rabbit*", "sheep", "finite element"));
 

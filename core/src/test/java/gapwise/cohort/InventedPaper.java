@@ -169,7 +169,13 @@ final class InventedPaper {
   static Study copied(Study study, String id, String title, boolean initialsLost) {
     Citation print = study.citation();
     String authors =
-        print.authors().orElseThrow().text().replace("ø", "oe").replace("ö", "oe").replace("ü", "ue");
+        print
+            .authors()
+            .orElseThrow()
+            .text()
+            .replace("ø", "oe")
+            .replace("ö", "oe")
+            .replace("ü", "ue");
     Citation.Builder citation =
         Citation.with(title)
             .authors(initialsLost ? authors.replaceAll("( \\p{Lu})\\p{Lu}", "$1") : authors)

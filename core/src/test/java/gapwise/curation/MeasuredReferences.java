@@ -26,7 +26,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
-/** Times and memory of references that are kept and compared, for invented searches of some sizes. */
+/**
+ * Times and memory of references that are kept and compared, for invented searches of some sizes.
+ */
 public final class MeasuredReferences {
   private final Path folder;
   private long start;

@@ -147,12 +147,11 @@ class ReferenceBaseTest {
     keep(ris("one.ris", record("p1", "Wax", ""), record("p2", "Nails", "")));
     List<String> ids = List.copyOf(all().keySet());
     KeptLoad later =
-        keep(
-                ris(
-                    "one.ris",
-                    record("p3", "Rings", ""),
-                    record("p1", "Wax.", "AB  - Now with an abstract.\n"),
-                    record("p2", "Nails", "")))
+        keep(ris(
+                "one.ris",
+                record("p3", "Rings", ""),
+                record("p1", "Wax.", "AB  - Now with an abstract.\n"),
+                record("p2", "Nails", "")))
             .get(0);
     assertEquals(List.of(1, 1, 1), List.of(later.added(), later.changed(), later.known()));
     assertTrue(all().keySet().containsAll(ids));
@@ -175,7 +174,8 @@ class ReferenceBaseTest {
 
   @Test
   void recordsThatStandTwiceInAFileAreAllKept() throws IOException {
-    String text = record("p1", "Wax", "") + record("p1", "Wax", "") + record("p1", "Wax", "VL  - 3\n");
+    String text =
+        record("p1", "Wax", "") + record("p1", "Wax", "") + record("p1", "Wax", "VL  - 3\n");
     assertEquals(3, keep(ris("one.ris", text)).get(0).added());
     assertEquals(3, all().size());
     assertEquals(0, keep(ris("one.ris", text)).get(0).added());
@@ -185,14 +185,17 @@ class ReferenceBaseTest {
 
   @Test
   void twoFilesOfOneLoadThatGiveTheSameRecordAreTwoSourcesOfIt() throws IOException {
-    keep(ris("one.ris", record("p1", "Wax", "")), ris("two.ris", record("p1", "Wax", ""), record("p2", "Nails", "")));
+    keep(
+        ris("one.ris", record("p1", "Wax", "")),
+        ris("two.ris", record("p1", "Wax", ""), record("p2", "Nails", "")));
     assertEquals(2, all().size());
     assertEquals(3, all().values().stream().mapToInt(one -> one.sources().size()).sum());
   }
 
   @Test
   void aLoadThatBreaksOffLeavesNothing() throws IOException {
-    Waiting waiting = Waiting.of(ris("one.ris", record("p1", "Wax", ""), record("p2", "Nails", "")));
+    Waiting waiting =
+        Waiting.of(ris("one.ris", record("p1", "Wax", ""), record("p2", "Nails", "")));
     Iterator<SpooledRecord> all = waiting.records();
     Iterator<SpooledRecord> broken =
         new Iterator<>() {
@@ -290,6 +293,7 @@ class ReferenceBaseTest {
   }
 
   private static long read(ReferenceLines lines, String text) {
-    return lines.read(new BufferedReader(new StringReader(text)), "references.jsonl", "CD", "moved");
+    return lines.read(
+        new BufferedReader(new StringReader(text)), "references.jsonl", "CD", "moved");
   }
 }

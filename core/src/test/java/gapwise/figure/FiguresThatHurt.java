@@ -2,11 +2,11 @@ package gapwise.figure;
 
 import gapwise.figure.bubble.InventedBubbles;
 import gapwise.figure.curve.InventedCurves;
+import gapwise.figure.flow.InventedFlows;
 import gapwise.figure.forest.InventedForests;
 import gapwise.figure.funnel.InventedFunnels;
 import gapwise.figure.network.InventedNetworks;
 import gapwise.figure.plane.InventedPlanes;
-import gapwise.figure.flow.InventedFlows;
 import gapwise.figure.ranks.InventedRanks;
 import gapwise.figure.timeline.InventedTimelines;
 import java.util.LinkedHashMap;

@@ -58,8 +58,7 @@ class BoardTest {
 
   @Test
   void oneNameInOtherCapitalsIsOnePerson() {
-    Board board =
-        board(1, title(1, ANNA, Choice.KEEP), title(1, new Reader("ab"), Choice.EXCLUDE));
+    Board board = board(1, title(1, ANNA, Choice.KEEP), title(1, new Reader("ab"), Choice.EXCLUDE));
     assertEquals(new Standing.Waiting(1), board.standing(Stage.TITLE, ref(1)));
   }
 
@@ -124,9 +123,9 @@ class BoardTest {
   }
 
   /**
-   * Both keep 20, the first alone 5, the second alone 10, neither 15: observed 0.70, by chance 0.50,
-   * kappa 0.40 (a textbook example, from memory). Standard error worked by hand from Fleiss, Cohen
-   * and Everitt 1969, equation 13, in Python: 0.126996.
+   * Both keep 20, the first alone 5, the second alone 10, neither 15: observed 0.70, by chance
+   * 0.50, kappa 0.40 (a textbook example, from memory). Standard error worked by hand from Fleiss,
+   * Cohen and Everitt 1969, equation 13, in Python: 0.126996.
    */
   @Test
   void agreementBeyondChance() {
@@ -213,13 +212,10 @@ class BoardTest {
 
   @Test
   void wordsAreMarkedWholeOrWithAnyEndingAndTheTextStays() {
-    Protocol protocol =
-        new Protocol("", List.of(), List.of("tibia*", "bone loss"), List.of("rat"));
+    Protocol protocol = new Protocol("", List.of(), List.of("tibia*", "bone loss"), List.of("rat"));
     String text = "Tibial bone loss: rate of union, rat model (tibia)";
     List<MarkedText.Stretch> stretches = MarkedText.of(text, protocol);
-    assertEquals(
-        text,
-        String.join("", stretches.stream().map(MarkedText.Stretch::text).toList()));
+    assertEquals(text, String.join("", stretches.stream().map(MarkedText.Stretch::text).toList()));
     assertEquals(
         List.of("Tibial", "bone loss", "tibia"),
         stretches.stream()

@@ -119,7 +119,9 @@ record References(List<Reference> list) {
     if (!author.suffix().isEmpty()) {
       return author.name() + (given.isEmpty() ? ", " : given) + ", " + author.suffix();
     }
-    return given.isEmpty() && author.name().contains(" ") ? author.name() + "," : author.name() + given;
+    return given.isEmpty() && author.name().contains(" ")
+        ? author.name() + ","
+        : author.name() + given;
   }
 
   /** A person by family and given name; a group by the name as it is printed. */

@@ -136,8 +136,7 @@ public record FlowChart(
     }
   }
 
-  private void line(
-      CSVPrinter printer, int step, String side, String box, String part, int count)
+  private void line(CSVPrinter printer, int step, String side, String box, String part, int count)
       throws IOException {
     List<Object> cells = new ArrayList<>();
     cells.add(step);

@@ -64,8 +64,7 @@ record FlowPlot(FlowChart chart, Style style, double gap) implements PagePart {
   }
 
   private double stepHeight(FlowChart.Step step) {
-    return Math.max(
-        boxHeight(step.main()), step.leaving().map(this::boxHeight).orElse(0.0));
+    return Math.max(boxHeight(step.main()), step.leaving().map(this::boxHeight).orElse(0.0));
   }
 
   @Override
@@ -117,8 +116,7 @@ record FlowPlot(FlowChart chart, Style style, double gap) implements PagePart {
       double baseline = middle + one.letters().middleToBaseline();
       svg.text(x + pad(), baseline, Svg.Anchor.START, one.letters(), one.words());
       if (!one.count().isEmpty()) {
-        svg.text(
-            x + columnWidth() - pad(), baseline, Svg.Anchor.END, one.letters(), one.count());
+        svg.text(x + columnWidth() - pad(), baseline, Svg.Anchor.END, one.letters(), one.count());
       }
       middle += line();
     }

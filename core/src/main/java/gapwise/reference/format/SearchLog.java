@@ -173,8 +173,7 @@ public final class SearchLog {
       String place, Function<String, Optional<String>> part, Problems problems) {
     String database = part.apply("database").orElse("");
     if (database.isBlank()) {
-      problems.add(
-          place + "database", "missing-value", "The database is missing; name it.");
+      problems.add(place + "database", "missing-value", "The database is missing; name it.");
       return Optional.empty();
     }
     Optional<LocalDate> date = date(part.apply("date").orElse(""));

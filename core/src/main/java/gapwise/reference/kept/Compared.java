@@ -23,9 +23,7 @@ public final class Compared {
   private final List<ProposedPair> pairs;
 
   private Compared(
-      Map<RecordKey, FiledReference> filed,
-      Map<String, String> stoodOn,
-      List<ProposedPair> pairs) {
+      Map<RecordKey, FiledReference> filed, Map<String, String> stoodOn, List<ProposedPair> pairs) {
     this.filed = filed;
     this.stoodOn = stoodOn;
     this.pairs = pairs;

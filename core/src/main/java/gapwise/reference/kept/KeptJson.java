@@ -43,10 +43,7 @@ public final class KeptJson {
 
   /** A person and a group are told apart by their fields. */
   @JsonTypeInfo(use = JsonTypeInfo.Id.DEDUCTION)
-  @JsonSubTypes({
-    @JsonSubTypes.Type(Author.Person.class),
-    @JsonSubTypes.Type(Author.Group.class)
-  })
+  @JsonSubTypes({@JsonSubTypes.Type(Author.Person.class), @JsonSubTypes.Type(Author.Group.class)})
   private interface AuthorForm {}
 
   private static SimpleModule days() {

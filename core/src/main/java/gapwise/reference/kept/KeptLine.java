@@ -69,8 +69,7 @@ public record KeptLine(
     String people = reference.authors().stream().map(Author::line).collect(Collectors.joining(" "));
     String year = kept.year().isPresent() ? "" + kept.year().getAsInt() : "";
     String titles =
-        Stream.concat(
-                Stream.of(reference.titles().main()), reference.titles().original().stream())
+        Stream.concat(Stream.of(reference.titles().main()), reference.titles().original().stream())
             .collect(Collectors.joining(" "));
     return Letters.folded(
         String.join(" ", List.of(titles, people, year, kept.journal().orElse(""))));

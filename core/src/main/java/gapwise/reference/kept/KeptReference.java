@@ -9,8 +9,8 @@ import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
 /**
- * A reference as it is kept, with all that a person reads of it to decide whether its paper is worth
- * reading. Which records are one paper is told by {@link ReferenceGroups}.
+ * A reference as it is kept, with all that a person reads of it to decide whether its paper is
+ * worth reading. Which records are one paper is told by {@link ReferenceGroups}.
  *
  * @param id its name in the evidence base, which never changes
  * @param reference what its record says

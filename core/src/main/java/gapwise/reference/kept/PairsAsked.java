@@ -1,10 +1,10 @@
 package gapwise.reference.kept;
 
 import gapwise.reference.kept.ReferenceDecision.Settled;
+import gapwise.reference.pair.FiledReference;
 import gapwise.reference.pair.ProposedPair;
 import gapwise.reference.pair.RecordKey;
 import gapwise.reference.pair.ReferenceProposals;
-import gapwise.reference.pair.FiledReference;
 import gapwise.reference.pair.Standing;
 import gapwise.reference.pair.Verdict;
 import java.util.ArrayList;
@@ -19,9 +19,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * What is left to ask of what was compared, once the decisions of persons are held against it. A pair
- * that was settled is asked again only when one of its records says something else; one of which
- * other decisions leave no doubt is not asked either.
+ * What is left to ask of what was compared, once the decisions of persons are held against it. A
+ * pair that was settled is asked again only when one of its records says something else; one of
+ * which other decisions leave no doubt is not asked either.
  */
 public final class PairsAsked {
   private final Compared compared;

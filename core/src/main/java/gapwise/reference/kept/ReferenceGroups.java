@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.TreeSet;
 
 /**
- * Which kept references, and which studies, are one paper by what persons settled. Each group has one
- * record that leads it: the fullest, and of equals the one whose id comes first. Nothing is merged.
- * Safe for use by many threads.
+ * Which kept references, and which studies, are one paper by what persons settled. Each group has
+ * one record that leads it: the fullest, and of equals the one whose id comes first. Nothing is
+ * merged. Safe for use by many threads.
  */
 public final class ReferenceGroups {
   private final Map<String, String> roots;

@@ -57,8 +57,8 @@ public final class EditDistance {
   }
 
   /**
-   * A bit for each letter that stands in a word, some letters sharing one. A slip brings or takes at
-   * most one of them, so words that differ in more need no closer look.
+   * A bit for each letter that stands in a word, some letters sharing one. A slip brings or takes
+   * at most one of them, so words that differ in more need no closer look.
    */
   private static long letters(String word) {
     long letters = 0;

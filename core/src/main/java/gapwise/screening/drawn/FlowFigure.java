@@ -44,8 +44,7 @@ public final class FlowFigure {
             Optional.of(new Box(say("screening.not-had"), flow.notHad()))));
     steps.add(
         new Step(
-            new Box(
-                say("screening.assessed"), flow.assessed(), waiting(flow.waitingFullText())),
+            new Box(say("screening.assessed"), flow.assessed(), waiting(flow.waitingFullText())),
             Optional.of(
                 new Box(
                     say("screening.reports-left-out"),
@@ -60,13 +59,11 @@ public final class FlowFigure {
                     new Part(say("screening.studies"), flow.studies()),
                     new Part(say("screening.without-study"), flow.withoutStudy()))),
             Optional.empty()));
-    return new FlowChart(
-        say("screening.flow"), sentences(flow), steps, List.of(), provenance);
+    return new FlowChart(say("screening.flow"), sentences(flow), steps, List.of(), provenance);
   }
 
   private static Step step(String main, int count, String beside, int leaving, int open) {
-    return new Step(
-        new Box(main, count, waiting(open)), Optional.of(new Box(beside, leaving)));
+    return new Step(new Box(main, count, waiting(open)), Optional.of(new Box(beside, leaving)));
   }
 
   private static List<Part> waiting(int open) {

@@ -21,7 +21,8 @@ public final class InventedFlows {
         List.of(
             new Part("No missing bone of the lower limb", 31),
             new Part("No result of patients", 12)),
-        List.of(new Part("First invented database", 1204), new Part("Second invented database", 9)));
+        List.of(
+            new Part("First invented database", 1204), new Part("Second invented database", 9)));
   }
 
   /** As many reasons and sources as there can be, with long names. */
@@ -31,12 +32,15 @@ public final class InventedFlows {
             .mapToObj(
                 i ->
                     new Part(
-                        "Reason " + i + " that somebody typed at length, up to eighty letters of it",
+                        "Reason "
+                            + i
+                            + " that somebody typed at length, up to eighty letters of it",
                         i))
             .toList();
     List<Part> sources =
         IntStream.rangeClosed(1, 8)
-            .mapToObj(i -> new Part("Invented register of trials and records number " + i, 1000 * i))
+            .mapToObj(
+                i -> new Part("Invented register of trials and records number " + i, 1000 * i))
             .toList();
     return chart(List.of(), reasons, sources);
   }

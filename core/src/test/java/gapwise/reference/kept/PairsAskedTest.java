@@ -68,8 +68,7 @@ class PairsAskedTest {
       List<ReferenceDecision> decisions = List.of(decided(open.get(0), settled));
       assertEquals(List.of(), open(compared, Shelf.of(lines, decisions)));
       List<KeptLine> changed = lines(record("a", "") + record("b", "AB  - More is told now.\n"));
-      List<OpenPair> again =
-          open(Compared.of(changed, Map.of()), Shelf.of(changed, decisions));
+      List<OpenPair> again = open(Compared.of(changed, Map.of()), Shelf.of(changed, decisions));
       assertEquals(1, again.size(), settled.name());
       assertEquals(decisions, List.of(again.get(0).before().orElseThrow()));
     }
@@ -101,14 +100,14 @@ class PairsAskedTest {
             decided(open.get(0), Settled.SAME),
             decided(open.get(1), Settled.SAME),
             decided(open.get(2), Settled.DIFFERENT));
-    assertEquals(
-        List.of(decisions.get(2)), Shelf.of(lines, decisions).groups().contradictions());
+    assertEquals(List.of(decisions.get(2)), Shelf.of(lines, decisions).groups().contradictions());
   }
 
   @Test
   void theFullestRecordLeadsItsGroup() throws IOException {
     List<KeptLine> lines =
-        lines(record("a", "") + record("b", "AB  - Told.\nDO  - 10.5555/paper\n") + record("c", ""));
+        lines(
+            record("a", "") + record("b", "AB  - Told.\nDO  - 10.5555/paper\n") + record("c", ""));
     Compared compared = Compared.of(lines, Map.of());
     List<ReferenceDecision> all = new ArrayList<>();
     open(compared, Shelf.of(lines, List.of())).forEach(p -> all.add(decided(p, Settled.SAME)));
@@ -151,10 +150,8 @@ class PairsAskedTest {
     OpenPair pair = open(Compared.of(lines, studies), Shelf.of(lines, List.of())).get(0);
     assertEquals(Verdict.RELATED, pair.verdict());
     assertEquals("study:kell-2001", pair.second());
-    assertEquals(
-        Map.of(), standings(lines, studies, List.of(decided(pair, Settled.DIFFERENT))));
-    assertEquals(
-        1, standings(lines, studies, List.of(decided(pair, Settled.RELATED))).size());
+    assertEquals(Map.of(), standings(lines, studies, List.of(decided(pair, Settled.DIFFERENT))));
+    assertEquals(1, standings(lines, studies, List.of(decided(pair, Settled.RELATED))).size());
   }
 
   @Test
@@ -166,7 +163,9 @@ class PairsAskedTest {
 
   @Test
   void theSearchFindsTheStartsOfWordsInAnySpelling() throws IOException {
-    List<KeptLine> lines = lines(record("a", "") + "TY  - JOUR\nTI  - Wax\nAU  - Br\u00fcnn, Odo\nPY  - 2009\nER  - \n");
+    List<KeptLine> lines =
+        lines(
+            record("a", "") + "TY  - JOUR\nTI  - Wax\nAU  - Br\u00fcnn, Odo\nPY  - 2009\nER  - \n");
     Shelf shelf = Shelf.of(lines, List.of());
     assertEquals(2, shelf.search(" ").size());
     assertEquals("Wax", shelf.search("brunn 2009").get(0).brief().titles().main());

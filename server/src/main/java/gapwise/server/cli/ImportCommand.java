@@ -31,7 +31,10 @@ public final class ImportCommand implements Callable<Integer> {
 
   private static final Set<String> BESIDE = Set.of(DataPackage.SEARCHES, DataPackage.FILE);
 
-  @Parameters(arity = "1..*", paramLabel = "FILE", description = "Workbook, or the CSV files and references.jsonl of an export.")
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE",
+      description = "Workbook, or the CSV files and references.jsonl of an export.")
   private List<Path> files;
 
   @Mixin private HomeOption home;
@@ -80,8 +83,7 @@ public final class ImportCommand implements Callable<Integer> {
 
   private boolean references(Home open, Path file) {
     try (BufferedReader text = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-      long written =
-          open.referenceLines().read(text, named(file), who, "import of " + named(file));
+      long written = open.referenceLines().read(text, named(file), who, "import of " + named(file));
       System.err.println(
           named(file) + ": references, loads, searches and decisions new or changed: " + written);
       return true;

@@ -72,9 +72,7 @@ public final class ReferencesCommand implements Callable<Integer> {
               + " that was kept before adds nothing.")
   private boolean keep;
 
-  @Option(
-      names = "--who",
-      description = "Who accepts what is kept. Default: ${DEFAULT-VALUE}")
+  @Option(names = "--who", description = "Who accepts what is kept. Default: ${DEFAULT-VALUE}")
   private String who = System.getProperty("user.name", "someone");
 
   @Override

@@ -43,6 +43,9 @@ import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
 import gapwise.server.page.result.PooledPage;
 import gapwise.server.page.result.TypedQuestion;
+import gapwise.server.page.screening.ApartPage;
+import gapwise.server.page.screening.ChoosePage;
+import gapwise.server.page.screening.ScreeningPage;
 import gapwise.server.page.sheet.SheetPage;
 import gapwise.server.page.studies.ImportPage;
 import gapwise.server.page.studies.SelectedValues;
@@ -108,7 +111,8 @@ public final class WebServer implements AutoCloseable {
     Path uploads = UploadFolder.prepared(home.folder().resolve("uploads"));
     ImportJobs jobs = new ImportJobs(home.base(), uploads);
     SheetTray tray = new SheetTray(uploads);
-    ReferenceJobs references = new ReferenceJobs(() -> citations(home), home.referenceBase(), uploads);
+    ReferenceJobs references =
+        new ReferenceJobs(() -> citations(home), home.referenceBase(), uploads);
     SameOrigin sameOrigin = new SameOrigin(host);
     ErrorPage errors = new ErrorPage(templates, anyState);
     EdgeFailures edge = new EdgeFailures(errors);
@@ -206,6 +210,9 @@ public final class WebServer implements AutoCloseable {
       new KeptPage(templates, sites, home, evidence).addTo(routes);
       new PairsPage(templates, sites, home, evidence, Clock.systemUTC()).addTo(routes);
       new ReferencesPage(templates, sites, references, home, Clock.systemUTC()).addTo(routes);
+      new ScreeningPage(templates, sites, home).addTo(routes);
+      new ChoosePage(templates, sites, home, Clock.systemUTC()).addTo(routes);
+      new ApartPage(templates, sites, home, Clock.systemUTC()).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };

@@ -21,7 +21,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Files of references read and kept in one go, as a command does that nobody looks at meanwhile. */
+/**
+ * Files of references read and kept in one go, as a command does that nobody looks at meanwhile.
+ */
 public final class FilesKept {
   private FilesKept() {}
 

@@ -55,9 +55,7 @@ record Keeping(ReferenceBase base) {
     } catch (IOException | RuntimeException failure) {
       LOG.error("a load of references could not be kept", failure);
       return new ReferenceState.NotKept(
-          found,
-          waiting,
-          FullDisk.causes(failure) ? FullDisk.WORDS : say("references.not-kept"));
+          found, waiting, FullDisk.causes(failure) ? FullDisk.WORDS : say("references.not-kept"));
     }
   }
 }

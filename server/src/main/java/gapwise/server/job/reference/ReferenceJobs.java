@@ -74,8 +74,7 @@ public final class ReferenceJobs implements AutoCloseable {
    * @param keeping keeps what a person accepts
    * @param folder where uploads lie while they are read, as {@link UploadFolder} makes it
    */
-  public ReferenceJobs(
-      Supplier<Map<String, Citation>> base, ReferenceBase keeping, Path folder) {
+  public ReferenceJobs(Supplier<Map<String, Citation>> base, ReferenceBase keeping, Path folder) {
     this.base = base;
     this.keeping = new Keeping(keeping);
     this.folder = folder;

@@ -66,8 +66,8 @@ record ReferenceWork(List<ReferenceFile> files, Optional<ReferenceFile> log, Pat
     }
   }
 
-  private ReferenceState.Done found(
-      Map<String, Citation> base, Consumer<ReferenceState> progress) throws IOException {
+  private ReferenceState.Done found(Map<String, Citation> base, Consumer<ReferenceState> progress)
+      throws IOException {
     List<HandedFile> handed = new ArrayList<>();
     for (ReferenceFile file : files) {
       handed.add(HandedFile.of(file));

@@ -30,8 +30,7 @@ public record KeepForm(String who, List<SearchDone> searches) {
   /** Letters of a search; the longest strategies fill some pages. */
   private static final int LONGEST_WORDS = 20_000;
 
-  private static final List<String> PARTS =
-      List.of("database", "date", "words", "count", "limits");
+  private static final List<String> PARTS = List.of("database", "date", "words", "count", "limits");
 
   KeepForm {
     searches = List.copyOf(searches);

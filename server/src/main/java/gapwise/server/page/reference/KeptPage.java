@@ -62,8 +62,7 @@ public final class KeptPage {
     String typed = Optional.ofNullable(context.queryParam("q")).orElse("").strip();
     Shelf shelf = home.references().shelf();
     List<KeptLine> found = shelf.search(typed);
-    String href =
-        PagePaths.KEPT_REFERENCES + (typed.isEmpty() ? "" : "?q=" + Paged.encoded(typed));
+    String href = PagePaths.KEPT_REFERENCES + (typed.isEmpty() ? "" : "?q=" + Paged.encoded(typed));
     Paged paging =
         Paged.of(Optional.ofNullable(context.queryParam("page")).orElse(""), found.size(), href);
     Map<String, List<Standing>> told = home.references().standings().orElse(Map.of());
@@ -90,7 +89,10 @@ public final class KeptPage {
         line.brief().published().year().isPresent()
             ? Integer.toString(line.brief().published().year().getAsInt())
             : "",
-        line.brief().published().journal().or(() -> line.brief().published().shortJournal())
+        line.brief()
+            .published()
+            .journal()
+            .or(() -> line.brief().published().shortJournal())
             .orElse(""),
         others == 0
             ? ""
@@ -157,9 +159,7 @@ public final class KeptPage {
   private KeptView.SettledWith settled(ReferenceDecision decision, String id) {
     String other = decision.first().equals(id) ? decision.second() : decision.first();
     String now =
-        home.references()
-            .stoodOn(decision.first(), decision.second())
-            .orElse(decision.stoodOn());
+        home.references().stoodOn(decision.first(), decision.second()).orElse(decision.stoodOn());
     return new KeptView.SettledWith(
         sides.of(other),
         PairsPage.words(decision),
@@ -179,7 +179,9 @@ public final class KeptPage {
     open(context, draft);
   }
 
-  /** A draft of a study whose paper is said to be retracted, with that filled in; nobody is asked. */
+  /**
+   * A draft of a study whose paper is said to be retracted, with that filled in; nobody is asked.
+   */
   private void mark(Context context) {
     KeptStudy kept =
         evidence

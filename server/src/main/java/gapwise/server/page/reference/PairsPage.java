@@ -138,8 +138,7 @@ public final class PairsPage {
     context.redirect(
         back.matches("(ref-[0-9a-f]{16})")
             ? PagePaths.KEPT_REFERENCES + "/" + back
-            : PagePaths.REFERENCE_PAIRS
-                + (back.matches("\\d{1,6}") ? "?page=" + back : ""),
+            : PagePaths.REFERENCE_PAIRS + (back.matches("\\d{1,6}") ? "?page=" + back : ""),
         HttpStatus.SEE_OTHER);
   }
 
@@ -147,8 +146,7 @@ public final class PairsPage {
   private void refuseContradiction(ReferenceDecision decision) {
     boolean own =
         references.shelf().decisions().stream()
-            .anyMatch(
-                one -> one.key().equals(decision.key()) && one.settled() == Settled.SAME);
+            .anyMatch(one -> one.key().equals(decision.key()) && one.settled() == Settled.SAME);
     if (decision.settled() != Settled.SAME
         && !own
         && references.shelf().groups().areOne(decision.first(), decision.second())) {

@@ -18,8 +18,7 @@ final class SettledReferences {
   private static final int LONGEST_REASON = 500;
 
   private static final Map<String, Settled> WORDS =
-      Map.of(
-          "same", Settled.SAME, "related", Settled.RELATED, "different", Settled.DIFFERENT);
+      Map.of("same", Settled.SAME, "related", Settled.RELATED, "different", Settled.DIFFERENT);
 
   /** What two say now, by their names. */
   interface StoodOn {
@@ -28,7 +27,9 @@ final class SettledReferences {
 
   private SettledReferences() {}
 
-  /** What stands for a pair behind the word that settles it; a study, which may have blanks, last. */
+  /**
+   * What stands for a pair behind the word that settles it; a study, which may have blanks, last.
+   */
   static String value(String stoodOn, String first, String second) {
     return stoodOn + " " + first + " " + second;
   }

@@ -92,7 +92,9 @@ record Sides(ReferenceBase base, Evidence evidence) {
             .map(Author::line)
             .collect(Collectors.joining("; "));
     int more = reference.authors().size() - MOST_AUTHORS;
-    return more > 0 ? say("references.more-authors", Map.of("authors", first, "more", more)) : first;
+    return more > 0
+        ? say("references.more-authors", Map.of("authors", first, "more", more))
+        : first;
   }
 
   static String numbers(Reference reference) {

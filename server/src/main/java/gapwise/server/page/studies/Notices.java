@@ -27,8 +27,7 @@ public record Notices(List<String> sentences, boolean underway, Optional<String>
 
   static Notices of(Study study, References references) {
     Optional<Map<String, List<Standing>>> all = references.standings();
-    List<Standing> told =
-        all.orElse(Map.of()).getOrDefault(Member.ofStudy(study.id()), List.of());
+    List<Standing> told = all.orElse(Map.of()).getOrDefault(Member.ofStudy(study.id()), List.of());
     boolean retracted =
         told.stream().anyMatch(standing -> standing.kind() == Standing.Kind.RETRACTED);
     return new Notices(

@@ -5,10 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.curation.ReferenceBase;
 import gapwise.server.admission.BusyException;
 import gapwise.server.job.ImportJobs.Upload;
 import gapwise.server.job.UploadFolder;
-import gapwise.curation.ReferenceBase;
 import gapwise.store.DocumentStore;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

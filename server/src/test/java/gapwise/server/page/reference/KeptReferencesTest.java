@@ -15,10 +15,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** References accepted, searched, settled and taken to the desk by forms alone. All are invented. */
+/**
+ * References accepted, searched, settled and taken to the desk by forms alone. All are invented.
+ */
 @Timeout(120)
 class KeptReferencesTest {
-  private static final Pattern SETTLES = Pattern.compile("value=\"(same|related|different) ([^\"]+)\"");
+  private static final Pattern SETTLES =
+      Pattern.compile("value=\"(same|related|different) ([^\"]+)\"");
   private static final Pattern KEPT = Pattern.compile("/references/kept/(ref-[0-9a-f]{16})");
 
   @TempDir Path folder;
@@ -60,11 +63,16 @@ class KeptReferencesTest {
           KeptFiles.post(
               running,
               path + "/keep",
-              "rows", "1",
-              "database-0", "Invented Index",
-              "date-0", "3031-02-03",
-              "count-0", "many",
-              "file-0", "one.ris");
+              "rows",
+              "1",
+              "database-0",
+              "Invented Index",
+              "date-0",
+              "3031-02-03",
+              "count-0",
+              "many",
+              "file-0",
+              "one.ris");
       assertEquals(422, wrong.statusCode(), wrong.body());
       holds(wrong.body(), "Give your name or initials");
       holds(wrong.body(), "where the number of records that the database reported was expected");
@@ -73,23 +81,34 @@ class KeptReferencesTest {
           KeptFiles.post(
               running,
               path + "/keep",
-              "who", "AB",
-              "rows", "1",
-              "database-0", "Invented Index",
-              "date-0", "3031-02-03");
+              "who",
+              "AB",
+              "rows",
+              "1",
+              "database-0",
+              "Invented Index",
+              "date-0",
+              "3031-02-03");
       holds(future.body(), "The day lies in the future.");
       holds(future.body(), "The words of the search are missing.");
       HttpResponse<String> kept =
           KeptFiles.post(
               running,
               path + "/keep",
-              "who", "AB",
-              "rows", "1",
-              "database-0", "Invented Index",
-              "date-0", "2021-02-03",
-              "count-0", "2",
-              "words-0", "=forearm AND nail",
-              "file-0", "one.ris");
+              "who",
+              "AB",
+              "rows",
+              "1",
+              "database-0",
+              "Invented Index",
+              "date-0",
+              "2021-02-03",
+              "count-0",
+              "2",
+              "words-0",
+              "=forearm AND nail",
+              "file-0",
+              "one.ris");
       assertEquals(303, kept.statusCode(), kept.body());
       KeptFiles.settled(running, path);
       holds(running.get(path).body(), "one.ris: 1 reference is new");
@@ -120,15 +139,25 @@ class KeptReferencesTest {
           KeptFiles.post(
               running,
               "/references/pairs",
-              "who", "AB",
-              "why", "looked",
-              "settle", "same " + "0".repeat(24) + open.get(0).substring(24));
+              "who",
+              "AB",
+              "why",
+              "looked",
+              "settle",
+              "same " + "0".repeat(24) + open.get(0).substring(24));
       assertEquals(409, stale.statusCode(), stale.body());
       assertEquals(3, pairs(running).size());
       for (String pair : open.subList(0, 2)) {
         HttpResponse<String> settled =
             KeptFiles.post(
-                running, "/references/pairs", "who", "AB", "why", "looked", "settle", "same " + pair);
+                running,
+                "/references/pairs",
+                "who",
+                "AB",
+                "why",
+                "looked",
+                "settle",
+                "same " + pair);
         assertEquals(303, settled.statusCode(), settled.body());
       }
       assertEquals(List.of(), pairs(running), "the third follows from two");
@@ -140,13 +169,18 @@ class KeptReferencesTest {
           KeptFiles.post(
               running,
               "/references/pairs",
-              "who", "CD",
-              "why", "not so",
-              "settle", "different " + open.get(2));
+              "who",
+              "CD",
+              "why",
+              "not so",
+              "settle",
+              "different " + open.get(2));
       assertEquals(422, against.statusCode(), against.body());
       holds(against.body(), "Other decisions make these two one paper");
       KeptFiles.kept(
-          running, "one.ris", KeptFiles.record("p1", "AB  - Told now.\n") + KeptFiles.record("p9", ""));
+          running,
+          "one.ris",
+          KeptFiles.record("p1", "AB  - Told now.\n") + KeptFiles.record("p9", ""));
       assertTrue(
           plain(running.get("/references/pairs").body()).contains("One of the two has changed"));
     }

@@ -23,9 +23,7 @@ class PairsBrowserTest {
   }
 
   private static void awaitSettled(Chromium browser, int count) {
-    browser
-        .await()
-        .until(d -> d.findElements(By.cssSelector("[data-settled]")).size() == count);
+    browser.await().until(d -> d.findElements(By.cssSelector("[data-settled]")).size() == count);
   }
 
   @Test
