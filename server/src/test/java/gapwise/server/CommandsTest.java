@@ -226,6 +226,43 @@ class CommandsTest {
   }
 
   @Test
+  void keptReferencesGoThroughExportAndImport() throws Exception {
+    String record =
+        "TY  - JOUR\nID  - %s\nAU  - Kell, Bo\nTI  - Nails for the broken forearm in children\n"
+            + "JO  - Imagined Bones\nPY  - 2001\nVL  - 3\nSP  - 44\nER  - \n";
+    String one = file("kept.ris", String.format(record, "a") + String.format(record, "b"));
+    String log =
+        file(
+            "kept-log.csv",
+            "database,date,words,count_reported,file\nImagined,2026-01-31,=nail,2,kept.ris\n");
+    String home = home();
+    assertEquals(2, call("references", one, "--keep").exit(), "there is no place to keep it");
+    Called kept =
+        call("references", one, "--searches", log, "--home", home, "--keep", "--who", "AB");
+    assertEquals(0, kept.exit(), kept.err());
+    assertTrue(kept.err().contains("kept.ris: references new: 2"), kept.err());
+    Called again = call("references", one, "--home", home, "--keep");
+    assertTrue(again.err().contains("new: 0, changed: 0, kept before: 2"), again.err());
+    Path tables = folder.resolve("with-references");
+    Called exported = call("export", "--csv", tables.toString(), "--home", home);
+    assertEquals(0, exported.exit(), exported.err());
+    assertTrue(exported.err().contains("2 references"), exported.err());
+    assertTrue(Files.readString(tables.resolve("searches.csv")).contains(",'=nail,2,kept.ris,"));
+    assertTrue(Files.readString(tables.resolve("datapackage.json")).contains("references.jsonl"));
+    String other = folder.resolve("other-home").toString();
+    String lines = tables.resolve("references.jsonl").toString();
+    Called moved = call("import", lines, "--home", other);
+    assertEquals(0, moved.exit(), moved.err());
+    assertTrue(moved.err().contains("new or changed: 4"), moved.err());
+    assertTrue(call("import", lines, "--home", other).err().contains("new or changed: 0"));
+    Called wrong = call("import", file("wrong.jsonl", "{\"kind\":\"study\"}\n"), "--home", other);
+    assertEquals(2, wrong.exit());
+    assertTrue(wrong.err().contains("wrong.jsonl, line 1"), wrong.err());
+    Called workbook = call("export", folder.resolve("kept.xlsx").toString(), "--home", home);
+    assertTrue(workbook.err().contains("have no place in a workbook"), workbook.err());
+  }
+
+  @Test
   void whatIsExportedAsCsvIsImportedAsUnchanged() throws Exception {
     String home = home();
     Path tables = folder.resolve("tables");

@@ -66,9 +66,16 @@ public final class Shelf {
     return (int) byId.keySet().stream().filter(id -> groups.leading(id).equals(id)).count();
   }
 
-  /** Those whose title, authors, year or journal hold every word that was typed, or its start. */
+  /**
+   * Those whose title, authors, year or journal hold every word that was typed, or its start; all
+   * where nothing was typed, none where nothing of it is a letter or a digit.
+   */
   public List<KeptLine> search(String typed) {
-    String[] words = Letters.folded(typed).split(" ");
+    String plain = Letters.folded(typed);
+    if (plain.isEmpty() && !typed.isBlank()) {
+      return List.of();
+    }
+    String[] words = plain.split(" ");
     return inOrder.stream().filter(line -> holds(" " + line.words(), words)).toList();
   }
 

@@ -32,7 +32,7 @@ public record KeepForm(String who, List<SearchDone> searches) {
 
   private static final List<String> PARTS = List.of("database", "date", "words", "count", "limits");
 
-  KeepForm {
+  public KeepForm {
     searches = List.copyOf(searches);
   }
 
