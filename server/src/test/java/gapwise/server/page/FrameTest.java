@@ -239,6 +239,7 @@ class FrameTest {
         "/overlaps",
         "/references",
         "/references/kept",
+        "/screening",
         "/import",
         "/method"
       })

@@ -4,8 +4,6 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.curation.ReferenceBase.StampedLoad;
 import gapwise.figure.FigureProvenance;
-import gapwise.figure.drawing.Medium;
-import gapwise.figure.drawing.Setting;
 import gapwise.figure.flow.FlowChart;
 import gapwise.figure.value.SeriesCount;
 import gapwise.figure.value.Shown;
@@ -20,7 +18,6 @@ import gapwise.screening.Standing;
 import gapwise.screening.drawn.FlowFigure;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
-import gapwise.server.api.Api;
 import gapwise.server.download.Attachment;
 import gapwise.server.download.FigureDownloads;
 import gapwise.server.home.Home;
@@ -31,6 +28,7 @@ import gapwise.server.page.Site;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -44,7 +42,7 @@ import java.util.TreeMap;
 /** How screening stands: what is left for whom, how far people agree, and the flow of records. */
 public final class ScreeningPage {
   /** Where the files of the flow are. */
-  public static final String FLOW = Api.ROOT + "/screening-flow";
+  public static final String FLOW = "/api/v1/screening-flow";
 
   private static final String LEFT_OUT = PagePaths.SCREENING + "/left-out.csv";
 
@@ -92,7 +90,7 @@ public final class ScreeningPage {
         site(),
         Arrays.stream(Stage.values()).map(stage -> at(shown.board(), stage)).toList(),
         flow,
-        chart.draw(Setting.withinPage(Medium.PAGE)).get(0).svg(),
+        TwoWidths.of(chart),
         TakeFigure.of(FLOW, new Address(Map.of()), chart),
         home.screening().base().protocol());
   }

@@ -4,6 +4,7 @@ import gapwise.screening.Flow;
 import gapwise.screening.Protocol;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
 import java.util.List;
 
 /** The screening of a review at a glance, or why there is none. */
@@ -27,7 +28,7 @@ public sealed interface ScreeningView {
       Site site,
       List<AtStage> stages,
       Flow flow,
-      String drawing,
+      TwoWidths drawing,
       TakeFigure take,
       Protocol protocol)
       implements ScreeningView {}
