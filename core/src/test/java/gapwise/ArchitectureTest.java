@@ -96,8 +96,11 @@ class ArchitectureTest {
                       "reference",
                       "reference.format",
                       "reference.kept",
+                      "screening",
                       "store",
                       "problem")),
+              Map.entry("screening", Set.of("numeric", "reference.kept", "synthesis.agreement")),
+              Map.entry("screening.drawn", Set.of("figure", "figure.flow", "screening")),
               Map.entry(
                   "intake",
                   Set.of(
@@ -468,6 +471,7 @@ class ArchitectureTest {
               Map.entry("figure.timeline", KIND_OF_FIGURE),
               Map.entry("figure.plane", KIND_OF_FIGURE),
               Map.entry("figure.ranks", KIND_OF_FIGURE),
+              Map.entry("figure.flow", KIND_OF_FIGURE),
               Map.entry("figure.array", Set.of("figure.drawing", "figure.value")),
               Map.entry(
                   "wording",

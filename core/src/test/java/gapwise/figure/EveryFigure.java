@@ -3,6 +3,7 @@ package gapwise.figure;
 import gapwise.figure.bubble.InventedBubbles;
 import gapwise.figure.curve.CurveFigure;
 import gapwise.figure.curve.InventedCurves;
+import gapwise.figure.flow.InventedFlows;
 import gapwise.figure.forest.Forest;
 import gapwise.figure.forest.InventedForests;
 import gapwise.figure.funnel.Funnel;
@@ -105,6 +106,7 @@ public final class EveryFigure {
     figures.put("plane", InventedPlanes.plane(3, REFERENCES));
     figures.put("acceptability", InventedPlanes.acceptability(3, REFERENCES));
     figures.put("ranks", InventedRanks.of(4, REFERENCES));
+    figures.put("flow", InventedFlows.usual(REFERENCES));
     return figures;
   }
 }

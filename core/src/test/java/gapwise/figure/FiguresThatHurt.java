@@ -2,6 +2,7 @@ package gapwise.figure;
 
 import gapwise.figure.bubble.InventedBubbles;
 import gapwise.figure.curve.InventedCurves;
+import gapwise.figure.flow.InventedFlows;
 import gapwise.figure.forest.InventedForests;
 import gapwise.figure.funnel.InventedFunnels;
 import gapwise.figure.network.InventedNetworks;
@@ -46,6 +47,7 @@ public final class FiguresThatHurt {
     figures.put("plane of one dominated method", InventedPlanes.dominated());
     figures.put("acceptability of two", InventedPlanes.acceptability(2, List.of()));
     figures.put("acceptability of seven", InventedPlanes.acceptability(7, List.of()));
+    figures.put("flow with much to tell", InventedFlows.crowded());
     figures.put("ranks of two", InventedRanks.of(2, List.of()));
     figures.put("ranks of eight", InventedRanks.of(8, List.of()));
     return figures;

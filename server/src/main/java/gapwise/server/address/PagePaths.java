@@ -32,6 +32,9 @@ public final class PagePaths {
   public static final String REFERENCES = "/references";
   public static final String KEPT_REFERENCES = "/references/kept";
   public static final String REFERENCE_PAIRS = "/references/pairs";
+  public static final String SCREENING = "/screening";
+  public static final String SCREENING_READ = "/screening/read";
+  public static final String SCREENING_APART = "/screening/apart";
   public static final String SEARCHES_CSV = "/references/searches.csv";
   public static final String MARK_RETRACTED = "/references/mark";
   public static final String PAPERS = "/papers";

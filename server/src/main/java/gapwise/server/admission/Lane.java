@@ -41,6 +41,9 @@ enum Lane {
           "/references/kept",
           "/references/kept/{reference}",
           "/references/searches.csv",
+          "/screening",
+          "/screening/read",
+          "/screening/apart",
           "/desk",
           "/desk/{draft}",
           "/favicon.ico",
@@ -52,10 +55,11 @@ enum Lane {
           API + "/openapi.json");
 
   /** A field of a draft, a pair settled: whoever does one thing after another waits for nobody. */
-  private static final Set<String> SMALL_FORMS = Set.of("/desk/{draft}/cell", "/references/pairs");
+  private static final Set<String> SMALL_FORMS =
+      Set.of("/desk/{draft}/cell", "/references/pairs", "/screening/read", "/screening/apart");
 
   private static final Set<String> WHOLE_TABLES =
-      Set.of("/studies.csv", "/studies.xlsx", "/references/{id}/{file}");
+      Set.of("/studies.csv", "/studies.xlsx", "/references/{id}/{file}", "/screening/left-out.csv");
   private static final List<String> SENT_PLANS =
       List.of(API + "/syntheses", API + "/methods", API + "/figure");
 

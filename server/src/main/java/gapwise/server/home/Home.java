@@ -5,6 +5,7 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ReferenceBase;
 import gapwise.curation.ReferenceLines;
+import gapwise.curation.ScreeningBase;
 import gapwise.curation.StudiesAt;
 import gapwise.desk.Drafts;
 import gapwise.desk.Mappings;
@@ -37,6 +38,7 @@ public final class Home implements AutoCloseable {
   private final EvidenceBase base;
   private final ReferenceBase referenceBase;
   private final References references;
+  private final Screening screening;
   private final Drafts drafts;
   private final Mappings mappings;
   private final Papers papers;
@@ -53,6 +55,7 @@ public final class Home implements AutoCloseable {
     this.base = records.base();
     this.referenceBase = records.referenceBase();
     this.references = new References(referenceBase, base);
+    this.screening = new Screening(new ScreeningBase(store), references);
     this.drafts = new Drafts(store.workingCopies());
     this.mappings = new Mappings(store.workingCopies());
     this.intake = new Intake(base);
@@ -127,6 +130,11 @@ public final class Home implements AutoCloseable {
   /** The kept references as they stand now, and what is proposed of them. */
   public References references() {
     return references;
+  }
+
+  /** Which of the kept references people take. */
+  public Screening screening() {
+    return screening;
   }
 
   /** Kept references as one file, and from such a file. */

@@ -26,6 +26,7 @@ public final class Assets {
   private final Asset sheet = Asset.read("sheet.css", "text/css");
   private final Asset desk = Asset.read("desk.js", "text/javascript");
   private final Asset pairs = Asset.read("pairs.js", "text/javascript");
+  private final Asset screening = Asset.read("screening.js", "text/javascript");
   private final Asset deskStyle = Asset.read("desk.css", "text/css");
   private final Asset figure = Asset.read("figure.js", "text/javascript");
   private final Asset figureStyle = Asset.read("figure.css", "text/css");
@@ -88,6 +89,11 @@ public final class Assets {
     return "/assets/" + pairs.hash() + "/pairs.js";
   }
 
+  /** Address of the script that screens by keys. */
+  public String screeningScriptHref() {
+    return "/assets/" + screening.hash() + "/screening.js";
+  }
+
   /** Address of the style of the desk, which stands beside that of the pages. */
   public String deskStyleHref() {
     return "/assets/" + deskStyle.hash() + "/desk.css";
@@ -120,6 +126,7 @@ public final class Assets {
     routes.get(scriptHref(), script::answer);
     routes.get(deskScriptHref(), desk::answer);
     routes.get(pairsScriptHref(), pairs::answer);
+    routes.get(screeningScriptHref(), screening::answer);
     routes.get(deskStyleHref(), deskStyle::answer);
     routes.get(figureScriptHref(), figure::answer);
     routes.get(figureStyleHref(), figureStyle::answer);

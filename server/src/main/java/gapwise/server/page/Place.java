@@ -25,6 +25,7 @@ public enum Place {
   ADD(Optional.of(Door.ADD), "Templates"),
   OVERLAPS(Optional.of(Door.ADD), "Shared patients"),
   REFERENCES(Optional.of(Door.ADD), "References"),
+  SCREENING(Optional.of(Door.ADD), "Screening"),
   METHOD(Optional.of(Door.METHOD), "How it is worked out"),
   NONE(Optional.empty(), "");
 
@@ -55,7 +56,7 @@ public enum Place {
   CarriedQuestion asked(Address address) {
     return switch (this) {
       case CLAIM -> CarriedQuestion.ofClaim(address);
-      case CASE, DESK, FIRST, NONE, OVERLAPS, REFERENCES -> CarriedQuestion.NONE;
+      case CASE, DESK, FIRST, NONE, OVERLAPS, REFERENCES, SCREENING -> CarriedQuestion.NONE;
       default -> CarriedQuestion.of(address);
     };
   }
@@ -78,6 +79,7 @@ public enum Place {
       case DESK -> PagePaths.DESK;
       case OVERLAPS -> PagePaths.OVERLAPS;
       case REFERENCES -> PagePaths.REFERENCES;
+      case SCREENING -> PagePaths.SCREENING;
       case ADD -> question.at(PagePaths.IMPORT);
       case METHOD -> question.at(PagePaths.METHOD);
     };

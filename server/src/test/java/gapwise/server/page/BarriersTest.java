@@ -86,6 +86,9 @@ class BarriersTest {
         "/references",
         "/references/kept",
         "/references/pairs",
+        "/screening",
+        "/screening/read?who=AB",
+        "/screening/apart",
         "/studies/invented-03/versions",
         "/import",
         "/method"

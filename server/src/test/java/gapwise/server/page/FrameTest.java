@@ -220,6 +220,7 @@ class FrameTest {
         "/overlaps",
         "/references",
         "/references/kept",
+        "/screening",
         "/import",
         "/method"
       })

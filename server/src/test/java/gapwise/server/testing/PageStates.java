@@ -133,6 +133,9 @@ public final class PageStates {
     all.put("references: nothing handed in", "/references");
     all.put("references: none kept", "/references/kept");
     all.put("references: no pair", "/references/pairs");
+    all.put("screening: nothing kept", "/screening");
+    all.put("screening: nothing left", "/screening/read?who=AB");
+    all.put("screening: nobody differs", "/screening/apart");
     all.put("import", "/import");
     all.put("method", "/method");
     all.put("error: no such page", "/studies/none-of-this-name");

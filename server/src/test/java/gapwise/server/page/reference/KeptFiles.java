@@ -16,7 +16,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** A server with one invented study, and files of references handed in and accepted by forms. */
-final class KeptFiles {
+public final class KeptFiles {
   static final String TITLE = "Nails for the broken forearm in growing children";
   private static final String PLACE =
       "AU  - Kell, Bo\nAU  - Ostrow, Ina\nPY  - 2001\nJO  - Imagined Bones\nVL  - 3\nSP  - 44\n"
@@ -30,7 +30,7 @@ final class KeptFiles {
 
   private KeptFiles() {}
 
-  static RunningServer server(Path folder) {
+  public static RunningServer server(Path folder) {
     Citation citation =
         Citation.with(TITLE)
             .authors("Kell, Bo; Ostrow, Ina")
@@ -46,12 +46,12 @@ final class KeptFiles {
         List.of(Study.with("kell-2001", citation).invented(true).arms(List.of(arm)).build()));
   }
 
-  static String record(String id, String more) {
+  public static String record(String id, String more) {
     return "TY  - JOUR\nID  - " + id + "\nTI  - " + TITLE + "\n" + PLACE + more + "ER  - \n";
   }
 
   /** A paper of its own, with a second record that differs by a slip. */
-  static String twice(int number) {
+  public static String twice(int number) {
     String words =
         List.of("Wax", "Straw", "Copper", "Ivory", "Glass", "Willow").get(number % 6)
             + " splints for the limbs of "
@@ -105,7 +105,7 @@ final class KeptFiles {
     return path;
   }
 
-  static HttpResponse<String> post(RunningServer running, String path, String... fields)
+  public static HttpResponse<String> post(RunningServer running, String path, String... fields)
       throws Exception {
     StringBuilder body = new StringBuilder();
     for (int at = 0; at < fields.length; at += 2) {
@@ -120,7 +120,7 @@ final class KeptFiles {
   }
 
   /** Hands in a file and accepts it. */
-  static void kept(RunningServer running, String name, String content) throws Exception {
+  public static void kept(RunningServer running, String name, String content) throws Exception {
     String path = handedIn(running, name, content);
     assertEquals(303, post(running, path + "/keep", "who", "AB", "rows", "0").statusCode());
     settled(running, path);

@@ -1,0 +1,193 @@
+package gapwise.server.page.screening;
+
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.curation.ReferenceBase.StampedLoad;
+import gapwise.figure.FigureProvenance;
+import gapwise.figure.flow.FlowChart;
+import gapwise.figure.value.SeriesCount;
+import gapwise.figure.value.Shown;
+import gapwise.reference.kept.KeptSearch;
+import gapwise.screening.Agreement;
+import gapwise.screening.Board;
+import gapwise.screening.Flow;
+import gapwise.screening.Protocol;
+import gapwise.screening.Reader;
+import gapwise.screening.Stage;
+import gapwise.screening.Standing;
+import gapwise.screening.drawn.FlowFigure;
+import gapwise.server.address.Address;
+import gapwise.server.address.PagePaths;
+import gapwise.server.download.Attachment;
+import gapwise.server.download.FigureDownloads;
+import gapwise.server.home.Home;
+import gapwise.server.home.Screening;
+import gapwise.server.job.PostedForm;
+import gapwise.server.page.Place;
+import gapwise.server.page.Site;
+import gapwise.server.page.Sites;
+import gapwise.server.page.Templates;
+import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
+import gapwise.server.route.Routes;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** How screening stands: what is left for whom, how far people agree, and the flow of records. */
+public final class ScreeningPage {
+  /** Where the files of the flow are. */
+  public static final String FLOW = "/api/v1/screening-flow";
+
+  private static final String LEFT_OUT = PagePaths.SCREENING + "/left-out.csv";
+
+  private final Templates templates;
+  private final Sites sites;
+  private final Home home;
+
+  public ScreeningPage(Templates templates, Sites sites, Home home) {
+    this.templates = templates;
+    this.sites = sites;
+    this.home = home;
+  }
+
+  /** Adds its routes. */
+  public void addTo(Routes routes) {
+    routes.get(PagePaths.SCREENING, this::show);
+    routes.post(PagePaths.SCREENING + "/protocol", this::agree);
+    routes.get(
+        LEFT_OUT,
+        context ->
+            Attachment.send(
+                context,
+                "text/csv; charset=utf-8",
+                "left-out.csv",
+                LeftOutCsv.of(home.screening().shown())));
+    FigureDownloads.add(routes, FLOW, context -> chart(flow(home.screening().shown())));
+  }
+
+  private Site site() {
+    return sites.of(say("screening.title"), Place.SCREENING);
+  }
+
+  private void show(Context context) {
+    Screening.Shown shown = home.screening().shown();
+    templates.show(context, "screening/ScreeningPage", view(shown));
+  }
+
+  private ScreeningView view(Screening.Shown shown) {
+    if (shown.shelf().lines().isEmpty()) {
+      return new ScreeningView.Nothing(site());
+    }
+    Flow flow = flow(shown);
+    FlowChart chart = chart(flow);
+    return new ScreeningView.Under(
+        site(),
+        Arrays.stream(Stage.values()).map(stage -> at(shown.board(), stage)).toList(),
+        flow,
+        TwoWidths.of(chart),
+        TakeFigure.of(FLOW, new Address(Map.of()), chart),
+        home.screening().base().protocol());
+  }
+
+  private static ScreeningView.AtStage at(Board board, Stage stage) {
+    List<String> papers = board.papers(stage);
+    int decided =
+        (int)
+            papers.stream()
+                .filter(id -> board.standing(stage, id) instanceof Standing.Decided)
+                .count();
+    return new ScreeningView.AtStage(
+        stage.code(),
+        stage.label(),
+        papers.size(),
+        decided,
+        board.apart(stage).size(),
+        board.readers(stage).entrySet().stream()
+            .map(one -> read(board, stage, one.getKey(), one.getValue()))
+            .toList(),
+        board.agreement(stage).stream().map(ScreeningPage::words).toList());
+  }
+
+  private static ScreeningView.Read read(Board board, Stage stage, Reader reader, int count) {
+    return new ScreeningView.Read(
+        reader.name(),
+        count,
+        board.next(stage, reader).size(),
+        ChoosePage.address(stage, reader).at(PagePaths.SCREENING_READ));
+  }
+
+  private static String words(Agreement two) {
+    Map<String, Object> told = new HashMap<>();
+    told.put("first", two.first().name());
+    told.put("second", two.second().name());
+    told.put("alike", two.alike());
+    told.put("papers", two.papers());
+    Optional<Agreement.Beyond> kappa = two.kappa();
+    if (kappa.isEmpty()) {
+      return say("screening.agree-without-kappa", told);
+    }
+    told.put("kappa", Shown.number(kappa.get().estimate()));
+    told.put("lower", Shown.number(kappa.get().lower()));
+    told.put("upper", Shown.number(kappa.get().upper()));
+    return say("screening.agree", told);
+  }
+
+  private Flow flow(Screening.Shown shown) {
+    return Flow.of(
+        shown.board(),
+        identified(shown),
+        home.screening().base().protocol().reasons(),
+        reference -> shown.shelf().groups().studies(reference));
+  }
+
+  /**
+   * Records by the database that a search names for their file, else by the file. What was loaded
+   * again by another export counts again, and is a copy.
+   */
+  private Map<String, Integer> identified(Screening.Shown shown) {
+    Map<String, String> databases = new HashMap<>();
+    for (KeptSearch search : home.referenceBase().searches()) {
+      search.load().ifPresent(load -> databases.putIfAbsent(load, search.search().database()));
+    }
+    Map<String, Integer> counts = new TreeMap<>();
+    int told = 0;
+    for (StampedLoad load : home.referenceBase().loads()) {
+      int records = load.load().added() + load.load().changed() + load.load().known();
+      String name = databases.getOrDefault(load.load().file().load(), load.load().file().file());
+      counts.merge(name, records, Integer::sum);
+      told += records;
+    }
+    int others = shown.shelf().papers() - told;
+    if (others > 0) {
+      counts.merge(say("screening.other-ways"), others, Integer::sum);
+    }
+    counts.values().removeIf(count -> count == 0);
+    return counts;
+  }
+
+  private FlowChart chart(Flow flow) {
+    return FlowFigure.of(
+        flow,
+        new FigureProvenance(
+            SeriesCount.of(0),
+            "",
+            "",
+            say("screening.change", Map.of("change", home.screening().base().lastChange())),
+            Optional.empty(),
+            false));
+  }
+
+  private void agree(Context context) {
+    PostedForm posted = new PostedForm(context);
+    ScreeningForm form = new ScreeningForm(posted::first, Protocol.USUAL);
+    Reader who = form.required("who");
+    home.screening().base().keep(form.newProtocol(), who.name(), say("screening.protocol-changed"));
+    context.redirect(PagePaths.SCREENING, HttpStatus.SEE_OTHER);
+  }
+}

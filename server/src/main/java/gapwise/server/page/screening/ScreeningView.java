@@ -1,0 +1,56 @@
+package gapwise.server.page.screening;
+
+import gapwise.screening.Flow;
+import gapwise.screening.Protocol;
+import gapwise.server.page.Site;
+import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.TwoWidths;
+import java.util.List;
+
+/** The screening of a review at a glance, or why there is none. */
+public sealed interface ScreeningView {
+  /** What the page stands in. */
+  Site site();
+
+  /** No reference is kept yet. */
+  record Nothing(Site site) implements ScreeningView {}
+
+  /**
+   * As it stands.
+   *
+   * @param stages each stage
+   * @param flow the counts
+   * @param drawing the flow drawn
+   * @param take its files
+   * @param protocol what the team agreed on
+   */
+  record Under(
+      Site site,
+      List<AtStage> stages,
+      Flow flow,
+      TwoWidths drawing,
+      TakeFigure take,
+      Protocol protocol)
+      implements ScreeningView {}
+
+  /**
+   * One stage.
+   *
+   * @param papers that are read here
+   * @param decided of these
+   * @param apart of which two chose differently
+   * @param readers what each has read
+   * @param agreement how far each two agree, in whole sentences
+   */
+  record AtStage(
+      String stage,
+      String label,
+      int papers,
+      int decided,
+      int apart,
+      List<Read> readers,
+      List<String> agreement) {}
+
+  /** What one person has read, and what is left for her. */
+  record Read(String who, int read, int left, String href) {}
+}
