@@ -25,6 +25,7 @@ import gapwise.untidy.Mapping;
 import gapwise.untidy.Preview;
 import gapwise.untidy.TemplateRows;
 import gapwise.untidy.UntidySheets;
+import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -36,7 +37,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** A colleague's own sheet, looked at, then handed to the import. */
@@ -47,6 +50,8 @@ public final class UntidyPage {
   private static final int MOST_SHOWN = 200;
 
   private static final int LONGEST_NAME = 80;
+
+  private static final Pattern FIRST_COLUMN = Pattern.compile("\\d{1,4}");
 
   private final Templates templates;
   private final Sites sites;
@@ -68,6 +73,8 @@ public final class UntidyPage {
     routes.post(UNTIDY, this::lay);
     routes.get(UNTIDY + "/{sheet}", this::show);
     routes.post(UNTIDY + "/{sheet}", this::take);
+    routes.post(UNTIDY + "/{sheet}/mapping", this::map);
+    routes.post(UNTIDY + "/{sheet}/forget", this::forget);
   }
 
   private void lay(Context context) throws IOException {
@@ -107,7 +114,8 @@ public final class UntidyPage {
             UNTIDY + "/" + context.pathParam("sheet"),
             file.name(),
             problems.list().stream().map(Problem::line).toList(),
-            columns(preview.mappings()),
+            MappingForm.of(preview.mappings(), mappings, from(context)),
+            MappingForm.mark(preview.mappings()),
             new UntidyView.Counts(clear.size(), asked.size(), preview.apart().size()),
             clear.stream().limit(MOST_SHOWN).toList(),
             kinds(fields, asked),
@@ -118,11 +126,45 @@ public final class UntidyPage {
             preview.notes().stream().limit(MOST_SHOWN).toList()));
   }
 
-  private static List<UntidyView.Column> columns(List<Mapping> mappings) {
-    return mappings.stream()
-        .flatMap(mapping -> mapping.columns().stream())
-        .map(column -> new UntidyView.Column(column.header(), column.target().replace('_', ' ')))
-        .toList();
+  private static int from(Context context) {
+    return FIRST_COLUMN.matcher(Objects.requireNonNullElse(context.queryParam("from"), "")).matches()
+        ? Integer.parseInt(Objects.requireNonNull(context.queryParam("from"), "from"))
+        : 0;
+  }
+
+  /** What a person says of the columns is kept, and the sheet is read again with it. */
+  private void map(Context context) {
+    PostedForm form = new PostedForm(context);
+    mappings.keep(MappingForm.read(mapping(context, form), form), "");
+    again(context, form);
+  }
+
+  private void forget(Context context) {
+    PostedForm form = new PostedForm(context);
+    mappings.forget(mapping(context, form));
+    again(context, form);
+  }
+
+  /** The mapping that the form is about, as the sheet is read now. */
+  private Mapping mapping(Context context, PostedForm form) {
+    List<Mapping> all =
+        UntidySheets.read(file(context), mappings.all(), new Problems()).mappings();
+    return IntStream.range(0, all.size())
+        .filter(table -> Integer.toString(table).equals(form.first("table")))
+        .mapToObj(all::get)
+        .findFirst()
+        .orElseThrow(() -> refused("table", say("untidy.no-table")));
+  }
+
+  private static void again(Context context, PostedForm form) {
+    String from = form.first("from");
+    context.redirect(
+        UNTIDY
+            + "/"
+            + context.pathParam("sheet")
+            + (FIRST_COLUMN.matcher(from).matches() ? "?from=" + from : "")
+            + "#columns",
+        HttpStatus.SEE_OTHER);
   }
 
   private static List<UntidyView.Line> lines(List<FoundField> fields, Proposed.State state) {
@@ -176,6 +218,11 @@ public final class UntidyPage {
       throw refused("who", say("untidy.who", Map.of("most", LONGEST_NAME)));
     }
     Preview preview = UntidySheets.read(file(context), mappings.all(), new Problems());
+    // What is marked are places in a reading, which another mapping would give to other values.
+    String seen = form.first("read-with");
+    if (!seen.isEmpty() && !seen.equals(MappingForm.mark(preview.mappings()))) {
+      throw new ConflictResponse(say("untidy.read-otherwise"));
+    }
     Set<String> chosen = Set.copyOf(form.values("take"));
     List<FoundField> fields = preview.fields();
     List<FoundField> accepted =
