@@ -1,10 +1,9 @@
 package gapwise.paper;
 
-import gapwise.budget.Work;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Watches one piece of reading: its time, its counts, and whether anybody waits. PDFBox knows no
+ * Watches one piece of reading: its time, its counts, and whether it was told to end. PDFBox knows no
  * limits of its own, so the guard sits where it cannot pass: at every byte taken from the file and
  * every step of drawing.
  */
@@ -14,7 +13,6 @@ final class Guard {
 
   private final Caps caps;
   private final long end;
-  private final Work work = Work.current();
   private volatile boolean stopped;
   private int ticks;
   private int steps;
@@ -43,11 +41,6 @@ final class Guard {
     return caps;
   }
 
-  /** What the person at the door is at, so that giving up there ends the work here. */
-  Work work() {
-    return work;
-  }
-
   void stop() {
     stopped = true;
   }
@@ -69,24 +62,22 @@ final class Guard {
 
   void look() {
     if (stopped || Thread.currentThread().isInterrupted()) {
-      throw new StoppedException(
-          new Refused(Refused.Reason.STOPPED, "Reading was stopped before it was done."));
+      throw new StoppedException(stoppedEarly());
     }
     if (System.nanoTime() - end > 0) {
-      throw new StoppedException(tooSlow());
+      throw new StoppedException(tooSlow(caps));
     }
-    Work.check();
   }
 
-  Refused tooSlow() {
+  static Refused stoppedEarly() {
+    return new Refused(Refused.Reason.STOPPED, "Reading was stopped before it was done.");
+  }
+
+  static Refused tooSlow(Caps caps) {
     return new Refused(
         Refused.Reason.TOO_SLOW,
         "Reading took longer than "
             + caps.milliseconds() / 1000.0
             + " seconds and was ended. Print the page to a new PDF file and try that one.");
-  }
-
-  long millisecondsLeft() {
-    return TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
   }
 }
