@@ -135,7 +135,7 @@ class ArchitectureTest {
                       "evidence.vocabulary",
                       "problem")),
               Map.entry("paper", Set.of("problem")),
-              Map.entry("reference.likeness", Set.of()),
+              Map.entry("reference.likeness", Set.of("printed")),
               Map.entry("reference", Set.of("evidence")),
               Map.entry("reference.format", Set.of("reference", "reference.likeness", "problem")),
               Map.entry(
