@@ -3,9 +3,6 @@ package gapwise.server.page.untidy;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.desk.Mappings;
-import gapwise.evidence.vocabulary.Outcome;
-import gapwise.exchange.Template;
-import gapwise.exchange.TemplateColumn;
 import gapwise.printed.Proposed;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
@@ -18,6 +15,7 @@ import gapwise.server.job.SheetTray;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.FoundLine;
 import gapwise.server.route.Routes;
 import gapwise.table.TableFile;
 import gapwise.untidy.FoundField;
@@ -34,7 +32,6 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -104,8 +101,8 @@ public final class UntidyPage {
     Problems problems = new Problems();
     Preview preview = UntidySheets.read(file, mappings.all(), problems);
     List<FoundField> fields = preview.fields();
-    List<UntidyView.Line> clear = lines(fields, Proposed.State.TAKEN);
-    List<UntidyView.Line> asked = lines(fields, Proposed.State.ASKED);
+    List<FoundLine> clear = FoundLine.all(fields, Proposed.State.TAKEN, UntidyPage::line);
+    List<FoundLine> asked = FoundLine.all(fields, Proposed.State.ASKED, UntidyPage::line);
     templates.show(
         context,
         "untidy/UntidyPage",
@@ -118,7 +115,7 @@ public final class UntidyPage {
             MappingForm.mark(preview.mappings()),
             new UntidyView.Counts(clear.size(), asked.size(), preview.apart().size()),
             clear.stream().limit(MOST_SHOWN).toList(),
-            kinds(fields, asked),
+            FoundLine.kinds(fields, asked, MOST_SHOWN),
             preview.apart().stream()
                 .limit(MOST_SHOWN)
                 .map(one -> new UntidyView.Apart(one.cell(), one.words(), one.reason()))
@@ -167,48 +164,15 @@ public final class UntidyPage {
         HttpStatus.SEE_OTHER);
   }
 
-  private static List<UntidyView.Line> lines(List<FoundField> fields, Proposed.State state) {
-    return IntStream.range(0, fields.size())
-        .filter(at -> fields.get(at).value().state() == state)
-        .mapToObj(at -> line(at, fields.get(at)))
-        .toList();
-  }
-
-  private static UntidyView.Line line(int index, FoundField field) {
-    String column =
-        Template.column(field.into(), field.value().column())
-            .map(TemplateColumn::title)
-            .orElse(field.value().column());
-    String outcome =
-        field.outcome().flatMap(Outcome.vocabulary()::find).map(Outcome::label).orElse("");
+  private static FoundLine line(int index, FoundField field) {
     List<String> whose = new ArrayList<>(List.of(field.whose().study()));
     field.whose().arm().ifPresent(whose::add);
     field.whose().patient().ifPresent(whose::add);
-    String unit = field.value().unit().map(one -> " " + one.symbol()).orElse("");
-    return new UntidyView.Line(
+    return FoundLine.of(
         index,
+        field,
         String.join(", ", whose),
-        outcome.isEmpty() ? column : outcome + ": " + column,
-        field.value().text() + unit,
-        field.cell(),
-        field.words(),
-        field.value().why());
-  }
-
-  private static List<UntidyView.Kind> kinds(List<FoundField> fields, List<UntidyView.Line> asked) {
-    Map<String, List<UntidyView.Line>> kinds = new LinkedHashMap<>();
-    for (UntidyView.Line line : asked) {
-      String kind = fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
-      kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(line);
-    }
-    return kinds.entrySet().stream()
-        .map(
-            one ->
-                new UntidyView.Kind(
-                    one.getKey(),
-                    one.getValue().size(),
-                    one.getValue().stream().limit(MOST_SHOWN).toList()))
-        .toList();
+        say("untidy.read-from", Map.of("words", field.words(), "cell", field.cell())));
   }
 
   private void take(Context context) throws IOException {

@@ -1,6 +1,7 @@
 package gapwise.server.page.untidy;
 
 import gapwise.server.page.Site;
+import gapwise.server.page.part.FoundLine;
 import java.util.List;
 
 /**
@@ -26,8 +27,8 @@ public record UntidyView(
     List<MappingForm> tables,
     String readWith,
     Counts counts,
-    List<Line> clear,
-    List<Kind> asked,
+    List<FoundLine> clear,
+    List<FoundLine.Kind> asked,
     List<Apart> apart,
     List<String> notes) {
   public UntidyView {
@@ -41,17 +42,6 @@ public record UntidyView(
 
   /** How many values are clear, asked and left. */
   public record Counts(int clear, int asked, int apart) {}
-
-  /** A value: which of all, of whom, what, the value, its cell and words, and why it is asked. */
-  public record Line(
-      int index, String whose, String what, String value, String cell, String words, String why) {}
-
-  /** Questions of one kind, the first of them, and how many there are. */
-  public record Kind(String name, int count, List<Line> lines) {
-    public Kind {
-      lines = List.copyOf(lines);
-    }
-  }
 
   /** Words that are no value: the cell, the words, why. */
   public record Apart(String cell, String words, String why) {}
