@@ -23,7 +23,9 @@ import java.util.stream.Stream;
  * @param study the study with those rows alone; what the numbers do not need stands in for itself
  */
 record RowsOfDraft(Study study) {
-  /** A row whose numbers are wrong is found in the first reading, one that hung on it in the next. */
+  /**
+   * A row whose numbers are wrong is found in the first reading, one that hung on it in the next.
+   */
   private static final int READINGS = 4;
 
   private static final Set<String> KEYS =
@@ -50,7 +52,9 @@ record RowsOfDraft(Study study) {
   /** Empty where nothing can be read. */
   static Optional<RowsOfDraft> of(Draft draft) {
     List<DraftRow> rows = draft.rows().stream().flatMap(RowsOfDraft::needed).toList();
-    for (int reading = 0; reading < READINGS && rows.stream().anyMatch(r -> !isOfStudy(r)); reading++) {
+    for (int reading = 0;
+        reading < READINGS && rows.stream().anyMatch(r -> !isOfStudy(r));
+        reading++) {
       Draft reduced = with(draft, rows);
       DraftSheets sheets = new DraftSheets(reduced);
       Import.Typed typed = Import.typed(sheets.sheets(), KnownEvidence.NONE, key -> true);
@@ -111,8 +115,7 @@ record RowsOfDraft(Study study) {
       return Stream.empty();
     }
     cells.put(Template.STUDY, row.text(Template.STUDY));
-    return Stream.of(
-        new DraftRow(row.number(), row.sheet(), row.block(), cells, new TreeMap<>()));
+    return Stream.of(new DraftRow(row.number(), row.sheet(), row.block(), cells, new TreeMap<>()));
   }
 
   private static boolean isOfBaseline(String column) {

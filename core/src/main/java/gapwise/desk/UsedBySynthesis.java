@@ -70,9 +70,7 @@ public final class UsedBySynthesis {
   /** The group of a row, or all groups as one; empty where the draft has no such group. */
   static Optional<Arm> arm(Study study, DraftRow row) {
     String id = row.text(Template.ARM);
-    return id.equals(Template.ALL)
-        ? Optional.of(AllGroups.of(study))
-        : study.arm(id);
+    return id.equals(Template.ALL) ? Optional.of(AllGroups.of(study)) : study.arm(id);
   }
 
   /** What every sentence about numbers not used says at its end. */

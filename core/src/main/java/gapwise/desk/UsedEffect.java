@@ -42,7 +42,9 @@ final class UsedEffect {
             "effect", Shown.number(entering.estimate().orElseThrow()),
             "error", Shown.number(entering.standardError().getAsDouble()));
     String source =
-        entering.fromPValue() ? say("desk.used-effect-from-p") : say("desk.used-effect-from-limits");
+        entering.fromPValue()
+            ? say("desk.used-effect-from-p")
+            : say("desk.used-effect-from-limits");
     return say(ratio ? "desk.used-effect-ratio" : "desk.used-effect-difference", numbers)
         + " "
         + source

@@ -38,8 +38,7 @@ final class UsedQuantity {
     Optional<String> never = never(report, printed);
     if (never.isPresent()) {
       return Optional.of(
-          UsedBySynthesis.noted(
-              row, fields(), List.of(never.get(), UsedBySynthesis.asPrinted())));
+          UsedBySynthesis.noted(row, fields(), List.of(never.get(), UsedBySynthesis.asPrinted())));
     }
     SelectedRow selected = selected(study, arm.get(), report);
     EnteringMean entering = EnteringMean.of(selected, report.outcome(), printed);
@@ -50,7 +49,8 @@ final class UsedQuantity {
     return plain
         ? Optional.empty()
         : Optional.of(
-            UsedBySynthesis.noted(row, fields(entering, row), sentences(report, printed, entering)));
+            UsedBySynthesis.noted(
+                row, fields(entering, row), sentences(report, printed, entering)));
   }
 
   private static SelectedRow selected(Study study, Arm arm, OutcomeReport report) {
@@ -92,9 +92,7 @@ final class UsedQuantity {
               "selection.unit-does-not-fit",
               Map.of("printed", printed.unit().symbol(), "needed", compared.get().symbol())));
     }
-    return printed.centre().isEmpty()
-        ? Optional.of(say("desk.used-no-centre"))
-        : Optional.empty();
+    return printed.centre().isEmpty() ? Optional.of(say("desk.used-no-centre")) : Optional.empty();
   }
 
   private static Stream<String> fields() {

@@ -3,9 +3,9 @@ package gapwise.paper;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Watches one piece of reading: its time, its counts, and whether it was told to end. PDFBox knows no
- * limits of its own, so the guard sits where it cannot pass: at every byte taken from the file and
- * every step of drawing.
+ * Watches one piece of reading: its time, its counts, and whether it was told to end. PDFBox knows
+ * no limits of its own, so the guard sits where it cannot pass: at every byte taken from the file
+ * and every step of drawing.
  */
 final class Guard {
   /** Looking at the clock costs more than most steps, so it is done once in so many. */

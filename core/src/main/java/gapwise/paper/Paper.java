@@ -96,10 +96,7 @@ public final class Paper implements AutoCloseable {
     if (outcome instanceof Errand.Done<Reader.Said> done) {
       Reply.Drawing drawing = done.value().reply().drawing().orElseThrow();
       return new Picture(
-          done.value().frame().picture(),
-          drawing.width(),
-          drawing.height(),
-          drawing.dotsPerInch());
+          done.value().frame().picture(), drawing.width(), drawing.height(), drawing.dotsPerInch());
     }
     return ((Errand.Undone<Reader.Said>) outcome).refused();
   }

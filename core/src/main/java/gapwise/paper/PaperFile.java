@@ -43,25 +43,24 @@ final class PaperFile implements AutoCloseable {
   private static PaperFile attempt(Path file, Guard guard) throws IOException {
     if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
       throw new Guard.StoppedException(
-          new Refused(
-              Refused.Reason.MISSING, "There is no such file, or it may not be read."));
+          new Refused(Refused.Reason.MISSING, "There is no such file, or it may not be read."));
     }
     long bytes = Files.size(file);
     if (bytes > guard.caps().bytes()) {
       throw new Guard.StoppedException(
           new Refused(
-          Refused.Reason.TOO_MANY_BYTES,
-          "The file has "
-              + bytes
-              + " bytes, more than the "
-              + guard.caps().bytes()
-              + " that are read. Save the pages that matter as a file of their own."));
+              Refused.Reason.TOO_MANY_BYTES,
+              "The file has "
+                  + bytes
+                  + " bytes, more than the "
+                  + guard.caps().bytes()
+                  + " that are read. Save the pages that matter as a file of their own."));
     }
     if (!beginsAsPdf(file)) {
       throw new Guard.StoppedException(
           new Refused(
-          Refused.Reason.NOT_A_PDF,
-          "The file is not a PDF: it does not begin as one. Choose the paper as a PDF file."));
+              Refused.Reason.NOT_A_PDF,
+              "The file is not a PDF: it does not begin as one. Choose the paper as a PDF file."));
     }
     PackedParts.check(file, guard);
     OwnTypefaces.install();

@@ -136,7 +136,9 @@ final class Reader {
     }
   }
 
-  /** Asks one thing once it has started; whoever asks holds this process until the answer is there. */
+  /**
+   * Asks one thing once it has started; whoever asks holds this process until the answer is there.
+   */
   CompletableFuture<Answer> ask(Ask ask) {
     return greeting.thenCompose(
         first -> first instanceof Ended ? CompletableFuture.completedFuture(first) : put(ask));

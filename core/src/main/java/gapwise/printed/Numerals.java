@@ -42,7 +42,8 @@ public final class Numerals {
   private static final Pattern ROMAN = Pattern.compile("(x{0,3})(ix|iv|v?i{0,3})");
 
   /** What stands before the rest of a larger number: "one hundred and four" is not four. */
-  private static final String OF_MORE = "(?<!hundred )(?<!hundred and )(?<!thousand )(?<!thousand and )";
+  private static final String OF_MORE =
+      "(?<!hundred )(?<!hundred and )(?<!thousand )(?<!thousand and )";
 
   private static final String WORD =
       "(?:"
@@ -50,7 +51,8 @@ public final class Numerals {
           + ")(?:[- ](?:"
           + String.join("|", UNITS.subList(1, 10))
           + "))?|"
-          + String.join("|", UNITS.subList(1, UNITS.size()).stream().sorted(LONGEST_FIRST).toList());
+          + String.join(
+              "|", UNITS.subList(1, UNITS.size()).stream().sorted(LONGEST_FIRST).toList());
 
   /**
    * The start of a pattern, without regard to case, whose one group is a count: digits up to 9999,

@@ -94,8 +94,7 @@ public record Mapping(List<Column> columns) {
    */
   Logical applied(Logical table) {
     List<Column> left = new ArrayList<>(columns);
-    return table.with(
-        table.variables().stream().map(variable -> applied(variable, left)).toList());
+    return table.with(table.variables().stream().map(variable -> applied(variable, left)).toList());
   }
 
   private static Variable applied(Variable variable, List<Column> left) {

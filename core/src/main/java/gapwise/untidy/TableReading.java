@@ -17,8 +17,7 @@ final class TableReading {
   private static final List<String> SIZES = List.of("patients", "limbs", "defects");
 
   /** Columns of which their name has said already why nothing in them is taken. */
-  private static final Set<String> TOLD_ABOVE =
-      Set.of("remark", "p-value", MappingTarget.LEFT_OUT);
+  private static final Set<String> TOLD_ABOVE = Set.of("remark", "p-value", MappingTarget.LEFT_OUT);
 
   private static final Pattern ALL =
       Pattern.compile(

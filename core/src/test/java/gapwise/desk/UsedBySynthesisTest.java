@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What a synthesis would take of printed numbers, told at their fields. All studies are invented. */
+/**
+ * What a synthesis would take of printed numbers, told at their fields. All studies are invented.
+ */
 class UsedBySynthesisTest {
   private static final String OUTCOME = "time-to-union";
 
@@ -48,11 +50,12 @@ class UsedBySynthesisTest {
   /**
    * First: the worked example of the Cochrane Handbook, 6.5.2 (25 patients, 30.0 to 34.2, SD 5.09).
    * Second: 1.5 times the root of 16. Third and fourth: 15/3.928 and 5/1.272, normal quantiles by
-   * SciPy (core/src/test/reference/spread_conversions.py: 3.818316 and 3.930591). Fifth: the mean of
-   * those two. Sixth: (10 + 22)/2 and 12 by the weights of Luo and others 2018, w = 0.7 + 0.39/25 =
-   * 0.7156, so 0.7156 x 16 + 0.2844 x 12 = 14.862, SD 12/1.27207 = 9.433 by the same quantile. The
-   * quartiles lie 8 of 12 to one side: |10 + 22 - 24|/12 = 0.67 is above 2.65/5 - 6/625 = 0.52.
-   * Seventh: w = 4/(4 + 25^0.75) = 0.26349, 0.26349 x 11.5 + 0.73651 x 11 = 11.132, and 3.818.
+   * SciPy (core/src/test/reference/spread_conversions.py: 3.818316 and 3.930591). Fifth: the mean
+   * of those two. Sixth: (10 + 22)/2 and 12 by the weights of Luo and others 2018, w = 0.7 +
+   * 0.39/25 = 0.7156, so 0.7156 x 16 + 0.2844 x 12 = 14.862, SD 12/1.27207 = 9.433 by the same
+   * quantile. The quartiles lie 8 of 12 to one side: |10 + 22 - 24|/12 = 0.67 is above 2.65/5 -
+   * 6/625 = 0.52. Seventh: w = 4/(4 + 25^0.75) = 0.26349, 0.26349 x 11.5 + 0.73651 x 11 = 11.132,
+   * and 3.818.
    */
   @ParameterizedTest
   @CsvSource(
@@ -76,8 +79,8 @@ class UsedBySynthesisTest {
   }
 
   /**
-   * The worked example of the Cochrane Handbook, 6.5.2.3 (from memory): means 3.8 apart in 25 and 22
-   * patients, p 0.008, so t 2.78, standard error 1.37 and SD 4.69.
+   * The worked example of the Cochrane Handbook, 6.5.2.3 (from memory): means 3.8 apart in 25 and
+   * 22 patients, p 0.008, so t 2.78, standard error 1.37 and SD 4.69.
    */
   @Test
   void theExampleOfTheHandbookIsWorkedOutFromItsPValue() {

@@ -109,8 +109,7 @@ class ReadersTest {
       drawn.text(100, 100, 10, "still");
       Path file = drawn.save(folder);
       Readers own = new Readers(ReaderMain.class.getName());
-      Paper paper =
-          assertInstanceOf(Opened.class, Paper.open(file, Caps.STANDARD, own)).paper();
+      Paper paper = assertInstanceOf(Opened.class, Paper.open(file, Caps.STANDARD, own)).paper();
       own.endAll();
       Page page = assertInstanceOf(Page.class, paper.page(1));
       assertEquals("still", page.words().get(0).text());
@@ -126,8 +125,7 @@ class ReadersTest {
       drawn.line(60, 86, 290, 86);
       Path file = drawn.save(folder);
       Guard guard = new Guard(Caps.STANDARD);
-      try (PaperFile here =
-          ((Errand.Done<PaperFile>) PaperFile.open(file, guard)).value()) {
+      try (PaperFile here = ((Errand.Done<PaperFile>) PaperFile.open(file, guard)).value()) {
         Page read = ((Errand.Done<Page>) here.page(1, guard)).value();
         assertEquals(read, Reply.read(Reply.of(read, 0).frame()).page().orElseThrow());
         assertEquals(read, Drawn.pageOf(file, 1));

@@ -75,8 +75,7 @@ class MappingTest {
                 patients.header(), MappingTarget.LEFT_OUT, List.of(), Optional.empty()));
     Preview next = read("Nightjarley 2015,Masquelet,31,5.2,27", List.of(without));
     assertTrue(next.fields().stream().noneMatch(field -> field.cell().equals("C2")));
-    List<SetApart> apart =
-        next.apart().stream().filter(one -> one.cell().equals("C2")).toList();
+    List<SetApart> apart = next.apart().stream().filter(one -> one.cell().equals("C2")).toList();
     assertEquals(1, apart.size(), "told once");
     assertTrue(apart.get(0).reason().contains("left this column out"));
   }
@@ -87,8 +86,7 @@ class MappingTest {
         "Study,Method,n,Length,Length\nMallowby 2012,bone transport,20,6.5,8\n"
             .getBytes(StandardCharsets.UTF_8);
     TableFile file = TableFile.of("two.csv", bytes);
-    Mapping proposed =
-        UntidySheets.read(file, List.of(), new Problems()).mappings().get(0);
+    Mapping proposed = UntidySheets.read(file, List.of(), new Problems()).mappings().get(0);
     Mapping.Column first =
         new Mapping.Column(
             proposed.columns().get(3).header(),
@@ -120,8 +118,7 @@ class MappingTest {
     Mapping proposed = read("Mallowby 2012,bone transport,20,6.5,18", List.of()).mappings().get(0);
     for (MappingTarget target : MappingTarget.all()) {
       Mapping mapping =
-          proposed.with(
-              3, new Mapping.Column("hole", target.code(), List.of(), Optional.empty()));
+          proposed.with(3, new Mapping.Column("hole", target.code(), List.of(), Optional.empty()));
       Preview preview = read("Mallowby 2012,bone transport,20,6.5,18", List.of(mapping));
       boolean told =
           preview.fields().stream().anyMatch(field -> field.cell().equals("D2"))

@@ -10,8 +10,9 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /**
- * What our code, of both modules, never does: start programs (but itself, to read papers apart), build objects or scripts from what it
- * was given, or call out. The one call over the network is the server's to itself after its start.
+ * What our code, of both modules, never does: start programs (but itself, to read papers apart),
+ * build objects or scripts from what it was given, or call out. The one call over the network is
+ * the server's to itself after its start.
  */
 class OutsideWorldTest {
   private static final JavaClasses OURS =

@@ -61,7 +61,8 @@ public record FormTable(
 
   /** The study itself. */
   static FormTable ofStudy(Draft draft) {
-    return of(draft, Template.STUDIES, 0, "The paper", Optional.empty(), draft.rows(Template.STUDIES));
+    return of(
+        draft, Template.STUDIES, 0, "The paper", Optional.empty(), draft.rows(Template.STUDIES));
   }
 
   /** Its groups. */

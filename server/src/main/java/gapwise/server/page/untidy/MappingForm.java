@@ -32,7 +32,11 @@ import java.util.stream.Stream;
  * @param after the number of the first column of those after these; empty for none
  */
 public record MappingForm(
-    int table, boolean kept, List<Column> columns, Optional<Integer> before, Optional<Integer> after) {
+    int table,
+    boolean kept,
+    List<Column> columns,
+    Optional<Integer> before,
+    Optional<Integer> after) {
   /** Columns on one page; each has a list of all that it may hold. */
   private static final int MOST_COLUMNS = 40;
 

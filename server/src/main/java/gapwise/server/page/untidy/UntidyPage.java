@@ -124,7 +124,9 @@ public final class UntidyPage {
   }
 
   private static int from(Context context) {
-    return FIRST_COLUMN.matcher(Objects.requireNonNullElse(context.queryParam("from"), "")).matches()
+    return FIRST_COLUMN
+            .matcher(Objects.requireNonNullElse(context.queryParam("from"), ""))
+            .matches()
         ? Integer.parseInt(Objects.requireNonNull(context.queryParam("from"), "from"))
         : 0;
   }
@@ -144,8 +146,7 @@ public final class UntidyPage {
 
   /** The mapping that the form is about, as the sheet is read now. */
   private Mapping mapping(Context context, PostedForm form) {
-    List<Mapping> all =
-        UntidySheets.read(file(context), mappings.all(), new Problems()).mappings();
+    List<Mapping> all = UntidySheets.read(file(context), mappings.all(), new Problems()).mappings();
     return IntStream.range(0, all.size())
         .filter(table -> Integer.toString(table).equals(form.first("table")))
         .mapToObj(all::get)

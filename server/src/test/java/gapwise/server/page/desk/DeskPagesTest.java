@@ -113,7 +113,9 @@ class DeskPagesTest {
     assertTrue(told.contains("In a synthesis"), told);
     assertTrue(told.contains("Mean 20.0 and SD 6.0 months would be taken."), told);
     String page = running.get(draft).body();
-    assertTrue(page.contains("name=\"" + cell(draft, "sd") + "\" form=\"typed\" type=\"text\" value=\"\""), page);
+    assertTrue(
+        page.contains("name=\"" + cell(draft, "sd") + "\" form=\"typed\" type=\"text\" value=\"\""),
+        page);
     assertTrue(page.contains("Where papers differ"), page);
   }
 

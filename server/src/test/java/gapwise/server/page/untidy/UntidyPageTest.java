@@ -115,7 +115,8 @@ class UntidyPageTest {
   private static String chosen(String page, String select) {
     Matcher found =
         Pattern.compile(
-                "<select name=\"" + select + "\".*?<option value=\"([^\"]*)\" selected", Pattern.DOTALL)
+                "<select name=\"" + select + "\".*?<option value=\"([^\"]*)\" selected",
+                Pattern.DOTALL)
             .matcher(page);
     assertTrue(found.find(), page);
     return found.group(1);
