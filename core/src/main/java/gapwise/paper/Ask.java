@@ -13,9 +13,9 @@ import java.util.Objects;
  * @param page number of the page from 1; 0 where none is meant
  * @param dotsPerInch of a picture; 0 where none is meant
  */
-record Ask(What what, long paper, String file, Caps caps, int page, int dotsPerInch) {
+public record Ask(What what, long paper, String file, Caps caps, int page, int dotsPerInch) {
   /** What may be asked. */
-  enum What {
+  public enum What {
     /** Open the file, which stays open for the next questions. */
     OPEN,
     /** Read a page. */
@@ -28,22 +28,22 @@ record Ask(What what, long paper, String file, Caps caps, int page, int dotsPerI
     STOP
   }
 
-  Ask {
+  public Ask {
     Objects.requireNonNull(what, "what");
     Objects.requireNonNull(file, "file");
     Objects.requireNonNull(caps, "caps");
   }
 
   /** What needs no file and no page. */
-  static Ask of(What what, long paper) {
+  public static Ask of(What what, long paper) {
     return new Ask(what, paper, "", Caps.STANDARD, 0, 0);
   }
 
-  Frame frame() throws IOException {
+  public Frame frame() throws IOException {
     return Frame.of(Reply.JSON.writeValueAsBytes(this));
   }
 
-  static Ask read(Frame frame) throws IOException {
+  public static Ask read(Frame frame) throws IOException {
     return Reply.JSON.readValue(frame.text(), Ask.class);
   }
 }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * One message between a server and the process that reads papers: a text, and the bytes of a
  * picture beside it, each behind its length.
  */
-final class Frame {
+public final class Frame {
   /** Above what any page within the caps gives; more comes from a process that is not itself. */
   private static final int MOST_BYTES = 256_000_000;
 
@@ -24,26 +24,26 @@ final class Frame {
   }
 
   /** A message without a picture. */
-  static Frame of(byte[] text) {
+  public static Frame of(byte[] text) {
     return new Frame(text.clone(), new byte[0]);
   }
 
   /** The same message with a picture beside it. */
-  Frame with(Picture beside) throws IOException {
+  public Frame with(Picture beside) throws IOException {
     return new Frame(text, beside.png().readAllBytes());
   }
 
   /** The text, as UTF-8. */
-  InputStream text() {
+  public InputStream text() {
     return new ByteArrayInputStream(text);
   }
 
   /** The picture as a PNG file; no bytes where there is none. */
-  byte[] picture() {
+  public byte[] picture() {
     return picture.clone();
   }
 
-  void write(DataOutputStream out) throws IOException {
+  public void write(DataOutputStream out) throws IOException {
     out.writeInt(text.length);
     out.writeInt(picture.length);
     out.write(text);
@@ -56,7 +56,7 @@ final class Frame {
    *
    * @throws IOException where what comes is no message
    */
-  static Optional<Frame> read(DataInputStream in) throws IOException {
+  public static Optional<Frame> read(DataInputStream in) throws IOException {
     int first = in.read();
     if (first < 0) {
       return Optional.empty();

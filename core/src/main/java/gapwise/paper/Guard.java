@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
  * no limits of its own, so the guard sits where it cannot pass: at every byte taken from the file
  * and every step of drawing.
  */
-final class Guard {
+public final class Guard {
   /** Looking at the clock costs more than most steps, so it is done once in so many. */
   private static final int STEPS_BETWEEN_LOOKS = 256;
 
@@ -18,49 +18,49 @@ final class Guard {
   private int steps;
 
   /** Says out of the depth of PDFBox why reading ends; never seen outside this room. */
-  static final class StoppedException extends RuntimeException {
+  public static final class StoppedException extends RuntimeException {
     private static final long serialVersionUID = 1L;
     private final transient Refused refused;
 
-    StoppedException(Refused refused) {
+    public StoppedException(Refused refused) {
       super(refused.sentence());
       this.refused = refused;
     }
 
-    Refused refused() {
+    public Refused refused() {
       return refused;
     }
   }
 
-  Guard(Caps caps) {
+  public Guard(Caps caps) {
     this.caps = caps;
     this.end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(caps.milliseconds());
   }
 
-  Caps caps() {
+  public Caps caps() {
     return caps;
   }
 
-  void stop() {
+  public void stop() {
     stopped = true;
   }
 
   /** One byte or block taken. */
-  void tick() {
+  public void tick() {
     if (++ticks % STEPS_BETWEEN_LOOKS == 0) {
       look();
     }
   }
 
   /** One step of drawing. */
-  void step() {
+  public void step() {
     if (++steps > caps.steps()) {
       throw new StoppedException(Refused.tooMuch("more than " + caps.steps() + " steps"));
     }
     tick();
   }
 
-  void look() {
+  public void look() {
     if (stopped || Thread.currentThread().isInterrupted()) {
       throw new StoppedException(stoppedEarly());
     }
@@ -69,11 +69,11 @@ final class Guard {
     }
   }
 
-  static Refused stoppedEarly() {
+  public static Refused stoppedEarly() {
     return new Refused(Refused.Reason.STOPPED, "Reading was stopped before it was done.");
   }
 
-  static Refused tooSlow(Caps caps) {
+  public static Refused tooSlow(Caps caps) {
     return new Refused(
         Refused.Reason.TOO_SLOW,
         "Reading took longer than "

@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * The folder of temporary files of one process that reads papers. Whoever of the process and its
  * server lives longer deletes it.
  */
-record OwnFolder(Path path) {
+public record OwnFolder(Path path) {
   private static final String PROPERTY = "gapwise.reader.folder";
 
   /** A new one, for its owner alone. */
@@ -22,7 +22,7 @@ record OwnFolder(Path path) {
   }
 
   /** That of this process; empty where it was not started to read papers. */
-  static Optional<OwnFolder> ofThisProcess() {
+  public static Optional<OwnFolder> ofThisProcess() {
     return Optional.ofNullable(System.getProperty(PROPERTY)).map(Path::of).map(OwnFolder::new);
   }
 
@@ -32,7 +32,7 @@ record OwnFolder(Path path) {
   }
 
   /** Deletes it with all that is in it; what cannot be deleted stays. */
-  void delete() {
+  public void delete() {
     try (Stream<Path> all = Files.walk(path)) {
       for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
         Files.deleteIfExists(one);

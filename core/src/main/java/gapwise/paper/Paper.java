@@ -46,10 +46,10 @@ public final class Paper implements AutoCloseable {
   static Opening open(Path file, Caps caps, Readers readers) {
     String name = file.toAbsolutePath().toString();
     Ask ask = new Ask(Ask.What.OPEN, NUMBERS.incrementAndGet(), name, caps, 0, 0);
-    Errand.Outcome<Reader.Said> outcome = readers.ask(ask);
-    return outcome instanceof Errand.Done<Reader.Said> done
+    Outcome<Reader.Said> outcome = readers.ask(ask);
+    return outcome instanceof Outcome.Done<Reader.Said> done
         ? new Opened(new Paper(readers, ask, done.value().reply()))
-        : ((Errand.Undone<Reader.Said>) outcome).refused();
+        : ((Outcome.Undone<Reader.Said>) outcome).refused();
   }
 
   /** How many pages the file says it has, at least 1. */
@@ -73,12 +73,12 @@ public final class Paper implements AutoCloseable {
    * @param number from 1
    */
   public PageReading page(int number) {
-    Errand.Outcome<Reader.Said> outcome = ask(Ask.What.PAGE, number, 0);
-    if (outcome instanceof Errand.Done<Reader.Said> done) {
+    Outcome<Reader.Said> outcome = ask(Ask.What.PAGE, number, 0);
+    if (outcome instanceof Outcome.Done<Reader.Said> done) {
       parsed.incrementAndGet();
       return done.value().reply().page().orElseThrow();
     }
-    return ((Errand.Undone<Reader.Said>) outcome).refused();
+    return ((Outcome.Undone<Reader.Said>) outcome).refused();
   }
 
   /**
@@ -92,28 +92,28 @@ public final class Paper implements AutoCloseable {
       throw new IllegalArgumentException(
           "dotsPerInch must be between 10 and 1200, was " + dotsPerInch);
     }
-    Errand.Outcome<Reader.Said> outcome = ask(Ask.What.PICTURE, number, dotsPerInch);
-    if (outcome instanceof Errand.Done<Reader.Said> done) {
+    Outcome<Reader.Said> outcome = ask(Ask.What.PICTURE, number, dotsPerInch);
+    if (outcome instanceof Outcome.Done<Reader.Said> done) {
       Reply.Drawing drawing = done.value().reply().drawing().orElseThrow();
       return new Picture(
           done.value().frame().picture(), drawing.width(), drawing.height(), drawing.dotsPerInch());
     }
-    return ((Errand.Undone<Reader.Said>) outcome).refused();
+    return ((Outcome.Undone<Reader.Said>) outcome).refused();
   }
 
-  private Errand.Outcome<Reader.Said> ask(Ask.What what, int number, int dotsPerInch) {
+  private Outcome<Reader.Said> ask(Ask.What what, int number, int dotsPerInch) {
     if (number < 1 || number > pages) {
-      return new Errand.Undone<>(
+      return new Outcome.Undone<>(
           new Refused(
               Refused.Reason.NO_SUCH_PAGE,
               "There is no page " + number + ". The file has pages 1 to " + pages + "."));
     }
     if (closed) {
-      return new Errand.Undone<>(new Refused(Refused.Reason.STOPPED, "The file was closed."));
+      return new Outcome.Undone<>(new Refused(Refused.Reason.STOPPED, "The file was closed."));
     }
-    Errand.Outcome<Reader.Said> outcome =
+    Outcome<Reader.Said> outcome =
         readers.ask(new Ask(what, id, file, caps, number, dotsPerInch));
-    if (outcome instanceof Errand.Done<Reader.Said> done) {
+    if (outcome instanceof Outcome.Done<Reader.Said> done) {
       taken.addAndGet(done.value().reply().taken());
     }
     return outcome;

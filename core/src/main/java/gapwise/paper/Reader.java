@@ -20,7 +20,10 @@ import java.util.concurrent.atomic.AtomicReference;
  * holds it ({@link Readers}). A process that ends, however it ends, ends what it was asked and
  * nothing else.
  */
-final class Reader {
+public final class Reader {
+  /** So many files a process keeps open, which hold some megabytes each. */
+  public static final int MOST_OPEN = 3;
+
   /**
    * A page within the caps fits with the pictures that it holds; a file that needs more ends its
    * process.
@@ -130,7 +133,7 @@ final class Reader {
       if (ask.what() != Ask.What.CLOSE) {
         papers.add(ask.paper());
       }
-      while (papers.size() > ReaderMain.MOST_OPEN) {
+      while (papers.size() > MOST_OPEN) {
         papers.remove(papers.iterator().next());
       }
     }

@@ -19,8 +19,14 @@ import java.util.concurrent.TimeoutException;
  * many threads.
  */
 final class Readers {
+  /**
+   * By its name alone, so that whoever asks about papers never has the reader of PDF files in its
+   * own process.
+   */
+  static final String MAIN = "gapwise.paper.file.ReaderMain";
+
   /** Those of this program. */
-  static final Readers OURS = new Readers(ReaderMain.class.getName());
+  static final Readers OURS = new Readers(MAIN);
 
   /** As many as the smallest machine that we serve has cores. */
   private static final int AT_ONCE = 2;
@@ -51,20 +57,20 @@ final class Readers {
    * @return what was said, or why nothing was
    * @throws WorkStoppedException where the person at the door no longer waits
    */
-  Errand.Outcome<Reader.Said> ask(Ask ask) {
+  Outcome<Reader.Said> ask(Ask ask) {
     try {
       if (!isPlaced(ask.caps().milliseconds() + GRACE_MILLISECONDS + START_MILLISECONDS)) {
-        return new Errand.Undone<>(busy());
+        return new Outcome.Undone<>(busy());
       }
       Optional<Reader> reader = reader(ask.paper());
       if (reader.isEmpty()) {
         places.release();
-        return new Errand.Undone<>(unstarted());
+        return new Outcome.Undone<>(unstarted());
       }
       return await(reader.get(), ask);
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
-      return new Errand.Undone<>(Guard.stoppedEarly());
+      return new Outcome.Undone<>(Guard.stoppedEarly());
     }
   }
 
@@ -108,7 +114,7 @@ final class Readers {
     places.release();
   }
 
-  private Errand.Outcome<Reader.Said> await(Reader reader, Ask ask) throws InterruptedException {
+  private Outcome<Reader.Said> await(Reader reader, Ask ask) throws InterruptedException {
     CompletableFuture<Reader.Answer> answer = reader.ask(ask);
     answer.whenComplete((said, failure) -> release(reader));
     boolean started = false;
@@ -131,7 +137,7 @@ final class Readers {
       }
     }
     reader.kill();
-    return new Errand.Undone<>(started ? Guard.tooSlow(ask.caps()) : unstarted());
+    return new Outcome.Undone<>(started ? Guard.tooSlow(ask.caps()) : unstarted());
   }
 
   private static long in(long milliseconds) {
@@ -150,13 +156,13 @@ final class Readers {
             });
   }
 
-  private static Errand.Outcome<Reader.Said> outcome(Reader.Answer answer) {
+  private static Outcome<Reader.Said> outcome(Reader.Answer answer) {
     if (answer instanceof Reader.Said said) {
       return said.reply().refused().isPresent()
-          ? new Errand.Undone<>(said.reply().refused().get())
-          : new Errand.Done<>(said);
+          ? new Outcome.Undone<>(said.reply().refused().get())
+          : new Outcome.Done<>(said);
     }
-    return new Errand.Undone<>(
+    return new Outcome.Undone<>(
         ((Reader.Ended) answer).forMemory()
             ? Refused.tooMuch("more than there is memory for")
             : Refused.damaged());

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param refused why not
  * @param taken bytes of the file that were handed to its reader for this
  */
-record Reply(
+public record Reply(
     int pages,
     Optional<Page> page,
     Optional<Drawing> drawing,
@@ -31,42 +31,42 @@ record Reply(
    * @param height pixels
    * @param dotsPerInch really used
    */
-  record Drawing(int width, int height, double dotsPerInch) {}
+  public record Drawing(int width, int height, double dotsPerInch) {}
 
-  Reply {
+  public Reply {
     Objects.requireNonNull(page, "page");
     Objects.requireNonNull(drawing, "drawing");
     Objects.requireNonNull(refused, "refused");
   }
 
   /** The answer to a file that was opened, or let go. */
-  static Reply opened(int pages, long taken) {
+  public static Reply opened(int pages, long taken) {
     return new Reply(pages, Optional.empty(), Optional.empty(), Optional.empty(), taken);
   }
 
-  static Reply of(Refused refused, long taken) {
+  public static Reply of(Refused refused, long taken) {
     return new Reply(0, Optional.empty(), Optional.empty(), Optional.of(refused), taken);
   }
 
-  static Reply of(Page page, long taken) {
+  public static Reply of(Page page, long taken) {
     return new Reply(0, Optional.of(page), Optional.empty(), Optional.empty(), taken);
   }
 
-  static Reply of(Picture picture, long taken) {
+  public static Reply of(Picture picture, long taken) {
     Drawing drawing = new Drawing(picture.width(), picture.height(), picture.dotsPerInch());
     return new Reply(0, Optional.empty(), Optional.of(drawing), Optional.empty(), taken);
   }
 
   /** What a process says once when it has started. */
-  static Frame greeting() throws IOException {
+  public static Frame greeting() throws IOException {
     return opened(0, 0).frame();
   }
 
-  Frame frame() throws IOException {
+  public Frame frame() throws IOException {
     return Frame.of(JSON.writeValueAsBytes(this));
   }
 
-  static Reply read(Frame frame) throws IOException {
+  public static Reply read(Frame frame) throws IOException {
     return JSON.readValue(frame.text(), Reply.class);
   }
 }

@@ -60,7 +60,8 @@ class ReadersTest {
 
   @Test
   void aPaperThatTakesAllMemoryIsToldToAndNoOtherIsHurt() {
-    assertEquals(Reason.TOO_MUCH, refused("greedy.pdf"));
+    Opening greedy = Paper.open(folder.resolve("greedy.pdf"), Caps.STANDARD, unruly);
+    assertEquals(Reason.TOO_MUCH, assertInstanceOf(Refused.class, greedy).reason());
     assertNextIsRead();
   }
 
@@ -92,7 +93,7 @@ class ReadersTest {
 
   @Test
   void aReaderEndsWhenNobodySpeaksToItAnyMoreAndLeavesNoFile() throws Exception {
-    Reader reader = Reader.start(ReaderMain.class.getName());
+    Reader reader = Reader.start(Readers.MAIN);
     Path file = new Drawn().save(folder);
     Ask ask = new Ask(Ask.What.OPEN, 1, file.toString(), Caps.STANDARD, 0, 0);
     assertInstanceOf(Reader.Said.class, reader.ask(ask).get());
@@ -108,28 +109,12 @@ class ReadersTest {
     try (Drawn drawn = new Drawn()) {
       drawn.text(100, 100, 10, "still");
       Path file = drawn.save(folder);
-      Readers own = new Readers(ReaderMain.class.getName());
+      Readers own = new Readers(Readers.MAIN);
       Paper paper = assertInstanceOf(Opened.class, Paper.open(file, Caps.STANDARD, own)).paper();
       own.endAll();
       Page page = assertInstanceOf(Page.class, paper.page(1));
       assertEquals("still", page.words().get(0).text());
       own.endAll();
-    }
-  }
-
-  @Test
-  void aPageIsTheSameOnBothSides() throws IOException {
-    try (Drawn drawn = new Drawn()) {
-      drawn.text(100, 100, 10, "Überbrückt ± 7 “so”");
-      drawn.upwards(40, 300, 8, "Share");
-      drawn.line(60, 86, 290, 86);
-      Path file = drawn.save(folder);
-      Guard guard = new Guard(Caps.STANDARD);
-      try (PaperFile here = ((Errand.Done<PaperFile>) PaperFile.open(file, guard)).value()) {
-        Page read = ((Errand.Done<Page>) here.page(1, guard)).value();
-        assertEquals(read, Reply.read(Reply.of(read, 0).frame()).page().orElseThrow());
-        assertEquals(read, Drawn.pageOf(file, 1));
-      }
     }
   }
 }

@@ -1,5 +1,16 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Ask;
+import gapwise.paper.Caps;
+import gapwise.paper.Frame;
+import gapwise.paper.Guard;
+import gapwise.paper.Outcome;
+import gapwise.paper.OwnFolder;
+import gapwise.paper.Page;
+import gapwise.paper.Picture;
+import gapwise.paper.Reader;
+import gapwise.paper.Refused;
+import gapwise.paper.Reply;
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.DataInputStream;
@@ -19,12 +30,9 @@ import java.util.concurrent.LinkedBlockingQueue;
  * about. It ends when its input does, whatever it is at, so that none outlives its server.
  */
 final class ReaderMain {
-  /** Open files hold some megabytes each. */
-  static final int MOST_OPEN = 3;
-
   private final DataOutputStream out;
   private final BlockingQueue<Ask> asked = new LinkedBlockingQueue<>();
-  private final Map<Long, PaperFile> open = new LinkedHashMap<>(MOST_OPEN, 0.75f, true);
+  private final Map<Long, PaperFile> open = new LinkedHashMap<>(Reader.MOST_OPEN, 0.75f, true);
   private volatile Guard now = new Guard(Caps.STANDARD);
 
   private ReaderMain(DataOutputStream out) {
@@ -74,30 +82,30 @@ final class ReaderMain {
       Reply.opened(0, 0).frame().write(out);
       return;
     }
-    Errand.Outcome<PaperFile> file = file(ask);
-    if (file instanceof Errand.Done<PaperFile> done) {
+    Outcome<PaperFile> file = file(ask);
+    if (file instanceof Outcome.Done<PaperFile> done) {
       answer(ask, done.value());
     } else {
-      Reply.of(((Errand.Undone<PaperFile>) file).refused(), 0).frame().write(out);
+      Reply.of(((Outcome.Undone<PaperFile>) file).refused(), 0).frame().write(out);
     }
   }
 
   private void answer(Ask ask, PaperFile file) throws IOException {
     switch (ask.what()) {
       case PAGE -> {
-        Errand.Outcome<Page> page = file.page(ask.page(), now);
+        Outcome<Page> page = file.page(ask.page(), now);
         Reply reply =
-            page instanceof Errand.Done<Page> done
+            page instanceof Outcome.Done<Page> done
                 ? Reply.of(done.value(), file.takenSince())
-                : Reply.of(((Errand.Undone<Page>) page).refused(), file.takenSince());
+                : Reply.of(((Outcome.Undone<Page>) page).refused(), file.takenSince());
         reply.frame().write(out);
       }
       case PICTURE -> {
-        Errand.Outcome<Picture> picture = file.picture(ask.page(), ask.dotsPerInch(), now);
-        if (picture instanceof Errand.Done<Picture> done) {
+        Outcome<Picture> picture = file.picture(ask.page(), ask.dotsPerInch(), now);
+        if (picture instanceof Outcome.Done<Picture> done) {
           Reply.of(done.value(), file.takenSince()).frame().with(done.value()).write(out);
         } else {
-          Refused refused = ((Errand.Undone<Picture>) picture).refused();
+          Refused refused = ((Outcome.Undone<Picture>) picture).refused();
           Reply.of(refused, file.takenSince()).frame().write(out);
         }
       }
@@ -106,16 +114,16 @@ final class ReaderMain {
   }
 
   /** The file, which may have been opened by another process before, or let go. */
-  private Errand.Outcome<PaperFile> file(Ask ask) {
+  private Outcome<PaperFile> file(Ask ask) {
     PaperFile known = open.get(ask.paper());
     if (known != null) {
-      return new Errand.Done<>(known);
+      return new Outcome.Done<>(known);
     }
-    Errand.Outcome<PaperFile> fresh = PaperFile.open(Path.of(ask.file()), now);
-    if (fresh instanceof Errand.Done<PaperFile> done) {
+    Outcome<PaperFile> fresh = PaperFile.open(Path.of(ask.file()), now);
+    if (fresh instanceof Outcome.Done<PaperFile> done) {
       open.put(ask.paper(), done.value());
       Iterator<PaperFile> oldest = open.values().iterator();
-      while (open.size() > MOST_OPEN) {
+      while (open.size() > Reader.MOST_OPEN) {
         oldest.next().close();
         oldest.remove();
       }

@@ -1,5 +1,8 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Guard;
+import gapwise.paper.Outcome;
+import gapwise.paper.Refused;
 import java.io.IOException;
 import java.util.concurrent.CompletableFuture;
 
@@ -19,13 +22,6 @@ final class Errand {
   interface Part<T> {
     T run() throws IOException;
   }
-
-  /** An answer, or why there is none. */
-  sealed interface Outcome<T> permits Done, Undone {}
-
-  record Done<T>(T value) implements Outcome<T> {}
-
-  record Undone<T>(Refused refused) implements Outcome<T> {}
 
   static <T> Outcome<T> run(Part<T> part) {
     CompletableFuture<Outcome<T>> answer = new CompletableFuture<>();
@@ -49,11 +45,11 @@ final class Errand {
   /** PDFBox answers what is wrong with a file by exceptions of every kind, and by errors. */
   private static <T> Outcome<T> attempt(Part<T> part) {
     try {
-      return new Done<>(part.run());
+      return new Outcome.Done<>(part.run());
     } catch (Guard.StoppedException stopped) {
-      return new Undone<>(stopped.refused());
+      return new Outcome.Undone<>(stopped.refused());
     } catch (IOException | RuntimeException | StackOverflowError damaged) {
-      return new Undone<>(ofCause(damaged));
+      return new Outcome.Undone<>(ofCause(damaged));
     }
   }
 

@@ -1,5 +1,10 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Guard;
+import gapwise.paper.Outcome;
+import gapwise.paper.Page;
+import gapwise.paper.Picture;
+import gapwise.paper.Refused;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -36,7 +41,7 @@ final class PaperFile implements AutoCloseable {
   }
 
   /** Opens a file. */
-  static Errand.Outcome<PaperFile> open(Path file, Guard guard) {
+  static Outcome<PaperFile> open(Path file, Guard guard) {
     return Errand.run(() -> attempt(file, guard));
   }
 
@@ -129,7 +134,7 @@ final class PaperFile implements AutoCloseable {
    *
    * @param number from 1
    */
-  Errand.Outcome<Page> page(int number, Guard own) {
+  Outcome<Page> page(int number, Guard own) {
     guard.set(own);
     return Errand.run(
         () -> {
@@ -144,7 +149,7 @@ final class PaperFile implements AutoCloseable {
    * @param number from 1
    * @param dotsPerInch less is taken where the picture would be too large
    */
-  Errand.Outcome<Picture> picture(int number, int dotsPerInch, Guard own) {
+  Outcome<Picture> picture(int number, int dotsPerInch, Guard own) {
     guard.set(own);
     return Errand.run(
         () -> {
