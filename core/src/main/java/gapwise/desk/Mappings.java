@@ -47,10 +47,29 @@ public final class Mappings {
     if (mapping.columns().isEmpty()) {
       return false;
     }
-    String headers =
-        String.join("|", mapping.columns().stream().map(Mapping.Column::header).sorted().toList());
-    String key = UUID.nameUUIDFromBytes(headers.getBytes(StandardCharsets.UTF_8)).toString();
+    String key = key(mapping);
     int seen = copies.find(KIND, key).map(copy -> copy.version()).orElse(0);
     return copies.keep(KIND, key, mapping.toJson(), who, seen).isPresent();
+  }
+
+  /** Whether one with these headings is kept, whatever it says of them. */
+  public boolean isKept(Mapping mapping) {
+    return copies.find(KIND, key(mapping)).isPresent();
+  }
+
+  /**
+   * Forgets what is kept for these headings, so that the next sheet is read as if for the first
+   * time.
+   *
+   * @return whether one was kept
+   */
+  public boolean forget(Mapping mapping) {
+    return copies.drop(KIND, key(mapping));
+  }
+
+  private static String key(Mapping mapping) {
+    String headers =
+        String.join("|", mapping.columns().stream().map(Mapping.Column::header).sorted().toList());
+    return UUID.nameUUIDFromBytes(headers.getBytes(StandardCharsets.UTF_8)).toString();
   }
 }

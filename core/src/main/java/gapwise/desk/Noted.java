@@ -33,7 +33,9 @@ public record Noted(
     /** Was doubted, looked up, and stands. */
     SETTLED,
     /** Stands unless somebody says better. */
-    PROPOSAL
+    PROPOSAL,
+    /** Is what a synthesis would take of the numbers, for their writer to know. */
+    USED
   }
 
   public Noted {

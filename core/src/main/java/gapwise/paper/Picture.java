@@ -14,7 +14,7 @@ public final class Picture implements PagePicture {
   private final int height;
   private final double dotsPerInch;
 
-  Picture(byte[] png, int width, int height, double dotsPerInch) {
+  public Picture(byte[] png, int width, int height, double dotsPerInch) {
     this.png = png.clone();
     this.width = width;
     this.height = height;

@@ -14,7 +14,7 @@ import java.util.List;
  * @param lines in reading order
  * @param columns from left to right
  */
-record ReadingOrder(List<Line> lines, List<Box> columns) {
+public record ReadingOrder(List<Line> lines, List<Box> columns) {
   /** Lines beside each other that it takes for columns; a heading beside another is one. */
   private static final int FEWEST_PAIRS = 4;
 
@@ -23,7 +23,7 @@ record ReadingOrder(List<Line> lines, List<Box> columns) {
 
   private static final int PROSE_WORDS = 4;
 
-  static ReadingOrder of(List<Word> words, double pageWidth, Guard guard) {
+  public static ReadingOrder of(List<Word> words, double pageWidth, Guard guard) {
     List<Line> stretches = Stretches.of(words, 0.9);
     List<Double> gutters = gutters(stretches, pageWidth, guard);
     List<Line> sorted = new ArrayList<>(stretches);

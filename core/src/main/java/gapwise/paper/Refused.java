@@ -34,14 +34,14 @@ public record Refused(Reason reason, String sentence) implements Opening, PageRe
     Objects.requireNonNull(sentence, "sentence");
   }
 
-  static Refused damaged() {
+  public static Refused damaged() {
     return new Refused(
         Reason.DAMAGED,
         "The file is damaged and cannot be read. Save it again from the program that shows it, or"
             + " fetch it once more.");
   }
 
-  static Refused tooMuch(String what) {
+  public static Refused tooMuch(String what) {
     return new Refused(
         Reason.TOO_MUCH,
         "The page holds "

@@ -75,17 +75,17 @@ public record Word(
     return all;
   }
 
-  Word with(Mark mark) {
+  public Word with(Mark mark) {
     List<Mark> more = new ArrayList<>(marks);
     more.add(mark);
     return new Word(text, box, baseline, size, turn, bold, colour, breaks, more);
   }
 
-  Word on(double line) {
+  public Word on(double line) {
     return new Word(text, box, line, size, turn, bold, colour, breaks, marks);
   }
 
-  Word withText(String other, Box otherBox) {
+  public Word withText(String other, Box otherBox) {
     return new Word(other, otherBox, baseline, size, turn, bold, colour, breaks, marks);
   }
 }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.evidence.unit.Unit;
 import gapwise.printed.Said;
 import gapwise.printed.Statistic;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -87,17 +88,29 @@ public record Mapping(List<Column> columns) {
         && columns.stream().allMatch(column -> headers.contains(column.header()));
   }
 
-  /** The table with what the mapping says of its columns. */
+  /**
+   * The table with what the mapping says of its columns: of those with the same words, of the first
+   * what it says of the first, and so on.
+   */
   Logical applied(Logical table) {
-    return table.with(table.variables().stream().map(this::applied).toList());
+    List<Column> left = new ArrayList<>(columns);
+    return table.with(table.variables().stream().map(variable -> applied(variable, left)).toList());
   }
 
-  private Variable applied(Variable variable) {
-    return columns.stream()
-        .filter(column -> column.header().equals(variable.heading().folded()))
-        .findFirst()
-        .map(column -> variable.with(heading(variable.heading(), column)))
-        .orElse(variable);
+  private static Variable applied(Variable variable, List<Column> left) {
+    Optional<Column> own =
+        left.stream()
+            .filter(column -> column.header().equals(variable.heading().folded()))
+            .findFirst();
+    own.ifPresent(left::remove);
+    return own.map(column -> variable.with(heading(variable.heading(), column))).orElse(variable);
+  }
+
+  /** The same with another column in place of one. */
+  public Mapping with(int index, Column column) {
+    List<Column> others = new ArrayList<>(columns);
+    others.set(index, column);
+    return new Mapping(others);
   }
 
   private static Heading heading(Heading before, Column column) {

@@ -9,11 +9,16 @@ import gapwise.printed.Wanted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Reads one table whose columns are understood into fields. */
 final class TableReading {
   private static final List<String> SIZES = List.of("patients", "limbs", "defects");
+
+  /** Columns of which their name has said already why nothing in them is taken. */
+  private static final Set<String> TOLD_ABOVE = Set.of("remark", "p-value", MappingTarget.LEFT_OUT);
+
   private static final Pattern ALL =
       Pattern.compile(
           "(?i)(total|all|overall|gesamt|both groups|whole series|all patients|p|p[- ]?values?|significance|test)\\b[ .()n=0-9]*");
@@ -54,6 +59,8 @@ final class TableReading {
       if (!known && !variable.heading().words().isEmpty()) {
         setApart(
             variable, "What this column holds is not understood. Say what it is, or leave it.");
+      } else if (variable.target().equals(MappingTarget.LEFT_OUT)) {
+        setApart(variable, "A person left this column out.");
       } else if (variable.target().equals("remark")) {
         setApart(variable, "A column of remarks: kept as notes.");
       } else if (kind != Kind.PATIENTS && variable.target().equals("patient-id")) {
@@ -159,7 +166,7 @@ final class TableReading {
     Optional<Wanted> wanted =
         Targets.wanted(heading, kind == Kind.PATIENTS, facts.holdsTimes(variable));
     if (wanted.isEmpty()) {
-      if (!heading.target().isEmpty() && !List.of("remark", "p-value").contains(heading.target())) {
+      if (!heading.target().isEmpty() && !TOLD_ABOVE.contains(heading.target())) {
         setApart(
             taken.get().cell(),
             "'" + heading.words() + "' has no column in the template for this.");

@@ -64,6 +64,71 @@ class MappingTest {
     assertThrows(IllegalArgumentException.class, () -> Mapping.ofJson("what"));
   }
 
+  @Test
+  void aColumnThatAPersonLeftOutIsSetApartAndSaysSo() {
+    Mapping proposed = read("Mallowby 2012,bone transport,20,6.5,18", List.of()).mappings().get(0);
+    Mapping.Column patients = proposed.columns().get(2);
+    Mapping without =
+        proposed.with(
+            2,
+            new Mapping.Column(
+                patients.header(), MappingTarget.LEFT_OUT, List.of(), Optional.empty()));
+    Preview next = read("Nightjarley 2015,Masquelet,31,5.2,27", List.of(without));
+    assertTrue(next.fields().stream().noneMatch(field -> field.cell().equals("C2")));
+    List<SetApart> apart = next.apart().stream().filter(one -> one.cell().equals("C2")).toList();
+    assertEquals(1, apart.size(), "told once");
+    assertTrue(apart.get(0).reason().contains("left this column out"));
+  }
+
+  @Test
+  void ofTwoColumnsWithTheSameWordsEachKeepsItsOwn() {
+    byte[] bytes =
+        "Study,Method,n,Length,Length\nMallowby 2012,bone transport,20,6.5,8\n"
+            .getBytes(StandardCharsets.UTF_8);
+    TableFile file = TableFile.of("two.csv", bytes);
+    Mapping proposed = UntidySheets.read(file, List.of(), new Problems()).mappings().get(0);
+    Mapping.Column first =
+        new Mapping.Column(
+            proposed.columns().get(3).header(),
+            "defect-length",
+            List.of(Statistic.MEAN),
+            Optional.of(Unit.CENTIMETRES));
+    Mapping.Column second =
+        new Mapping.Column(
+            proposed.columns().get(4).header(),
+            "follow-up",
+            List.of(Statistic.MEAN),
+            Optional.of(Unit.MONTHS));
+    Mapping mapping = proposed.with(3, first).with(4, second);
+    List<String> told =
+        UntidySheets.read(file, List.of(mapping), new Problems()).fields().stream()
+            .filter(field -> field.cell().matches("[DE]2"))
+            .map(Judged::told)
+            .toList();
+    assertEquals(
+        List.of(
+            "arms mallowby-2012/A defect_length_mean=6.5 cm",
+            "arms mallowby-2012/A follow_up_mean=8 months"),
+        told);
+  }
+
+  /** What a person may choose is understood by the reading, whichever it is. */
+  @Test
+  void everyTargetOfTheListIsReadOrSaysWhyNot() {
+    Mapping proposed = read("Mallowby 2012,bone transport,20,6.5,18", List.of()).mappings().get(0);
+    for (MappingTarget target : MappingTarget.all()) {
+      Mapping mapping =
+          proposed.with(3, new Mapping.Column("hole", target.code(), List.of(), Optional.empty()));
+      Preview preview = read("Mallowby 2012,bone transport,20,6.5,18", List.of(mapping));
+      boolean told =
+          preview.fields().stream().anyMatch(field -> field.cell().equals("D2"))
+              || preview.apart().stream().anyMatch(one -> one.cell().equals("D2"));
+      boolean identity =
+          target.heading().startsWith("Of whom") || target.code().equals("infection-unclear");
+      assertTrue(told || identity, target.code());
+    }
+  }
+
   private static Mapping accepted(Mapping proposed) {
     List<Mapping.Column> columns = new ArrayList<>();
     for (Mapping.Column column : proposed.columns()) {

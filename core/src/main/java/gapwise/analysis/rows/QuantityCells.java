@@ -7,8 +7,8 @@ import gapwise.effect.FiveNumbers;
 import gapwise.effect.SpreadConversion;
 import gapwise.evidence.QuantitySummary;
 import gapwise.evidence.TestedMeans;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.selection.Conversions;
-import gapwise.selection.Question;
 import gapwise.selection.SelectedRow;
 import gapwise.selection.SpreadBasis;
 import java.util.List;
@@ -23,15 +23,16 @@ import java.util.OptionalInt;
  * travels with what stands beside it to be carried into a mean; a number of patients that the value
  * itself lacks is taken from its arm. Each comes with a warning.
  */
-record QuantityCells(SelectedRow row, Question question, QuantitySummary reported) {
+record QuantityCells(
+    SelectedRow row, Outcome outcome, Conversions conversions, QuantitySummary reported) {
 
   void fill(Map<String, RowValue> cells, List<Result.Warning> warnings) {
-    QuantitySummary summary = reported.in(question.outcome().unit().orElse(reported.unit()));
+    QuantitySummary summary = reported.in(outcome.unit().orElse(reported.unit()));
     OptionalInt patients = patients(summary, warnings);
     patients.ifPresent(n -> cells.put("n", new RowValue.Number(n)));
     put(cells, "mean", summary.mean());
     put(cells, "sd", deviation(summary, patients, warnings));
-    if (summary.mean().isEmpty() && question.conversions() == Conversions.ALL) {
+    if (summary.mean().isEmpty() && conversions == Conversions.ALL) {
       put(cells, "median", summary.median());
       put(cells, "q1", summary.lowerQuartile());
       put(cells, "q3", summary.upperQuartile());
@@ -64,7 +65,7 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
 
   private OptionalDouble deviation(
       QuantitySummary summary, OptionalInt patients, List<Result.Warning> warnings) {
-    SpreadBasis basis = SpreadBasis.of(row, summary, question.conversions());
+    SpreadBasis basis = SpreadBasis.of(row, summary, conversions);
     if (basis == SpreadBasis.NONE && summary.unstatedSpread().isPresent()) {
       warnings.add(told("spread-not-stated", "analysis.spread-not-stated"));
     }
@@ -90,7 +91,7 @@ record QuantityCells(SelectedRow row, Question question, QuantitySummary reporte
 
   /** Why a median cannot enter: nothing is to be worked out, or nothing stands beside it. */
   private Optional<Result.Warning> medianWarning(QuantitySummary summary) {
-    if (question.conversions() == Conversions.NONE) {
+    if (conversions == Conversions.NONE) {
       return Optional.of(told("median-not-converted", "analysis.median-not-converted"));
     }
     boolean quartiles = summary.lowerQuartile().isPresent() && summary.upperQuartile().isPresent();

@@ -219,7 +219,8 @@ public final class SelectionRows implements EvidenceRows {
       cells.put("events", new RowValue.Number(categories.good()));
       cells.put("total", new RowValue.Number(categories.sum()));
     } else if (row.value() instanceof ReportedValue.Quantity quantity) {
-      new QuantityCells(row, question, quantity.summary()).fill(cells, warnings);
+      new QuantityCells(row, question.outcome(), question.conversions(), quantity.summary())
+          .fill(cells, warnings);
     } else if (row.value() instanceof ReportedValue.Tally tally) {
       cells.put("events", new RowValue.Number(tally.events()));
       OptionalInt patients = row.speaksOf();

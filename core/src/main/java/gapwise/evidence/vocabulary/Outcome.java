@@ -5,6 +5,7 @@ import com.fasterxml.jackson.annotation.JsonValue;
 import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.evidence.unit.Unit;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -23,8 +24,7 @@ import java.util.Set;
  *     no source, unless the resource says otherwise)
  * @param needsClock whether a time means nothing without its origin
  * @param needsFrame whether it exists only for methods with an external frame
- * @param meaning what it is, in one sentence
- * @param caution what a reader must know beside a result; may be empty
+ * @param explained what it means
  */
 public record Outcome(
     String code,
@@ -37,9 +37,25 @@ public record Outcome(
     OptionalDouble leastFollowUpMonths,
     boolean needsClock,
     boolean needsFrame,
-    String meaning,
-    Optional<String> caution)
+    Explained explained)
     implements Coded {
+
+  /**
+   * What an outcome means, and what is different about it from paper to paper.
+   *
+   * @param meaning what it is, in one sentence
+   * @param differs how papers differ in what they count or measure under its name, in whole
+   *     sentences (common practice, no source)
+   * @param caution what a reader must know beside a result; may be empty
+   */
+  public record Explained(String meaning, String differs, Optional<String> caution) {
+    public Explained {
+      Objects.requireNonNull(caution, "caution");
+      if (meaning.isBlank() || differs.isBlank()) {
+        throw new IllegalArgumentException("an outcome needs its meaning and how papers differ");
+      }
+    }
+  }
 
   /**
    * What is measured of one patient.
@@ -122,8 +138,10 @@ public record Outcome(
             : OptionalDouble.empty(),
         node.path("needsClock").asBoolean(),
         node.path("needsFrame").asBoolean(),
-        node.required("meaning").asText(),
-        text(node, "caution"));
+        new Explained(
+            node.required("meaning").asText(),
+            node.required("differs").asText(),
+            text(node, "caution")));
   }
 
   private static Optional<String> text(JsonNode node, String field) {
@@ -144,6 +162,21 @@ public record Outcome(
   @JsonValue
   public String code() {
     return code;
+  }
+
+  /** What it is, in one sentence. */
+  public String meaning() {
+    return explained.meaning();
+  }
+
+  /** How papers differ in what they count or measure under its name, in whole sentences. */
+  public String differs() {
+    return explained.differs();
+  }
+
+  /** What a reader must know beside a result; may be empty. */
+  public Optional<String> caution() {
+    return explained.caution();
   }
 
   /** The unit in which it is compared; empty for events and categories. */

@@ -7,6 +7,7 @@ import gapwise.paper.Place;
 import gapwise.paper.RunningText;
 import gapwise.paper.table.Grid;
 import gapwise.printed.Doubt;
+import gapwise.printed.Numerals;
 import gapwise.printed.Proposed;
 import gapwise.printed.Proposer;
 import gapwise.printed.Said;
@@ -48,8 +49,7 @@ final class TextFields {
               + "(?: ?\\([0-9]{1,3}(?:\\.[0-9])? ?%\\))?");
 
   private static final Pattern PATIENTS =
-      Pattern.compile(
-          "\\b([0-9]{1,4}|" + String.join("|", Numerals.WORDS) + ") (?:patients|men and women)\\b");
+      Pattern.compile(Numerals.COUNT + " (?:patients|men and women)\\b");
 
   private static final Pattern EFFECT =
       Pattern.compile(
@@ -123,13 +123,13 @@ final class TextFields {
     }
     Matcher patients = PATIENTS.matcher(sentence);
     while (patients.find()) {
-      Numerals.of(patients.group(1))
+      Numerals.count(patients.group(1))
           .ifPresent(
               number ->
                   add(
                       Wanted.column("arms", "patients"),
                       "patients",
-                      number,
+                      Integer.toString(number),
                       sentence,
                       start + patients.start(),
                       start + patients.end()));
@@ -245,41 +245,5 @@ final class TextFields {
                 Optional.empty(),
                 words),
             Optional.of(exact)));
-  }
-
-  /** Numbers in words, as journals print them at the beginning of a sentence. */
-  private static final class Numerals {
-    private static final List<String> WORDS =
-        List.of(
-            "one",
-            "two",
-            "three",
-            "four",
-            "five",
-            "six",
-            "seven",
-            "eight",
-            "nine",
-            "ten",
-            "eleven",
-            "twelve",
-            "thirteen",
-            "fourteen",
-            "fifteen",
-            "sixteen",
-            "seventeen",
-            "eighteen",
-            "nineteen",
-            "twenty");
-
-    private Numerals() {}
-
-    static Optional<String> of(String word) {
-      if (word.matches("[0-9]+")) {
-        return Optional.of(word);
-      }
-      int at = WORDS.indexOf(word.toLowerCase(java.util.Locale.ROOT));
-      return at < 0 ? Optional.empty() : Optional.of(String.valueOf(at + 1));
-    }
   }
 }

@@ -1,5 +1,6 @@
 package gapwise.reference.likeness;
 
+import gapwise.printed.Numerals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

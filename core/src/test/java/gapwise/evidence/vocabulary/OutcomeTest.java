@@ -1,8 +1,15 @@
 package gapwise.evidence.vocabulary;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -21,6 +28,23 @@ class OutcomeTest {
       })
   void whatHasNoSignAndNoUpperEndIsNeverNegative(String code) {
     assertTrue(Outcome.of(code).isNeverNegative());
+  }
+
+  /** In whole sentences, none of which is the caution again. */
+  @Test
+  void everyOutcomeSaysWhatItMeansAndWherePapersDiffer() {
+    Set<String> seen = new HashSet<>();
+    for (Outcome outcome : Outcome.vocabulary().all()) {
+      for (String words : List.of(outcome.meaning(), outcome.differs())) {
+        assertTrue(words.matches("[A-Z].*\\."), outcome.code() + ": " + words);
+        assertFalse(words.contains(";"), outcome.code() + ": " + words);
+      }
+      assertTrue(outcome.differs().length() > 60, outcome.code());
+      assertNotEquals(outcome.caution(), Optional.of(outcome.differs()), outcome.code());
+      seen.add(outcome.differs());
+    }
+    // The two components of one score differ in the same ways.
+    assertEquals(Outcome.vocabulary().all().size() - 1, seen.size());
   }
 
   /** A length with a sign; scores, of which one goes below 0; what is counted and no amount. */

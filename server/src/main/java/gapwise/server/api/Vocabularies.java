@@ -47,6 +47,7 @@ final class Vocabularies {
     word.put("better", outcome.better().name().toLowerCase(Locale.ROOT));
     outcome.unit().map(Unit::symbol).ifPresent(unit -> word.put("unit", unit));
     word.put("meaning", outcome.meaning());
+    word.put("differs", outcome.differs());
     outcome.caution().ifPresent(caution -> word.put("caution", caution));
     return word;
   }

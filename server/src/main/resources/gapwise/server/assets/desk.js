@@ -25,6 +25,8 @@
       note.append(kind, line.querySelector(".words").textContent);
       field.after(note);
       field.setAttribute("aria-describedby", ((field.getAttribute("aria-describedby") || "") + " " + note.id).trim());
+      // What a synthesis would take stands at its field alone, so that the list above stays short.
+      line.hidden = line.classList.contains("used");
       if (line.classList.contains("impossible")) { field.setAttribute("aria-invalid", "true"); }
     });
   };

@@ -17,7 +17,7 @@ import java.util.Optional;
  * @param block number of the block of an outcome; 0 for others
  * @param code code of the outcome; empty text for others
  * @param title what they are of
- * @param meaning what that is, in a sentence; empty text for none
+ * @param outcome what the block is of; empty for others, and where the vocabulary lacks it
  * @param heads the rows that stand side by side
  * @param lines a line for each field
  * @param further columns that may be added
@@ -27,12 +27,13 @@ public record FormTable(
     int block,
     String code,
     String title,
-    String meaning,
+    Optional<Outcome> outcome,
     List<Head> heads,
     List<Line> lines,
     List<TemplateColumn> further) {
   public FormTable {
     Objects.requireNonNull(sheet, "sheet");
+    Objects.requireNonNull(outcome, "outcome");
     heads = List.copyOf(heads);
     lines = List.copyOf(lines);
     further = List.copyOf(further);
@@ -60,12 +61,13 @@ public record FormTable(
 
   /** The study itself. */
   static FormTable ofStudy(Draft draft) {
-    return of(draft, Template.STUDIES, 0, "The paper", "", draft.rows(Template.STUDIES));
+    return of(
+        draft, Template.STUDIES, 0, "The paper", Optional.empty(), draft.rows(Template.STUDIES));
   }
 
   /** Its groups. */
   static FormTable ofGroups(Draft draft) {
-    return of(draft, Template.ARMS, 0, "Groups", "", draft.rows(Template.ARMS));
+    return of(draft, Template.ARMS, 0, "Groups", Optional.empty(), draft.rows(Template.ARMS));
   }
 
   /** One for each block of outcomes, in their order. */
@@ -86,19 +88,24 @@ public record FormTable(
         Template.OUTCOMES,
         first.block(),
         outcome.map(Outcome::label).orElse(first.text(Template.OUTCOME)),
-        outcome.map(Outcome::meaning).orElse(""),
+        outcome,
         rows);
   }
 
   private static FormTable of(
-      Draft draft, String sheet, int block, String title, String meaning, List<DraftRow> rows) {
+      Draft draft,
+      String sheet,
+      int block,
+      String title,
+      Optional<Outcome> outcome,
+      List<DraftRow> rows) {
     List<TemplateColumn> columns = FormColumns.shown(draft, sheet, rows);
     return new FormTable(
         sheet,
         block,
         sheet.equals(Template.OUTCOMES) ? rows.get(0).text(Template.OUTCOME) : "",
         title,
-        meaning,
+        outcome,
         rows.stream().map(row -> new Head(row.number(), whose(row))).toList(),
         columns.stream()
             .map(

@@ -9,9 +9,7 @@ import gapwise.desk.FoundTable;
 import gapwise.desk.KeptDraft;
 import gapwise.desk.TableIntoDraft;
 import gapwise.evidence.PageBox;
-import gapwise.evidence.vocabulary.Outcome;
 import gapwise.exchange.Template;
-import gapwise.exchange.TemplateColumn;
 import gapwise.paper.Box;
 import gapwise.paper.Opened;
 import gapwise.paper.Opening;
@@ -33,6 +31,7 @@ import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.paper.PaperPages;
+import gapwise.server.page.part.FoundLine;
 import gapwise.server.route.Routes;
 import gapwise.untidy.FoundField;
 import io.javalin.http.Context;
@@ -44,6 +43,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -142,6 +142,7 @@ public final class TablePage {
     Draft draft = kept.draft();
     FoundTable table = table(draft, source);
     List<FoundField> fields = table.preview().fields();
+    BiFunction<Integer, FoundField, FoundLine> told = (at, field) -> line(at, field, table);
     templates.show(
         context,
         "desk/TablePage",
@@ -153,8 +154,9 @@ public final class TablePage {
             table.texts(),
             groups(draft, fields),
             draft.rows(Template.ARMS).stream().map(row -> row.text(Template.ARM)).toList(),
-            lines(table, Proposed.State.TAKEN),
-            kinds(table),
+            FoundLine.all(fields, Proposed.State.TAKEN, told),
+            FoundLine.kinds(
+                fields, FoundLine.all(fields, Proposed.State.ASKED, told), Integer.MAX_VALUE),
             table.preview().apart().stream()
                 .map(one -> new TableView.Apart(one.words(), one.reason()))
                 .toList()));
@@ -184,47 +186,14 @@ public final class TablePage {
     return groups;
   }
 
-  private static List<TableView.Line> lines(FoundTable table, Proposed.State state) {
-    List<FoundField> fields = table.preview().fields();
-    return IntStream.range(0, fields.size())
-        .filter(at -> fields.get(at).value().state() == state)
-        .mapToObj(at -> line(at, fields.get(at), table))
-        .toList();
-  }
-
-  private static TableView.Line line(int index, FoundField field, FoundTable table) {
+  private static FoundLine line(int index, FoundField field, FoundTable table) {
     String page =
         Optional.ofNullable(table.places().get(field.cell()))
             .map(place -> say("table.on-page", Map.of("page", Integer.toString(place.page()))))
             .orElse("");
-    String outcome =
-        field.outcome().flatMap(Outcome.vocabulary()::find).map(Outcome::label).orElse("");
-    String column =
-        Template.column(field.into(), field.value().column())
-            .map(TemplateColumn::title)
-            .orElse(field.value().column());
     String whose =
         field.whose().patient().or(() -> field.whose().arm()).orElse(say("table.the-study"));
-    String unit = field.value().unit().map(one -> " " + one.symbol()).orElse("");
-    return new TableView.Line(
-        index,
-        whose,
-        outcome.isEmpty() ? column : outcome + ": " + column,
-        field.value().text() + unit,
-        page + field.words(),
-        field.value().why());
-  }
-
-  private static List<TableView.Kind> kinds(FoundTable table) {
-    List<FoundField> fields = table.preview().fields();
-    Map<String, List<TableView.Line>> kinds = new LinkedHashMap<>();
-    for (TableView.Line line : lines(table, Proposed.State.ASKED)) {
-      String kind = fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
-      kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(line);
-    }
-    return kinds.entrySet().stream()
-        .map(one -> new TableView.Kind(one.getKey(), one.getValue()))
-        .toList();
+    return FoundLine.of(index, field, whose, page + "“" + field.words() + "”");
   }
 
   private void take(Context context) {

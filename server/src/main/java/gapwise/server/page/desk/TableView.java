@@ -1,6 +1,7 @@
 package gapwise.server.page.desk;
 
 import gapwise.server.page.Site;
+import gapwise.server.page.part.FoundLine;
 import java.util.List;
 import java.util.Map;
 
@@ -26,8 +27,8 @@ public record TableView(
     List<List<String>> texts,
     List<Group> groups,
     List<String> arms,
-    List<Line> clear,
-    List<Kind> asked,
+    List<FoundLine> clear,
+    List<FoundLine.Kind> asked,
     List<Apart> apart) {
   public TableView {
     texts = texts.stream().map(List::copyOf).toList();
@@ -46,17 +47,6 @@ public record TableView(
    * @param meant the draft's group that it seems to be; empty text for none
    */
   public record Group(String name, String label, String meant) {}
-
-  /** What was found: of whom, what, its value and the words it was read from. */
-  public record Line(
-      int index, String whose, String what, String value, String words, String why) {}
-
-  /** Questions of one kind. */
-  public record Kind(String name, List<Line> lines) {
-    public Kind {
-      lines = List.copyOf(lines);
-    }
-  }
 
   /** Words that are no value, with why. */
   public record Apart(String words, String why) {}

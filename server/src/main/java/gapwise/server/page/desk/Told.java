@@ -5,6 +5,7 @@ import gapwise.desk.DraftCheck;
 import gapwise.desk.DraftRow;
 import gapwise.desk.KeptDraft;
 import gapwise.desk.Noted;
+import gapwise.desk.UsedBySynthesis;
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
 import java.util.List;
@@ -62,7 +63,9 @@ public record Told(
         check.count(Noted.Weight.IMPOSSIBLE),
         check.count(Noted.Weight.NEEDED),
         check.count(Noted.Weight.DOUBT),
-        check.noted().stream().map(noted -> line(draft, noted)).toList());
+        Stream.concat(check.noted().stream(), UsedBySynthesis.of(draft).stream())
+            .map(noted -> line(draft, noted))
+            .toList());
   }
 
   private static Line line(Draft draft, Noted noted) {

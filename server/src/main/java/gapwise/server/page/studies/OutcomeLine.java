@@ -7,6 +7,7 @@ import gapwise.evidence.unit.Duration;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.CountedUnit;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.Phase;
 import gapwise.evidence.vocabulary.Standing;
 import gapwise.figure.value.Shown;
@@ -21,7 +22,7 @@ import java.util.stream.Collectors;
 /**
  * One reported number of a study.
  *
- * @param outcome name of the outcome
+ * @param outcome of what
  * @param value the numbers
  * @param notes what must be known to read them
  * @param followed how many were followed; empty where the paper does not say
@@ -30,7 +31,7 @@ import java.util.stream.Collectors;
  * @param readings where single numbers stand on its pages
  */
 public record OutcomeLine(
-    String outcome,
+    Outcome outcome,
     Values value,
     String notes,
     String followed,
@@ -43,7 +44,7 @@ public record OutcomeLine(
 
   static OutcomeLine of(OutcomeReport report) {
     return new OutcomeLine(
-        report.outcome().label(),
+        report.outcome(),
         Values.asReported(report.value()),
         String.join("; ", notes(report)),
         report.followed().isPresent()

@@ -6,6 +6,7 @@ import gapwise.evidence.Arm;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Scope;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.Outcome;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,11 +17,11 @@ import java.util.stream.Collectors;
 /**
  * Reported numbers of one outcome that are read in the same way, as a row of the table of a study.
  *
- * @param outcome name of the outcome
+ * @param outcome of what
  * @param notes what must be known to read every number of the row
  * @param cells from left to right; together as wide as the table
  */
-public record OutcomeRow(String outcome, String notes, List<Cell> cells) {
+public record OutcomeRow(Outcome outcome, String notes, List<Cell> cells) {
   public OutcomeRow {
     cells = List.copyOf(cells);
   }

@@ -1,5 +1,6 @@
 package gapwise.server.page.studies;
 
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.Paging;
 import gapwise.server.page.Site;
@@ -104,6 +105,14 @@ public record StudiesView(
       rows.forEach(
           row -> studies.computeIfAbsent(row.study(), study -> new ArrayList<>()).add(row));
       return List.copyOf(studies.values());
+    }
+
+    /** The outcome whose values a column shows; empty where none does. */
+    public Optional<Outcome> outcome() {
+      return columns().stream()
+          .map(ArmRow.Cell::head)
+          .flatMap(head -> Outcome.vocabulary().all().stream().filter(o -> o.label().equals(head)))
+          .findFirst();
     }
 
     /** The columns as the rows have them. */

@@ -3,9 +3,6 @@ package gapwise.server.page.untidy;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.desk.Mappings;
-import gapwise.evidence.vocabulary.Outcome;
-import gapwise.exchange.Template;
-import gapwise.exchange.TemplateColumn;
 import gapwise.printed.Proposed;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
@@ -18,6 +15,7 @@ import gapwise.server.job.SheetTray;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.FoundLine;
 import gapwise.server.route.Routes;
 import gapwise.table.TableFile;
 import gapwise.untidy.FoundField;
@@ -25,6 +23,7 @@ import gapwise.untidy.Mapping;
 import gapwise.untidy.Preview;
 import gapwise.untidy.TemplateRows;
 import gapwise.untidy.UntidySheets;
+import io.javalin.http.ConflictResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.NotFoundResponse;
@@ -33,10 +32,11 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /** A colleague's own sheet, looked at, then handed to the import. */
@@ -47,6 +47,8 @@ public final class UntidyPage {
   private static final int MOST_SHOWN = 200;
 
   private static final int LONGEST_NAME = 80;
+
+  private static final Pattern FIRST_COLUMN = Pattern.compile("\\d{1,4}");
 
   private final Templates templates;
   private final Sites sites;
@@ -68,6 +70,8 @@ public final class UntidyPage {
     routes.post(UNTIDY, this::lay);
     routes.get(UNTIDY + "/{sheet}", this::show);
     routes.post(UNTIDY + "/{sheet}", this::take);
+    routes.post(UNTIDY + "/{sheet}/mapping", this::map);
+    routes.post(UNTIDY + "/{sheet}/forget", this::forget);
   }
 
   private void lay(Context context) throws IOException {
@@ -97,8 +101,8 @@ public final class UntidyPage {
     Problems problems = new Problems();
     Preview preview = UntidySheets.read(file, mappings.all(), problems);
     List<FoundField> fields = preview.fields();
-    List<UntidyView.Line> clear = lines(fields, Proposed.State.TAKEN);
-    List<UntidyView.Line> asked = lines(fields, Proposed.State.ASKED);
+    List<FoundLine> clear = FoundLine.all(fields, Proposed.State.TAKEN, UntidyPage::line);
+    List<FoundLine> asked = FoundLine.all(fields, Proposed.State.ASKED, UntidyPage::line);
     templates.show(
         context,
         "untidy/UntidyPage",
@@ -107,10 +111,11 @@ public final class UntidyPage {
             UNTIDY + "/" + context.pathParam("sheet"),
             file.name(),
             problems.list().stream().map(Problem::line).toList(),
-            columns(preview.mappings()),
+            MappingForm.of(preview.mappings(), mappings, from(context)),
+            MappingForm.mark(preview.mappings()),
             new UntidyView.Counts(clear.size(), asked.size(), preview.apart().size()),
             clear.stream().limit(MOST_SHOWN).toList(),
-            kinds(fields, asked),
+            FoundLine.kinds(fields, asked, MOST_SHOWN),
             preview.apart().stream()
                 .limit(MOST_SHOWN)
                 .map(one -> new UntidyView.Apart(one.cell(), one.words(), one.reason()))
@@ -118,55 +123,57 @@ public final class UntidyPage {
             preview.notes().stream().limit(MOST_SHOWN).toList()));
   }
 
-  private static List<UntidyView.Column> columns(List<Mapping> mappings) {
-    return mappings.stream()
-        .flatMap(mapping -> mapping.columns().stream())
-        .map(column -> new UntidyView.Column(column.header(), column.target().replace('_', ' ')))
-        .toList();
+  private static int from(Context context) {
+    return FIRST_COLUMN
+            .matcher(Objects.requireNonNullElse(context.queryParam("from"), ""))
+            .matches()
+        ? Integer.parseInt(Objects.requireNonNull(context.queryParam("from"), "from"))
+        : 0;
   }
 
-  private static List<UntidyView.Line> lines(List<FoundField> fields, Proposed.State state) {
-    return IntStream.range(0, fields.size())
-        .filter(at -> fields.get(at).value().state() == state)
-        .mapToObj(at -> line(at, fields.get(at)))
-        .toList();
+  /** What a person says of the columns is kept, and the sheet is read again with it. */
+  private void map(Context context) {
+    PostedForm form = new PostedForm(context);
+    mappings.keep(MappingForm.read(mapping(context, form), form), "");
+    again(context, form);
   }
 
-  private static UntidyView.Line line(int index, FoundField field) {
-    String column =
-        Template.column(field.into(), field.value().column())
-            .map(TemplateColumn::title)
-            .orElse(field.value().column());
-    String outcome =
-        field.outcome().flatMap(Outcome.vocabulary()::find).map(Outcome::label).orElse("");
+  private void forget(Context context) {
+    PostedForm form = new PostedForm(context);
+    mappings.forget(mapping(context, form));
+    again(context, form);
+  }
+
+  /** The mapping that the form is about, as the sheet is read now. */
+  private Mapping mapping(Context context, PostedForm form) {
+    List<Mapping> all = UntidySheets.read(file(context), mappings.all(), new Problems()).mappings();
+    return IntStream.range(0, all.size())
+        .filter(table -> Integer.toString(table).equals(form.first("table")))
+        .mapToObj(all::get)
+        .findFirst()
+        .orElseThrow(() -> refused("table", say("untidy.no-table")));
+  }
+
+  private static void again(Context context, PostedForm form) {
+    String from = form.first("from");
+    context.redirect(
+        UNTIDY
+            + "/"
+            + context.pathParam("sheet")
+            + (FIRST_COLUMN.matcher(from).matches() ? "?from=" + from : "")
+            + "#columns",
+        HttpStatus.SEE_OTHER);
+  }
+
+  private static FoundLine line(int index, FoundField field) {
     List<String> whose = new ArrayList<>(List.of(field.whose().study()));
     field.whose().arm().ifPresent(whose::add);
     field.whose().patient().ifPresent(whose::add);
-    String unit = field.value().unit().map(one -> " " + one.symbol()).orElse("");
-    return new UntidyView.Line(
+    return FoundLine.of(
         index,
+        field,
         String.join(", ", whose),
-        outcome.isEmpty() ? column : outcome + ": " + column,
-        field.value().text() + unit,
-        field.cell(),
-        field.words(),
-        field.value().why());
-  }
-
-  private static List<UntidyView.Kind> kinds(List<FoundField> fields, List<UntidyView.Line> asked) {
-    Map<String, List<UntidyView.Line>> kinds = new LinkedHashMap<>();
-    for (UntidyView.Line line : asked) {
-      String kind = fields.get(line.index()).value().doubt().map(doubt -> doubt.label()).orElse("");
-      kinds.computeIfAbsent(kind, any -> new ArrayList<>()).add(line);
-    }
-    return kinds.entrySet().stream()
-        .map(
-            one ->
-                new UntidyView.Kind(
-                    one.getKey(),
-                    one.getValue().size(),
-                    one.getValue().stream().limit(MOST_SHOWN).toList()))
-        .toList();
+        say("untidy.read-from", Map.of("words", field.words(), "cell", field.cell())));
   }
 
   private void take(Context context) throws IOException {
@@ -176,6 +183,11 @@ public final class UntidyPage {
       throw refused("who", say("untidy.who", Map.of("most", LONGEST_NAME)));
     }
     Preview preview = UntidySheets.read(file(context), mappings.all(), new Problems());
+    // What is marked are places in a reading, which another mapping would give to other values.
+    String seen = form.first("read-with");
+    if (!seen.isEmpty() && !seen.equals(MappingForm.mark(preview.mappings()))) {
+      throw new ConflictResponse(say("untidy.read-otherwise"));
+    }
     Set<String> chosen = Set.copyOf(form.values("take"));
     List<FoundField> fields = preview.fields();
     List<FoundField> accepted =

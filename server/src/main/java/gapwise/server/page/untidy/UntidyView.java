@@ -1,6 +1,7 @@
 package gapwise.server.page.untidy;
 
 import gapwise.server.page.Site;
+import gapwise.server.page.part.FoundLine;
 import java.util.List;
 
 /**
@@ -10,7 +11,8 @@ import java.util.List;
  * @param href where the form is sent
  * @param file name of the file
  * @param problems what of the file cannot be read
- * @param columns what each column is taken to hold
+ * @param tables what each column is taken to hold, by table
+ * @param readWith mark of what the columns were taken to hold for this reading
  * @param counts how many values are clear, asked and left
  * @param clear the first of those that are clear
  * @param asked those that a person must decide, under kinds of doubt
@@ -22,15 +24,16 @@ public record UntidyView(
     String href,
     String file,
     List<String> problems,
-    List<Column> columns,
+    List<MappingForm> tables,
+    String readWith,
     Counts counts,
-    List<Line> clear,
-    List<Kind> asked,
+    List<FoundLine> clear,
+    List<FoundLine.Kind> asked,
     List<Apart> apart,
     List<String> notes) {
   public UntidyView {
     problems = List.copyOf(problems);
-    columns = List.copyOf(columns);
+    tables = List.copyOf(tables);
     clear = List.copyOf(clear);
     asked = List.copyOf(asked);
     apart = List.copyOf(apart);
@@ -39,20 +42,6 @@ public record UntidyView(
 
   /** How many values are clear, asked and left. */
   public record Counts(int clear, int asked, int apart) {}
-
-  /** A column: its heading and what it is taken to hold; empty text where it is left. */
-  public record Column(String heading, String holds) {}
-
-  /** A value: which of all, of whom, what, the value, its cell and words, and why it is asked. */
-  public record Line(
-      int index, String whose, String what, String value, String cell, String words, String why) {}
-
-  /** Questions of one kind, the first of them, and how many there are. */
-  public record Kind(String name, int count, List<Line> lines) {
-    public Kind {
-      lines = List.copyOf(lines);
-    }
-  }
 
   /** Words that are no value: the cell, the words, why. */
   public record Apart(String cell, String words, String why) {}

@@ -99,6 +99,26 @@ class DeskPagesTest {
     return draft;
   }
 
+  /** A standard error of 1.5 in 16 patients is a standard deviation of 6; by hand. */
+  @Test
+  void whatASynthesisWouldTakeIsToldAsOneTypesAndNothingOfItIsStored()
+      throws IOException, InterruptedException {
+    String draft = begin("inventedcalculated");
+    post(draft + "/outcome", "outcome", "time-to-union");
+    post(draft + "/column", "sheet", "outcomes", "column", "se");
+    post(draft + "/cell", "cell", cell(draft, "mean"), "text", "20", "seen", "");
+    post(draft + "/cell", "cell", cell(draft, "n"), "text", "16", "seen", "");
+    String told =
+        post(draft + "/cell", "cell", cell(draft, "se"), "text", "1.5", "seen", "").body();
+    assertTrue(told.contains("In a synthesis"), told);
+    assertTrue(told.contains("Mean 20.0 and SD 6.0 months would be taken."), told);
+    String page = running.get(draft).body();
+    assertTrue(
+        page.contains("name=\"" + cell(draft, "sd") + "\" form=\"typed\" type=\"text\" value=\"\""),
+        page);
+    assertTrue(page.contains("Where papers differ"), page);
+  }
+
   private static HttpResponse<String> handIn(String draft, String why)
       throws IOException, InterruptedException {
     Matcher key = KEY.matcher(running.get(draft + "/hand-in").body());

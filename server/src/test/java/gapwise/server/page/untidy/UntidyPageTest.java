@@ -110,6 +110,65 @@ class UntidyPageTest {
     assertEquals(404, running.get(sheet).statusCode(), "what was taken in lies there no more");
   }
 
+  private static final Pattern MARK = Pattern.compile("name=\"read-with\" value=\"([^\"]+)\"");
+
+  private static String chosen(String page, String select) {
+    Matcher found =
+        Pattern.compile(
+                "<select name=\"" + select + "\".*?<option value=\"([^\"]*)\" selected",
+                Pattern.DOTALL)
+            .matcher(page);
+    assertTrue(found.find(), page);
+    return found.group(1);
+  }
+
+  @Test
+  void whatAPersonSaysOfAColumnIsReadAtOnceKeptForTheNextSheetAndForgotten()
+      throws IOException, InterruptedException {
+    String sheet = laid();
+    String page = running.get(sheet).body();
+    assertEquals("outcome:primary-union", chosen(page, "target.3"));
+    Matcher mark = MARK.matcher(page);
+    assertTrue(mark.find(), page);
+
+    HttpResponse<String> changed =
+        form(
+            sheet + "/mapping",
+            "table=0&target.3=outcome:final-union&numbers.3=COUNT%2BTOTAL&unit.3=");
+    assertEquals(303, changed.statusCode(), changed.body());
+    page = running.get(sheet).body();
+    assertEquals("outcome:final-union", chosen(page, "target.3"));
+    assertTrue(page.contains("Final union: "), page);
+    assertEquals(
+        409,
+        form(sheet, "who=AB&read-with=" + mark.group(1)).statusCode(),
+        "what was marked before is of another reading");
+
+    String next = laid();
+    page = running.get(next).body();
+    assertEquals("outcome:final-union", chosen(page, "target.3"), "used for the next sheet");
+    assertEquals(303, form(next + "/forget", "table=0").statusCode());
+    page = running.get(next).body();
+    assertEquals("outcome:primary-union", chosen(page, "target.3"), "forgotten");
+    assertTrue(!page.contains("Forget it"), page);
+  }
+
+  @Test
+  void aColumnLeftOutIsSetApartAndWhatIsNoneOfTheListsIsRefused()
+      throws IOException, InterruptedException {
+    String sheet = laid();
+    assertEquals(
+        422, form(sheet + "/mapping", "table=0&target.3=nonsense&numbers.3=&unit.3=").statusCode());
+    assertEquals(
+        422,
+        form(sheet + "/mapping", "table=0&target.3=age&numbers.3=&unit.3=parsecs").statusCode());
+    assertEquals(422, form(sheet + "/mapping", "table=7&target.3=age").statusCode());
+    form(sheet + "/mapping", "table=0&target.3=left-out&numbers.3=&unit.3=");
+    String page = running.get(sheet).body();
+    assertTrue(page.contains("A person left this column out."), page);
+    assertTrue(!page.contains("<td data-head=\"Read from\">“19/23"), page);
+  }
+
   @Test
   void aSheetThatDoesNotLieThereAndNoFileAreAnsweredInWords()
       throws IOException, InterruptedException {

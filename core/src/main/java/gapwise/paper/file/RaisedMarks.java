@@ -1,5 +1,7 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Guard;
+import gapwise.paper.Word;
 import gapwise.paper.Word.Mark;
 import java.util.ArrayList;
 import java.util.List;

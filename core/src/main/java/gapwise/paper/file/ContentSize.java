@@ -1,5 +1,7 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Guard;
+import gapwise.paper.Refused;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.EOFException;

@@ -1,5 +1,10 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Guard;
+import gapwise.paper.Page;
+import gapwise.paper.ReadingOrder;
+import gapwise.paper.Refused;
+import gapwise.paper.Word;
 import gapwise.paper.Page.Lettering;
 import java.io.IOException;
 import java.util.ArrayList;

@@ -1,5 +1,7 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Guard;
+import gapwise.paper.Refused;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,4 +1,4 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
 import java.io.IOException;
 import java.io.InputStream;

@@ -1,5 +1,9 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Guard;
+import gapwise.paper.Page;
+import gapwise.paper.Picture;
+import gapwise.paper.Refused;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

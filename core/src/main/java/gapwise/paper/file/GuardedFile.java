@@ -1,5 +1,6 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Guard;
 import java.io.IOException;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Supplier;

@@ -1,5 +1,8 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.Box;
+import gapwise.paper.Guard;
+import gapwise.paper.Word;
 import gapwise.paper.Word.Mark;
 import gapwise.paper.Word.Turn;
 import java.util.ArrayList;

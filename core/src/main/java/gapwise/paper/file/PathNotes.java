@@ -1,5 +1,8 @@
-package gapwise.paper;
+package gapwise.paper.file;
 
+import gapwise.paper.DrawnPath;
+import gapwise.paper.Guard;
+import gapwise.paper.Refused;
 import gapwise.paper.DrawnPath.Point;
 import java.util.ArrayList;
 import java.util.List;
