@@ -17,7 +17,7 @@ import javax.imageio.stream.ImageInputStream;
 
 /**
  * A picture that was handed in as a PNG or JPEG file, such as a figure saved from a screen. It is
- * decoded apart and within caps, laid on white, and written anew, so that nothing of the file but
+ * decoded within caps of size and time, laid on white, and written anew, so that nothing of the file but
  * its pixels is kept. Its size is looked at before its pixels are.
  */
 public final class PictureFile {
@@ -35,6 +35,12 @@ public final class PictureFile {
   private static final int[] PNG = {0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
   private static final int[] JPEG = {0xFF, 0xD8, 0xFF};
 
+  private static final Refused DAMAGED =
+      new Refused(
+          Refused.Reason.DAMAGED,
+          "The picture is damaged, or of a kind that is not read. Open it, save it as PNG and hand"
+              + " that in.");
+
   private PictureFile() {}
 
   /**
@@ -47,11 +53,14 @@ public final class PictureFile {
   }
 
   static PagePicture read(Path file, Caps caps) {
-    Guard guard = new Guard(caps);
-    Errand.Outcome<PagePicture> outcome = Errand.run(guard, () -> attempt(file, guard));
-    return outcome instanceof Errand.Done<PagePicture> done
-        ? done.value()
-        : worded(((Errand.Undone<PagePicture>) outcome).refused());
+    try {
+      return attempt(file, new Guard(caps));
+    } catch (Guard.StoppedException stopped) {
+      return stopped.refused();
+    } catch (IOException | RuntimeException | StackOverflowError damaged) {
+      // What is wrong with a file comes as an exception of any kind.
+      return DAMAGED;
+    }
   }
 
   /**
@@ -68,15 +77,6 @@ public final class PictureFile {
     } finally {
       reader.dispose();
     }
-  }
-
-  private static Refused worded(Refused refused) {
-    return refused.reason() == Refused.Reason.DAMAGED
-        ? new Refused(
-            Refused.Reason.DAMAGED,
-            "The picture is damaged, or of a kind that is not read. Open it, save it as PNG and hand"
-                + " that in.")
-        : refused;
   }
 
   private static PagePicture attempt(Path file, Guard guard) throws IOException {
