@@ -111,8 +111,7 @@ public final class Paper implements AutoCloseable {
     if (closed) {
       return new Outcome.Undone<>(new Refused(Refused.Reason.STOPPED, "The file was closed."));
     }
-    Outcome<Reader.Said> outcome =
-        readers.ask(new Ask(what, id, file, caps, number, dotsPerInch));
+    Outcome<Reader.Said> outcome = readers.ask(new Ask(what, id, file, caps, number, dotsPerInch));
     if (outcome instanceof Outcome.Done<Reader.Said> done) {
       taken.addAndGet(done.value().reply().taken());
     }

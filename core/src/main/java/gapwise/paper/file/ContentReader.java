@@ -2,9 +2,9 @@ package gapwise.paper.file;
 
 import gapwise.paper.Box;
 import gapwise.paper.DrawnPath;
+import gapwise.paper.DrawnPath.Point;
 import gapwise.paper.Guard;
 import gapwise.paper.Refused;
-import gapwise.paper.DrawnPath.Point;
 import gapwise.paper.Word.Turn;
 import java.awt.geom.Point2D;
 import java.io.IOException;

@@ -2,10 +2,10 @@ package gapwise.paper.file;
 
 import gapwise.paper.Guard;
 import gapwise.paper.Page;
+import gapwise.paper.Page.Lettering;
 import gapwise.paper.ReadingOrder;
 import gapwise.paper.Refused;
 import gapwise.paper.Word;
-import gapwise.paper.Page.Lettering;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

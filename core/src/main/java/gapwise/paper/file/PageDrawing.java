@@ -1,7 +1,6 @@
 package gapwise.paper.file;
 
 import gapwise.paper.Guard;
-import gapwise.paper.Page;
 import gapwise.paper.Picture;
 import gapwise.paper.Refused;
 import java.awt.image.BufferedImage;

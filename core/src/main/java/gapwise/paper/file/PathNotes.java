@@ -1,9 +1,9 @@
 package gapwise.paper.file;
 
 import gapwise.paper.DrawnPath;
+import gapwise.paper.DrawnPath.Point;
 import gapwise.paper.Guard;
 import gapwise.paper.Refused;
-import gapwise.paper.DrawnPath.Point;
 import java.util.ArrayList;
 import java.util.List;
 
