@@ -17,8 +17,8 @@ import javax.imageio.stream.ImageInputStream;
 
 /**
  * A picture that was handed in as a PNG or JPEG file, such as a figure saved from a screen. It is
- * decoded within caps of size and time, laid on white, and written anew, so that nothing of the file but
- * its pixels is kept. Its size is looked at before its pixels are.
+ * decoded within caps of size and time, laid on white, and written anew, so that nothing of the
+ * file but its pixels is kept. Its size is looked at before its pixels are.
  */
 public final class PictureFile {
   /** A figure of a paper has a few megabytes at most; common practice, no source. */
