@@ -275,9 +275,30 @@ class FigurePagesTest {
   /** Values that break what is not looked at: nothing, far too much, the other kind, the edge. */
   private static final List<String> ODD =
       List.of(
-          "", "0", "-1", "0.000001", "999999999", "NaN", "1e9", "0 0", "0 50\n0 50", "5 100\n5 0",
-          "0 100\n0 0", "24 0\n0 100", "1 2 3", "120 421.89", "595 841", "log", "scatter", "A",
-          "\u0000", "<b>", "9".repeat(50), "0 12\n6 12\n12 0", "3 3 3 3", "time_to_union|weeks");
+          "",
+          "0",
+          "-1",
+          "0.000001",
+          "999999999",
+          "NaN",
+          "1e9",
+          "0 0",
+          "0 50\n0 50",
+          "5 100\n5 0",
+          "0 100\n0 0",
+          "24 0\n0 100",
+          "1 2 3",
+          "120 421.89",
+          "595 841",
+          "log",
+          "scatter",
+          "A",
+          "\u0000",
+          "<b>",
+          "9".repeat(50),
+          "0 12\n6 12\n12 0",
+          "3 3 3 3",
+          "time_to_union|weeks");
 
   @Test
   void oddFieldsAreAnsweredInWordsAndNeverByAFault() throws IOException, InterruptedException {
