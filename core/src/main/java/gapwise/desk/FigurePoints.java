@@ -91,6 +91,9 @@ public final class FigurePoints {
    * @param finest what a place is exact to, points; the last decimal is no finer
    */
   static String rounded(Axes axes, boolean level, double value, Point at, double finest) {
+    if (!Double.isFinite(value)) {
+      return plain(value);
+    }
     Axis axis = level ? axes.x() : axes.y();
     double wide = axis.second().at().x() - axis.first().at().x();
     double high = axis.second().at().y() - axis.first().at().y();

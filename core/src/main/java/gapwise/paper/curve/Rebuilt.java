@@ -39,6 +39,9 @@ public record Rebuilt(
   /** A rebuilt curve further off than this is not the printed one; common practice, no source. */
   private static final double FAR = 0.03;
 
+  /** Nobody reads a tenth of a percentage point off a figure. */
+  private static final double UNREAD = 0.001;
+
   public Rebuilt {
     sentences = List.copyOf(sentences);
   }
@@ -123,10 +126,15 @@ public record Rebuilt(
             .mapToDouble(KaplanMeier.Step::time)
             .findFirst();
     sentences.add(
-        "The rebuilt curve is at most "
-            + percentagePoints(largest)
-            + " and on average "
-            + percentagePoints(sum / (COMPARED + 1))
+        "The rebuilt curve is "
+            + (largest < UNREAD
+                ? "everywhere less than 0.1"
+                : "at most "
+                    + shown(100 * largest)
+                    + " and on average "
+                    + (sum / (COMPARED + 1) < UNREAD
+                        ? "less than 0.1"
+                        : shown(100 * sum / (COMPARED + 1))))
             + " percentage points from the traced one."
             + (largest > FAR ? " That is far. Check the points and the numbers at risk." : ""));
     told(reported, times, median, steps, sentences);
@@ -180,11 +188,6 @@ public record Rebuilt(
                     : ". That differs, so check the axis, the unit and the group."));
       }
     }
-  }
-
-  /** Nobody reads a tenth of a percentage point off a figure. */
-  private static String percentagePoints(double share) {
-    return share < 0.0005 ? "less than 0.1" : shown(100 * share);
   }
 
   private static String shown(double value) {

@@ -129,6 +129,9 @@ public final class FigurePage {
             .taken(name)
             .orElseThrow(() -> new NotFoundResponse(say("figure.no-proposal")));
     FigureFields filled = fields.with(taken.texts());
+    if (!taken.group().isEmpty()) {
+      filled = filled.with(Map.of("arm", TypedCurve.named(kept.draft(), taken.group())));
+    }
     show(context, kept, source, filled, taken.questions(), new MadeView.NotAsked());
   }
 

@@ -86,8 +86,14 @@ final class Proposals {
     return numbered.matches() ? Optional.of(numbered.group(1)) : Optional.empty();
   }
 
-  /** What was taken: texts for fields, and what a person must confirm. */
-  record Taken(Map<String, String> texts, List<String> questions) {}
+  /**
+   * What was taken.
+   *
+   * @param texts for fields
+   * @param questions what a person must confirm
+   * @param group what the figure calls the group of a curve; empty text where it names none
+   */
+  record Taken(Map<String, String> texts, List<String> questions, String group) {}
 
   /** What a proposal of this name gives; empty where there is none. */
   Optional<Taken> taken(String name) {
@@ -107,7 +113,7 @@ final class Proposals {
           .map(figure -> points(figure, figure.points().get(at)));
     }
     return axes.matches()
-        ? figure(axes.group(1)).map(figure -> new Taken(axes(figure), figure.questions()))
+        ? figure(axes.group(1)).map(figure -> new Taken(axes(figure), figure.questions(), ""))
         : Optional.empty();
   }
 
@@ -174,7 +180,7 @@ final class Proposals {
             });
     List<String> questions = new ArrayList<>(figure.questions());
     questions.addAll(curve.questions());
-    return new Taken(texts, questions);
+    return new Taken(texts, questions, curve.label());
   }
 
   /** Only a curve with too many corners loses some, for each may be a patient. */
@@ -192,7 +198,7 @@ final class Proposals {
         points.stream()
             .map(point -> TypedTexts.point(FigurePoints.printed(figure.axes(), point)))
             .collect(Collectors.joining("\n")));
-    return new Taken(texts, figure.questions());
+    return new Taken(texts, figure.questions(), "");
   }
 
   /** Places as the field of points holds them: their numbers, two a line. */

@@ -75,6 +75,18 @@ final class TypedCurve {
     return arm;
   }
 
+  /** The group that a figure names; empty text where the draft has none of this name. */
+  static String named(Draft draft, String label) {
+    return draft.rows(Template.ARMS).stream()
+        .filter(
+            row ->
+                row.text("label").equalsIgnoreCase(label)
+                    || row.text(Template.ARM).equalsIgnoreCase(label))
+        .map(row -> row.text(Template.ARM))
+        .findFirst()
+        .orElse("");
+  }
+
   static Optional<String> place(FigureFields fields, Problems problems) {
     String place = fields.text("place");
     if (place.length() > MOST_LETTERS) {

@@ -12,8 +12,10 @@ import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -98,7 +100,7 @@ class FigurePagesTest {
     assertTrue(
         looked.body().contains("It has the 10 events that the paper prints."), looked.body());
     assertTrue(looked.body().contains("Its median is 9, and the paper prints 9."));
-    assertTrue(looked.body().contains("at most less than 0.1"), looked.body());
+    assertTrue(looked.body().contains("everywhere less than 0.1"), looked.body());
     assertTrue(looked.body().contains("That is right only where no other event"), looked.body());
     assertTrue(looked.body().contains("<polyline points=\"120.0,421.89"), "the rebuilt curve");
     assertFalse(running.get(draft).body().contains("figure?curve="), "nothing is taken yet");
@@ -268,6 +270,54 @@ class FigurePagesTest {
     String page = running.get(draft).body();
     assertTrue(page.contains("value=\"point 2\""), page);
     assertTrue(page.contains("value=\"75\""), page);
+  }
+
+  /** Values that break what is not looked at: nothing, far too much, the other kind, the edge. */
+  private static final List<String> ODD =
+      List.of(
+          "",
+          "0",
+          "-1",
+          "0.000001",
+          "999999999",
+          "NaN",
+          "1e9",
+          "0 0",
+          "0 50\n0 50",
+          "5 100\n5 0",
+          "0 100\n0 0",
+          "24 0\n0 100",
+          "1 2 3",
+          "120 421.89",
+          "595 841",
+          "log",
+          "scatter",
+          "A",
+          "\u0000",
+          "<b>",
+          "9".repeat(50),
+          "0 12\n6 12\n12 0",
+          "3 3 3 3",
+          "time_to_union|weeks");
+
+  @Test
+  void oddFieldsAreAnsweredInWordsAndNeverByAFault() throws IOException, InterruptedException {
+    String draft = draft("odd2031");
+    Random random = new Random(11);
+    List<String> names = List.copyOf(typed().keySet());
+    for (int turn = 0; turn < 150; turn++) {
+      Map<String, String> fields = with(with(typed(), "across", "age"), "strokes", "");
+      for (int change = 0; change <= random.nextInt(4); change++) {
+        String name = random.nextInt(8) == 0 ? "strokes" : names.get(random.nextInt(names.size()));
+        fields = with(fields, name, ODD.get(random.nextInt(ODD.size())));
+      }
+      HttpResponse<String> looked = forms.post(draft + "/figure", fields);
+      assertTrue(looked.statusCode() < 500, fields + " gave " + looked.statusCode());
+      Map<String, String> taking = with(fields, "looked", FigureForms.looked(looked));
+      int taken = forms.post(draft + "/figure/take", taking).statusCode();
+      assertTrue(taken < 500, fields + " taken gave " + taken);
+    }
+    assertEquals(200, running.get(draft).statusCode());
   }
 
   @Test
