@@ -180,7 +180,8 @@ public final class Import {
 
   /** Whether a file as a whole could not be read, so that nobody can say what is in it. */
   private static boolean hasUnreadFile(Problems problems) {
-    return problems.list().stream().map(Problem::where)
+    return problems.list().stream()
+        .map(Problem::where)
         .anyMatch(where -> !where.isEmpty() && !where.startsWith("sheet "));
   }
 
