@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.problem.WrongInputException;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.time.LocalDate;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 

@@ -121,7 +121,8 @@ class LikenessTest {
       String two = random.nextBoolean() ? word(random) : one.replace('a', 'b') + "c";
       int slips = EditDistance.between(one, two, 40);
       for (int most = 0; most <= 4; most++) {
-        assertEquals(Math.min(slips, most + 1), EditDistance.between(one, two, most), one + " " + two);
+        assertEquals(
+            Math.min(slips, most + 1), EditDistance.between(one, two, most), one + " " + two);
       }
     }
   }
