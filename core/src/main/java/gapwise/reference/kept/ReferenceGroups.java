@@ -54,10 +54,15 @@ public final class ReferenceGroups {
     List<ReferenceDecision> against =
         decisions.stream()
             .filter(one -> one.settled() != Settled.SAME)
-            .filter(one -> roots.containsKey(one.first()))
-            .filter(one -> roots.get(one.first()).equals(roots.get(one.second())))
+            .filter(one -> areOne(roots, one))
             .toList();
     return new ReferenceGroups(roots, members, against);
+  }
+
+  private static boolean areOne(Map<String, String> roots, ReferenceDecision decision) {
+    return roots
+        .getOrDefault(decision.first(), decision.first())
+        .equals(roots.getOrDefault(decision.second(), decision.second()));
   }
 
   /** Members joined one pair after another. */

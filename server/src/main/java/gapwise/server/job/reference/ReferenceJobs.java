@@ -154,18 +154,24 @@ public final class ReferenceJobs implements AutoCloseable {
       }
       ReferencesFound found = job.get().state().found().orElseThrow();
       set(job.get().in(new ReferenceState.Keeping(found, waiting.get())));
-      worker.execute(
-          () ->
-              set(
-                  job.get()
-                      .in(
-                          keeping.keep(
-                              found,
-                              waiting.get(),
-                              job.get().folder().resolve(Exports.WAITING),
-                              searches,
-                              who))));
+      worker.execute(() -> keep(job.get(), found, waiting.get(), searches, who));
       return true;
+    }
+  }
+
+  private void keep(
+      ReferenceJob job,
+      ReferencesFound found,
+      Waiting waiting,
+      List<SearchDone> searches,
+      String who) {
+    ReferenceState state = new ReferenceState.NotKept(found, waiting, say("references.not-kept"));
+    try {
+      Path spool = job.folder().resolve(Exports.WAITING);
+      state = keeping.keep(found, waiting, spool, searches, who);
+    } finally {
+      // Also after an error that nothing is known of: no page waits for ever.
+      set(job.in(state));
     }
   }
 
