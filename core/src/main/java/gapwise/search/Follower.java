@@ -22,20 +22,21 @@ final class Follower {
   private static final long CHANGES_BETWEEN_COMMITS = 2000;
 
   private final DocumentStore store;
-  private final String kind;
+  private final IndexedKinds kinds;
   private final IndexWriter writer;
   private final Consumer<String> messages;
   private FollowedTo reached;
   private long committed;
+  private boolean news = true;
 
   Follower(
       DocumentStore store,
-      String kind,
+      IndexedKinds kinds,
       IndexWriter writer,
       FollowedTo reached,
       Consumer<String> messages) {
     this.store = store;
-    this.kind = kind;
+    this.kinds = kinds;
     this.writer = writer;
     this.messages = messages;
     this.reached = reached;
@@ -85,18 +86,27 @@ final class Follower {
     reached = FollowedTo.NOTHING;
     FollowedTo[] last = {FollowedTo.NOTHING};
     store.forEachLatest(
-        kind,
+        kinds.studies(),
         version -> {
           put(version);
           last[0] = version.change() > last[0].change() ? FollowedTo.at(version) : last[0];
         });
     reached = last[0];
+    news = true;
     catchUp();
     commit();
   }
 
+  /** Whether anything was taken in, since it was last asked, of which what is shown tells. */
+  boolean hadNews() {
+    boolean had = news;
+    news = false;
+    return had;
+  }
+
   private void take(DocumentVersion version) {
-    if (version.id().kind().equals(kind)) {
+    news |= !kinds.silent().contains(version.id().kind());
+    if (version.id().kind().equals(kinds.studies())) {
       put(version);
     }
     reached = FollowedTo.at(version);

@@ -23,7 +23,7 @@ import org.apache.lucene.index.IndexWriter;
  */
 public final class StudyIndex implements AutoCloseable {
   private final DocumentStore store;
-  private final String kind;
+  private final IndexedKinds kinds;
   private final IndexFolder folder;
   private final Analyzer analyzer = Wording.analyzer();
   private final Consumer<String> messages;
@@ -41,11 +41,11 @@ public final class StudyIndex implements AutoCloseable {
   private StudyIndex(
       Path folder,
       DocumentStore store,
-      String kind,
+      IndexedKinds kinds,
       Consumer<String> messages,
       Consumer<SearchSnapshot> shows) {
     this.store = store;
-    this.kind = kind;
+    this.kinds = kinds;
     this.folder = new IndexFolder(folder, analyzer);
     this.messages = messages;
     this.shown = new ShownState(analyzer, shows);
@@ -56,7 +56,7 @@ public final class StudyIndex implements AutoCloseable {
    *
    * @param folder folder of the index alone; whatever else lies in it may be deleted
    * @param store the truth
-   * @param kind kind of the documents that hold studies
+   * @param kinds kinds of the documents that it follows
    * @param messages takes a sentence for people when the index had to be rebuilt, cannot follow, or
    *     a study cannot be read
    * @param shows takes each new state, one at a time and before the write that made it is answered;
@@ -66,12 +66,12 @@ public final class StudyIndex implements AutoCloseable {
   public static StudyIndex open(
       Path folder,
       DocumentStore store,
-      String kind,
+      IndexedKinds kinds,
       Consumer<String> messages,
       Consumer<SearchSnapshot> shows) {
     Objects.requireNonNull(messages, "messages");
     Objects.requireNonNull(shows, "shows");
-    StudyIndex index = new StudyIndex(folder, store, kind, messages, shows);
+    StudyIndex index = new StudyIndex(folder, store, kinds, messages, shows);
     try {
       index.start();
     } catch (IOException e) {
@@ -92,6 +92,16 @@ public final class StudyIndex implements AutoCloseable {
     return open(folder, store, kind, messages, snapshot -> {});
   }
 
+  /** The same where every change makes a new state. */
+  public static StudyIndex open(
+      Path folder,
+      DocumentStore store,
+      String kind,
+      Consumer<String> messages,
+      Consumer<SearchSnapshot> shows) {
+    return open(folder, store, IndexedKinds.of(kind), messages, shows);
+  }
+
   private void start() throws IOException {
     // Where nothing was ever kept, an index that is not there is no news.
     Consumer<String> news = store.lastChange() > 0 ? messages : message -> {};
@@ -107,6 +117,7 @@ public final class StudyIndex implements AutoCloseable {
       follow(folder.append(), sound.get());
       if (follower().catchUp()) {
         follower().commit();
+        follower().hadNews();
         show();
       } else {
         rebuildInPlace();
@@ -118,7 +129,7 @@ public final class StudyIndex implements AutoCloseable {
 
   private void follow(IndexWriter writer, FollowedTo reached) {
     following =
-        Optional.of(new Following(writer, new Follower(store, kind, writer, reached, messages)));
+        Optional.of(new Following(writer, new Follower(store, kinds, writer, reached, messages)));
   }
 
   private Follower follower() {
@@ -149,7 +160,9 @@ public final class StudyIndex implements AutoCloseable {
     if (following.isEmpty()) {
       buildAnew();
     } else if (follower().catchUp()) {
-      show();
+      if (follower().hadNews()) {
+        show();
+      }
     } else {
       rebuildInPlace();
     }
@@ -221,6 +234,7 @@ public final class StudyIndex implements AutoCloseable {
 
   private void rebuildInPlace() throws IOException {
     follower().rebuild();
+    follower().hadNews();
     show();
   }
 

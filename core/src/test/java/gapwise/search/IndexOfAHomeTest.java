@@ -14,7 +14,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -47,6 +49,31 @@ class IndexOfAHomeTest {
       assertEquals(
           "rwx------",
           PosixFilePermissions.toString(Files.getPosixFilePermissions(home.resolve("index"))));
+    }
+  }
+
+  @Test
+  void whatSaysNothingOfStudiesMakesNoNewState() {
+    List<Long> shown = new ArrayList<>();
+    IndexedKinds kinds = new IndexedKinds("study", Set.of("vote"));
+    try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC());
+        StudyIndex search =
+            StudyIndex.open(
+                home.resolve("index"),
+                store,
+                kinds,
+                message -> {},
+                snapshot -> shown.add(snapshot.change()))) {
+      put(store, 1, 2);
+      int states = shown.size();
+      store.write(List.of(Write.put("vote", "a", "{}")), "a test", "silent");
+      assertEquals(states, shown.size());
+      store.write(List.of(Write.put("judgement", "a", "{}")), "a test", "not silent");
+      assertEquals(states + 1, shown.size());
+      store.write(List.of(Write.put("vote", "a", "{ }")), "a test", "silent");
+      put(store, 3, 3);
+      assertEquals(states + 2, shown.size());
+      assertEquals(store.lastChange(), search.shown().change());
     }
   }
 

@@ -10,6 +10,7 @@ import gapwise.curation.StudiesAt;
 import gapwise.desk.Drafts;
 import gapwise.desk.Mappings;
 import gapwise.intake.Intake;
+import gapwise.search.IndexedKinds;
 import gapwise.search.SearchSnapshot;
 import gapwise.search.StudyIndex;
 import gapwise.store.DocumentStore;
@@ -20,6 +21,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,6 +35,22 @@ public final class Home implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Home.class);
 
   private final Records records;
+  /**
+   * References and what people choose of them are told as they stand now; they change nothing of what
+   * is worked out of studies.
+   */
+  private static final IndexedKinds FOLLOWED =
+      new IndexedKinds(
+          EvidenceBase.STUDY,
+          Set.of(
+              ReferenceBase.REFERENCE,
+              ReferenceBase.LOAD,
+              ReferenceBase.SEARCH,
+              ReferenceBase.DECISION,
+              ScreeningBase.VOTE,
+              ScreeningBase.RULING,
+              ScreeningBase.PROTOCOL));
+
   private final Path folder;
   private final DocumentStore store;
   private final EvidenceBase base;
@@ -62,7 +80,7 @@ public final class Home implements AutoCloseable {
     this.papers = new Papers(folder.resolve("papers"));
     this.pictures = new Pictures(folder.resolve("pictures"));
     this.index =
-        StudyIndex.open(Records.indexOf(folder), store, EvidenceBase.STUDY, LOG::info, this::show);
+        StudyIndex.open(Records.indexOf(folder), store, FOLLOWED, LOG::info, this::show);
     this.watch = ChangeWatch.start(store::lastChange, this::change, index::catchUp);
   }
 
