@@ -45,7 +45,9 @@ class ArchitectureTest {
               Map.entry("evidence.vocabulary", Set.of("evidence.unit", "problem")),
               Map.entry("evidence", Set.of("evidence.unit", "evidence.vocabulary", "problem")),
               Map.entry("appraisal", Set.of("evidence", "evidence.vocabulary")),
-              Map.entry("evidence.rule", Set.of("evidence", "evidence.vocabulary", "problem")),
+              Map.entry(
+                  "evidence.rule",
+                  Set.of("evidence", "evidence.unit", "evidence.vocabulary", "problem")),
               Map.entry(
                   "evidence.check",
                   Set.of(
@@ -103,6 +105,9 @@ class ArchitectureTest {
                       "screening",
                       "store",
                       "problem")),
+              Map.entry(
+                  "carried",
+                  Set.of("cohort", "curation", "reference.kept", "screening", "store", "problem")),
               Map.entry("screening", Set.of("numeric", "reference.kept", "synthesis.agreement")),
               Map.entry("screening.drawn", Set.of("figure", "figure.flow", "screening")),
               Map.entry(

@@ -28,7 +28,8 @@ public final class ScreeningBase {
   /** Kind of the document that holds the protocol; there is one. */
   public static final String PROTOCOL = "screening-protocol";
 
-  private static final String THE_PROTOCOL = "protocol";
+  /** Key of the protocol. */
+  public static final String THE_PROTOCOL = "protocol";
 
   private final DocumentStore store;
 

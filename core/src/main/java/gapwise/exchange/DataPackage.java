@@ -24,8 +24,11 @@ public final class DataPackage {
   /** Name of the descriptor. */
   public static final String FILE = "datapackage.json";
 
-  /** File of kept references, loads, searches and decisions, one JSON object a line. */
-  public static final String REFERENCES = "references.jsonl";
+  /** File of what stands beside the studies, one JSON object a line. */
+  public static final String BESIDE = "beside-studies.jsonl";
+
+  /** File of the versions of the studies as they were exported. */
+  public static final String HEADS = "history-heads.csv";
 
   /** File of the log of searches. */
   public static final String SEARCHES = "searches.csv";
@@ -33,42 +36,65 @@ public final class DataPackage {
   private static final List<String> OF_A_SEARCH =
       List.of("database", "date", "words", "count_reported", "file", "limits", "who");
 
+  private static final List<String> OF_A_HEAD =
+      List.of("study_id", "version", "change", "written", "who", "why");
+
   /** The descriptor, datapackage.json, for CSV files beside it named after the sheets. */
   public static String json() {
     return written(described());
   }
 
-  /** The same for an export that has kept references and a log of searches beside the sheets. */
-  public static String withReferences() {
+  /** The same for an export, which has more files beside the sheets. */
+  public static String ofExport() {
     ObjectNode root = described();
     ArrayNode resources = (ArrayNode) root.path("resources");
-    ObjectNode references = resources.addObject();
-    references.put("$schema", "https://datapackage.org/profiles/2.0/dataresource.json");
-    references.put("name", "references");
-    references.put("path", REFERENCES);
-    references.put(
+    ObjectNode beside = file(resources, "beside-studies", BESIDE);
+    beside.put(
         "description",
-        "Kept references with where they come from, the files that were loaded, the log of searches"
-            + " and what persons settled of pairs, one JSON object a line.");
-    references.put("format", "jsonl");
-    references.put("mediatype", "application/jsonl");
-    references.put("encoding", "utf-8");
-    ObjectNode searches = resources.addObject();
-    searches.put("$schema", "https://datapackage.org/profiles/2.0/dataresource.json");
-    searches.put("name", "searches");
-    searches.put("type", "table");
-    searches.put("path", SEARCHES);
+        "Kept references with where they come from, the files that were loaded, the log of searches,"
+            + " what persons settled of pairs and of shared patients, and what they chose while they"
+            + " screened, one JSON object a line.");
+    beside.put("format", "jsonl");
+    beside.put("mediatype", "application/jsonl");
+    ObjectNode searches = table(resources, "searches", SEARCHES, OF_A_SEARCH);
     searches.put("description", "The log of searches, one row a search.");
-    searches.put("format", "csv");
-    searches.put("mediatype", "text/csv");
-    searches.put("encoding", "utf-8");
-    ArrayNode fields = searches.putObject("schema").putArray("fields");
-    for (String name : OF_A_SEARCH) {
-      String type =
-          name.equals("date") ? "date" : name.equals("count_reported") ? "integer" : "string";
-      fields.addObject().put("name", name).put("type", type);
-    }
+    ObjectNode heads = table(resources, "history-heads", HEADS, OF_A_HEAD);
+    heads.put(
+        "description",
+        "Which version of each study this is, and who wrote it when and why, in the evidence base"
+            + " that was exported.");
     return written(root);
+  }
+
+  private static ObjectNode file(ArrayNode resources, String name, String path) {
+    ObjectNode resource = resources.addObject();
+    resource.put("$schema", "https://datapackage.org/profiles/2.0/dataresource.json");
+    resource.put("name", name);
+    resource.put("path", path);
+    resource.put("encoding", "utf-8");
+    return resource;
+  }
+
+  private static ObjectNode table(
+      ArrayNode resources, String name, String path, List<String> columns) {
+    ObjectNode resource = file(resources, name, path);
+    resource.put("type", "table");
+    resource.put("format", "csv");
+    resource.put("mediatype", "text/csv");
+    ArrayNode fields = resource.putObject("schema").putArray("fields");
+    for (String column : columns) {
+      fields.addObject().put("name", column).put("type", type(column));
+    }
+    return resource;
+  }
+
+  private static String type(String column) {
+    return switch (column) {
+      case "date" -> "date";
+      case "written" -> "datetime";
+      case "count_reported", "version", "change" -> "integer";
+      default -> "string";
+    };
   }
 
   private static ObjectNode described() {

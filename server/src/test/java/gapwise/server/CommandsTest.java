@@ -246,11 +246,17 @@ class CommandsTest {
     Path tables = folder.resolve("with-references");
     Called exported = call("export", "--csv", tables.toString(), "--home", home);
     assertEquals(0, exported.exit(), exported.err());
-    assertTrue(exported.err().contains("2 references"), exported.err());
+    assertTrue(
+        exported.err().contains("4 references, searches, choices and decisions"), exported.err());
+    List<String> heads = Files.readAllLines(tables.resolve("history-heads.csv"));
+    assertEquals("study_id,version,change,written,who,why", heads.get(0));
+    assertTrue(
+        heads.size() > 1 && heads.get(1).matches("[^,]+,1,\\d+,[0-9TZ:.-]+,.+"), heads.get(1));
     assertTrue(Files.readString(tables.resolve("searches.csv")).contains(",'=nail,2,kept.ris,"));
-    assertTrue(Files.readString(tables.resolve("datapackage.json")).contains("references.jsonl"));
+    assertTrue(
+        Files.readString(tables.resolve("datapackage.json")).contains("beside-studies.jsonl"));
     String other = folder.resolve("other-home").toString();
-    String lines = tables.resolve("references.jsonl").toString();
+    String lines = tables.resolve("beside-studies.jsonl").toString();
     Called moved = call("import", lines, "--home", other);
     assertEquals(0, moved.exit(), moved.err());
     assertTrue(moved.err().contains("new or changed: 4"), moved.err());

@@ -52,44 +52,58 @@ public final class ExportCommand implements Callable<Integer> {
       return Exit.WRONG;
     }
     List<Study> studies = new ArrayList<>();
-    int references;
+    List<StudyHeads.Head> heads = new ArrayList<>();
+    int beside;
     try (Records open = home.records()) {
-      open.studies().forEach(kept -> studies.add(kept.study()));
+      open.studies()
+          .forEach(
+              kept -> {
+                studies.add(kept.study());
+                heads.add(new StudyHeads.Head(kept.study().id(), kept.stamp()));
+              });
       write(studies);
-      references = references(open);
+      beside = csv ? beside(open, heads) : kept(open);
     } catch (WrongInputException wrong) {
       wrong.problems().forEach(problem -> System.err.println(problem.line()));
       System.err.println("Nothing was written.");
       return Exit.WRONG;
     }
     System.err.println(studies.size() + " studies written to " + file + ".");
-    if (references > 0) {
+    if (beside > 0) {
       System.err.println(
           csv
-              ? references + " references, what was settled of them and the log of searches too."
-              : references
+              ? beside
+                  + " references, searches, choices and decisions beside them are in "
+                  + DataPackage.BESIDE
+                  + "."
+              : beside
                   + " kept references have no place in a workbook; export with --csv to take them"
                   + " along.");
     }
     return Exit.DONE;
   }
 
-  /** Writes the kept references beside the sheets, where there are any and a folder takes them. */
-  private int references(Records open) throws IOException {
+  private static int kept(Records open) {
     int[] kept = {0};
     open.referenceBase().forEach(reference -> kept[0]++);
-    if (!csv || (kept[0] == 0 && open.referenceBase().searches().isEmpty())) {
-      return kept[0];
-    }
+    return kept[0];
+  }
+
+  /** Writes what stands beside the studies, where there is any, and which versions these are. */
+  private int beside(Records open, List<StudyHeads.Head> heads) throws IOException {
     List<SearchDone> searches =
         open.referenceBase().searches().stream().map(KeptSearch::search).toList();
-    try (Writer lines = writer(DataPackage.REFERENCES);
+    int lines;
+    try (Writer target = writer(DataPackage.BESIDE);
         Writer log = writer(DataPackage.SEARCHES);
+        Writer versions = writer(DataPackage.HEADS);
         Writer descriptor = writer(DataPackage.FILE)) {
+      lines = open.carriedLines().write(target);
       SearchLogCsv.write(searches, log);
-      descriptor.write(DataPackage.withReferences());
-      return open.referenceLines().write(lines);
+      StudyHeads.write(heads, versions);
+      descriptor.write(DataPackage.ofExport());
     }
+    return lines;
   }
 
   private Writer writer(String name) throws IOException {

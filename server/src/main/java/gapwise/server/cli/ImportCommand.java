@@ -32,15 +32,16 @@ import picocli.CommandLine.Parameters;
     },
     mixinStandardHelpOptions = true)
 public final class ImportCommand implements Callable<Integer> {
-  /** How files of kept references end, as the export writes them. */
+  /** How files of what stands beside the studies end, as the export writes them. */
   private static final String REFERENCES = ".jsonl";
 
-  private static final Set<String> BESIDE = Set.of(DataPackage.SEARCHES, DataPackage.FILE);
+  private static final Set<String> BESIDE =
+      Set.of(DataPackage.SEARCHES, DataPackage.FILE, DataPackage.HEADS);
 
   @Parameters(
       arity = "1..*",
       paramLabel = "FILE",
-      description = "Workbook, or the CSV files and references.jsonl of an export.")
+      description = "Workbook, or the CSV files and beside-studies.jsonl of an export.")
   private List<Path> files;
 
   @Mixin private HomeOption home;
@@ -121,9 +122,9 @@ public final class ImportCommand implements Callable<Integer> {
 
   private boolean references(Records open, Path file) {
     try (BufferedReader text = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-      long written = open.referenceLines().read(text, named(file), who, "import of " + named(file));
+      long written = open.carriedLines().read(text, named(file), who, "import of " + named(file));
       System.err.println(
-          named(file) + ": references, loads, searches and decisions new or changed: " + written);
+          named(file) + ": references, searches, choices and decisions new or changed: " + written);
       return true;
     } catch (WrongInputException wrong) {
       wrong.problems().forEach(problem -> System.err.println(problem.line()));

@@ -2,9 +2,9 @@ package gapwise.server.home;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.carried.CarriedLines;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ReferenceBase;
-import gapwise.curation.ReferenceLines;
 import gapwise.curation.ScreeningBase;
 import gapwise.curation.StudiesAt;
 import gapwise.desk.Drafts;
@@ -35,9 +35,10 @@ public final class Home implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Home.class);
 
   private final Records records;
+
   /**
-   * References and what people choose of them are told as they stand now; they change nothing of what
-   * is worked out of studies.
+   * References and what people choose of them are told as they stand now; they change nothing of
+   * what is worked out of studies.
    */
   private static final IndexedKinds FOLLOWED =
       new IndexedKinds(
@@ -79,8 +80,7 @@ public final class Home implements AutoCloseable {
     this.intake = new Intake(base);
     this.papers = new Papers(folder.resolve("papers"));
     this.pictures = new Pictures(folder.resolve("pictures"));
-    this.index =
-        StudyIndex.open(Records.indexOf(folder), store, FOLLOWED, LOG::info, this::show);
+    this.index = StudyIndex.open(Records.indexOf(folder), store, FOLLOWED, LOG::info, this::show);
     this.watch = ChangeWatch.start(store::lastChange, this::change, index::catchUp);
   }
 
@@ -155,9 +155,9 @@ public final class Home implements AutoCloseable {
     return screening;
   }
 
-  /** Kept references as one file, and from such a file. */
-  public ReferenceLines referenceLines() {
-    return records.referenceLines();
+  /** What stands beside the studies as one file, and from such a file. */
+  public CarriedLines carriedLines() {
+    return records.carriedLines();
   }
 
   /** What people are at work on. */

@@ -1,8 +1,8 @@
 package gapwise.server.home;
 
+import gapwise.carried.CarriedLines;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ReferenceBase;
-import gapwise.curation.ReferenceLines;
 import gapwise.curation.StudiesAt;
 import gapwise.search.IndexTrace;
 import gapwise.store.DocumentStore;
@@ -78,9 +78,9 @@ public final class Records implements AutoCloseable {
     return referenceBase;
   }
 
-  /** Kept references as one file, and from such a file. */
-  public ReferenceLines referenceLines() {
-    return new ReferenceLines(store);
+  /** What stands beside the studies as one file, and from such a file. */
+  public CarriedLines carriedLines() {
+    return new CarriedLines(store);
   }
 
   /** The studies as they stand now. */

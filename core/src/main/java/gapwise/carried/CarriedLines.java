@@ -1,4 +1,4 @@
-package gapwise.curation;
+package gapwise.carried;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -6,11 +6,6 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
-import gapwise.reference.kept.KeptJson;
-import gapwise.reference.kept.KeptLoad;
-import gapwise.reference.kept.KeptReference;
-import gapwise.reference.kept.KeptSearch;
-import gapwise.reference.kept.ReferenceDecision;
 import gapwise.store.DocumentStore;
 import gapwise.store.DocumentVersion;
 import gapwise.store.Write;
@@ -24,48 +19,44 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 
 /**
- * References, loads, searches and decisions of an evidence base as one file, and from such a file
- * into another base: one JSON object a line with the kind, the key and the content of a document.
+ * What stands beside the studies of an evidence base as one file, and from such a file into another
+ * base: references, loads, searches, what persons settled of pairs and of shared patients, and what
+ * they chose while they screened. One JSON object a line with the kind, the key and the content of
+ * a document. Judgements of certainty stay behind: they rest on versions of the studies of their
+ * base.
  */
-public final class ReferenceLines {
+public final class CarriedLines {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
-
-  private static final List<String> KINDS =
-      List.of(
-          ReferenceBase.REFERENCE,
-          ReferenceBase.LOAD,
-          ReferenceBase.SEARCH,
-          ReferenceBase.DECISION);
 
   private final DocumentStore store;
 
-  public ReferenceLines(DocumentStore store) {
+  public CarriedLines(DocumentStore store) {
     this.store = store;
   }
 
   /**
    * Writes them; the writer stays open.
    *
-   * @return how many references there are
+   * @return how many lines there are
    * @throws IOException if they cannot be written
    */
   public int write(Writer target) throws IOException {
-    int[] references = {0};
+    int[] lines = {0};
     try {
-      for (String kind : KINDS) {
+      for (CarriedKind kind : CarriedKind.values()) {
         store.forEachLatest(
-            kind,
+            kind.word(),
             document -> {
               if (!document.damaged()) {
                 line(target, document);
-                references[0] += kind.equals(ReferenceBase.REFERENCE) ? 1 : 0;
+                lines[0]++;
               }
             });
       }
     } catch (UncheckedIOException unwritten) {
-      throw new IOException("references could not be written", unwritten);
+      throw new IOException("what stands beside the studies could not be written", unwritten);
     }
-    return references[0];
+    return lines[0];
   }
 
   private static void line(Writer target, DocumentVersion document) {
@@ -83,7 +74,7 @@ public final class ReferenceLines {
 
   /**
    * Keeps all that the lines hold, or nothing. What stands there with the same content stays as it
-   * is; of two decisions about one pair the later one counts.
+   * is; of two decisions or choices about one thing the later one counts.
    *
    * @param name name of the file for people
    * @return how many documents were new or changed
@@ -124,7 +115,7 @@ public final class ReferenceLines {
         }
         return true;
       } catch (IOException unread) {
-        throw new UncheckedIOException("the file of references cannot be read", unread);
+        throw new UncheckedIOException("the file cannot be read", unread);
       }
     }
 
@@ -141,45 +132,32 @@ public final class ReferenceLines {
     private Optional<Write> write(String line) {
       try {
         JsonNode node = MAPPER.readTree(line);
-        String kind = node.path("kind").asText();
         String key = node.path("key").asText();
         String json = node.path("content").toString();
-        if (!KINDS.contains(kind) || !isKeyOf(kind, key, json)) {
-          throw new IllegalArgumentException("kind " + kind);
+        CarriedKind kind =
+            CarriedKind.find(node.path("kind").asText())
+                .orElseThrow(() -> new IllegalArgumentException("an unknown kind"));
+        CarriedKind.Read read = kind.read(json);
+        if (!read.key().equals(key)) {
+          throw new IllegalArgumentException("the key of another");
         }
-        Optional<String> before =
-            store
-                .latest(kind, key)
-                .filter(version -> !version.damaged())
-                .flatMap(DocumentVersion::json);
         boolean stays =
-            before.filter(there -> there.equals(json) || isLater(kind, there, json)).isPresent();
-        return stays ? Optional.empty() : Optional.of(Write.put(kind, key, json));
+            store
+                .latest(kind.word(), key)
+                .filter(version -> !version.damaged())
+                .flatMap(DocumentVersion::json)
+                .filter(there -> there.equals(json) || read.isBefore(kind.read(there)))
+                .isPresent();
+        return stays ? Optional.empty() : Optional.of(Write.put(kind.word(), key, json));
       } catch (JsonProcessingException | IllegalArgumentException wrong) {
         throw new WrongInputException(
             List.of(
                 new Problem(
                     name + ", line " + number,
-                    "no-reference-line",
-                    "The line is no reference, load, search or decision as the export writes them."
+                    "no-carried-line",
+                    "The line is nothing that the export writes beside the studies."
                         + " Nothing was stored. Export the other evidence base again.")));
       }
-    }
-
-    private boolean isKeyOf(String kind, String key, String json) {
-      return switch (kind) {
-        case ReferenceBase.REFERENCE -> KeptJson.read(json, KeptReference.class).id().equals(key);
-        case ReferenceBase.LOAD -> KeptJson.read(json, KeptLoad.class).file().load().equals(key);
-        case ReferenceBase.SEARCH -> KeptJson.read(json, KeptSearch.class).key().equals(key);
-        default -> KeptJson.read(json, ReferenceDecision.class).key().equals(key);
-      };
-    }
-
-    private boolean isLater(String kind, String there, String json) {
-      return kind.equals(ReferenceBase.DECISION)
-          && KeptJson.read(there, ReferenceDecision.class)
-              .when()
-              .isAfter(KeptJson.read(json, ReferenceDecision.class).when());
     }
   }
 }

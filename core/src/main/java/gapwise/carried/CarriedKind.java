@@ -1,0 +1,110 @@
+package gapwise.carried;
+
+import gapwise.cohort.CohortDecision;
+import gapwise.cohort.DecisionJson;
+import gapwise.curation.EvidenceBase;
+import gapwise.curation.ReferenceBase;
+import gapwise.curation.ScreeningBase;
+import gapwise.reference.kept.KeptJson;
+import gapwise.reference.kept.KeptLoad;
+import gapwise.reference.kept.KeptReference;
+import gapwise.reference.kept.KeptSearch;
+import gapwise.reference.kept.ReferenceDecision;
+import gapwise.screening.Protocol;
+import gapwise.screening.Ruling;
+import gapwise.screening.Vote;
+import java.time.Instant;
+import java.util.Arrays;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** A kind of documents that is carried from one evidence base into another beside its studies. */
+enum CarriedKind {
+  REFERENCE(
+      ReferenceBase.REFERENCE, json -> Read.of(KeptJson.read(json, KeptReference.class).id())),
+  LOAD(ReferenceBase.LOAD, json -> Read.of(KeptJson.read(json, KeptLoad.class).file().load())),
+  SEARCH(ReferenceBase.SEARCH, json -> Read.of(KeptJson.read(json, KeptSearch.class).key())),
+  PAIR(ReferenceBase.DECISION, CarriedKind::pair),
+  SHARED_PATIENTS(EvidenceBase.COHORT, CarriedKind::sharedPatients),
+  PROTOCOL(ScreeningBase.PROTOCOL, CarriedKind::protocol),
+  VOTE(ScreeningBase.VOTE, CarriedKind::vote),
+  RULING(ScreeningBase.RULING, CarriedKind::ruling);
+
+  private final String word;
+  private final Function<String, Read> reading;
+
+  /**
+   * What is read of a document.
+   *
+   * @param key the key that belongs to its content
+   * @param when the moment of a decision; empty for what is no decision
+   */
+  record Read(String key, Optional<Instant> when) {
+    Read {
+      Objects.requireNonNull(key, "key");
+      Objects.requireNonNull(when, "when");
+    }
+
+    static Read of(String key) {
+      return new Read(key, Optional.empty());
+    }
+
+    static Read of(String key, Instant when) {
+      return new Read(key, Optional.of(when));
+    }
+
+    /** Whether it was decided before another; never where one is no decision. */
+    boolean isBefore(Read other) {
+      return when.isPresent() && other.when.isPresent() && when.get().isBefore(other.when.get());
+    }
+  }
+
+  CarriedKind(String word, Function<String, Read> reading) {
+    this.word = word;
+    this.reading = reading;
+  }
+
+  /** The kind of the documents in the store. */
+  String word() {
+    return word;
+  }
+
+  /**
+   * Reads the content of a document.
+   *
+   * @throws IllegalArgumentException if it is none of this kind
+   */
+  Read read(String json) {
+    return reading.apply(json);
+  }
+
+  static Optional<CarriedKind> find(String word) {
+    return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
+  }
+
+  private static Read pair(String json) {
+    ReferenceDecision decision = KeptJson.read(json, ReferenceDecision.class);
+    return Read.of(decision.key(), decision.when());
+  }
+
+  private static Read sharedPatients(String json) {
+    CohortDecision decision = DecisionJson.read(json);
+    return Read.of(decision.key(), decision.when());
+  }
+
+  private static Read protocol(String json) {
+    KeptJson.read(json, Protocol.class);
+    return Read.of(ScreeningBase.THE_PROTOCOL);
+  }
+
+  private static Read vote(String json) {
+    Vote vote = KeptJson.read(json, Vote.class);
+    return Read.of(vote.key(), vote.when());
+  }
+
+  private static Read ruling(String json) {
+    Ruling ruling = KeptJson.read(json, Ruling.class);
+    return Read.of(ruling.key(), ruling.when());
+  }
+}
