@@ -70,18 +70,7 @@ final class AdjustedPart {
   private List<Part> byPatients() {
     return selection.rows().stream().allMatch(row -> length(row).isEmpty())
         ? List.of()
-        : new PatientsPart(runner, claim, selection, lengthAsked()).all();
-  }
-
-  /** The middle of the lengths asked for, where both ends are; else that of the series. */
-  private double lengthAsked() {
-    return selection
-        .question()
-        .among()
-        .defect()
-        .filter(range -> Double.isFinite(range.toCentimetres()) && range.fromCentimetres() > 0)
-        .map(range -> (range.fromCentimetres() + range.toCentimetres()) / 2)
-        .orElseGet(this::middleLength);
+        : new PatientsPart(runner, claim, selection, middleLength()).all();
   }
 
   /** With allowance for as much as can be; empty where nothing can be allowed for. */

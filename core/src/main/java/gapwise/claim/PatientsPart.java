@@ -41,18 +41,31 @@ final class PatientsPart {
   private final List<ModelRows> sides;
   private final double length;
 
-  PatientsPart(Runner runner, Claim claim, Selection selection, double length) {
+  /**
+   * @param middle the length to tell both methods at, where the question asks for none
+   */
+  PatientsPart(Runner runner, Claim claim, Selection selection, double middle) {
     this.runner = runner;
     this.claim = claim;
     this.effect = Effect.of(selection.settled());
     this.measure = Told.measure(claim.outcome(), selection.rows());
-    this.length = length;
+    this.length = lengthAsked(selection).orElse(middle);
     Set<String> both = new HashSet<>(studies(selection, claim.a()));
     both.retainAll(studies(selection, claim.b()));
     this.sides =
         List.of(claim.a(), claim.b()).stream()
             .map(side -> ModelRows.of(selection, rows(selection, side, both), effect))
             .toList();
+  }
+
+  /** The middle of the lengths asked for, where both ends are. */
+  private static Optional<Double> lengthAsked(Selection selection) {
+    return selection
+        .question()
+        .among()
+        .defect()
+        .filter(range -> Double.isFinite(range.toCentimetres()) && range.fromCentimetres() > 0)
+        .map(range -> (range.fromCentimetres() + range.toCentimetres()) / 2);
   }
 
   private static Set<String> studies(Selection selection, Claim.Side side) {

@@ -89,17 +89,7 @@ public final class StudyIndex implements AutoCloseable {
   /** The same for one who asks {@link #shown} alone. */
   public static StudyIndex open(
       Path folder, DocumentStore store, String kind, Consumer<String> messages) {
-    return open(folder, store, kind, messages, snapshot -> {});
-  }
-
-  /** The same where every change makes a new state. */
-  public static StudyIndex open(
-      Path folder,
-      DocumentStore store,
-      String kind,
-      Consumer<String> messages,
-      Consumer<SearchSnapshot> shows) {
-    return open(folder, store, IndexedKinds.of(kind), messages, shows);
+    return open(folder, store, IndexedKinds.of(kind), messages, snapshot -> {});
   }
 
   private void start() throws IOException {

@@ -223,7 +223,7 @@ class IndexLifeTest {
         StudyIndex.open(
             index,
             store,
-            "study",
+            IndexedKinds.of("study"),
             messages::add,
             snapshot ->
                 shown.add(List.of(snapshot.change(), (long) everything(snapshot).studies())))) {
@@ -288,7 +288,11 @@ class IndexLifeTest {
     BlockingQueue<Long> shown = new LinkedBlockingQueue<>();
     try (StudyIndex search =
         StudyIndex.open(
-            index, store, "study", messages::add, snapshot -> shown.add(snapshot.change()))) {
+            index,
+            store,
+            IndexedKinds.of("study"),
+            messages::add,
+            snapshot -> shown.add(snapshot.change()))) {
       deleteIndex();
       Files.writeString(index, "in the way");
       put(2);
