@@ -37,7 +37,12 @@ final class CurvePlot implements PagePart {
     boolean beside = !sheet.stacked();
     // On a slide the names stand once, beside those still followed, so that the plot is wide.
     boolean once = sheet.landscape() && hasAtRisk();
-    labels = beside && !once ? Math.min(longest, sheet.room() * 0.26) : 0;
+    double longestLabel =
+        figure.curves().stream()
+            .mapToDouble(c -> (c.pooled() ? style.bold() : style.text()).width(c.name()))
+            .max()
+            .orElse(0);
+    labels = beside && !once ? Math.min(longestLabel, sheet.room() * 0.26) : 0;
     double row = longest + sample() + 1.4 * gap() + halfNumber();
     double names = beside ? Math.min(row, sheet.room() * (once ? 0.34 : 0.3)) : 0;
     left = sheet.margin() + Math.max(names, style.small().width("100") + gap());
