@@ -102,8 +102,9 @@ class ClaimPageTest {
       assertTrue(result.has("plan"), answer.body());
       found++;
     }
-    // direct, indirect, each by itself, set against each other, many analyses, trial
-    assertEquals(6, found);
+    // direct, indirect, each by itself, set against each other, patients and series of the one method
+    // and of the other, many analyses, trial
+    assertEquals(8, found);
   }
 
   @Test

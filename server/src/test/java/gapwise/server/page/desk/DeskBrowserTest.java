@@ -224,7 +224,7 @@ class DeskBrowserTest {
     press("a[href$='/table?whole=yes']");
     String found = find("main").getText();
     assertTrue(found.contains("What is found in the paper"), found);
-    assertTrue(found.contains("6.4 cm from “p. 1: 6.4 cm”"), found);
+    assertTrue(found.contains("6.4 cm from p. 1: “6.4 cm”"), found);
     press("form[action$='/table/take'] button");
     BROWSER
         .await()
