@@ -57,7 +57,8 @@ class ClaimApiTest {
     assertTrue(verdict.at("/indirect/sentences/0").asText().startsWith("No path"));
     assertEquals(2, verdict.at("/separate/methods").size());
     assertTrue(verdict.at("/separate/caution").asText().contains("not a comparison"));
-    assertEquals(3, verdict.get("setAgainstEachOther").size());
+    // Three allowances by means of series, then patients with series: together, and of each method.
+    assertEquals(6, verdict.get("setAgainstEachOther").size());
     assertEquals(2, verdict.get("groupsOfPatients").size());
     assertTrue(verdict.get("definitions").size() > 1);
     assertEquals("definition", verdict.at("/couldBeAskedInstead/0/parameter").asText());

@@ -166,7 +166,7 @@ class BarriersTest {
     ImageIO.write(
         new BufferedImage(400, 300, BufferedImage.TYPE_BYTE_GRAY), "png", picture.toFile());
     driver.get(empty.address("/desk"));
-    driver.findElement(By.cssSelector("form[action='/desk'] button")).click();
+    driver.findElement(By.id("study")).sendKeys("figure-2031", Keys.ENTER);
     BROWSER.await().until(ExpectedConditions.urlContains("/desk/"));
     driver.findElement(By.id("picture")).sendKeys(picture.toString());
     driver.findElement(By.cssSelector("form[action$='/picture'] button")).click();
