@@ -71,6 +71,10 @@ public final class Admission implements AutoCloseable {
   }
 
   private WatchedConnector connector(Server server, HttpConfiguration http, String host, int port) {
+    // A buffer that is used once is taken from the heap: memory outside it is dear to take and late
+    // to be given back.
+    http.setUseInputDirectByteBuffers(false);
+    http.setUseOutputDirectByteBuffers(false);
     WatchedConnector connector = new WatchedConnector(server, http, bounds);
     connector.setHost(host);
     connector.setPort(port);
