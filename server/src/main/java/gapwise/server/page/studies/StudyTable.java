@@ -49,9 +49,10 @@ public record StudyTable(List<Group> groups, List<FactRow> facts, List<OutcomeRo
   /**
    * One recorded thing.
    *
+   * @param meaning what the line means and how papers differ; empty where it says that itself
    * @param words for each group in order; empty where nothing is recorded
    */
-  public record FactRow(String name, List<String> words) {
+  public record FactRow(String name, Optional<String> meaning, List<String> words) {
     public FactRow {
       words = List.copyOf(words);
     }
@@ -93,7 +94,7 @@ public record StudyTable(List<Group> groups, List<FactRow> facts, List<OutcomeRo
           for (int column = 0; column < arms.size(); column++) {
             cells.add(words.getOrDefault(column, ""));
           }
-          rows.add(new FactRow(name, cells));
+          rows.add(new FactRow(name, FactMeanings.of(name), cells));
         });
     return rows;
   }

@@ -102,7 +102,8 @@ class ClaimPageTest {
       assertTrue(result.has("plan"), answer.body());
       found++;
     }
-    // direct, indirect, each by itself, set against each other, patients and series of the one method
+    // direct, indirect, each by itself, set against each other, patients and series of the one
+    // method
     // and of the other, many analyses, trial
     assertEquals(8, found);
   }
