@@ -81,6 +81,8 @@ public final class Reader {
     command.add(java());
     command.addAll(List.of(MOST_MEMORY, "-XX:+UseSerialGC", "-XX:+ExitOnOutOfMemoryError"));
     command.addAll(List.of("-XX:-UsePerfData", QUICK_COMPILER, "-Djava.awt.headless=true"));
+    // What the machine says of its own end must not stand among answers, or it is ended as garbled.
+    command.add("-XX:+DisplayVMOutputToStderr");
     command.addAll(folder.options());
     command.addAll(List.of("-cp", System.getProperty("java.class.path", ""), main));
     ProcessBuilder builder = new ProcessBuilder(command);
