@@ -159,7 +159,7 @@ public final class ChoosePage {
         String reason = protocol.reasons().get(i - 1);
         buttons.add(
             new ChooseView.Button(
-                Choice.EXCLUDE.code() + " " + i,
+                Choice.EXCLUDE.code() + " " + reason,
                 say("screening.leave-out-since", Map.of("reason", reason)),
                 Integer.toString(i),
                 mine.flatMap(Vote::reason).filter(reason::equals).isPresent()));

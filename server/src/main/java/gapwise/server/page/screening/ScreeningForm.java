@@ -73,7 +73,10 @@ record ScreeningForm(UnaryOperator<String> field, Protocol protocol) {
         .orElseThrow(() -> wrong(name, "missing-value", say("screening.who")));
   }
 
-  /** A choice, with the place of its reason behind it: "keep", or "exclude 3". */
+  /**
+   * A choice, with its reason behind it: "keep", or "exclude Not after an injury". The words of the
+   * reason are sent and not its place, since the team may change its reasons meanwhile.
+   */
   private Choice choice(Stage stage) {
     return Choice.find(field.apply("choose").strip().split(" ")[0])
         .filter(stage::offers)
@@ -84,13 +87,11 @@ record ScreeningForm(UnaryOperator<String> field, Protocol protocol) {
     if (choice != Choice.EXCLUDE || !stage.asksReason()) {
       return Optional.empty();
     }
-    String[] parts = field.apply("choose").strip().split(" ");
-    String place = parts.length > 1 ? parts[1] : "";
-    boolean known = place.matches("[1-9]") && Integer.parseInt(place) <= protocol.reasons().size();
-    if (!known) {
+    String reason = field.apply("choose").strip().substring(choice.code().length()).strip();
+    if (!protocol.reasons().contains(reason)) {
       throw wrong("choose", "missing-reason", say("screening.reason"));
     }
-    return Optional.of(protocol.reasons().get(Integer.parseInt(place) - 1));
+    return Optional.of(reason);
   }
 
   /** What a team agreed on, one reason or word a line. */
