@@ -117,7 +117,7 @@ final class PatientsPart {
             compared(heading, first.get(), second.get()),
             own(claim.a(), first.get()),
             own(claim.b(), second.get()))
-        : List.of(Part.none(heading, say("claim.not-told-apart")));
+        : List.of(Part.none(heading, say("claim.by-patients-no-answer")));
   }
 
   private Claim.Side side(int place) {

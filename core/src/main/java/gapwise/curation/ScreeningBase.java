@@ -53,9 +53,20 @@ public final class ScreeningBase {
         ruling.why());
   }
 
-  /** Keeps the protocol. */
-  public void keep(Protocol protocol, String who, String why) {
-    store.write(List.of(Write.put(PROTOCOL, THE_PROTOCOL, KeptJson.write(protocol))), who, why);
+  /**
+   * Keeps the protocol, if nobody has changed it since it was read.
+   *
+   * @param seen the version that was read, 0 for none
+   * @return whether it was kept
+   */
+  public boolean keep(Protocol protocol, String who, String why, int seen) {
+    Write write = Write.put(PROTOCOL, THE_PROTOCOL, KeptJson.write(protocol)).expecting(seen);
+    return store.write(List.of(write), who, why).written().isPresent();
+  }
+
+  /** Which version of the protocol stands; 0 where none was kept. */
+  public int protocolVersion() {
+    return store.latest(PROTOCOL, THE_PROTOCOL).map(DocumentVersion::version).orElse(0);
   }
 
   /** The protocol; the usual one where none was kept. */

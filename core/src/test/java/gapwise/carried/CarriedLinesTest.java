@@ -1,7 +1,9 @@
 package gapwise.carried;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.cohort.CohortDecision;
 import gapwise.cohort.DecisionJson;
@@ -70,7 +72,8 @@ class CarriedLinesTest {
       screening.vote(vote("AB", Choice.KEEP, NOW));
       screening.vote(vote("CD", Choice.EXCLUDE, NOW));
       screening.settle(ruling);
-      screening.keep(Protocol.USUAL, "AB", "agreed");
+      assertTrue(screening.keep(Protocol.USUAL, "AB", "agreed", 0));
+      assertFalse(screening.keep(Protocol.USUAL, "CD", "agreed too", 0), "another was there");
       new EvidenceBase(from).settle(shared.key(), DecisionJson.write(shared), "AB", "both say so");
       assertEquals(5, new CarriedLines(from).write(lines));
     }

@@ -84,6 +84,8 @@ public final class ScreeningPage {
     if (shown.shelf().lines().isEmpty()) {
       return new ScreeningView.Nothing(site());
     }
+    // Read before the protocol, so that a change between the two is refused and never overwritten.
+    int version = home.screening().base().protocolVersion();
     Flow flow = flow(shown);
     FlowChart chart = chart(flow);
     return new ScreeningView.Under(
@@ -92,7 +94,8 @@ public final class ScreeningPage {
         flow,
         TwoWidths.of(chart),
         TakeFigure.of(FLOW, new Address(Map.of()), chart),
-        home.screening().base().protocol());
+        home.screening().base().protocol(),
+        version);
   }
 
   private static ScreeningView.AtStage at(Board board, Stage stage) {
@@ -187,7 +190,18 @@ public final class ScreeningPage {
     PostedForm posted = new PostedForm(context);
     ScreeningForm form = new ScreeningForm(posted::first, Protocol.USUAL);
     Reader who = form.required("who");
-    home.screening().base().keep(form.newProtocol(), who.name(), say("screening.protocol-changed"));
+    String seen = posted.first("seen");
+    boolean kept =
+        home.screening()
+            .base()
+            .keep(
+                form.newProtocol(),
+                who.name(),
+                say("screening.protocol-changed"),
+                seen.matches("\\d{1,9}") ? Integer.parseInt(seen) : 0);
+    if (!kept) {
+      throw ScreeningForm.wrong("seen", "changed-meanwhile", say("screening.protocol-meanwhile"));
+    }
     context.redirect(PagePaths.SCREENING, HttpStatus.SEE_OTHER);
   }
 }

@@ -23,6 +23,7 @@ public sealed interface ScreeningView {
    * @param drawing the flow drawn
    * @param take its files
    * @param protocol what the team agreed on
+   * @param protocolVersion which version that is, 0 for the usual one
    */
   record Under(
       Site site,
@@ -30,7 +31,8 @@ public sealed interface ScreeningView {
       Flow flow,
       TwoWidths drawing,
       TakeFigure take,
-      Protocol protocol)
+      Protocol protocol,
+      int protocolVersion)
       implements ScreeningView {}
 
   /**

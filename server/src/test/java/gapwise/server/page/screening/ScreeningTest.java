@@ -209,6 +209,11 @@ class ScreeningTest {
               "sailors");
       assertEquals(303, kept.statusCode(), kept.body());
       holds(running.get("/screening").body(), "What joins a gap?");
+      HttpResponse<String> late =
+          KeptFiles.post(
+              running, "/screening/protocol", "who", "CD", "reasons", "Other", "seen", "0");
+      assertEquals(422, late.statusCode());
+      holds(late.body(), "Somebody else has changed this meanwhile");
       String page = running.get("/screening/read?who=AB").body();
       assertTrue(page.contains("<mark class=\"speaks-for\">splints</mark>"), page);
       assertTrue(page.contains("<mark class=\"speaks-against\">sailors</mark>"), page);
