@@ -52,7 +52,9 @@ public final class CourseFigure {
   }
 
   private CurveFigure figure(int methods, Edition edition) {
-    List<String> sentences = new ArrayList<>(drawn.stream().map(CourseTold::sentence).toList());
+    String reached = CourseTold.reached(answer);
+    List<String> sentences =
+        new ArrayList<>(drawn.stream().map(one -> CourseTold.sentence(one, reached)).toList());
     if (drawn.size() < methods) {
       sentences.add(say("course.more-methods", Map.of("drawn", drawn.size(), "methods", methods)));
     }
@@ -62,7 +64,7 @@ public final class CourseFigure {
         say("course.title", Map.of("question", QuestionWords.of(answer.question()))),
         sentences,
         true,
-        say("course.axis"),
+        say("course.axis", Map.of("reached", reached)),
         answer
             .selection()
             .clock()

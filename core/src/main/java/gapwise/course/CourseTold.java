@@ -19,8 +19,20 @@ public final class CourseTold {
 
   private CourseTold() {}
 
-  /** The share of a method by a year, with whose it is. */
-  public static String sentence(MethodCourse course) {
+  /**
+   * What patients have done when the time asked for ends, such as "had united": curves are drawn of
+   * times alone.
+   */
+  public static String reached(CourseAnswer answer) {
+    return answer.question().outcome().reached().orElseThrow();
+  }
+
+  /**
+   * The share of a method by a year, with whose it is.
+   *
+   * @param reached what patients have done when the time ends
+   */
+  public static String sentence(MethodCourse course, String reached) {
     Map<String, Object> values = new HashMap<>();
     values.put("method", course.method().label());
     values.put("month", MONTH);
@@ -36,6 +48,7 @@ public final class CourseTold {
     if (by.isEmpty()) {
       return say(alone ? "course.alone-not-so-far" : "course.pooled-not-so-far", values);
     }
+    values.put("reached", reached);
     values.put("share", hundredths(by.get().share()));
     values.put("interval", interval(by.get().limits()));
     return say(alone ? "course.alone" : "course.pooled", values);

@@ -232,7 +232,7 @@ class CoursesTest {
           assertEquals(1 - 0.5032, limits.upper(), 1e-3);
           // 6 + 1 x .8571 + 3 x .8067 + 2 x .7529, by hand.
           assertEquals(10.783, one.restrictedMean().orElseThrow().months(), 5e-3);
-          assertTrue(CourseTold.sentence(one).contains("the one curve there is"));
+          assertTrue(CourseTold.sentence(one, "had united").contains("the one curve there is"));
           CurveFigure figure = CourseFigure.of(answer, Edition.ofProgram("test")).orElseThrow();
           assertEquals(1, figure.curves().size());
           assertTrue(figure.curves().get(0).steps().get(0).limits().isPresent());

@@ -20,6 +20,8 @@ import java.util.Set;
  * @param better which direction is better for the patient
  * @param amount in what it is compared; empty for events and categories
  * @param event for events, who is counted and what became of them; empty for others
+ * @param reached for times, what patients have done when it ends, as in "57 of 100 had united by
+ *     month 12": "had united"; empty for others
  * @param leastFollowUpMonths follow-up below which a result is not to be believed (common practice,
  *     no source, unless the resource says otherwise)
  * @param needsClock whether a time means nothing without its origin
@@ -34,6 +36,7 @@ public record Outcome(
     Better better,
     Optional<Amount> amount,
     Optional<Event> event,
+    Optional<String> reached,
     OptionalDouble leastFollowUpMonths,
     boolean needsClock,
     boolean needsFrame,
@@ -133,6 +136,7 @@ public record Outcome(
         node.has("unit") ? Optional.of(Amount.read(node, kind)) : Optional.empty(),
         Optional.ofNullable(node.get("event"))
             .map(event -> Event.read(event, text(node, "complement"))),
+        kind == Kind.TIME ? Optional.of(node.required("reached").asText()) : Optional.empty(),
         node.has("leastFollowUpMonths")
             ? OptionalDouble.of(node.get("leastFollowUpMonths").asDouble())
             : OptionalDouble.empty(),

@@ -86,7 +86,13 @@ public sealed interface CourseView {
 
     /** The answer in sentences, one a method. */
     public List<String> sentences() {
-      return answer.methods().stream().map(CourseTold::sentence).toList();
+      String reached = reached();
+      return answer.methods().stream().map(one -> CourseTold.sentence(one, reached)).toList();
+    }
+
+    /** What patients have done when the time ends, such as "had united". */
+    public String reached() {
+      return CourseTold.reached(answer);
     }
 
     /** What stands beside it. */

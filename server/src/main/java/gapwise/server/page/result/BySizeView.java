@@ -79,6 +79,12 @@ public sealed interface BySizeView {
       Definitions definitions)
       implements BySizeView {
 
+    /** The notes that the figure does not say by itself. */
+    public List<String> notesBeside() {
+      List<String> said = figure.map(drawn -> drawn.bubble().sentences()).orElse(List.of());
+      return notes.stream().filter(note -> !said.contains(note)).toList();
+    }
+
     /** Groups that do not say from when they count, if there are any. */
     public Optional<UnstatedClocks> unstatedClocks() {
       return UnstatedClocks.of(PagePaths.BY_SIZE, form.address(), selection);

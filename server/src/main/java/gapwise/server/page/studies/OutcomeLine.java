@@ -10,7 +10,7 @@ import gapwise.evidence.vocabulary.CountedUnit;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.Phase;
 import gapwise.evidence.vocabulary.Standing;
-import gapwise.figure.value.Shown;
+import gapwise.wording.FollowUps;
 import gapwise.wording.Moneys;
 import gapwise.wording.Values;
 import java.util.ArrayList;
@@ -91,6 +91,6 @@ public record OutcomeLine(
   }
 
   private static String months(Duration time) {
-    return Shown.number(time.value()) + " " + time.unit().symbol();
+    return FollowUps.plain(time.value()) + " " + time.unit().symbol();
   }
 }

@@ -82,7 +82,7 @@ class CoursePageTest {
     assertEquals(12, share.get("month").asInt());
     long told = Math.round(100 * share.get("share").asDouble());
     assertTrue(
-        page("/over-time" + FRAMED).contains(told + " of 100 had the event by month 12"),
+        page("/over-time" + FRAMED).contains(told + " of 100 had united by month 12"),
         answer.toString());
     assertEquals("", page("/api/v1/over-time.csv" + FRAMED).isBlank() ? "blank" : "");
   }
