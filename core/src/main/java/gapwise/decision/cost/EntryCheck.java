@@ -41,7 +41,7 @@ record EntryCheck(CostEntries entries, List<MethodCourse> methods) {
   }
 
   private static void missing(Problems found, String where, String what) {
-    found.add(where, "missing-entry", "missing; enter that of your own place: " + what);
+    found.add(where, "missing-entry", "missing: " + what);
   }
 
   private static void amount(Problems found, Entry entry, Amount amount) {
