@@ -1,5 +1,6 @@
 package gapwise.server.api;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.claim.Claim;
 import gapwise.claim.ClaimForest;
@@ -31,7 +32,7 @@ final class ClaimApi {
   }
 
   void addTo(Routes routes) {
-    routes.get(Api.ROOT + "/claim", this::answer);
+    routes.get(Api.ROOT + "/claim", Right.SEE, this::answer);
     FigureDownloads.add(routes, ClaimAddress.FIGURE, this::figure);
   }
 

@@ -2,6 +2,7 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.server.account.Right;
 import gapwise.analysis.PlanOutcome;
 import gapwise.answer.Edition;
 import gapwise.course.CourseAnswer;
@@ -35,10 +36,10 @@ final class CourseApi {
 
   void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/over-time", this::figure);
-    routes.get(Api.ROOT + "/over-time", context -> Json.answer(context, json(answer(context))));
-    routes.get(Api.ROOT + "/over-time-plan.json", this::plan);
-    routes.get(Api.ROOT + "/over-time-result.json", this::result);
-    routes.get(Api.ROOT + "/over-time-methods.txt", this::methods);
+    routes.get(Api.ROOT + "/over-time", Right.SEE, context -> Json.answer(context, json(answer(context))));
+    routes.get(Api.ROOT + "/over-time-plan.json", Right.SEE, this::plan);
+    routes.get(Api.ROOT + "/over-time-result.json", Right.SEE, this::result);
+    routes.get(Api.ROOT + "/over-time-methods.txt", Right.SEE, this::methods);
   }
 
   private CourseAnswer answer(Context context) {

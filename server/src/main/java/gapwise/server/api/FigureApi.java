@@ -1,5 +1,6 @@
 package gapwise.server.api;
 
+import gapwise.server.account.Right;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
@@ -29,9 +30,9 @@ final class FigureApi {
 
   void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/forest", this::forest);
-    routes.get(Api.ROOT + "/plan.json", this::plan);
-    routes.get(Api.ROOT + "/result.json", this::result);
-    routes.get(Api.ROOT + "/methods.txt", this::methods);
+    routes.get(Api.ROOT + "/plan.json", Right.SEE, this::plan);
+    routes.get(Api.ROOT + "/result.json", Right.SEE, this::result);
+    routes.get(Api.ROOT + "/methods.txt", Right.SEE, this::methods);
   }
 
   private void plan(Context context) {

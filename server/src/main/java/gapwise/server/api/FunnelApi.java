@@ -1,5 +1,6 @@
 package gapwise.server.api;
 
+import gapwise.server.account.Right;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerFunnel;
@@ -24,9 +25,9 @@ final class FunnelApi {
 
   void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/funnel", this::funnel);
-    routes.get(Api.ROOT + "/funnel-plan.json", this::plan);
-    routes.get(Api.ROOT + "/funnel-result.json", this::result);
-    routes.get(Api.ROOT + "/funnel-methods.txt", this::methods);
+    routes.get(Api.ROOT + "/funnel-plan.json", Right.SEE, this::plan);
+    routes.get(Api.ROOT + "/funnel-result.json", Right.SEE, this::result);
+    routes.get(Api.ROOT + "/funnel-methods.txt", Right.SEE, this::methods);
   }
 
   private Answer answer(Context context) {

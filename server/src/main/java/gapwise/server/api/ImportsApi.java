@@ -2,6 +2,7 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.server.account.Right;
 import gapwise.exchange.Warning;
 import gapwise.intake.Compared;
 import gapwise.problem.Problem;
@@ -35,8 +36,8 @@ final class ImportsApi {
   }
 
   void addTo(Routes routes) {
-    routes.post(Api.ROOT + "/imports", this::start);
-    routes.get(Api.ROOT + "/imports/{id}", this::show);
+    routes.post(Api.ROOT + "/imports", Right.EXTRACT, this::start);
+    routes.get(Api.ROOT + "/imports/{id}", Right.EXTRACT, this::show);
   }
 
   private void start(Context context) throws IOException {

@@ -1,5 +1,6 @@
 package gapwise.server.api;
 
+import gapwise.server.account.Right;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answers;
@@ -34,7 +35,7 @@ final class PlanFigureApi {
 
   void addTo(Routes routes) {
     for (FileKind kind : FileKind.values()) {
-      routes.post(Api.ROOT + "/figure" + kind.ending(), context -> send(context, kind));
+      routes.post(Api.ROOT + "/figure" + kind.ending(), Right.SEE, context -> send(context, kind));
     }
   }
 

@@ -2,6 +2,7 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -36,9 +37,9 @@ final class StudiesApi {
   }
 
   void addTo(Routes routes) {
-    routes.get(Api.ROOT + "/studies", this::found);
-    routes.get(Api.ROOT + "/studies/{id}", this::study);
-    routes.get(Api.ROOT + "/studies/{id}/history", this::history);
+    routes.get(Api.ROOT + "/studies", Right.SEE, this::found);
+    routes.get(Api.ROOT + "/studies/{id}", Right.SEE, this::study);
+    routes.get(Api.ROOT + "/studies/{id}/history", Right.SEE, this::history);
   }
 
   private void found(Context context) {

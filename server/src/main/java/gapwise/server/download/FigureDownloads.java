@@ -1,5 +1,6 @@
 package gapwise.server.download;
 
+import gapwise.server.account.Right;
 import gapwise.figure.Figure;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.file.FigureFile;
@@ -32,7 +33,7 @@ public final class FigureDownloads {
   public static void add(Routes routes, String path, Function<Context, Figure> figure) {
     String name = path.substring(path.lastIndexOf('/') + 1);
     for (FileKind kind : FileKind.values()) {
-      routes.get(path + kind.ending(), context -> send(context, kind, name, figure));
+      routes.get(path + kind.ending(), Right.SEE, context -> send(context, kind, name, figure));
     }
   }
 

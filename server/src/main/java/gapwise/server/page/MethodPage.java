@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.server.account.Right;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.server.address.Address;
@@ -26,7 +27,7 @@ public final class MethodPage {
   /** Adds its route. */
   public void addTo(Routes routes) {
     routes.get(
-        PagePaths.METHOD,
+        PagePaths.METHOD, Right.SEE,
         context ->
             templates.show(
                 context,

@@ -58,6 +58,7 @@ import gapwise.server.page.studies.SuggestPart;
 import gapwise.server.page.untidy.UntidyPage;
 import gapwise.server.route.EvidenceRoutes;
 import gapwise.server.route.Routes;
+import gapwise.server.route.ServerRoutes;
 import gapwise.server.security.Headers;
 import gapwise.server.security.ReadableText;
 import gapwise.server.security.SameOrigin;
@@ -132,10 +133,11 @@ public final class WebServer implements AutoCloseable {
               routes.before(sameOrigin::check);
               routes.before(SameOrigin::refuseOtherMethod);
               routes.before(ReadableText::check);
-              assets.addTo(routes);
+              Routes added = new ServerRoutes(routes);
+              assets.addTo(added);
               new EvidenceRoutes(
                       home, pages(home, templates, assets, jobs, tray, references, version))
-                  .addTo(routes);
+                  .addTo(added);
               new Failures(errors).addTo(routes);
             });
     javalin.start();

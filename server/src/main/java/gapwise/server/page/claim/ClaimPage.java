@@ -1,5 +1,6 @@
 package gapwise.server.page.claim;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.claim.Claim;
 import gapwise.claim.ClaimForest;
@@ -54,8 +55,8 @@ public final class ClaimPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.CLAIM, this::show);
-    routes.get(WAYS, this::showWays);
+    routes.get(PagePaths.CLAIM, Right.SEE, this::show);
+    routes.get(WAYS, Right.SEE, this::showWays);
   }
 
   private void show(Context context) {

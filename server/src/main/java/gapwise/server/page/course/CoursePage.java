@@ -2,6 +2,7 @@ package gapwise.server.page.course;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.answer.QuestionWords;
 import gapwise.course.CourseAnswer;
@@ -48,7 +49,7 @@ public final class CoursePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.OVER_TIME, this::show);
+    routes.get(PagePaths.OVER_TIME, Right.SEE, this::show);
   }
 
   private void show(Context context) {

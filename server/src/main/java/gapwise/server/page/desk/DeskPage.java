@@ -2,6 +2,7 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -51,9 +52,9 @@ public final class DeskPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.DESK, this::show);
-    routes.post(PagePaths.DESK, this::begin);
-    routes.post(PagePaths.STUDIES + "/{id}/mend", this::mend);
+    routes.get(PagePaths.DESK, Right.EXTRACT, this::show);
+    routes.post(PagePaths.DESK, Right.EXTRACT, this::begin);
+    routes.post(PagePaths.STUDIES + "/{id}/mend", Right.EXTRACT, this::mend);
   }
 
   private void show(Context context) {

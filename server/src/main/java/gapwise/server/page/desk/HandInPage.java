@@ -2,6 +2,7 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -45,9 +46,9 @@ public final class HandInPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(DRAFT + "/hand-in", this::look);
-    routes.post(DRAFT + "/hand-in", this::handIn);
-    routes.post(DRAFT + "/discard", this::discard);
+    routes.get(DRAFT + "/hand-in", Right.EXTRACT, this::look);
+    routes.post(DRAFT + "/hand-in", Right.EXTRACT, this::handIn);
+    routes.post(DRAFT + "/discard", Right.EXTRACT, this::discard);
   }
 
   /** Beside all that stands in the evidence base, before anything is handed in. */

@@ -2,6 +2,7 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftCheck;
 import gapwise.desk.DraftRow;
@@ -47,8 +48,8 @@ public final class ReadPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.post(DRAFT + "/paper", this::paper);
-    routes.post(DRAFT + "/read", this::read);
+    routes.post(DRAFT + "/paper", Right.EXTRACT, this::paper);
+    routes.post(DRAFT + "/read", Right.EXTRACT, this::read);
   }
 
   private void paper(Context context) throws IOException {

@@ -2,6 +2,7 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftRow;
 import gapwise.desk.Drafts;
@@ -66,9 +67,9 @@ public final class TablePage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(TABLE, this::marked);
-    routes.post(TABLE, this::pasted);
-    routes.post(TABLE + "/take", this::take);
+    routes.get(TABLE, Right.EXTRACT, this::marked);
+    routes.post(TABLE, Right.EXTRACT, this::pasted);
+    routes.post(TABLE + "/take", Right.EXTRACT, this::take);
   }
 
   private void marked(Context context) {

@@ -2,6 +2,7 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.SaveAnswer;
@@ -47,9 +48,9 @@ public final class VersionsPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(STUDY + "/versions", this::compare);
-    routes.post(STUDY + "/withdraw", this::withdraw);
-    routes.post(STUDY + "/bring-back", this::bringBack);
+    routes.get(STUDY + "/versions", Right.SEE, this::compare);
+    routes.post(STUDY + "/withdraw", Right.SETTLE, this::withdraw);
+    routes.post(STUDY + "/bring-back", Right.SETTLE, this::bringBack);
   }
 
   private List<StudyVersion> history(Context context) {

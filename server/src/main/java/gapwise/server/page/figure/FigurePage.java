@@ -2,6 +2,7 @@ package gapwise.server.page.figure;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.desk.CurveIntoDraft;
 import gapwise.desk.CurveMade;
 import gapwise.desk.CurveOf;
@@ -58,9 +59,9 @@ public final class FigurePage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(FIGURE, this::open);
-    routes.post(FIGURE, this::look);
-    routes.post(FIGURE + "/take", this::take);
+    routes.get(FIGURE, Right.EXTRACT, this::open);
+    routes.post(FIGURE, Right.EXTRACT, this::look);
+    routes.post(FIGURE + "/take", Right.EXTRACT, this::take);
   }
 
   private void open(Context context) {

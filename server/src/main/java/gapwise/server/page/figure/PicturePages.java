@@ -2,6 +2,7 @@ package gapwise.server.page.figure;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.desk.Drafts;
 import gapwise.desk.KeptDraft;
 import gapwise.paper.Picture;
@@ -35,9 +36,9 @@ public final class PicturePages {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.PICTURES + "/{picture}.png", this::send);
-    routes.post(PICTURE, this::keep);
-    routes.post(PICTURE + "/remove", this::remove);
+    routes.get(PagePaths.PICTURES + "/{picture}.png", Right.SEE, this::send);
+    routes.post(PICTURE, Right.EXTRACT, this::keep);
+    routes.post(PICTURE + "/remove", Right.EXTRACT, this::remove);
   }
 
   private void send(Context context) {

@@ -2,6 +2,7 @@ package gapwise.server.page.map;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.grid.EvidenceGrid;
 import gapwise.curation.StudiesAt;
 import gapwise.search.SearchAnswer;
@@ -52,7 +53,7 @@ public final class EvidencePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.EVIDENCE, this::show);
+    routes.get(PagePaths.EVIDENCE, Right.SEE, this::show);
   }
 
   private void show(Context context) {

@@ -2,6 +2,7 @@ package gapwise.server.page.map;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.answer.grid.EmptyPlace;
 import gapwise.answer.grid.EvidenceGrid;
@@ -68,8 +69,8 @@ public final class MapPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.MAP, this::show);
-    routes.get(PagePaths.MAP + ".csv", this::csv);
+    routes.get(PagePaths.MAP, Right.SEE, this::show);
+    routes.get(PagePaths.MAP + ".csv", Right.SEE, this::csv);
     FigureDownloads.add(routes, COMPARISONS_FILES, this::network);
   }
 

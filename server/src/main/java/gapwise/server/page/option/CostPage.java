@@ -2,6 +2,7 @@ package gapwise.server.page.option;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.decision.choice.CostAsked;
 import gapwise.decision.choice.CostFigures;
@@ -63,8 +64,8 @@ public final class CostPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.COMPARE_COST, this::show);
-    routes.get(PagePaths.COMPARE_COST_RESULT, this::part);
+    routes.get(PagePaths.COMPARE_COST, Right.SEE, this::show);
+    routes.get(PagePaths.COMPARE_COST_RESULT, Right.SEE, this::part);
   }
 
   private void show(Context context) {

@@ -2,6 +2,7 @@ package gapwise.server.page.option;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.decision.findings.Findings;
 import gapwise.decision.option.OptionQuestion;
@@ -43,7 +44,7 @@ public final class FindingsFiles {
   /** Adds its routes. */
   public void addTo(Routes routes) {
     routes.get(
-        PagePaths.COMPARE_FINDINGS_CSV,
+        PagePaths.COMPARE_FINDINGS_CSV, Right.SEE,
         context ->
             Attachment.send(
                 context,
@@ -51,7 +52,7 @@ public final class FindingsFiles {
                 "summary-of-findings.csv",
                 FindingsCsv.of(document(context))));
     routes.get(
-        PagePaths.COMPARE_FINDINGS_WORD,
+        PagePaths.COMPARE_FINDINGS_WORD, Right.SEE,
         context ->
             Attachment.send(
                 context,

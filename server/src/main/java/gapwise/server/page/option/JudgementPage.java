@@ -1,5 +1,6 @@
 package gapwise.server.page.option;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Told;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.SaveAnswer;
@@ -55,8 +56,8 @@ public final class JudgementPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.COMPARE_JUDGEMENT, this::show);
-    routes.post(PagePaths.COMPARE_JUDGEMENT, this::keep);
+    routes.get(PagePaths.COMPARE_JUDGEMENT, Right.SETTLE, this::show);
+    routes.post(PagePaths.COMPARE_JUDGEMENT, Right.SETTLE, this::keep);
   }
 
   private void show(Context context) {

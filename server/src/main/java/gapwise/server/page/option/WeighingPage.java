@@ -2,6 +2,7 @@ package gapwise.server.page.option;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.decision.choice.WeighedMethods;
 import gapwise.decision.choice.WeighedTable;
@@ -59,8 +60,8 @@ public final class WeighingPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.COMPARE_WEIGHING, this::show);
-    routes.get(PagePaths.COMPARE_WEIGHING_RESULT, this::part);
+    routes.get(PagePaths.COMPARE_WEIGHING, Right.SEE, this::show);
+    routes.get(PagePaths.COMPARE_WEIGHING_RESULT, Right.SEE, this::part);
   }
 
   private void show(Context context) {

@@ -2,6 +2,7 @@ package gapwise.server.page.overlap;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.cohort.Bearing;
 import gapwise.cohort.CohortDecision;
@@ -57,8 +58,8 @@ public final class OverlapsPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.OVERLAPS, this::show);
-    routes.post(PagePaths.OVERLAPS, this::settle);
+    routes.get(PagePaths.OVERLAPS, Right.SETTLE, this::show);
+    routes.post(PagePaths.OVERLAPS, Right.SETTLE, this::settle);
   }
 
   private void show(Context context) {

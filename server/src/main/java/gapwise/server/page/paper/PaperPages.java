@@ -2,6 +2,7 @@ package gapwise.server.page.paper;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.evidence.PageBox;
 import gapwise.evidence.Reading;
 import gapwise.paper.Box;
@@ -65,10 +66,10 @@ public final class PaperPages {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PAGE + ".png", this::picture);
-    routes.get(PAGE + "/part", context -> show(context, Optional.empty()));
+    routes.get(PAGE + ".png", Right.SEE, this::picture);
+    routes.get(PAGE + "/part", Right.SEE, context -> show(context, Optional.empty()));
     routes.get(
-        PAGE, context -> show(context, Optional.of(sites.of(say("paper.title"), Place.DESK))));
+        PAGE, Right.SEE, context -> show(context, Optional.of(sites.of(say("paper.title"), Place.DESK))));
   }
 
   /** The paper that an address names. */

@@ -1,5 +1,6 @@
 package gapwise.server.page.place;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.evidence.Study;
@@ -58,8 +59,8 @@ public final class CasePage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.CASE, this::show);
-    routes.get(COURSE, this::showCourse);
+    routes.get(PagePaths.CASE, Right.SEE, this::show);
+    routes.get(COURSE, Right.SEE, this::showCourse);
   }
 
   private void show(Context context) {

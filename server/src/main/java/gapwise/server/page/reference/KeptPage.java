@@ -2,6 +2,7 @@ package gapwise.server.page.reference;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.curation.KeptStudy;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftFullException;
@@ -53,11 +54,11 @@ public final class KeptPage {
 
   /** Adds its routes, which must come before those of a load. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.KEPT_REFERENCES, this::list);
-    routes.get(PagePaths.SEARCHES_CSV, this::searches);
-    routes.get(PagePaths.KEPT_REFERENCES + "/{reference}", this::one);
-    routes.post(PagePaths.KEPT_REFERENCES + "/{reference}/draft", this::draft);
-    routes.post(PagePaths.MARK_RETRACTED, this::mark);
+    routes.get(PagePaths.KEPT_REFERENCES, Right.SEE, this::list);
+    routes.get(PagePaths.SEARCHES_CSV, Right.SEE, this::searches);
+    routes.get(PagePaths.KEPT_REFERENCES + "/{reference}", Right.SEE, this::one);
+    routes.post(PagePaths.KEPT_REFERENCES + "/{reference}/draft", Right.EXTRACT, this::draft);
+    routes.post(PagePaths.MARK_RETRACTED, Right.EXTRACT, this::mark);
   }
 
   private void list(Context context) {

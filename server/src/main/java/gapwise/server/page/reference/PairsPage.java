@@ -2,6 +2,7 @@ package gapwise.server.page.reference;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.reference.kept.OpenPair;
@@ -50,8 +51,8 @@ public final class PairsPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.REFERENCE_PAIRS, this::show);
-    routes.post(PagePaths.REFERENCE_PAIRS, this::settle);
+    routes.get(PagePaths.REFERENCE_PAIRS, Right.EXTRACT, this::show);
+    routes.post(PagePaths.REFERENCE_PAIRS, Right.EXTRACT, this::settle);
   }
 
   private Site site() {

@@ -3,6 +3,7 @@ package gapwise.server.page.result;
 import static gapwise.sentence.Sentences.say;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.server.account.Right;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.Answers;
@@ -64,7 +65,7 @@ public final class BySizePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.BY_SIZE, this::show);
+    routes.get(PagePaths.BY_SIZE, Right.SEE, this::show);
   }
 
   private void show(Context context) {

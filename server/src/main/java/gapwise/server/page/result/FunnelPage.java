@@ -3,6 +3,7 @@ package gapwise.server.page.result;
 import static gapwise.sentence.Sentences.say;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.server.account.Right;
 import gapwise.analysis.PlanOutcome.Wrong;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerFunnel;
@@ -46,7 +47,7 @@ public final class FunnelPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.FUNNEL, this::show);
+    routes.get(PagePaths.FUNNEL, Right.SEE, this::show);
   }
 
   private void show(Context context) {

@@ -1,6 +1,7 @@
 package gapwise.server.page.result;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.server.account.Right;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
@@ -57,7 +58,7 @@ public final class PooledPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.POOLED, this::show);
+    routes.get(PagePaths.POOLED, Right.SEE, this::show);
   }
 
   private void show(Context context) {

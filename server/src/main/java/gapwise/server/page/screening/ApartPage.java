@@ -2,6 +2,7 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.screening.Protocol;
 import gapwise.screening.Ruling;
 import gapwise.screening.Stage;
@@ -43,8 +44,8 @@ public final class ApartPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.SCREENING_APART, this::show);
-    routes.post(PagePaths.SCREENING_APART, this::settle);
+    routes.get(PagePaths.SCREENING_APART, Right.SETTLE, this::show);
+    routes.post(PagePaths.SCREENING_APART, Right.SETTLE, this::settle);
   }
 
   private void show(Context context) {

@@ -2,6 +2,7 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.reference.kept.KeptReference;
 import gapwise.screening.Board;
 import gapwise.screening.Choice;
@@ -45,8 +46,8 @@ public final class ChoosePage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.SCREENING_READ, this::show);
-    routes.post(PagePaths.SCREENING_READ, this::choose);
+    routes.get(PagePaths.SCREENING_READ, Right.EXTRACT, this::show);
+    routes.post(PagePaths.SCREENING_READ, Right.EXTRACT, this::choose);
   }
 
   private void show(Context context) {

@@ -2,6 +2,7 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.curation.ReferenceBase.StampedLoad;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.flow.FlowChart;
@@ -58,10 +59,10 @@ public final class ScreeningPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.SCREENING, this::show);
-    routes.post(PagePaths.SCREENING + "/protocol", this::agree);
+    routes.get(PagePaths.SCREENING, Right.SEE, this::show);
+    routes.post(PagePaths.SCREENING + "/protocol", Right.SETTLE, this::agree);
     routes.get(
-        LEFT_OUT,
+        LEFT_OUT, Right.SEE,
         context ->
             Attachment.send(
                 context,

@@ -1,5 +1,6 @@
 package gapwise.server.page.sheet;
 
+import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.decision.sheet.Sheet;
@@ -46,10 +47,10 @@ public final class SheetPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.SHEET, this::show);
-    routes.get(PagePaths.SHEET_SHOWN, this::part);
-    routes.get(PagePaths.SHEET_PDF, this::pdf);
-    routes.get(PagePaths.SHEET_WORD, this::word);
+    routes.get(PagePaths.SHEET, Right.SEE, this::show);
+    routes.get(PagePaths.SHEET_SHOWN, Right.SEE, this::part);
+    routes.get(PagePaths.SHEET_PDF, Right.SEE, this::pdf);
+    routes.get(PagePaths.SHEET_WORD, Right.SEE, this::word);
   }
 
   private static SheetAddress asked(Context context) {

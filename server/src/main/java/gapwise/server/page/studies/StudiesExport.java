@@ -2,6 +2,7 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.QuestionWords;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
@@ -64,8 +65,8 @@ final class StudiesExport {
   private record Origin(String selection, String date, long version) {}
 
   void addTo(Routes routes) {
-    routes.get(CSV, this::csv);
-    routes.get(WORKBOOK, this::workbook);
+    routes.get(CSV, Right.SEE, this::csv);
+    routes.get(WORKBOOK, Right.SEE, this::workbook);
   }
 
   private Origin origin(Address address, SearchAnswer found) {

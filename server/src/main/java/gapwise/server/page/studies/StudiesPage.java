@@ -2,6 +2,7 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
@@ -60,7 +61,7 @@ public final class StudiesPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.STUDIES, this::show);
+    routes.get(PagePaths.STUDIES, Right.SEE, this::show);
     export.addTo(routes);
   }
 

@@ -2,6 +2,7 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -102,7 +103,7 @@ public final class StudyPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.STUDIES + "/{id}", this::show);
+    routes.get(PagePaths.STUDIES + "/{id}", Right.SEE, this::show);
   }
 
   private void show(Context context) {

@@ -2,6 +2,7 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.problem.Problem;
@@ -43,7 +44,7 @@ public final class SuggestPart {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PATH, this::show);
+    routes.get(PATH, Right.SEE, this::show);
   }
 
   private void show(Context context) {
