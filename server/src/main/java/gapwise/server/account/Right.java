@@ -8,34 +8,27 @@ import io.javalin.security.RouteRole;
  */
 public enum Right implements RouteRole {
   /** Asks nothing: signing in, style and script, whether the server is up. */
-  OPEN("anybody", false),
+  OPEN("anybody"),
   /** To read the evidence, to have it pooled and drawn, and to send plans. */
-  SEE("readers, extractors, adjudicators and administrators", false),
+  SEE("readers, extractors, adjudicators and administrators"),
   /** To bring evidence in: the desk, imports, references, choices of screening. */
-  EXTRACT("extractors, adjudicators and administrators", true),
+  EXTRACT("extractors, adjudicators and administrators"),
   /** To settle what two people see otherwise, what is certain, what is withdrawn, what is agreed. */
-  SETTLE("adjudicators and administrators", true),
+  SETTLE("adjudicators and administrators"),
   /** To look after one's own account: its password, its tokens, signing out. */
-  OWN("everybody who has signed in", true),
+  OWN("everybody who has signed in"),
   /** To look after the accounts of all, and to read the trail. */
-  ADMINISTER("administrators", true);
+  ADMINISTER("administrators");
 
   private final String who;
-  private final boolean writes;
 
-  Right(String who, boolean writes) {
+  Right(String who) {
     this.who = who;
-    this.writes = writes;
   }
 
   /** Who has it, in words. */
   public String who() {
     return who;
-  }
-
-  /** Whether a POST under it changes something that is kept. */
-  public boolean writes() {
-    return writes;
   }
 
   /** Whether a program may use it by a token; accounts are looked after by people alone. */
