@@ -5,7 +5,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import gapwise.screening.Reader;
 import java.text.Normalizer;
+import java.time.Clock;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -43,6 +45,17 @@ public record Account(
   /** The name of what was typed, where it is one: letters, digits, blanks and . ' - */
   public static Optional<String> tidy(String typed) {
     return Reader.of(Normalizer.normalize(typed, Normalizer.Form.NFC)).map(Reader::name);
+  }
+
+  /** A new one, whose person chose the password. */
+  public static Account begun(String name, Role role, String hash, Clock clock) {
+    Instant now = clock.instant().truncatedTo(ChronoUnit.SECONDS);
+    return new Account(name, role, hash, 1, false, false, now);
+  }
+
+  /** The same with a password that somebody else made. */
+  public Account asGiven() {
+    return new Account(name, role, hash, generation, true, closed, made);
   }
 
   /** One text for one person: names that differ in capitals alone are one. */

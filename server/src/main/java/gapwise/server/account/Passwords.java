@@ -55,6 +55,11 @@ public final class Passwords {
     private static final long serialVersionUID = 1;
   }
 
+  /** One for somebody else, to be typed once. */
+  public static String made() {
+    return Secret.typed();
+  }
+
   /** Why a password cannot be taken, in a sentence; empty where it can. */
   public static Optional<String> wrong(String password, String name) {
     String normal = normal(password);

@@ -4,6 +4,9 @@ import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.evidence.Citation;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Gate;
+import gapwise.server.account.Right;
+import gapwise.server.address.PagePaths;
 import gapwise.server.admission.Admission;
 import gapwise.server.admission.Bounds;
 import gapwise.server.api.Api;
@@ -38,6 +41,7 @@ import gapwise.server.page.option.JudgementPage;
 import gapwise.server.page.option.WeighingPage;
 import gapwise.server.page.overlap.OverlapsPage;
 import gapwise.server.page.paper.PaperPages;
+import gapwise.server.page.people.PeoplePages;
 import gapwise.server.page.place.CasePage;
 import gapwise.server.page.reference.KeptPage;
 import gapwise.server.page.reference.PairsPage;
@@ -60,17 +64,24 @@ import gapwise.server.route.EvidenceRoutes;
 import gapwise.server.route.Routes;
 import gapwise.server.route.ServerRoutes;
 import gapwise.server.security.Headers;
+import gapwise.server.security.Reach;
 import gapwise.server.security.ReadableText;
 import gapwise.server.security.SameOrigin;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.router.Endpoint;
+import io.javalin.security.RouteRole;
+import io.javalin.security.Roles;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import java.util.stream.Collectors;
@@ -100,15 +111,21 @@ public final class WebServer implements AutoCloseable {
    * @param port port to listen on; 0 takes a free one
    */
   public static WebServer start(Home home, String host, int port, String version) {
-    return start(home, host, port, version, Bounds.standard());
+    return start(home, new Reach(host, false), port, version, Bounds.standard());
   }
 
   /**
    * Starts to answer.
    *
+   * @param reach from where it can be reached
+   * @param port port to listen on; 0 takes a free one
    * @param bounds how much is taken at once
+   * @throws gapwise.server.account.NoAccountsException where others would reach it and there are no
+   *     accounts; it does not listen then
    */
-  public static WebServer start(Home home, String host, int port, String version, Bounds bounds) {
+  public static WebServer start(Home home, Reach reach, int port, String version, Bounds bounds) {
+    Gate gate = new Gate(home.people(), reach);
+    gate.requireAccounts();
     Templates templates = new Templates();
     Assets assets = new Assets();
     Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notices, version);
@@ -117,7 +134,8 @@ public final class WebServer implements AutoCloseable {
     SheetTray tray = new SheetTray(uploads);
     ReferenceJobs references =
         new ReferenceJobs(() -> citations(home), home.referenceBase(), uploads);
-    SameOrigin sameOrigin = new SameOrigin(host);
+    SameOrigin sameOrigin = new SameOrigin(reach);
+    PeoplePages people = new PeoplePages(templates, anyState, home.people(), gate, reach);
     ErrorPage errors = new ErrorPage(templates, anyState);
     EdgeFailures edge = new EdgeFailures(errors);
     Admission admission = new Admission(bounds, uploads, edge);
@@ -125,7 +143,7 @@ public final class WebServer implements AutoCloseable {
         Javalin.create(
             config -> {
               settings(config, uploads);
-              admission.addTo(config, host, port);
+              admission.addTo(config, reach.host(), port);
               config.jetty.modifyServer(server -> server.setErrorHandler(edge));
               config.jetty.modifyServletContextHandler(inside -> inside.setErrorHandler(edge));
               RoutesConfig routes = config.routes;
@@ -133,12 +151,15 @@ public final class WebServer implements AutoCloseable {
               routes.before(sameOrigin::check);
               routes.before(SameOrigin::refuseOtherMethod);
               routes.before(ReadableText::check);
+              gate.addTo(routes);
               Routes added = new ServerRoutes(routes);
               assets.addTo(added);
+              people.addTo(added);
+              added.get(PagePaths.HEALTH, Right.OPEN, WebServer::health);
               new EvidenceRoutes(
                       home, pages(home, templates, assets, jobs, tray, references, version))
                   .addTo(added);
-              new Failures(errors).addTo(routes);
+              new Failures(errors, people.signIn()).addTo(routes);
             });
     javalin.start();
     return new WebServer(javalin, jobs, references, admission);
@@ -226,6 +247,11 @@ public final class WebServer implements AutoCloseable {
     };
   }
 
+  /** Says that requests are answered, and that the records can be read, since the gate did. */
+  private static void health(Context context) {
+    context.contentType("text/plain; charset=utf-8").result("up\n");
+  }
+
   private static void settings(JavalinConfig config, Path uploads) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
@@ -238,6 +264,21 @@ public final class WebServer implements AutoCloseable {
     config.jetty.multipartConfig.maxTotalRequestSize(
         Admission.LARGEST_UPLOAD_BYTES, SizeUnit.BYTES);
     config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_PART_IN_MEMORY_KILOBYTES, SizeUnit.KB);
+  }
+
+  /** What is asked for at every address that is answered, by method and path. */
+  public Map<String, Set<RouteRole>> rights() {
+    return javalin.unsafe.internalRouter.allHttpHandlers().stream()
+        .collect(
+            Collectors.toMap(
+                parsed -> parsed.endpoint.method.name() + " " + parsed.endpoint.path,
+                parsed -> rolesOf(parsed.endpoint),
+                (one, same) -> one,
+                TreeMap::new));
+  }
+
+  private static Set<RouteRole> rolesOf(Endpoint endpoint) {
+    return Optional.ofNullable(endpoint.metadata(Roles.class)).map(Roles::getRoles).orElse(Set.of());
   }
 
   /** Every address that is answered, as method and path, such as "GET /studies/{id}". */

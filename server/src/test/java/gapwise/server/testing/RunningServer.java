@@ -6,6 +6,7 @@ import gapwise.exchange.Imported;
 import gapwise.exchange.KnownEvidence;
 import gapwise.server.admission.Bounds;
 import gapwise.server.home.Home;
+import gapwise.server.security.Reach;
 import gapwise.server.web.WebServer;
 import java.io.IOException;
 import java.net.URI;
@@ -31,7 +32,7 @@ public final class RunningServer implements AutoCloseable {
 
   private RunningServer(Home home, Bounds bounds) {
     this.home = home;
-    this.server = WebServer.start(home, "127.0.0.1", 0, "test", bounds);
+    this.server = WebServer.start(home, new Reach("127.0.0.1", false), 0, "test", bounds);
   }
 
   public static RunningServer within(Bounds bounds, Path folder) {

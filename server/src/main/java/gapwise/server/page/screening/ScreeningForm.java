@@ -2,6 +2,7 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Actor;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
@@ -27,8 +28,15 @@ import java.util.function.UnaryOperator;
 record ScreeningForm(UnaryOperator<String> field, Protocol protocol) {
   private static final int LONGEST_WHY = 500;
 
-  /** Who screens; empty where nobody is named yet. */
+  /**
+   * Who screens; empty where nobody is named yet. Whoever has signed in screens in no other name, so
+   * that nobody sees what another chose.
+   */
   static Optional<Reader> reader(String typed) {
+    Optional<String> signedIn = Actor.now().name();
+    if (signedIn.isPresent()) {
+      return Reader.of(signedIn.get());
+    }
     if (typed.isBlank()) {
       return Optional.empty();
     }

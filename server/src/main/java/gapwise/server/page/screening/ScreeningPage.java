@@ -2,6 +2,7 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Actor;
 import gapwise.server.account.Right;
 import gapwise.curation.ReferenceBase.StampedLoad;
 import gapwise.figure.FigureProvenance;
@@ -123,7 +124,8 @@ public final class ScreeningPage {
         reader.name(),
         count,
         board.next(stage, reader).size(),
-        ChoosePage.address(stage, reader).at(PagePaths.SCREENING_READ));
+        ChoosePage.address(stage, reader).at(PagePaths.SCREENING_READ),
+        Actor.now().name().map(reader.name()::equalsIgnoreCase).orElse(true));
   }
 
   private static String words(Agreement two) {
