@@ -8,6 +8,6 @@ public final class NoAccountsException extends RuntimeException {
   public NoAccountsException() {
     super(
         "There are no accounts, so this server answers nobody beyond its own machine. Make the first"
-            + " account there: gapwise people add NAME --role administrator. Then start it again.");
+            + " account there: gapwise people add NAME --role administrator.");
   }
 }
