@@ -101,12 +101,7 @@ public final class Gate {
   }
 
   private void check(Context context) {
-    Right right =
-        context.routeRoles().stream()
-            .filter(Right.class::isInstance)
-            .map(Right.class::cast)
-            .findFirst()
-            .orElseThrow(() -> new ForbiddenResponse(say("people.no-right")));
+    Right right = asked(context);
     if (right == Right.OPEN) {
       return;
     }
@@ -121,6 +116,16 @@ public final class Gate {
     if (actor.way() == Way.SESSION) {
       checkSession(context, right, actor.account().orElseThrow());
     }
+  }
+
+  private static Right asked(Context context) {
+    return context.routeRoles().stream()
+        .filter(Right.class::isInstance)
+        .map(Right.class::cast)
+        .findFirst()
+        // No route is added for the head alone: the web server says that there is one, and no more.
+        .or(() -> Optional.of(Right.SEE).filter(head -> context.req().getMethod().equals("HEAD")))
+        .orElseThrow(() -> new ForbiddenResponse(say("people.no-right")));
   }
 
   private void refuse(Context context, Right right, Actor actor) {

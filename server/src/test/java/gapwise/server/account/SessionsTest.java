@@ -160,7 +160,7 @@ class SessionsTest {
     assertFalse(people.accounts().add(Account.begun("ANN", Role.READER, "x", clock), ""));
     people.accounts().change("ann", Account::shut, "");
     assertFalse(people.accounts().add(Account.begun("ann", Role.READER, "x", clock), ""));
-    for (String no : List.of("", " ", "-x", "a\nb", "x".repeat(41), "<b>", "=1+1")) {
+    for (String no : List.of("", " ", "-x", "a/b", "x".repeat(41), "<b>", "=1+1")) {
       assertEquals(Optional.empty(), Account.tidy(no), no);
     }
     assertEquals(Optional.of("Zoë O'Neil-Ber"), Account.tidy("  Zoe\u0308  O'Neil-Ber "));

@@ -95,7 +95,7 @@ class RightsTest {
           }
         });
     // These compute what is sent and keep nothing.
-    byReaders.removeIf(route -> route.startsWith("POST /api/v1/figure."));
+    byReaders.removeIf(route -> route.startsWith("POST /api/v1/figure"));
     assertEquals(Set.of("POST /api/v1/methods", "POST /api/v1/syntheses"), byReaders);
   }
 
@@ -172,6 +172,14 @@ class RightsTest {
           running.send(running.request(path).method("HEAD", BodyPublishers.noBody()));
       assertEquals(401, answer.statusCode(), path);
     }
+    String session = team.session(team.of(Role.READER));
+    HttpResponse<String> answer =
+        running.send(
+            running
+                .request("/studies")
+                .header("Cookie", session)
+                .method("HEAD", BodyPublishers.noBody()));
+    assertEquals(200, answer.statusCode());
   }
 
   /** On one's own machine nothing of this is in the way. */

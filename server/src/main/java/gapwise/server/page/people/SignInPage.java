@@ -2,6 +2,7 @@ package gapwise.server.page.people;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Actor;
 import gapwise.server.account.Deeds;
 import gapwise.server.account.Gate;
 import gapwise.server.account.People;
@@ -114,7 +115,9 @@ public final class SignInPage {
   }
 
   private void leave(Context context) {
-    gate.deeds(context).add(Deeds.Kind.SIGN_OUT, "", "");
+    if (Actor.now().account().isPresent()) {
+      gate.deeds(context).add(Deeds.Kind.SIGN_OUT, "", "");
+    }
     gate.farewell(context);
     context.redirect(PagePaths.SIGN_IN, HttpStatus.SEE_OTHER);
   }

@@ -199,9 +199,9 @@ public final class KeptPage {
    */
   private void mark(Context context) {
     KeptStudy kept =
-        evidence
-            .studies()
-            .study(Optional.ofNullable(context.formParam("study")).orElse(""))
+        Optional.ofNullable(context.formParam("study"))
+            .filter(study -> !study.isBlank())
+            .flatMap(evidence.studies()::study)
             .orElseThrow(() -> new NotFoundResponse(say("references.no-study")));
     try {
       Draft draft = Draft.of(kept.study(), kept.version());
