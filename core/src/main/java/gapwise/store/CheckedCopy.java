@@ -139,8 +139,8 @@ final class CheckedCopy {
 
   /**
    * A file that is being written under a name that says so, such as {@code
-   * monday.db.4711-1.unfinished}. What a killed run left under such a name is deleted by the next one
-   * that writes into the folder.
+   * monday.db.4711-1.unfinished}. What a killed run left under such a name is deleted by the next
+   * one that writes into the folder.
    */
   static final class Unfinished implements AutoCloseable {
     private static final Pattern NAME =
@@ -162,7 +162,9 @@ final class CheckedCopy {
           folder.resolve(
               "%s.%d-%d.unfinished"
                   .formatted(
-                      target.getFileName(), ProcessHandle.current().pid(), COUNT.incrementAndGet()));
+                      target.getFileName(),
+                      ProcessHandle.current().pid(),
+                      COUNT.incrementAndGet()));
       BEING_WRITTEN.add(file);
       OwnerOnly.fileIfAbsent(file);
       return new Unfinished(file);

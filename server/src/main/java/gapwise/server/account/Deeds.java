@@ -5,8 +5,8 @@ import gapwise.store.Trail.Deed;
 import java.util.Locale;
 
 /**
- * What is written into the trail. Addresses are shortened, since they tell of places; what was typed
- * as a name that nobody has is not kept, since it may be a password in the wrong field.
+ * What is written into the trail. Addresses are shortened, since they tell of places; what was
+ * typed as a name that nobody has is not kept, since it may be a password in the wrong field.
  *
  * @param trail where it is written
  * @param by the name of who does it; empty where nobody is known

@@ -157,7 +157,9 @@ public final class Gate {
     return new SignInNeededException(words);
   }
 
-  /** What was written is in the records by now; a trail that cannot be written takes nothing back. */
+  /**
+   * What was written is in the records by now; a trail that cannot be written takes nothing back.
+   */
   private void leave(Context context) {
     try {
       // What is done to accounts is told one by one where it is done.

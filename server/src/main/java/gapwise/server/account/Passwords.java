@@ -78,11 +78,7 @@ public final class Passwords {
   /** What is kept of a password. */
   public String hash(String password) {
     return apart(
-        () ->
-            Password.hash(normal(password))
-                .addRandomSalt(SALT_BYTES)
-                .with(function)
-                .getResult());
+        () -> Password.hash(normal(password)).addRandomSalt(SALT_BYTES).with(function).getResult());
   }
 
   /** Whether a password is the one of an account; of none it never is, and takes as long. */

@@ -13,7 +13,9 @@ public enum Right implements RouteRole {
   SEE("readers, extractors, adjudicators and administrators"),
   /** To bring evidence in: the desk, imports, references, choices of screening. */
   EXTRACT("extractors, adjudicators and administrators"),
-  /** To settle what two people see otherwise, what is certain, what is withdrawn, what is agreed. */
+  /**
+   * To settle what two people see otherwise, what is certain, what is withdrawn, what is agreed.
+   */
   SETTLE("adjudicators and administrators"),
   /** To look after one's own account: its password, its tokens, signing out. */
   OWN("everybody who has signed in"),

@@ -8,8 +8,8 @@ import java.util.stream.Stream;
 public enum Role {
   READER("reads the evidence and its answers"),
   EXTRACTOR("reads, and brings in studies, references and choices of screening"),
-  ADJUDICATOR("does all this, and settles what two people see otherwise"),
-  ADMINISTRATOR("does all this, and looks after the accounts");
+  ADJUDICATOR("does what an extractor does, and settles what two people see otherwise"),
+  ADMINISTRATOR("does what an adjudicator does, and looks after the accounts");
 
   private final String does;
 

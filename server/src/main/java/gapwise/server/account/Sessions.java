@@ -56,7 +56,10 @@ public final class Sessions {
     own.stream().skip(MOST_OF_ONE - 1L).forEach(copy -> copies.drop(KIND, copy.key()));
   }
 
-  /** Whose session it is now; empty where it is over, or its account closed or given another password. */
+  /**
+   * Whose session it is now; empty where it is over, or its account closed or given another
+   * password.
+   */
   public Optional<Account> account(String secret) {
     Instant now = clock.instant();
     String key = Secret.digest(secret);

@@ -102,9 +102,7 @@ public final class Tokens {
 
   /** Those of one person. */
   public List<Token> of(Account owner) {
-    return all().stream()
-        .filter(token -> Account.key(token.owner()).equals(owner.key()))
-        .toList();
+    return all().stream().filter(token -> Account.key(token.owner()).equals(owner.key())).toList();
   }
 
   /** Ends one by its id; empty where there is none. */

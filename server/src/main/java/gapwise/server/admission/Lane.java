@@ -61,7 +61,8 @@ enum Lane {
 
   /**
    * A field of a draft, a pair settled: whoever does one thing after another waits for nobody. Nor
-   * does who signs in or looks after accounts; passwords wait for one another where they are hashed.
+   * does who signs in or looks after accounts; passwords wait for one another where they are
+   * hashed.
    */
   private static final Set<String> SMALL_FORMS =
       Set.of(
@@ -81,7 +82,12 @@ enum Lane {
           "/people/tokens/{token}/end");
 
   private static final Set<String> WHOLE_TABLES =
-      Set.of("/studies.csv", "/studies.xlsx", "/references/{id}/{file}", "/screening/left-out.csv", "/people/trail.csv");
+      Set.of(
+          "/studies.csv",
+          "/studies.xlsx",
+          "/references/{id}/{file}",
+          "/screening/left-out.csv",
+          "/people/trail.csv");
   private static final List<String> SENT_PLANS =
       List.of(API + "/syntheses", API + "/methods", API + "/figure");
 

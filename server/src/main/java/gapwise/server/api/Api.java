@@ -1,9 +1,9 @@
 package gapwise.server.api;
 
-import gapwise.server.account.Right;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.answer.Edition;
+import gapwise.server.account.Right;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Origins;
 import gapwise.server.job.ImportJobs;
@@ -55,9 +55,11 @@ public final class Api {
     new ChoiceApi(evidence.options(), evidence.averages(), edition).addTo(routes);
     new PlanFigureApi(evidence.answers(), edition).addTo(routes);
     new ImportsApi(jobs, notice).addTo(routes);
-    routes.get(ROOT + "/vocabularies", Right.SEE, context -> Json.answer(context, Vocabularies.json()));
     routes.get(
-        ROOT + "/openapi.json", Right.SEE,
+        ROOT + "/vocabularies", Right.SEE, context -> Json.answer(context, Vocabularies.json()));
+    routes.get(
+        ROOT + "/openapi.json",
+        Right.SEE,
         context -> context.contentType("application/json").result(DESCRIPTION));
   }
 

@@ -1,11 +1,11 @@
 package gapwise.server.api;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.Large;
 import gapwise.answer.LengthAnswer;
 import gapwise.figure.bubble.Bubble;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.LengthAddress;
 import gapwise.server.download.FigureDownloads;

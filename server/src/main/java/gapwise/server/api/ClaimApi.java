@@ -1,6 +1,5 @@
 package gapwise.server.api;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.claim.Claim;
 import gapwise.claim.ClaimForest;
@@ -10,6 +9,7 @@ import gapwise.claim.Verdict.Refused;
 import gapwise.figure.Figure;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.ClaimAddress;
 import gapwise.server.download.FigureDownloads;

@@ -2,7 +2,6 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.server.account.Right;
 import gapwise.analysis.PlanOutcome;
 import gapwise.answer.Edition;
 import gapwise.course.CourseAnswer;
@@ -12,6 +11,7 @@ import gapwise.figure.Figure;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.selection.Question;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.CourseAddress;
 import gapwise.server.download.Attachment;
@@ -36,7 +36,8 @@ final class CourseApi {
 
   void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/over-time", this::figure);
-    routes.get(Api.ROOT + "/over-time", Right.SEE, context -> Json.answer(context, json(answer(context))));
+    routes.get(
+        Api.ROOT + "/over-time", Right.SEE, context -> Json.answer(context, json(answer(context))));
     routes.get(Api.ROOT + "/over-time-plan.json", Right.SEE, this::plan);
     routes.get(Api.ROOT + "/over-time-result.json", Right.SEE, this::result);
     routes.get(Api.ROOT + "/over-time-methods.txt", Right.SEE, this::methods);

@@ -1,6 +1,5 @@
 package gapwise.server.api;
 
-import gapwise.server.account.Right;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerForest;
@@ -11,6 +10,7 @@ import gapwise.figure.forest.Forest;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.selection.Question;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.QuestionAddress;
 import gapwise.server.download.FigureDownloads;

@@ -1,6 +1,5 @@
 package gapwise.server.api;
 
-import gapwise.server.account.Right;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerFunnel;
@@ -8,6 +7,7 @@ import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.Large;
 import gapwise.figure.funnel.Funnel;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.download.FigureDownloads;
 import gapwise.server.route.Routes;

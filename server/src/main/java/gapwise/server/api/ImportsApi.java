@@ -2,10 +2,10 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.server.account.Right;
 import gapwise.exchange.Warning;
 import gapwise.intake.Compared;
 import gapwise.problem.Problem;
+import gapwise.server.account.Right;
 import gapwise.server.job.ChangedStudy;
 import gapwise.server.job.HandedIn;
 import gapwise.server.job.ImportJob;

@@ -1,7 +1,7 @@
 package gapwise.server.api;
 
-import gapwise.server.account.Right;
 import gapwise.decision.option.OptionQuestion;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.home.Pieces;

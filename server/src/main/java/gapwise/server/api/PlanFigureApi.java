@@ -1,6 +1,5 @@
 package gapwise.server.api;
 
-import gapwise.server.account.Right;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answers;
@@ -10,6 +9,7 @@ import gapwise.figure.Figure;
 import gapwise.figure.file.FileKind;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.FigureAddress;
 import gapwise.server.download.FigureDownloads;

@@ -2,7 +2,6 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -16,6 +15,7 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.Orders;

@@ -78,10 +78,7 @@ public final class PeopleCommand implements Runnable {
     return done(name.get() + " is added as " + role.get().word() + ".");
   }
 
-  @Command(
-      name = "list",
-      description = "List the accounts.",
-      mixinStandardHelpOptions = true)
+  @Command(name = "list", description = "List the accounts.", mixinStandardHelpOptions = true)
   int list(@Mixin ExistingHomeOption home) {
     try (Records records = home.records()) {
       for (Account account : records.people().accounts().all()) {

@@ -9,7 +9,9 @@ import java.nio.charset.Charset;
 import java.util.Arrays;
 import java.util.Optional;
 
-/** A password as it is typed: never part of the command, where others on the machine could read it. */
+/**
+ * A password as it is typed: never part of the command, where others on the machine could read it.
+ */
 final class TypedPassword {
   private TypedPassword() {}
 

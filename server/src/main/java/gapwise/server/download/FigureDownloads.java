@@ -1,11 +1,11 @@
 package gapwise.server.download;
 
-import gapwise.server.account.Right;
 import gapwise.figure.Figure;
 import gapwise.figure.drawing.Medium;
 import gapwise.figure.file.FigureFile;
 import gapwise.figure.file.FileKind;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.FigureAddress;
 import gapwise.server.route.Routes;

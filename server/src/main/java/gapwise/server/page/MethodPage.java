@@ -1,8 +1,8 @@
 package gapwise.server.page;
 
-import gapwise.server.account.Right;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.route.Routes;
@@ -27,7 +27,8 @@ public final class MethodPage {
   /** Adds its route. */
   public void addTo(Routes routes) {
     routes.get(
-        PagePaths.METHOD, Right.SEE,
+        PagePaths.METHOD,
+        Right.SEE,
         context ->
             templates.show(
                 context,

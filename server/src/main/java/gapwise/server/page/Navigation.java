@@ -42,8 +42,7 @@ public record Navigation(List<Link> doors, List<Link> within) {
     return new Link(door.label(), behind(door).get(0).href(question), current);
   }
 
-  private static List<Link> within(
-      Door door, Place place, CarriedQuestion question, Actor person) {
+  private static List<Link> within(Door door, Place place, CarriedQuestion question, Actor person) {
     List<Place> all = behind(door);
     return all.size() == 1
         ? List.of()

@@ -44,7 +44,9 @@ public record Reach(String host, boolean behindProxy) {
         && last(context, "X-Forwarded-Proto").filter("https"::equalsIgnoreCase).isPresent();
   }
 
-  /** The address that a request came from, as people count: a whole site of the newer kind is one. */
+  /**
+   * The address that a request came from, as people count: a whole site of the newer kind is one.
+   */
   public String peer(Context context) {
     return address(context).map(one -> cut(one, one.getAddress().length, ONE_SITE)).orElse("");
   }
@@ -75,7 +77,8 @@ public record Reach(String host, boolean behindProxy) {
 
   /** An address in digits; a name is none, and nobody is asked for it. */
   private static Optional<InetAddress> parsed(String text) {
-    String bare = text.startsWith("[") && text.endsWith("]") ? text.substring(1, text.length() - 1) : text;
+    String bare =
+        text.startsWith("[") && text.endsWith("]") ? text.substring(1, text.length() - 1) : text;
     if (!IPV4.matcher(bare).matches() && !IPV6.matcher(bare).matches()) {
       return Optional.empty();
     }

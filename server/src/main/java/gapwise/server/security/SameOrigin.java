@@ -85,8 +85,8 @@ public final class SameOrigin {
   }
 
   /**
-   * On loopback nobody stands before this server, so that its pages are never https; behind a server
-   * that ends TLS those that came by it always are.
+   * On loopback nobody stands before this server, so that its pages are never https; behind a
+   * server that ends TLS those that came by it always are.
    */
   private boolean isOurs(String origin, String host, Context context) {
     boolean plain = origin.startsWith("http://");

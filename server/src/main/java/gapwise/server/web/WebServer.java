@@ -73,8 +73,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
 import io.javalin.router.Endpoint;
-import io.javalin.security.RouteRole;
 import io.javalin.security.Roles;
+import io.javalin.security.RouteRole;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
@@ -278,7 +278,9 @@ public final class WebServer implements AutoCloseable {
   }
 
   private static Set<RouteRole> rolesOf(Endpoint endpoint) {
-    return Optional.ofNullable(endpoint.metadata(Roles.class)).map(Roles::getRoles).orElse(Set.of());
+    return Optional.ofNullable(endpoint.metadata(Roles.class))
+        .map(Roles::getRoles)
+        .orElse(Set.of());
   }
 
   /** Every address that is answered, as method and path, such as "GET /studies/{id}". */

@@ -35,8 +35,7 @@ class PasswordsTest {
     "65536, 2, 1, 09316115d5cf24ed5a15a31a3ba326e5cf32edc24702987c02b6566f61913cf7",
     "256, 2, 1, 9dfeb910e80bad0311fee20f9c0e2b12c17987b4cac90c2ef54d5b3021c68bfe"
   })
-  void theHashIsTheOneThatOtherProgramsWorkOut(
-      int memory, int passes, int lanes, String expected) {
+  void theHashIsTheOneThatOtherProgramsWorkOut(int memory, int passes, int lanes, String expected) {
     Argon2Function function =
         Argon2Function.getInstance(memory, passes, lanes, 32, Argon2.ID, 0x13);
     Hash hash =

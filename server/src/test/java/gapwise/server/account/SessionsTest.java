@@ -93,7 +93,8 @@ class SessionsTest {
     assertEquals(Optional.of("Ann"), whose(again));
     people.accounts().change("Ann", now -> now.with(Role.READER), "");
     assertEquals(
-        Optional.of(Role.READER), people.sessions().account(again).map(Account::role),
+        Optional.of(Role.READER),
+        people.sessions().account(again).map(Account::role),
         "another role holds at once");
     people.accounts().change("Ann", Account::shut, "");
     assertEquals(Optional.empty(), whose(again));
@@ -148,8 +149,7 @@ class SessionsTest {
   void aTokenLastsAYearAtMostAndMayNoMoreThanItsPerson() {
     Duration tooLong = Token.LONGEST.plusSeconds(1);
     assertThrows(
-        IllegalArgumentException.class,
-        () -> people.tokens().make(ann, "x", Role.READER, tooLong));
+        IllegalArgumentException.class, () -> people.tokens().make(ann, "x", Role.READER, tooLong));
     assertThrows(
         IllegalArgumentException.class,
         () -> people.tokens().make(ann, "x", Role.ADMINISTRATOR, Duration.ofDays(1)));

@@ -38,8 +38,7 @@ class RightsTest {
       Map.of(
           Role.READER, Set.of(Right.OPEN, Right.SEE, Right.OWN),
           Role.EXTRACTOR, Set.of(Right.OPEN, Right.SEE, Right.OWN, Right.EXTRACT),
-          Role.ADJUDICATOR,
-              Set.of(Right.OPEN, Right.SEE, Right.OWN, Right.EXTRACT, Right.SETTLE),
+          Role.ADJUDICATOR, Set.of(Right.OPEN, Right.SEE, Right.OWN, Right.EXTRACT, Right.SETTLE),
           Role.ADMINISTRATOR, Set.of(Right.values()));
 
   private static final Set<Right> BY_TOKEN =
@@ -81,8 +80,7 @@ class RightsTest {
             open.add(route);
           }
         });
-    assertEquals(
-        Set.of("GET /favicon.ico", "GET /health", "GET /sign-in", "POST /sign-in"), open);
+    assertEquals(Set.of("GET /favicon.ico", "GET /health", "GET /sign-in", "POST /sign-in"), open);
   }
 
   @Test
@@ -197,8 +195,7 @@ class RightsTest {
     }
   }
 
-  private static void hold(
-      String route, boolean may, int refusal, int status, List<String> wrong) {
+  private static void hold(String route, boolean may, int refusal, int status, List<String> wrong) {
     boolean refused = status == 401 || status == 403;
     if (may ? refused || status >= 500 : status != refusal) {
       wrong.add(route + " answered " + status + (may ? " and may" : " and may not"));

@@ -1,6 +1,5 @@
 package gapwise.server.page.claim;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.claim.Claim;
 import gapwise.claim.ClaimForest;
@@ -11,6 +10,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.ClaimAddress;
 import gapwise.server.address.Filters;

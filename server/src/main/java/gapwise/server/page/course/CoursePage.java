@@ -2,7 +2,6 @@ package gapwise.server.page.course;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.answer.QuestionWords;
 import gapwise.course.CourseAnswer;
@@ -13,6 +12,7 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.selection.Question;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.CourseAddress;
 import gapwise.server.address.Filters;

@@ -2,7 +2,6 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -17,6 +16,7 @@ import gapwise.evidence.Ids;
 import gapwise.exchange.Template;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.job.PostedForm;
 import gapwise.server.page.Place;

@@ -2,7 +2,6 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.desk.CountedBack;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftCheck;
@@ -14,6 +13,7 @@ import gapwise.desk.SettledDoubt;
 import gapwise.evidence.vocabulary.Instrument;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.exchange.Template;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
 import gapwise.server.job.PostedForm;

@@ -2,7 +2,6 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -14,6 +13,7 @@ import gapwise.desk.KeptDraft;
 import gapwise.desk.Submission;
 import gapwise.evidence.Study;
 import gapwise.intake.Intake;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.job.PostedForm;
 import gapwise.server.page.Place;

@@ -2,7 +2,6 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftCheck;
 import gapwise.desk.DraftRow;
@@ -15,6 +14,7 @@ import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PageBoxes;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;

@@ -2,7 +2,6 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftRow;
 import gapwise.desk.Drafts;
@@ -24,6 +23,7 @@ import gapwise.paper.table.Tables;
 import gapwise.printed.Proposed;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PageBoxes;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;

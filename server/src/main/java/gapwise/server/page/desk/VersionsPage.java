@@ -2,7 +2,6 @@ package gapwise.server.page.desk;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.SaveAnswer;
@@ -11,6 +10,7 @@ import gapwise.curation.StudyVersion;
 import gapwise.curation.VersionStamp;
 import gapwise.desk.StudyDifference;
 import gapwise.evidence.Study;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.job.PostedForm;

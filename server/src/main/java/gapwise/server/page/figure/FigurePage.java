@@ -2,7 +2,6 @@ package gapwise.server.page.figure;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.desk.CurveIntoDraft;
 import gapwise.desk.CurveMade;
 import gapwise.desk.CurveOf;
@@ -19,6 +18,7 @@ import gapwise.paper.DrawnPath.Point;
 import gapwise.paper.trace.Axes;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
 import gapwise.server.home.Pictures;

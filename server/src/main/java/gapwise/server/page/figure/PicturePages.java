@@ -2,12 +2,12 @@ package gapwise.server.page.figure;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.desk.Drafts;
 import gapwise.desk.KeptDraft;
 import gapwise.paper.Picture;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Pictures;
 import gapwise.server.job.PostedForm;

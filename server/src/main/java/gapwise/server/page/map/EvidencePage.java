@@ -2,7 +2,6 @@ package gapwise.server.page.map;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.grid.EvidenceGrid;
 import gapwise.curation.StudiesAt;
 import gapwise.search.SearchAnswer;
@@ -10,6 +9,7 @@ import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.search.StudySearch.Order;
 import gapwise.sentence.Counted;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Remembered;

@@ -2,7 +2,6 @@ package gapwise.server.page.map;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.answer.grid.EmptyPlace;
 import gapwise.answer.grid.EvidenceGrid;
@@ -17,6 +16,7 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.FigureAddress;
 import gapwise.server.address.Filters;

@@ -1,8 +1,8 @@
 package gapwise.server.page.option;
 
-import gapwise.server.account.Right;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.decision.option.OptionTable;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;

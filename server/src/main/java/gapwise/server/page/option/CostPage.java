@@ -2,7 +2,6 @@ package gapwise.server.page.option;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.decision.choice.CostAsked;
 import gapwise.decision.choice.CostFigures;
@@ -13,6 +12,7 @@ import gapwise.figure.plane.Acceptability;
 import gapwise.figure.plane.Plane;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.ChoiceAddress;
 import gapwise.server.address.CostAddress;

@@ -2,10 +2,10 @@ package gapwise.server.page.option;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.decision.findings.Findings;
 import gapwise.decision.option.OptionQuestion;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
@@ -44,7 +44,8 @@ public final class FindingsFiles {
   /** Adds its routes. */
   public void addTo(Routes routes) {
     routes.get(
-        PagePaths.COMPARE_FINDINGS_CSV, Right.SEE,
+        PagePaths.COMPARE_FINDINGS_CSV,
+        Right.SEE,
         context ->
             Attachment.send(
                 context,
@@ -52,7 +53,8 @@ public final class FindingsFiles {
                 "summary-of-findings.csv",
                 FindingsCsv.of(document(context))));
     routes.get(
-        PagePaths.COMPARE_FINDINGS_WORD, Right.SEE,
+        PagePaths.COMPARE_FINDINGS_WORD,
+        Right.SEE,
         context ->
             Attachment.send(
                 context,

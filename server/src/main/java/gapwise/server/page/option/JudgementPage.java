@@ -1,6 +1,5 @@
 package gapwise.server.page.option;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Told;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.SaveAnswer;
@@ -12,6 +11,7 @@ import gapwise.decision.option.Option;
 import gapwise.decision.option.OptionTable;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;

@@ -2,7 +2,6 @@ package gapwise.server.page.option;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.decision.choice.WeighedMethods;
 import gapwise.decision.choice.WeighedTable;
@@ -11,6 +10,7 @@ import gapwise.decision.choice.WeighingFigure;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.figure.ranks.RankShares;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.ChoiceAddress;
 import gapwise.server.address.OptionAddress;

@@ -2,7 +2,6 @@ package gapwise.server.page.overlap;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.cohort.Bearing;
 import gapwise.cohort.CohortDecision;
@@ -15,6 +14,7 @@ import gapwise.curation.EvidenceBase;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Evidence;
 import gapwise.server.job.PostedForm;

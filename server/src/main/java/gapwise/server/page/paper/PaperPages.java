@@ -2,7 +2,6 @@ package gapwise.server.page.paper;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.evidence.PageBox;
 import gapwise.evidence.Reading;
 import gapwise.paper.Box;
@@ -17,6 +16,7 @@ import gapwise.paper.Refused;
 import gapwise.paper.Word;
 import gapwise.paper.table.Grid;
 import gapwise.paper.table.Tables;
+import gapwise.server.account.Right;
 import gapwise.server.address.PageBoxes;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
@@ -69,7 +69,9 @@ public final class PaperPages {
     routes.get(PAGE + ".png", Right.SEE, this::picture);
     routes.get(PAGE + "/part", Right.SEE, context -> show(context, Optional.empty()));
     routes.get(
-        PAGE, Right.SEE, context -> show(context, Optional.of(sites.of(say("paper.title"), Place.DESK))));
+        PAGE,
+        Right.SEE,
+        context -> show(context, Optional.of(sites.of(say("paper.title"), Place.DESK))));
   }
 
   /** The paper that an address names. */

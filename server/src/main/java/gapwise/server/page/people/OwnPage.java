@@ -41,8 +41,7 @@ final class OwnPage {
   /** What checks and makes passwords. */
   record Keys(SignIn signIn, Passwords passwords) {}
 
-  OwnPage(
-      Templates templates, Sites sites, People people, Keys keys, Gate gate, Reach reach) {
+  OwnPage(Templates templates, Sites sites, People people, Keys keys, Gate gate, Reach reach) {
     this.templates = templates;
     this.sites = sites;
     this.people = people;
@@ -70,7 +69,8 @@ final class OwnPage {
   private void show(Context context, String words, Optional<String> made) {
     Site site = sites.of(say("people.own-title"), Place.NONE);
     OwnView view =
-        own().<OwnView>map(account -> view(site, account, words, made))
+        own()
+            .<OwnView>map(account -> view(site, account, words, made))
             .orElseGet(() -> new OwnView.Alone(site));
     templates.show(context, "people/OwnPage", view);
   }

@@ -20,12 +20,12 @@ public final class PeoplePages {
    * @param gate gives and takes back sessions
    * @param reach from where the server can be reached
    */
-  public PeoplePages(
-      Templates templates, Sites sites, People people, Gate gate, Reach reach) {
+  public PeoplePages(Templates templates, Sites sites, People people, Gate gate, Reach reach) {
     Passwords passwords = new Passwords();
     SignIn signing = new SignIn(people, passwords);
     this.signIn = new SignInPage(templates, sites, people, signing, gate, reach);
-    this.own = new OwnPage(templates, sites, people, new OwnPage.Keys(signing, passwords), gate, reach);
+    this.own =
+        new OwnPage(templates, sites, people, new OwnPage.Keys(signing, passwords), gate, reach);
     this.team = new TeamPage(templates, sites, people, passwords, gate);
     this.trail = new TrailPage(templates, sites, people);
   }

@@ -26,7 +26,8 @@ import java.util.regex.Pattern;
 /** Signing in and out. */
 public final class SignInPage {
   /** A path of this server and nothing that a browser could take for the name of another. */
-  private static final Pattern OWN_PATH = Pattern.compile("/(?![/\\\\])[\\x21-\\x7e&&[^\\\\]]{0,2000}");
+  private static final Pattern OWN_PATH =
+      Pattern.compile("/(?![/\\\\])[\\x21-\\x7e&&[^\\\\]]{0,2000}");
 
   private final Templates templates;
   private final Sites sites;

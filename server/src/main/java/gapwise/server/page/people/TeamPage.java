@@ -115,7 +115,8 @@ final class TeamPage {
       return;
     }
     String password = Passwords.made();
-    Account account = Account.begun(name.get(), role.get(), passwords.hash(password), people.clock());
+    Account account =
+        Account.begun(name.get(), role.get(), passwords.hash(password), people.clock());
     if (!people.accounts().add(account.asGiven(), by)) {
       refused(context, HttpStatus.CONFLICT, say("people.name-taken", Map.of("name", name.get())));
       return;

@@ -45,7 +45,8 @@ public final class TrailPage {
   }
 
   /** One entry in words. */
-  public record Line(String when, String person, String what, String subject, String outcome, String from) {}
+  public record Line(
+      String when, String person, String what, String subject, String outcome, String from) {}
 
   /**
    * What the template shows.

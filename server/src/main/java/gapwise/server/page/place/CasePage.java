@@ -1,6 +1,5 @@
 package gapwise.server.page.place;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.evidence.Study;
@@ -16,6 +15,7 @@ import gapwise.place.UsualCourses;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.CaseAddress;
 import gapwise.server.address.PagePaths;

@@ -2,7 +2,6 @@ package gapwise.server.page.reference;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.curation.KeptStudy;
 import gapwise.desk.Draft;
 import gapwise.desk.DraftFullException;
@@ -19,6 +18,7 @@ import gapwise.reference.kept.ReferenceDecision;
 import gapwise.reference.kept.ReferenceGroups;
 import gapwise.reference.kept.Shelf;
 import gapwise.reference.pair.Standing;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
 import gapwise.server.home.Evidence;

@@ -2,13 +2,13 @@ package gapwise.server.page.reference;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.reference.kept.OpenPair;
 import gapwise.reference.kept.ReferenceDecision;
 import gapwise.reference.kept.ReferenceDecision.Settled;
 import gapwise.reference.pair.Verdict;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Home;

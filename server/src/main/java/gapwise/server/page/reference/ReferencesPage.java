@@ -45,7 +45,10 @@ public final class ReferencesPage {
   public void addTo(Routes routes) {
     routes.get(PagePaths.REFERENCES, Right.EXTRACT, context -> show(context, choosing()));
     routes.post(PagePaths.REFERENCES, Right.EXTRACT, this::start);
-    routes.get(PagePaths.REFERENCES + "/{id}", Right.EXTRACT, context -> show(context, following(job(context))));
+    routes.get(
+        PagePaths.REFERENCES + "/{id}",
+        Right.EXTRACT,
+        context -> show(context, following(job(context))));
     routes.get(PagePaths.REFERENCES + "/{id}/{file}", Right.EXTRACT, this::file);
     routes.post(PagePaths.REFERENCES + "/{id}/keep", Right.EXTRACT, this::keep);
   }

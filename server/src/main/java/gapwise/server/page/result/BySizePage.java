@@ -3,7 +3,6 @@ package gapwise.server.page.result;
 import static gapwise.sentence.Sentences.say;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.server.account.Right;
 import gapwise.analysis.result.Result;
 import gapwise.answer.Answer;
 import gapwise.answer.Answers;
@@ -24,6 +23,7 @@ import gapwise.search.StudySearch;
 import gapwise.selection.LengthNotes;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.LengthAddress;

@@ -3,7 +3,6 @@ package gapwise.server.page.result;
 import static gapwise.sentence.Sentences.say;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.server.account.Right;
 import gapwise.analysis.PlanOutcome.Wrong;
 import gapwise.answer.Answer;
 import gapwise.answer.AnswerFunnel;
@@ -15,6 +14,7 @@ import gapwise.figure.funnel.Funnel;
 import gapwise.figure.funnel.FunnelTable;
 import gapwise.problem.Problem;
 import gapwise.selection.Question;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;

@@ -2,12 +2,12 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.screening.Protocol;
 import gapwise.screening.Ruling;
 import gapwise.screening.Stage;
 import gapwise.screening.Standing;
 import gapwise.screening.Vote;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Home;

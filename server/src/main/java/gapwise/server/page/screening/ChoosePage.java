@@ -2,7 +2,6 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.reference.kept.KeptReference;
 import gapwise.screening.Board;
 import gapwise.screening.Choice;
@@ -11,6 +10,7 @@ import gapwise.screening.Reader;
 import gapwise.screening.Stage;
 import gapwise.screening.Standing;
 import gapwise.screening.Vote;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Home;

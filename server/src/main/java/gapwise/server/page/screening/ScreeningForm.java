@@ -2,7 +2,6 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Actor;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
@@ -12,6 +11,7 @@ import gapwise.screening.Reader;
 import gapwise.screening.Ruling;
 import gapwise.screening.Stage;
 import gapwise.screening.Vote;
+import gapwise.server.account.Actor;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -29,8 +29,8 @@ record ScreeningForm(UnaryOperator<String> field, Protocol protocol) {
   private static final int LONGEST_WHY = 500;
 
   /**
-   * Who screens; empty where nobody is named yet. Whoever has signed in screens in no other name, so
-   * that nobody sees what another chose.
+   * Who screens; empty where nobody is named yet. Whoever has signed in screens in no other name,
+   * so that nobody sees what another chose.
    */
   static Optional<Reader> reader(String typed) {
     Optional<String> signedIn = Actor.now().name();

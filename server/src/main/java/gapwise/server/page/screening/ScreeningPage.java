@@ -2,8 +2,6 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Actor;
-import gapwise.server.account.Right;
 import gapwise.curation.ReferenceBase.StampedLoad;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.flow.FlowChart;
@@ -18,6 +16,8 @@ import gapwise.screening.Reader;
 import gapwise.screening.Stage;
 import gapwise.screening.Standing;
 import gapwise.screening.drawn.FlowFigure;
+import gapwise.server.account.Actor;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
@@ -63,7 +63,8 @@ public final class ScreeningPage {
     routes.get(PagePaths.SCREENING, Right.SEE, this::show);
     routes.post(PagePaths.SCREENING + "/protocol", Right.SETTLE, this::agree);
     routes.get(
-        LEFT_OUT, Right.SEE,
+        LEFT_OUT,
+        Right.SEE,
         context ->
             Attachment.send(
                 context,

@@ -1,10 +1,10 @@
 package gapwise.server.page.sheet;
 
-import gapwise.server.account.Right;
 import gapwise.answer.Edition;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.decision.sheet.Sheet;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.SheetAddress;

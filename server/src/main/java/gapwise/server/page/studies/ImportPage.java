@@ -2,11 +2,11 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.intake.Compared;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
@@ -62,7 +62,10 @@ public final class ImportPage {
     routes.post(PagePaths.IMPORT, Right.EXTRACT, this::start);
     routes.get(PagePaths.IMPORT + "/template.xlsx", Right.SEE, ImportPage::workbook);
     routes.get(PagePaths.IMPORT + "/template/{sheet}", Right.SEE, ImportPage::sheet);
-    routes.get(PagePaths.IMPORT + "/{id}", Right.EXTRACT, context -> show(context, following(job(context))));
+    routes.get(
+        PagePaths.IMPORT + "/{id}",
+        Right.EXTRACT,
+        context -> show(context, following(job(context))));
     routes.get(PagePaths.IMPORT + "/{id}/changes.csv", Right.EXTRACT, this::changes);
     routes.post(PagePaths.IMPORT + "/{id}", Right.EXTRACT, this::agree);
   }

@@ -2,7 +2,6 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.QuestionWords;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
@@ -12,6 +11,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;

@@ -2,7 +2,6 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.answer.StudyAddress;
 import gapwise.curation.KeptStudy;
 import gapwise.curation.StudiesAt;
@@ -13,6 +12,7 @@ import gapwise.evidence.Study;
 import gapwise.evidence.check.EvidenceCheck;
 import gapwise.evidence.rule.Finding;
 import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.References;
 import gapwise.server.page.Place;

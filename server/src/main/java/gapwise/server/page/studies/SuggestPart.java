@@ -2,7 +2,6 @@ package gapwise.server.page.studies;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.OutcomeFamily;
 import gapwise.problem.Problem;
@@ -11,6 +10,7 @@ import gapwise.search.StudySearch;
 import gapwise.search.words.PlainWords;
 import gapwise.search.words.Reading;
 import gapwise.search.words.Understood;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;

@@ -2,12 +2,12 @@ package gapwise.server.page.untidy;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.server.account.Right;
 import gapwise.desk.Mappings;
 import gapwise.printed.Proposed;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.job.ImportJob;
 import gapwise.server.job.ImportJobs;

@@ -46,8 +46,7 @@ class SigningInTest {
 
   private static HttpResponse<String> signIn(String name, String password, String next)
       throws Exception {
-    return running.send(
-        team.form("/sign-in", "name", name, "password", password, "next", next));
+    return running.send(team.form("/sign-in", "name", name, "password", password, "next", next));
   }
 
   private static String cookie(HttpResponse<String> answer) {
@@ -106,8 +105,7 @@ class SigningInTest {
     // Nor does one that was good before live on beside the new one.
     String before = team.session(team.of(Role.READER));
     running.send(
-        team.form("/sign-in", "name", "Rena", "password", Team.PASSWORD)
-            .header("Cookie", before));
+        team.form("/sign-in", "name", "Rena", "password", Team.PASSWORD).header("Cookie", before));
     assertEquals(401, team.get("/studies", before).statusCode());
   }
 
@@ -231,7 +229,8 @@ class SigningInTest {
         running
             .send(running.request("/api/v1/studies").header("Authorization", "Bearer " + token))
             .statusCode());
-    assertEquals(409, team.post("/people", admin, "name", "LEAVING", "role", "reader").statusCode());
+    assertEquals(
+        409, team.post("/people", admin, "name", "LEAVING", "role", "reader").statusCode());
     String trail = team.get("/people/trail?person=Mina", admin).body();
     assertTrue(trail.contains("closed an account") && trail.contains("Leaving"), trail);
     String csv = team.get("/people/trail.csv", admin).body();
@@ -329,8 +328,7 @@ class SigningInTest {
           () -> WebServer.start(home, everywhere, 0, "test", Bounds.standard()));
       Account ann = Account.begun("Ann", Role.ADMINISTRATOR, "none", Clock.systemUTC());
       home.people().accounts().add(ann, "test");
-      try (WebServer server =
-          WebServer.start(home, everywhere, 0, "test", Bounds.standard())) {
+      try (WebServer server = WebServer.start(home, everywhere, 0, "test", Bounds.standard())) {
         String address = "http://127.0.0.1:" + server.port();
         assertEquals(401, status(address + "/studies"));
         assertEquals(200, status(address + "/health"));

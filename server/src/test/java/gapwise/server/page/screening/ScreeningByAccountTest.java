@@ -16,7 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** That two people do not see each other's choice rests on their accounts, not on what they type. */
+/**
+ * That two people do not see each other's choice rests on their accounts, not on what they type.
+ */
 @Timeout(120)
 class ScreeningByAccountTest {
   private static final Pattern PAPER =
@@ -61,15 +63,6 @@ class ScreeningByAccountTest {
   private static HttpResponse<String> choose(
       Team team, String session, String paper, String choice, String who) throws Exception {
     return team.post(
-        "/screening/read",
-        session,
-        "stage",
-        "title",
-        "paper",
-        paper,
-        "choose",
-        choice,
-        "who",
-        who);
+        "/screening/read", session, "stage", "title", "paper", paper, "choose", choice, "who", who);
   }
 }
