@@ -1,7 +1,6 @@
 package gapwise.server.cli;
 
 import gapwise.server.account.NoAccountsException;
-import gapwise.server.admission.Bounds;
 import gapwise.server.home.Home;
 import gapwise.server.security.Reach;
 import gapwise.server.security.SameOrigin;
@@ -64,7 +63,7 @@ final class Serving {
   /** Where it cannot be begun, the home is let go of. */
   private WebServer start(Home home, Reach reach) {
     try {
-      return WebServer.start(home, reach, port, Version.NUMBER, Bounds.standard());
+      return WebServer.start(home, reach, port, Version.NUMBER);
     } catch (NoAccountsException unguarded) {
       home.close();
       throw unguarded;

@@ -68,29 +68,18 @@ import gapwise.server.security.Reach;
 import gapwise.server.security.ReadableText;
 import gapwise.server.security.SameOrigin;
 import io.javalin.Javalin;
-import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
-import io.javalin.config.SizeUnit;
 import io.javalin.http.Context;
-import io.javalin.router.Endpoint;
-import io.javalin.security.Roles;
 import io.javalin.security.RouteRole;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
 
 /** The web server over one open home: pages and API, every route by hand. */
 public final class WebServer implements AutoCloseable {
-  /** A file of an upload that is larger lies on the disk and not in memory. */
-  private static final int LARGEST_PART_IN_MEMORY_KILOBYTES = 16;
-
   private final Javalin javalin;
   private final ImportJobs jobs;
   private final ReferenceJobs references;
@@ -111,7 +100,12 @@ public final class WebServer implements AutoCloseable {
    * @param port port to listen on; 0 takes a free one
    */
   public static WebServer start(Home home, String host, int port, String version) {
-    return start(home, new Reach(host, false), port, version, Bounds.standard());
+    return start(home, new Reach(host, false), port, version);
+  }
+
+  /** Starts to answer, with the usual bounds of how much is taken at once. */
+  public static WebServer start(Home home, Reach reach, int port, String version) {
+    return start(home, reach, port, version, Bounds.standard());
   }
 
   /**
@@ -142,7 +136,7 @@ public final class WebServer implements AutoCloseable {
     Javalin javalin =
         Javalin.create(
             config -> {
-              settings(config, uploads);
+              Settings.apply(config, uploads);
               admission.addTo(config, reach.host(), port);
               config.jetty.modifyServer(server -> server.setErrorHandler(edge));
               config.jetty.modifyServletContextHandler(inside -> inside.setErrorHandler(edge));
@@ -252,42 +246,14 @@ public final class WebServer implements AutoCloseable {
     context.contentType("text/plain; charset=utf-8").result("up\n");
   }
 
-  private static void settings(JavalinConfig config, Path uploads) {
-    config.startup.showJavalinBanner = false;
-    config.startup.showOldJavalinVersionWarning = false;
-    config.startup.startupWatcherEnabled = false;
-    config.http.prefer405over404 = true;
-    // What is larger never comes here: Admission has refused it.
-    config.http.maxRequestSize = Admission.LARGEST_BODY_BYTES;
-    config.jetty.multipartConfig.cacheDirectory(uploads.toString());
-    config.jetty.multipartConfig.maxFileSize(Admission.LARGEST_UPLOAD_BYTES, SizeUnit.BYTES);
-    config.jetty.multipartConfig.maxTotalRequestSize(
-        Admission.LARGEST_UPLOAD_BYTES, SizeUnit.BYTES);
-    config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_PART_IN_MEMORY_KILOBYTES, SizeUnit.KB);
-  }
-
   /** What is asked for at every address that is answered, by method and path. */
   public Map<String, Set<RouteRole>> rights() {
-    return javalin.unsafe.internalRouter.allHttpHandlers().stream()
-        .collect(
-            Collectors.toMap(
-                parsed -> parsed.endpoint.method.name() + " " + parsed.endpoint.path,
-                parsed -> rolesOf(parsed.endpoint),
-                (one, same) -> one,
-                TreeMap::new));
-  }
-
-  private static Set<RouteRole> rolesOf(Endpoint endpoint) {
-    return Optional.ofNullable(endpoint.metadata(Roles.class))
-        .map(Roles::getRoles)
-        .orElse(Set.of());
+    return RouteList.rights(javalin);
   }
 
   /** Every address that is answered, as method and path, such as "GET /studies/{id}". */
   public Set<String> routes() {
-    return javalin.unsafe.internalRouter.allHttpHandlers().stream()
-        .map(parsed -> parsed.endpoint.method.name() + " " + parsed.endpoint.path)
-        .collect(Collectors.toCollection(TreeSet::new));
+    return rights().keySet();
   }
 
   /** The port that is listened on. */
