@@ -12,8 +12,9 @@ import java.util.Optional;
  * How often signing in may be tried. Each try counts as failed until it has succeeded, so that many
  * at one moment gain nothing. What counts: tries of one name from one address; of any name from one
  * address; of one name from addresses that this person never signed in from. Whoever signed in from
- * an address before is not kept waiting by what others try elsewhere, so that nobody locks a
- * colleague out. After the free tries each further one waits twice as long as the one before.
+ * an address before is kept waiting by tries of that name from that address alone, so that others
+ * lock a colleague out neither from elsewhere nor by other names. After the free tries each further
+ * one waits twice as long as the one before.
  *
  * <p>It is kept in the memory of one process: a restart forgets it, and of several processes over
  * one evidence base each counts for itself.
@@ -80,7 +81,7 @@ final class Throttle {
     Key pair = new Key(Kind.NAME_AT_ADDRESS, name, address);
     boolean familiar = known.containsKey(pair);
     for (Key key : keys(name, address)) {
-      if (key.kind() == Kind.NAME && familiar) {
+      if (key.kind() != Kind.NAME_AT_ADDRESS && familiar) {
         continue;
       }
       Tries made = made(key, now);

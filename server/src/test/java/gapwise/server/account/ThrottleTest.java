@@ -76,8 +76,10 @@ class ThrottleTest {
     throttle.succeeded("ann", "desk");
     for (int i = 0; i < 500; i++) {
       throttle.attempt("ann", "enemy" + i);
+      throttle.attempt("name" + i, "desk");
     }
     assertTrue(throttle.attempt("ann", "new place").isPresent());
+    assertTrue(throttle.attempt("bo", "desk").isPresent());
     assertEquals(Optional.empty(), throttle.attempt("ann", "desk"));
   }
 
