@@ -37,7 +37,7 @@ public final class DocumentStore implements AutoCloseable {
   private final Handle writer;
   private final ReentrantLock writing = new ReentrantLock();
   private final WriteListeners listeners = new WriteListeners();
-  private final WorkingCopies workingCopies;
+  private final WorkingCopies.Door door;
   private volatile boolean closed;
 
   private DocumentStore(
@@ -49,15 +49,18 @@ public final class DocumentStore implements AutoCloseable {
     this.clock = clock;
     this.reads = new StoreReads(opened.database(), failures);
     this.writer = Jdbi.create(opened.database()::connect).open();
-    this.workingCopies =
-        new WorkingCopies(
-            new WorkingCopies.Door(reads, writer, writing, failures, this::requireOpen), clock);
+    this.door = new WorkingCopies.Door(reads, writer, writing, failures, this::requireOpen);
     onWrite(written -> noteReached());
   }
 
   /** What people are at work on, beside the records. */
   public WorkingCopies workingCopies() {
-    return workingCopies;
+    return new WorkingCopies(door, clock);
+  }
+
+  /** What people did, one entry after another, beside the records. */
+  public Trail trail() {
+    return new Trail(door, clock);
   }
 
   /**
@@ -289,7 +292,6 @@ public final class DocumentStore implements AutoCloseable {
   }
 
   private static void requireWords(String name, String text) {
-    Objects.requireNonNull(text, name);
     if (text.isBlank()) {
       throw new IllegalArgumentException(name + " must not be blank");
     }

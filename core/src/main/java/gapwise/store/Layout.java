@@ -18,7 +18,13 @@ import java.util.Optional;
 record Layout(boolean tables, boolean versions, boolean checksums, List<String> migrations) {
   /** What this program applies to a new file. */
   static final List<String> KNOWN =
-      List.of("1 documents", "2 append only", "3 content checksum", "4 working copies");
+      List.of(
+          "1 documents",
+          "2 append only",
+          "3 content checksum",
+          "4 working copies",
+          "5 trail",
+          "6 trail append only");
 
   Layout {
     migrations = List.copyOf(migrations);

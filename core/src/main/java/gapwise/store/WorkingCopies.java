@@ -24,15 +24,23 @@ public final class WorkingCopies {
   private final Door door;
   private final Clock clock;
 
-  /** The ways to the database that the store has. */
+  /**
+   * The ways to the database that the store has, for what is kept beside the records.
+   *
+   * @param reads questions, which never wait
+   * @param writer the one connection that writes
+   * @param writing held while it does
+   * @param failures words what goes wrong
+   * @param open throws where the store is closed
+   */
   record Door(
       StoreReads reads, Handle writer, Lock writing, StoreFailures failures, Runnable open) {
-    private <T> T read(Function<Handle, T> question) {
+    <T> T read(Function<Handle, T> question) {
       open.run();
       return reads.ask(question);
     }
 
-    private <T> T write(Function<Handle, T> change) {
+    <T> T write(Function<Handle, T> change) {
       writing.lock();
       try {
         open.run();
@@ -59,6 +67,18 @@ public final class WorkingCopies {
                 .bind("key", id.key())
                 .map((row, context) -> copy(row))
                 .findOne());
+  }
+
+  /** Whether there is a copy of a kind. */
+  public boolean holds(String kind) {
+    return door.read(
+        handle ->
+            handle
+                .createQuery("SELECT 1 FROM working_copy WHERE kind = :kind LIMIT 1")
+                .bind("kind", kind)
+                .mapTo(Integer.class)
+                .findOne()
+                .isPresent());
   }
 
   /** Passes on all copies of a kind, the last kept first, one at a time in memory. */

@@ -6,6 +6,7 @@ import gapwise.server.cli.ExportCommand;
 import gapwise.server.cli.Failure;
 import gapwise.server.cli.ImportCommand;
 import gapwise.server.cli.OverlapsCommand;
+import gapwise.server.cli.PeopleCommand;
 import gapwise.server.cli.ReadPaperCommand;
 import gapwise.server.cli.ReadSheetCommand;
 import gapwise.server.cli.ReferencesCommand;
@@ -37,6 +38,7 @@ import picocli.CommandLine.Spec;
       ReadSheetCommand.class,
       OverlapsCommand.class,
       ReferencesCommand.class,
+      PeopleCommand.class,
       ReindexCommand.class,
       BackupCommand.class,
       RestoreCommand.class

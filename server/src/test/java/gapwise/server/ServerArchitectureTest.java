@@ -44,6 +44,18 @@ class ServerArchitectureTest {
                   .and(not(resideInAPackage("gapwise.server.address..")))
                   .or(resideInAPackage("io.javalin..")));
 
+  /** Who somebody is and may do is decided apart from every page. */
+  @ArchTest
+  static final ArchRule RIGHTS_STAND_ON_SECURITY_ALONE =
+      noClasses()
+          .that()
+          .resideInAPackage("gapwise.server.account..")
+          .should()
+          .dependOnClassesThat(
+              resideInAPackage("gapwise.server..")
+                  .and(not(resideInAPackage("gapwise.server.account..")))
+                  .and(not(resideInAPackage("gapwise.server.security.."))));
+
   @ArchTest
   static final ArchRule DOORS_LIE_OVER_HOME =
       layeredArchitecture()
@@ -60,6 +72,8 @@ class ServerArchitectureTest {
           .definedBy("gapwise.server.home..", "gapwise.server.job..")
           .layer("admission")
           .definedBy("gapwise.server.admission..")
+          .layer("people")
+          .definedBy("gapwise.server.account..")
           .whereLayer("web")
           .mayOnlyBeAccessedByLayers("commands")
           .whereLayer("api")
@@ -69,5 +83,7 @@ class ServerArchitectureTest {
           .whereLayer("home")
           .mayOnlyBeAccessedByLayers("pages", "api", "web", "commands")
           .whereLayer("admission")
-          .mayOnlyBeAccessedByLayers("home", "pages", "web");
+          .mayOnlyBeAccessedByLayers("home", "pages", "web")
+          .whereLayer("people")
+          .mayNotAccessAnyLayer();
 }

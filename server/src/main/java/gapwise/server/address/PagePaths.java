@@ -41,6 +41,13 @@ public final class PagePaths {
   public static final String PICTURES = "/pictures";
   public static final String IMPORT = "/import";
   public static final String METHOD = "/method";
+  public static final String SIGN_IN = "/sign-in";
+  public static final String SIGN_OUT = "/sign-out";
+  public static final String OWN = "/me";
+  public static final String PEOPLE = "/people";
+  public static final String TRAIL = "/people/trail";
+  public static final String TRAIL_CSV = "/people/trail.csv";
+  public static final String HEALTH = "/health";
 
   private PagePaths() {}
 }

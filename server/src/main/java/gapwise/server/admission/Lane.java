@@ -47,6 +47,11 @@ enum Lane {
           "/desk",
           "/desk/{draft}",
           "/favicon.ico",
+          "/health",
+          "/sign-in",
+          "/me",
+          "/people",
+          "/people/trail",
           API + "/studies",
           API + "/studies/{id}",
           API + "/studies/{id}/history",
@@ -54,12 +59,35 @@ enum Lane {
           API + "/vocabularies",
           API + "/openapi.json");
 
-  /** A field of a draft, a pair settled: whoever does one thing after another waits for nobody. */
+  /**
+   * A field of a draft, a pair settled: whoever does one thing after another waits for nobody. Nor
+   * does who signs in or looks after accounts; passwords wait for one another where they are
+   * hashed.
+   */
   private static final Set<String> SMALL_FORMS =
-      Set.of("/desk/{draft}/cell", "/references/pairs", "/screening/read", "/screening/apart");
+      Set.of(
+          "/desk/{draft}/cell",
+          "/references/pairs",
+          "/screening/read",
+          "/screening/apart",
+          "/sign-in",
+          "/sign-out",
+          "/me/password",
+          "/me/tokens",
+          "/me/tokens/{token}/end",
+          "/people",
+          "/people/{name}/role",
+          "/people/{name}/password",
+          "/people/{name}/close",
+          "/people/tokens/{token}/end");
 
   private static final Set<String> WHOLE_TABLES =
-      Set.of("/studies.csv", "/studies.xlsx", "/references/{id}/{file}", "/screening/left-out.csv");
+      Set.of(
+          "/studies.csv",
+          "/studies.xlsx",
+          "/references/{id}/{file}",
+          "/screening/left-out.csv",
+          "/people/trail.csv");
   private static final List<String> SENT_PLANS =
       List.of(API + "/syntheses", API + "/methods", API + "/figure");
 

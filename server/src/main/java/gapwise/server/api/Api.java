@@ -3,6 +3,7 @@ package gapwise.server.api;
 import gapwise.analysis.PlanOutcome;
 import gapwise.analysis.Runner;
 import gapwise.answer.Edition;
+import gapwise.server.account.Right;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Origins;
 import gapwise.server.job.ImportJobs;
@@ -41,8 +42,8 @@ public final class Api {
   /** Adds every route. */
   public void addTo(Routes routes) {
     Runner runner = evidence.answers().runner();
-    routes.post(ROOT + "/syntheses", context -> run(runner, context));
-    routes.post(ROOT + "/methods", context -> tell(runner, context));
+    routes.post(ROOT + "/syntheses", Right.SEE, context -> run(runner, context));
+    routes.post(ROOT + "/methods", Right.SEE, context -> tell(runner, context));
     new StudiesApi(evidence.search(), evidence.studies()).addTo(routes);
     new FigureApi(evidence.answers(), edition).addTo(routes);
     new BySizeApi(evidence.answers(), edition).addTo(routes);
@@ -54,9 +55,11 @@ public final class Api {
     new ChoiceApi(evidence.options(), evidence.averages(), edition).addTo(routes);
     new PlanFigureApi(evidence.answers(), edition).addTo(routes);
     new ImportsApi(jobs, notice).addTo(routes);
-    routes.get(ROOT + "/vocabularies", context -> Json.answer(context, Vocabularies.json()));
+    routes.get(
+        ROOT + "/vocabularies", Right.SEE, context -> Json.answer(context, Vocabularies.json()));
     routes.get(
         ROOT + "/openapi.json",
+        Right.SEE,
         context -> context.contentType("application/json").result(DESCRIPTION));
   }
 

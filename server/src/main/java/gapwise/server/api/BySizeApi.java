@@ -5,6 +5,7 @@ import gapwise.answer.Edition;
 import gapwise.answer.Large;
 import gapwise.answer.LengthAnswer;
 import gapwise.figure.bubble.Bubble;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.LengthAddress;
 import gapwise.server.download.FigureDownloads;
@@ -23,9 +24,9 @@ final class BySizeApi {
 
   void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/by-size", this::bubble);
-    routes.get(Api.ROOT + "/by-size-plan.json", this::plan);
-    routes.get(Api.ROOT + "/by-size-result.json", this::result);
-    routes.get(Api.ROOT + "/by-size-methods.txt", this::methods);
+    routes.get(Api.ROOT + "/by-size-plan.json", Right.SEE, this::plan);
+    routes.get(Api.ROOT + "/by-size-result.json", Right.SEE, this::result);
+    routes.get(Api.ROOT + "/by-size-methods.txt", Right.SEE, this::methods);
   }
 
   private void plan(Context context) {

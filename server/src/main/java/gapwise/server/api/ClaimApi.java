@@ -9,6 +9,7 @@ import gapwise.claim.Verdict.Refused;
 import gapwise.figure.Figure;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.ClaimAddress;
 import gapwise.server.download.FigureDownloads;
@@ -31,7 +32,7 @@ final class ClaimApi {
   }
 
   void addTo(Routes routes) {
-    routes.get(Api.ROOT + "/claim", this::answer);
+    routes.get(Api.ROOT + "/claim", Right.SEE, this::answer);
     FigureDownloads.add(routes, ClaimAddress.FIGURE, this::figure);
   }
 

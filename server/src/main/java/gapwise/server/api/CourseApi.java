@@ -11,6 +11,7 @@ import gapwise.figure.Figure;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.selection.Question;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.CourseAddress;
 import gapwise.server.download.Attachment;
@@ -35,10 +36,11 @@ final class CourseApi {
 
   void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/over-time", this::figure);
-    routes.get(Api.ROOT + "/over-time", context -> Json.answer(context, json(answer(context))));
-    routes.get(Api.ROOT + "/over-time-plan.json", this::plan);
-    routes.get(Api.ROOT + "/over-time-result.json", this::result);
-    routes.get(Api.ROOT + "/over-time-methods.txt", this::methods);
+    routes.get(
+        Api.ROOT + "/over-time", Right.SEE, context -> Json.answer(context, json(answer(context))));
+    routes.get(Api.ROOT + "/over-time-plan.json", Right.SEE, this::plan);
+    routes.get(Api.ROOT + "/over-time-result.json", Right.SEE, this::result);
+    routes.get(Api.ROOT + "/over-time-methods.txt", Right.SEE, this::methods);
   }
 
   private CourseAnswer answer(Context context) {

@@ -10,6 +10,7 @@ import gapwise.figure.forest.Forest;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.selection.Question;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.QuestionAddress;
 import gapwise.server.download.FigureDownloads;
@@ -29,9 +30,9 @@ final class FigureApi {
 
   void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/forest", this::forest);
-    routes.get(Api.ROOT + "/plan.json", this::plan);
-    routes.get(Api.ROOT + "/result.json", this::result);
-    routes.get(Api.ROOT + "/methods.txt", this::methods);
+    routes.get(Api.ROOT + "/plan.json", Right.SEE, this::plan);
+    routes.get(Api.ROOT + "/result.json", Right.SEE, this::result);
+    routes.get(Api.ROOT + "/methods.txt", Right.SEE, this::methods);
   }
 
   private void plan(Context context) {

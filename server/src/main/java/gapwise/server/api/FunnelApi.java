@@ -7,6 +7,7 @@ import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.answer.Large;
 import gapwise.figure.funnel.Funnel;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.download.FigureDownloads;
 import gapwise.server.route.Routes;
@@ -24,9 +25,9 @@ final class FunnelApi {
 
   void addTo(Routes routes) {
     FigureDownloads.add(routes, Api.ROOT + "/funnel", this::funnel);
-    routes.get(Api.ROOT + "/funnel-plan.json", this::plan);
-    routes.get(Api.ROOT + "/funnel-result.json", this::result);
-    routes.get(Api.ROOT + "/funnel-methods.txt", this::methods);
+    routes.get(Api.ROOT + "/funnel-plan.json", Right.SEE, this::plan);
+    routes.get(Api.ROOT + "/funnel-result.json", Right.SEE, this::result);
+    routes.get(Api.ROOT + "/funnel-methods.txt", Right.SEE, this::methods);
   }
 
   private Answer answer(Context context) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import gapwise.exchange.Warning;
 import gapwise.intake.Compared;
 import gapwise.problem.Problem;
+import gapwise.server.account.Right;
 import gapwise.server.job.ChangedStudy;
 import gapwise.server.job.HandedIn;
 import gapwise.server.job.ImportJob;
@@ -35,8 +36,8 @@ final class ImportsApi {
   }
 
   void addTo(Routes routes) {
-    routes.post(Api.ROOT + "/imports", this::start);
-    routes.get(Api.ROOT + "/imports/{id}", this::show);
+    routes.post(Api.ROOT + "/imports", Right.EXTRACT, this::start);
+    routes.get(Api.ROOT + "/imports/{id}", Right.EXTRACT, this::show);
   }
 
   private void start(Context context) throws IOException {

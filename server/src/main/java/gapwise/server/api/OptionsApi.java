@@ -1,6 +1,7 @@
 package gapwise.server.api;
 
 import gapwise.decision.option.OptionQuestion;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.home.Pieces;
@@ -17,7 +18,7 @@ final class OptionsApi {
   }
 
   void addTo(Routes routes) {
-    routes.get(Api.ROOT + "/options", this::answer);
+    routes.get(Api.ROOT + "/options", Right.SEE, this::answer);
   }
 
   private void answer(Context context) {

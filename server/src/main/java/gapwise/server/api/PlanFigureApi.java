@@ -9,6 +9,7 @@ import gapwise.figure.Figure;
 import gapwise.figure.file.FileKind;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.FigureAddress;
 import gapwise.server.download.FigureDownloads;
@@ -34,7 +35,7 @@ final class PlanFigureApi {
 
   void addTo(Routes routes) {
     for (FileKind kind : FileKind.values()) {
-      routes.post(Api.ROOT + "/figure" + kind.ending(), context -> send(context, kind));
+      routes.post(Api.ROOT + "/figure" + kind.ending(), Right.SEE, context -> send(context, kind));
     }
   }
 

@@ -15,6 +15,7 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.SearchRequest.DefectMatch;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.Orders;
@@ -36,9 +37,9 @@ final class StudiesApi {
   }
 
   void addTo(Routes routes) {
-    routes.get(Api.ROOT + "/studies", this::found);
-    routes.get(Api.ROOT + "/studies/{id}", this::study);
-    routes.get(Api.ROOT + "/studies/{id}/history", this::history);
+    routes.get(Api.ROOT + "/studies", Right.SEE, this::found);
+    routes.get(Api.ROOT + "/studies/{id}", Right.SEE, this::study);
+    routes.get(Api.ROOT + "/studies/{id}/history", Right.SEE, this::history);
   }
 
   private void found(Context context) {

@@ -1,6 +1,7 @@
 package gapwise.server.cli;
 
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.NoAccountsException;
 import gapwise.store.StoreUnusableException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -28,6 +29,10 @@ public final class Failure {
     if (failure instanceof StoreUnusableException) {
       System.err.println(failure.getMessage());
       return Exit.BROKE_OFF;
+    }
+    if (failure instanceof NoAccountsException) {
+      System.err.println(failure.getMessage());
+      return Exit.WRONG;
     }
     if (failure instanceof IOException file) {
       System.err.println(words(file));

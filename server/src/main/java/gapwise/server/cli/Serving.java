@@ -1,6 +1,8 @@
 package gapwise.server.cli;
 
+import gapwise.server.account.NoAccountsException;
 import gapwise.server.home.Home;
+import gapwise.server.security.Reach;
 import gapwise.server.security.SameOrigin;
 import gapwise.server.web.WebServer;
 import java.util.concurrent.CountDownLatch;
@@ -11,8 +13,9 @@ final class Serving {
   @Option(
       names = "--host",
       description =
-          "Address to listen on. Default: ${DEFAULT-VALUE}, this machine alone. There is no sign-in"
-              + " yet: whoever reaches another address can read and add.")
+          "Address to listen on. Default: ${DEFAULT-VALUE}, this machine alone. Any other is refused"
+              + " while there are no accounts; make the first by: gapwise people add NAME --role"
+              + " administrator")
   String host = "127.0.0.1";
 
   @Option(
@@ -20,9 +23,18 @@ final class Serving {
       description = "Port to listen on; 0 takes a free one. Default: ${DEFAULT-VALUE}")
   int port = 7070;
 
+  @Option(
+      names = "--behind-proxy",
+      description =
+          "Another server on this machine stands before this one and ends TLS. Its headers"
+              + " X-Forwarded-Proto and X-Forwarded-For are believed, and the name that it is asked"
+              + " by. It must hand the header Host on as it is. Refused while there are no accounts.")
+  boolean behindProxy;
+
   /** Serves until the program is told to stop, then closes what is open. */
   void serve(Home home) {
-    WebServer server = WebServer.start(home, host, port, Version.NUMBER);
+    Reach reach = new Reach(host, behindProxy);
+    WebServer server = start(home, reach);
     CountDownLatch stopped = new CountDownLatch(1);
     Runtime.getRuntime()
         .addShutdownHook(
@@ -33,9 +45,8 @@ final class Serving {
                   stopped.countDown();
                 },
                 "stop"));
-    if (!SameOrigin.isLoopback(host)) {
-      System.err.println(
-          "Listening on " + host + ": anyone who reaches it can read and add studies.");
+    if (!reach.isThisMachineAlone()) {
+      System.err.println("Others reach this server, and everybody signs in.");
     }
     System.err.println("Gapwise is at http://" + shown() + ":" + server.port() + "/");
     System.err.println("Stop it with Ctrl+C.");
@@ -46,6 +57,16 @@ final class Serving {
       stopped.await();
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
+    }
+  }
+
+  /** Where it cannot be begun, the home is let go of. */
+  private WebServer start(Home home, Reach reach) {
+    try {
+      return WebServer.start(home, reach, port, Version.NUMBER);
+    } catch (NoAccountsException unguarded) {
+      home.close();
+      throw unguarded;
     }
   }
 

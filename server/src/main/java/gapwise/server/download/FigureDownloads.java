@@ -5,6 +5,7 @@ import gapwise.figure.drawing.Medium;
 import gapwise.figure.file.FigureFile;
 import gapwise.figure.file.FileKind;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.FigureAddress;
 import gapwise.server.route.Routes;
@@ -32,7 +33,7 @@ public final class FigureDownloads {
   public static void add(Routes routes, String path, Function<Context, Figure> figure) {
     String name = path.substring(path.lastIndexOf('/') + 1);
     for (FileKind kind : FileKind.values()) {
-      routes.get(path + kind.ending(), context -> send(context, kind, name, figure));
+      routes.get(path + kind.ending(), Right.SEE, context -> send(context, kind, name, figure));
     }
   }
 

@@ -13,6 +13,7 @@ import gapwise.intake.Intake;
 import gapwise.search.IndexedKinds;
 import gapwise.search.SearchSnapshot;
 import gapwise.search.StudyIndex;
+import gapwise.server.account.People;
 import gapwise.store.DocumentStore;
 import gapwise.store.Expected;
 import gapwise.store.Soundness;
@@ -158,6 +159,11 @@ public final class Home implements AutoCloseable {
   /** What stands beside the studies as one file, and from such a file. */
   public CarriedLines carriedLines() {
     return records.carriedLines();
+  }
+
+  /** Who works with it, and what they did. */
+  public People people() {
+    return records.people();
   }
 
   /** What people are at work on. */

@@ -5,6 +5,7 @@ import gapwise.curation.EvidenceBase;
 import gapwise.curation.ReferenceBase;
 import gapwise.curation.StudiesAt;
 import gapwise.search.IndexTrace;
+import gapwise.server.account.People;
 import gapwise.store.DocumentStore;
 import gapwise.store.Expected;
 import gapwise.store.Soundness;
@@ -26,12 +27,14 @@ public final class Records implements AutoCloseable {
   private final HomeSoundness soundness;
   private final EvidenceBase base;
   private final ReferenceBase referenceBase;
+  private final People people;
 
-  private Records(DocumentStore store, HomeSoundness soundness) {
+  private Records(DocumentStore store, HomeSoundness soundness, Clock clock) {
     this.store = store;
     this.soundness = soundness;
     this.base = new EvidenceBase(store);
     this.referenceBase = new ReferenceBase(store);
+    this.people = People.of(store.workingCopies(), store.trail(), clock);
   }
 
   /** Opens the records of a home folder, making it when it is not there. */
@@ -53,7 +56,7 @@ public final class Records implements AutoCloseable {
         // It may have been made from records that were damaged, which no number of a change tells.
         IndexTrace.discard(indexOf(folder));
       }
-      return new Records(store, HomeSoundness.of(store));
+      return new Records(store, HomeSoundness.of(store), clock);
     } catch (RuntimeException failure) {
       store.close();
       throw failure;
@@ -76,6 +79,11 @@ public final class Records implements AutoCloseable {
   /** Where references are written, and read whole. */
   public ReferenceBase referenceBase() {
     return referenceBase;
+  }
+
+  /** Who works with them, and what they did. */
+  public People people() {
+    return people;
   }
 
   /** What stands beside the studies as one file, and from such a file. */

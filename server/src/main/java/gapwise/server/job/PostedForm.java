@@ -1,5 +1,6 @@
 package gapwise.server.job;
 
+import gapwise.server.account.Actor;
 import gapwise.server.admission.BusyException;
 import gapwise.server.admission.FullDisk;
 import io.javalin.http.Context;
@@ -27,6 +28,9 @@ public final class PostedForm {
           + " Content-Type says (multipart/form-data with its boundary). Nothing was taken in; send"
           + " it again.";
 
+  /** The field for the name or initials of who does it. */
+  private static final String WHO = "who";
+
   /** Where the web server keeps what became of reading the parts. */
   private static final String PARTS = MultiPartFormData.class.getName();
 
@@ -50,9 +54,14 @@ public final class PostedForm {
         .toList();
   }
 
-  /** Every value of one field. */
+  /**
+   * Every value of one field. Who does it is the one who has signed in, whatever was sent; only
+   * where there are no accounts it is what was typed.
+   */
   public List<String> values(String name) {
-    return read(() -> context.formParams(name));
+    return name.equals(WHO) && Actor.now().name().isPresent()
+        ? Actor.now().name().stream().toList()
+        : read(() -> context.formParams(name));
   }
 
   /** The first value of one field without blanks around it; empty where there is none. */

@@ -1,6 +1,7 @@
 package gapwise.server.page;
 
-import io.javalin.config.RoutesConfig;
+import gapwise.server.account.Right;
+import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
@@ -120,18 +121,18 @@ public final class Assets {
   }
 
   /** Adds their routes. */
-  public void addTo(RoutesConfig routes) {
-    routes.get(styleHref(), style::answer);
-    routes.get(sheetHref(), sheet::answer);
-    routes.get(scriptHref(), script::answer);
-    routes.get(deskScriptHref(), desk::answer);
-    routes.get(pairsScriptHref(), pairs::answer);
-    routes.get(screeningScriptHref(), screening::answer);
-    routes.get(deskStyleHref(), deskStyle::answer);
-    routes.get(figureScriptHref(), figure::answer);
-    routes.get(figureStyleHref(), figureStyle::answer);
-    routes.get(libraryHref(), library::answer);
-    routes.get(iconHref(), icon::answer);
-    routes.get("/favicon.ico", icon::answer);
+  public void addTo(Routes routes) {
+    routes.get(styleHref(), Right.OPEN, style::answer);
+    routes.get(sheetHref(), Right.OPEN, sheet::answer);
+    routes.get(scriptHref(), Right.OPEN, script::answer);
+    routes.get(deskScriptHref(), Right.OPEN, desk::answer);
+    routes.get(pairsScriptHref(), Right.OPEN, pairs::answer);
+    routes.get(screeningScriptHref(), Right.OPEN, screening::answer);
+    routes.get(deskStyleHref(), Right.OPEN, deskStyle::answer);
+    routes.get(figureScriptHref(), Right.OPEN, figure::answer);
+    routes.get(figureStyleHref(), Right.OPEN, figureStyle::answer);
+    routes.get(libraryHref(), Right.OPEN, library::answer);
+    routes.get(iconHref(), Right.OPEN, icon::answer);
+    routes.get("/favicon.ico", Right.OPEN, icon::answer);
   }
 }

@@ -52,6 +52,7 @@ public final class ErrorPage {
       case REQUEST_TIMEOUT -> "Too slow";
       case SERVICE_UNAVAILABLE -> "Not just now";
       case FORBIDDEN -> "Refused";
+      case UNAUTHORIZED -> "Sign in first";
       case UNPROCESSABLE_CONTENT, BAD_REQUEST, UNSUPPORTED_MEDIA_TYPE, EXPECTATION_FAILED ->
           "This cannot be answered as it stands";
       default -> "Something went wrong";

@@ -2,6 +2,7 @@ package gapwise.server.page;
 
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.route.Routes;
@@ -27,6 +28,7 @@ public final class MethodPage {
   public void addTo(Routes routes) {
     routes.get(
         PagePaths.METHOD,
+        Right.SEE,
         context ->
             templates.show(
                 context,

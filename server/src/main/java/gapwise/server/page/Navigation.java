@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.server.account.Actor;
 import gapwise.server.address.CarriedQuestion;
 import java.util.List;
 import java.util.Optional;
@@ -25,11 +26,14 @@ public record Navigation(List<Link> doors, List<Link> within) {
    */
   public record Link(String label, String href, Optional<String> current) {}
 
-  /** The ways from a page that asks a question. */
-  static Navigation from(Place place, CarriedQuestion question) {
+  /** The ways from a page that asks a question, as far as who asks may go. */
+  static Navigation from(Place place, CarriedQuestion question, Actor person) {
     return new Navigation(
-        Stream.of(Door.values()).map(door -> link(door, place, question)).toList(),
-        place.door().map(door -> within(door, place, question)).orElse(List.of()));
+        Stream.of(Door.values())
+            .filter(door -> person.may(behind(door).get(0).right()))
+            .map(door -> link(door, place, question))
+            .toList(),
+        place.door().map(door -> within(door, place, question, person)).orElse(List.of()));
   }
 
   private static Link link(Door door, Place place, CarriedQuestion question) {
@@ -38,12 +42,13 @@ public record Navigation(List<Link> doors, List<Link> within) {
     return new Link(door.label(), behind(door).get(0).href(question), current);
   }
 
-  private static List<Link> within(Door door, Place place, CarriedQuestion question) {
+  private static List<Link> within(Door door, Place place, CarriedQuestion question, Actor person) {
     List<Place> all = behind(door);
     return all.size() == 1
         ? List.of()
         : all.stream()
             .filter(one -> one.isAlwaysNamed() || one == place)
+            .filter(one -> person.may(one.right()))
             .map(
                 one ->
                     new Link(

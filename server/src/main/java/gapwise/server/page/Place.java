@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.CarriedQuestion;
 import gapwise.server.address.PagePaths;
@@ -50,6 +51,15 @@ public enum Place {
   /** Whether the second line names it on other pages too; one more would not fit on a phone. */
   boolean isAlwaysNamed() {
     return this != OVER_TIME;
+  }
+
+  /** What its first page asks for. */
+  Right right() {
+    return switch (this) {
+      case DESK, ADD, REFERENCES -> Right.EXTRACT;
+      case OVERLAPS -> Right.SETTLE;
+      default -> Right.SEE;
+    };
   }
 
   /** The question that an address of this page asks. */

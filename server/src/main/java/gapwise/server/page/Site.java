@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.server.account.Actor;
 import gapwise.server.home.Notice;
 import java.util.List;
 import java.util.Objects;
@@ -13,6 +14,7 @@ import java.util.Objects;
  * @param notices what must be known of the evidence base, such as that a record is damaged
  * @param assets style and script
  * @param version version of the program
+ * @param person who asks, and what may be done
  */
 public record Site(
     String title,
@@ -20,12 +22,14 @@ public record Site(
     boolean invented,
     List<Notice> notices,
     Assets assets,
-    String version) {
+    String version,
+    Actor person) {
   public Site {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(ways, "ways");
     notices = List.copyOf(notices);
     Objects.requireNonNull(assets, "assets");
     Objects.requireNonNull(version, "version");
+    Objects.requireNonNull(person, "person");
   }
 }

@@ -1,5 +1,6 @@
 package gapwise.server.page;
 
+import gapwise.server.account.Actor;
 import gapwise.server.address.Address;
 import gapwise.server.address.CarriedQuestion;
 import gapwise.server.home.Notice;
@@ -34,8 +35,13 @@ public final class Sites {
    * @param address what is asked on it, which goes along to other pages
    */
   public Site of(String title, Place place, Address address) {
-    Navigation ways = Navigation.from(place, place.asked(address));
-    return new Site(title, ways, isInvented(), notices.get(), assets, version);
+    Actor person = Actor.now();
+    Navigation ways = Navigation.from(place, place.asked(address), person);
+    if (person.way() == Actor.Way.NOBODY) {
+      // Before signing in nothing is told of what the evidence base holds.
+      return new Site(title, ways, false, List.of(), assets, version, person);
+    }
+    return new Site(title, ways, isInvented(), notices.get(), assets, version, person);
   }
 
   /** The frame of one page that asks nothing. */

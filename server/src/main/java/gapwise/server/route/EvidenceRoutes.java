@@ -1,9 +1,9 @@
 package gapwise.server.route;
 
+import gapwise.server.account.Right;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
-import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
@@ -22,7 +22,7 @@ public final class EvidenceRoutes {
   private final BiConsumer<Evidence, Routes> pages;
   private volatile Answering latest;
 
-  private record Door(HandlerType method, String path) {}
+  private record Door(HandlerType method, String path, Right right) {}
 
   /** The pages made for one state. */
   private record Answering(Evidence evidence, Map<Door, Handler> handlers) {}
@@ -40,13 +40,13 @@ public final class EvidenceRoutes {
   }
 
   /** Adds every address. */
-  public void addTo(RoutesConfig routes) {
+  public void addTo(Routes routes) {
     for (Door door : latest.handlers().keySet()) {
       Handler answer = context -> answer(door, context);
       if (door.method() == HandlerType.GET) {
-        routes.get(door.path(), answer);
+        routes.get(door.path(), door.right(), answer);
       } else {
-        routes.post(door.path(), answer);
+        routes.post(door.path(), door.right(), answer);
       }
     }
   }
@@ -82,13 +82,13 @@ public final class EvidenceRoutes {
         evidence,
         new Routes() {
           @Override
-          public void get(String path, Handler handler) {
-            handlers.put(new Door(HandlerType.GET, path), handler);
+          public void get(String path, Right right, Handler handler) {
+            handlers.put(new Door(HandlerType.GET, path, right), handler);
           }
 
           @Override
-          public void post(String path, Handler handler) {
-            handlers.put(new Door(HandlerType.POST, path), handler);
+          public void post(String path, Right right, Handler handler) {
+            handlers.put(new Door(HandlerType.POST, path, right), handler);
           }
         });
     // In the order in which they were added, since the first that fits a request answers it.

@@ -11,7 +11,8 @@ import java.util.Set;
 /**
  * Keeps foreign pages from writing through a person's browser. A browser names the page that a POST
  * comes from in {@code Origin} and {@code Sec-Fetch-Site}; both must be ours. A program that is no
- * browser sends neither and is let through: the server listens on loopback unless told otherwise.
+ * browser sends neither and is let through here; it signs in by a token or not at all, where there
+ * are accounts.
  *
  * <p>On loopback the {@code Host} must be a loopback name too, so that a foreign name which is made
  * to point here (DNS rebinding) reads nothing.
@@ -21,13 +22,15 @@ public final class SameOrigin {
   private static final String OTHER_METHOD = "X-HTTP-Method-Override";
   private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
 
+  private final Reach reach;
   private final boolean loopbackOnly;
 
   /**
-   * @param host the address that the server listens on
+   * @param reach from where the server can be reached
    */
-  public SameOrigin(String host) {
-    loopbackOnly = isLoopback(host);
+  public SameOrigin(Reach reach) {
+    this.reach = reach;
+    this.loopbackOnly = reach.isThisMachineAlone();
   }
 
   /** Whether an address can be reached from this machine alone. */
@@ -48,7 +51,7 @@ public final class SameOrigin {
     boolean foreignSite = site != null && !site.equals("same-origin") && !site.equals("none");
     boolean foreignOrigin =
         Collections.list(context.req().getHeaders("Origin")).stream()
-            .anyMatch(origin -> !isOurs(origin, host));
+            .anyMatch(origin -> !isOurs(origin, host, context));
     if (foreignSite || foreignOrigin) {
       throw new ForbiddenResponse("This form was sent from another site, so nothing was done.");
     }
@@ -67,9 +70,29 @@ public final class SameOrigin {
     }
   }
 
-  /** On loopback nobody stands before this server, so that its pages are never https. */
-  private boolean isOurs(String origin, String host) {
-    return host.equals(authority(origin)) && !(loopbackOnly && !origin.startsWith("http://"));
+  /** Whether a request may change nothing. */
+  public static boolean isReading(Context context) {
+    return READING.contains(context.req().getMethod());
+  }
+
+  /**
+   * Whether a request that passed {@link #check} says that a page of ours sent it. Every browser
+   * says so of a form; what writes by a cookie must.
+   */
+  public static boolean isFromOurPage(Context context) {
+    return context.header("Origin") != null
+        || "same-origin".equals(context.header("Sec-Fetch-Site"));
+  }
+
+  /**
+   * On loopback nobody stands before this server, so that its pages are never https; behind a
+   * server that ends TLS those that came by it always are.
+   */
+  private boolean isOurs(String origin, String host, Context context) {
+    boolean plain = origin.startsWith("http://");
+    return host.equals(authority(origin))
+        && !(loopbackOnly && !plain)
+        && !(reach.isSecure(context) && plain);
   }
 
   private static String withoutPort(String host) {

@@ -1,5 +1,6 @@
 package gapwise.server.web;
 
+import gapwise.server.account.Actor;
 import gapwise.server.admission.Refusals;
 import gapwise.server.api.ProblemDetails;
 import gapwise.server.page.ErrorPage;
@@ -52,6 +53,8 @@ final class EdgeFailures implements Request.Handler, Refusals {
       String words,
       int retryAfterSeconds,
       Callback done) {
+    // No route was reached, so that nobody is known; the thread may have answered somebody before.
+    Actor.leave();
     HttpStatus known = HttpStatus.forStatus(status);
     response.setStatus(status);
     Headers.on((name, value) -> response.getHeaders().put(name, value));

@@ -1,12 +1,18 @@
 package gapwise.server.web;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.budget.WorkStoppedException;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.NoAccountsException;
+import gapwise.server.account.Passwords;
+import gapwise.server.account.SignInNeededException;
 import gapwise.server.admission.BusyException;
 import gapwise.server.admission.FullDisk;
 import gapwise.server.api.ProblemDetails;
 import gapwise.server.page.ErrorPage;
+import gapwise.server.page.people.SignInPage;
 import gapwise.store.RecordDamagedException;
 import gapwise.store.StoreUnusableException;
 import io.javalin.config.RoutesConfig;
@@ -29,10 +35,17 @@ final class Failures {
       "Something went wrong on our side. Nothing was changed by this request."
           + " Please try again; if it stays, the log of the server says more.";
 
-  private final ErrorPage page;
+  private static final int CROWDED_SECONDS = 5;
 
-  Failures(ErrorPage page) {
+  private final ErrorPage page;
+  private final SignInPage signIn;
+
+  /**
+   * @param signIn what people see where it must be known who asks
+   */
+  Failures(ErrorPage page, SignInPage signIn) {
     this.page = page;
+    this.signIn = signIn;
   }
 
   void addTo(RoutesConfig routes) {
@@ -41,6 +54,9 @@ final class Failures {
     routes.exception(HttpResponseException.class, this::refused);
     routes.exception(WorkStoppedException.class, this::stopped);
     routes.exception(BusyException.class, this::busy);
+    routes.exception(SignInNeededException.class, this::unknown);
+    routes.exception(NoAccountsException.class, this::unguarded);
+    routes.exception(Passwords.BusyException.class, this::crowded);
     routes.exception(Exception.class, this::unexpected);
   }
 
@@ -101,6 +117,22 @@ final class Failures {
     answer(context, HttpStatus.SERVICE_UNAVAILABLE, busy.words(), List.of());
   }
 
+  private void unknown(SignInNeededException needed, Context context) {
+    if (isProgram(context)) {
+      answer(context, HttpStatus.UNAUTHORIZED, needed.words(), List.of());
+    } else {
+      signIn.instead(context, needed.words());
+    }
+  }
+
+  private void unguarded(NoAccountsException none, Context context) {
+    answer(context, HttpStatus.SERVICE_UNAVAILABLE, String.valueOf(none.getMessage()), List.of());
+  }
+
+  private void crowded(Passwords.BusyException many, Context context) {
+    busy(new BusyException(CROWDED_SECONDS, say("people.busy")), context);
+  }
+
   private void unexpected(Exception failure, Context context) {
     Optional<WorkStoppedException> stopped = WorkStoppedException.causing(failure);
     if (stopped.isPresent()) {
@@ -113,8 +145,12 @@ final class Failures {
     }
   }
 
+  private static boolean isProgram(Context context) {
+    return context.path().startsWith("/api/");
+  }
+
   private void answer(Context context, HttpStatus status, String detail, List<Problem> problems) {
-    if (context.path().startsWith("/api/")) {
+    if (isProgram(context)) {
       ProblemDetails.answer(context, status, detail, problems);
     } else {
       page.show(context, status, detail, problems);

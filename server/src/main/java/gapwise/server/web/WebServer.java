@@ -4,6 +4,9 @@ import gapwise.answer.Answers;
 import gapwise.answer.Edition;
 import gapwise.evidence.Citation;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Gate;
+import gapwise.server.account.Right;
+import gapwise.server.address.PagePaths;
 import gapwise.server.admission.Admission;
 import gapwise.server.admission.Bounds;
 import gapwise.server.api.Api;
@@ -38,6 +41,7 @@ import gapwise.server.page.option.JudgementPage;
 import gapwise.server.page.option.WeighingPage;
 import gapwise.server.page.overlap.OverlapsPage;
 import gapwise.server.page.paper.PaperPages;
+import gapwise.server.page.people.PeoplePages;
 import gapwise.server.page.place.CasePage;
 import gapwise.server.page.reference.KeptPage;
 import gapwise.server.page.reference.PairsPage;
@@ -58,27 +62,24 @@ import gapwise.server.page.studies.SuggestPart;
 import gapwise.server.page.untidy.UntidyPage;
 import gapwise.server.route.EvidenceRoutes;
 import gapwise.server.route.Routes;
+import gapwise.server.route.ServerRoutes;
 import gapwise.server.security.Headers;
+import gapwise.server.security.Reach;
 import gapwise.server.security.ReadableText;
 import gapwise.server.security.SameOrigin;
 import io.javalin.Javalin;
-import io.javalin.config.JavalinConfig;
 import io.javalin.config.RoutesConfig;
-import io.javalin.config.SizeUnit;
+import io.javalin.http.Context;
+import io.javalin.security.RouteRole;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.BiConsumer;
-import java.util.stream.Collectors;
 
 /** The web server over one open home: pages and API, every route by hand. */
 public final class WebServer implements AutoCloseable {
-  /** A file of an upload that is larger lies on the disk and not in memory. */
-  private static final int LARGEST_PART_IN_MEMORY_KILOBYTES = 16;
-
   private final Javalin javalin;
   private final ImportJobs jobs;
   private final ReferenceJobs references;
@@ -99,15 +100,26 @@ public final class WebServer implements AutoCloseable {
    * @param port port to listen on; 0 takes a free one
    */
   public static WebServer start(Home home, String host, int port, String version) {
-    return start(home, host, port, version, Bounds.standard());
+    return start(home, new Reach(host, false), port, version);
+  }
+
+  /** Starts to answer, with the usual bounds of how much is taken at once. */
+  public static WebServer start(Home home, Reach reach, int port, String version) {
+    return start(home, reach, port, version, Bounds.standard());
   }
 
   /**
    * Starts to answer.
    *
+   * @param reach from where it can be reached
+   * @param port port to listen on; 0 takes a free one
    * @param bounds how much is taken at once
+   * @throws gapwise.server.account.NoAccountsException where others would reach it and there are no
+   *     accounts; it does not listen then
    */
-  public static WebServer start(Home home, String host, int port, String version, Bounds bounds) {
+  public static WebServer start(Home home, Reach reach, int port, String version, Bounds bounds) {
+    Gate gate = new Gate(home.people(), reach);
+    gate.requireAccounts();
     Templates templates = new Templates();
     Assets assets = new Assets();
     Sites anyState = new Sites(assets, () -> holdsInvented(home), home::notices, version);
@@ -116,15 +128,16 @@ public final class WebServer implements AutoCloseable {
     SheetTray tray = new SheetTray(uploads);
     ReferenceJobs references =
         new ReferenceJobs(() -> citations(home), home.referenceBase(), uploads);
-    SameOrigin sameOrigin = new SameOrigin(host);
+    SameOrigin sameOrigin = new SameOrigin(reach);
+    PeoplePages people = new PeoplePages(templates, anyState, home.people(), gate, reach);
     ErrorPage errors = new ErrorPage(templates, anyState);
     EdgeFailures edge = new EdgeFailures(errors);
     Admission admission = new Admission(bounds, uploads, edge);
     Javalin javalin =
         Javalin.create(
             config -> {
-              settings(config, uploads);
-              admission.addTo(config, host, port);
+              Settings.apply(config, uploads);
+              admission.addTo(config, reach.host(), port);
               config.jetty.modifyServer(server -> server.setErrorHandler(edge));
               config.jetty.modifyServletContextHandler(inside -> inside.setErrorHandler(edge));
               RoutesConfig routes = config.routes;
@@ -132,11 +145,15 @@ public final class WebServer implements AutoCloseable {
               routes.before(sameOrigin::check);
               routes.before(SameOrigin::refuseOtherMethod);
               routes.before(ReadableText::check);
-              assets.addTo(routes);
+              gate.addTo(routes);
+              Routes added = new ServerRoutes(routes);
+              assets.addTo(added);
+              people.addTo(added);
+              added.get(PagePaths.HEALTH, Right.OPEN, WebServer::health);
               new EvidenceRoutes(
                       home, pages(home, templates, assets, jobs, tray, references, version))
-                  .addTo(routes);
-              new Failures(errors).addTo(routes);
+                  .addTo(added);
+              new Failures(errors, people.signIn()).addTo(routes);
             });
     javalin.start();
     return new WebServer(javalin, jobs, references, admission);
@@ -224,25 +241,19 @@ public final class WebServer implements AutoCloseable {
     };
   }
 
-  private static void settings(JavalinConfig config, Path uploads) {
-    config.startup.showJavalinBanner = false;
-    config.startup.showOldJavalinVersionWarning = false;
-    config.startup.startupWatcherEnabled = false;
-    config.http.prefer405over404 = true;
-    // What is larger never comes here: Admission has refused it.
-    config.http.maxRequestSize = Admission.LARGEST_BODY_BYTES;
-    config.jetty.multipartConfig.cacheDirectory(uploads.toString());
-    config.jetty.multipartConfig.maxFileSize(Admission.LARGEST_UPLOAD_BYTES, SizeUnit.BYTES);
-    config.jetty.multipartConfig.maxTotalRequestSize(
-        Admission.LARGEST_UPLOAD_BYTES, SizeUnit.BYTES);
-    config.jetty.multipartConfig.maxInMemoryFileSize(LARGEST_PART_IN_MEMORY_KILOBYTES, SizeUnit.KB);
+  /** Says that requests are answered, and that the records can be read, since the gate did. */
+  private static void health(Context context) {
+    context.contentType("text/plain; charset=utf-8").result("up\n");
+  }
+
+  /** What is asked for at every address that is answered, by method and path. */
+  public Map<String, Set<RouteRole>> rights() {
+    return RouteList.rights(javalin);
   }
 
   /** Every address that is answered, as method and path, such as "GET /studies/{id}". */
   public Set<String> routes() {
-    return javalin.unsafe.internalRouter.allHttpHandlers().stream()
-        .map(parsed -> parsed.endpoint.method.name() + " " + parsed.endpoint.path)
-        .collect(Collectors.toCollection(TreeSet::new));
+    return rights().keySet();
   }
 
   /** The port that is listened on. */

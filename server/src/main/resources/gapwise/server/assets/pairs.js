@@ -2,7 +2,8 @@
 // is chosen. Keys count only while a pair is chosen. Without this script the buttons send the form.
 (() => {
   "use strict";
-  const WORDS = ["who", "why"];
+  // Whoever has signed in is asked for no name.
+  const words = () => ["who", "why"].filter((name) => document.getElementById(name));
   const form = () => document.getElementById("pairs");
   const pairs = () => Array.from(form().querySelectorAll("[data-pair]"));
   const said = () => form().querySelector("[data-said]");
@@ -26,7 +27,7 @@
     choose(open || from);
   };
 
-  const remember = () => WORDS.forEach((name) => {
+  const remember = () => words().forEach((name) => {
     sessionStorage.setItem("pairs-" + name, document.getElementById(name).value);
   });
 
@@ -36,7 +37,7 @@
     pair.dataset.waits = "";
     remember();
     const body = new URLSearchParams({ settle: button.value });
-    WORDS.forEach((name) => body.set(name, document.getElementById(name).value));
+    words().forEach((name) => body.set(name, document.getElementById(name).value));
     try {
       const answer = await fetch("/references/pairs", { method: "POST", body, headers: { "X-Wanted": "pair" } });
       const page = new DOMParser().parseFromString(await answer.text(), "text/html");
@@ -74,7 +75,7 @@
 
   document.addEventListener("DOMContentLoaded", () => {
     if (!form()) { return; }
-    WORDS.forEach((name) => {
+    words().forEach((name) => {
       const field = document.getElementById(name);
       field.value = field.value || sessionStorage.getItem("pairs-" + name) || "";
     });

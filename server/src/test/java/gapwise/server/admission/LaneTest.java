@@ -57,6 +57,12 @@ class LaneTest {
     "POST, /api/v1/figure.png, PLANS",
     "POST, /api/v1/methods, PLANS",
     "GET, /api/v1/methods.txt, ANSWERS",
+    "GET, /health, FREE",
+    "GET, /sign-in, FREE",
+    "POST, /sign-in, FREE",
+    "GET, /people/trail, FREE",
+    "GET, /people/trail.csv, TABLES",
+    "POST, /people/{name}/close, FREE",
     "POST, /import, INTAKE",
     "POST, /import/{id}, INTAKE",
     "POST, /api/v1/imports, INTAKE"

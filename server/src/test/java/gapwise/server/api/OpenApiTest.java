@@ -49,6 +49,18 @@ class OpenApiTest {
     assertEquals(described(), answered);
   }
 
+  /** The kinds of OpenAPI 3.1 (Security Scheme Object): a bearer token, or a cookie. */
+  @Test
+  void theDocumentSaysHowAProgramSignsIn() {
+    JsonNode token = document.at("/components/securitySchemes/token");
+    assertEquals("http", token.path("type").asText());
+    assertEquals("bearer", token.path("scheme").asText());
+    JsonNode session = document.at("/components/securitySchemes/session");
+    assertEquals("apiKey", session.path("type").asText());
+    assertEquals("gapwise-session", session.path("name").asText());
+    assertEquals(3, document.get("security").size());
+  }
+
   private static Set<String> described() {
     Set<String> described = new TreeSet<>();
     Iterator<Map.Entry<String, JsonNode>> paths = document.get("paths").fields();

@@ -3,15 +3,13 @@ package gapwise.server.page;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.server.testing.Axe;
 import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.RunningServer;
 import gapwise.server.testing.SharedServer;
 import java.awt.image.BufferedImage;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -91,7 +89,11 @@ class BarriersTest {
         "/screening/apart",
         "/studies/invented-03/versions",
         "/import",
-        "/method"
+        "/method",
+        "/sign-in",
+        "/me",
+        "/people",
+        "/people/trail"
       })
   void noPageHasABarrierOrAComplaintAtADeskOrOnAPhone(String path) throws Exception {
     ChromeDriver driver = BROWSER.driver();
@@ -231,7 +233,7 @@ class BarriersTest {
   }
 
   private static void noBarrier(ChromeDriver driver, String state) throws Exception {
-    assertEquals(List.of(), barriers(driver), state);
+    assertEquals(List.of(), Axe.barriers(driver), state);
     Number overflow =
         (Number)
             driver.executeScript("return document.documentElement.scrollWidth - window.innerWidth");
@@ -242,27 +244,7 @@ class BarriersTest {
   @Test
   void anErrorPageHasNoBarrier() throws Exception {
     BROWSER.driver().get(SERVER.address("/studies?from=8&to=5"));
-    assertEquals(List.of(), barriers(BROWSER.driver()));
+    assertEquals(List.of(), Axe.barriers(BROWSER.driver()));
     BROWSER.complaints(); // the browser notes the status 422, which is meant
-  }
-
-  /**
-   * What axe-core finds, by rule, with the first element that breaks it; sizes of targets too (WCAG
-   * 2.2, 2.5.8), which axe-core leaves out unless asked.
-   */
-  private static List<String> barriers(ChromeDriver driver) throws Exception {
-    try (InputStream stream = BarriersTest.class.getResourceAsStream("/axe.min.js")) {
-      driver.executeScript(new String(stream.readAllBytes(), StandardCharsets.UTF_8));
-    }
-    List<?> found =
-        (List<?>)
-            driver.executeAsyncScript(
-                "const done = arguments[arguments.length - 1];axe.run({rules: {'target-size':"
-                    + " {enabled: true}}}).then(r => done(r.violations.map(v => ({rule: v.id,"
-                    + " where: v.nodes[0].html}))));");
-    return found.stream()
-        .map(one -> (Map<?, ?>) one)
-        .map(one -> one.get("rule") + " at " + one.get("where"))
-        .toList();
   }
 }

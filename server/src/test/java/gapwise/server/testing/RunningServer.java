@@ -6,6 +6,7 @@ import gapwise.exchange.Imported;
 import gapwise.exchange.KnownEvidence;
 import gapwise.server.admission.Bounds;
 import gapwise.server.home.Home;
+import gapwise.server.security.Reach;
 import gapwise.server.web.WebServer;
 import java.io.IOException;
 import java.net.URI;
@@ -30,12 +31,21 @@ public final class RunningServer implements AutoCloseable {
   }
 
   private RunningServer(Home home, Bounds bounds) {
+    this(home, bounds, new Reach("127.0.0.1", false));
+  }
+
+  private RunningServer(Home home, Bounds bounds, Reach reach) {
     this.home = home;
-    this.server = WebServer.start(home, "127.0.0.1", 0, "test", bounds);
+    this.server = WebServer.start(home, reach, 0, "test", bounds);
   }
 
   public static RunningServer within(Bounds bounds, Path folder) {
     return new RunningServer(Home.open(folder, Clock.systemUTC()), bounds);
+  }
+
+  /** As if another server on this machine stood before it. */
+  public static RunningServer behindProxy(Home home) {
+    return new RunningServer(home, Bounds.standard(), new Reach("127.0.0.1", true));
   }
 
   public static RunningServer empty(Path folder) {
@@ -60,6 +70,11 @@ public final class RunningServer implements AutoCloseable {
   private static List<Study> demonstration() {
     Imported read = Import.read(DEMONSTRATION, KnownEvidence.NONE, key -> true, rows -> {});
     return ((Imported.Ready) read).studies();
+  }
+
+  /** What the server stands on, for what a test must write beside it. */
+  public Home home() {
+    return home;
   }
 
   public WebServer server() {

@@ -10,6 +10,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.ClaimAddress;
 import gapwise.server.address.Filters;
@@ -54,8 +55,8 @@ public final class ClaimPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.CLAIM, this::show);
-    routes.get(WAYS, this::showWays);
+    routes.get(PagePaths.CLAIM, Right.SEE, this::show);
+    routes.get(WAYS, Right.SEE, this::showWays);
   }
 
   private void show(Context context) {

@@ -12,6 +12,7 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.selection.Question;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.CourseAddress;
 import gapwise.server.address.Filters;
@@ -48,7 +49,7 @@ public final class CoursePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.OVER_TIME, this::show);
+    routes.get(PagePaths.OVER_TIME, Right.SEE, this::show);
   }
 
   private void show(Context context) {

@@ -16,6 +16,7 @@ import gapwise.evidence.Ids;
 import gapwise.exchange.Template;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.job.PostedForm;
 import gapwise.server.page.Place;
@@ -51,9 +52,9 @@ public final class DeskPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.DESK, this::show);
-    routes.post(PagePaths.DESK, this::begin);
-    routes.post(PagePaths.STUDIES + "/{id}/mend", this::mend);
+    routes.get(PagePaths.DESK, Right.EXTRACT, this::show);
+    routes.post(PagePaths.DESK, Right.EXTRACT, this::begin);
+    routes.post(PagePaths.STUDIES + "/{id}/mend", Right.EXTRACT, this::mend);
   }
 
   private void show(Context context) {

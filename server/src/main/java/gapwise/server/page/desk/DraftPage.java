@@ -13,6 +13,7 @@ import gapwise.desk.SettledDoubt;
 import gapwise.evidence.vocabulary.Instrument;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.exchange.Template;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
 import gapwise.server.job.PostedForm;
@@ -52,17 +53,17 @@ public final class DraftPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(DRAFT, this::show);
-    routes.post(DRAFT, this::whole);
-    routes.post(DRAFT + "/cell", this::cell);
-    routes.post(DRAFT + "/outcome", this::outcome);
-    routes.post(DRAFT + "/appraisal", this::appraisal);
-    routes.post(DRAFT + "/group", this::group);
-    routes.post(DRAFT + "/patient", this::patient);
-    routes.post(DRAFT + "/column", this::column);
-    routes.post(DRAFT + "/remove", this::remove);
-    routes.post(DRAFT + "/counted-back", this::countedBack);
-    routes.post(DRAFT + "/settle", this::settle);
+    routes.get(DRAFT, Right.EXTRACT, this::show);
+    routes.post(DRAFT, Right.EXTRACT, this::whole);
+    routes.post(DRAFT + "/cell", Right.EXTRACT, this::cell);
+    routes.post(DRAFT + "/outcome", Right.EXTRACT, this::outcome);
+    routes.post(DRAFT + "/appraisal", Right.EXTRACT, this::appraisal);
+    routes.post(DRAFT + "/group", Right.EXTRACT, this::group);
+    routes.post(DRAFT + "/patient", Right.EXTRACT, this::patient);
+    routes.post(DRAFT + "/column", Right.EXTRACT, this::column);
+    routes.post(DRAFT + "/remove", Right.EXTRACT, this::remove);
+    routes.post(DRAFT + "/counted-back", Right.EXTRACT, this::countedBack);
+    routes.post(DRAFT + "/settle", Right.EXTRACT, this::settle);
   }
 
   private void show(Context context) {

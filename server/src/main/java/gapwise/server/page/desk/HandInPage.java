@@ -13,6 +13,7 @@ import gapwise.desk.KeptDraft;
 import gapwise.desk.Submission;
 import gapwise.evidence.Study;
 import gapwise.intake.Intake;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.job.PostedForm;
 import gapwise.server.page.Place;
@@ -45,9 +46,9 @@ public final class HandInPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(DRAFT + "/hand-in", this::look);
-    routes.post(DRAFT + "/hand-in", this::handIn);
-    routes.post(DRAFT + "/discard", this::discard);
+    routes.get(DRAFT + "/hand-in", Right.EXTRACT, this::look);
+    routes.post(DRAFT + "/hand-in", Right.EXTRACT, this::handIn);
+    routes.post(DRAFT + "/discard", Right.EXTRACT, this::discard);
   }
 
   /** Beside all that stands in the evidence base, before anything is handed in. */

@@ -14,6 +14,7 @@ import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PageBoxes;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
@@ -47,8 +48,8 @@ public final class ReadPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.post(DRAFT + "/paper", this::paper);
-    routes.post(DRAFT + "/read", this::read);
+    routes.post(DRAFT + "/paper", Right.EXTRACT, this::paper);
+    routes.post(DRAFT + "/read", Right.EXTRACT, this::read);
   }
 
   private void paper(Context context) throws IOException {

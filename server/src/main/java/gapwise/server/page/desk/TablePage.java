@@ -23,6 +23,7 @@ import gapwise.paper.table.Tables;
 import gapwise.printed.Proposed;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PageBoxes;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
@@ -66,9 +67,9 @@ public final class TablePage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(TABLE, this::marked);
-    routes.post(TABLE, this::pasted);
-    routes.post(TABLE + "/take", this::take);
+    routes.get(TABLE, Right.EXTRACT, this::marked);
+    routes.post(TABLE, Right.EXTRACT, this::pasted);
+    routes.post(TABLE + "/take", Right.EXTRACT, this::take);
   }
 
   private void marked(Context context) {

@@ -10,6 +10,7 @@ import gapwise.curation.StudyVersion;
 import gapwise.curation.VersionStamp;
 import gapwise.desk.StudyDifference;
 import gapwise.evidence.Study;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.job.PostedForm;
@@ -47,9 +48,9 @@ public final class VersionsPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(STUDY + "/versions", this::compare);
-    routes.post(STUDY + "/withdraw", this::withdraw);
-    routes.post(STUDY + "/bring-back", this::bringBack);
+    routes.get(STUDY + "/versions", Right.SEE, this::compare);
+    routes.post(STUDY + "/withdraw", Right.SETTLE, this::withdraw);
+    routes.post(STUDY + "/bring-back", Right.SETTLE, this::bringBack);
   }
 
   private List<StudyVersion> history(Context context) {

@@ -18,6 +18,7 @@ import gapwise.paper.DrawnPath.Point;
 import gapwise.paper.trace.Axes;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
 import gapwise.server.home.Pictures;
@@ -58,9 +59,9 @@ public final class FigurePage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(FIGURE, this::open);
-    routes.post(FIGURE, this::look);
-    routes.post(FIGURE + "/take", this::take);
+    routes.get(FIGURE, Right.EXTRACT, this::open);
+    routes.post(FIGURE, Right.EXTRACT, this::look);
+    routes.post(FIGURE + "/take", Right.EXTRACT, this::take);
   }
 
   private void open(Context context) {

@@ -7,6 +7,7 @@ import gapwise.desk.KeptDraft;
 import gapwise.paper.Picture;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Pictures;
 import gapwise.server.job.PostedForm;
@@ -35,9 +36,9 @@ public final class PicturePages {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.PICTURES + "/{picture}.png", this::send);
-    routes.post(PICTURE, this::keep);
-    routes.post(PICTURE + "/remove", this::remove);
+    routes.get(PagePaths.PICTURES + "/{picture}.png", Right.SEE, this::send);
+    routes.post(PICTURE, Right.EXTRACT, this::keep);
+    routes.post(PICTURE + "/remove", Right.EXTRACT, this::remove);
   }
 
   private void send(Context context) {

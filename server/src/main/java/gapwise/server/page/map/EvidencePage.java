@@ -9,6 +9,7 @@ import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.search.StudySearch.Order;
 import gapwise.sentence.Counted;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Remembered;
@@ -52,7 +53,7 @@ public final class EvidencePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.EVIDENCE, this::show);
+    routes.get(PagePaths.EVIDENCE, Right.SEE, this::show);
   }
 
   private void show(Context context) {

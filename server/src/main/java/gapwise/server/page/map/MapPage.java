@@ -16,6 +16,7 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.FigureAddress;
 import gapwise.server.address.Filters;
@@ -68,8 +69,8 @@ public final class MapPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.MAP, this::show);
-    routes.get(PagePaths.MAP + ".csv", this::csv);
+    routes.get(PagePaths.MAP, Right.SEE, this::show);
+    routes.get(PagePaths.MAP + ".csv", Right.SEE, this::csv);
     FigureDownloads.add(routes, COMPARISONS_FILES, this::network);
   }
 

@@ -2,6 +2,7 @@ package gapwise.server.page.option;
 
 import gapwise.decision.option.OptionQuestion;
 import gapwise.decision.option.OptionTable;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
@@ -35,9 +36,9 @@ public final class ComparePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.COMPARE, this::show);
-    routes.get(PagePaths.COMPARE_TABLE, this::table);
-    routes.get(PagePaths.COMPARE_THROUGH, this::through);
+    routes.get(PagePaths.COMPARE, Right.SEE, this::show);
+    routes.get(PagePaths.COMPARE_TABLE, Right.SEE, this::table);
+    routes.get(PagePaths.COMPARE_THROUGH, Right.SEE, this::through);
   }
 
   private void table(Context context) {

@@ -12,6 +12,7 @@ import gapwise.figure.plane.Acceptability;
 import gapwise.figure.plane.Plane;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.ChoiceAddress;
 import gapwise.server.address.CostAddress;
@@ -63,8 +64,8 @@ public final class CostPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.COMPARE_COST, this::show);
-    routes.get(PagePaths.COMPARE_COST_RESULT, this::part);
+    routes.get(PagePaths.COMPARE_COST, Right.SEE, this::show);
+    routes.get(PagePaths.COMPARE_COST_RESULT, Right.SEE, this::part);
   }
 
   private void show(Context context) {

@@ -5,6 +5,7 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.answer.Edition;
 import gapwise.decision.findings.Findings;
 import gapwise.decision.option.OptionQuestion;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
@@ -44,6 +45,7 @@ public final class FindingsFiles {
   public void addTo(Routes routes) {
     routes.get(
         PagePaths.COMPARE_FINDINGS_CSV,
+        Right.SEE,
         context ->
             Attachment.send(
                 context,
@@ -52,6 +54,7 @@ public final class FindingsFiles {
                 FindingsCsv.of(document(context))));
     routes.get(
         PagePaths.COMPARE_FINDINGS_WORD,
+        Right.SEE,
         context ->
             Attachment.send(
                 context,

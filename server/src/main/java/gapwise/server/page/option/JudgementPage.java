@@ -11,6 +11,7 @@ import gapwise.decision.option.Option;
 import gapwise.decision.option.OptionTable;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
@@ -55,8 +56,8 @@ public final class JudgementPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.COMPARE_JUDGEMENT, this::show);
-    routes.post(PagePaths.COMPARE_JUDGEMENT, this::keep);
+    routes.get(PagePaths.COMPARE_JUDGEMENT, Right.SETTLE, this::show);
+    routes.post(PagePaths.COMPARE_JUDGEMENT, Right.SETTLE, this::keep);
   }
 
   private void show(Context context) {

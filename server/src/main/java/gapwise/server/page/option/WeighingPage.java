@@ -10,6 +10,7 @@ import gapwise.decision.choice.WeighingFigure;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.figure.ranks.RankShares;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.ChoiceAddress;
 import gapwise.server.address.OptionAddress;
@@ -59,8 +60,8 @@ public final class WeighingPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.COMPARE_WEIGHING, this::show);
-    routes.get(PagePaths.COMPARE_WEIGHING_RESULT, this::part);
+    routes.get(PagePaths.COMPARE_WEIGHING, Right.SEE, this::show);
+    routes.get(PagePaths.COMPARE_WEIGHING_RESULT, Right.SEE, this::part);
   }
 
   private void show(Context context) {

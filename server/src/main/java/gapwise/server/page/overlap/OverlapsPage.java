@@ -14,6 +14,7 @@ import gapwise.curation.EvidenceBase;
 import gapwise.evidence.OutcomeReport;
 import gapwise.evidence.Study;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Evidence;
 import gapwise.server.job.PostedForm;
@@ -57,8 +58,8 @@ public final class OverlapsPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.OVERLAPS, this::show);
-    routes.post(PagePaths.OVERLAPS, this::settle);
+    routes.get(PagePaths.OVERLAPS, Right.SETTLE, this::show);
+    routes.post(PagePaths.OVERLAPS, Right.SETTLE, this::settle);
   }
 
   private void show(Context context) {

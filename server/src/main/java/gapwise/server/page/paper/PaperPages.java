@@ -16,6 +16,7 @@ import gapwise.paper.Refused;
 import gapwise.paper.Word;
 import gapwise.paper.table.Grid;
 import gapwise.paper.table.Tables;
+import gapwise.server.account.Right;
 import gapwise.server.address.PageBoxes;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Papers;
@@ -65,10 +66,12 @@ public final class PaperPages {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PAGE + ".png", this::picture);
-    routes.get(PAGE + "/part", context -> show(context, Optional.empty()));
+    routes.get(PAGE + ".png", Right.SEE, this::picture);
+    routes.get(PAGE + "/part", Right.SEE, context -> show(context, Optional.empty()));
     routes.get(
-        PAGE, context -> show(context, Optional.of(sites.of(say("paper.title"), Place.DESK))));
+        PAGE,
+        Right.SEE,
+        context -> show(context, Optional.of(sites.of(say("paper.title"), Place.DESK))));
   }
 
   /** The paper that an address names. */

@@ -15,6 +15,7 @@ import gapwise.place.UsualCourses;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.CaseAddress;
 import gapwise.server.address.PagePaths;
@@ -58,8 +59,8 @@ public final class CasePage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.CASE, this::show);
-    routes.get(COURSE, this::showCourse);
+    routes.get(PagePaths.CASE, Right.SEE, this::show);
+    routes.get(COURSE, Right.SEE, this::showCourse);
   }
 
   private void show(Context context) {

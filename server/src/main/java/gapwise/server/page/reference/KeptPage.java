@@ -18,6 +18,7 @@ import gapwise.reference.kept.ReferenceDecision;
 import gapwise.reference.kept.ReferenceGroups;
 import gapwise.reference.kept.Shelf;
 import gapwise.reference.pair.Standing;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
 import gapwise.server.home.Evidence;
@@ -53,11 +54,11 @@ public final class KeptPage {
 
   /** Adds its routes, which must come before those of a load. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.KEPT_REFERENCES, this::list);
-    routes.get(PagePaths.SEARCHES_CSV, this::searches);
-    routes.get(PagePaths.KEPT_REFERENCES + "/{reference}", this::one);
-    routes.post(PagePaths.KEPT_REFERENCES + "/{reference}/draft", this::draft);
-    routes.post(PagePaths.MARK_RETRACTED, this::mark);
+    routes.get(PagePaths.KEPT_REFERENCES, Right.SEE, this::list);
+    routes.get(PagePaths.SEARCHES_CSV, Right.SEE, this::searches);
+    routes.get(PagePaths.KEPT_REFERENCES + "/{reference}", Right.SEE, this::one);
+    routes.post(PagePaths.KEPT_REFERENCES + "/{reference}/draft", Right.EXTRACT, this::draft);
+    routes.post(PagePaths.MARK_RETRACTED, Right.EXTRACT, this::mark);
   }
 
   private void list(Context context) {
@@ -198,9 +199,9 @@ public final class KeptPage {
    */
   private void mark(Context context) {
     KeptStudy kept =
-        evidence
-            .studies()
-            .study(Optional.ofNullable(context.formParam("study")).orElse(""))
+        Optional.ofNullable(context.formParam("study"))
+            .filter(study -> !study.isBlank())
+            .flatMap(evidence.studies()::study)
             .orElseThrow(() -> new NotFoundResponse(say("references.no-study")));
     try {
       Draft draft = Draft.of(kept.study(), kept.version());

@@ -8,6 +8,7 @@ import gapwise.reference.kept.OpenPair;
 import gapwise.reference.kept.ReferenceDecision;
 import gapwise.reference.kept.ReferenceDecision.Settled;
 import gapwise.reference.pair.Verdict;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Home;
@@ -50,8 +51,8 @@ public final class PairsPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.REFERENCE_PAIRS, this::show);
-    routes.post(PagePaths.REFERENCE_PAIRS, this::settle);
+    routes.get(PagePaths.REFERENCE_PAIRS, Right.EXTRACT, this::show);
+    routes.post(PagePaths.REFERENCE_PAIRS, Right.EXTRACT, this::settle);
   }
 
   private Site site() {

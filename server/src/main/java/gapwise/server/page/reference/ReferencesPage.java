@@ -2,6 +2,7 @@ package gapwise.server.page.reference;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
 import gapwise.server.home.Home;
@@ -42,11 +43,14 @@ public final class ReferencesPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.REFERENCES, context -> show(context, choosing()));
-    routes.post(PagePaths.REFERENCES, this::start);
-    routes.get(PagePaths.REFERENCES + "/{id}", context -> show(context, following(job(context))));
-    routes.get(PagePaths.REFERENCES + "/{id}/{file}", this::file);
-    routes.post(PagePaths.REFERENCES + "/{id}/keep", this::keep);
+    routes.get(PagePaths.REFERENCES, Right.EXTRACT, context -> show(context, choosing()));
+    routes.post(PagePaths.REFERENCES, Right.EXTRACT, this::start);
+    routes.get(
+        PagePaths.REFERENCES + "/{id}",
+        Right.EXTRACT,
+        context -> show(context, following(job(context))));
+    routes.get(PagePaths.REFERENCES + "/{id}/{file}", Right.EXTRACT, this::file);
+    routes.post(PagePaths.REFERENCES + "/{id}/keep", Right.EXTRACT, this::keep);
   }
 
   private Site site() {

@@ -23,6 +23,7 @@ import gapwise.search.StudySearch;
 import gapwise.selection.LengthNotes;
 import gapwise.selection.Question;
 import gapwise.selection.Selection;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.LengthAddress;
@@ -64,7 +65,7 @@ public final class BySizePage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.BY_SIZE, this::show);
+    routes.get(PagePaths.BY_SIZE, Right.SEE, this::show);
   }
 
   private void show(Context context) {

@@ -14,6 +14,7 @@ import gapwise.figure.funnel.Funnel;
 import gapwise.figure.funnel.FunnelTable;
 import gapwise.problem.Problem;
 import gapwise.selection.Question;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.QuestionAddress;
@@ -46,7 +47,7 @@ public final class FunnelPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.FUNNEL, this::show);
+    routes.get(PagePaths.FUNNEL, Right.SEE, this::show);
   }
 
   private void show(Context context) {

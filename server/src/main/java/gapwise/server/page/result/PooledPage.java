@@ -18,6 +18,7 @@ import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.selection.Question;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.PagePaths;
@@ -57,7 +58,7 @@ public final class PooledPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.POOLED, this::show);
+    routes.get(PagePaths.POOLED, Right.SEE, this::show);
   }
 
   private void show(Context context) {

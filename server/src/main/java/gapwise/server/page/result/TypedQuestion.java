@@ -1,5 +1,6 @@
 package gapwise.server.page.result;
 
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.CarriedQuestion;
 import gapwise.server.address.PagePaths;
@@ -16,7 +17,7 @@ import java.util.List;
 public final class TypedQuestion {
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.ASK, TypedQuestion::lead);
+    routes.get(PagePaths.ASK, Right.SEE, TypedQuestion::lead);
   }
 
   private static void lead(Context context) {

@@ -7,6 +7,7 @@ import gapwise.screening.Ruling;
 import gapwise.screening.Stage;
 import gapwise.screening.Standing;
 import gapwise.screening.Vote;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Home;
@@ -43,8 +44,8 @@ public final class ApartPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.SCREENING_APART, this::show);
-    routes.post(PagePaths.SCREENING_APART, this::settle);
+    routes.get(PagePaths.SCREENING_APART, Right.SETTLE, this::show);
+    routes.post(PagePaths.SCREENING_APART, Right.SETTLE, this::settle);
   }
 
   private void show(Context context) {

@@ -10,6 +10,7 @@ import gapwise.screening.Reader;
 import gapwise.screening.Stage;
 import gapwise.screening.Standing;
 import gapwise.screening.Vote;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.Home;
@@ -45,8 +46,8 @@ public final class ChoosePage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.SCREENING_READ, this::show);
-    routes.post(PagePaths.SCREENING_READ, this::choose);
+    routes.get(PagePaths.SCREENING_READ, Right.EXTRACT, this::show);
+    routes.post(PagePaths.SCREENING_READ, Right.EXTRACT, this::choose);
   }
 
   private void show(Context context) {

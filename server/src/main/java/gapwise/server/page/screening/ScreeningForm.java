@@ -11,6 +11,7 @@ import gapwise.screening.Reader;
 import gapwise.screening.Ruling;
 import gapwise.screening.Stage;
 import gapwise.screening.Vote;
+import gapwise.server.account.Actor;
 import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
@@ -27,8 +28,15 @@ import java.util.function.UnaryOperator;
 record ScreeningForm(UnaryOperator<String> field, Protocol protocol) {
   private static final int LONGEST_WHY = 500;
 
-  /** Who screens; empty where nobody is named yet. */
+  /**
+   * Who screens; empty where nobody is named yet. Whoever has signed in screens in no other name,
+   * so that nobody sees what another chose.
+   */
   static Optional<Reader> reader(String typed) {
+    Optional<String> signedIn = Actor.now().name();
+    if (signedIn.isPresent()) {
+      return Reader.of(signedIn.get());
+    }
     if (typed.isBlank()) {
       return Optional.empty();
     }

@@ -16,6 +16,8 @@ import gapwise.screening.Reader;
 import gapwise.screening.Stage;
 import gapwise.screening.Standing;
 import gapwise.screening.drawn.FlowFigure;
+import gapwise.server.account.Actor;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
@@ -58,10 +60,11 @@ public final class ScreeningPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.SCREENING, this::show);
-    routes.post(PagePaths.SCREENING + "/protocol", this::agree);
+    routes.get(PagePaths.SCREENING, Right.SEE, this::show);
+    routes.post(PagePaths.SCREENING + "/protocol", Right.SETTLE, this::agree);
     routes.get(
         LEFT_OUT,
+        Right.SEE,
         context ->
             Attachment.send(
                 context,
@@ -122,7 +125,8 @@ public final class ScreeningPage {
         reader.name(),
         count,
         board.next(stage, reader).size(),
-        ChoosePage.address(stage, reader).at(PagePaths.SCREENING_READ));
+        ChoosePage.address(stage, reader).at(PagePaths.SCREENING_READ),
+        Actor.now().name().map(reader.name()::equalsIgnoreCase).orElse(true));
   }
 
   private static String words(Agreement two) {

@@ -53,6 +53,10 @@ public sealed interface ScreeningView {
       List<Read> readers,
       List<String> agreement) {}
 
-  /** What one person has read, and what is left for her. */
-  record Read(String who, int read, int left, String href) {}
+  /**
+   * What one person has read, and what is left for her.
+   *
+   * @param own whether whoever looks at the page may read on in her name
+   */
+  record Read(String who, int read, int left, String href, boolean own) {}
 }

@@ -4,6 +4,7 @@ import gapwise.answer.Edition;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.decision.sheet.Sheet;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.address.SheetAddress;
@@ -46,10 +47,10 @@ public final class SheetPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.SHEET, this::show);
-    routes.get(PagePaths.SHEET_SHOWN, this::part);
-    routes.get(PagePaths.SHEET_PDF, this::pdf);
-    routes.get(PagePaths.SHEET_WORD, this::word);
+    routes.get(PagePaths.SHEET, Right.SEE, this::show);
+    routes.get(PagePaths.SHEET_SHOWN, Right.SEE, this::part);
+    routes.get(PagePaths.SHEET_PDF, Right.SEE, this::pdf);
+    routes.get(PagePaths.SHEET_WORD, Right.SEE, this::word);
   }
 
   private static SheetAddress asked(Context context) {

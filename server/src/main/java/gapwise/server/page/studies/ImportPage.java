@@ -6,6 +6,7 @@ import gapwise.answer.StudyAddress;
 import gapwise.evidence.Study;
 import gapwise.exchange.Export;
 import gapwise.intake.Compared;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
@@ -57,13 +58,16 @@ public final class ImportPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.IMPORT, context -> show(context, choosing(context)));
-    routes.post(PagePaths.IMPORT, this::start);
-    routes.get(PagePaths.IMPORT + "/template.xlsx", ImportPage::workbook);
-    routes.get(PagePaths.IMPORT + "/template/{sheet}", ImportPage::sheet);
-    routes.get(PagePaths.IMPORT + "/{id}", context -> show(context, following(job(context))));
-    routes.get(PagePaths.IMPORT + "/{id}/changes.csv", this::changes);
-    routes.post(PagePaths.IMPORT + "/{id}", this::agree);
+    routes.get(PagePaths.IMPORT, Right.EXTRACT, context -> show(context, choosing(context)));
+    routes.post(PagePaths.IMPORT, Right.EXTRACT, this::start);
+    routes.get(PagePaths.IMPORT + "/template.xlsx", Right.SEE, ImportPage::workbook);
+    routes.get(PagePaths.IMPORT + "/template/{sheet}", Right.SEE, ImportPage::sheet);
+    routes.get(
+        PagePaths.IMPORT + "/{id}",
+        Right.EXTRACT,
+        context -> show(context, following(job(context))));
+    routes.get(PagePaths.IMPORT + "/{id}/changes.csv", Right.EXTRACT, this::changes);
+    routes.post(PagePaths.IMPORT + "/{id}", Right.EXTRACT, this::agree);
   }
 
   private void show(Context context, ImportView view) {

@@ -11,6 +11,7 @@ import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchAnswer.ArmHit;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;
@@ -64,8 +65,8 @@ final class StudiesExport {
   private record Origin(String selection, String date, long version) {}
 
   void addTo(Routes routes) {
-    routes.get(CSV, this::csv);
-    routes.get(WORKBOOK, this::workbook);
+    routes.get(CSV, Right.SEE, this::csv);
+    routes.get(WORKBOOK, Right.SEE, this::workbook);
   }
 
   private Origin origin(Address address, SearchAnswer found) {

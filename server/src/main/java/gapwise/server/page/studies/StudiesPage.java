@@ -6,6 +6,7 @@ import gapwise.evidence.Study;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;
@@ -60,7 +61,7 @@ public final class StudiesPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.STUDIES, this::show);
+    routes.get(PagePaths.STUDIES, Right.SEE, this::show);
     export.addTo(routes);
   }
 

@@ -12,6 +12,7 @@ import gapwise.evidence.Study;
 import gapwise.evidence.check.EvidenceCheck;
 import gapwise.evidence.rule.Finding;
 import gapwise.evidence.vocabulary.ReportKind;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.home.References;
 import gapwise.server.page.Place;
@@ -102,7 +103,7 @@ public final class StudyPage {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.STUDIES + "/{id}", this::show);
+    routes.get(PagePaths.STUDIES + "/{id}", Right.SEE, this::show);
   }
 
   private void show(Context context) {

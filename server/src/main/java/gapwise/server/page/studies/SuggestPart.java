@@ -10,6 +10,7 @@ import gapwise.search.StudySearch;
 import gapwise.search.words.PlainWords;
 import gapwise.search.words.Reading;
 import gapwise.search.words.Understood;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.Filters;
 import gapwise.server.address.ListColumn;
@@ -43,7 +44,7 @@ public final class SuggestPart {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(PATH, this::show);
+    routes.get(PATH, Right.SEE, this::show);
   }
 
   private void show(Context context) {

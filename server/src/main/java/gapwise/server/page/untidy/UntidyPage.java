@@ -7,6 +7,7 @@ import gapwise.printed.Proposed;
 import gapwise.problem.Problem;
 import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
+import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
 import gapwise.server.job.ImportJob;
 import gapwise.server.job.ImportJobs;
@@ -67,11 +68,11 @@ public final class UntidyPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.post(UNTIDY, this::lay);
-    routes.get(UNTIDY + "/{sheet}", this::show);
-    routes.post(UNTIDY + "/{sheet}", this::take);
-    routes.post(UNTIDY + "/{sheet}/mapping", this::map);
-    routes.post(UNTIDY + "/{sheet}/forget", this::forget);
+    routes.post(UNTIDY, Right.EXTRACT, this::lay);
+    routes.get(UNTIDY + "/{sheet}", Right.EXTRACT, this::show);
+    routes.post(UNTIDY + "/{sheet}", Right.EXTRACT, this::take);
+    routes.post(UNTIDY + "/{sheet}/mapping", Right.EXTRACT, this::map);
+    routes.post(UNTIDY + "/{sheet}/forget", Right.EXTRACT, this::forget);
   }
 
   private void lay(Context context) throws IOException {
