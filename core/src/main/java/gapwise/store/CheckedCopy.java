@@ -1,5 +1,6 @@
 package gapwise.store;
 
+import gapwise.store.database.DatabaseFile;
 import gapwise.problem.Problem;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
@@ -12,22 +13,61 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 
 /**
- * A copy of a database file in one file, of one moment, while others read and write on. The copy
+ * A copy of a database in one file, of one moment, while others read and write on. The copy
  * appears under its name only when the source was found sound, the copy was read back and found
  * sound and equal to it, and all of it is on the disk.
  */
 final class CheckedCopy {
-  private final Path source;
+  private final Source source;
   private final StoreFailures ofSource;
   private final StoreFailures ofTarget;
 
+  /** Where copies come from. */
+  interface Source {
+    /** A connection that reads all of one moment. */
+    Connection open() throws SQLException;
+
+    /**
+     * Writes all that it reads into an empty database file.
+     *
+     * @param failures words for what the new file suffers
+     */
+    void copy(Connection open, Path file, StoreFailures failures);
+  }
+
   /**
-   * @param named what the source is called in messages: the home it belongs to, or the file itself
+   * @param ofSource words for what the source suffers
    */
-  CheckedCopy(Path source, Path named, Path target) {
+  CheckedCopy(Source source, StoreFailures ofSource, Path target) {
     this.source = source;
-    this.ofSource = new StoreFailures(named);
+    this.ofSource = ofSource;
     this.ofTarget = new StoreFailures(target);
+  }
+
+  /**
+   * A copy of a file.
+   *
+   * @param named what it is called in messages: the home it belongs to, or the file itself
+   */
+  static CheckedCopy ofFile(Path file, Path named, Path target) {
+    return new CheckedCopy(new OfFile(file), new StoreFailures(named), target);
+  }
+
+  private record OfFile(Path from) implements Source {
+    @Override
+    public Connection open() throws SQLException {
+      return DatabaseFile.connect(from);
+    }
+
+    @Override
+    public void copy(Connection open, Path file, StoreFailures failures) {
+      try (PreparedStatement copy = open.prepareStatement("VACUUM INTO ?")) {
+        copy.setString(1, file.toString());
+        copy.executeUpdate();
+      } catch (SQLException failure) {
+        throw failures.worded(failure);
+      }
+    }
   }
 
   /** What must hold for a source, besides that it is sound. */
@@ -73,25 +113,16 @@ final class CheckedCopy {
   }
 
   private Examination copy(Requirement requirement, Path unfinished) {
-    try (Connection connection = DatabaseFile.connect(source)) {
+    try (Connection connection = source.open()) {
       requirement.check(connection);
       Examination found = Examination.of(connection, Long.MAX_VALUE, () -> false);
       if (!found.soundness().isSound()) {
         throw ofSource.damaged(found.soundness());
       }
-      copyInto(connection, unfinished);
+      source.copy(connection, unfinished, ofTarget);
       return found;
     } catch (SQLException failure) {
       throw ofSource.worded(failure);
-    }
-  }
-
-  private void copyInto(Connection connection, Path unfinished) {
-    try (PreparedStatement copy = connection.prepareStatement("VACUUM INTO ?")) {
-      copy.setString(1, unfinished.toString());
-      copy.executeUpdate();
-    } catch (SQLException failure) {
-      throw ofTarget.worded(failure);
     }
   }
 

@@ -1,5 +1,6 @@
 package gapwise.store;
 
+import gapwise.store.database.PostgresDatabase;
 import java.io.IOException;
 import java.nio.channels.FileLock;
 import java.nio.file.Path;
@@ -15,7 +16,6 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 
 /**
  * The door of this room: documents with all their versions in one home folder. Nothing is ever
@@ -30,11 +30,10 @@ import org.jdbi.v3.core.Jdbi;
 public final class DocumentStore implements AutoCloseable {
   private final HomeLock homeLock;
   private final HomeOpening.Opened opened;
-  private final Path home;
   private final StoreFailures failures;
   private final Clock clock;
   private final StoreReads reads;
-  private final Handle writer;
+  private final StoreWriter writer;
   private final ReentrantLock writing = new ReentrantLock();
   private final WriteListeners listeners = new WriteListeners();
   private final WorkingCopies workingCopies;
@@ -44,11 +43,10 @@ public final class DocumentStore implements AutoCloseable {
       HomeLock homeLock, HomeOpening.Opened opened, StoreFailures failures, Clock clock) {
     this.homeLock = homeLock;
     this.opened = opened;
-    this.home = failures.home();
     this.failures = failures;
     this.clock = clock;
     this.reads = new StoreReads(opened.database(), failures);
-    this.writer = Jdbi.create(opened.database()::connect).open();
+    this.writer = new StoreWriter(opened.database(), failures);
     this.workingCopies =
         new WorkingCopies(
             new WorkingCopies.Door(reads, writer, writing, failures, this::requireOpen), clock);
@@ -77,12 +75,22 @@ public final class DocumentStore implements AutoCloseable {
    * @param clock tells when a version is written
    */
   public static DocumentStore open(Path home, Clock clock, Expected expected) {
+    return open(StorePlace.of(home), clock, expected);
+  }
+
+  /** The same of an evidence base whose records may be on a server. */
+  public static DocumentStore open(StorePlace place, Clock clock, Expected expected) {
     Objects.requireNonNull(clock, "clock");
-    StoreFailures failures = new StoreFailures(home);
-    HomeOpening.requireHome(home, expected);
+    StoreFailures failures = place.failures();
+    if (place.database().isEmpty()) {
+      HomeOpening.requireHome(place.home(), expected);
+    }
     HomeLock lock = HomeLock.amongOthers(failures);
     try (FileLock opening = lock.opening()) {
-      HomeOpening.Opened opened = HomeOpening.open(home, expected, failures);
+      HomeOpening.Opened opened =
+          place.database().isPresent()
+              ? ServerOpening.open(place, place.database().get(), expected)
+              : HomeOpening.open(place.home(), expected, failures);
       return failures.inWords(() -> new DocumentStore(lock, opened, failures, clock));
     } catch (IOException unusable) {
       throw released(lock, failures.homeUnusable(unusable));
@@ -237,7 +245,36 @@ public final class DocumentStore implements AutoCloseable {
   /** A look at every page and every record, not begun yet. */
   public SoundnessCheck soundnessCheck() {
     requireOpen();
-    return new SoundnessCheck(home.resolve(Database.FILE), failures);
+    return new SoundnessCheck(opened.database(), failures);
+  }
+
+  /**
+   * Does some work unless another process that shares the records is at it just now.
+   *
+   * @param work its name, the same in all processes
+   * @return whether it was done here
+   */
+  public boolean doAlone(String work, Runnable task) {
+    requireOpen();
+    try {
+      Optional<? extends AutoCloseable> alone =
+          opened.database() instanceof PostgresDatabase server
+              ? server.tryAlone(work)
+              : homeLock.tryAlone(work);
+      if (alone.isEmpty()) {
+        return false;
+      }
+      try {
+        task.run();
+      } finally {
+        alone.get().close();
+      }
+      return true;
+    } catch (RuntimeException failure) {
+      throw failure;
+    } catch (Exception failure) {
+      throw failures.worded(failure);
+    }
   }
 
   /** Waits for a write that is under way, then lets go of the home. May be called again. */
@@ -253,11 +290,7 @@ public final class DocumentStore implements AutoCloseable {
       }
       closed = true;
       reads.close();
-      failures.inWords(
-          () -> {
-            writer.close();
-            return null;
-          });
+      writer.close();
       opened.marker().close();
       homeLock.close();
     } catch (SQLException | IOException failure) {

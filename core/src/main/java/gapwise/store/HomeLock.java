@@ -23,6 +23,9 @@ final class HomeLock implements AutoCloseable {
   private static final long OPENING = 1;
   private static final long ONE_PLACE = 1;
 
+  /** Works that one process at a time does have their places behind those. */
+  private static final long FIRST_OF_WORKS = 1000;
+
   private final FileChannel channel;
 
   private HomeLock(FileChannel channel) {
@@ -75,6 +78,16 @@ final class HomeLock implements AutoCloseable {
   /** Waits until no other process is opening the home, and keeps others from it until closed. */
   FileLock opening() throws IOException {
     return channel.lock(OPENING, ONE_PLACE, false);
+  }
+
+  /** Takes some work for this process alone until closed; empty where another is at it. */
+  Optional<FileLock> tryAlone(String work) throws IOException {
+    try {
+      long place = FIRST_OF_WORKS + (work.hashCode() & 0xFFFF);
+      return Optional.ofNullable(channel.tryLock(place, ONE_PLACE, false));
+    } catch (OverlappingFileLockException sameProcess) {
+      return Optional.empty();
+    }
   }
 
   @Override

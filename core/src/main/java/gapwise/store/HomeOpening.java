@@ -1,5 +1,9 @@
 package gapwise.store;
 
+import gapwise.store.database.SqliteDatabase;
+import gapwise.store.database.Layout;
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Database;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -58,6 +62,9 @@ final class HomeOpening {
 
   private Opened open() throws IOException, SQLException {
     notices.addAll(files.tighten());
+    if (marker.filter(note -> !note.base().isEmpty()).isPresent()) {
+      throw words.onServer();
+    }
     Path file = files.database();
     if (Files.exists(file) && Files.size(file) > 0) {
       requireTheSame(file);
@@ -65,7 +72,7 @@ final class HomeOpening {
       requireNew(file);
       OwnerOnly.fileIfAbsent(file);
     }
-    Database database = new Database(home);
+    Database database = SqliteDatabase.ofHome(home);
     if (!upToDate) {
       failures.inWords(database::migrate);
     }

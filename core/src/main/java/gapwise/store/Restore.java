@@ -1,5 +1,8 @@
 package gapwise.store;
 
+import gapwise.store.database.Layout;
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Database;
 import gapwise.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -48,6 +51,24 @@ public final class Restore {
     return new Restore(backup, home, clock).restored();
   }
 
+  /**
+   * The same for an evidence base whose records may be on a server: then the backup goes into an
+   * empty database, and nothing is replaced.
+   */
+  public static Done of(Path backup, StorePlace place, Clock clock) {
+    Restore restore = new Restore(backup, place.home(), clock);
+    return place.database().isPresent()
+        ? restore.intoServer(new ServerRestore(place, place.database().get()))
+        : restore.restored();
+  }
+
+  private Done intoServer(ServerRestore server) {
+    if (!Files.isRegularFile(backup)) {
+      throw noBackup("There is no such file.");
+    }
+    return new Done(server.restore(backup, this::requireUsable), Optional.empty());
+  }
+
   private Done restored() {
     if (!Files.isRegularFile(backup)) {
       throw noBackup("There is no such file.");
@@ -58,7 +79,7 @@ public final class Restore {
       Path database = files.database();
       Path incoming = database.resolveSibling(Database.FILE + ".incoming");
       Files.deleteIfExists(incoming);
-      Soundness found = new CheckedCopy(backup, backup, incoming).write(this::requireUsable);
+      Soundness found = CheckedCopy.ofFile(backup, backup, incoming).write(this::requireUsable);
       Optional<Path> replaced = keep(database);
       Files.move(incoming, database, StandardCopyOption.ATOMIC_MOVE);
       CheckedCopy.flushFolder(OwnerOnly.folderOf(database));

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
@@ -18,7 +19,7 @@ import java.util.stream.Stream;
  */
 final class Unfinished implements AutoCloseable {
   private static final Pattern NAME =
-      Pattern.compile(".+\\.(\\d{1,18})-\\d{1,18}\\.unfinished(-journal)?");
+      Pattern.compile(".+\\.(\\d{1,18})-\\d{1,18}\\.unfinished(-journal|-wal|-shm)?");
   private static final AtomicLong COUNT = new AtomicLong();
   private static final Set<Path> BEING_WRITTEN = ConcurrentHashMap.newKeySet();
 
@@ -70,7 +71,9 @@ final class Unfinished implements AutoCloseable {
   @Override
   public void close() throws IOException {
     Files.deleteIfExists(file);
-    Files.deleteIfExists(file.resolveSibling(file.getFileName() + "-journal"));
+    for (String beside : List.of("-journal", "-wal", "-shm")) {
+      Files.deleteIfExists(file.resolveSibling(file.getFileName() + beside));
+    }
     BEING_WRITTEN.remove(file);
   }
 }

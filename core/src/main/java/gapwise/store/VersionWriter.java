@@ -1,5 +1,6 @@
 package gapwise.store;
 
+import gapwise.store.database.Checksum;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -53,7 +54,7 @@ final class VersionWriter implements AutoCloseable {
    * @param basis what the writes were decided upon, if anything
    */
   static WriteAnswer writeAll(
-      Handle writer,
+      StoreWriter writer,
       Iterator<Write> writes,
       Stamp stamp,
       Optional<Basis> basis,

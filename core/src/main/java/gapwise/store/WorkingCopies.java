@@ -26,7 +26,7 @@ public final class WorkingCopies {
 
   /** The ways to the database that the store has. */
   record Door(
-      StoreReads reads, Handle writer, Lock writing, StoreFailures failures, Runnable open) {
+      StoreReads reads, StoreWriter writer, Lock writing, StoreFailures failures, Runnable open) {
     private <T> T read(Function<Handle, T> question) {
       open.run();
       return reads.ask(question);
@@ -36,7 +36,7 @@ public final class WorkingCopies {
       writing.lock();
       try {
         open.run();
-        return failures.inWords(() -> writer.inTransaction(change::apply));
+        return failures.inWords(() -> writer.inTransaction(change));
       } finally {
         writing.unlock();
       }

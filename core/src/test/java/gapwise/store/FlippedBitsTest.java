@@ -1,5 +1,9 @@
 package gapwise.store;
 
+import gapwise.store.database.DatabaseFile;
+
+import gapwise.store.database.Database;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

@@ -1,5 +1,15 @@
 package gapwise.store;
 
+import gapwise.store.database.SqliteDatabase;
+
+import gapwise.store.database.Checksum;
+
+import gapwise.store.database.Layout;
+
+import gapwise.store.database.DatabaseFile;
+
+import gapwise.store.database.Database;
+
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -129,7 +139,7 @@ class LayoutTest {
 
   @Test
   void aDatabaseOfAnotherProgramIsRefusedAndNotTouched() throws Exception {
-    try (Connection connection = new Database(home).connect();
+    try (Connection connection = SqliteDatabase.ofHome(home).connect();
         Statement statement = connection.createStatement()) {
       statement.execute("CREATE TABLE cookies (name TEXT)");
     }
@@ -170,11 +180,11 @@ class LayoutTest {
   private void older(String layout) throws SQLException {
     Flyway.configure()
         .dataSource("jdbc:sqlite:" + file, null, null)
-        .locations("classpath:gapwise/store/migration")
+        .locations("classpath:gapwise/store/migration/sqlite")
         .target(layout)
         .load()
         .migrate();
-    try (Connection connection = new Database(home).connect();
+    try (Connection connection = SqliteDatabase.ofHome(home).connect();
         PreparedStatement row =
             connection.prepareStatement(
                 "INSERT INTO document_version (change_number, kind, document_key, version,"

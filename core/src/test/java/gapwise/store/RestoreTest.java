@@ -1,5 +1,7 @@
 package gapwise.store;
 
+import gapwise.store.database.Database;
+
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

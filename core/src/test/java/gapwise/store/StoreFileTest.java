@@ -1,5 +1,9 @@
 package gapwise.store;
 
+import gapwise.store.database.SqliteDatabase;
+
+import gapwise.store.database.Database;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -56,7 +60,7 @@ class StoreFileTest {
   @Test
   void theFileIsWrittenAheadAndFlushedAtEveryCommit() throws SQLException {
     try (DocumentStore store = DocumentStore.open(home, CLOCK);
-        Connection settings = new Database(home).connect();
+        Connection settings = SqliteDatabase.ofHome(home).connect();
         Statement sql = settings.createStatement()) {
       assertEquals("wal", first(sql, "PRAGMA journal_mode"));
       // 2 is FULL: https://www.sqlite.org/pragma.html#pragma_synchronous
