@@ -66,7 +66,16 @@ public final class Restore {
     if (!Files.isRegularFile(backup)) {
       throw noBackup("There is no such file.");
     }
-    return new Done(server.restore(backup, this::requireUsable), Optional.empty());
+    Soundness found = server.restore(backup, this::requireUsable);
+    try {
+      // The home is the database's now, whose note keeps others from opening a file there.
+      Path database = files.database();
+      Optional<Path> replaced = keep(database);
+      Files.deleteIfExists(database);
+      return new Done(found, replaced);
+    } catch (IOException unusable) {
+      throw new StoreFailures(home).homeUnusable(unusable);
+    }
   }
 
   private Done restored() {

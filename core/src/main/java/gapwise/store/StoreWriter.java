@@ -63,10 +63,26 @@ final class StoreWriter {
       handle.commit();
     } catch (JdbiException failure) {
       if (failure.getCause() instanceof SQLException sql && PostgresWords.isLostConnection(sql)) {
+        awaitEnd(failure);
         throw failures.unusable(PostgresWords.unknown(), failure);
       }
       rollBack(handle, failure);
       throw failure;
+    }
+  }
+
+  /**
+   * Waits for the turn that the lost transaction may still have, so that whoever looks now whether
+   * it was written is not answered too early. Where the server is away, nobody can look either.
+   */
+  private void awaitEnd(JdbiException lost) {
+    try {
+      Handle again = usable();
+      again.begin();
+      database.takeTurn(again);
+      again.rollback();
+    } catch (JdbiException away) {
+      lost.addSuppressed(away);
     }
   }
 

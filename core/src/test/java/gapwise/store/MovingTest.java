@@ -140,7 +140,8 @@ class MovingTest {
     StorePlace moved = new StorePlace(home, server.database());
     assertEquals("store-elsewhere", refusal(moved));
     Backup.write(home, folder.resolve("b.db"));
-    Restore.of(folder.resolve("b.db"), moved, NOON);
+    Path old = Restore.of(folder.resolve("b.db"), moved, NOON).replaced().orElseThrow();
+    assertTrue(Files.exists(old), "the file of before is kept");
     try (DocumentStore store = DocumentStore.open(moved, NOON, Expected.A_HOME)) {
       assertEquals(304, store.lastChange());
       assertTrue(store.wasPutBack(), "the index of before is not of this database");

@@ -237,6 +237,26 @@ class ServerStoreTest {
   }
 
   @Test
+  void aConnectionLostWhileCommittingIsToldAsNotKnownAndCanBeLookedUp() {
+    try (DocumentStore store = open(place)) {
+      put(store, "A");
+      execute(
+          "CREATE FUNCTION cut() RETURNS trigger LANGUAGE plpgsql AS"
+              + " $$ BEGIN PERFORM pg_terminate_backend(pg_backend_pid()); RETURN NULL; END $$");
+      execute(
+          "CREATE CONSTRAINT TRIGGER cut AFTER INSERT ON document_version"
+              + " DEFERRABLE INITIALLY DEFERRED FOR EACH ROW EXECUTE FUNCTION cut()");
+      StoreUnusableException told =
+          assertThrows(StoreUnusableException.class, () -> put(store, "B"));
+      assertEquals("store-unknown", told.problem().code());
+      assertEquals(Optional.empty(), store.latest("study", "B"));
+      execute("DROP TRIGGER cut ON document_version");
+      put(store, "C");
+      assertEquals(2, store.lastChange());
+    }
+  }
+
+  @Test
   void someWorkIsDoneByOneProcessAtATime() {
     StorePlace two = new StorePlace(folder.resolve("two"), place.database());
     try (DocumentStore here = open(place);
