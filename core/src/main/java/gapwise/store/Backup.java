@@ -1,7 +1,7 @@
 package gapwise.store;
 
-import gapwise.store.database.Layout;
 import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Layout;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;

@@ -1,7 +1,7 @@
 package gapwise.store;
 
-import gapwise.store.database.DatabaseFile;
 import gapwise.problem.Problem;
+import gapwise.store.database.DatabaseFile;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
@@ -13,9 +13,9 @@ import java.sql.PreparedStatement;
 import java.sql.SQLException;
 
 /**
- * A copy of a database in one file, of one moment, while others read and write on. The copy
- * appears under its name only when the source was found sound, the copy was read back and found
- * sound and equal to it, and all of it is on the disk.
+ * A copy of a database in one file, of one moment, while others read and write on. The copy appears
+ * under its name only when the source was found sound, the copy was read back and found sound and
+ * equal to it, and all of it is on the disk.
  */
 final class CheckedCopy {
   private final Source source;

@@ -2,6 +2,7 @@ package gapwise.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import gapwise.store.database.Checksum;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -18,9 +19,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
-import gapwise.store.database.Checksum;
 import org.jdbi.v3.core.ConnectionException;
-import gapwise.store.database.Checksum;
 import org.jdbi.v3.core.Handle;
 
 /**

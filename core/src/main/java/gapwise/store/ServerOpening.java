@@ -60,7 +60,9 @@ final class ServerOpening {
     }
   }
 
-  /** Refuses a database that is not the home's; whether there is nothing to change in its layout. */
+  /**
+   * Refuses a database that is not the home's; whether there is nothing to change in its layout.
+   */
   private boolean isUpToDate() throws IOException, SQLException {
     try (Connection connection = database.connectToLook()) {
       Layout layout = require(connection, words, failures);

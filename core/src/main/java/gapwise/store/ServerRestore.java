@@ -39,7 +39,8 @@ final class ServerRestore {
       Path incoming = home.resolve(Database.FILE + ".carried");
       Files.deleteIfExists(incoming);
       try {
-        // A copy, for an older backup is brought to this program's layout before it is carried over.
+        // A copy, for an older backup is brought to this program's layout before it is carried
+        // over.
         CheckedCopy.ofFile(backup, backup, incoming).write(usable);
         return carry(incoming);
       } finally {
@@ -98,8 +99,7 @@ final class ServerRestore {
   /** The home has seen nothing of this base yet, so that its index is made anew. */
   private void note() throws IOException, SQLException {
     try (Connection connection = database.connectToLook();
-        HomeMarker marker =
-            HomeMarker.open(place.home(), ServerOpening.identity(connection))) {
+        HomeMarker marker = HomeMarker.open(place.home(), ServerOpening.identity(connection))) {
       marker.set(HomeMarker.Reached.seen(0));
     }
   }

@@ -1,16 +1,16 @@
 package gapwise.store;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Dialect;
 import java.io.IOException;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Optional;
-import gapwise.store.database.Database;
-import gapwise.store.database.DatabaseFile;
-import gapwise.store.database.Dialect;
 
 /**
- * A look at every page and every record of a database, while others read and write it. May be
- * run in a thread of its own and cancelled from another.
+ * A look at every page and every record of a database, while others read and write it. May be run
+ * in a thread of its own and cancelled from another.
  */
 public final class SoundnessCheck {
   private final Database database;

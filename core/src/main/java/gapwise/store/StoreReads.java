@@ -1,10 +1,10 @@
 package gapwise.store;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.ReadConnections;
 import java.sql.SQLException;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import gapwise.store.database.Database;
-import gapwise.store.database.ReadConnections;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 

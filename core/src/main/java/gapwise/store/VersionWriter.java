@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.Handle;
 
 /**
  * Adds versions within one open transaction. Two statements prepared once serve any number of

@@ -1,12 +1,10 @@
 package gapwise.store;
 
-import gapwise.store.database.DatabaseFile;
-
-import gapwise.store.database.Database;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;

@@ -1,14 +1,12 @@
 package gapwise.store;
 
-import gapwise.store.database.DatabaseFile;
-
-import gapwise.store.database.Database;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,15 +1,5 @@
 package gapwise.store;
 
-import gapwise.store.database.SqliteDatabase;
-
-import gapwise.store.database.Checksum;
-
-import gapwise.store.database.Layout;
-
-import gapwise.store.database.DatabaseFile;
-
-import gapwise.store.database.Database;
-
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -17,6 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.store.database.Checksum;
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Layout;
+import gapwise.store.database.SqliteDatabase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

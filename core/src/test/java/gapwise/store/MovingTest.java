@@ -208,8 +208,9 @@ class MovingTest {
           for (int column = 1; column <= row.getMetaData().getColumnCount(); column++) {
             String field = String.valueOf(row.getString(column));
             byte[] bytes = field.getBytes(StandardCharsets.UTF_8);
-            digest.update((row.getMetaData().getColumnName(column) + bytes.length).getBytes(
-                StandardCharsets.UTF_8));
+            digest.update(
+                (row.getMetaData().getColumnName(column) + bytes.length)
+                    .getBytes(StandardCharsets.UTF_8));
             digest.update(bytes);
           }
         }

@@ -102,8 +102,7 @@ class ServerStoreTest {
           List.of(new DamagedRecord(2, "study B, version 1", What.CHANGED)), found.records());
       DocumentVersion damaged = store.latest("study", "B").orElseThrow();
       assertThrows(RecordDamagedException.class, damaged::json);
-      assertThrows(
-          StoreUnusableException.class, () -> Backup.write(place, folder.resolve("b.db")));
+      assertThrows(StoreUnusableException.class, () -> Backup.write(place, folder.resolve("b.db")));
       assertFalse(Files.exists(folder.resolve("b.db")));
     }
   }
@@ -128,8 +127,7 @@ class ServerStoreTest {
     }
     place = new StorePlace(place.home(), Optional.of(RealServer.newDatabase()));
     assertEquals("store-emptied", refusal());
-    try (DocumentStore store =
-        open(new StorePlace(folder.resolve("other"), place.database()))) {
+    try (DocumentStore store = open(new StorePlace(folder.resolve("other"), place.database()))) {
       put(store, "A");
     }
     assertEquals("store-other", refusal());
@@ -189,8 +187,7 @@ class ServerStoreTest {
       })
   void anAddressThatIsNoneOrHoldsAPasswordIsRefusedWithoutRepeatingIt(String url) {
     WrongInputException refused =
-        assertThrows(
-            WrongInputException.class, () -> DatabaseAddress.of(url, Optional.empty()));
+        assertThrows(WrongInputException.class, () -> DatabaseAddress.of(url, Optional.empty()));
     assertFalse(refused.problems().get(0).line().contains("secret-word"));
   }
 
@@ -275,8 +272,7 @@ class ServerStoreTest {
           "text-unwritable",
           assertThrows(
                   StoreUnusableException.class,
-                  () ->
-                      store.write(List.of(Write.put("study", "A\u0000B", "{}")), "ann", "a zero"))
+                  () -> store.write(List.of(Write.put("study", "A\u0000B", "{}")), "ann", "a zero"))
               .problem()
               .code());
       assertEquals(0, store.lastChange());

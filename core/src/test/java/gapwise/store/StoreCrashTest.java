@@ -190,8 +190,7 @@ class StoreCrashTest {
               arguments[2].isEmpty()
                   ? Optional.empty()
                   : Optional.of(DatabaseAddress.of(arguments[2], Optional.empty())));
-      try (DocumentStore store =
-          DocumentStore.open(place, Clock.systemUTC(), Expected.ANYTHING)) {
+      try (DocumentStore store = DocumentStore.open(place, Clock.systemUTC(), Expected.ANYTHING)) {
         for (int number = Integer.parseInt(arguments[1]); number < Integer.MAX_VALUE; number++) {
           List<Write> writes = new ArrayList<>();
           for (int part = 0; part < PARTS; part++) {

@@ -15,6 +15,9 @@ final class SharedReader implements Callable<Tally> {
   private static final int NONE = 404;
   private static final int BUSY = 503;
 
+  /** A person looks at what came before asking on. */
+  private static final long LOOKS_MILLISECONDS = 200;
+
   private final HttpClient client;
   private final int port;
   private final Acknowledged acknowledged;
@@ -40,6 +43,7 @@ final class SharedReader implements Callable<Tally> {
       } else {
         study(Acknowledged.study(random.nextInt(Acknowledged.STUDIES)));
       }
+      Thread.sleep(LOOKS_MILLISECONDS);
     }
     return tally;
   }

@@ -38,8 +38,7 @@ public record PostgresWords(String code, String message) {
   public static PostgresWords of(SQLException failure) {
     String state = String.valueOf(failure.getSQLState());
     return switch (state) {
-      case "08001", "08004", "57P03" ->
-          away("The database server cannot be reached." + TRY_AGAIN);
+      case "08001", "08004", "57P03" -> away("The database server cannot be reached." + TRY_AGAIN);
       case "28P01", "28000" ->
           new PostgresWords(
               "database-refused",

@@ -39,7 +39,9 @@ public final class ReadConnections implements ConnectionFactory {
     }
   }
 
-  /** Who asks within the answer to a question gets one beyond the number: waiting could be for good. */
+  /**
+   * Who asks within the answer to a question gets one beyond the number: waiting could be for good.
+   */
   private void waitForRoom() throws SQLException {
     if (held.get() > 0) {
       return;

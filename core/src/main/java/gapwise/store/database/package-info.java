@@ -5,7 +5,7 @@
  * written and read, is the room {@code store}.
  *
  * <p>Start at {@link gapwise.store.database.Database}. Migrations are scripts by database below
- * {@code resources/gapwise/store/migration}, those of {@code any} for both; the third of the file is
- * {@code ContentChecksumMigration}.
+ * {@code resources/gapwise/store/migration}, those of {@code any} for both; the third of the file
+ * is {@code ContentChecksumMigration}.
  */
 package gapwise.store.database;

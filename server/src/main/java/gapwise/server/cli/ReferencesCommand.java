@@ -123,7 +123,8 @@ public final class ReferencesCommand implements Callable<Integer> {
         opened.stream()
             .map(file -> new ReferenceFile(lastName(Path.of(file.name())), file.bytes()))
             .toList();
-    try (Records open = Records.openExisting(database.with(home.orElseThrow()), Clock.systemUTC())) {
+    try (Records open =
+        Records.openExisting(database.with(home.orElseThrow()), Clock.systemUTC())) {
       Path spool = home.orElseThrow().resolve("references-" + UUID.randomUUID() + ".waiting");
       for (KeptLoad load : FilesKept.keep(open.referenceBase(), named, log, who, spool)) {
         System.err.println(

@@ -107,8 +107,7 @@ class SharedDatabaseTest {
     EmbeddedPostgres first = onFilesThatStay(data).start();
     int port = first.getPort();
     StorePlace place =
-        new StorePlace(
-            folder.resolve("home"), Optional.of(RealServer.address(first, "postgres")));
+        new StorePlace(folder.resolve("home"), Optional.of(RealServer.address(first, "postgres")));
     try (RunningServer running = RunningServer.at(place)) {
       fill(
           new StorePlace(folder.resolve("writing"), place.database()),
@@ -124,8 +123,7 @@ class SharedDatabaseTest {
             path + " " + answer.statusCode());
       }
       assertTrue(statuses.contains(503), statuses.toString());
-      EmbeddedPostgres second =
-          onFilesThatStay(data).setPort(port).start();
+      EmbeddedPostgres second = onFilesThatStay(data).setPort(port).start();
       try {
         assertEquals(200, running.get("/desk").statusCode());
         fill(
@@ -158,8 +156,7 @@ class SharedDatabaseTest {
 
     Path exported = folder.resolve("exported");
     Path before = folder.resolve("before");
-    assertEquals(
-        0, run("", "export", "--csv", before.toString(), "--home", old.toString()).exit());
+    assertEquals(0, run("", "export", "--csv", before.toString(), "--home", old.toString()).exit());
     Ended export = run(address, "export", "--csv", exported.toString(), "--home", home);
     assertEquals(0, export.exit(), export.said());
     assertEquals(
@@ -173,7 +170,13 @@ class SharedDatabaseTest {
     String back = folder.resolve("back.db").toString();
     assertEquals(0, run("", "backup", back, "--home", home, "--database", address).exit());
     Ended second =
-        run(address, "restore", back, "--home", folder.resolve("new").toString(), "--database",
+        run(
+            address,
+            "restore",
+            back,
+            "--home",
+            folder.resolve("new").toString(),
+            "--database",
             "sqlite");
     assertEquals(0, second.exit(), second.said());
     try (Records records = Records.openExisting(folder.resolve("new"), Clock.systemUTC())) {
