@@ -43,7 +43,7 @@ public final class Backup {
    */
   public static Soundness write(StorePlace place, Path file) throws IOException {
     return place.database().isPresent()
-        ? ServerBackup.write(place, place.database().get(), file)
+        ? new ServerCopies(place, place.database().get()).backUp(file)
         : write(place.home(), file);
   }
 

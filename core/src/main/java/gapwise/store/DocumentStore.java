@@ -1,8 +1,6 @@
 package gapwise.store;
 
-import gapwise.store.database.PostgresDatabase;
 import java.io.IOException;
-import java.nio.channels.FileLock;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -86,28 +84,15 @@ public final class DocumentStore implements AutoCloseable {
       HomeOpening.requireHome(place.home(), expected);
     }
     HomeLock lock = HomeLock.amongOthers(failures);
-    try (FileLock opening = lock.opening()) {
-      HomeOpening.Opened opened =
-          place.database().isPresent()
-              ? ServerOpening.open(place, place.database().get(), expected)
-              : HomeOpening.open(place.home(), expected, failures);
-      return failures.inWords(() -> new DocumentStore(lock, opened, failures, clock));
-    } catch (IOException unusable) {
-      throw released(lock, failures.homeUnusable(unusable));
-    } catch (SQLException failure) {
-      throw released(lock, failures.worded(failure));
-    } catch (RuntimeException failure) {
-      throw released(lock, failure);
-    }
-  }
-
-  private static RuntimeException released(HomeLock lock, RuntimeException failure) {
-    try {
-      lock.close();
-    } catch (IOException unclosed) {
-      failure.addSuppressed(unclosed);
-    }
-    return failure;
+    return lock.whileOpening(
+        failures,
+        () -> {
+          HomeOpening.Opened opened =
+              place.database().isPresent()
+                  ? ServerOpening.open(place, place.database().get(), expected)
+                  : HomeOpening.open(place.home(), expected, failures);
+          return failures.inWords(() -> new DocumentStore(lock, opened, failures, clock));
+        });
   }
 
   /** Sentences for people about what was found when the home was opened; mostly none. */
@@ -149,8 +134,6 @@ public final class DocumentStore implements AutoCloseable {
    */
   public WriteAnswer writeAll(
       Iterator<Write> writes, String who, String why, Optional<Basis> basis) {
-    requireWords("who", who);
-    requireWords("why", why);
     if (writing.isHeldByCurrentThread()) {
       throw new IllegalStateException("a write may not start within a write or its listener");
     }
@@ -237,8 +220,12 @@ public final class DocumentStore implements AutoCloseable {
     return read(handle -> VersionReader.changedAt(handle, change));
   }
 
-  /** Has the listener told of all later writes. */
-  public void onWrite(WriteListener listener) {
+  /**
+   * Has the listener told of all later writes, in the order of the change log, one at a time: when
+   * they are durable and before the writer is told so. It may read the store, but not write to it.
+   * The writes stand whatever it does: what it throws goes to the log, never to the writer.
+   */
+  public void onWrite(Consumer<WriteAnswer.Written> listener) {
     listeners.add(listener);
   }
 
@@ -256,25 +243,7 @@ public final class DocumentStore implements AutoCloseable {
    */
   public boolean doAlone(String work, Runnable task) {
     requireOpen();
-    try {
-      Optional<? extends AutoCloseable> alone =
-          opened.database() instanceof PostgresDatabase server
-              ? server.tryAlone(work)
-              : homeLock.tryAlone(work);
-      if (alone.isEmpty()) {
-        return false;
-      }
-      try {
-        task.run();
-      } finally {
-        alone.get().close();
-      }
-      return true;
-    } catch (RuntimeException failure) {
-      throw failure;
-    } catch (Exception failure) {
-      throw failures.worded(failure);
-    }
+    return opened.doAlone(homeLock, work, task, failures);
   }
 
   /** Waits for a write that is under way, then lets go of the home. May be called again. */
@@ -318,13 +287,6 @@ public final class DocumentStore implements AutoCloseable {
   private void requireOpen() {
     if (closed) {
       throw new IllegalStateException("the store is closed");
-    }
-  }
-
-  private static void requireWords(String name, String text) {
-    Objects.requireNonNull(text, name);
-    if (text.isBlank()) {
-      throw new IllegalArgumentException(name + " must not be blank");
     }
   }
 }

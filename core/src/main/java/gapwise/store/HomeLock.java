@@ -6,6 +6,7 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
 import java.util.Optional;
 
 /**
@@ -76,8 +77,36 @@ final class HomeLock implements AutoCloseable {
   }
 
   /** Waits until no other process is opening the home, and keeps others from it until closed. */
-  FileLock opening() throws IOException {
+  private FileLock opening() throws IOException {
     return channel.lock(OPENING, ONE_PLACE, false);
+  }
+
+  /** What is done while no other process opens the home. */
+  @FunctionalInterface
+  interface Opening<T> {
+    T open() throws IOException, SQLException;
+  }
+
+  /** Does it, and lets go of the home where it fails. */
+  <T> T whileOpening(StoreFailures failures, Opening<T> work) {
+    try (FileLock opening = opening()) {
+      return work.open();
+    } catch (IOException unusable) {
+      throw released(failures.homeUnusable(unusable));
+    } catch (SQLException failure) {
+      throw released(failures.worded(failure));
+    } catch (RuntimeException failure) {
+      throw released(failure);
+    }
+  }
+
+  private RuntimeException released(RuntimeException failure) {
+    try {
+      close();
+    } catch (IOException unclosed) {
+      failure.addSuppressed(unclosed);
+    }
+    return failure;
   }
 
   /** Takes some work for this process alone until closed; empty where another is at it. */

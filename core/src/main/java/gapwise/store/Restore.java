@@ -58,11 +58,11 @@ public final class Restore {
   public static Done of(Path backup, StorePlace place, Clock clock) {
     Restore restore = new Restore(backup, place.home(), clock);
     return place.database().isPresent()
-        ? restore.intoServer(new ServerRestore(place, place.database().get()))
+        ? restore.intoServer(new ServerCopies(place, place.database().get()))
         : restore.restored();
   }
 
-  private Done intoServer(ServerRestore server) {
+  private Done intoServer(ServerCopies server) {
     if (!Files.isRegularFile(backup)) {
       throw noBackup("There is no such file.");
     }

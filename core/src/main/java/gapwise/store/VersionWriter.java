@@ -35,7 +35,18 @@ final class VersionWriter implements AutoCloseable {
   private long count;
 
   /** Who, when and why: the same for all writes of one transaction. */
-  record Stamp(Instant when, String who, String why) {}
+  record Stamp(Instant when, String who, String why) {
+    Stamp {
+      requireWords("who", who);
+      requireWords("why", why);
+    }
+
+    private static void requireWords(String name, String text) {
+      if (text.isBlank()) {
+        throw new IllegalArgumentException(name + " must not be blank");
+      }
+    }
+  }
 
   private record Last(int version, boolean deleted) {}
 

@@ -11,24 +11,71 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
+import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
-/** Puts a backup into an empty database of a server, all of it or nothing. */
-final class ServerRestore {
+/**
+ * Copies between a database of a server and a file as a home has it: a backup, of one moment, and a
+ * backup put into an empty database, all of it or nothing.
+ */
+final class ServerCopies {
   private final StorePlace place;
   private final PostgresDatabase database;
   private final StoreFailures failures;
   private final ServerFailures words;
 
-  ServerRestore(StorePlace place, DatabaseAddress address) {
+  ServerCopies(StorePlace place, DatabaseAddress address) {
     this.place = place;
     this.database = new PostgresDatabase(address);
     this.failures = place.failures();
     this.words = new ServerFailures(place);
   }
 
+  /** Writes a backup; {@link Backup#write(StorePlace, Path)}. */
+  Soundness backUp(Path file) throws IOException {
+    // Before the database is read: the note is never ahead of it, but may be by the time it is.
+    Optional<HomeMarker.Reached> marker =
+        HomeMarker.read(place.home()).filter(note -> !note.base().isEmpty());
+    return new CheckedCopy(new OfServer(database), failures, file)
+        .write(
+            source -> {
+              if (!ServerOpening.require(source, words, failures).isUpToDate()) {
+                throw words.noBase();
+              }
+              if (marker.isPresent()) {
+                ServerOpening.requireMarked(source, marker.get(), words);
+              }
+            });
+  }
+
+  private record OfServer(PostgresDatabase database) implements CheckedCopy.Source {
+    @Override
+    public Connection open() throws SQLException {
+      return database.connectToLook();
+    }
+
+    @Override
+    public void copy(Connection open, Path file, StoreFailures failures) {
+      SqliteDatabase target = new SqliteDatabase(file);
+      failures.inWords(target::migrate);
+      try (Connection into = target.connect()) {
+        into.setAutoCommit(false);
+        RowCopy.between(open, into);
+        into.commit();
+        into.setAutoCommit(true);
+        // One file, as a copy of a file is: without a log beside it.
+        try (Statement statement = into.createStatement()) {
+          statement.execute("PRAGMA journal_mode = DELETE");
+        }
+      } catch (SQLException failure) {
+        throw failures.worded(failure);
+      }
+    }
+  }
+
   /**
-   * Does it. The home is the new database's from now on; it may not be in use.
+   * Puts a backup into the database. The home is the new database's from now on; it may not be in use.
    *
    * @param usable what must hold for the backup, besides that it is sound
    * @return what was found in the records that are in the database now
