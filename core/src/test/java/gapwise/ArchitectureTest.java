@@ -94,7 +94,8 @@ class ArchitectureTest {
                       "table",
                       "untidy",
                       "problem")),
-              Map.entry("store", Set.of("problem")),
+              Map.entry("store", Set.of("store.database", "problem")),
+              Map.entry("store.database", Set.of("problem")),
               Map.entry(
                   "curation",
                   Set.of(
@@ -694,11 +695,12 @@ class ArchitectureTest {
   @Test
   void onlyTheStoreKnowsSql() {
     onlyIn(
-        "gapwise.store",
+        "gapwise.store..",
         "java.sql..",
         "javax.sql..",
         "org.jdbi..",
         "org.sqlite..",
+        "org.postgresql..",
         "org.flywaydb..");
   }
 

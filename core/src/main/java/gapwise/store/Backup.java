@@ -1,5 +1,7 @@
 package gapwise.store;
 
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Layout;
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
@@ -35,10 +37,23 @@ public final class Backup {
     return new Backup(home).write(file);
   }
 
+  /**
+   * The same of an evidence base whose records may be on a server: the file is of the same kind, so
+   * that it can be put into either.
+   */
+  public static Soundness write(StorePlace place, Path file) throws IOException {
+    return place.database().isPresent()
+        ? new ServerCopies(place, place.database().get()).backUp(file)
+        : write(place.home(), file);
+  }
+
   private Soundness write(Path file) throws IOException {
     HomeOpening.requireHome(home, Expected.A_HOME);
     // Before the database is read: the note is never ahead of it, but may be by the time it is.
     Optional<HomeMarker.Reached> marker = HomeMarker.read(home);
+    if (marker.isPresent() && !marker.get().base().isEmpty()) {
+      throw words.onServer();
+    }
     HomeFiles files = new HomeFiles(home);
     Path database = files.database();
     boolean there = Files.exists(database);
@@ -47,7 +62,7 @@ public final class Backup {
           ? words.missing(there, marker.get())
           : files.isDatabaseElsewhere() ? words.missing() : words.noHome();
     }
-    return new CheckedCopy(database, home, file).write(source -> require(source, marker));
+    return CheckedCopy.ofFile(database, home, file).write(source -> require(source, marker));
   }
 
   private void require(Connection source, Optional<HomeMarker.Reached> marker) throws SQLException {

@@ -1,40 +1,73 @@
 package gapwise.store;
 
 import gapwise.problem.Problem;
+import gapwise.store.database.DatabaseFile;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicLong;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
- * A copy of a database file in one file, of one moment, while others read and write on. The copy
- * appears under its name only when the source was found sound, the copy was read back and found
- * sound and equal to it, and all of it is on the disk.
+ * A copy of a database in one file, of one moment, while others read and write on. The copy appears
+ * under its name only when the source was found sound, the copy was read back and found sound and
+ * equal to it, and all of it is on the disk.
  */
 final class CheckedCopy {
-  private final Path source;
+  private final Source source;
   private final StoreFailures ofSource;
   private final StoreFailures ofTarget;
 
+  /** Where copies come from. */
+  interface Source {
+    /** A connection that reads all of one moment. */
+    Connection open() throws SQLException;
+
+    /**
+     * Writes all that it reads into an empty database file.
+     *
+     * @param failures words for what the new file suffers
+     */
+    void copy(Connection open, Path file, StoreFailures failures);
+  }
+
   /**
-   * @param named what the source is called in messages: the home it belongs to, or the file itself
+   * @param ofSource words for what the source suffers
    */
-  CheckedCopy(Path source, Path named, Path target) {
+  CheckedCopy(Source source, StoreFailures ofSource, Path target) {
     this.source = source;
-    this.ofSource = new StoreFailures(named);
+    this.ofSource = ofSource;
     this.ofTarget = new StoreFailures(target);
+  }
+
+  /**
+   * A copy of a file.
+   *
+   * @param named what it is called in messages: the home it belongs to, or the file itself
+   */
+  static CheckedCopy ofFile(Path file, Path named, Path target) {
+    return new CheckedCopy(new OfFile(file), new StoreFailures(named), target);
+  }
+
+  private record OfFile(Path from) implements Source {
+    @Override
+    public Connection open() throws SQLException {
+      return DatabaseFile.connect(from);
+    }
+
+    @Override
+    public void copy(Connection open, Path file, StoreFailures failures) {
+      try (PreparedStatement copy = open.prepareStatement("VACUUM INTO ?")) {
+        copy.setString(1, file.toString());
+        copy.executeUpdate();
+      } catch (SQLException failure) {
+        throw failures.worded(failure);
+      }
+    }
   }
 
   /** What must hold for a source, besides that it is sound. */
@@ -80,25 +113,16 @@ final class CheckedCopy {
   }
 
   private Examination copy(Requirement requirement, Path unfinished) {
-    try (Connection connection = DatabaseFile.connect(source)) {
+    try (Connection connection = source.open()) {
       requirement.check(connection);
       Examination found = Examination.of(connection, Long.MAX_VALUE, () -> false);
       if (!found.soundness().isSound()) {
         throw ofSource.damaged(found.soundness());
       }
-      copyInto(connection, unfinished);
+      source.copy(connection, unfinished, ofTarget);
       return found;
     } catch (SQLException failure) {
       throw ofSource.worded(failure);
-    }
-  }
-
-  private void copyInto(Connection connection, Path unfinished) {
-    try (PreparedStatement copy = connection.prepareStatement("VACUUM INTO ?")) {
-      copy.setString(1, unfinished.toString());
-      copy.executeUpdate();
-    } catch (SQLException failure) {
-      throw ofTarget.worded(failure);
     }
   }
 
@@ -134,72 +158,6 @@ final class CheckedCopy {
       flush(folder, StandardOpenOption.READ);
     } catch (IOException unsupported) {
       return;
-    }
-  }
-
-  /**
-   * A file that is being written under a name that says so, such as {@code
-   * monday.db.4711-1.unfinished}. What a killed run left under such a name is deleted by the next
-   * one that writes into the folder.
-   */
-  static final class Unfinished implements AutoCloseable {
-    private static final Pattern NAME =
-        Pattern.compile(".+\\.(\\d{1,18})-\\d{1,18}\\.unfinished(-journal)?");
-    private static final AtomicLong COUNT = new AtomicLong();
-    private static final Set<Path> BEING_WRITTEN = ConcurrentHashMap.newKeySet();
-
-    private final Path file;
-
-    private Unfinished(Path file) {
-      this.file = file;
-    }
-
-    /** A new empty file beside the one that it will become. */
-    static Unfinished of(Path target) throws IOException {
-      Path folder = OwnerOnly.folderOf(target);
-      deleteLeftOver(folder);
-      Path file =
-          folder.resolve(
-              "%s.%d-%d.unfinished"
-                  .formatted(
-                      target.getFileName(),
-                      ProcessHandle.current().pid(),
-                      COUNT.incrementAndGet()));
-      BEING_WRITTEN.add(file);
-      OwnerOnly.fileIfAbsent(file);
-      return new Unfinished(file);
-    }
-
-    private static void deleteLeftOver(Path folder) throws IOException {
-      try (Stream<Path> files = Files.list(folder)) {
-        for (Path file : files.toList()) {
-          Matcher name = NAME.matcher(file.getFileName().toString());
-          if (name.matches()
-              && isLeftOver(file, Long.parseLong(name.group(1)))
-              && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-            Files.deleteIfExists(file);
-          }
-        }
-      }
-    }
-
-    /** Numbers of processes come again: one of this run's own number may be of an earlier run. */
-    private static boolean isLeftOver(Path file, long process) {
-      return process == ProcessHandle.current().pid()
-          ? BEING_WRITTEN.stream().noneMatch(own -> file.toString().startsWith(own.toString()))
-          : ProcessHandle.of(process).isEmpty();
-    }
-
-    Path file() {
-      return file;
-    }
-
-    /** Deletes it where it has not been moved to its own name. */
-    @Override
-    public void close() throws IOException {
-      Files.deleteIfExists(file);
-      Files.deleteIfExists(file.resolveSibling(file.getFileName() + "-journal"));
-      BEING_WRITTEN.remove(file);
     }
   }
 }

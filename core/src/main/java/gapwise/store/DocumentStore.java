@@ -1,7 +1,6 @@
 package gapwise.store;
 
 import java.io.IOException;
-import java.nio.channels.FileLock;
 import java.nio.file.Path;
 import java.sql.SQLException;
 import java.time.Clock;
@@ -15,7 +14,6 @@ import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.Jdbi;
 
 /**
  * The door of this room: documents with all their versions in one home folder. Nothing is ever
@@ -30,11 +28,10 @@ import org.jdbi.v3.core.Jdbi;
 public final class DocumentStore implements AutoCloseable {
   private final HomeLock homeLock;
   private final HomeOpening.Opened opened;
-  private final Path home;
   private final StoreFailures failures;
   private final Clock clock;
   private final StoreReads reads;
-  private final Handle writer;
+  private final StoreWriter writer;
   private final ReentrantLock writing = new ReentrantLock();
   private final WriteListeners listeners = new WriteListeners();
   private final WorkingCopies.Door door;
@@ -44,11 +41,10 @@ public final class DocumentStore implements AutoCloseable {
       HomeLock homeLock, HomeOpening.Opened opened, StoreFailures failures, Clock clock) {
     this.homeLock = homeLock;
     this.opened = opened;
-    this.home = failures.home();
     this.failures = failures;
     this.clock = clock;
     this.reads = new StoreReads(opened.database(), failures);
-    this.writer = Jdbi.create(opened.database()::connect).open();
+    this.writer = new StoreWriter(opened.database(), failures);
     this.door = new WorkingCopies.Door(reads, writer, writing, failures, this::requireOpen);
     onWrite(written -> noteReached());
   }
@@ -80,29 +76,26 @@ public final class DocumentStore implements AutoCloseable {
    * @param clock tells when a version is written
    */
   public static DocumentStore open(Path home, Clock clock, Expected expected) {
-    Objects.requireNonNull(clock, "clock");
-    StoreFailures failures = new StoreFailures(home);
-    HomeOpening.requireHome(home, expected);
-    HomeLock lock = HomeLock.amongOthers(failures);
-    try (FileLock opening = lock.opening()) {
-      HomeOpening.Opened opened = HomeOpening.open(home, expected, failures);
-      return failures.inWords(() -> new DocumentStore(lock, opened, failures, clock));
-    } catch (IOException unusable) {
-      throw released(lock, failures.homeUnusable(unusable));
-    } catch (SQLException failure) {
-      throw released(lock, failures.worded(failure));
-    } catch (RuntimeException failure) {
-      throw released(lock, failure);
-    }
+    return open(StorePlace.of(home), clock, expected);
   }
 
-  private static RuntimeException released(HomeLock lock, RuntimeException failure) {
-    try {
-      lock.close();
-    } catch (IOException unclosed) {
-      failure.addSuppressed(unclosed);
+  /** The same of an evidence base whose records may be on a server. */
+  public static DocumentStore open(StorePlace place, Clock clock, Expected expected) {
+    Objects.requireNonNull(clock, "clock");
+    StoreFailures failures = place.failures();
+    if (place.database().isEmpty()) {
+      HomeOpening.requireHome(place.home(), expected);
     }
-    return failure;
+    HomeLock lock = HomeLock.amongOthers(failures);
+    return lock.whileOpening(
+        failures,
+        () -> {
+          HomeOpening.Opened opened =
+              place.database().isPresent()
+                  ? ServerOpening.open(place, place.database().get(), expected)
+                  : HomeOpening.open(place.home(), expected, failures);
+          return failures.inWords(() -> new DocumentStore(lock, opened, failures, clock));
+        });
   }
 
   /** Sentences for people about what was found when the home was opened; mostly none. */
@@ -144,8 +137,6 @@ public final class DocumentStore implements AutoCloseable {
    */
   public WriteAnswer writeAll(
       Iterator<Write> writes, String who, String why, Optional<Basis> basis) {
-    requireWords("who", who);
-    requireWords("why", why);
     if (writing.isHeldByCurrentThread()) {
       throw new IllegalStateException("a write may not start within a write or its listener");
     }
@@ -232,15 +223,30 @@ public final class DocumentStore implements AutoCloseable {
     return read(handle -> VersionReader.changedAt(handle, change));
   }
 
-  /** Has the listener told of all later writes. */
-  public void onWrite(WriteListener listener) {
+  /**
+   * Has the listener told of all later writes, in the order of the change log, one at a time: when
+   * they are durable and before the writer is told so. It may read the store, but not write to it.
+   * The writes stand whatever it does: what it throws goes to the log, never to the writer.
+   */
+  public void onWrite(Consumer<WriteAnswer.Written> listener) {
     listeners.add(listener);
   }
 
   /** A look at every page and every record, not begun yet. */
   public SoundnessCheck soundnessCheck() {
     requireOpen();
-    return new SoundnessCheck(home.resolve(Database.FILE), failures);
+    return new SoundnessCheck(opened.database(), failures);
+  }
+
+  /**
+   * Does some work unless another process that shares the records is at it just now.
+   *
+   * @param work its name, the same in all processes
+   * @return whether it was done here
+   */
+  public boolean doAlone(String work, Runnable task) {
+    requireOpen();
+    return opened.doAlone(homeLock, work, task, failures);
   }
 
   /** Waits for a write that is under way, then lets go of the home. May be called again. */
@@ -256,11 +262,7 @@ public final class DocumentStore implements AutoCloseable {
       }
       closed = true;
       reads.close();
-      failures.inWords(
-          () -> {
-            writer.close();
-            return null;
-          });
+      writer.close();
       opened.marker().close();
       homeLock.close();
     } catch (SQLException | IOException failure) {
@@ -288,12 +290,6 @@ public final class DocumentStore implements AutoCloseable {
   private void requireOpen() {
     if (closed) {
       throw new IllegalStateException("the store is closed");
-    }
-  }
-
-  private static void requireWords(String name, String text) {
-    if (text.isBlank()) {
-      throw new IllegalArgumentException(name + " must not be blank");
     }
   }
 }

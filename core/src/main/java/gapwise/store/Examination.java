@@ -1,5 +1,8 @@
 package gapwise.store;
 
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Dialect;
+import gapwise.store.database.Layout;
 import java.sql.Connection;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -20,8 +23,6 @@ import java.util.stream.Collectors;
  * @param digest equal for equal histories up to the same change
  */
 record Examination(Soundness soundness, String digest) {
-  private static final int MOST_FINDINGS = 20;
-
   /**
    * @param digestUpTo last change that counts for the digest
    */
@@ -53,13 +54,10 @@ record Examination(Soundness soundness, String digest) {
   /** What is wrong with the file, in the database's own words; empty when nothing is. */
   static List<String> structure(Connection connection) throws SQLException {
     try {
-      return DatabaseFile.texts(connection, "PRAGMA integrity_check(" + MOST_FINDINGS + ")")
-          .stream()
-          .flatMap(String::lines)
-          .filter(line -> !line.equals("ok") && !line.startsWith("***"))
-          .toList();
+      return Dialect.of(connection).structure(connection);
     } catch (SQLException failure) {
-      if (StoreFailures.isDamage(failure)) {
+      if (Dialect.isDamage(failure)) {
+        Dialect.of(connection).goOn(connection);
         return List.of("the check itself could not read it");
       }
       throw failure;
@@ -78,7 +76,8 @@ record Examination(Soundness soundness, String digest) {
     try {
       return OptionalLong.of(DatabaseFile.number(connection, query));
     } catch (SQLException failure) {
-      if (StoreFailures.isDamage(failure)) {
+      if (Dialect.isDamage(failure)) {
+        Dialect.of(connection).goOn(connection);
         return OptionalLong.empty();
       }
       throw failure;
@@ -118,9 +117,10 @@ record Examination(Soundness soundness, String digest) {
         }
       }
     } catch (SQLException failure) {
-      if (!StoreFailures.isDamage(failure)) {
+      if (!Dialect.isDamage(failure)) {
         throw failure;
       }
+      Dialect.of(connection).goOn(connection);
       // The index is damaged as well: those not named yet keep the number of their change.
     }
     return names;

@@ -1,12 +1,13 @@
 package gapwise.store;
 
 import gapwise.problem.Problem;
+import gapwise.store.database.Database;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
 /** Words for a home that is not as it was left. Nothing has been changed when they are said. */
-record HomeFailures(Path home) {
+record HomeFailures(Path home) implements HomeMarker.Words {
   private static final String FILE = "The file " + Database.FILE;
   private static final String BRING_BACK =
       " Bring it back if it was moved or its disk is not there, or put the last backup back by the"
@@ -35,8 +36,8 @@ record HomeFailures(Path home) {
         FILE + " is gone or empty, but its log beside it is not: there were records." + BRING_BACK);
   }
 
-  /** The database is not there or holds nothing, though it held something. */
-  StoreUnusableException missing(boolean fileIsThere, HomeMarker.Reached held) {
+  @Override
+  public StoreUnusableException missing(boolean fileIsThere, HomeMarker.Reached held) {
     String date = held.when().isEmpty() ? "" : ", the last at " + held.when();
     return unusable(
         fileIsThere ? "store-emptied" : "store-missing",
@@ -50,8 +51,8 @@ record HomeFailures(Path home) {
             + BRING_BACK);
   }
 
-  /** The database ends before what was acknowledged. */
-  StoreUnusableException behind(long last, HomeMarker.Reached acknowledged) {
+  @Override
+  public StoreUnusableException behind(long last, HomeMarker.Reached acknowledged) {
     return unusable(
         "store-behind",
         FILE
@@ -69,8 +70,8 @@ record HomeFailures(Path home) {
             + goOn());
   }
 
-  /** The database is not the one that the home had. */
-  StoreUnusableException other(HomeMarker.Reached acknowledged) {
+  @Override
+  public StoreUnusableException other(HomeMarker.Reached acknowledged) {
     return unusable(
         "store-other",
         FILE
@@ -88,6 +89,15 @@ record HomeFailures(Path home) {
         + home.resolve(Database.FILE)
         + " --home "
         + home;
+  }
+
+  /** The home was last open with its records on a server, and now none is named. */
+  StoreUnusableException onServer() {
+    return unusable(
+        "store-elsewhere",
+        "The records of this home are in a database of a PostgreSQL server. Name it by --database or"
+            + " in the environment variable GAPWISE_DATABASE. To have them in the home itself, take a"
+            + " backup of that database and put it here by the command restore.");
   }
 
   StoreUnusableException foreign() {

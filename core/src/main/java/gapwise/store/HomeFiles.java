@@ -1,5 +1,7 @@
 package gapwise.store;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;

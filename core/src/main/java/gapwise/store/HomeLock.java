@@ -6,6 +6,7 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.sql.SQLException;
 import java.util.Optional;
 
 /**
@@ -22,6 +23,9 @@ final class HomeLock implements AutoCloseable {
   private static final long OPEN = 0;
   private static final long OPENING = 1;
   private static final long ONE_PLACE = 1;
+
+  /** Works that one process at a time does have their places behind those. */
+  private static final long FIRST_OF_WORKS = 1000;
 
   private final FileChannel channel;
 
@@ -73,8 +77,46 @@ final class HomeLock implements AutoCloseable {
   }
 
   /** Waits until no other process is opening the home, and keeps others from it until closed. */
-  FileLock opening() throws IOException {
+  private FileLock opening() throws IOException {
     return channel.lock(OPENING, ONE_PLACE, false);
+  }
+
+  /** What is done while no other process opens the home. */
+  @FunctionalInterface
+  interface Opening<T> {
+    T open() throws IOException, SQLException;
+  }
+
+  /** Does it, and lets go of the home where it fails. */
+  <T> T whileOpening(StoreFailures failures, Opening<T> work) {
+    try (FileLock opening = opening()) {
+      return work.open();
+    } catch (IOException unusable) {
+      throw released(failures.homeUnusable(unusable));
+    } catch (SQLException failure) {
+      throw released(failures.worded(failure));
+    } catch (RuntimeException failure) {
+      throw released(failure);
+    }
+  }
+
+  private RuntimeException released(RuntimeException failure) {
+    try {
+      close();
+    } catch (IOException unclosed) {
+      failure.addSuppressed(unclosed);
+    }
+    return failure;
+  }
+
+  /** Takes some work for this process alone until closed; empty where another is at it. */
+  Optional<FileLock> tryAlone(String work) throws IOException {
+    try {
+      long place = FIRST_OF_WORKS + (work.hashCode() & 0xFFFF);
+      return Optional.ofNullable(channel.tryLock(place, ONE_PLACE, false));
+    } catch (OverlappingFileLockException sameProcess) {
+      return Optional.empty();
+    }
   }
 
   @Override

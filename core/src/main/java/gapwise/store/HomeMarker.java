@@ -2,6 +2,7 @@ package gapwise.store;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import gapwise.store.database.Checksum;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -13,6 +14,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.util.HexFormat;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -32,6 +34,7 @@ import org.jdbi.v3.core.Handle;
  * change             412
  * written 2026-03-01T12:00:00.000Z
  * mark 64 hexadecimal digits: SHA-256 of kind, key, version and time of that change
+ * base 32 hexadecimal digits: which database of a server it was; no such line where it is the file
  * check 8 hexadecimal digits: CRC-32 of all before this line
  * </pre>
  */
@@ -46,13 +49,28 @@ final class HomeMarker implements AutoCloseable {
 
   private static final Pattern TEXT =
       Pattern.compile(
-          "(gapwise home 1\nchange +(\\d{1,18})\nwritten (\\S*)\nmark ([0-9a-f]{64})\n)"
+          "(gapwise home 1\nchange +(\\d{1,18})\nwritten (\\S*)\nmark ([0-9a-f]{64})\n"
+              + "(?:base ([0-9a-f]{32})\n)?)"
               + "check ([0-9a-f]{8})\\s*");
 
   private final FileChannel channel;
+  private final String base;
 
-  private HomeMarker(FileChannel channel) {
+  private HomeMarker(FileChannel channel, String base) {
     this.channel = channel;
+    this.base = base;
+  }
+
+  /** What to say of a database that is not as it was left. */
+  interface Words {
+    /** The database is not there or holds nothing, though it held something. */
+    StoreUnusableException missing(boolean isThere, Reached held);
+
+    /** The database ends before what was acknowledged. */
+    StoreUnusableException behind(long last, Reached acknowledged);
+
+    /** The database is not the one that the home had. */
+    StoreUnusableException other(Reached acknowledged);
   }
 
   /**
@@ -61,8 +79,9 @@ final class HomeMarker implements AutoCloseable {
    * @param change number of its last change, 0 when it has none
    * @param when when that was written, as it stands in the database; empty when it has none
    * @param mark what tells that change from another of the same number in another log
+   * @param base which database of a server it was; empty for the file of the home
    */
-  record Reached(long change, String when, String mark) {
+  record Reached(long change, String when, String mark, String base) {
     private static final String LAST = "(SELECT MAX(change_number) FROM document_version)";
 
     /** The end of the change log that a handle reads. */
@@ -76,7 +95,7 @@ final class HomeMarker implements AutoCloseable {
 
     /** Nothing is known but its number. */
     static Reached seen(long change) {
-      return new Reached(change, "", digest(""));
+      return new Reached(change, "", digest(""), "");
     }
 
     /** The end of the change log of a database. */
@@ -102,13 +121,14 @@ final class HomeMarker implements AutoCloseable {
                                 row.getString(3),
                                 row.getString(4),
                                 row.getString(5),
-                                row.getString(2)))))
+                                row.getString(2))),
+                    ""))
             : Optional.empty();
       }
     }
 
     /** Refuses a database that does not hold this change, or another one of its number. */
-    void requireIn(Connection connection, HomeFailures words) throws SQLException {
+    void requireIn(Connection connection, Words words) throws SQLException {
       if (change > 0) {
         Optional<Reached> there = at(connection, Long.toString(change));
         long last = last(connection).change();
@@ -145,23 +165,35 @@ final class HomeMarker implements AutoCloseable {
       return Optional.empty();
     }
     Matcher text = TEXT.matcher(new String(Files.readAllBytes(file), UTF_8));
-    if (!text.matches() || !checkOf(text.group(1)).equals(text.group(5))) {
+    if (!text.matches() || !checkOf(text.group(1)).equals(text.group(6))) {
       return Optional.empty();
     }
-    return Optional.of(new Reached(Long.parseLong(text.group(2)), text.group(3), text.group(4)));
+    return Optional.of(
+        new Reached(
+            Long.parseLong(text.group(2)),
+            text.group(3),
+            text.group(4),
+            Objects.requireNonNullElse(text.group(5), "")));
   }
 
-  /** Opens the note for writing, making it where it is not there. */
+  /** Opens the note of a home with a file for writing, making it where it is not there. */
   static HomeMarker open(Path home) throws IOException {
+    return open(home, "");
+  }
+
+  /** The same of a home whose records are in a database of a server. */
+  static HomeMarker open(Path home, String base) throws IOException {
     return new HomeMarker(
-        OwnerOnly.open(home.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE));
+        OwnerOnly.open(home.resolve(FILE), StandardOpenOption.CREATE, StandardOpenOption.WRITE),
+        base);
   }
 
   /** Writes down how far the change log has come. */
   void set(Reached reached) throws IOException {
     String text =
         "gapwise home 1\nchange %19d\nwritten %s\nmark %s\n"
-            .formatted(reached.change(), reached.when(), reached.mark());
+                .formatted(reached.change(), reached.when(), reached.mark())
+            + (base.isEmpty() ? "" : "base " + base + "\n");
     String line = text + "check " + checkOf(text);
     byte[] bytes = (line + " ".repeat(LENGTH - 1 - line.length()) + "\n").getBytes(UTF_8);
     channel.write(ByteBuffer.wrap(bytes), 0);

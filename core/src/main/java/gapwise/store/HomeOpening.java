@@ -1,5 +1,10 @@
 package gapwise.store;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.PostgresDatabase;
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Layout;
+import gapwise.store.database.SqliteDatabase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -42,7 +47,29 @@ final class HomeOpening {
    *     open, so that whatever was derived from the records must be made anew
    * @param notices sentences for people about what was found
    */
-  record Opened(Database database, HomeMarker marker, boolean putBack, List<String> notices) {}
+  record Opened(Database database, HomeMarker marker, boolean putBack, List<String> notices) {
+
+    /** Does some work unless another process that shares the records is at it; whether it was. */
+    boolean doAlone(HomeLock home, String work, Runnable task, StoreFailures failures) {
+      try (AutoCloseable alone = tryAlone(home, work).orElse(null)) {
+        if (alone != null) {
+          task.run();
+        }
+        return alone != null;
+      } catch (RuntimeException failure) {
+        throw failure;
+      } catch (Exception failure) {
+        throw failures.worded(failure);
+      }
+    }
+
+    private Optional<? extends AutoCloseable> tryAlone(HomeLock home, String work)
+        throws IOException, SQLException {
+      return database instanceof PostgresDatabase server
+          ? server.tryAlone(work)
+          : home.tryAlone(work);
+    }
+  }
 
   /** Refuses, before anything is made, where a home is expected and none is. */
   static void requireHome(Path home, Expected expected) {
@@ -58,6 +85,9 @@ final class HomeOpening {
 
   private Opened open() throws IOException, SQLException {
     notices.addAll(files.tighten());
+    if (marker.filter(note -> !note.base().isEmpty()).isPresent()) {
+      throw words.onServer();
+    }
     Path file = files.database();
     if (Files.exists(file) && Files.size(file) > 0) {
       requireTheSame(file);
@@ -65,7 +95,7 @@ final class HomeOpening {
       requireNew(file);
       OwnerOnly.fileIfAbsent(file);
     }
-    Database database = new Database(home);
+    Database database = SqliteDatabase.ofHome(home);
     if (!upToDate) {
       failures.inWords(database::migrate);
     }

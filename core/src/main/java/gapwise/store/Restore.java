@@ -1,6 +1,9 @@
 package gapwise.store;
 
 import gapwise.problem.Problem;
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Layout;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -48,6 +51,33 @@ public final class Restore {
     return new Restore(backup, home, clock).restored();
   }
 
+  /**
+   * The same for an evidence base whose records may be on a server: then the backup goes into an
+   * empty database, and nothing is replaced.
+   */
+  public static Done of(Path backup, StorePlace place, Clock clock) {
+    Restore restore = new Restore(backup, place.home(), clock);
+    return place.database().isPresent()
+        ? restore.intoServer(new ServerCopies(place, place.database().get()))
+        : restore.restored();
+  }
+
+  private Done intoServer(ServerCopies server) {
+    if (!Files.isRegularFile(backup)) {
+      throw noBackup("There is no such file.");
+    }
+    Soundness found = server.restore(backup, this::requireUsable);
+    try {
+      // The home is the database's now, whose note keeps others from opening a file there.
+      Path database = files.database();
+      Optional<Path> replaced = keep(database);
+      Files.deleteIfExists(database);
+      return new Done(found, replaced);
+    } catch (IOException unusable) {
+      throw new StoreFailures(home).homeUnusable(unusable);
+    }
+  }
+
   private Done restored() {
     if (!Files.isRegularFile(backup)) {
       throw noBackup("There is no such file.");
@@ -58,7 +88,7 @@ public final class Restore {
       Path database = files.database();
       Path incoming = database.resolveSibling(Database.FILE + ".incoming");
       Files.deleteIfExists(incoming);
-      Soundness found = new CheckedCopy(backup, backup, incoming).write(this::requireUsable);
+      Soundness found = CheckedCopy.ofFile(backup, backup, incoming).write(this::requireUsable);
       Optional<Path> replaced = keep(database);
       Files.move(incoming, database, StandardCopyOption.ATOMIC_MOVE);
       CheckedCopy.flushFolder(OwnerOnly.folderOf(database));

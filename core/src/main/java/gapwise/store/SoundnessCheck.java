@@ -1,34 +1,36 @@
 package gapwise.store;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Dialect;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
 import java.util.Optional;
-import org.sqlite.SQLiteConnection;
 
 /**
- * A look at every page and every record of a database file, while others read and write it. May be
- * run in a thread of its own and cancelled from another.
+ * A look at every page and every record of a database, while others read and write it. May be run
+ * in a thread of its own and cancelled from another.
  */
 public final class SoundnessCheck {
-  private final Path file;
+  private final Database database;
   private final StoreFailures failures;
   private volatile boolean cancelled;
   private Optional<Connection> running = Optional.empty();
 
-  SoundnessCheck(Path file, StoreFailures failures) {
-    this.file = file;
+  SoundnessCheck(Database database, StoreFailures failures) {
+    this.database = database;
     this.failures = failures;
   }
 
-  /** Size of the file, which a look at all of it takes time for. */
+  /** Size of the records, which a look at all of it takes time for. */
   public long bytes() {
     try {
-      return Files.size(file);
+      return database.bytes();
     } catch (IOException unreadable) {
       throw failures.homeUnusable(unreadable);
+    } catch (SQLException failure) {
+      throw failures.worded(failure);
     }
   }
 
@@ -38,7 +40,7 @@ public final class SoundnessCheck {
    * @return empty when it was cancelled
    */
   public Optional<Soundness> run() {
-    try (Connection connection = DatabaseFile.connect(file)) {
+    try (Connection connection = database.connectToLook()) {
       setRunning(Optional.of(connection));
       Soundness found = Examination.of(connection, Long.MAX_VALUE, () -> cancelled).soundness();
       setRunning(Optional.empty());
@@ -62,7 +64,7 @@ public final class SoundnessCheck {
     cancelled = true;
     if (running.isPresent()) {
       try {
-        running.get().unwrap(SQLiteConnection.class).getDatabase().interrupt();
+        Dialect.of(running.get()).stop(running.get());
       } catch (SQLException ended) {
         throw failures.worded(ended);
       }
@@ -81,7 +83,7 @@ public final class SoundnessCheck {
    * the change log. A cheap look, which reads little of the file.
    */
   public void requireComplete() {
-    try (Connection connection = DatabaseFile.connect(file)) {
+    try (Connection connection = database.connectToLook()) {
       long missing =
           DatabaseFile.number(
               connection,

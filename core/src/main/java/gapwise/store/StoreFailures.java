@@ -1,6 +1,9 @@
 package gapwise.store;
 
 import gapwise.problem.Problem;
+import gapwise.store.database.Database;
+import gapwise.store.database.Dialect;
+import gapwise.store.database.PostgresWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,28 +15,19 @@ import org.sqlite.NativeLibraryNotFoundException;
 import org.sqlite.SQLiteErrorCode;
 
 /**
- * Words for what a database file can suffer.
+ * Words for what a database can suffer.
  *
  * @param home the home, or the file, that it is about
+ * @param place what it is called in messages: the same, or the database of a server
  */
-record StoreFailures(Path home) {
+record StoreFailures(Path home, String place) {
   static final String DAMAGED = "store-damaged";
-
-  /** Extended result codes hold the primary one in their lowest byte (sqlite.org/rescode.html). */
-  private static final int PRIMARY = 0xFF;
 
   /** Room that the database's own index of its log may need. */
   private static final long LEAST_ROOM_BYTES = 64 * 1024;
 
-  /** The kind of failure that a result code of the database stands for. */
-  static SQLiteErrorCode primary(int code) {
-    return SQLiteErrorCode.getErrorCode(code & PRIMARY);
-  }
-
-  /** Whether the database found its file damaged. */
-  static boolean isDamage(SQLException failure) {
-    SQLiteErrorCode primary = primary(failure.getErrorCode());
-    return primary == SQLiteErrorCode.SQLITE_CORRUPT || primary == SQLiteErrorCode.SQLITE_NOTADB;
+  StoreFailures(Path home) {
+    this(home, home.toString());
   }
 
   /** Does some work with the database; its failures come out in words, all others untouched. */
@@ -55,11 +49,18 @@ record StoreFailures(Path home) {
       if (cause instanceof NativeLibraryNotFoundException) {
         return new StoreUnusableException(problem("store-failed", NO_ROOM_FOR_LIBRARY), failure);
       }
+      if (cause instanceof SQLException sql && PostgresWords.isOfServer(sql)) {
+        return unusable(PostgresWords.of(sql), failure);
+      }
       if (cause instanceof SQLException sql && sql.getErrorCode() != 0) {
         code = SQLiteErrorCode.getErrorCode(sql.getErrorCode());
       }
     }
     return new StoreUnusableException(problem(code), failure);
+  }
+
+  StoreUnusableException unusable(PostgresWords words, Exception cause) {
+    return new StoreUnusableException(problem(words.code(), words.message()), cause);
   }
 
   StoreUnusableException inUse() {
@@ -109,7 +110,7 @@ record StoreFailures(Path home) {
           + ". Make room there, and check that the user who runs the program may write to it.";
 
   private Problem problem(SQLiteErrorCode code) {
-    return switch (primary(code.code)) {
+    return switch (Dialect.primary(code.code)) {
       case SQLITE_CORRUPT, SQLITE_NOTADB ->
           problem(DAMAGED, "The file " + Database.FILE + " is damaged. " + KEEP_AND_RESTORE);
       case SQLITE_FULL -> diskFull();
@@ -158,6 +159,6 @@ record StoreFailures(Path home) {
   }
 
   private Problem problem(String code, String message) {
-    return new Problem(home.toString(), code, message);
+    return new Problem(place, code, message);
   }
 }

@@ -1,5 +1,7 @@
 package gapwise.store;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.ReadConnections;
 import java.sql.SQLException;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -9,10 +11,12 @@ import org.jdbi.v3.core.Jdbi;
 /** Questions to the database, each on a connection of its own, so that none waits for a write. */
 final class StoreReads {
   private final ReadConnections connections;
+  private final Database where;
   private final Jdbi database;
   private final StoreFailures failures;
 
   StoreReads(Database database, StoreFailures failures) {
+    this.where = database;
     this.connections = new ReadConnections(database);
     this.database = Jdbi.create(connections);
     this.failures = failures;
@@ -23,7 +27,7 @@ final class StoreReads {
         () -> {
           // Not withHandle: that would give a read within a consumer the outer read's older view.
           try (Handle handle = database.open()) {
-            return question.apply(handle);
+            return where.ask(handle, question);
           }
         });
   }

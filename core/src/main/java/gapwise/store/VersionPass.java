@@ -1,6 +1,9 @@
 package gapwise.store;
 
 import gapwise.store.DamagedRecord.What;
+import gapwise.store.database.Checksum;
+import gapwise.store.database.ContentChecksumMigration;
+import gapwise.store.database.Dialect;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -71,9 +74,10 @@ final class VersionPass {
         return true;
       }
     } catch (SQLException failure) {
-      if (!StoreFailures.isDamage(failure)) {
+      if (!Dialect.isDamage(failure)) {
         throw failure;
       }
+      Dialect.of(connection).goOn(connection);
       return last >= expected;
     }
   }

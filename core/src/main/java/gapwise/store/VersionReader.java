@@ -1,5 +1,6 @@
 package gapwise.store;
 
+import gapwise.store.database.Checksum;
 import java.nio.charset.StandardCharsets;
 import java.sql.ResultSet;
 import java.sql.SQLException;

@@ -1,5 +1,6 @@
 package gapwise.store;
 
+import gapwise.store.database.Checksum;
 import java.nio.charset.StandardCharsets;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -10,7 +11,6 @@ import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import org.jdbi.v3.core.Handle;
 
 /**
  * Adds versions within one open transaction. Two statements prepared once serve any number of
@@ -35,7 +35,18 @@ final class VersionWriter implements AutoCloseable {
   private long count;
 
   /** Who, when and why: the same for all writes of one transaction. */
-  record Stamp(Instant when, String who, String why) {}
+  record Stamp(Instant when, String who, String why) {
+    Stamp {
+      requireWords("who", who);
+      requireWords("why", why);
+    }
+
+    private static void requireWords(String name, String text) {
+      if (text.isBlank()) {
+        throw new IllegalArgumentException(name + " must not be blank");
+      }
+    }
+  }
 
   private record Last(int version, boolean deleted) {}
 
@@ -53,7 +64,7 @@ final class VersionWriter implements AutoCloseable {
    * @param basis what the writes were decided upon, if anything
    */
   static WriteAnswer writeAll(
-      Handle writer,
+      StoreWriter writer,
       Iterator<Write> writes,
       Stamp stamp,
       Optional<Basis> basis,

@@ -34,7 +34,7 @@ public final class WorkingCopies {
    * @param open throws where the store is closed
    */
   record Door(
-      StoreReads reads, Handle writer, Lock writing, StoreFailures failures, Runnable open) {
+      StoreReads reads, StoreWriter writer, Lock writing, StoreFailures failures, Runnable open) {
     <T> T read(Function<Handle, T> question) {
       open.run();
       return reads.ask(question);
@@ -44,7 +44,7 @@ public final class WorkingCopies {
       writing.lock();
       try {
         open.run();
-        return failures.inWords(() -> writer.inTransaction(change::apply));
+        return failures.inWords(() -> writer.inTransaction(change));
       } finally {
         writing.unlock();
       }

@@ -3,6 +3,7 @@ package gapwise.store;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -10,9 +11,9 @@ import org.slf4j.LoggerFactory;
 final class WriteListeners {
   private static final Logger LOG = LoggerFactory.getLogger(WriteListeners.class);
 
-  private final List<WriteListener> listeners = new CopyOnWriteArrayList<>();
+  private final List<Consumer<WriteAnswer.Written>> listeners = new CopyOnWriteArrayList<>();
 
-  void add(WriteListener listener) {
+  void add(Consumer<WriteAnswer.Written> listener) {
     listeners.add(Objects.requireNonNull(listener, "listener"));
   }
 
@@ -21,9 +22,9 @@ final class WriteListeners {
    * reach the writer, who would take it for a failure to write.
    */
   void tell(WriteAnswer.Written written) {
-    for (WriteListener listener : listeners) {
+    for (Consumer<WriteAnswer.Written> listener : listeners) {
       try {
-        listener.written(written);
+        listener.accept(written);
       } catch (RuntimeException failure) {
         LOG.error("what follows the store failed after change {}", written.lastChange(), failure);
       }

@@ -1,12 +1,12 @@
 /**
- * Versioned JSON documents in one SQLite file: kept for good, with who, when and why; one change
- * log over all; the only SQL of the program.
+ * Versioned JSON documents in one database: kept for good, with who, when and why; one change log
+ * over all; the only SQL of the program.
  *
  * <p>Start at {@link gapwise.store.DocumentStore}; copies out and back are {@link
  * gapwise.store.Backup} and {@link gapwise.store.Restore}. What a document means, and who may write
- * which, is settled by those who call. The statements are plain SQL but for the triggers of the
- * second migration, what looks at the file as such, and the settings in {@code Database}, so that a
- * server database can take the file's place. The first two migrations are scripts beside the
- * classes, the third is {@code ContentChecksumMigration}.
+ * which, is settled by those who call. The statements are plain SQL that the embedded file and a
+ * PostgreSQL server both answer; what they do differently is the room {@code store.database}.
+ * Opening a home with its own file is {@code HomeOpening}, one with a database of a server {@code
+ * ServerOpening}.
  */
 package gapwise.store;

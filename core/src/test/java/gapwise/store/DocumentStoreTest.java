@@ -27,11 +27,18 @@ class DocumentStoreTest {
   private static final Clock CLOCK = Clock.fixed(NOON, ZoneOffset.UTC);
 
   @TempDir Path home;
+  private StorePlace place;
   private DocumentStore store;
+
+  /** Where the records of one test are. */
+  StorePlace newPlace(Path folder) {
+    return StorePlace.of(folder);
+  }
 
   @BeforeEach
   void open() {
-    store = DocumentStore.open(home, CLOCK);
+    place = newPlace(home);
+    store = DocumentStore.open(place, CLOCK, Expected.ANYTHING);
   }
 
   @AfterEach
@@ -283,7 +290,7 @@ class DocumentStoreTest {
     store.close();
     store.close();
     assertThrows(IllegalStateException.class, () -> store.latest("study", "A"));
-    store = DocumentStore.open(home, CLOCK);
+    store = DocumentStore.open(place, CLOCK, Expected.ANYTHING);
     assertEquals(before, changesAfter(0));
     put("study", "A", "{}");
     assertEquals(2, store.lastChange());

@@ -3,6 +3,8 @@ package gapwise.store;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;

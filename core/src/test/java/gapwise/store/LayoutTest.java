@@ -7,6 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.store.database.Checksum;
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Layout;
+import gapwise.store.database.SqliteDatabase;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -129,7 +134,7 @@ class LayoutTest {
 
   @Test
   void aDatabaseOfAnotherProgramIsRefusedAndNotTouched() throws Exception {
-    try (Connection connection = new Database(home).connect();
+    try (Connection connection = SqliteDatabase.ofHome(home).connect();
         Statement statement = connection.createStatement()) {
       statement.execute("CREATE TABLE cookies (name TEXT)");
     }
@@ -170,11 +175,11 @@ class LayoutTest {
   private void older(String layout) throws SQLException {
     Flyway.configure()
         .dataSource("jdbc:sqlite:" + file, null, null)
-        .locations("classpath:gapwise/store/migration")
+        .locations("classpath:gapwise/store/migration/sqlite")
         .target(layout)
         .load()
         .migrate();
-    try (Connection connection = new Database(home).connect();
+    try (Connection connection = SqliteDatabase.ofHome(home).connect();
         PreparedStatement row =
             connection.prepareStatement(
                 "INSERT INTO document_version (change_number, kind, document_key, version,"

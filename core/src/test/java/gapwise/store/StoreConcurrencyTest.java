@@ -21,10 +21,16 @@ class StoreConcurrencyTest {
 
   @TempDir Path home;
 
+  /** Where the records of one test are. */
+  StorePlace newPlace(Path folder) {
+    return StorePlace.of(folder);
+  }
+
   @Test
   void manyWritersAndReadersAtOnceLeaveALogWithoutGaps() throws Exception {
     List<Long> heard = new ArrayList<>();
-    try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC())) {
+    try (DocumentStore store =
+        DocumentStore.open(newPlace(home), Clock.systemUTC(), Expected.ANYTHING)) {
       // Not synchronised on purpose: listeners are promised one call at a time.
       store.onWrite(written -> heard.add(written.lastChange()));
       List<Callable<Long>> work = new ArrayList<>();
@@ -46,7 +52,8 @@ class StoreConcurrencyTest {
 
   @Test
   void ofEditsOfOneVersionAtOnceExactlyOneIsTaken() throws Exception {
-    try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC())) {
+    try (DocumentStore store =
+        DocumentStore.open(newPlace(home), Clock.systemUTC(), Expected.ANYTHING)) {
       for (int round = 0; round < 20; round++) {
         int seen = round;
         List<Callable<Long>> work = new ArrayList<>();

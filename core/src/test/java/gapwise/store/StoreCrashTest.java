@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.store.database.DatabaseAddress;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -12,6 +13,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -22,14 +24,31 @@ import org.junit.jupiter.api.io.TempDir;
  * is not a power cut: that the disk keeps what it was told to flush is SQLite's promise under
  * synchronous=FULL (https://www.sqlite.org/pragma.html#pragma_synchronous), not checked here.
  */
-@Timeout(120)
+@Timeout(600)
 class StoreCrashTest {
   private static final int PARTS = 3;
-  private static final int KILLS = 5;
+  private static final int KILLS = Integer.getInteger("kills", 5);
   private static final int WRITES_BESIDE_ANOTHER = 60;
   private static final int MOST_ACKNOWLEDGEMENTS_BEFORE_A_KILL = 150;
 
   @TempDir Path home;
+  private Optional<StorePlace> kept = Optional.empty();
+
+  /** Where the records of one test are. */
+  StorePlace newPlace(Path folder) {
+    return StorePlace.of(folder);
+  }
+
+  private StorePlace place() {
+    if (kept.isEmpty()) {
+      kept = Optional.of(newPlace(home));
+    }
+    return kept.get();
+  }
+
+  private DocumentStore open() {
+    return DocumentStore.open(place(), Clock.systemUTC(), Expected.ANYTHING);
+  }
 
   @Test
   void whateverWasAcknowledgedIsThereAfterEachOfSeveralKills() throws Exception {
@@ -45,7 +64,7 @@ class StoreCrashTest {
 
   @Test
   void twoProcessesWriteToOneHomeAndNothingOfEitherIsLostThoughOneIsKilled() throws Exception {
-    try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC())) {
+    try (DocumentStore store = open()) {
       int mine = 0;
       Process other = start(0);
       int theirs = -1;
@@ -80,10 +99,10 @@ class StoreCrashTest {
     try (BufferedReader said = other.inputReader(StandardCharsets.UTF_8)) {
       assertNotNull(said.readLine());
       Path backup = home.resolve("copies/b.db");
-      Backup.write(home, backup);
+      Backup.write(place(), backup);
       StoreUnusableException refused =
           assertThrows(
-              StoreUnusableException.class, () -> Restore.of(backup, home, Clock.systemUTC()));
+              StoreUnusableException.class, () -> Restore.of(backup, place(), Clock.systemUTC()));
       assertEquals("store-in-use", refused.problem().code());
     } finally {
       assertTrue(other.toHandle().destroyForcibly());
@@ -114,7 +133,7 @@ class StoreCrashTest {
 
   /** The number with which writing should go on. */
   private int checkWhatIsLeft(int acknowledged) {
-    try (DocumentStore store = DocumentStore.open(home, Clock.systemUTC())) {
+    try (DocumentStore store = open()) {
       assertTrue(store.soundnessCheck().run().orElseThrow().isSound());
       for (int number = 0; number <= acknowledged; number++) {
         for (int part = 0; part < PARTS; part++) {
@@ -148,7 +167,8 @@ class StoreCrashTest {
             System.getProperty("java.class.path"),
             Writing.class.getName(),
             home.toString(),
-            Integer.toString(from))
+            Integer.toString(from),
+            place().database().map(DatabaseAddress::url).orElse(""))
         .redirectError(ProcessBuilder.Redirect.INHERIT)
         .start();
   }
@@ -164,7 +184,13 @@ class StoreCrashTest {
   /** Writes for ever, saying the number of each write when it is done. */
   static final class Writing {
     public static void main(String[] arguments) {
-      try (DocumentStore store = DocumentStore.open(Path.of(arguments[0]), Clock.systemUTC())) {
+      StorePlace place =
+          new StorePlace(
+              Path.of(arguments[0]),
+              arguments[2].isEmpty()
+                  ? Optional.empty()
+                  : Optional.of(DatabaseAddress.of(arguments[2], Optional.empty())));
+      try (DocumentStore store = DocumentStore.open(place, Clock.systemUTC(), Expected.ANYTHING)) {
         for (int number = Integer.parseInt(arguments[1]); number < Integer.MAX_VALUE; number++) {
           List<Write> writes = new ArrayList<>();
           for (int part = 0; part < PARTS; part++) {

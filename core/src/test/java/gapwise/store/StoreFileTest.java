@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.store.database.Database;
+import gapwise.store.database.SqliteDatabase;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
@@ -56,7 +58,7 @@ class StoreFileTest {
   @Test
   void theFileIsWrittenAheadAndFlushedAtEveryCommit() throws SQLException {
     try (DocumentStore store = DocumentStore.open(home, CLOCK);
-        Connection settings = new Database(home).connect();
+        Connection settings = SqliteDatabase.ofHome(home).connect();
         Statement sql = settings.createStatement()) {
       assertEquals("wal", first(sql, "PRAGMA journal_mode"));
       // 2 is FULL: https://www.sqlite.org/pragma.html#pragma_synchronous

@@ -18,11 +18,22 @@ import org.junit.jupiter.api.io.TempDir;
 /** What people are at work on, beside the records. */
 class WorkingCopiesTest {
   @TempDir Path home;
+  private StorePlace place;
   private DocumentStore store;
 
+  /** Where the records of one test are. */
+  StorePlace newPlace(Path folder) {
+    return StorePlace.of(folder);
+  }
+
   @BeforeEach
-  void open() {
-    store = DocumentStore.open(home, Clock.systemUTC());
+  void begin() {
+    place = newPlace(home);
+    open();
+  }
+
+  private void open() {
+    store = DocumentStore.open(place, Clock.systemUTC(), Expected.ANYTHING);
   }
 
   @AfterEach

@@ -5,6 +5,9 @@ import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
+import gapwise.server.testing.RealServer;
+import gapwise.store.StorePlace;
+import gapwise.store.database.DatabaseAddress;
 import java.io.IOException;
 import java.net.http.HttpClient;
 import java.nio.file.Files;
@@ -16,13 +19,15 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /**
- * Kills the program while it imports, by command and by HTTP in turns, and opens the home again
+ * Kills the program while it imports, by command and by HTTP in turns, with its records in the file
+ * of the home or on a PostgreSQL server that goes on running, and opens the home again
  * after each: nothing that was acknowledged may be lost, nothing may be half, and the index must
  * answer as one that is built anew does. Prints a table for docs/reliability.md.
  */
@@ -37,6 +42,7 @@ public final class KillDrill {
   private final List<Double> openings = new ArrayList<>();
   private final List<Double> starts = new ArrayList<>();
   private final List<String> faults = new ArrayList<>();
+  private Optional<GrowingLog> log = Optional.empty();
   private int killed;
   private int whileWriting;
 
@@ -49,11 +55,13 @@ public final class KillDrill {
   /**
    * Runs the drill.
    *
-   * @param arguments the jar, an empty folder, how many kills of each kind, a seed
+   * @param arguments the jar, an empty folder, how many kills of each kind, a seed, and postgresql
+   *     where a server, which is started for it, is to keep the records
    */
   public static void main(String[] arguments) throws Exception {
     Path folder = Files.createDirectories(Path.of(arguments[1]));
     int kills = Integer.parseInt(arguments[2]);
+    boolean onServer = arguments.length > 4 && arguments[4].equals("postgresql");
     System.out.println(
         "| kills | of them while writing | acknowledged imports lost | half imports | index unlike"
             + " one built anew | opened again, median and worst, s | server answers again, median"
@@ -62,14 +70,16 @@ public final class KillDrill {
     boolean sound = true;
     for (boolean http : List.of(false, true)) {
       KillDrill drill = new KillDrill(Path.of(arguments[0]), folder, Long.parseLong(arguments[3]));
-      drill.run(kills, http);
+      drill.run(kills, http, onServer);
       sound &= drill.faults.isEmpty();
     }
     System.exit(sound ? 0 : 1);
   }
 
-  private void run(int kills, boolean http) throws Exception {
-    Path home = Files.createTempDirectory(folder, "home");
+  private void run(int kills, boolean http, boolean onServer) throws Exception {
+    Path newHome = Files.createTempDirectory(folder, "home");
+    StorePlace home = onServer ? RealServer.newPlace(newHome) : StorePlace.of(newHome);
+    log = Optional.of(new GrowingLog(home));
     Batches batches = http ? new Batches(random, 30, 250) : new Batches(random, 60, 700);
     while (killed < kills) {
       if (http) {
@@ -81,9 +91,10 @@ public final class KillDrill {
     }
     System.out.printf(
         Locale.ROOT,
-        "| %d by %s | %d | %d | %d | %d | %s | %s |%n",
+        "| %d by %s, %s | %d | %d | %d | %d | %s | %s |%n",
         killed,
         http ? "HTTP" : "command",
+        onServer ? "PostgreSQL" : "SQLite",
         whileWriting,
         count("lost"),
         count("half"),
@@ -107,13 +118,14 @@ public final class KillDrill {
         Locale.ROOT, "%.1f, %.1f", sorted.get(sorted.size() / 2), sorted.get(sorted.size() - 1));
   }
 
-  private void byCommand(Path home, Batches batches) throws Exception {
+  private void byCommand(StorePlace home, Batches batches) throws Exception {
     Batches.Handed handed = batches.next();
     List<String> words =
-        new ArrayList<>(List.of("import", "--home", home.toString(), "--who", "drill", "--replace"));
+        new ArrayList<>(List.of("import", "--who", "drill", "--replace"));
+    words.addAll(place(home));
     Batches.write(handed, folder).forEach(path -> words.add(path.toString()));
     try (Program program = Program.start(jar, folder, words)) {
-      waitAWhile(home, program);
+      waitAWhile(program);
       if (program.isRunning()) {
         program.kill();
         killed++;
@@ -128,9 +140,9 @@ public final class KillDrill {
     }
   }
 
-  private void overHttp(Path home, Batches batches) throws Exception {
-    List<String> words =
-        List.of("serve", "--home", home.toString(), "--port", Integer.toString(PORT));
+  private void overHttp(StorePlace home, Batches batches) throws Exception {
+    List<String> words = new ArrayList<>(List.of("serve", "--port", Integer.toString(PORT)));
+    words.addAll(place(home));
     long start = System.nanoTime();
     try (Program program = Program.start(jar, folder, words)) {
       if (!program.answers(client, PORT)) {
@@ -141,7 +153,7 @@ public final class KillDrill {
       starts.add(secondsSince(start));
       ExecutorService feeder = Executors.newSingleThreadExecutor();
       Future<?> feeding = feeder.submit(() -> feed(batches, program));
-      waitAWhile(home, program);
+      waitAWhile(program);
       program.kill();
       killed++;
       feeding.get();
@@ -166,13 +178,13 @@ public final class KillDrill {
   }
 
   /** To a random moment: of the clock, or in three of four cases after the log has grown. */
-  private void waitAWhile(Path home, Program program) throws Exception {
+  private void waitAWhile(Program program) throws Exception {
     boolean byLog = random.nextInt(4) > 0;
     double seconds = byLog ? LONGEST_SECONDS : random.nextDouble(0.2, LONGEST_SECONDS);
-    long grown = log(home) + new long[] {1, 4_096, 50_000, 200_000, 600_000}[random.nextInt(5)];
+    long grown = log.orElseThrow().bytes() + new long[] {1, 4_096, 50_000, 200_000, 600_000}[random.nextInt(5)];
     long end = System.nanoTime() + (long) (seconds * 1e9);
     while (System.nanoTime() < end && program.isRunning()) {
-      if (byLog && log(home) >= grown) {
+      if (byLog && log.orElseThrow().bytes() >= grown) {
         whileWriting++;
         Thread.sleep(new long[] {0, 1, 5, 20, 100}[random.nextInt(5)]);
         return;
@@ -181,12 +193,15 @@ public final class KillDrill {
     }
   }
 
-  private static long log(Path home) throws IOException {
-    Path log = home.resolve("gapwise.db-wal");
-    return Files.exists(log) ? Files.size(log) : 0;
+  private static List<String> place(StorePlace place) {
+    return List.of(
+        "--home",
+        place.home().toString(),
+        "--database",
+        place.database().map(DatabaseAddress::url).orElse("sqlite"));
   }
 
-  private void look(Path home, Batches batches) {
+  private void look(StorePlace home, Batches batches) {
     long start = System.nanoTime();
     try (Home open = Home.open(home, Clock.systemUTC())) {
       openings.add(secondsSince(start));

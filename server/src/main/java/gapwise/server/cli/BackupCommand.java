@@ -27,7 +27,7 @@ public final class BackupCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Soundness copied;
     try {
-      copied = Backup.write(home.folder, file);
+      copied = Backup.write(home.place(), file);
     } catch (FileAlreadyExistsException there) {
       System.err.println(file + " is there already; an older backup is never overwritten.");
       return Exit.WRONG;

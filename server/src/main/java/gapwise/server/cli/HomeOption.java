@@ -2,8 +2,10 @@ package gapwise.server.cli;
 
 import gapwise.server.home.Home;
 import gapwise.server.home.Records;
+import gapwise.store.StorePlace;
 import java.nio.file.Path;
 import java.time.Clock;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Where the records are. */
@@ -15,13 +17,20 @@ final class HomeOption {
           "Folder of the evidence base; made when it is not there. Default: ${DEFAULT-VALUE}")
   Path folder = Path.of(System.getProperty("user.home"), ".gapwise");
 
+  @Mixin private DatabaseOption database;
+
+  /** Where the evidence base is. */
+  StorePlace place() {
+    return database.with(folder);
+  }
+
   /** The records alone, beside whoever has the home open. */
   Records records() {
-    return Records.open(folder, Clock.systemUTC());
+    return Records.open(place(), Clock.systemUTC());
   }
 
   /** The whole home with its index, which one process follows. */
   Home open() {
-    return Home.open(folder, Clock.systemUTC());
+    return Home.open(place(), Clock.systemUTC());
   }
 }

@@ -30,6 +30,7 @@ import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -50,6 +51,8 @@ public final class ReferencesCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = "Folder of the evidence base, whose studies are compared too.")
   private Optional<Path> home = Optional.empty();
+
+  @Mixin private DatabaseOption database;
 
   @Option(
       names = "--searches",
@@ -76,7 +79,7 @@ public final class ReferencesCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (keep && home.isEmpty()) {
+    if ((keep || database.isGiven()) && home.isEmpty()) {
       System.err.println("Name the evidence base with --home, so that there is where to keep.");
       return Exit.WRONG;
     }
@@ -108,7 +111,7 @@ public final class ReferencesCommand implements Callable<Integer> {
   private Map<String, Citation> base() throws IOException {
     Map<String, Citation> base = new LinkedHashMap<>();
     if (home.isPresent()) {
-      try (Records records = Records.openExisting(home.get(), Clock.systemUTC())) {
+      try (Records records = Records.openExisting(database.with(home.get()), Clock.systemUTC())) {
         records.studies().forEach(kept -> base.put(kept.study().id(), kept.study().citation()));
       }
     }
@@ -120,7 +123,8 @@ public final class ReferencesCommand implements Callable<Integer> {
         opened.stream()
             .map(file -> new ReferenceFile(lastName(Path.of(file.name())), file.bytes()))
             .toList();
-    try (Records open = Records.openExisting(home.orElseThrow(), Clock.systemUTC())) {
+    try (Records open =
+        Records.openExisting(database.with(home.orElseThrow()), Clock.systemUTC())) {
       Path spool = home.orElseThrow().resolve("references-" + UUID.randomUUID() + ".waiting");
       for (KeptLoad load : FilesKept.keep(open.referenceBase(), named, log, who, spool)) {
         System.err.println(

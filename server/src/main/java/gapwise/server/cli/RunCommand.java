@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -43,6 +44,8 @@ public final class RunCommand implements Callable<Integer> {
       paramLabel = "DIR",
       description = "Folder of the evidence base, for plans that select from it.")
   private Optional<Path> home = Optional.empty();
+
+  @Mixin private DatabaseOption database;
 
   @Option(
       names = "--figures",
@@ -87,6 +90,10 @@ public final class RunCommand implements Callable<Integer> {
       wrong.problems().forEach(problem -> System.err.println(problem.line()));
       return Exit.WRONG;
     }
+    if (home.isEmpty() && database.isGiven()) {
+      System.err.println("Name the evidence base with --home too; its index is kept there.");
+      return Exit.WRONG;
+    }
     if (home.isEmpty()) {
       Runner alone = Runner.withoutEvidence();
       return runAll(
@@ -94,7 +101,7 @@ public final class RunCommand implements Callable<Integer> {
           Edition.ofProgram(Version.NUMBER),
           budget);
     }
-    try (Reading reading = Reading.of(home.get(), Clock.systemUTC())) {
+    try (Reading reading = Reading.of(database.with(home.get()), Clock.systemUTC())) {
       Evidence evidence = reading.evidence();
       return runAll(evidence.answers()::run, evidence.edition(Version.NUMBER), budget);
     }

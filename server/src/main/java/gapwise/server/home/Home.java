@@ -17,6 +17,7 @@ import gapwise.server.account.People;
 import gapwise.store.DocumentStore;
 import gapwise.store.Expected;
 import gapwise.store.Soundness;
+import gapwise.store.StorePlace;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -87,18 +88,28 @@ public final class Home implements AutoCloseable {
 
   /** Opens a home folder, making it when it is not there. */
   public static Home open(Path folder, Clock clock) {
-    return open(folder, clock, Expected.ANYTHING);
+    return open(StorePlace.of(folder), clock);
   }
 
   /** Opens a home folder that was made before; makes none. */
   public static Home openExisting(Path folder, Clock clock) {
-    return open(folder, clock, Expected.A_HOME);
+    return openExisting(StorePlace.of(folder), clock);
   }
 
-  private static Home open(Path folder, Clock clock, Expected expected) {
-    Records records = Records.open(folder, clock, expected);
+  /** The same of an evidence base whose records may be on a server. */
+  public static Home open(StorePlace place, Clock clock) {
+    return open(place, clock, Expected.ANYTHING);
+  }
+
+  /** The same of one that was made before; makes none. */
+  public static Home openExisting(StorePlace place, Clock clock) {
+    return open(place, clock, Expected.A_HOME);
+  }
+
+  private static Home open(StorePlace place, Clock clock, Expected expected) {
+    Records records = Records.open(place, clock, expected);
     try {
-      return new Home(folder, records);
+      return new Home(place.home(), records);
     } catch (RuntimeException failure) {
       records.close();
       throw failure;

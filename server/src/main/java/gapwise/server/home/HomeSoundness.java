@@ -24,12 +24,17 @@ final class HomeSoundness implements AutoCloseable {
    */
   private static final long MOST_BYTES_BEFORE = 100_000_000;
 
+  /** Processes that share the records read all of them one at a time. */
+  private static final String WORK = "soundness";
+
+  private final DocumentStore store;
   private final SoundnessCheck check;
   private final CountDownLatch ended = new CountDownLatch(1);
   private volatile Optional<Soundness> found = Optional.empty();
 
-  private HomeSoundness(SoundnessCheck check) {
-    this.check = check;
+  private HomeSoundness(DocumentStore store) {
+    this.store = store;
+    this.check = store.soundnessCheck();
   }
 
   /**
@@ -43,7 +48,7 @@ final class HomeSoundness implements AutoCloseable {
   }
 
   static HomeSoundness of(DocumentStore store, long mostBytesBefore) {
-    HomeSoundness soundness = new HomeSoundness(store.soundnessCheck());
+    HomeSoundness soundness = new HomeSoundness(store);
     if (soundness.check.bytes() <= mostBytesBefore) {
       soundness.found = soundness.check.run();
       soundness.found.ifPresent(soundness.check::requireIntact);
@@ -61,16 +66,22 @@ final class HomeSoundness implements AutoCloseable {
 
   private void lookInBackground() {
     try {
-      found = check.run();
-      tell();
-      found
-          .filter(Soundness::isSound)
-          .ifPresent(seen -> LOG.info("All {} records were read and are sound.", seen.versions()));
+      if (!store.doAlone(WORK, this::lookAtAll)) {
+        LOG.info("Another process is looking at all records; it tells what it finds.");
+      }
     } catch (StoreUnusableException failure) {
       LOG.error("The look at all records broke off: {}", failure.getMessage());
     } finally {
       ended.countDown();
     }
+  }
+
+  private void lookAtAll() {
+    found = check.run();
+    tell();
+    found
+        .filter(Soundness::isSound)
+        .ifPresent(seen -> LOG.info("All {} records were read and are sound.", seen.versions()));
   }
 
   private void tell() {

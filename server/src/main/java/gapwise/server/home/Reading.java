@@ -3,7 +3,7 @@ package gapwise.server.home;
 import gapwise.curation.StudiesAt;
 import gapwise.search.IndexTrace;
 import gapwise.search.MemoryIndex;
-import java.nio.file.Path;
+import gapwise.store.StorePlace;
 import java.time.Clock;
 
 /**
@@ -21,10 +21,10 @@ public final class Reading implements AutoCloseable {
   }
 
   /** Opens a home folder that was made before and takes the state in which it is. */
-  public static Reading of(Path folder, Clock clock) {
-    return IndexTrace.isInUse(Records.indexOf(folder))
-        ? besideAnother(Records.openExisting(folder, clock))
-        : alone(Home.openExisting(folder, clock));
+  public static Reading of(StorePlace place, Clock clock) {
+    return IndexTrace.isInUse(Records.indexOf(place.home()))
+        ? besideAnother(Records.openExisting(place, clock))
+        : alone(Home.openExisting(place, clock));
   }
 
   private static Reading alone(Home home) {

@@ -9,6 +9,7 @@ import gapwise.server.account.People;
 import gapwise.store.DocumentStore;
 import gapwise.store.Expected;
 import gapwise.store.Soundness;
+import gapwise.store.StorePlace;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -47,9 +48,24 @@ public final class Records implements AutoCloseable {
     return open(folder, clock, Expected.A_HOME);
   }
 
+  /** The same of an evidence base whose records may be on a server. */
+  public static Records open(StorePlace place, Clock clock) {
+    return open(place, clock, Expected.ANYTHING);
+  }
+
+  /** The same of one that was made before; makes none. */
+  public static Records openExisting(StorePlace place, Clock clock) {
+    return open(place, clock, Expected.A_HOME);
+  }
+
   static Records open(Path folder, Clock clock, Expected expected) {
+    return open(StorePlace.of(folder), clock, expected);
+  }
+
+  static Records open(StorePlace place, Clock clock, Expected expected) {
+    Path folder = place.home();
     long seen = IndexTrace.lastChange(indexOf(folder));
-    DocumentStore store = DocumentStore.open(folder, clock, expected.withChange(seen));
+    DocumentStore store = DocumentStore.open(place, clock, expected.withChange(seen));
     try {
       store.notices().forEach(LOG::warn);
       if (store.wasPutBack()) {

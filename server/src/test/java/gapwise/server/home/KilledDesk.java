@@ -12,6 +12,8 @@ import gapwise.intake.Agreement;
 import gapwise.intake.ChangeListener;
 import gapwise.intake.Intake;
 import gapwise.intake.Taken;
+import gapwise.store.StorePlace;
+import gapwise.store.database.DatabaseAddress;
 import gapwise.table.TableFile;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -36,7 +38,13 @@ final class KilledDesk {
 
   public static void main(String[] arguments) {
     PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-    try (Home home = Home.open(Path.of(arguments[0]), Clock.systemUTC())) {
+    StorePlace place =
+        new StorePlace(
+            Path.of(arguments[0]),
+            Optional.of(arguments[2])
+                .filter(url -> !url.isEmpty())
+                .map(url -> DatabaseAddress.of(url, Optional.empty())));
+    try (Home home = Home.open(place, Clock.systemUTC())) {
       Submission submission = new Submission(home.intake());
       for (int number = Integer.parseInt(arguments[1]); number < Integer.MAX_VALUE; number++) {
         KeptDraft draft = home.drafts().begin(draft(home, number), "desk");

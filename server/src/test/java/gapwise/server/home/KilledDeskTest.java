@@ -8,6 +8,8 @@ import gapwise.curation.StudyVersion;
 import gapwise.desk.KeptDraft;
 import gapwise.search.SearchRequest;
 import gapwise.search.StudySearch;
+import gapwise.store.StorePlace;
+import gapwise.store.database.DatabaseAddress;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -18,6 +20,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -44,6 +47,20 @@ class KilledDeskTest {
   private final Set<Integer> imported = new HashSet<>();
   private int begun;
 
+  private Optional<StorePlace> kept = Optional.empty();
+
+  /** Where the records of one test are. */
+  StorePlace newPlace(Path home) {
+    return StorePlace.of(home);
+  }
+
+  private StorePlace place() {
+    if (kept.isEmpty()) {
+      kept = Optional.of(newPlace(folder));
+    }
+    return kept.get();
+  }
+
   @Test
   void nothingThatWasAnsweredIsLostAndNothingIsHalfThere() throws Exception {
     Random random = new Random(20261130);
@@ -64,7 +81,8 @@ class KilledDeskTest {
                 System.getProperty("java.class.path"),
                 KilledDesk.class.getName(),
                 folder.toString(),
-                Integer.toString(begun))
+                Integer.toString(begun),
+                place().database().map(DatabaseAddress::url).orElse(""))
             .redirectError(ProcessBuilder.Redirect.INHERIT)
             .start();
     try (BufferedReader said = process.inputReader(StandardCharsets.UTF_8)) {
@@ -105,7 +123,7 @@ class KilledDeskTest {
   }
 
   private void look() {
-    try (Home home = Home.open(folder, Clock.systemUTC())) {
+    try (Home home = Home.open(place(), Clock.systemUTC())) {
       assertTrue(home.soundness().orElseThrow().isSound());
       lookAtDrafts(home);
       handed.forEach((number, where) -> lookAtHandedIn(home, number, where));

@@ -8,6 +8,7 @@ import gapwise.server.admission.Bounds;
 import gapwise.server.home.Home;
 import gapwise.server.security.Reach;
 import gapwise.server.web.WebServer;
+import gapwise.store.StorePlace;
 import java.io.IOException;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -50,6 +51,11 @@ public final class RunningServer implements AutoCloseable {
 
   public static RunningServer empty(Path folder) {
     return new RunningServer(Home.open(folder, Clock.systemUTC()));
+  }
+
+  /** With records that may be on a server of databases, which others share. */
+  public static RunningServer at(StorePlace place) {
+    return new RunningServer(Home.open(place, Clock.systemUTC()));
   }
 
   public static RunningServer withStudies(Path folder) {

@@ -1,4 +1,4 @@
-package gapwise.store;
+package gapwise.store.database;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,7 +17,7 @@ import org.sqlite.SQLiteOpenMode;
  * A database file opened for looking at it, and no more: neither made nor brought to another
  * layout. Others may read and write it meanwhile, in this process or another.
  */
-final class DatabaseFile {
+public final class DatabaseFile {
   /** Stands in the file's own field for programs (user_version) while it is a backup. */
   private static final long BACKUP = 1;
 
@@ -26,14 +26,14 @@ final class DatabaseFile {
   private DatabaseFile() {}
 
   /** Opens a file that is there. */
-  static Connection connect(Path file) throws SQLException {
+  public static Connection connect(Path file) throws SQLException {
     try {
       return proven(file.toString());
     } catch (SQLException failure) {
       // Beside a file on a disk that cannot be written there is no place for SQLite's own two
       // files. Where no log waits there either, nobody writes, and the file can be read alone.
       boolean noPlace =
-          StoreFailures.primary(failure.getErrorCode()) == SQLiteErrorCode.SQLITE_CANTOPEN
+          Dialect.primary(failure.getErrorCode()) == SQLiteErrorCode.SQLITE_CANTOPEN
               && !Files.isWritable(file.toAbsolutePath().getParent())
               && !Files.exists(log(file));
       if (!noPlace) {
@@ -44,12 +44,12 @@ final class DatabaseFile {
   }
 
   /** SQLite's log of what was committed and not yet put into the file. */
-  static Path log(Path file) {
+  public static Path log(Path file) {
     return file.resolveSibling(file.getFileName() + "-wal");
   }
 
   /** SQLite's index of that log, made anew whenever it is missing. */
-  static Path logIndex(Path file) {
+  public static Path logIndex(Path file) {
     return file.resolveSibling(file.getFileName() + "-shm");
   }
 
@@ -70,24 +70,28 @@ final class DatabaseFile {
     }
   }
 
-  static boolean isBackup(Connection connection) throws SQLException {
+  /** Whether the file is a backup that was not opened as a home's own since. */
+  public static boolean isBackup(Connection connection) throws SQLException {
     return number(connection, "PRAGMA user_version") == BACKUP;
   }
 
-  static void setBackup(Connection connection, boolean backup) throws SQLException {
+  /** Says so of the file, or takes it back. */
+  public static void setBackup(Connection connection, boolean backup) throws SQLException {
     try (Statement statement = connection.createStatement()) {
       statement.execute("PRAGMA user_version = " + (backup ? BACKUP : 0));
     }
   }
 
-  static long number(Connection connection, String query) throws SQLException {
+  /** The number that a query gives; 0 where it gives no row. */
+  public static long number(Connection connection, String query) throws SQLException {
     try (Statement statement = connection.createStatement();
         ResultSet row = statement.executeQuery(query)) {
-      return row.getLong(1);
+      return row.next() ? row.getLong(1) : 0;
     }
   }
 
-  static List<String> texts(Connection connection, String query) throws SQLException {
+  /** The texts of the first column of a query. */
+  public static List<String> texts(Connection connection, String query) throws SQLException {
     List<String> texts = new ArrayList<>();
     try (Statement statement = connection.createStatement();
         ResultSet rows = statement.executeQuery(query)) {

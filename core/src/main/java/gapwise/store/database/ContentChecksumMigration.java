@@ -1,4 +1,4 @@
-package gapwise.store;
+package gapwise.store.database;
 
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -13,8 +13,9 @@ import org.flywaydb.core.api.migration.JavaMigration;
  * The third layout: a checksum beside each content, worked out for those that are there. Code
  * instead of a script, since the database cannot work out the checksum itself.
  */
-final class ContentChecksumMigration implements JavaMigration {
-  static final String COLUMN = "content_sha256";
+public final class ContentChecksumMigration implements JavaMigration {
+  /** The column that it adds. */
+  public static final String COLUMN = "content_sha256";
 
   /** Contents held in memory at a time. */
   private static final int ROWS_AT_A_TIME = 200;

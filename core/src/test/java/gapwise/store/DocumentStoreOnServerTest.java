@@ -1,0 +1,11 @@
+package gapwise.store;
+
+import java.nio.file.Path;
+
+/** The same promises, kept by a database of a PostgreSQL server. */
+class DocumentStoreOnServerTest extends DocumentStoreTest {
+  @Override
+  StorePlace newPlace(Path folder) {
+    return RealServer.newPlace(folder);
+  }
+}
