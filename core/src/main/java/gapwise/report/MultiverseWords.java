@@ -75,7 +75,7 @@ final class MultiverseWords {
                 telling.say(
                     "multiverse.count",
                     Map.of("analyses", counted.analyses(), "estimated", counted.estimated())));
-    made.flatMap(MultiverseResult::own).ifPresent(any -> own());
+    made.flatMap(one -> one.marked().own()).ifPresent(any -> own());
     if (settings.flag("list")) {
       telling.say("multiverse.list");
     }
