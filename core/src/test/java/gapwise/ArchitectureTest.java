@@ -320,6 +320,7 @@ class ArchitectureTest {
                   Set.of(
                       "synthesis.heterogeneity",
                       "synthesis.pooling",
+                      "synthesis.regression",
                       "effect",
                       "numeric",
                       "problem")),
@@ -399,10 +400,13 @@ class ArchitectureTest {
               Map.entry(
                   "analysis.multiverse",
                   task(
+                      "analysis.moderators",
                       "analysis.pooling",
                       "analysis.synthesis",
                       "synthesis.heterogeneity",
+                      "synthesis.likelihood",
                       "synthesis.pooling",
+                      "synthesis.regression",
                       "synthesis.multiverse")),
               Map.entry(
                   "analysis.trial",

@@ -1,5 +1,6 @@
 package gapwise.analysis.multiverse;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -89,7 +90,13 @@ public record MultiverseResult(
       Optional<String> term,
       Optional<Map<String, JsonNode>> at,
       Optional<Map<String, JsonNode>> against,
-      Optional<Boolean> outsideData) {}
+      Optional<Boolean> outsideData) {
+    /** Whether it is a mean at one place, and neither a coefficient nor a difference. */
+    @JsonIgnore
+    boolean isMean() {
+      return at.isPresent() && against.isEmpty();
+    }
+  }
 
   /**
    * Analyses that stand out, written among the fields of the whole.
@@ -193,7 +200,8 @@ public record MultiverseResult(
    *
    * @param levels numbers from 0 of the levels of {@code choices} in their order; -1 for a choice
    *     without meaning here
-   * @param pValue of a regression, the test against 0 on the analysis scale
+   * @param pValue of a regression, the test against 0 on the analysis scale; none for means of
+   *     single groups
    * @param code why there is no value
    * @param pages true for the analysis that pages show, else left out
    */

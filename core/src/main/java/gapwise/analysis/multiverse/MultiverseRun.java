@@ -11,6 +11,7 @@ import gapwise.analysis.rows.DataTable;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.multiverse.Approach;
+import gapwise.synthesis.multiverse.FoundApproach;
 import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.Subset;
 import java.util.ArrayList;
@@ -35,7 +36,9 @@ final class MultiverseRun {
             .map(one -> NamedSum.of(one.asked(), one.about(), studies, table, ofModerators));
     List<Approach> approaches =
         new MultiverseApproaches<>(plan, choices, studies, table, sum).all(rows::refuseTooManyWays);
-    rows.refuseTooMany(approaches.stream().mapToInt(approach -> approach.ways().size()).sum());
+    rows.refuseTooMany(
+        approaches.stream().mapToInt(approach -> approach.ways().size()).sum(),
+        approaches.stream().filter(FoundApproach.class::isInstance).count());
     List<Subset> subsets = rows.subsets(choices);
     Multiverse multiverse =
         Multiverse.of(choices.all(), choices.place(MultiverseChoices.MODEL), approaches, subsets);

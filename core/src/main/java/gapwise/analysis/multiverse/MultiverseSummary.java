@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** A multiverse in the form of a result. */
@@ -22,6 +23,8 @@ record MultiverseSummary(
     MultiverseChoices choices,
     MultiversePlan plan,
     Optional<MultiverseResult.About> about) {
+  private static final Set<String> OF_ONE_GROUP = Set.of("proportion", "mean", "incidence-rate");
+
   static MultiverseResult of(
       Multiverse multiverse,
       MultiverseChoices choices,
@@ -39,9 +42,15 @@ record MultiverseSummary(
         sum.isOutsideData() ? Optional.of(true) : Optional.empty());
   }
 
-  /** The test against 0, which says something of a regression alone. */
+  /**
+   * The test against 0 on the analysis scale. Of means it says something where 0 is no difference
+   * between two groups.
+   */
   private OptionalDouble pValue(AnalysisFinding.Estimated value) {
-    return about.isPresent() ? value.pValue() : OptionalDouble.empty();
+    boolean mean = about.isPresent() && about.get().isMean();
+    return about.isEmpty() || (mean && OF_ONE_GROUP.contains(plan.base().measure()))
+        ? OptionalDouble.empty()
+        : value.pValue();
   }
 
   private MultiverseResult result() {
