@@ -76,9 +76,7 @@ final class DataWords {
     boolean selected = Origin.selects(settings.plan());
     // Reported effects have no arms: each row is one of a study.
     int all =
-        rows.isEmpty()
-            ? Math.max(result.data().arms(), result.data().studies())
-            : rows.size();
+        rows.isEmpty() ? Math.max(result.data().arms(), result.data().studies()) : rows.size();
     telling.say(
         selected ? "data.groups" : "data.studies",
         Map.of("rows", all, "studies", result.data().studies()));

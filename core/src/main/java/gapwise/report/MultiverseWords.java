@@ -90,7 +90,9 @@ final class MultiverseWords {
         .ifPresent(
             counted ->
                 telling.say(
-                    settings.has("moderators") ? "multiverse.count-of-regressions" : "multiverse.count",
+                    settings.has("moderators")
+                        ? "multiverse.count-of-regressions"
+                        : "multiverse.count",
                     Map.of("analyses", counted.analyses(), "estimated", counted.estimated())));
     made.flatMap(one -> one.marked().own()).ifPresent(any -> own());
     if (settings.flag("list")) {
@@ -154,8 +156,7 @@ final class MultiverseWords {
     String word = asked.asText();
     return word.equals("none")
         ? telling.phrase("multiverse.robust.none")
-        : telling.phrase(
-            "multiverse.robust." + word, Map.of("cluster", settings.word("cluster")));
+        : telling.phrase("multiverse.robust." + word, Map.of("cluster", settings.word("cluster")));
   }
 
   private boolean has(String model) {

@@ -61,8 +61,7 @@ public final class NamedSum {
       DataTable table,
       List<Result.Warning> warnings) {
     List<Studies.Entry<D>> pooled = studies.pooled();
-    ModeratorDesign design =
-        ModeratorDesign.of(regression.moderators(), table, pooled, warnings);
+    ModeratorDesign design = ModeratorDesign.of(regression.moderators(), table, pooled, warnings);
     ModeratorCautions.add(design.design(), warnings);
     Reader reader =
         new Reader(
@@ -84,8 +83,10 @@ public final class NamedSum {
     Map<String, RowValue> cells = row.cells();
     boolean known =
         design.moderators().stream()
-            .allMatch(one -> one.columns().stream().noneMatch(c -> row.text(c).isEmpty())
-                && one.takes(cells));
+            .allMatch(
+                one ->
+                    one.columns().stream().noneMatch(c -> row.text(c).isEmpty())
+                        && one.takes(cells));
     return known ? Optional.of(design.values(cells)).filter(NamedSum::finite) : Optional.empty();
   }
 
@@ -127,9 +128,7 @@ public final class NamedSum {
     return new Of(
         DesignMatrix.of(
             kept.stream().map(terms::get).toList(),
-            some.stream()
-                .map(row -> kept.stream().mapToDouble(j -> row[j]).toArray())
-                .toList()),
+            some.stream().map(row -> kept.stream().mapToDouble(j -> row[j]).toArray()).toList()),
         kept.stream().map(j -> factors[j]).toList());
   }
 

@@ -125,8 +125,7 @@ record ModeratedApproaches(
   }
 
   /** Counts by their own likelihood. */
-  Approach fromCounts(
-      MultiversePlan.FromCounts way, Function<List<Integer>, Counted> counts) {
+  Approach fromCounts(MultiversePlan.FromCounts way, Function<List<Integer>, Counted> counts) {
     ExactModel model = (ExactModel) way.how().model();
     Settings settings =
         choices.with(
@@ -152,8 +151,6 @@ record ModeratedApproaches(
         IntStream.range(0, told.factors().size()).mapToDouble(told.factors()::get).toArray();
     AnalysisFinding found =
         AnalysisFinding.of(fit.predicted(factors).mean(), back(counted.back()), fit.studies());
-    return fit.isWithoutLimit()
-        ? new AnalysisFinding.NotEstimated("profile-without-limit")
-        : found;
+    return fit.isWithoutLimit() ? new AnalysisFinding.NotEstimated("profile-without-limit") : found;
   }
 }

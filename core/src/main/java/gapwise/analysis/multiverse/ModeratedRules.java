@@ -76,10 +76,7 @@ final class ModeratedRules {
   }
 
   private static String notVaried(String model) {
-    return "'"
-        + model
-        + "' is not varied with moderators, take one of "
-        + ModeratorTests.models();
+    return "'" + model + "' is not varied with moderators, take one of " + ModeratorTests.models();
   }
 
   private void tests() {

@@ -89,8 +89,7 @@ record MultiverseApproaches<D extends StudyData>(
             .equals(MultiverseChoices.BORROW);
     Measure<D> measure = borrows ? asReported.withBorrowedSpread().orElse(asReported) : asReported;
     if (sum.isPresent()) {
-      return moderated(sum.get())
-          .byEffects(reading.scale(), settings, rows -> body(measure, rows));
+      return moderated(sum.get()).byEffects(reading.scale(), settings, rows -> body(measure, rows));
     }
     return new EffectApproach(reading.scale(), ways(settings), rows -> body(measure, rows));
   }
@@ -101,9 +100,7 @@ record MultiverseApproaches<D extends StudyData>(
         plan,
         choices,
         one,
-        studies.all().stream()
-            .map(entry -> cluster.map(entry.row()::text).orElse(""))
-            .toList());
+        studies.all().stream().map(entry -> cluster.map(entry.row()::text).orElse("")).toList());
   }
 
   private List<EffectApproach.Way> ways(Settings settings) {

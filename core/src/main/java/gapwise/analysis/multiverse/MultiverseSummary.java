@@ -64,7 +64,8 @@ record MultiverseSummary(
     List<ChoiceMove> moves = multiverse.moves(plan.vary().threshold());
     List<MultiverseResult.StudyMoved> studies = studies();
     return new MultiverseResult(
-        MultiverseSentence.of(multiverse, new MultiverseSentence.Told(about, shown, sides), moves, studies),
+        MultiverseSentence.of(
+            multiverse, new MultiverseSentence.Told(about, shown, sides), moves, studies),
         new MultiverseResult.Counted(
             multiverse.analyses().size(),
             estimated,

@@ -121,8 +121,8 @@ public final class DesignMatrix {
 
   /**
    * The same space of means with one sum of coefficients as the coefficient of a column of its own:
-   * with b* = b but b*_j the sum c'b, the column j is divided by c_j and every other one has c_i/c_j
-   * times column j taken off.
+   * with b* = b but b*_j the sum c'b, the column j is divided by c_j and every other one has
+   * c_i/c_j times column j taken off.
    *
    * @param sum a factor for each term, not all 0
    * @param j the column, with a factor that is not 0

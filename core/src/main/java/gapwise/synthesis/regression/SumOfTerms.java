@@ -120,9 +120,12 @@ public sealed interface SumOfTerms {
 
   private static String noVariance(
       EffectSample sample, DesignMatrix design, RegressionSettings settings) {
-    return settings.pooling().estimator().map(one -> one.estimate(sample, LinearModel.of(design)))
-            .orElse(new TauSquared.Estimate(0, true))
-        instanceof TauSquared.NotEstimable none
+    return settings
+                .pooling()
+                .estimator()
+                .map(one -> one.estimate(sample, LinearModel.of(design)))
+                .orElse(new TauSquared.Estimate(0, true))
+            instanceof TauSquared.NotEstimable none
         ? none.code()
         : "did-not-converge";
   }

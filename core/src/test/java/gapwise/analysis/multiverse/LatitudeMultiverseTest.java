@@ -12,9 +12,9 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Thirteen trials of a vaccine against tuberculosis by their latitude: Colditz and others, JAMA
- * 1994;271:698. Published: van Houwelingen, Arends and Stijnen, Stat Med 2002;21:589, section 5, log
- * odds ratios by maximum likelihood: log odds ratio = 0.371 - 0.0327 latitude (printed values from
- * memory; the same stand among the checks of this data set).
+ * 1994;271:698. Published: van Houwelingen, Arends and Stijnen, Stat Med 2002;21:589, section 5,
+ * log odds ratios by maximum likelihood: log odds ratio = 0.371 - 0.0327 latitude (printed values
+ * from memory; the same stand among the checks of this data set).
  */
 class LatitudeMultiverseTest {
   /** Latitude, then events and patients vaccinated and not. */

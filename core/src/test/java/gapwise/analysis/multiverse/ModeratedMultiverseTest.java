@@ -190,7 +190,9 @@ class ModeratedMultiverseTest {
     // With the reference level b at the centre the mean is the intercept.
     with(
         plan,
-        moderators.replace("'kind'", "{'column':'kind','reference':'b'}").replace("'cluster'", "'cluster'"));
+        moderators
+            .replace("'kind'", "{'column':'kind','reference':'b'}")
+            .replace("'cluster'", "'cluster'"));
     JsonNode intercept = Plans.result(plan).get("robust").get("coefficients").get(0);
     assertEquals("intercept", intercept.get("term").asText());
     for (String number : List.of("estimate", "lower", "upper")) {
@@ -222,8 +224,7 @@ class ModeratedMultiverseTest {
               Plans.row(rows, "events", events[i], "total", 20);
               ((ObjectNode) rows.get(i)).put("kind", i < 3 ? "none" : "some");
             });
-    JsonNode multiverse =
-        multiverse(rows, "'moderators':['kind'],'about':{'term':'kind=some'}");
+    JsonNode multiverse = multiverse(rows, "'moderators':['kind'],'about':{'term':'kind=some'}");
     boolean told = false;
     for (JsonNode one : multiverse.get("notEstimated")) {
       told |= one.get("code").asText().equals("estimate-at-limit");
@@ -246,8 +247,7 @@ class ModeratedMultiverseTest {
     assertEquals(2, length.get("estimated").asInt());
     JsonNode level = multiverse(rows, moderators + "'about':{'term':'kind=c'}," + vary);
     assertEquals(1, level.get("estimated").asInt());
-    assertEquals(
-        "collinear-moderators", level.get("notEstimated").get(0).get("code").asText());
+    assertEquals("collinear-moderators", level.get("notEstimated").get(0).get("code").asText());
   }
 
   @ParameterizedTest
@@ -287,7 +287,6 @@ class ModeratedMultiverseTest {
   void moreRegressionsByTheExactLikelihoodThanCanBeWaitedForAreRefused() {
     assertEquals(
         List.of("vary too-many-combinations"),
-        Plans.problems(
-            plan(series(130, 4), "'moderators':['length'],'about':{'term':'length'}")));
+        Plans.problems(plan(series(130, 4), "'moderators':['length'],'about':{'term':'length'}")));
   }
 }

@@ -22,12 +22,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Two manuscripts' worked examples with few studies. Kaplankiran, Li, Trotta, Twumasi and
- * Georgiades, Employment in first-episode psychosis: a systematic review and Bayesian meta-analysis,
- * 2026: counts, priors and posterior numbers as their public repository employment-early-psychosis
- * has them (looked up; a release candidate, not yet in print). Carmona-Bayonas, Filtering noise
- * without sacrificing power, 2026 (submitted): numbers as its public account prints them (looked
- * up). The second witness, to five decimals, is NumPy over dense grids: few_trials_posteriors.py
- * beside the tests.
+ * Georgiades, Employment in first-episode psychosis: a systematic review and Bayesian
+ * meta-analysis, 2026: counts, priors and posterior numbers as their public repository
+ * employment-early-psychosis has them (looked up; a release candidate, not yet in print).
+ * Carmona-Bayonas, Filtering noise without sacrificing power, 2026 (submitted): numbers as its
+ * public account prints them (looked up). The second witness, to five decimals, is NumPy over dense
+ * grids: few_trials_posteriors.py beside the tests.
  */
 class FewTrialsPosteriorTest {
   /** A grid of spreads tells their quantiles to about this. */
@@ -163,11 +163,11 @@ class FewTrialsPosteriorTest {
   }
 
   /**
-   * Two groups of one trial of aspirin with hazard ratios of 0.61 (0.34 to 1.08, looked up) and 0.51
-   * (0.29 to 0.88, from memory of Martling and others, N Engl J Med 2025;393:1051), tau half-normal
-   * with 0.5, mean flat. Printed of the first group: 0.58 (0.36 to 0.94), below 1 with 98.7 %, alone
-   * 95.3 %, and a tau "around 0.24": mean and standard deviation of its effect carried back, as a
-   * normal distribution.
+   * Two groups of one trial of aspirin with hazard ratios of 0.61 (0.34 to 1.08, looked up) and
+   * 0.51 (0.29 to 0.88, from memory of Martling and others, N Engl J Med 2025;393:1051), tau
+   * half-normal with 0.5, mean flat. Printed of the first group: 0.58 (0.36 to 0.94), below 1 with
+   * 98.7 %, alone 95.3 %, and a tau "around 0.24": mean and standard deviation of its effect
+   * carried back, as a normal distribution.
    */
   @Test
   void anEffectThatBorrowsFromAnotherIsAsPrinted() {

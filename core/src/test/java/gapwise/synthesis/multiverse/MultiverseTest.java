@@ -105,8 +105,7 @@ class MultiverseTest {
                 new Multiverse.Analysis(
                     "raw",
                     Settings.none(2).with(0, 1),
-                    new AnalysisFinding.Estimated(
-                        2, 1, 3, 2, 1, 3, 5, OptionalDouble.empty()))));
+                    new AnalysisFinding.Estimated(2, 1, 3, 2, 1, 3, 5, OptionalDouble.empty()))));
     assertTrue(mixed.onlyShownCompares());
     assertEquals("log", mixed.highest().scale());
     assertFalse(table().onlyShownCompares());
