@@ -321,6 +321,7 @@ class ArchitectureTest {
                   Set.of(
                       "synthesis.heterogeneity",
                       "synthesis.pooling",
+                      "synthesis.regression",
                       "effect",
                       "numeric",
                       "problem")),
@@ -400,10 +401,13 @@ class ArchitectureTest {
               Map.entry(
                   "analysis.multiverse",
                   task(
+                      "analysis.moderators",
                       "analysis.pooling",
                       "analysis.synthesis",
                       "synthesis.heterogeneity",
+                      "synthesis.likelihood",
                       "synthesis.pooling",
+                      "synthesis.regression",
                       "synthesis.multiverse")),
               Map.entry(
                   "analysis.trial",

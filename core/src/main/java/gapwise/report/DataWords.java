@@ -74,7 +74,9 @@ final class DataWords {
   void rowsOfStudies() {
     source();
     boolean selected = Origin.selects(settings.plan());
-    int all = rows.isEmpty() ? result.data().arms() : rows.size();
+    // Reported effects have no arms: each row is one of a study.
+    int all =
+        rows.isEmpty() ? Math.max(result.data().arms(), result.data().studies()) : rows.size();
     telling.say(
         selected ? "data.groups" : "data.studies",
         Map.of("rows", all, "studies", result.data().studies()));

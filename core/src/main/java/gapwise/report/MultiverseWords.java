@@ -30,10 +30,19 @@ final class MultiverseWords {
 
   void tell() {
     telling.say("multiverse");
+    boolean moderated = settings.has("moderators");
+    if (moderated) {
+      new ModeratorWords(telling, settings).tell();
+      about(settings.part("about"));
+    }
     list("multiverse.model", vary.path("model"), this::model);
     boolean effects = has("random-effects") || has("common-effect");
     list("multiverse.scale", vary.path("scale"), one -> telling.phrase("scale." + one.asText()));
-    if (settings.is("scale", "double-arcsine") || any(vary.path("scale"), "double-arcsine")) {
+    // A coefficient or a difference is told on the analysis scale.
+    JsonNode about = settings.part("about");
+    boolean carriedBack = !moderated || !(about.has("term") || about.has("against"));
+    if (carriedBack
+        && (settings.is("scale", "double-arcsine") || any(vary.path("scale"), "double-arcsine"))) {
       back();
     }
     if (effects) {
@@ -50,6 +59,10 @@ final class MultiverseWords {
           one -> telling.phrase("estimate." + one.asText()));
       list("multiverse.interval", vary.path("interval"), this::limits);
     }
+    list("multiverse.moderator-test", vary.path("moderatorTest"), this::test);
+    if (effects) {
+      list("multiverse.robust", vary.path("robustVariance"), this::robust);
+    }
     if (has("exact-likelihood")) {
       exact();
     }
@@ -62,7 +75,11 @@ final class MultiverseWords {
       telling.say("multiverse.leave-one-out");
     }
     if (settings.has("threshold")) {
-      telling.say("multiverse.threshold", Map.of("value", settings.number("threshold")));
+      telling.say(
+          settings.has("moderators")
+              ? "multiverse.threshold-of-regressions"
+              : "multiverse.threshold",
+          Map.of("value", settings.number("threshold")));
     }
     counted();
   }
@@ -73,9 +90,11 @@ final class MultiverseWords {
         .ifPresent(
             counted ->
                 telling.say(
-                    "multiverse.count",
+                    settings.has("moderators")
+                        ? "multiverse.count-of-regressions"
+                        : "multiverse.count",
                     Map.of("analyses", counted.analyses(), "estimated", counted.estimated())));
-    made.flatMap(MultiverseResult::own).ifPresent(any -> own());
+    made.flatMap(one -> one.marked().own()).ifPresent(any -> own());
     if (settings.flag("list")) {
       telling.say("multiverse.list");
     }
@@ -97,10 +116,47 @@ final class MultiverseWords {
     if (model.equals("random-effects")) {
       choices.add(telling.phrase("estimate." + settings.word("betweenStudyVariance")));
     }
-    if (!Set.of("common-effect", "bayesian").contains(model)) {
+    if (settings.has("moderators")) {
+      ownTest(model, choices);
+    } else if (!Set.of("common-effect", "bayesian").contains(model)) {
       choices.add(telling.phrase("limits." + settings.word("interval")));
     }
     telling.say("multiverse.own", Map.of("settings", String.join("; ", choices)));
+  }
+
+  private void ownTest(String model, List<String> choices) {
+    if (settings.has("robustVariance")) {
+      choices.add(robust(settings.part("robustVariance")));
+    } else if (!model.equals("common-effect")) {
+      choices.add(test(settings.part("moderatorTest")));
+    }
+  }
+
+  /** What of the regressions is told. */
+  private void about(JsonNode about) {
+    if (about.has("term")) {
+      telling.say("multiverse.about.term", Map.of("term", about.get("term").asText()));
+      return;
+    }
+    String at = ModeratorWords.values(about.path("at"));
+    if (about.has("against")) {
+      telling.say(
+          "multiverse.about.difference",
+          Map.of("values", at, "others", ModeratorWords.values(about.get("against"))));
+    } else {
+      telling.say("multiverse.about.mean", Map.of("values", at));
+    }
+  }
+
+  private String test(JsonNode asked) {
+    return telling.phrase("moderators-tested." + asked.asText());
+  }
+
+  private String robust(JsonNode asked) {
+    String word = asked.asText();
+    return word.equals("none")
+        ? telling.phrase("multiverse.robust.none")
+        : telling.phrase("multiverse.robust." + word, Map.of("cluster", settings.word("cluster")));
   }
 
   private boolean has(String model) {
@@ -167,6 +223,9 @@ final class MultiverseWords {
   private void exact() {
     PoolingWords.exactLikelihood(telling, likelihood());
     PoolingWords.points(telling, likelihood());
+    if (settings.has("moderators")) {
+      telling.say("multiverse.signed-roots");
+    }
     list("multiverse.exact-interval", vary.path("exactInterval"), this::limits);
   }
 

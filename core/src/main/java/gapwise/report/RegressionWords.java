@@ -25,7 +25,7 @@ final class RegressionWords {
   }
 
   void tell() {
-    settings.part("moderators").forEach(this::moderator);
+    new ModeratorWords(telling, settings).tell();
     if (made.isEmpty()) {
       telling.say("moderator.not-fitted");
       return;
@@ -58,39 +58,6 @@ final class RegressionWords {
         Map.of("percent", settings.percent()));
   }
 
-  private void moderator(JsonNode asked) {
-    if (asked.isTextual()) {
-      telling.say("moderator.plain", Map.of("column", asked.asText()));
-    } else if (asked.has("product")) {
-      telling.say(
-          "moderator.product",
-          Map.of(
-              "first", asked.get("product").get(0).asText(),
-              "second", asked.get("product").get(1).asText()));
-    } else {
-      column(asked, asked.get("column").asText());
-    }
-  }
-
-  private void column(JsonNode asked, String column) {
-    if (asked.has("reference")) {
-      telling.say(
-          "moderator.category", Map.of("column", column, "level", asked.get("reference").asText()));
-    } else if (asked.has("centre")) {
-      telling.say(
-          "moderator.centred",
-          Map.of("column", column, "centre", Settings.number(asked.get("centre"))));
-    } else if (asked.path("spline").has("knots")) {
-      telling.say(
-          "moderator.spline-knots",
-          Map.of("column", column, "list", Settings.numbers(asked.get("spline").get("knots"))));
-    } else {
-      telling.say(
-          "moderator.spline-count",
-          Map.of("column", column, "knots", asked.path("spline").path("count").asText()));
-    }
-  }
-
   private void prediction(JsonNode asked) {
     if (asked.has("from") && asked.has("to")) {
       JsonNode at = asked.path("at");
@@ -104,11 +71,11 @@ final class RegressionWords {
         telling.say("prediction.curve", curve);
       } else {
         Map<String, String> more = new HashMap<>(curve);
-        more.put("values", values(at));
+        more.put("values", ModeratorWords.values(at));
         telling.say("prediction.curve-at", more);
       }
     } else {
-      telling.say("prediction.values", Map.of("values", values(asked)));
+      telling.say("prediction.values", Map.of("values", ModeratorWords.values(asked)));
     }
   }
 
@@ -133,19 +100,6 @@ final class RegressionWords {
         telling.say("prediction-error." + settings.word("predictionStandardError"));
       }
     }
-  }
-
-  private static String values(JsonNode values) {
-    return Settings.join(
-        values.properties().stream()
-            .map(
-                one ->
-                    "\""
-                        + one.getKey()
-                        + "\" of "
-                        + (one.getValue().isNumber()
-                            ? Settings.number(one.getValue())
-                            : one.getValue().asText())));
   }
 
   private void permutation(RegressionResult regression) {

@@ -25,6 +25,11 @@ sealed interface Moderator {
   /** The columns it reads. */
   List<String> columns();
 
+  /** Whether a row, none of whose cells is blank, has numbers and levels that it knows. */
+  default boolean takes(Map<String, RowValue> cells) {
+    return columns().stream().allMatch(column -> value(cells, column).number().isPresent());
+  }
+
   /**
    * A column of numbers.
    *
@@ -56,6 +61,11 @@ sealed interface Moderator {
   record Categories(String column, List<String> levels) implements Moderator {
     public Categories {
       levels = List.copyOf(levels);
+    }
+
+    @Override
+    public boolean takes(Map<String, RowValue> cells) {
+      return levels.contains(value(cells, column).text());
     }
 
     private List<String> told() {
@@ -111,6 +121,11 @@ sealed interface Moderator {
 
   /** Each term of one times each term of another. */
   record Product(Moderator first, Moderator second) implements Moderator {
+    @Override
+    public boolean takes(Map<String, RowValue> cells) {
+      return first.takes(cells) && second.takes(cells);
+    }
+
     @Override
     public List<String> terms() {
       List<String> terms = new ArrayList<>();

@@ -1,5 +1,6 @@
 package gapwise.analysis.multiverse;
 
+import gapwise.analysis.moderators.NamedSum;
 import gapwise.analysis.pooling.Pooler;
 import gapwise.analysis.pooling.PoolingPlan;
 import gapwise.analysis.pooling.Studies;
@@ -21,15 +22,22 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.IntConsumer;
 
 /**
  * Every way of reading and pooling the rows that a multiverse asks for, each as the plan of a
  * synthesis would have it.
+ *
+ * @param sum what is told of a regression; empty for a pooled value
  */
 record MultiverseApproaches<D extends StudyData>(
-    MultiversePlan plan, MultiverseChoices choices, Studies<D> studies, DataTable table) {
+    MultiversePlan plan,
+    MultiverseChoices choices,
+    Studies<D> studies,
+    DataTable table,
+    Optional<NamedSum> sum) {
   private static final Set<String> OF_THE_WHOLE = Set.of("no-events", "all-events");
 
   /**
@@ -80,7 +88,19 @@ record MultiverseApproaches<D extends StudyData>(
             .getOrDefault(MultiverseChoices.MISSING_SPREAD, "")
             .equals(MultiverseChoices.BORROW);
     Measure<D> measure = borrows ? asReported.withBorrowedSpread().orElse(asReported) : asReported;
+    if (sum.isPresent()) {
+      return moderated(sum.get()).byEffects(reading.scale(), settings, rows -> body(measure, rows));
+    }
     return new EffectApproach(reading.scale(), ways(settings), rows -> body(measure, rows));
+  }
+
+  private ModeratedApproaches moderated(NamedSum one) {
+    Optional<String> cluster = plan.moderated().flatMap(MultiversePlan.Moderated::cluster);
+    return new ModeratedApproaches(
+        plan,
+        choices,
+        one,
+        studies.all().stream().map(entry -> cluster.map(entry.row()::text).orElse("")).toList());
   }
 
   private List<EffectApproach.Way> ways(Settings settings) {
@@ -99,7 +119,7 @@ record MultiverseApproaches<D extends StudyData>(
   private void random(Settings settings, List<EffectApproach.Way> ways) {
     for (String estimator : plan.vary().estimators()) {
       Settings estimated = choices.with(settings, MultiverseChoices.ESTIMATOR, estimator);
-      for (String interval : plan.vary().intervals()) {
+      for (String interval : plan.vary().limits().intervals()) {
         ways.add(
             new EffectApproach.Way(
                 choices.with(estimated, MultiverseChoices.INTERVAL, interval),
@@ -114,6 +134,7 @@ record MultiverseApproaches<D extends StudyData>(
     double[] estimates = new double[data.size()];
     double[] variances = new double[data.size()];
     List<D> pooled = new ArrayList<>(data.size());
+    List<Integer> places = new ArrayList<>(data.size());
     Set<String> reasons = new LinkedHashSet<>();
     for (int i = 0; i < data.size(); i++) {
       StudyEffect effect = effects.get(i);
@@ -123,6 +144,7 @@ record MultiverseApproaches<D extends StudyData>(
         estimates[pooled.size()] = effect.estimate().orElseThrow();
         variances[pooled.size()] = effect.variance().orElseThrow();
         pooled.add(data.get(i));
+        places.add(rows.get(i));
       }
     }
     String only = reasons.size() == 1 ? reasons.iterator().next() : "";
@@ -131,6 +153,7 @@ record MultiverseApproaches<D extends StudyData>(
             java.util.Arrays.copyOf(estimates, pooled.size()),
             java.util.Arrays.copyOf(variances, pooled.size())),
         measure.shown(pooled),
+        places,
         OF_THE_WHOLE.contains(only) ? only : "no-studies");
   }
 
@@ -138,6 +161,18 @@ record MultiverseApproaches<D extends StudyData>(
     PoolingPlan variant = way.how();
     Measure<D> measure = same(variant.how());
     Studies<D> read = Studies.read(variant, measure, table);
+    if (sum.isPresent()) {
+      return moderated(sum.get())
+          .fromCounts(
+              way,
+              rows -> {
+                List<Integer> at = rows.stream().filter(i -> read.all().get(i).pooled()).toList();
+                return new ModeratedApproaches.Counted(
+                    at,
+                    at.stream().map(i -> read.all().get(i).data().orElseThrow()).toList(),
+                    measure.shown(read.pooledData()));
+              });
+    }
     Pooler pooler = variant.model().pooler(read);
     Map<Integer, Integer> places = new LinkedHashMap<>();
     for (int i = 0; i < read.all().size(); i++) {

@@ -19,6 +19,8 @@ record MultiverseChoices(List<Choice> all) {
   static final String MISSING_SPREAD = "missingSpread";
   static final String ESTIMATOR = "betweenStudyVariance";
   static final String INTERVAL = "interval";
+  static final String MODERATOR_TEST = "moderatorTest";
+  static final String ROBUST_VARIANCE = "robustVariance";
   static final String LEAVE_ONE_OUT = "leaveOneOut";
 
   /** The level of leaving means without a standard deviation out, as every other task does. */
@@ -47,7 +49,9 @@ record MultiverseChoices(List<Choice> all) {
     add(all, EMPTY_CELLS, vary.emptyCells().stream().map(AskedCells::words).toList());
     add(all, MISSING_SPREAD, lacksSpread ? vary.missingSpread() : List.of());
     add(all, ESTIMATOR, vary.estimators());
-    add(all, INTERVAL, vary.allIntervals());
+    add(all, INTERVAL, vary.limits().allIntervals());
+    add(all, MODERATOR_TEST, vary.limits().tests());
+    add(all, ROBUST_VARIANCE, vary.limits().robust());
     all.addAll(ofRows);
     return new MultiverseChoices(all);
   }

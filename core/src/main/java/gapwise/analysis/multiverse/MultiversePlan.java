@@ -1,5 +1,7 @@
 package gapwise.analysis.multiverse;
 
+import gapwise.analysis.moderators.AskedAbout;
+import gapwise.analysis.moderators.AskedRegression;
 import gapwise.analysis.plan.Plan;
 import gapwise.analysis.plan.PlanHead;
 import gapwise.analysis.pooling.EffectsModel;
@@ -11,8 +13,11 @@ import gapwise.effect.MeasureOptions;
 import gapwise.synthesis.heterogeneity.TauSquaredEstimators;
 import gapwise.synthesis.pooling.MeanIntervals;
 import gapwise.synthesis.pooling.PoolingSettings;
+import gapwise.synthesis.regression.RegressionSettings;
+import gapwise.synthesis.regression.RegressionTest;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * One body of evidence analysed in every way asked for.
@@ -24,6 +29,7 @@ import java.util.Map;
  * @param fromCounts the ways of pooling from counts
  * @param commonByEffects whether a common effect is wanted and pooled by the variances of effects
  * @param usesEmptyCells whether what is done about empty cells has a bearing, by the scale
+ * @param moderated what explains the effects and is told of it; empty for a pooled value
  * @param unused what the plan says without bearing
  */
 record MultiversePlan(
@@ -35,6 +41,7 @@ record MultiversePlan(
     List<FromCounts> fromCounts,
     boolean commonByEffects,
     Map<String, Boolean> usesEmptyCells,
+    Optional<Moderated> moderated,
     List<Result.Warning> unused)
     implements Plan {
   MultiversePlan {
@@ -44,10 +51,20 @@ record MultiversePlan(
   }
 
   /**
-   * One way of pooling from counts.
+   * A regression in place of a pooled value.
+   *
+   * @param asked the moderators
+   * @param about what of it is told
+   * @param cluster the column of clusters for robust variances; empty for none
+   */
+  record Moderated(AskedRegression asked, AskedAbout about, Optional<String> cluster) {}
+
+  /**
+   * One way of pooling from counts, or of explaining them.
    *
    * @param model its word
-   * @param interval its word; empty where the model has one interval only
+   * @param interval its word, with moderators that of their test; empty where the model has one
+   *     only
    * @param how studies are read and pooled
    */
   record FromCounts(String model, String interval, PoolingPlan how) {}
@@ -78,6 +95,13 @@ record MultiversePlan(
   /** Pooling by a common effect. */
   PoolingSettings common() {
     return base.model().settings().withCommonEffect();
+  }
+
+  /** Explaining effects by random effects, or by a common one where there is no estimator. */
+  RegressionSettings regression(Optional<String> estimator, RegressionTest test) {
+    return estimator.isEmpty()
+        ? new RegressionSettings(common(), RegressionTest.NORMAL)
+        : new RegressionSettings(random(estimator.get(), "normal"), test);
   }
 
   /** Pooling by random effects. */

@@ -1,7 +1,9 @@
 package gapwise.analysis.multiverse;
 
+import com.fasterxml.jackson.annotation.JsonIgnore;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.analysis.result.Result;
 import gapwise.analysis.result.TaskResult;
 import java.util.List;
@@ -18,8 +20,8 @@ import java.util.OptionalInt;
  * @param counted how many were tried, and how many came to something
  * @param scales pooled values on each analysis scale
  * @param shown pooled values as people read them; empty if there are none
- * @param own where the analysis of the plan itself lies, if it is among them
- * @param pages where the analysis that pages show lies, if it is among them
+ * @param about what of a regression is told; empty for a pooled value
+ * @param marked where analyses that stand out lie
  * @param threshold sides of the threshold, if one is asked
  * @param comparedOn {@code analysis-scale}, or {@code shown} where scales vary: what the means,
  *     ranges, medians and shifts below are told on
@@ -34,8 +36,8 @@ public record MultiverseResult(
     @JsonUnwrapped Counted counted,
     List<OnScale> scales,
     Optional<Spread> shown,
-    Optional<Own> own,
-    Optional<Own> pages,
+    Optional<About> about,
+    @JsonUnwrapped Marked marked,
     Optional<Threshold> threshold,
     String comparedOn,
     List<ChoiceMoved> choices,
@@ -75,6 +77,37 @@ public record MultiverseResult(
   }
 
   /**
+   * What of a regression is told.
+   *
+   * @param term of a coefficient
+   * @param at the values of all moderators where the mean lies
+   * @param against those of the mean that is taken off
+   * @param outsideData true where a number of these lies outside the studies that enter, else left
+   *     out
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record About(
+      Optional<String> term,
+      Optional<Map<String, JsonNode>> at,
+      Optional<Map<String, JsonNode>> against,
+      Optional<Boolean> outsideData) {
+    /** Whether it is a mean at one place, and neither a coefficient nor a difference. */
+    @JsonIgnore
+    boolean isMean() {
+      return at.isPresent() && against.isEmpty();
+    }
+  }
+
+  /**
+   * Analyses that stand out, written among the fields of the whole.
+   *
+   * @param own where the analysis of the plan itself lies, if it is among them
+   * @param pages where the analysis that pages show lies, if it is among them
+   */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
+  public record Marked(Optional<Own> own, Optional<Own> pages) {}
+
+  /**
    * The analyses at both ends, written among the fields of the whole; empty if none is estimated.
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
@@ -111,8 +144,14 @@ public record MultiverseResult(
       double maximum) {}
 
   /** An analysis that stands out, and how many of all lie below it as people read them. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Own(
-      double estimate, double lower, double upper, Result.Estimate shown, double belowPercent) {}
+      double estimate,
+      double lower,
+      double upper,
+      Result.Estimate shown,
+      OptionalDouble pValue,
+      double belowPercent) {}
 
   /** Shares on each side of a value as people read it. */
   public record Threshold(
@@ -146,19 +185,23 @@ public record MultiverseResult(
   public record StudyMoved(String study, OptionalDouble medianWithout, OptionalDouble shift) {}
 
   /** An analysis at an end. */
+  @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Extreme(
       Map<String, String> settings,
       int studies,
       double estimate,
       double lower,
       double upper,
-      Result.Estimate shown) {}
+      Result.Estimate shown,
+      OptionalDouble pValue) {}
 
   /**
    * One analysis.
    *
    * @param levels numbers from 0 of the levels of {@code choices} in their order; -1 for a choice
    *     without meaning here
+   * @param pValue of a regression, the test against 0 on the analysis scale; none for means of
+   *     single groups
    * @param code why there is no value
    * @param pages true for the analysis that pages show, else left out
    */
@@ -170,6 +213,7 @@ public record MultiverseResult(
       OptionalDouble lower,
       OptionalDouble upper,
       Optional<Result.Estimate> shown,
+      OptionalDouble pValue,
       Optional<String> code,
       Optional<Boolean> pages) {}
 }

@@ -41,6 +41,12 @@ record MultiverseRows(
   /** Analyses times rows; some seconds of work. */
   private static final long MOST_WORK = 50_000_000;
 
+  /**
+   * Regressions of counts by their own likelihood times rows: each takes some dozens of fits for
+   * its limits, so that so many are some ten seconds of work.
+   */
+  private static final long MOST_PROFILED = 30_000;
+
   MultiverseRows {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
@@ -122,12 +128,17 @@ record MultiverseRows(
    * Refuses more than can be used.
    *
    * @param ways in which each subset is analysed
+   * @param profiled how many of them are regressions of counts by their own likelihood
    */
-  void refuseTooMany(int ways) {
-    double analyses = ways * (studies.size() + 1.0);
+  void refuseTooMany(int ways, long profiled) {
+    double subsets = studies.size() + 1.0;
     for (ColumnSubsets column : columns) {
-      analyses *= column.levels().size();
+      subsets *= column.levels().size();
     }
+    if (profiled * subsets * rows.size() > MOST_PROFILED) {
+      throw tooManyProfiled(profiled * subsets);
+    }
+    double analyses = ways * subsets;
     if (analyses > MOST_ANALYSES || analyses * rows.size() > MOST_WORK) {
       throw tooMany(analyses < 1e15 ? String.format(Locale.ROOT, "%.0f", analyses) : "over 1e15");
     }
@@ -142,6 +153,22 @@ record MultiverseRows(
     if (ways > MOST_ANALYSES) {
       throw tooMany("over " + MOST_ANALYSES);
     }
+  }
+
+  private WrongInputException tooManyProfiled(double analyses) {
+    return new WrongInputException(
+        List.of(
+            new Problem(
+                "vary",
+                "too-many-combinations",
+                String.format(
+                    Locale.ROOT,
+                    "found %.0f regressions of %d rows by the exact likelihood, expected at most %d of"
+                        + " these times rows; vary less, set leaveOneOut to false, or name"
+                        + " 'random-effects' alone in vary.model",
+                    analyses,
+                    rows.size(),
+                    MOST_PROFILED))));
   }
 
   private WrongInputException tooMany(String analyses) {

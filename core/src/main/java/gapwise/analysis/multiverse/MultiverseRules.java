@@ -22,8 +22,9 @@ final class MultiverseRules {
       List.of(
           "places",
           "subgroup",
-          "moderators",
           "robustVariance",
+          "predictions",
+          "permutationTest",
           "smallStudyEffects",
           "priorSensitivity",
           "probabilities",
@@ -41,6 +42,7 @@ final class MultiverseRules {
   static void check(ObjectNode plan, Problems problems) {
     MultiverseRules rules = new MultiverseRules(plan);
     rules.base();
+    ModeratedRules.check(plan, rules.problems);
     rules.columns();
     rules.missingSpread();
     if (rules.problems.isEmpty()) {
@@ -55,7 +57,7 @@ final class MultiverseRules {
         model.equals("bayesian")
             && ExactModels.take(plan.path("measure").asText())
             && !ExactModels.areCounts(plan);
-    if (!MODELS.contains(model) || ofEffects) {
+    if (!plan.has("moderators") && (!MODELS.contains(model) || ofEffects)) {
       problems.add(
           "model",
           "model-not-for-task",
@@ -67,13 +69,18 @@ final class MultiverseRules {
     }
     for (String field : OTHER_PARTS) {
       JsonNode asked = plan.path(field);
-      if (plan.has(field) && !(asked.isBoolean() && !asked.asBoolean())) {
+      boolean used = field.equals("robustVariance") && plan.has("moderators");
+      if (plan.has(field) && !used && !(asked.isBoolean() && !asked.asBoolean())) {
         problems.add(
             field,
             "field-not-for-task",
-            "a multiverse is told for the pooled value only; remove '"
-                + field
-                + "', or narrow the rows by vary.subsets");
+            plan.has("moderators")
+                ? "a multiverse of a regression is told for what 'about' names only; remove '"
+                    + field
+                    + "'"
+                : "a multiverse is told for the pooled value only; remove '"
+                    + field
+                    + "', or narrow the rows by vary.subsets");
       }
     }
   }
@@ -135,6 +142,9 @@ final class MultiverseRules {
     if (field.equals("model") || random) {
       ObjectNode other = Filling.copy(plan);
       other.remove(List.of("pooling", "interval"));
+      if (!plan.path("model").asText().equals("random-effects")) {
+        other.remove("moderatorTest"); // each model has its own words there
+      }
       other.put("model", "random-effects");
       return MultiverseTask.problems(other, Map.of(field, word));
     }

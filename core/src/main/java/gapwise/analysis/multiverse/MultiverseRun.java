@@ -2,6 +2,7 @@ package gapwise.analysis.multiverse;
 
 import static gapwise.sentence.Sentences.say;
 
+import gapwise.analysis.moderators.NamedSum;
 import gapwise.analysis.pooling.RepeatedStudies;
 import gapwise.analysis.pooling.Studies;
 import gapwise.analysis.pooling.StudyTable;
@@ -10,11 +11,13 @@ import gapwise.analysis.rows.DataTable;
 import gapwise.effect.Measure;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.multiverse.Approach;
+import gapwise.synthesis.multiverse.FoundApproach;
 import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.Subset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The task {@code multiverse}: rows to subsets, choices to approaches, all of them to one result.
@@ -27,15 +30,22 @@ final class MultiverseRun {
     MultiverseRows rows = MultiverseRows.of(plan.vary(), studies, table);
     boolean lacksSpread = lacksSpread(studies);
     MultiverseChoices choices = MultiverseChoices.of(plan.vary(), lacksSpread, rows.choices());
+    List<Result.Warning> ofModerators = new ArrayList<>();
+    Optional<NamedSum> sum =
+        plan.moderated()
+            .map(one -> NamedSum.of(one.asked(), one.about(), studies, table, ofModerators));
     List<Approach> approaches =
-        new MultiverseApproaches<>(plan, choices, studies, table).all(rows::refuseTooManyWays);
-    rows.refuseTooMany(approaches.stream().mapToInt(approach -> approach.ways().size()).sum());
+        new MultiverseApproaches<>(plan, choices, studies, table, sum).all(rows::refuseTooManyWays);
+    rows.refuseTooMany(
+        approaches.stream().mapToInt(approach -> approach.ways().size()).sum(),
+        approaches.stream().filter(FoundApproach.class::isInstance).count());
     List<Subset> subsets = rows.subsets(choices);
     Multiverse multiverse =
         Multiverse.of(choices.all(), choices.place(MultiverseChoices.MODEL), approaches, subsets);
     List<Result.Warning> warnings = new ArrayList<>(table.warnings());
     warnings.addAll(plan.unused());
     warnings.addAll(studies.warnings());
+    warnings.addAll(ofModerators);
     warnings.addAll(RepeatedStudies.warnings(studies));
     warnings.addAll(rows.warnings());
     if (!lacksSpread && plan.vary().missingSpread().equals(List.of(MultiverseChoices.BORROW))) {
@@ -47,7 +57,7 @@ final class MultiverseRun {
     return new Result(
         plan.head().json(),
         StudyTable.data(studies, table),
-        MultiverseSummary.of(multiverse, choices, plan),
+        MultiverseSummary.of(multiverse, choices, plan, sum),
         warnings);
   }
 

@@ -2,6 +2,7 @@ package gapwise.analysis.multiverse;
 
 import static gapwise.sentence.Sentences.say;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import gapwise.synthesis.multiverse.ChoiceMove;
 import gapwise.synthesis.multiverse.Multiverse;
 import gapwise.synthesis.multiverse.SideShares;
@@ -14,6 +15,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A multiverse in one sentence of a few clauses. */
 final class MultiverseSentence {
@@ -22,20 +24,31 @@ final class MultiverseSentence {
 
   private MultiverseSentence() {}
 
+  /**
+   * What the analyses found.
+   *
+   * @param about what of a regression they tell; empty for a pooled value
+   * @param shown their values; empty if there are none
+   * @param sides of the threshold, if one is asked
+   */
+  record Told(
+      Optional<MultiverseResult.About> about, Optional<Spread> shown, Optional<Sides> sides) {}
+
   static String of(
       Multiverse multiverse,
-      Optional<Spread> shown,
-      Optional<Sides> sides,
+      Told told,
       List<ChoiceMove> moves,
       List<MultiverseResult.StudyMoved> studies) {
-    if (shown.isEmpty()) {
-      return say(
-          "analysis.multiverse-without-value",
-          Map.of("analyses", String.valueOf(multiverse.analyses().size())));
+    String count = String.valueOf(multiverse.analyses().size());
+    Optional<String> what = told.about().map(MultiverseSentence::what);
+    if (told.shown().isEmpty()) {
+      return what.isEmpty()
+          ? say("analysis.multiverse-without-value", Map.of("analyses", count))
+          : say("analysis.multiverse-tells-nothing", Map.of("analyses", count, "what", what.get()));
     }
     List<String> clauses = new ArrayList<>();
-    clauses.add(range(shown.get()));
-    sides.ifPresent(one -> clauses.add(side(one, multiverse)));
+    clauses.add(range(told.shown().get(), what.orElse(say("analysis.pooled-value"))));
+    told.sides().ifPresent(one -> clauses.add(side(one, multiverse)));
     Optional<ChoiceMove> choice = biggest(moves);
     choice.ifPresent(
         move ->
@@ -52,10 +65,35 @@ final class MultiverseSentence {
     return say("analysis.multiverse", Map.of("clauses", String.join("; ", clauses)));
   }
 
-  private static String range(Spread spread) {
+  /** What of a regression is told, in words. */
+  private static String what(MultiverseResult.About about) {
+    if (about.term().isPresent()) {
+      return say("analysis.coefficient-of", Map.of("term", about.term().get()));
+    }
+    String at = values(about.at().orElseThrow());
+    return about.against().isEmpty()
+        ? say("analysis.mean-at", Map.of("values", at))
+        : say(
+            "analysis.mean-at-less-mean-at",
+            Map.of("values", at, "others", values(about.against().get())));
+  }
+
+  private static String values(Map<String, JsonNode> values) {
+    return values.entrySet().stream()
+        .map(one -> one.getKey() + " " + told(one.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String told(JsonNode value) {
+    return value.isNumber() ? digits(value.asDouble()) : value.asText();
+  }
+
+  private static String range(Spread spread, String what) {
     return say(
         "analysis.multiverse-range",
         Map.of(
+            "what",
+            what,
             "analyses",
             String.valueOf(spread.count()),
             "least",

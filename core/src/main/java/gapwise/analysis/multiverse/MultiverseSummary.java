@@ -1,5 +1,6 @@
 package gapwise.analysis.multiverse;
 
+import gapwise.analysis.moderators.NamedSum;
 import gapwise.analysis.result.Result;
 import gapwise.synthesis.multiverse.AnalysisFinding;
 import gapwise.synthesis.multiverse.ChoiceMove;
@@ -13,13 +14,43 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.stream.IntStream;
 
 /** A multiverse in the form of a result. */
-record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, MultiversePlan plan) {
+record MultiverseSummary(
+    Multiverse multiverse,
+    MultiverseChoices choices,
+    MultiversePlan plan,
+    Optional<MultiverseResult.About> about) {
+  private static final Set<String> OF_ONE_GROUP = Set.of("proportion", "mean", "incidence-rate");
+
   static MultiverseResult of(
-      Multiverse multiverse, MultiverseChoices choices, MultiversePlan plan) {
-    return new MultiverseSummary(multiverse, choices, plan).result();
+      Multiverse multiverse,
+      MultiverseChoices choices,
+      MultiversePlan plan,
+      Optional<NamedSum> sum) {
+    return new MultiverseSummary(multiverse, choices, plan, sum.map(MultiverseSummary::about))
+        .result();
+  }
+
+  private static MultiverseResult.About about(NamedSum sum) {
+    return new MultiverseResult.About(
+        sum.term(),
+        sum.places().stream().findFirst(),
+        sum.places().stream().skip(1).findFirst(),
+        sum.isOutsideData() ? Optional.of(true) : Optional.empty());
+  }
+
+  /**
+   * The test against 0 on the analysis scale. Of means it says something where 0 is no difference
+   * between two groups.
+   */
+  private OptionalDouble pValue(AnalysisFinding.Estimated value) {
+    boolean mean = about.isPresent() && about.get().isMean();
+    return about.isEmpty() || (mean && OF_ONE_GROUP.contains(plan.base().measure()))
+        ? OptionalDouble.empty()
+        : value.pValue();
   }
 
   private MultiverseResult result() {
@@ -33,7 +64,8 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
     List<ChoiceMove> moves = multiverse.moves(plan.vary().threshold());
     List<MultiverseResult.StudyMoved> studies = studies();
     return new MultiverseResult(
-        MultiverseSentence.of(multiverse, shown, sides, moves, studies),
+        MultiverseSentence.of(
+            multiverse, new MultiverseSentence.Told(about, shown, sides), moves, studies),
         new MultiverseResult.Counted(
             multiverse.analyses().size(),
             estimated,
@@ -44,8 +76,8 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
             families()),
         scales(),
         shown.map(MultiverseSummary::spread),
-        marked(plan.own()),
-        marked(plan.pages()),
+        about,
+        new MultiverseResult.Marked(marked(plan.own()), marked(plan.pages())),
         threshold(multiverse),
         multiverse.onlyShownCompares() ? "shown" : "analysis-scale",
         moves.stream().map(MultiverseSummary::moved).toList(),
@@ -165,7 +197,8 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         value.estimate(),
         value.lower(),
         value.upper(),
-        shown(value));
+        shown(value),
+        pValue(value));
   }
 
   private static Result.Estimate shown(AnalysisFinding.Estimated value) {
@@ -185,6 +218,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
                     value.lower(),
                     value.upper(),
                     shown(value),
+                    pValue(value),
                     100 * multiverse.sharesAgainst(value.shownEstimate()).below()));
   }
 
@@ -205,6 +239,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
           OptionalDouble.of(value.lower()),
           OptionalDouble.of(value.upper()),
           Optional.of(shown(value)),
+          pValue(value),
           Optional.empty(),
           pages);
     }
@@ -216,6 +251,7 @@ record MultiverseSummary(Multiverse multiverse, MultiverseChoices choices, Multi
         none,
         none,
         Optional.empty(),
+        none,
         Optional.of(((AnalysisFinding.NotEstimated) analysis.finding()).code()),
         pages);
   }

@@ -1,7 +1,10 @@
 package gapwise.analysis.multiverse;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.moderators.AskedAbout;
+import gapwise.analysis.moderators.AskedRegression;
 import gapwise.analysis.plan.Filling;
 import gapwise.analysis.plan.Plan;
 import gapwise.analysis.plan.PlanHead;
@@ -18,13 +21,14 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** The task {@code multiverse}. */
 public final class MultiverseTask implements Task {
   private static final Task SYNTHESIS = new SynthesisTask();
 
   /** Fields of a plan that a synthesis does not have. */
-  private static final List<String> OWN_FIELDS = List.of("vary", "threshold", "list");
+  private static final List<String> OWN_FIELDS = List.of("vary", "threshold", "list", "about");
 
   @Override
   public String word() {
@@ -53,11 +57,13 @@ public final class MultiverseTask implements Task {
     List<MultiversePlan.FromCounts> fromCounts = new ArrayList<>();
     // What the plan's own model has no use for, a model that is varied may use.
     List<Result.Warning> unused = new ArrayList<>(UnusedSettings.of(base));
+    boolean moderated = full.has("moderators");
     for (String model : vary.models()) {
       if (model.equals("exact-likelihood")) {
-        for (String interval : vary.exactIntervals()) {
+        for (String interval :
+            moderated ? vary.limits().testsOf(model) : vary.limits().exactIntervals()) {
           Map<String, String> fields = ofModel(model, measure);
-          fields.put("interval", interval);
+          fields.put(moderated ? "moderatorTest" : "interval", interval);
           unused.retainAll(UnusedSettings.of(synthesis(full, fields)));
           fromCounts.add(fromCounts(full, model, interval, fields));
         }
@@ -74,7 +80,18 @@ public final class MultiverseTask implements Task {
         fromCounts,
         commonByEffects,
         usesEmptyCells(base, measure),
+        moderated(full, base),
         unused);
+  }
+
+  private static Optional<MultiversePlan.Moderated> moderated(ObjectNode full, ObjectNode base) {
+    return AskedRegression.of(base, SynthesisTask.pooling(base).model().settings())
+        .map(
+            asked ->
+                new MultiversePlan.Moderated(
+                    asked,
+                    AskedAbout.of(full.get("about")),
+                    Optional.ofNullable(full.get("cluster")).map(JsonNode::asText)));
   }
 
   private static MultiversePlan.FromCounts fromCounts(
@@ -119,8 +136,12 @@ public final class MultiverseTask implements Task {
     ObjectNode plan = JsonNodeFactory.instance.objectNode();
     plan.setAll(full);
     plan.remove(OWN_FIELDS);
-    if (fields.containsKey("model") && !full.path("model").asText().equals(fields.get("model"))) {
-      plan.remove("likelihood"); // each model has its own words there
+    String model = fields.getOrDefault("model", full.path("model").asText());
+    if (!full.path("model").asText().equals(model)) {
+      plan.remove(List.of("likelihood", "moderatorTest")); // each model has its own words there
+    }
+    if (model.equals("exact-likelihood") && full.has("moderators")) {
+      plan.remove(List.of("cluster", "robustVariance")); // which are of effects
     }
     fields.forEach(plan::put);
     return Filling.of(SYNTHESIS, plan);

@@ -13,7 +13,13 @@ import gapwise.synthesis.pooling.MeanIntervals;
  * choices; empty text where a choice has no meaning for it.
  */
 record OwnSettings(
-    String model, String scale, String emptyCells, String estimator, String interval) {
+    String model,
+    String scale,
+    String emptyCells,
+    String estimator,
+    String interval,
+    String moderatorTest,
+    String robustVariance) {
 
   /** The interval with which pages tell rates by their exact likelihood. */
   static final String EXACT_INTERVAL_OF_PAGES = "t-k-minus-1";
@@ -25,18 +31,38 @@ record OwnSettings(
    */
   static OwnSettings ofPages(ObjectNode base) {
     String measure = base.path("measure").asText();
+    if (base.has("moderators")) {
+      return ofPagesWithModerators(base);
+    }
     if (measure.equals("incidence-rate")) {
-      return new OwnSettings("exact-likelihood", "", "", "", EXACT_INTERVAL_OF_PAGES);
+      return ofCounts("exact-likelihood", EXACT_INTERVAL_OF_PAGES, "");
     }
     if (measure.equals("mean") || ExactModels.take(measure)) {
-      return new OwnSettings("bayesian", "", "", "", "");
+      return ofCounts("bayesian", "", "");
     }
+    return ofEffects(base, MeanIntervals.usual().name(), "");
+  }
+
+  /** Pages explain counts by their exact likelihood and all else by random effects. */
+  private static OwnSettings ofPagesWithModerators(ObjectNode base) {
+    return ExactModels.take(base.path("measure").asText())
+        ? ofCounts("exact-likelihood", "", ExactModels.MODERATORS_BY_STUDENT_T)
+        : ofEffects(base, "", ModeratorTests.of("random-effects").get(0));
+  }
+
+  private static OwnSettings ofCounts(String model, String interval, String test) {
+    return new OwnSettings(model, "", "", "", interval, test, "");
+  }
+
+  private static OwnSettings ofEffects(ObjectNode base, String interval, String test) {
     return new OwnSettings(
         "random-effects",
         base.path("scale").asText(),
         SynthesisDefaults.usesContinuityCorrection(base) ? AskedCells.of(base).words() : "",
         TauSquaredEstimators.all().get(0).name(),
-        MeanIntervals.usual().name());
+        interval,
+        test,
+        Vary.MODELS_OWN);
   }
 
   /** Reads them from the synthesis in a checked plan. */
@@ -54,7 +80,11 @@ record OwnSettings(
             ? AskedCells.of(base).words()
             : "",
         random ? base.path("betweenStudyVariance").asText() : "",
-        random || ExactModels.asked(base) ? base.path("interval").asText() : "");
+        random || ExactModels.asked(base) ? base.path("interval").asText() : "",
+        ModeratorTests.of(model).isEmpty() || base.has("robustVariance")
+            ? ""
+            : base.path("moderatorTest").asText(),
+        byEffects ? base.path("robustVariance").asText(Vary.MODELS_OWN) : "");
   }
 
   /** Its settings; they match no analysis if the plan's own choice is not among those varied. */
@@ -73,6 +103,8 @@ record OwnSettings(
       case MultiverseChoices.EMPTY_CELLS -> emptyCells;
       case MultiverseChoices.ESTIMATOR -> estimator;
       case MultiverseChoices.INTERVAL -> interval;
+      case MultiverseChoices.MODERATOR_TEST -> moderatorTest;
+      case MultiverseChoices.ROBUST_VARIANCE -> robustVariance;
       case MultiverseChoices.MISSING_SPREAD -> MultiverseChoices.LEAVE_OUT;
       default -> choice.levels().get(0);
     };

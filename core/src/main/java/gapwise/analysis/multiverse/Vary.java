@@ -18,8 +18,7 @@ import java.util.stream.Stream;
  * @param missingSpread what is done about means without a standard deviation; empty for other
  *     measures
  * @param estimators of tau squared, for random effects
- * @param intervals for random effects
- * @param exactIntervals for the exact likelihood
+ * @param limits how limits are made
  * @param subsets one for each column that narrows the rows
  * @param leaveOneOut whether everything is done again without each study
  * @param threshold as people read it, to tell sides; empty if none is asked
@@ -31,8 +30,7 @@ record Vary(
     List<AskedCells> emptyCells,
     List<String> missingSpread,
     List<String> estimators,
-    List<String> intervals,
-    List<String> exactIntervals,
+    Limits limits,
     List<ColumnSubsets> subsets,
     boolean leaveOneOut,
     OptionalDouble threshold,
@@ -43,14 +41,50 @@ record Vary(
     emptyCells = List.copyOf(emptyCells);
     missingSpread = List.copyOf(missingSpread);
     estimators = List.copyOf(estimators);
-    intervals = List.copyOf(intervals);
-    exactIntervals = List.copyOf(exactIntervals);
     subsets = List.copyOf(subsets);
   }
 
-  /** Words of all intervals, each once. */
-  List<String> allIntervals() {
-    return Stream.concat(intervals.stream(), exactIntervals.stream()).distinct().toList();
+  /** No robust variance, among the words of those. */
+  static final String MODELS_OWN = "none";
+
+  /**
+   * How limits are made: of a pooled value by an interval, of a regression by its test or by a
+   * robust variance.
+   *
+   * @param intervals for random effects
+   * @param exactIntervals for the exact likelihood
+   * @param tests of moderators; empty without them
+   * @param robust variances that allow for clusters; empty where no cluster is named
+   */
+  record Limits(
+      List<String> intervals,
+      List<String> exactIntervals,
+      List<String> tests,
+      List<String> robust) {
+    Limits {
+      intervals = List.copyOf(intervals);
+      exactIntervals = List.copyOf(exactIntervals);
+      tests = List.copyOf(tests);
+      robust = List.copyOf(robust);
+    }
+
+    private static Limits of(JsonNode vary) {
+      return new Limits(
+          PlanHead.texts(vary.path("interval")),
+          PlanHead.texts(vary.path("exactInterval")),
+          PlanHead.texts(vary.path("moderatorTest")),
+          PlanHead.texts(vary.path("robustVariance")));
+    }
+
+    /** Words of all intervals, each once. */
+    List<String> allIntervals() {
+      return Stream.concat(intervals.stream(), exactIntervals.stream()).distinct().toList();
+    }
+
+    /** The tests that a model has, in their order. */
+    List<String> testsOf(String model) {
+      return tests.stream().filter(test -> ModeratorTests.has(model, test)).toList();
+    }
   }
 
   /** Reads it from a plan whose defaults are filled in. */
@@ -66,8 +100,7 @@ record Vary(
         emptyCells,
         PlanHead.texts(vary.path("missingSpread")),
         PlanHead.texts(vary.path("betweenStudyVariance")),
-        PlanHead.texts(vary.path("interval")),
-        PlanHead.texts(vary.path("exactInterval")),
+        Limits.of(vary),
         subsets,
         vary.path("leaveOneOut").asBoolean(),
         Optional.ofNullable(full.get("threshold"))

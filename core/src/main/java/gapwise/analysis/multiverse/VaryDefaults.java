@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import gapwise.analysis.plan.PlanHead;
 import gapwise.analysis.pooling.ExactModels;
 import gapwise.analysis.synthesis.SynthesisDefaults;
 import gapwise.effect.Measures;
@@ -51,10 +52,20 @@ final class VaryDefaults {
   private final JsonNode asked;
   private final boolean everything;
 
+  /** A coefficient or a difference means something else on each scale. */
+  private final boolean hasOneScale;
+
   private VaryDefaults(ObjectNode full) {
     this.full = full;
     this.everything = !full.has("vary");
     this.asked = full.path("vary");
+    this.hasOneScale = isDifference(full);
+  }
+
+  /** Whether a plan asks for a coefficient, or for a difference of two means, of a regression. */
+  static boolean isDifference(ObjectNode full) {
+    JsonNode about = full.path("about");
+    return full.has("moderators") && (about.has("term") || about.has("against"));
   }
 
   /** Fills in {@code vary}, {@code threshold} and {@code list} of a plan otherwise filled in. */
@@ -70,16 +81,26 @@ final class VaryDefaults {
     ObjectNode vary = JsonNodeFactory.instance.objectNode();
     words(vary, "model", models(measure));
     if (Measures.scales(measure).size() > 1) {
-      words(vary, "scale", SCALES.getOrDefault(measure, List.of()));
+      words(
+          vary,
+          "scale",
+          hasOneScale ? List.of(text("scale")) : SCALES.getOrDefault(measure, List.of()));
     }
     emptyCells(vary);
     missingSpread(vary);
     if (has(vary, "model", "random-effects")) {
       words(vary, "betweenStudyVariance", ESTIMATORS);
-      words(vary, "interval", INTERVALS);
     }
-    if (has(vary, "model", "exact-likelihood")) {
-      exactIntervals(vary);
+    if (full.has("moderators")) {
+      moderatorTests(vary);
+      robustVariances(vary);
+    } else {
+      if (has(vary, "model", "random-effects")) {
+        words(vary, "interval", INTERVALS);
+      }
+      if (has(vary, "model", "exact-likelihood")) {
+        exactIntervals(vary);
+      }
     }
     if (asked.has("subsets")) {
       vary.set("subsets", asked.get("subsets"));
@@ -89,7 +110,14 @@ final class VaryDefaults {
     return vary;
   }
 
-  private static List<String> models(String measure) {
+  private List<String> models(String measure) {
+    if (full.has("moderators")) {
+      String usual = Measures.scales(measure).get(0);
+      boolean besideExact = !hasOneScale || full.path("scale").asText(usual).equals(usual);
+      return ExactModels.take(measure) && besideExact
+          ? List.of("random-effects", "exact-likelihood")
+          : List.of("random-effects");
+    }
     if (ExactModels.take(measure)) {
       return List.of("random-effects", "exact-likelihood", "bayesian");
     }
@@ -113,6 +141,38 @@ final class VaryDefaults {
     }
     ArrayNode list = vary.putArray(field);
     words.forEach(list::add);
+  }
+
+  /** Tests: asked, defensible, the plan's own; else the usual one of each model that has none. */
+  private void moderatorTests(ObjectNode vary) {
+    if (asked.has("moderatorTest")) {
+      vary.set("moderatorTest", asked.get("moderatorTest"));
+      return;
+    }
+    List<String> words =
+        everything
+            ? ModeratorTests.allOf(PlanHead.texts(vary.get("model")))
+            : ModeratorTests.oneOf(
+                PlanHead.texts(vary.get("model")), text("model"), text("moderatorTest"));
+    if (!words.isEmpty()) {
+      ArrayNode list = vary.putArray("moderatorTest");
+      words.forEach(list::add);
+    }
+  }
+
+  /** Where clusters are named: the plan's own, and without {@code vary} that of the model too. */
+  private void robustVariances(ObjectNode vary) {
+    if (asked.has("robustVariance")) {
+      vary.set("robustVariance", asked.get("robustVariance"));
+      return;
+    }
+    boolean effects = has(vary, "model", "random-effects") || has(vary, "model", "common-effect");
+    if (full.has("cluster") && effects) {
+      Set<String> words = new LinkedHashSet<>(everything ? List.of(Vary.MODELS_OWN) : List.of());
+      words.add(full.path("robustVariance").asText("cr2"));
+      ArrayNode list = vary.putArray("robustVariance");
+      words.forEach(list::add);
+    }
   }
 
   /** Intervals of the exact likelihood: asked, defensible, the plan's own; else the normal one. */
@@ -207,6 +267,9 @@ final class VaryDefaults {
   private static java.util.OptionalInt noEffect(ObjectNode full) {
     String measure = full.path("measure").asText();
     boolean ratio = RATIOS.contains(measure) || full.path("reportedAs").asText().equals("ratio");
+    if (isDifference(full) && !full.has("threshold")) {
+      return java.util.OptionalInt.of(0);
+    }
     if (full.has("threshold") || !(ratio || DIFFERENCES.contains(measure))) {
       return java.util.OptionalInt.empty();
     }

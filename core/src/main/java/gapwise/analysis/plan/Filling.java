@@ -68,6 +68,7 @@ public record Filling(ObjectNode given, ObjectNode full) {
           "subgroupVariance",
           "subgroupBlanks",
           "moderators",
+          "about",
           "moderatorTest",
           "predictions",
           "permutationTest",

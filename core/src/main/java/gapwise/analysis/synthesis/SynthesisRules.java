@@ -60,7 +60,7 @@ final class SynthesisRules {
 
   /** Fields of another task whose plans are else the same. */
   private void onlyInMultiverses() {
-    for (String field : List.of("vary", "threshold", "list")) {
+    for (String field : List.of("vary", "threshold", "list", "about")) {
       if (plan.has(field)) {
         problems.add(
             field,

@@ -125,6 +125,11 @@ public final class CountRegressionFit implements CountRegression {
     return warnings;
   }
 
+  /** Whether the profile of a sum told so far stays too high to set a limit to it. */
+  public boolean isWithoutLimit() {
+    return falls && withoutLimit;
+  }
+
   /** A sum of coefficients with its limits and its test against 0. */
   private PooledMean value(double[] sum) {
     double[] direction = turned.carried(sum);

@@ -3,6 +3,7 @@ package gapwise.synthesis.multiverse;
 import gapwise.effect.BackTransform;
 import gapwise.effect.Interval;
 import gapwise.synthesis.pooling.PooledMean;
+import java.util.OptionalDouble;
 
 /** What one analysis found. */
 public sealed interface AnalysisFinding {
@@ -13,6 +14,7 @@ public sealed interface AnalysisFinding {
    * A pooled value, on the analysis scale and as people read it.
    *
    * @param studies how many were pooled
+   * @param pValue of the test against 0 on the analysis scale; empty where there is none
    */
   record Estimated(
       double estimate,
@@ -21,7 +23,8 @@ public sealed interface AnalysisFinding {
       double shownEstimate,
       double shownLower,
       double shownUpper,
-      int studies)
+      int studies,
+      OptionalDouble pValue)
       implements AnalysisFinding {}
 
   /**
@@ -47,7 +50,8 @@ public sealed interface AnalysisFinding {
             back.apply(mean.estimate()),
             shownLower,
             shownUpper,
-            studies)
+            studies,
+            mean.pValue())
         : new NotEstimated("zero-width-interval");
   }
 

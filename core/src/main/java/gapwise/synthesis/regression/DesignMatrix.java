@@ -120,6 +120,25 @@ public final class DesignMatrix {
   }
 
   /**
+   * The same space of means with one sum of coefficients as the coefficient of a column of its own:
+   * with b* = b but b*_j the sum c'b, the column j is divided by c_j and every other one has
+   * c_i/c_j times column j taken off.
+   *
+   * @param sum a factor for each term, not all 0
+   * @param j the column, with a factor that is not 0
+   */
+  DesignMatrix turned(double[] sum, int j) {
+    double[] turned = values.clone();
+    for (int i = 0; i < rows; i++) {
+      double own = value(i, j);
+      for (int k = 0; k < sum.length; k++) {
+        turned[i * sum.length + k] = k == j ? own / sum[j] : value(i, k) - own * sum[k] / sum[j];
+      }
+    }
+    return new DesignMatrix(terms, turned, rows);
+  }
+
+  /**
    * Terms whose column is a sum of multiples of columns before it (or all 0), so that no data could
    * tell their coefficient. Each column is made orthogonal to the ones before it, twice over, so
    * that what is left is known to its own digits.

@@ -27,7 +27,11 @@ class MultiverseSentenceTest {
 
   private static String sentence(
       Optional<Sides> sides, List<ChoiceMove> moves, List<MultiverseResult.StudyMoved> studies) {
-    return MultiverseSentence.of(EMPTY, Optional.of(SPREAD), sides, moves, studies);
+    return MultiverseSentence.of(
+        EMPTY,
+        new MultiverseSentence.Told(Optional.empty(), Optional.of(SPREAD), sides),
+        moves,
+        studies);
   }
 
   private static String withSides(int below, int above, int endBelow, int beginAbove) {
@@ -40,7 +44,11 @@ class MultiverseSentenceTest {
   void withoutAPooledValueTheSentenceSaysThatThereIsNone() {
     assertEquals(
         "None of 0 analyses gives a pooled value.",
-        MultiverseSentence.of(EMPTY, Optional.empty(), Optional.empty(), List.of(), List.of()));
+        MultiverseSentence.of(
+            EMPTY,
+            new MultiverseSentence.Told(Optional.empty(), Optional.empty(), Optional.empty()),
+            List.of(),
+            List.of()));
   }
 
   @Test

@@ -30,7 +30,7 @@ class EffectApproachTest {
     return new EffectApproach(
             "log",
             ways.stream().map(how -> new EffectApproach.Way(NONE, how)).toList(),
-            places -> new Body(sample.at(places), BackTransform.EXPONENTIAL, "no-effects"))
+            places -> new Body(sample.at(places), BackTransform.EXPONENTIAL, places, "no-effects"))
         .findings(rows);
   }
 

@@ -28,7 +28,8 @@ class MultiverseTest {
         Math.exp(estimate),
         Math.exp(estimate - 1),
         Math.exp(estimate + 1),
-        5);
+        5,
+        OptionalDouble.empty());
   }
 
   private static Multiverse.Analysis analysis(int model, int rows, AnalysisFinding finding) {
@@ -104,7 +105,7 @@ class MultiverseTest {
                 new Multiverse.Analysis(
                     "raw",
                     Settings.none(2).with(0, 1),
-                    new AnalysisFinding.Estimated(2, 1, 3, 2, 1, 3, 5))));
+                    new AnalysisFinding.Estimated(2, 1, 3, 2, 1, 3, 5, OptionalDouble.empty()))));
     assertTrue(mixed.onlyShownCompares());
     assertEquals("log", mixed.highest().scale());
     assertFalse(table().onlyShownCompares());
