@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
 
@@ -35,7 +36,20 @@ final class VersionWriter implements AutoCloseable {
   private long count;
 
   /** Who, when and why: the same for all writes of one transaction. */
-  record Stamp(Instant when, String who, String why) {}
+  record Stamp(Instant when, String who, String why) {
+    Stamp {
+      Objects.requireNonNull(when, "when");
+      requireWords("who", who);
+      requireWords("why", why);
+    }
+
+    private static void requireWords(String name, String text) {
+      Objects.requireNonNull(text, name);
+      if (text.isBlank()) {
+        throw new IllegalArgumentException(name + " must not be blank");
+      }
+    }
+  }
 
   private record Last(int version, boolean deleted) {}
 

@@ -8,6 +8,9 @@ import gapwise.search.IndexTrace;
 import gapwise.store.DocumentStore;
 import gapwise.store.Expected;
 import gapwise.store.Soundness;
+import gapwise.whole.WholePackage;
+import gapwise.whole.WholeWriter;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -81,6 +84,25 @@ public final class Records implements AutoCloseable {
   /** What stands beside the studies as one file, and from such a file. */
   public CarriedLines carriedLines() {
     return new CarriedLines(store);
+  }
+
+  /** Writes all of it, with its whole history, as a package by {@link WholeWriter}. */
+  public WholeWriter.Written writeWhole(Path target, String program) throws IOException {
+    return new WholeWriter(store, program).write(target);
+  }
+
+  /** Whether nothing was ever written here. */
+  public boolean isEmpty() {
+    return store.lastChange() == 0;
+  }
+
+  /**
+   * Takes the whole history of another base.
+   *
+   * @return whether it was taken: not where anything was written here before
+   */
+  public boolean restore(WholePackage whole) throws IOException {
+    return whole.restoreInto(store).isPresent();
   }
 
   /** The studies as they stand now. */

@@ -1,4 +1,4 @@
-package gapwise.server.cli;
+package gapwise.whole;
 
 import gapwise.curation.VersionStamp;
 import gapwise.figure.file.CsvCell;
@@ -13,7 +13,7 @@ import org.apache.commons.csv.CSVPrinter;
  * wrote it in the base that it came from. An import writes versions of its own and reads none of
  * this.
  */
-final class StudyHeads {
+public final class StudyHeads {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180
           .builder()
@@ -23,10 +23,10 @@ final class StudyHeads {
   private StudyHeads() {}
 
   /** The last version of a study. */
-  record Head(String study, VersionStamp stamp) {}
+  public record Head(String study, VersionStamp stamp) {}
 
   /** Writes a row for each study; the target stays open. */
-  static void write(List<Head> heads, Writer target) throws IOException {
+  public static void write(List<Head> heads, Appendable target) throws IOException {
     CSVPrinter printer = new CSVPrinter(target, FORMAT);
     for (Head head : heads) {
       VersionStamp stamp = head.stamp();
