@@ -3,7 +3,9 @@ package gapwise.server.home;
 import gapwise.carried.CarriedLines;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ReferenceBase;
+import gapwise.curation.ScreeningBase;
 import gapwise.curation.StudiesAt;
+import gapwise.figure.flow.FlowChart;
 import gapwise.search.IndexTrace;
 import gapwise.store.DocumentStore;
 import gapwise.store.Expected;
@@ -103,6 +105,14 @@ public final class Records implements AutoCloseable {
    */
   public boolean restore(WholePackage whole) throws IOException {
     return whole.restoreInto(store).isPresent();
+  }
+
+  /** The flow of records through the screening as it stands; empty where no reference is kept. */
+  public Optional<FlowChart> screeningFlow() {
+    try (References references = new References(referenceBase, base)) {
+      Screening screening = new Screening(new ScreeningBase(store), references);
+      return new ScreeningFlow(screening, referenceBase).drawn();
+    }
   }
 
   /** The studies as they stand now. */

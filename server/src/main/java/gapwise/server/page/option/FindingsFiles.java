@@ -16,6 +16,7 @@ import gapwise.server.report.FindingsCsv;
 import gapwise.server.report.FindingsDocument;
 import gapwise.server.report.FindingsWord;
 import gapwise.server.report.Prepared;
+import gapwise.server.report.SituationWords;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.time.Clock;
