@@ -200,7 +200,7 @@ final class AnalysisFiles {
       LengthAnswer told = length.get();
       new LengthAnswer(one.ran().answer().get(), told.asked(), told.drawn(), told.notes())
           .large(edition)
-          .ifPresent(figure -> drawn.put("by-size", figure));
+          .ifPresent(figure -> drawn.put("figure", figure));
     } else {
       drawn.putAll(ResultFigures.of(one.result(), one.ran().answer(), edition));
     }

@@ -59,7 +59,15 @@ enum Lane {
       Set.of("/desk/{draft}/cell", "/references/pairs", "/screening/read", "/screening/apart");
 
   private static final Set<String> WHOLE_TABLES =
-      Set.of("/studies.csv", "/studies.xlsx", "/references/{id}/{file}", "/screening/left-out.csv");
+      Set.of(
+          "/studies.csv",
+          "/studies.xlsx",
+          "/references/{id}/{file}",
+          "/screening/left-out.csv",
+          API + "/supplement.zip",
+          API + "/by-size-supplement.zip",
+          API + "/funnel-supplement.zip",
+          API + "/compare-supplement.zip");
   private static final List<String> SENT_PLANS =
       List.of(API + "/syntheses", API + "/methods", API + "/figure");
 

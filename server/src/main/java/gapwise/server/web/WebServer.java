@@ -58,6 +58,8 @@ import gapwise.server.page.studies.SuggestPart;
 import gapwise.server.page.untidy.UntidyPage;
 import gapwise.server.route.EvidenceRoutes;
 import gapwise.server.route.Routes;
+import gapwise.server.supplement.SupplementDownloads;
+import gapwise.server.supplement.Supplements;
 import gapwise.server.security.Headers;
 import gapwise.server.security.ReadableText;
 import gapwise.server.security.SameOrigin;
@@ -187,6 +189,9 @@ public final class WebServer implements AutoCloseable {
       new TypedQuestion().addTo(routes);
       new ComparePage(templates, sites, evidence.options()).addTo(routes);
       new FindingsFiles(evidence, edition, Clock.systemUTC()).addTo(routes);
+      new SupplementDownloads(
+              new Supplements(evidence, edition, () -> home.screeningFlow().drawn()))
+          .addTo(routes);
       new WeighingPage(templates, sites, evidence.options(), evidence.averages(), edition)
           .addTo(routes);
       new CostPage(templates, sites, evidence.options(), evidence.averages(), edition)

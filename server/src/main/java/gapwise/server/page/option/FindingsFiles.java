@@ -18,6 +18,7 @@ import gapwise.server.report.FindingsWord;
 import gapwise.server.report.Prepared;
 import gapwise.server.report.SituationWords;
 import gapwise.server.route.Routes;
+import gapwise.server.supplement.SupplementDownloads;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -66,7 +67,9 @@ public final class FindingsFiles {
     return List.of(
         new TakeFigure.Link(say("page.findings-csv"), address.at(PagePaths.COMPARE_FINDINGS_CSV)),
         new TakeFigure.Link(
-            say("page.findings-word"), address.at(PagePaths.COMPARE_FINDINGS_WORD)));
+            say("page.findings-word"), address.at(PagePaths.COMPARE_FINDINGS_WORD)),
+        new TakeFigure.Link(
+            say("page.whole-supplement"), address.at(SupplementDownloads.COMPARE)));
   }
 
   private FindingsDocument document(Context context) {
