@@ -6,7 +6,9 @@ import java.io.OutputStream;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 
-/** Passes bytes on, counts them and takes their SHA-256. Closing it does not close what is under it. */
+/**
+ * Passes bytes on, counts them and takes their SHA-256. Closing it does not close what is under it.
+ */
 final class CountedOutput extends FilterOutputStream {
   private final MessageDigest digest = Hashing.sha256();
   private long count;

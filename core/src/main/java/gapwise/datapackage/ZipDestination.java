@@ -11,7 +11,10 @@ import java.time.LocalDateTime;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
-/** One new archive (ZIP). Every file in it has the same old date, so that equal files are equal bytes. */
+/**
+ * One new archive (ZIP). Every file in it has the same old date, so that equal files are equal
+ * bytes.
+ */
 final class ZipDestination implements Destination {
   /** The first day that the format can say. */
   private static final LocalDateTime NO_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);

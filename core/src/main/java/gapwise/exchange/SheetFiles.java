@@ -71,8 +71,7 @@ public final class SheetFiles {
     printer.println();
     try {
       studies.forEach(
-          study ->
-              Export.rows(List.of(study), wanted).forEach(row -> print(row, fields, printer)));
+          study -> Export.rows(List.of(study), wanted).forEach(row -> print(row, fields, printer)));
     } catch (UncheckedIOException unwritten) {
       throw new IOException("the sheet " + sheet + " could not be written", unwritten);
     }
@@ -95,7 +94,6 @@ public final class SheetFiles {
     return sheets.stream()
         .filter(candidate -> candidate.name().equals(name))
         .findFirst()
-        .orElseThrow(
-            () -> new IllegalArgumentException("no sheet " + name + " among " + names()));
+        .orElseThrow(() -> new IllegalArgumentException("no sheet " + name + " among " + names()));
   }
 }

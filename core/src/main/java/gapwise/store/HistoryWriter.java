@@ -11,7 +11,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.jdbi.v3.core.Handle;
 
-/** Puts versions into an empty store under the numbers, names and times that they had in another. */
+/**
+ * Puts versions into an empty store under the numbers, names and times that they had in another.
+ */
 final class HistoryWriter implements AutoCloseable {
   private static final String LAST_VERSION =
       "SELECT COALESCE(MAX(version), 0) FROM document_version WHERE kind = ? AND document_key = ?";
@@ -28,7 +30,9 @@ final class HistoryWriter implements AutoCloseable {
     this.insert = connection.prepareStatement(INSERT);
   }
 
-  /** Writes all in one transaction, or none: conflicting with the first where something is there. */
+  /**
+   * Writes all in one transaction, or none: conflicting with the first where something is there.
+   */
   static WriteAnswer writeAll(
       Handle writer, Iterator<DocumentVersion> versions, StoreFailures failures) {
     return writer.inTransaction(

@@ -74,11 +74,13 @@ final class AnalysisFiles {
     Set<String> used() {
       Set<String> ids = new TreeSet<>();
       for (Ran one : analyses) {
-        one.ran().answer().ifPresent(
-            answer ->
-                answer.selection().rows().stream()
-                    .map(row -> row.study().id())
-                    .forEach(ids::add));
+        one.ran()
+            .answer()
+            .ifPresent(
+                answer ->
+                    answer.selection().rows().stream()
+                        .map(row -> row.study().id())
+                        .forEach(ids::add));
       }
       return ids;
     }
@@ -100,8 +102,7 @@ final class AnalysisFiles {
               analysis.title(),
               analysis.asking(),
               PlanTables.of(analysis.plan()));
-      Answers.Ran ran =
-          own.run(analysis.asking(), analysis.plan().toString(), analysis.folder());
+      Answers.Ran ran = own.run(analysis.asking(), analysis.plan().toString(), analysis.folder());
       numbers += requireSame(analysis, ran.outcome());
       found.add(new Ran(analysis, name, ran));
     }
@@ -149,16 +150,11 @@ final class AnalysisFiles {
     }
     Citations.write(writer, "studies", Citations.ofStudies(), cited(rows));
     Citations.write(
-        writer,
-        "methods",
-        say("supplement.citations-of-methods"),
-        Citations.ofMethods(methods));
+        writer, "methods", say("supplement.citations-of-methods"), Citations.ofMethods(methods));
   }
 
   private static List<Reference> cited(List<SelectedRow> rows) {
-    return Cited.of(rows).stream()
-        .sorted(java.util.Comparator.comparing(Reference::key))
-        .toList();
+    return Cited.of(rows).stream().sorted(java.util.Comparator.comparing(Reference::key)).toList();
   }
 
   private MethodsParagraph write(Ran one) throws IOException {
@@ -209,8 +205,7 @@ final class AnalysisFiles {
 
   private void json(String path, String description, ObjectNode json) throws IOException {
     writer.addText(
-        SupplementForm.file(path, SupplementForm.JSON_TYPE, description),
-        PackageWriter.text(json));
+        SupplementForm.file(path, SupplementForm.JSON_TYPE, description), PackageWriter.text(json));
   }
 
   private void table(WrittenAnalysis name, String table, Path file) throws IOException {

@@ -41,8 +41,7 @@ final class Citations {
     add(writer, file + ".bib", "application/x-bibtex", what, references.bibtex());
   }
 
-  private static void add(
-      PackageWriter writer, String path, String type, String what, String text)
+  private static void add(PackageWriter writer, String path, String type, String what, String text)
       throws IOException {
     writer.addText(SupplementForm.file(path, type, what), text);
   }

@@ -60,8 +60,7 @@ final class Comparison {
       before.fieldNames().forEachRemaining(names::add);
       after.fieldNames().forEachRemaining(names::add);
       for (String name : names) {
-        compare(
-            field.isEmpty() ? name : field + "." + name, before.path(name), after.path(name));
+        compare(field.isEmpty() ? name : field + "." + name, before.path(name), after.path(name));
       }
     } else if (before.isArray() && after.isArray()) {
       int most = Math.max(before.size(), after.size());

@@ -59,8 +59,7 @@ final class FigureFiles {
 
   private void add(List<String> paths, String path, String type, Figure figure, byte[] bytes)
       throws IOException {
-    writer.add(
-        SupplementForm.file(path, type, figure.title()), target -> target.write(bytes));
+    writer.add(SupplementForm.file(path, type, figure.title()), target -> target.write(bytes));
     paths.add(path);
   }
 }

@@ -31,8 +31,7 @@ final class OwnEvidence implements AutoCloseable {
   private final SearchSnapshot search;
   private final Selector selector;
 
-  private OwnEvidence(
-      Path folder, DocumentStore store, SearchSnapshot search, Selector selector) {
+  private OwnEvidence(Path folder, DocumentStore store, SearchSnapshot search, Selector selector) {
     this.folder = folder;
     this.store = store;
     this.search = search;

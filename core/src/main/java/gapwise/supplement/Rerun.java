@@ -18,8 +18,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Runs every plan of a supplement again, on the data of the supplement alone, and holds every number
- * of every result against the one that was written.
+ * Runs every plan of a supplement again, on the data of the supplement alone, and holds every
+ * number of every result against the one that was written.
  */
 public final class Rerun {
   /**
@@ -69,11 +69,7 @@ public final class Rerun {
    * @param invented whether any of them is invented
    */
   public record Done(
-      String program,
-      boolean sameProgram,
-      int studies,
-      boolean invented,
-      List<Compared> analyses) {
+      String program, boolean sameProgram, int studies, boolean invented, List<Compared> analyses) {
     public Done {
       analyses = List.copyOf(analyses);
     }

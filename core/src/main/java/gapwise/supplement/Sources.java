@@ -61,8 +61,7 @@ public record Sources(StudiesAt studies, Collection<CohortDecision> decisions) {
                       + ". Narrow the question, or ask for fewer outcomes.")));
     }
     Map<String, KeptStudy> kept = new TreeMap<>(studies.studies(ids));
-    return SupplementData.of(
-        kept.values().stream().map(KeptStudy::study).toList(), decisions);
+    return SupplementData.of(kept.values().stream().map(KeptStudy::study).toList(), decisions);
   }
 
   /** Which version of each study it is, and whether any analysis counts it. */

@@ -76,8 +76,7 @@ record SupplementData(
     List<TableFile> tables = new ArrayList<>();
     sheets.forEach(
         (sheet, text) ->
-            tables.add(
-                TableFile.of(sheet + ".csv", text.getBytes(StandardCharsets.UTF_8))));
+            tables.add(TableFile.of(sheet + ".csv", text.getBytes(StandardCharsets.UTF_8))));
     List<Study> read = read(tables);
     requireEqual(studies, read);
     return new SupplementData(sheets, files, read, among(read, settled));
@@ -116,7 +115,8 @@ record SupplementData(
   /** Those of which both records are here. */
   private static List<CohortDecision> among(
       List<Study> studies, Collection<CohortDecision> settled) {
-    Set<String> ids = studies.stream().map(Study::id).collect(Collectors.toCollection(TreeSet::new));
+    Set<String> ids =
+        studies.stream().map(Study::id).collect(Collectors.toCollection(TreeSet::new));
     return settled.stream()
         .filter(one -> ids.contains(Member.parse(one.first()).study()))
         .filter(one -> ids.contains(Member.parse(one.second()).study()))

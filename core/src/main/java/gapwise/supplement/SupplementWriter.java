@@ -12,7 +12,6 @@ import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -124,8 +123,7 @@ public final class SupplementWriter {
   private void data(PackageWriter writer, SupplementData data, AnalysisFiles.Found found)
       throws IOException {
     for (String sheet : data.files().names()) {
-      writer.addText(
-          data.files().described(sheet, SupplementData.path(sheet)), data.sheet(sheet));
+      writer.addText(data.files().described(sheet, SupplementData.path(sheet)), data.sheet(sheet));
     }
     writer.addText(
         SupplementForm.file(

@@ -21,8 +21,8 @@ import java.util.TreeMap;
 
 /**
  * A history as lines of JSON, one version of one document a line in the order of the change log:
- * change, kind, key, version, when, who, why, and where it is no deletion the SHA-256 of its content
- * and the content itself, as text, so that not a byte of it changes.
+ * change, kind, key, version, when, who, why, and where it is no deletion the SHA-256 of its
+ * content and the content itself, as text, so that not a byte of it changes.
  */
 final class HistoryLines {
   /** The file. */

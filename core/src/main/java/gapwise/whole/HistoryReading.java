@@ -167,10 +167,7 @@ final class HistoryReading implements Iterator<DocumentVersion> {
   }
 
   private WrongInputException noLine() {
-    return wrong(
-        "no-history-line",
-        "This is no version of a document as an export writes it.",
-        "");
+    return wrong("no-history-line", "This is no version of a document as an export writes it.", "");
   }
 
   private WrongInputException wrong(String code, String message, String about) {

@@ -3,7 +3,6 @@ package gapwise.whole;
 import gapwise.curation.VersionStamp;
 import gapwise.figure.file.CsvCell;
 import java.io.IOException;
-import java.io.Writer;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;

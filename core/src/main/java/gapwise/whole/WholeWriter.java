@@ -7,7 +7,6 @@ import gapwise.curation.KeptStudy;
 import gapwise.curation.ReferenceBase;
 import gapwise.curation.StudiesAt;
 import gapwise.datapackage.PackageWriter;
-import gapwise.exchange.DataPackage;
 import gapwise.exchange.SheetFiles;
 import gapwise.reference.format.SearchDone;
 import gapwise.reference.format.SearchLogCsv;
@@ -67,8 +66,7 @@ public final class WholeWriter {
       writer.add(
           WholeForm.history(),
           out -> kinds.putAll(HistoryLines.write(store, studies.change(), out)));
-      SheetFiles sheets =
-          SheetFiles.of(each -> studies.forEach(kept -> each.accept(kept.study())));
+      SheetFiles sheets = SheetFiles.of(each -> studies.forEach(kept -> each.accept(kept.study())));
       for (String sheet : sheets.names()) {
         String path = sheet + WholeForm.CSV;
         writer.add(sheets.described(sheet, path), text(out -> sheets.write(sheet, out)));
@@ -77,8 +75,7 @@ public final class WholeWriter {
       studies.forEach(kept -> heads.add(head(kept)));
       writer.add(WholeForm.heads(), text(out -> StudyHeads.write(heads, out)));
       writer.add(
-          WholeForm.beside(),
-          text(out -> new CarriedLines(store).write(studies.change(), out)));
+          WholeForm.beside(), text(out -> new CarriedLines(store).write(studies.change(), out)));
       writer.add(WholeForm.searches(), text(out -> SearchLogCsv.write(searches(), out)));
       writer.finish(head(heads.size(), kinds));
       return new Written(heads.size(), studies.change());
@@ -107,8 +104,7 @@ public final class WholeWriter {
     store.forEachAt(
         studies.change(),
         ReferenceBase.SEARCH,
-        document ->
-            found.add(KeptJson.read(document.json().orElseThrow(), KeptSearch.class)));
+        document -> found.add(KeptJson.read(document.json().orElseThrow(), KeptSearch.class)));
     found.sort(
         Comparator.comparing((KeptSearch one) -> one.search().date())
             .thenComparing(one -> one.search().database())

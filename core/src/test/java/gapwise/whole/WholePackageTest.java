@@ -165,16 +165,16 @@ class WholePackageTest {
         code(refused(withHistory(lines -> lines.replaceFirst("\"study\"", "\"spaceship\"")))));
     assertEquals(
         "content-changed",
-        code(refused(withHistory(lines -> lines.replaceFirst("\\\\\"arms\\\\\"", "\\\\\"armz\\\\\"")))));
+        code(
+            refused(
+                withHistory(lines -> lines.replaceFirst("\\\\\"arms\\\\\"", "\\\\\"armz\\\\\"")))));
     WrongInputException unreadable =
         refused(
             withHistory(
                 lines ->
                     lines.replaceFirst(
                         "(?m)\"sha256\":\"[0-9a-f]+\",\"content\":.*\\}$",
-                        "\"sha256\":\""
-                            + HistoryLines.sha256("[1]")
-                            + "\",\"content\":\"[1]\"}")));
+                        "\"sha256\":\"" + HistoryLines.sha256("[1]") + "\",\"content\":\"[1]\"}")));
     assertEquals("content-unreadable", code(unreadable));
     assertEquals(before.get(0).id().key(), unreadable.problems().get(0).about());
     assertEquals(
@@ -222,7 +222,8 @@ class WholePackageTest {
     String after = change.apply(before);
     assertFalse(before.equals(after), "nothing was changed");
     Files.writeString(file, after);
-    ObjectNode root = (ObjectNode) JSON.readTree(Files.readString(spoilt.resolve("datapackage.json")));
+    ObjectNode root =
+        (ObjectNode) JSON.readTree(Files.readString(spoilt.resolve("datapackage.json")));
     ObjectNode history = (ObjectNode) root.path("resources").get(0);
     history.put("bytes", after.getBytes(UTF_8).length);
     history.put("hash", "sha256:" + HistoryLines.sha256(after));

@@ -1,6 +1,5 @@
 package gapwise.figure.file;
 
-
 import gapwise.figure.Reference;
 import java.util.HashSet;
 import java.util.List;

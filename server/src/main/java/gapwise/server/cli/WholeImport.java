@@ -71,7 +71,8 @@ final class WholeImport {
         new BufferedReader(new InputStreamReader(whole.beside(), StandardCharsets.UTF_8))) {
       long written = open.carriedLines().read(text, DataPackage.BESIDE, as.who(), as.why());
       System.err.println(
-          DataPackage.BESIDE + ": references, searches, choices and decisions new or changed: "
+          DataPackage.BESIDE
+              + ": references, searches, choices and decisions new or changed: "
               + written);
       return true;
     } catch (WrongInputException wrong) {

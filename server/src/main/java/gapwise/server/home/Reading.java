@@ -1,13 +1,13 @@
 package gapwise.server.home;
 
 import gapwise.curation.StudiesAt;
+import gapwise.figure.flow.FlowChart;
 import gapwise.search.IndexTrace;
 import gapwise.search.MemoryIndex;
-import gapwise.figure.flow.FlowChart;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Optional;
 import java.util.function.Supplier;
-import java.time.Clock;
 
 /**
  * One state of a home for a command that reads and asks searches. The index of a home is followed

@@ -14,8 +14,8 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.util.Matrix;
 
 /**
- * A figure as a PDF of one page, sharp at every size; words are drawn as outlines, so that they look
- * alike everywhere. It names no time, so that the same drawing is the same bytes.
+ * A figure as a PDF of one page, sharp at every size; words are drawn as outlines, so that they
+ * look alike everywhere. It names no time, so that the same drawing is the same bytes.
  */
 public final class FigurePdf {
   /** A unit of a drawing is a 96th of an inch, one of a PDF a 72nd. */

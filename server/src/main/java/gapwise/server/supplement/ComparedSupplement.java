@@ -62,8 +62,7 @@ final class ComparedSupplement {
 
   private Optional<Analysis> analysis(Column column, Option option) {
     Answer answer =
-        Answers.numbers(
-            evidence.answers().select(column.question(option.method())).byMethod());
+        Answers.numbers(evidence.answers().select(column.question(option.method())).byMethod());
     return Analysis.of(
         column.outcome().code() + "-" + option.method().code(), Asking.ONE_METHOD, answer);
   }

@@ -66,8 +66,7 @@ public final class Supplements {
       case PagePaths.POOLED -> pooled(address);
       case PagePaths.BY_SIZE -> bySize(address);
       case PagePaths.FUNNEL -> funnel(address);
-      case PagePaths.COMPARE ->
-          new ComparedSupplement(evidence, edition).of(address, anyFlow());
+      case PagePaths.COMPARE -> new ComparedSupplement(evidence, edition).of(address, anyFlow());
       default ->
           throw wrong(
               "no-supplement-of-page",
@@ -77,10 +76,7 @@ public final class Supplements {
                   + String.join(
                       ", ",
                       List.of(
-                          PagePaths.POOLED,
-                          PagePaths.BY_SIZE,
-                          PagePaths.FUNNEL,
-                          PagePaths.COMPARE))
+                          PagePaths.POOLED, PagePaths.BY_SIZE, PagePaths.FUNNEL, PagePaths.COMPARE))
                   + ".");
     };
   }
@@ -156,8 +152,7 @@ public final class Supplements {
 
   private static Question question(Address address) {
     return QuestionAddress.question(address)
-        .orElseThrow(
-            () -> wrong("missing-field", "Name one outcome, such as outcome=union."));
+        .orElseThrow(() -> wrong("missing-field", "Name one outcome, such as outcome=union."));
   }
 
   private static WrongInputException wrong(String code, String message) {

@@ -66,10 +66,8 @@ public final class FindingsFiles {
   static List<TakeFigure.Link> ways(Address address) {
     return List.of(
         new TakeFigure.Link(say("page.findings-csv"), address.at(PagePaths.COMPARE_FINDINGS_CSV)),
-        new TakeFigure.Link(
-            say("page.findings-word"), address.at(PagePaths.COMPARE_FINDINGS_WORD)),
-        new TakeFigure.Link(
-            say("page.whole-supplement"), address.at(SupplementDownloads.COMPARE)));
+        new TakeFigure.Link(say("page.findings-word"), address.at(PagePaths.COMPARE_FINDINGS_WORD)),
+        new TakeFigure.Link(say("page.whole-supplement"), address.at(SupplementDownloads.COMPARE)));
   }
 
   private FindingsDocument document(Context context) {
