@@ -77,7 +77,7 @@ record SupplementData(
     sheets.forEach(
         (sheet, text) ->
             tables.add(TableFile.of(sheet + ".csv", text.getBytes(StandardCharsets.UTF_8))));
-    List<Study> read = read(tables);
+    List<Study> read = studies.isEmpty() ? List.of() : read(tables);
     requireEqual(studies, read);
     return new SupplementData(sheets, files, read, among(read, settled));
   }
