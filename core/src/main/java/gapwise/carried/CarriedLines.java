@@ -41,10 +41,16 @@ public final class CarriedLines {
    * @throws IOException if they cannot be written
    */
   public int write(Writer target) throws IOException {
+    return write(Long.MAX_VALUE, target);
+  }
+
+  /** The same as it stood after one change. */
+  public int write(long change, Writer target) throws IOException {
     int[] lines = {0};
     try {
       for (CarriedKind kind : CarriedKind.values()) {
-        store.forEachLatest(
+        store.forEachAt(
+            change,
             kind.word(),
             document -> {
               if (!document.damaged()) {

@@ -53,6 +53,15 @@ public record ImportRecord(
     }
   }
 
+  /** Whether a text is such a record. */
+  public static boolean isOne(String json) {
+    try {
+      return ofJson(json).saved >= 0;
+    } catch (IllegalStateException none) {
+      return false;
+    }
+  }
+
   static ImportRecord ofJson(String json) {
     try {
       return MAPPER.readValue(json, ImportRecord.class);

@@ -66,6 +66,18 @@ public final class DataPackage {
     return written(root);
   }
 
+  /**
+   * A sheet as a resource by version 1 of the standard (specs.frictionlessdata.io), whose form has
+   * profiles where version 2 has schemas and types.
+   */
+  static ObjectNode version1(Sheet sheet, String path) {
+    ObjectNode resource = MAPPER.createObjectNode();
+    resource.put("profile", "tabular-data-resource").put("name", sheet.name()).put("path", path);
+    ObjectNode described = resource(sheet);
+    described.remove(List.of("$schema", "type", "name", "path"));
+    return resource.setAll(described);
+  }
+
   private static ObjectNode file(ArrayNode resources, String name, String path) {
     ObjectNode resource = resources.addObject();
     resource.put("$schema", "https://datapackage.org/profiles/2.0/dataresource.json");

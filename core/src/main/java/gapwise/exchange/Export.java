@@ -12,8 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVPrinter;
 
 /**
  * Writes studies into the template, as a workbook or as CSV, without loss: reading it again gives
@@ -64,29 +62,7 @@ public final class Export {
    * @throws IllegalArgumentException for another sheet
    */
   public static void csv(List<Study> studies, String sheet, Appendable target) throws IOException {
-    Sheet wanted =
-        sheets(studies).stream()
-            .filter(candidate -> candidate.name().equals(sheet))
-            .findFirst()
-            .orElseThrow(
-                () -> new IllegalArgumentException("no sheet " + sheet + " among " + sheets()));
-    // The target belongs to the caller, who closes it.
-    @SuppressWarnings("resource")
-    CSVPrinter printer = new CSVPrinter(target, CSVFormat.RFC4180);
-    printer.printRecord(wanted.names());
-    List<Field<?>> fields = wanted.fields();
-    for (int index = 0; index < fields.size(); index++) {
-      printer.print(Readme.remark(fields.get(index), index == 0));
-    }
-    printer.println();
-    for (RowWriter row : (Iterable<RowWriter>) rows(studies, wanted)::iterator) {
-      for (Field<?> field : fields) {
-        RowWriter.Written cell = row.cells().get(field.name());
-        printer.print(cell == null ? "" : cell.text());
-      }
-      printer.println();
-    }
-    printer.flush();
+    SheetFiles.of(studies::forEach).write(sheet, target);
   }
 
   private static Stream<Problem> tooLong(List<Study> studies, Sheet sheet) {
@@ -113,11 +89,15 @@ public final class Export {
   }
 
   static List<Sheet> sheets(List<Study> studies) {
+    return sheets(PatientSheet.sheetFor(studies));
+  }
+
+  static List<Sheet> sheets(Sheet patients) {
     return List.of(
         StudySheet.SHEET,
         ArmSheet.SHEET,
         OutcomeSheet.SHEET,
-        PatientSheet.sheetFor(studies),
+        patients,
         AppraisalSheet.SHEET,
         CurveSheet.SHEET);
   }

@@ -20,8 +20,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -145,15 +147,23 @@ final class PatientSheet {
 
   /** The sheet with the usual outcome columns and those that some studies need besides. */
   static Sheet sheetFor(List<Study> studies) {
+    Set<String> codes = new TreeSet<>();
+    studies.forEach(study -> codes.addAll(outcomes(study)));
+    return sheetFor(codes);
+  }
+
+  /** The same for the codes of the outcomes that some patients have. */
+  static Sheet sheetFor(Set<String> codes) {
     List<String> needed = new ArrayList<>(COMMON);
-    studies.stream()
-        .flatMap(study -> study.patients().stream())
-        .flatMap(patient -> patient.outcomes().keySet().stream())
-        .distinct()
-        .filter(code -> !needed.contains(code))
-        .sorted()
-        .forEach(needed::add);
+    codes.stream().filter(code -> !needed.contains(code)).sorted().forEach(needed::add);
     return sheetWith(needed);
+  }
+
+  /** The codes of the outcomes that patients of a study have. */
+  static Set<String> outcomes(Study study) {
+    return study.patients().stream()
+        .flatMap(patient -> patient.outcomes().keySet().stream())
+        .collect(Collectors.toSet());
   }
 
   /** What one row holds; the patient is empty when something in the row is wrong. */

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -20,7 +21,7 @@ import java.util.Optional;
  * @param pages first and last, or the article's number; empty for a whole book
  * @param doi empty where it was not confirmed
  */
-record Citation(
+public record Citation(
     String authors,
     String title,
     String source,
@@ -67,8 +68,20 @@ record Citation(
     return Objects.requireNonNull(ALL.get(key), key);
   }
 
+  /** The one that a list of references prints so; empty where none is. */
+  public static Optional<Citation> ofLine(String line) {
+    return ALL.values().stream().filter(one -> one.line().equals(line)).findFirst();
+  }
+
+  /** Its name in lists: letters of the first author, and the year. */
+  public String key() {
+    return authors.split("[ ,]", 2)[0].toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]", "")
+        + "-"
+        + year;
+  }
+
   /** As a list of references prints it, without its number. */
-  String line() {
+  public String line() {
     StringBuilder line = new StringBuilder(authors + ". " + title + ". " + source);
     if (volume.isPresent()) {
       line.append(". ").append(year).append(';').append(volume.get());

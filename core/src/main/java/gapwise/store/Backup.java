@@ -23,6 +23,11 @@ public final class Backup {
     this.words = new HomeFailures(home);
   }
 
+  /** The newest layout of records that this program knows, as number and name. */
+  public static String layout() {
+    return Layout.KNOWN.get(Layout.KNOWN.size() - 1);
+  }
+
   /**
    * Writes it. The file appears under its name only when the home was found sound and the copy was
    * read back and compared.

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.jdbi.v3.core.Handle;
 
 /**
@@ -59,11 +60,7 @@ public final class DocumentStore implements AutoCloseable {
     return new Trail(door, clock);
   }
 
-  /**
-   * Opens the store of a home folder, making both when they are not there.
-   *
-   * @param clock tells when a version is written
-   */
+  /** Opens the store of a home folder, making both when they are not there. */
   public static DocumentStore open(Path home, Clock clock) {
     return open(home, clock, Expected.ANYTHING);
   }
@@ -137,16 +134,28 @@ public final class DocumentStore implements AutoCloseable {
    */
   public WriteAnswer writeAll(
       Iterator<Write> writes, String who, String why, Optional<Basis> basis) {
+    VersionWriter.Stamp stamp =
+        new VersionWriter.Stamp(clock.instant().truncatedTo(ChronoUnit.MILLIS), who, why);
+    return inTurn(() -> VersionWriter.writeAll(writer, writes, stamp, basis, failures));
+  }
+
+  /**
+   * Puts the whole history of another store, gapless from change 1, into this one, or nothing.
+   *
+   * @return empty, and nothing was written, where this store is not empty
+   */
+  public Optional<WriteAnswer.Written> takeHistory(Iterator<DocumentVersion> versions) {
+    return inTurn(() -> HistoryWriter.writeAll(writer, versions, failures)).written();
+  }
+
+  private WriteAnswer inTurn(Supplier<WriteAnswer> write) {
     if (writing.isHeldByCurrentThread()) {
       throw new IllegalStateException("a write may not start within a write or its listener");
     }
     writing.lock();
     try {
       requireOpen();
-      VersionWriter.Stamp stamp =
-          new VersionWriter.Stamp(clock.instant().truncatedTo(ChronoUnit.MILLIS), who, why);
-      WriteAnswer answer =
-          failures.inWords(() -> VersionWriter.writeAll(writer, writes, stamp, basis, failures));
+      WriteAnswer answer = failures.inWords(write::get);
       answer.written().filter(done -> done.count() > 0).ifPresent(listeners::tell);
       return answer;
     } finally {

@@ -10,6 +10,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -37,11 +38,13 @@ final class VersionWriter implements AutoCloseable {
   /** Who, when and why: the same for all writes of one transaction. */
   record Stamp(Instant when, String who, String why) {
     Stamp {
+      Objects.requireNonNull(when, "when");
       requireWords("who", who);
       requireWords("why", why);
     }
 
     private static void requireWords(String name, String text) {
+      Objects.requireNonNull(text, name);
       if (text.isBlank()) {
         throw new IllegalArgumentException(name + " must not be blank");
       }

@@ -11,9 +11,11 @@ import gapwise.server.cli.ReadPaperCommand;
 import gapwise.server.cli.ReadSheetCommand;
 import gapwise.server.cli.ReferencesCommand;
 import gapwise.server.cli.ReindexCommand;
+import gapwise.server.cli.RerunCommand;
 import gapwise.server.cli.RestoreCommand;
 import gapwise.server.cli.RunCommand;
 import gapwise.server.cli.ServeCommand;
+import gapwise.server.cli.SupplementCommand;
 import gapwise.server.cli.Version;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
@@ -32,6 +34,8 @@ import picocli.CommandLine.Spec;
       ServeCommand.class,
       DemoCommand.class,
       RunCommand.class,
+      SupplementCommand.class,
+      RerunCommand.class,
       ImportCommand.class,
       ExportCommand.class,
       ReadPaperCommand.class,

@@ -110,7 +110,7 @@ final class Png {
     return bytes.toByteArray();
   }
 
-  private static SVGDocument document(Picture picture) {
+  static SVGDocument document(Picture picture) {
     byte[] bytes = typeface(picture.svg()).getBytes(StandardCharsets.UTF_8);
     SVGDocument document =
         new SVGLoader()

@@ -20,14 +20,14 @@ import java.util.regex.Pattern;
  *
  * @param list in the order of the figure
  */
-record References(List<Reference> list) {
+public record References(List<Reference> list) {
   private static final JsonMapper JSON = JsonMapper.builder().build();
   private static final Pattern PAGES = Pattern.compile("\\s*(\\S+?)\\s*[-\u2013]\\s*(\\S+)\\s*");
 
   /** Said of a record of an invented study. */
-  private static final String INVENTED = say("figure.invented-paper");
+  static final String INVENTED = say("figure.invented-paper");
 
-  References {
+  public References {
     list = List.copyOf(list);
   }
 
@@ -41,17 +41,14 @@ record References(List<Reference> list) {
       text.append(FigureProvenance.INVENTED).append('\n');
     }
     text.append('\n');
-    for (int i = 0; i < list.size(); i++) {
-      text.append(i + 1).append(". ").append(list.get(i).line()).append('\n');
-    }
-    return text.toString();
+    return text.append(lines()).toString();
   }
 
   /**
    * The list in the tagged format RIS: two letters, two spaces, a dash, a space, the value; one
    * record from TY to ER.
    */
-  String ris() {
+  public String ris() {
     List<String> lines = new ArrayList<>();
     for (Reference each : list) {
       lines.add("TY  - JOUR");
@@ -80,8 +77,22 @@ record References(List<Reference> list) {
     }
   }
 
+  /** The list as BibTeX. */
+  public String bibtex() {
+    return Bibtex.of(list);
+  }
+
+  /** One citation a line, numbered. */
+  public String lines() {
+    StringBuilder text = new StringBuilder();
+    for (int i = 0; i < list.size(); i++) {
+      text.append(i + 1).append(". ").append(list.get(i).line()).append('\n');
+    }
+    return text.toString();
+  }
+
   /** The list as CSL-JSON (the data schema of the Citation Style Language, 1.0). */
-  String cslJson() {
+  public String cslJson() {
     ArrayNode array = JSON.createArrayNode();
     for (Reference each : list) {
       ObjectNode item = array.addObject();

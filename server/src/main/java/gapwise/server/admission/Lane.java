@@ -87,7 +87,11 @@ enum Lane {
           "/studies.xlsx",
           "/references/{id}/{file}",
           "/screening/left-out.csv",
-          "/people/trail.csv");
+          "/people/trail.csv",
+          API + "/supplement.zip",
+          API + "/by-size-supplement.zip",
+          API + "/funnel-supplement.zip",
+          API + "/compare-supplement.zip");
   private static final List<String> SENT_PLANS =
       List.of(API + "/syntheses", API + "/methods", API + "/figure");
 

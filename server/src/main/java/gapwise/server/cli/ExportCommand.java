@@ -9,6 +9,8 @@ import gapwise.reference.format.SearchLogCsv;
 import gapwise.reference.kept.KeptSearch;
 import gapwise.server.home.Records;
 import gapwise.store.OwnerOnly;
+import gapwise.whole.StudyHeads;
+import gapwise.whole.WholeWriter;
 import java.io.BufferedWriter;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -29,12 +31,16 @@ import picocli.CommandLine.Parameters;
 /** Writes all studies into the template. */
 @Command(
     name = "export",
-    description = "Write all studies into a workbook, or CSV files, that can be imported again.",
+    description =
+        "Write all studies into a workbook, or CSV files, or the whole evidence base into a package,"
+            + " that can be imported again.",
     mixinStandardHelpOptions = true)
 public final class ExportCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FILE",
-      description = "New file, ending in .xlsx; with --csv a new folder.")
+      description =
+          "New file, ending in .xlsx; with --csv a new folder; with --package a new folder, or a new"
+              + " archive where the name ends in .zip.")
   private Path file;
 
   @Option(
@@ -42,6 +48,13 @@ public final class ExportCommand implements Callable<Integer> {
       description =
           "Write one CSV file for each sheet; they also hold texts too long for a workbook.")
   private boolean csv;
+
+  @Option(
+      names = "--package",
+      description =
+          "Write the whole evidence base with its history as a Data Package with checksums. Imported"
+              + " into an empty folder it gives the same evidence base again.")
+  private boolean whole;
 
   @Mixin private ExistingHomeOption home;
 
@@ -51,6 +64,33 @@ public final class ExportCommand implements Callable<Integer> {
       System.err.println(file + " is there already; name a new " + (csv ? "folder." : "file."));
       return Exit.WRONG;
     }
+    if (csv && whole) {
+      System.err.println("--package holds the CSV files of --csv; name one of the two.");
+      return Exit.WRONG;
+    }
+    return whole ? whole() : studies();
+  }
+
+  private int whole() throws IOException {
+    try (Records open = home.records()) {
+      WholeWriter.Written written = open.writeWhole(file, Version.NUMBER);
+      System.err.println(
+          "The evidence base with "
+              + written.studies()
+              + " studies and its history of "
+              + written.changes()
+              + " changes was written to "
+              + file
+              + ". Drafts and papers as files are no part of it.");
+      return Exit.DONE;
+    } catch (WrongInputException wrong) {
+      wrong.problems().forEach(problem -> System.err.println(problem.line()));
+      System.err.println("Nothing was written.");
+      return Exit.WRONG;
+    }
+  }
+
+  private int studies() throws IOException {
     List<Study> studies = new ArrayList<>();
     List<StudyHeads.Head> heads = new ArrayList<>();
     int beside;

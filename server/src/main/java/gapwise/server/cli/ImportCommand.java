@@ -27,6 +27,9 @@ import picocli.CommandLine.Parameters;
     description = {
       "Check a filled workbook, or CSV files, and store all of it or nothing. A server may have the"
           + " same folder open; it shows the studies within two seconds.",
+      "A package that export --package wrote goes into an empty folder with its whole history. Where"
+          + " there are records already, its studies come in as those of any file, without their"
+          + " history.",
       "Ends with 0 when it is stored; with 2 when something is wrong, doubtful or would replace what"
           + " stands there, and nothing is stored; with 1 when it broke off."
     },
@@ -41,7 +44,9 @@ public final class ImportCommand implements Callable<Integer> {
   @Parameters(
       arity = "1..*",
       paramLabel = "FILE",
-      description = "Workbook, or the CSV files and beside-studies.jsonl of an export.")
+      description =
+          "Workbook, or the CSV files and beside-studies.jsonl of an export, or one package: its"
+              + " folder or archive (.zip).")
   private List<Path> files;
 
   @Mixin private HomeOption home;
@@ -92,6 +97,11 @@ public final class ImportCommand implements Callable<Integer> {
       absent.forEach(file -> System.err.println("There is no readable file " + file + "."));
       return Exit.WRONG;
     }
+    if (files.size() == 1 && WholeImport.isPackage(files.get(0))) {
+      try (Records open = home.records()) {
+        return new WholeImport(open, wishes(), who).take(files.get(0)) ? Exit.DONE : Exit.WRONG;
+      }
+    }
     List<Path> lines = files.stream().filter(file -> named(file).endsWith(REFERENCES)).toList();
     List<Path> sheets =
         files.stream()
@@ -107,13 +117,17 @@ public final class ImportCommand implements Callable<Integer> {
               || TemplateImport.store(
                   new Intake(open.base()),
                   tables,
-                  new ImportWishes(acknowledge, replace, Set.copyOf(replaced), keep, changes),
+                  wishes(),
                   new Intake.As(who, "import of " + names));
       for (Path file : lines) {
         stored = stored && references(open, file);
       }
       return stored ? Exit.DONE : Exit.WRONG;
     }
+  }
+
+  private ImportWishes wishes() {
+    return new ImportWishes(acknowledge, replace, Set.copyOf(replaced), keep, changes);
   }
 
   private static String named(Path file) {

@@ -167,6 +167,11 @@ public final class Home implements AutoCloseable {
     return screening;
   }
 
+  /** The flow of records through it. */
+  public ScreeningFlow screeningFlow() {
+    return new ScreeningFlow(screening, referenceBase);
+  }
+
   /** What stands beside the studies as one file, and from such a file. */
   public CarriedLines carriedLines() {
     return records.carriedLines();

@@ -1,10 +1,13 @@
 package gapwise.server.home;
 
 import gapwise.curation.StudiesAt;
+import gapwise.figure.flow.FlowChart;
 import gapwise.search.IndexTrace;
 import gapwise.search.MemoryIndex;
 import gapwise.store.StorePlace;
 import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * One state of a home for a command that reads and asks searches. The index of a home is followed
@@ -13,10 +16,12 @@ import java.time.Clock;
  */
 public final class Reading implements AutoCloseable {
   private final Evidence evidence;
+  private final Supplier<Optional<FlowChart>> flow;
   private final Runnable end;
 
-  private Reading(Evidence evidence, Runnable end) {
+  private Reading(Evidence evidence, Supplier<Optional<FlowChart>> flow, Runnable end) {
     this.evidence = evidence;
+    this.flow = flow;
     this.end = end;
   }
 
@@ -31,6 +36,7 @@ public final class Reading implements AutoCloseable {
     Hold hold = home.hold();
     return new Reading(
         hold.evidence(),
+        () -> home.screeningFlow().drawn(),
         () -> {
           hold.close();
           home.close();
@@ -46,7 +52,7 @@ public final class Reading implements AutoCloseable {
                   each -> studies.forEachSound(kept -> each.accept(kept.study())),
                   studies.change()),
               studies);
-      return new Reading(evidence, records::close);
+      return new Reading(evidence, records::screeningFlow, records::close);
     } catch (RuntimeException failure) {
       records.close();
       throw failure;
@@ -56,6 +62,11 @@ public final class Reading implements AutoCloseable {
   /** The state. */
   public Evidence evidence() {
     return evidence;
+  }
+
+  /** The flow of records through the screening as it stands; empty where no reference is kept. */
+  public Optional<FlowChart> screeningFlow() {
+    return flow.get();
   }
 
   @Override

@@ -3,13 +3,18 @@ package gapwise.server.home;
 import gapwise.carried.CarriedLines;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ReferenceBase;
+import gapwise.curation.ScreeningBase;
 import gapwise.curation.StudiesAt;
+import gapwise.figure.flow.FlowChart;
 import gapwise.search.IndexTrace;
 import gapwise.server.account.People;
 import gapwise.store.DocumentStore;
 import gapwise.store.Expected;
 import gapwise.store.Soundness;
 import gapwise.store.StorePlace;
+import gapwise.whole.WholePackage;
+import gapwise.whole.WholeWriter;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -105,6 +110,33 @@ public final class Records implements AutoCloseable {
   /** What stands beside the studies as one file, and from such a file. */
   public CarriedLines carriedLines() {
     return new CarriedLines(store);
+  }
+
+  /** Writes all of it, with its whole history, as a package by {@link WholeWriter}. */
+  public WholeWriter.Written writeWhole(Path target, String program) throws IOException {
+    return new WholeWriter(store, program).write(target);
+  }
+
+  /** Whether nothing was ever written here. */
+  public boolean isEmpty() {
+    return store.lastChange() == 0;
+  }
+
+  /**
+   * Takes the whole history of another base.
+   *
+   * @return whether it was taken: not where anything was written here before
+   */
+  public boolean restore(WholePackage whole) throws IOException {
+    return whole.restoreInto(store).isPresent();
+  }
+
+  /** The flow of records through the screening as it stands; empty where no reference is kept. */
+  public Optional<FlowChart> screeningFlow() {
+    try (References references = new References(referenceBase, base)) {
+      Screening screening = new Screening(new ScreeningBase(store), references);
+      return new ScreeningFlow(screening, referenceBase).drawn();
+    }
   }
 
   /** The studies as they stand now. */

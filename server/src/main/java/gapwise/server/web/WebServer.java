@@ -67,6 +67,8 @@ import gapwise.server.security.Headers;
 import gapwise.server.security.Reach;
 import gapwise.server.security.ReadableText;
 import gapwise.server.security.SameOrigin;
+import gapwise.server.supplement.SupplementDownloads;
+import gapwise.server.supplement.Supplements;
 import io.javalin.Javalin;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -204,6 +206,9 @@ public final class WebServer implements AutoCloseable {
       new TypedQuestion().addTo(routes);
       new ComparePage(templates, sites, evidence.options()).addTo(routes);
       new FindingsFiles(evidence, edition, Clock.systemUTC()).addTo(routes);
+      new SupplementDownloads(
+              new Supplements(evidence, edition, () -> home.screeningFlow().drawn()))
+          .addTo(routes);
       new WeighingPage(templates, sites, evidence.options(), evidence.averages(), edition)
           .addTo(routes);
       new CostPage(templates, sites, evidence.options(), evidence.averages(), edition)

@@ -53,6 +53,8 @@ class LaneTest {
     "POST, /screening/apart, FREE",
     "POST, /screening/protocol, INTAKE",
     "GET, /screening/left-out.csv, TABLES",
+    "GET, /api/v1/supplement.zip, TABLES",
+    "GET, /api/v1/compare-supplement.zip, TABLES",
     "POST, /api/v1/syntheses, PLANS",
     "POST, /api/v1/figure.png, PLANS",
     "POST, /api/v1/methods, PLANS",

@@ -94,7 +94,7 @@ class OpenApiTest {
 
   private static HttpResponse<String> read(String path) throws Exception {
     String real = path.replace("{id}", "invented-03");
-    boolean figure = !path.contains("{id}") && path.matches(".*\\.(svg|png|csv|json|txt|ris)");
+    boolean figure = !path.contains("{id}") && path.matches(".*\\.(svg|png|csv|json|txt|ris|zip)");
     return running.get(figure ? real + "?outcome=union" : real);
   }
 

@@ -12,6 +12,7 @@ import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.Fetching;
+import gapwise.server.report.SituationWords;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;

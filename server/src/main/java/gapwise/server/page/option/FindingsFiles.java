@@ -17,7 +17,9 @@ import gapwise.server.report.FindingsCsv;
 import gapwise.server.report.FindingsDocument;
 import gapwise.server.report.FindingsWord;
 import gapwise.server.report.Prepared;
+import gapwise.server.report.SituationWords;
 import gapwise.server.route.Routes;
+import gapwise.server.supplement.SupplementDownloads;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -67,8 +69,8 @@ public final class FindingsFiles {
   static List<TakeFigure.Link> ways(Address address) {
     return List.of(
         new TakeFigure.Link(say("page.findings-csv"), address.at(PagePaths.COMPARE_FINDINGS_CSV)),
-        new TakeFigure.Link(
-            say("page.findings-word"), address.at(PagePaths.COMPARE_FINDINGS_WORD)));
+        new TakeFigure.Link(say("page.findings-word"), address.at(PagePaths.COMPARE_FINDINGS_WORD)),
+        new TakeFigure.Link(say("page.whole-supplement"), address.at(SupplementDownloads.COMPARE)));
   }
 
   private FindingsDocument document(Context context) {

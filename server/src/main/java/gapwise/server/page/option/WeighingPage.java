@@ -26,6 +26,7 @@ import gapwise.server.page.Templates;
 import gapwise.server.page.part.Fetching;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
+import gapwise.server.report.SituationWords;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;

@@ -2,12 +2,8 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.curation.ReferenceBase.StampedLoad;
-import gapwise.figure.FigureProvenance;
 import gapwise.figure.flow.FlowChart;
-import gapwise.figure.value.SeriesCount;
 import gapwise.figure.value.Shown;
-import gapwise.reference.kept.KeptSearch;
 import gapwise.screening.Agreement;
 import gapwise.screening.Board;
 import gapwise.screening.Flow;
@@ -15,7 +11,6 @@ import gapwise.screening.Protocol;
 import gapwise.screening.Reader;
 import gapwise.screening.Stage;
 import gapwise.screening.Standing;
-import gapwise.screening.drawn.FlowFigure;
 import gapwise.server.account.Actor;
 import gapwise.server.account.Right;
 import gapwise.server.address.Address;
@@ -39,7 +34,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /** How screening stands: what is left for whom, how far people agree, and the flow of records. */
 public final class ScreeningPage {
@@ -71,7 +65,7 @@ public final class ScreeningPage {
                 "text/csv; charset=utf-8",
                 "left-out.csv",
                 LeftOutCsv.of(home.screening().shown())));
-    FigureDownloads.add(routes, FLOW, context -> chart(flow(home.screening().shown())));
+    FigureDownloads.add(routes, FLOW, context -> home.screeningFlow().chart());
   }
 
   private Site site() {
@@ -89,8 +83,8 @@ public final class ScreeningPage {
     }
     // Read before the protocol, so that a change between the two is refused and never overwritten.
     int version = home.screening().base().protocolVersion();
-    Flow flow = flow(shown);
-    FlowChart chart = chart(flow);
+    Flow flow = home.screeningFlow().flow(shown);
+    FlowChart chart = home.screeningFlow().chart(flow);
     return new ScreeningView.Under(
         site(),
         Arrays.stream(Stage.values()).map(stage -> at(shown.board(), stage)).toList(),
@@ -143,51 +137,6 @@ public final class ScreeningPage {
     told.put("lower", Shown.number(kappa.get().lower()));
     told.put("upper", Shown.number(kappa.get().upper()));
     return say("screening.agree", told);
-  }
-
-  private Flow flow(Screening.Shown shown) {
-    return Flow.of(
-        shown.board(),
-        identified(shown),
-        home.screening().base().protocol().reasons(),
-        reference -> shown.shelf().groups().studies(reference));
-  }
-
-  /**
-   * Records by the database that a search names for their file, else by the file. What was loaded
-   * again by another export counts again, and is a copy.
-   */
-  private Map<String, Integer> identified(Screening.Shown shown) {
-    Map<String, String> databases = new HashMap<>();
-    for (KeptSearch search : home.referenceBase().searches()) {
-      search.load().ifPresent(load -> databases.putIfAbsent(load, search.search().database()));
-    }
-    Map<String, Integer> counts = new TreeMap<>();
-    int told = 0;
-    for (StampedLoad load : home.referenceBase().loads()) {
-      int records = load.load().added() + load.load().changed() + load.load().known();
-      String name = databases.getOrDefault(load.load().file().load(), load.load().file().file());
-      counts.merge(name, records, Integer::sum);
-      told += records;
-    }
-    int others = shown.shelf().papers() - told;
-    if (others > 0) {
-      counts.merge(say("screening.other-ways"), others, Integer::sum);
-    }
-    counts.values().removeIf(count -> count == 0);
-    return counts;
-  }
-
-  private FlowChart chart(Flow flow) {
-    return FlowFigure.of(
-        flow,
-        new FigureProvenance(
-            SeriesCount.of(0),
-            "",
-            "",
-            say("screening.change", Map.of("change", home.screening().base().lastChange())),
-            Optional.empty(),
-            false));
   }
 
   private void agree(Context context) {

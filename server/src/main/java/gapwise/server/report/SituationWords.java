@@ -1,4 +1,4 @@
-package gapwise.server.page.option;
+package gapwise.server.report;
 
 import static gapwise.sentence.Sentences.say;
 
@@ -15,11 +15,11 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** A situation in words. */
-final class SituationWords {
+public final class SituationWords {
   private SituationWords() {}
 
   /** "6 cm of bone missing, tibia, distal tibia, infected". */
-  static String title(Situation situation) {
+  public static String title(Situation situation) {
     List<String> parts = new ArrayList<>();
     parts.add(
         situation.defect().map(SituationWords::length).orElseGet(() -> say("decision.any-length")));

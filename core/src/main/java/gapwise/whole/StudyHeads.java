@@ -1,9 +1,8 @@
-package gapwise.server.cli;
+package gapwise.whole;
 
 import gapwise.curation.VersionStamp;
 import gapwise.figure.file.CsvCell;
 import java.io.IOException;
-import java.io.Writer;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVPrinter;
@@ -13,7 +12,7 @@ import org.apache.commons.csv.CSVPrinter;
  * wrote it in the base that it came from. An import writes versions of its own and reads none of
  * this.
  */
-final class StudyHeads {
+public final class StudyHeads {
   private static final CSVFormat FORMAT =
       CSVFormat.RFC4180
           .builder()
@@ -23,10 +22,10 @@ final class StudyHeads {
   private StudyHeads() {}
 
   /** The last version of a study. */
-  record Head(String study, VersionStamp stamp) {}
+  public record Head(String study, VersionStamp stamp) {}
 
   /** Writes a row for each study; the target stays open. */
-  static void write(List<Head> heads, Writer target) throws IOException {
+  public static void write(List<Head> heads, Appendable target) throws IOException {
     CSVPrinter printer = new CSVPrinter(target, FORMAT);
     for (Head head : heads) {
       VersionStamp stamp = head.stamp();
