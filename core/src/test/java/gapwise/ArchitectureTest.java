@@ -102,12 +102,42 @@ class ArchitectureTest {
                       "reference",
                       "reference.format",
                       "reference.kept",
+                      "review",
+                      "review.kept",
                       "screening",
                       "store",
                       "problem")),
               Map.entry(
                   "carried",
-                  Set.of("cohort", "curation", "reference.kept", "screening", "store", "problem")),
+                  Set.of(
+                      "cohort",
+                      "curation",
+                      "reference.kept",
+                      "review.kept",
+                      "screening",
+                      "store",
+                      "problem")),
+              Map.entry(
+                  "review",
+                  Set.of(
+                      "evidence.unit", "evidence.vocabulary", "figure.value", "screening")),
+              Map.entry("review.kept", Set.of()),
+              Map.entry(
+                  "review.digest",
+                  Set.of(
+                      "analysis.result",
+                      "answer",
+                      "claim",
+                      "course",
+                      "decision.certainty",
+                      "decision.option",
+                      "evidence",
+                      "evidence.unit",
+                      "evidence.vocabulary",
+                      "figure.bubble",
+                      "figure.value",
+                      "review.kept",
+                      "selection")),
               Map.entry("screening", Set.of("numeric", "reference.kept", "synthesis.agreement")),
               Map.entry("screening.drawn", Set.of("figure", "figure.flow", "screening")),
               Map.entry(
