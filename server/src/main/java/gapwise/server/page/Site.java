@@ -1,8 +1,10 @@
 package gapwise.server.page;
 
+import gapwise.server.address.Address;
 import gapwise.server.home.Notice;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What every page shares.
@@ -13,6 +15,7 @@ import java.util.Objects;
  * @param notices what must be known of the evidence base, such as that a record is damaged
  * @param assets style and script
  * @param version version of the program
+ * @param keeping the question of the page, where it can be kept; else empty
  */
 public record Site(
     String title,
@@ -20,12 +23,26 @@ public record Site(
     boolean invented,
     List<Notice> notices,
     Assets assets,
-    String version) {
+    String version,
+    Optional<Keeping> keeping) {
   public Site {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(ways, "ways");
     notices = List.copyOf(notices);
     Objects.requireNonNull(assets, "assets");
     Objects.requireNonNull(version, "version");
+    Objects.requireNonNull(keeping, "keeping");
+  }
+
+  /** The same for a page whose question can be kept. */
+  public Site keeping(String page, Address address) {
+    return new Site(
+        title,
+        ways,
+        invented,
+        notices,
+        assets,
+        version,
+        Optional.of(Keeping.of(title, page, address)));
   }
 }

@@ -4,6 +4,7 @@ import gapwise.server.address.Address;
 import gapwise.server.address.CarriedQuestion;
 import gapwise.server.home.Notice;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
@@ -35,7 +36,8 @@ public final class Sites {
    */
   public Site of(String title, Place place, Address address) {
     Navigation ways = Navigation.from(place, place.asked(address));
-    return new Site(title, ways, isInvented(), notices.get(), assets, version);
+    return new Site(
+        title, ways, isInvented(), notices.get(), assets, version, Optional.empty());
   }
 
   /** The frame of one page that asks nothing. */

@@ -10,10 +10,12 @@ import gapwise.server.api.Api;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
+import gapwise.server.home.ReviewWork;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.SheetTray;
 import gapwise.server.job.UploadFolder;
 import gapwise.server.job.reference.ReferenceJobs;
+import gapwise.server.kept.KeptAnswers;
 import gapwise.server.page.Assets;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.MethodPage;
@@ -29,6 +31,7 @@ import gapwise.server.page.desk.TablePage;
 import gapwise.server.page.desk.VersionsPage;
 import gapwise.server.page.figure.FigurePage;
 import gapwise.server.page.figure.PicturePages;
+import gapwise.server.page.kept.KeptQuestionsPage;
 import gapwise.server.page.map.EvidencePage;
 import gapwise.server.page.map.MapPage;
 import gapwise.server.page.option.ComparePage;
@@ -46,6 +49,7 @@ import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
 import gapwise.server.page.result.PooledPage;
 import gapwise.server.page.result.TypedQuestion;
+import gapwise.server.page.review.ReviewPage;
 import gapwise.server.page.screening.ApartPage;
 import gapwise.server.page.screening.ChoosePage;
 import gapwise.server.page.screening.ScreeningPage;
@@ -219,6 +223,14 @@ public final class WebServer implements AutoCloseable {
       new ScreeningPage(templates, sites, home).addTo(routes);
       new ChoosePage(templates, sites, home, Clock.systemUTC()).addTo(routes);
       new ApartPage(templates, sites, home, Clock.systemUTC()).addTo(routes);
+      new ReviewPage(templates, sites, home, new ReviewWork(home, evidence)).addTo(routes);
+      new KeptQuestionsPage(
+              templates,
+              sites,
+              home.keptQuestions(),
+              new KeptAnswers(evidence, version),
+              evidence.studies())
+          .addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };

@@ -87,7 +87,7 @@ public final class ClaimPage {
 
   private ClaimView said(FilterForm form, Claim claim) {
     Address address = form.address();
-    Site site = sites.of(claim.words(), Place.CLAIM, address);
+    Site site = sites.of(claim.words(), Place.CLAIM, address).keeping(PagePaths.CLAIM, address);
     Verdict verdict = claims.verdict(claim);
     if (verdict instanceof Refused refused) {
       return new ClaimView.Refused(site, form, claim, refused, links(address, refused.offers()));

@@ -67,7 +67,7 @@ public final class ComparePage {
     if (!options.has(question) && !address.has(WHOLE, "yes")) {
       String title = SituationWords.title(question.situation());
       return new CompareView.Working(
-          sites.of(title, Place.COMPARE, address),
+          sites.of(title, Place.COMPARE, address).keeping(PagePaths.COMPARE, address),
           form,
           title,
           address.at(PagePaths.COMPARE_TABLE),
@@ -81,7 +81,7 @@ public final class ComparePage {
     OptionTable table = options.table(question);
     String title = SituationWords.title(table.situation());
     return new CompareView.Asked(
-        sites.of(title, Place.COMPARE, address),
+        sites.of(title, Place.COMPARE, address).keeping(PagePaths.COMPARE, address),
         SituationForm.of(address),
         title,
         Labels.of(address.without(List.of(WHOLE))),

@@ -2,12 +2,10 @@ package gapwise.server.page.screening;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.curation.ReferenceBase.StampedLoad;
 import gapwise.figure.FigureProvenance;
 import gapwise.figure.flow.FlowChart;
 import gapwise.figure.value.SeriesCount;
 import gapwise.figure.value.Shown;
-import gapwise.reference.kept.KeptSearch;
 import gapwise.screening.Agreement;
 import gapwise.screening.Board;
 import gapwise.screening.Flow;
@@ -37,7 +35,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 
 /** How screening stands: what is left for whom, how far people agree, and the flow of records. */
 public final class ScreeningPage {
@@ -68,7 +65,7 @@ public final class ScreeningPage {
                 "text/csv; charset=utf-8",
                 "left-out.csv",
                 LeftOutCsv.of(home.screening().shown())));
-    FigureDownloads.add(routes, FLOW, context -> chart(flow(home.screening().shown())));
+    FigureDownloads.add(routes, FLOW, context -> chart(FlowNow.of(home, home.screening().shown())));
   }
 
   private Site site() {
@@ -86,7 +83,7 @@ public final class ScreeningPage {
     }
     // Read before the protocol, so that a change between the two is refused and never overwritten.
     int version = home.screening().base().protocolVersion();
-    Flow flow = flow(shown);
+    Flow flow = FlowNow.of(home, shown);
     FlowChart chart = chart(flow);
     return new ScreeningView.Under(
         site(),
@@ -139,39 +136,6 @@ public final class ScreeningPage {
     told.put("lower", Shown.number(kappa.get().lower()));
     told.put("upper", Shown.number(kappa.get().upper()));
     return say("screening.agree", told);
-  }
-
-  private Flow flow(Screening.Shown shown) {
-    return Flow.of(
-        shown.board(),
-        identified(shown),
-        home.screening().base().protocol().reasons(),
-        reference -> shown.shelf().groups().studies(reference));
-  }
-
-  /**
-   * Records by the database that a search names for their file, else by the file. What was loaded
-   * again by another export counts again, and is a copy.
-   */
-  private Map<String, Integer> identified(Screening.Shown shown) {
-    Map<String, String> databases = new HashMap<>();
-    for (KeptSearch search : home.referenceBase().searches()) {
-      search.load().ifPresent(load -> databases.putIfAbsent(load, search.search().database()));
-    }
-    Map<String, Integer> counts = new TreeMap<>();
-    int told = 0;
-    for (StampedLoad load : home.referenceBase().loads()) {
-      int records = load.load().added() + load.load().changed() + load.load().known();
-      String name = databases.getOrDefault(load.load().file().load(), load.load().file().file());
-      counts.merge(name, records, Integer::sum);
-      told += records;
-    }
-    int others = shown.shelf().papers() - told;
-    if (others > 0) {
-      counts.merge(say("screening.other-ways"), others, Integer::sum);
-    }
-    counts.values().removeIf(count -> count == 0);
-    return counts;
   }
 
   private FlowChart chart(Flow flow) {
