@@ -5,6 +5,7 @@ import gapwise.server.cli.DemoCommand;
 import gapwise.server.cli.ExportCommand;
 import gapwise.server.cli.Failure;
 import gapwise.server.cli.ImportCommand;
+import gapwise.server.cli.KeptCommand;
 import gapwise.server.cli.OverlapsCommand;
 import gapwise.server.cli.ReadPaperCommand;
 import gapwise.server.cli.ReadSheetCommand;
@@ -37,6 +38,7 @@ import picocli.CommandLine.Spec;
       ReadSheetCommand.class,
       OverlapsCommand.class,
       ReferencesCommand.class,
+      KeptCommand.class,
       ReindexCommand.class,
       BackupCommand.class,
       RestoreCommand.class

@@ -7,6 +7,7 @@ import gapwise.search.StudySearch;
 import gapwise.server.admission.Admission;
 import gapwise.server.admission.Bounds;
 import gapwise.server.api.Api;
+import gapwise.server.api.ReviewApi;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
@@ -189,7 +190,7 @@ public final class WebServer implements AutoCloseable {
           .addTo(routes);
       new SuggestPart(templates, search).addTo(routes);
       new TypedQuestion().addTo(routes);
-      new ComparePage(templates, sites, evidence.options()).addTo(routes);
+      new ComparePage(templates, sites, evidence.options(), home.review()).addTo(routes);
       new FindingsFiles(evidence, edition, Clock.systemUTC()).addTo(routes);
       new WeighingPage(templates, sites, evidence.options(), evidence.averages(), edition)
           .addTo(routes);
@@ -203,7 +204,8 @@ public final class WebServer implements AutoCloseable {
       new CoursePage(templates, sites, search, evidence.courses(), edition).addTo(routes);
       new MapPage(templates, sites, search, evidence::study, edition).addTo(routes);
       new CasePage(templates, sites, answers, search, evidence::study, edition).addTo(routes);
-      new ClaimPage(templates, sites, search, evidence.claims(), edition).addTo(routes);
+      new ClaimPage(templates, sites, search, evidence.claims(), edition, home.review())
+          .addTo(routes);
       new ImportPage(templates, sites, jobs, evidence::study).addTo(routes);
       new VersionsPage(templates, sites, evidence.studies(), home.base()).addTo(routes);
       new DeskPage(templates, sites, home.drafts(), evidence.studies()).addTo(routes);
@@ -223,14 +225,12 @@ public final class WebServer implements AutoCloseable {
       new ScreeningPage(templates, sites, home).addTo(routes);
       new ChoosePage(templates, sites, home, Clock.systemUTC()).addTo(routes);
       new ApartPage(templates, sites, home, Clock.systemUTC()).addTo(routes);
-      new ReviewPage(templates, sites, home, new ReviewWork(home, evidence)).addTo(routes);
-      new KeptQuestionsPage(
-              templates,
-              sites,
-              home.keptQuestions(),
-              new KeptAnswers(evidence, version),
-              evidence.studies())
+      ReviewWork work = new ReviewWork(home, evidence);
+      KeptAnswers kept = new KeptAnswers(evidence, version);
+      new ReviewPage(templates, sites, home, work).addTo(routes);
+      new KeptQuestionsPage(templates, sites, home.keptQuestions(), kept, evidence.studies())
           .addTo(routes);
+      new ReviewApi(home, work, kept).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };

@@ -89,6 +89,9 @@ class BarriersTest {
         "/screening",
         "/screening/read?who=AB",
         "/screening/apart",
+        "/review",
+        "/review/edit",
+        "/kept",
         "/studies/invented-03/versions",
         "/import",
         "/method"

@@ -1,5 +1,7 @@
 package gapwise.server.page.option;
 
+import gapwise.curation.ReviewBase;
+import gapwise.decision.option.Column;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.decision.option.OptionTable;
 import gapwise.server.address.Address;
@@ -11,9 +13,13 @@ import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.Fetching;
+import gapwise.server.page.part.ThresholdOffer;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Methods side by side for one situation. A table that is not worked out yet takes seconds, so the
@@ -26,11 +32,14 @@ public final class ComparePage {
   private final Templates templates;
   private final Sites sites;
   private final RememberedOptions options;
+  private final ReviewBase review;
 
-  public ComparePage(Templates templates, Sites sites, RememberedOptions options) {
+  public ComparePage(
+      Templates templates, Sites sites, RememberedOptions options, ReviewBase review) {
     this.templates = templates;
     this.sites = sites;
     this.options = options;
+    this.review = review;
   }
 
   /** Adds its route. */
@@ -93,6 +102,18 @@ public final class ComparePage {
             question,
             address.without(List.of(WHOLE)),
             address.has(ThroughView.THROUGH, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE),
-        FindingsFiles.ways(address.without(List.of(WHOLE))));
+        FindingsFiles.ways(address.without(List.of(WHOLE))),
+        thresholds(table, address.without(List.of(WHOLE))));
+  }
+
+  private Optional<ThresholdOffer> thresholds(OptionTable table, Address address) {
+    Map<String, String> names = new HashMap<>();
+    for (Column column : table.columns()) {
+      // A grade of function is no difference that this page asks for in a unit.
+      if (column.outcome().isEvent() || column.outcome().unit().isPresent()) {
+        names.put(column.outcome().code(), OptionAddress.matters(column.aspect()));
+      }
+    }
+    return ThresholdOffer.of(review, names, address, PagePaths.COMPARE);
   }
 }

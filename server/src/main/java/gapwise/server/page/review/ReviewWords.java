@@ -39,12 +39,19 @@ final class ReviewWords {
       return "";
     }
     Map<String, Object> places = new HashMap<>();
-    places.put(
-        "population", review.population().isEmpty() ? say("review.not-said") : review.population());
+    String population = review.population().isEmpty() ? say("review.not-said") : review.population();
+    places.put("population", population.endsWith(".") ? population : population + ".");
     places.put("methods", methods.isEmpty() ? say("review.every-method") : methods);
-    places.put("others", others.isEmpty() ? say("review.one-another") : others);
+    places.put("others", others.isEmpty() ? withoutOthers(review) : others);
     places.put("outcomes", outcomes.isEmpty() ? say("review.not-said") : outcomes);
     return say("review.question", places);
+  }
+
+  /** One method alone has nothing to be compared with until somebody names it. */
+  private static String withoutOthers(Review review) {
+    return review.interventions().size() == 1
+        ? say("review.no-other")
+        : say("review.one-another");
   }
 
   private static String list(String lines) {
