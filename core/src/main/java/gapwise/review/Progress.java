@@ -11,7 +11,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.function.Predicate;
 
 /**
@@ -47,7 +46,7 @@ public record Progress(List<Line> lines, Map<ReviewStage, StageCount> totals) {
 
   /** How far it has come. */
   public static Progress of(Review review, Board board, ExtractionCounts extraction) {
-    Map<String, Integer> settled = settled(board);
+    Map<Reader, Integer> settled = settled(board);
     Map<String, ReviewPerson> people = new LinkedHashMap<>();
     review.people().forEach(person -> people.put(person.who().key(), person));
     for (Stage stage : Stage.values()) {
@@ -56,9 +55,13 @@ public record Progress(List<Line> lines, Map<ReviewStage, StageCount> totals) {
           .keySet()
           .forEach(who -> people.putIfAbsent(who.key(), new ReviewPerson(who, List.of())));
     }
+    settled
+        .keySet()
+        .forEach(who -> people.putIfAbsent(who.key(), new ReviewPerson(who, List.of())));
     List<Line> lines = new ArrayList<>();
     people.forEach(
-        (key, person) -> lines.add(line(person, board, extraction, settled.getOrDefault(key, 0))));
+        (key, person) ->
+            lines.add(line(person, board, extraction, countOf(settled, person.who()))));
     Map<ReviewStage, StageCount> totals = new EnumMap<>(ReviewStage.class);
     totals.put(ReviewStage.TITLE, papers(board, Stage.TITLE));
     totals.put(ReviewStage.FULL_TEXT, papers(board, Stage.FULL_TEXT));
@@ -88,7 +91,7 @@ public record Progress(List<Line> lines, Map<ReviewStage, StageCount> totals) {
   /** Nothing waits for a person of the review who does not screen. */
   private static StageCount read(ReviewPerson person, Board board, Stage stage) {
     Reader reader = person.who();
-    int done = board.readers(stage).getOrDefault(reader, countOf(board, stage, reader));
+    int done = countOf(board.readers(stage), reader);
     boolean screens = person.duties().isEmpty() || person.duties().contains(Duty.SCREENS);
     int apart =
         (int)
@@ -98,9 +101,9 @@ public record Progress(List<Line> lines, Map<ReviewStage, StageCount> totals) {
     return new StageCount(done, screens ? board.next(stage, reader).size() : 0, apart);
   }
 
-  /** The board may know her by another spelling of the same name. */
-  private static int countOf(Board board, Stage stage, Reader reader) {
-    return board.readers(stage).entrySet().stream()
+  /** She may be known by another spelling of the same name. */
+  private static int countOf(Map<Reader, Integer> counts, Reader reader) {
+    return counts.entrySet().stream()
         .filter(one -> isOne(reader).test(one.getKey()))
         .mapToInt(Map.Entry::getValue)
         .sum();
@@ -129,13 +132,12 @@ public record Progress(List<Line> lines, Map<ReviewStage, StageCount> totals) {
     return apart;
   }
 
-  private static Map<String, Integer> settled(Board board) {
-    Map<String, Integer> settled = new LinkedHashMap<>();
+  private static Map<Reader, Integer> settled(Board board) {
+    Map<Reader, Integer> settled = new LinkedHashMap<>();
     for (Stage stage : Stage.values()) {
       for (String paper : board.papers(stage)) {
         if (board.standing(stage, paper) instanceof Standing.Decided decided) {
-          Optional<String> who = decided.ruling().map(ruling -> ruling.who().key());
-          who.ifPresent(key -> settled.merge(key, 1, Integer::sum));
+          decided.ruling().ifPresent(ruling -> settled.merge(ruling.who(), 1, Integer::sum));
         }
       }
     }

@@ -64,7 +64,7 @@ public final class ClaimDigest {
         "",
         say(
             "review.rests",
-            Map.of("studies", one.studies(), "patients", Shown.grouped("" + one.patients()))));
+            Map.of("studies", one.studies(), "patients", Shown.grouped(Long.toString(one.patients())))));
   }
 
   /** Rows of studies that hold several methods: these join methods in a network. */

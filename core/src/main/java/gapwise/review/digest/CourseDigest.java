@@ -30,7 +30,7 @@ public final class CourseDigest {
                   "studies",
                   course.studies(),
                   "patients",
-                  Shown.grouped("" + course.patients())));
+                  Shown.grouped(Integer.toString(course.patients()))));
       numbers.add(new DigestNumber(method, CourseTold.sentence(course), "", rests));
       for (int month : CourseTold.MONTHS) {
         course

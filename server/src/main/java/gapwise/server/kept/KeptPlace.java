@@ -2,9 +2,9 @@ package gapwise.server.kept;
 
 import gapwise.server.address.Address;
 import gapwise.server.address.ClaimAddress;
-import gapwise.server.address.Filters;
 import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
+import gapwise.server.address.QuestionAddress;
 import gapwise.server.address.SheetAddress;
 import java.util.Arrays;
 import java.util.List;
@@ -61,7 +61,7 @@ public enum KeptPlace {
    */
   public boolean asks(Address address) {
     return switch (this) {
-      case POOLED, BY_SIZE, OVER_TIME -> Filters.outcome(address).isPresent();
+      case POOLED, BY_SIZE, OVER_TIME -> QuestionAddress.question(address).isPresent();
       case COMPARE, SHEET -> OptionAddress.asks(address);
       case CLAIM -> ClaimAddress.claim(address).isPresent();
     };

@@ -30,7 +30,7 @@ public record MovedView(
     List<Named> came,
     List<Named> went,
     List<Changed> changed,
-    List<Number> numbers,
+    List<MovedLine> numbers,
     Optional<String> without) {
   /** Fields that are shown of a study; the rest stands on the page of its versions. */
   private static final int MOST_FIELDS = 12;
@@ -63,7 +63,7 @@ public record MovedView(
   }
 
   /** A number that moved. */
-  public record Number(String name, String before, String after) {}
+  public record MovedLine(String name, String before, String after) {}
 
   /** Whether nothing moved. */
   public boolean isNothing() {
@@ -86,8 +86,8 @@ public record MovedView(
     return new Named(study.label(), StudyAddress.of(study.id()) + "/versions");
   }
 
-  private static Number number(Moved.MovedNumber moved) {
-    return new Number(moved.name(), told(moved.before()), told(moved.after()));
+  private static MovedLine number(Moved.MovedNumber moved) {
+    return new MovedLine(moved.name(), told(moved.before()), told(moved.after()));
   }
 
   private static String told(Optional<DigestNumber> number) {
