@@ -119,8 +119,7 @@ class ArchitectureTest {
                       "problem")),
               Map.entry(
                   "review",
-                  Set.of(
-                      "evidence.unit", "evidence.vocabulary", "figure.value", "screening")),
+                  Set.of("evidence.unit", "evidence.vocabulary", "figure.value", "screening")),
               Map.entry("review.kept", Set.of()),
               Map.entry(
                   "review.digest",

@@ -99,8 +99,6 @@ public record Review(
 
   /** The methods that it names, interventions and comparators, each once. */
   public List<String> methods() {
-    return Stream.concat(interventions.stream(), comparators.stream())
-        .distinct()
-        .toList();
+    return Stream.concat(interventions.stream(), comparators.stream()).distinct().toList();
   }
 }

@@ -19,12 +19,10 @@ public enum ReviewField {
   POPULATION("Population", true, Review::population),
   INTERVENTIONS("Interventions", true, review -> methods(review.interventions())),
   COMPARATORS("Comparators", true, review -> methods(review.comparators())),
-  OUTCOMES(
-      "Outcomes", true, review -> lines(review.outcomes().stream().map(ReviewOutcome::words))),
+  OUTCOMES("Outcomes", true, review -> lines(review.outcomes().stream().map(ReviewOutcome::words))),
   INCLUDE("A study is taken if", true, review -> lines(review.include().stream())),
   EXCLUDE("A study is left out if", true, review -> lines(review.exclude().stream())),
-  DESIGNS(
-      "Designs", true, review -> lines(review.limits().designs().stream().map(Design::label))),
+  DESIGNS("Designs", true, review -> lines(review.limits().designs().stream().map(Design::label))),
   LENGTHS("Missing bone", true, review -> lengths(review.limits())),
   YEARS("Years of publication", true, review -> years(review.limits())),
   LANGUAGES("Languages", true, review -> review.limits().languages()),
@@ -58,8 +56,7 @@ public enum ReviewField {
 
   private static String methods(List<String> codes) {
     return lines(
-        codes.stream()
-            .map(code -> Method.vocabulary().find(code).map(Method::label).orElse(code)));
+        codes.stream().map(code -> Method.vocabulary().find(code).map(Method::label).orElse(code)));
   }
 
   private static String lines(Stream<String> all) {
@@ -68,9 +65,7 @@ public enum ReviewField {
 
   private static String lengths(ReviewLimits limits) {
     Map<String, Object> places = new HashMap<>();
-    limits
-        .lengthFromCentimetres()
-        .ifPresent(from -> places.put("from", Shown.centimetres(from)));
+    limits.lengthFromCentimetres().ifPresent(from -> places.put("from", Shown.centimetres(from)));
     limits.lengthToCentimetres().ifPresent(to -> places.put("to", Shown.centimetres(to)));
     if (places.size() == 2) {
       return say("review.lengths", places);

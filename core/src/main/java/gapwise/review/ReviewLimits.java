@@ -40,11 +40,11 @@ public record ReviewLimits(
     designs = designs.stream().distinct().sorted().toList();
     Objects.requireNonNull(languages, "languages");
     if (languages.length() > LONGEST_LANGUAGES) {
-      throw new IllegalArgumentException("more than " + LONGEST_LANGUAGES + " letters of languages");
+      throw new IllegalArgumentException(
+          "more than " + LONGEST_LANGUAGES + " letters of languages");
     }
     if (lengthFromCentimetres.orElse(0) < 0
-        || lengthFromCentimetres.orElse(0)
-            > lengthToCentimetres.orElse(Double.POSITIVE_INFINITY)) {
+        || lengthFromCentimetres.orElse(0) > lengthToCentimetres.orElse(Double.POSITIVE_INFINITY)) {
       throw new IllegalArgumentException("the missing length ends before it begins");
     }
     if (yearFrom.orElse(Integer.MIN_VALUE) > yearTo.orElse(Integer.MAX_VALUE)) {

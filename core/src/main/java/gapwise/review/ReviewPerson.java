@@ -21,8 +21,6 @@ public record ReviewPerson(Reader who, List<Duty> duties) {
   public String words() {
     return duties.isEmpty()
         ? who.name()
-        : who.name()
-            + ": "
-            + duties.stream().map(Duty::label).collect(Collectors.joining(", "));
+        : who.name() + ": " + duties.stream().map(Duty::label).collect(Collectors.joining(", "));
   }
 }

@@ -78,8 +78,8 @@ class ReviewBaseTest {
     ReviewVersion latest = base.latest().orElseThrow();
     assertEquals(FULL, latest.review());
     assertEquals(new WorkSoFar(2, 0, 1), latest.work());
-    assertEquals(List.of(Review.EMPTY, FULL), base.history().stream()
-        .map(ReviewVersion::review).toList());
+    assertEquals(
+        List.of(Review.EMPTY, FULL), base.history().stream().map(ReviewVersion::review).toList());
   }
 
   @Test

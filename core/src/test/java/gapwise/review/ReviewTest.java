@@ -68,8 +68,7 @@ class ReviewTest {
   void aDifferenceIsNamedInTheUnitOfItsOutcome() {
     assertEquals(
         "2 months", new ReviewOutcome("time-to-union", OptionalDouble.of(2), "").threshold());
-    assertEquals(
-        "10 of 100", new ReviewOutcome("union", OptionalDouble.of(10), "").threshold());
+    assertEquals("10 of 100", new ReviewOutcome("union", OptionalDouble.of(10), "").threshold());
     assertEquals(
         "Primary union; no difference that matters is named",
         new ReviewOutcome("primary-union", OptionalDouble.empty(), "").words());
@@ -97,8 +96,7 @@ class ReviewTest {
   @Test
   void whatCannotBeIsRefusedAtBirth() {
     assertThrows(
-        IllegalArgumentException.class,
-        () -> new ReviewOutcome("union", OptionalDouble.of(0), ""));
+        IllegalArgumentException.class, () -> new ReviewOutcome("union", OptionalDouble.of(0), ""));
     ReviewOutcome one = new ReviewOutcome("union", OptionalDouble.empty(), "");
     assertThrows(IllegalArgumentException.class, () -> with(List.of(one, one), List.of()));
     ReviewPerson small = new ReviewPerson(new Reader("ab"), List.of());

@@ -27,8 +27,7 @@ class KeptCommandTest {
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
     try {
-      assertEquals(
-          exit, Gapwise.commandLine().execute("kept", "--home", home.toString()));
+      assertEquals(exit, Gapwise.commandLine().execute("kept", "--home", home.toString()));
     } finally {
       System.setOut(out);
     }

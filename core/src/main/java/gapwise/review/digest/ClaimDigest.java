@@ -47,8 +47,7 @@ public final class ClaimDigest {
                         told.sentence(),
                         "",
                         told.rows().orElse(""))));
-    Stream.concat(
-            Stream.of(examined.direct(), examined.indirect()), examined.adjusted().stream())
+    Stream.concat(Stream.of(examined.direct(), examined.indirect()), examined.adjusted().stream())
         .forEach(part -> part.compared().ifPresent(one -> numbers.add(number(part, one))));
     List<SelectedRow> all = new ArrayList<>(rows);
     if (examined.indirect().compared().isPresent()) {
@@ -64,7 +63,11 @@ public final class ClaimDigest {
         "",
         say(
             "review.rests",
-            Map.of("studies", one.studies(), "patients", Shown.grouped(Long.toString(one.patients())))));
+            Map.of(
+                "studies",
+                one.studies(),
+                "patients",
+                Shown.grouped(Long.toString(one.patients())))));
   }
 
   /** Rows of studies that hold several methods: these join methods in a network. */

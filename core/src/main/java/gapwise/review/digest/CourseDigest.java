@@ -52,8 +52,7 @@ public final class CourseDigest {
                       new DigestNumber(
                           say("review.restricted-mean", Map.of("method", method)),
                           within(
-                              Shown.months(mean.months()),
-                              mean.limits().map(CourseDigest::months)),
+                              Shown.months(mean.months()), mean.limits().map(CourseDigest::months)),
                           "",
                           "")));
     }

@@ -49,8 +49,7 @@ class MovedTest {
     Moved said = moved(List.of(ONE), List.of(other));
     assertEquals(Moved.Mark.NUMBERS_MOVED, said.mark());
     assertEquals(
-        List.of(
-            new Moved.MovedNumber("Bone transport", Optional.of(UNION), Optional.of(other))),
+        List.of(new Moved.MovedNumber("Bone transport", Optional.of(UNION), Optional.of(other))),
         said.numbers());
     assertEquals(Optional.empty(), moved(List.of(ONE), List.of()).numbers().get(0).after());
   }
@@ -60,7 +59,6 @@ class MovedTest {
     List<DigestNumber> named = DigestNumber.named(List.of(UNION, UNION));
     assertEquals("Bone transport (2)", named.get(1).name());
     assertThrows(
-        IllegalArgumentException.class,
-        () -> new Digest(THEN, List.of(), List.of(UNION, UNION)));
+        IllegalArgumentException.class, () -> new Digest(THEN, List.of(), List.of(UNION, UNION)));
   }
 }

@@ -2,7 +2,6 @@ package gapwise.server.api;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.curation.KeptQuestionBase;
 import gapwise.problem.WrongInputException;
 import gapwise.review.Progress;
 import gapwise.review.Review;
@@ -59,8 +58,7 @@ public final class ReviewApi {
     latest.ifPresent(version -> write(review, json.putObject("review")));
     ArrayNode versions = json.putArray("versions");
     ReviewVersion.steps(home.review().history()).forEach(step -> write(step, versions.addObject()));
-    Progress progress =
-        Progress.of(review, home.screening().shown().board(), work.extraction());
+    Progress progress = Progress.of(review, home.screening().shown().board(), work.extraction());
     ObjectNode told = json.putObject("progress");
     ArrayNode people = told.putArray("people");
     for (Progress.Line line : progress.lines()) {
@@ -83,9 +81,7 @@ public final class ReviewApi {
       one.matters()
           .ifPresent(
               matters ->
-                  outcome
-                      .put("matters", matters)
-                      .put("unit", ReviewOutcome.unit(one.outcome())));
+                  outcome.put("matters", matters).put("unit", ReviewOutcome.unit(one.outcome())));
     }
     texts(json.putArray("include"), review.include());
     texts(json.putArray("exclude"), review.exclude());
@@ -99,8 +95,7 @@ public final class ReviewApi {
     ArrayNode people = json.putArray("people");
     for (ReviewPerson one : review.people()) {
       ObjectNode person = people.addObject().put("who", one.who().name());
-      texts(
-          person.putArray("duties"), one.duties().stream().map(duty -> duty.code()).toList());
+      texts(person.putArray("duties"), one.duties().stream().map(duty -> duty.code()).toList());
     }
   }
 
@@ -161,9 +156,7 @@ public final class ReviewApi {
 
   private String mark(KeptQuestion question) {
     try {
-      return answers.isKnown(question)
-          ? answers.moved(question).mark().code()
-          : "not-worked-out";
+      return answers.isKnown(question) ? answers.moved(question).mark().code() : "not-worked-out";
     } catch (WrongInputException wrong) {
       return "no-answer";
     }

@@ -102,8 +102,7 @@ public final class Records implements AutoCloseable {
   public Evidence evidence() {
     StudiesAt now = studies();
     return new Evidence(
-        MemoryIndex.of(
-            each -> now.forEachSound(kept -> each.accept(kept.study())), now.change()),
+        MemoryIndex.of(each -> now.forEachSound(kept -> each.accept(kept.study())), now.change()),
         now);
   }
 

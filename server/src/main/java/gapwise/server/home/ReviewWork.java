@@ -33,8 +33,7 @@ public final class ReviewWork {
 
   /** How far it has come, for a version of the review that is written now. */
   public WorkSoFar soFar() {
-    int choices =
-        home.screening().base().votes().size() + home.screening().base().rulings().size();
+    int choices = home.screening().base().votes().size() + home.screening().base().rulings().size();
     return new WorkSoFar(choices, home.drafts().all().size(), studies().all());
   }
 

@@ -106,8 +106,7 @@ public final class KeptAnswers {
    */
   public Moved moved(KeptQuestion question) {
     Digest kept = question.digest();
-    return Moved.between(
-        kept, kept.state().equals(state) ? kept : digests.of(Asked.of(question)));
+    return Moved.between(kept, kept.state().equals(state) ? kept : digests.of(Asked.of(question)));
   }
 
   private static WrongInputException wrong(String where, String message) {
@@ -129,8 +128,7 @@ public final class KeptAnswers {
     Answers answers = evidence.answers();
     Address address = asked.address();
     return switch (asked.place()) {
-      case POOLED ->
-          PooledDigest.of(answers.ask(question(asked), QuestionAddress.split(address)));
+      case POOLED -> PooledDigest.of(answers.ask(question(asked), QuestionAddress.split(address)));
       case BY_SIZE -> bySize(answers, asked);
       case OVER_TIME -> course(asked);
       case COMPARE -> TableDigest.of(evidence.options().table(options(asked)), method -> true);

@@ -36,8 +36,7 @@ public final class Sites {
    */
   public Site of(String title, Place place, Address address) {
     Navigation ways = Navigation.from(place, place.asked(address));
-    return new Site(
-        title, ways, isInvented(), notices.get(), assets, version, Optional.empty());
+    return new Site(title, ways, isInvented(), notices.get(), assets, version, Optional.empty());
   }
 
   /** The frame of one page that asks nothing. */

@@ -60,11 +60,9 @@ record KeptLines(KeptAnswers answers) {
             version.why()));
   }
 
-  private KeptView.Standing standing(
-      KeptQuestion question, Fetching.Way way, Fetching fetching) {
+  private KeptView.Standing standing(KeptQuestion question, Fetching.Way way, Fetching fetching) {
     try {
-      if (answers.isKnown(question)
-          || way.shows(answers.pieces(KeptAnswers.Asked.of(question)))) {
+      if (answers.isKnown(question) || way.shows(answers.pieces(KeptAnswers.Asked.of(question)))) {
         return known(answers.moved(question));
       }
       return new KeptView.Working(fetching);

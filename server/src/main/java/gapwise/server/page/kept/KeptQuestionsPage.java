@@ -98,8 +98,7 @@ public final class KeptQuestionsPage {
   }
 
   private void part(Context context, String template, String path) {
-    templates.show(
-        context, template, lines().line(version(context), Fetching.Way.PART, path));
+    templates.show(context, template, lines().line(version(context), Fetching.Way.PART, path));
   }
 
   private void one(Context context) {
@@ -223,9 +222,7 @@ public final class KeptQuestionsPage {
     KeptQuestion question = version(context).question();
     KeptAnswers.Asked asked = KeptAnswers.Asked.of(question);
     answers.pieces(asked).all();
-    written(
-        base.keep(
-            question.with(answers.digest(asked)), by.who().name(), by.why(), seen(form)));
+    written(base.keep(question.with(answers.digest(asked)), by.who().name(), by.why(), seen(form)));
     context.redirect(PagePaths.KEPT + "/" + question.id(), HttpStatus.SEE_OTHER);
   }
 

@@ -1,9 +1,9 @@
 package gapwise.server.page.review;
 
-import gapwise.figure.value.Shown;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
+import gapwise.figure.value.Shown;
 import gapwise.review.Duty;
 import gapwise.review.Review;
 import gapwise.review.ReviewOutcome;

@@ -108,7 +108,8 @@ final class ReviewForm {
         continue;
       }
       if (Outcome.vocabulary().find(code).isEmpty()) {
-        problems.add("outcome-" + row, "unknown-code", say("review.unknown", Map.of("found", code)));
+        problems.add(
+            "outcome-" + row, "unknown-code", say("review.unknown", Map.of("found", code)));
       } else if (!seen.add(code)) {
         problems.add(
             "outcome-" + row,
@@ -129,8 +130,7 @@ final class ReviewForm {
     OptionalDouble number = number("matters-" + row);
     boolean possible =
         number.isEmpty()
-            || number.getAsDouble() > 0
-                && (!outcome.isEvent() || number.getAsDouble() < HUNDRED);
+            || number.getAsDouble() > 0 && (!outcome.isEvent() || number.getAsDouble() < HUNDRED);
     if (!possible) {
       problems.add(
           "matters-" + row,

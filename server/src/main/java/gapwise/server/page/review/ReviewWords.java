@@ -39,7 +39,8 @@ final class ReviewWords {
       return "";
     }
     Map<String, Object> places = new HashMap<>();
-    String population = review.population().isEmpty() ? say("review.not-said") : review.population();
+    String population =
+        review.population().isEmpty() ? say("review.not-said") : review.population();
     places.put("population", population.endsWith(".") ? population : population + ".");
     places.put("methods", methods.isEmpty() ? say("review.every-method") : methods);
     places.put("others", others.isEmpty() ? withoutOthers(review) : others);
@@ -49,9 +50,7 @@ final class ReviewWords {
 
   /** One method alone has nothing to be compared with until somebody names it. */
   private static String withoutOthers(Review review) {
-    return review.interventions().size() == 1
-        ? say("review.no-other")
-        : say("review.one-another");
+    return review.interventions().size() == 1 ? say("review.no-other") : say("review.one-another");
   }
 
   private static String list(String lines) {
@@ -81,8 +80,7 @@ final class ReviewWords {
     WorkSoFar work = step.version().work();
     return say(
         step.isLate() ? "review.late" : "review.amendment",
-        Map.of(
-            "choices", work.choices(), "drafts", work.drafts(), "studies", work.studies()));
+        Map.of("choices", work.choices(), "drafts", work.drafts(), "studies", work.studies()));
   }
 
   /** How papers went through; empty where there are none. */

@@ -25,8 +25,7 @@ class KeptQuestionsTest {
   private static String keep(RunningServer running, String page, String query, String title)
       throws Exception {
     HttpResponse<String> kept =
-        KeptFiles.post(
-            running, "/kept", "page", page, "query", query, "title", title, "who", "AB");
+        KeptFiles.post(running, "/kept", "page", page, "query", query, "title", title, "who", "AB");
     assertEquals(303, kept.statusCode(), kept.body());
     Matcher id = ID.matcher(running.get("/kept").body());
     assertTrue(id.find());

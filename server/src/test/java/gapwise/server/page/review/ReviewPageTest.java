@@ -91,12 +91,10 @@ class ReviewPageTest {
       holds(running.get("/review").body(), "Written after work had begun: 0 choices");
       write(running, "5", "less would do", "1");
       holds(running.get("/review").body(), "Amendment: when it was written, 0 choices");
-      JsonNode json =
-          JsonMapper.builder().build().readTree(running.get("/api/v1/review").body());
+      JsonNode json = JsonMapper.builder().build().readTree(running.get("/api/v1/review").body());
       assertTrue(json.path("versions").path(0).path("amendment").asBoolean());
       assertEquals(5, json.path("review").path("outcomes").path(0).path("matters").asDouble());
-      assertEquals(
-          "of 100", json.path("review").path("outcomes").path(0).path("unit").asText());
+      assertEquals("of 100", json.path("review").path("outcomes").path(0).path("unit").asText());
     }
   }
 
@@ -118,8 +116,24 @@ class ReviewPageTest {
     try (RunningServer running = RunningServer.empty(folder)) {
       HttpResponse<String> answer =
           KeptFiles.post(
-              running, "/review", "who", "AB", "why", "x", "outcome-1", "union", "matters-1",
-              "100", "from", "5", "to", "4", "person-1", "<>", "intervention", "no-such-method");
+              running,
+              "/review",
+              "who",
+              "AB",
+              "why",
+              "x",
+              "outcome-1",
+              "union",
+              "matters-1",
+              "100",
+              "from",
+              "5",
+              "to",
+              "4",
+              "person-1",
+              "<>",
+              "intervention",
+              "no-such-method");
       assertEquals(422, answer.statusCode());
       holds(answer.body(), "Give the review a title.");
       holds(answer.body(), "must be above 0, and below 100");
