@@ -3,13 +3,16 @@ package gapwise.carried;
 import gapwise.cohort.CohortDecision;
 import gapwise.cohort.DecisionJson;
 import gapwise.curation.EvidenceBase;
+import gapwise.curation.KeptQuestionBase;
 import gapwise.curation.ReferenceBase;
+import gapwise.curation.ReviewBase;
 import gapwise.curation.ScreeningBase;
 import gapwise.reference.kept.KeptJson;
 import gapwise.reference.kept.KeptLoad;
 import gapwise.reference.kept.KeptReference;
 import gapwise.reference.kept.KeptSearch;
 import gapwise.reference.kept.ReferenceDecision;
+import gapwise.review.kept.KeptQuestion;
 import gapwise.screening.Protocol;
 import gapwise.screening.Ruling;
 import gapwise.screening.Vote;
@@ -29,7 +32,9 @@ enum CarriedKind {
   SHARED_PATIENTS(EvidenceBase.COHORT, CarriedKind::sharedPatients),
   PROTOCOL(ScreeningBase.PROTOCOL, CarriedKind::protocol),
   VOTE(ScreeningBase.VOTE, CarriedKind::vote),
-  RULING(ScreeningBase.RULING, CarriedKind::ruling);
+  RULING(ScreeningBase.RULING, CarriedKind::ruling),
+  REVIEW(ReviewBase.REVIEW, CarriedKind::review),
+  KEPT_QUESTION(KeptQuestionBase.QUESTION, CarriedKind::keptQuestion);
 
   private final String word;
   private final Function<String, Read> reading;
@@ -96,6 +101,17 @@ enum CarriedKind {
   private static Read protocol(String json) {
     KeptJson.read(json, Protocol.class);
     return Read.of(ScreeningBase.THE_PROTOCOL);
+  }
+
+  private static Read review(String json) {
+    KeptJson.read(json, ReviewBase.Stored.class);
+    return Read.of(ReviewBase.THE_REVIEW);
+  }
+
+  /** Of two answers to one question the one from the later state of the evidence counts. */
+  private static Read keptQuestion(String json) {
+    KeptQuestion question = KeptJson.read(json, KeptQuestion.class);
+    return new Read(question.id(), question.digest().state().when());
   }
 
   private static Read vote(String json) {

@@ -20,10 +20,10 @@ import java.util.Optional;
 
 /**
  * What stands beside the studies of an evidence base as one file, and from such a file into another
- * base: references, loads, searches, what persons settled of pairs and of shared patients, and what
- * they chose while they screened. One JSON object a line with the kind, the key and the content of
- * a document. Judgements of certainty stay behind: they rest on versions of the studies of their
- * base.
+ * base: references, loads, searches, what persons settled of pairs and of shared patients, what
+ * they chose while they screened, the review and the questions that they keep. One JSON object a
+ * line with the kind, the key and the content of a document. Judgements of certainty stay behind:
+ * they rest on versions of the studies of their base.
  */
 public final class CarriedLines {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();

@@ -86,7 +86,7 @@ public record Claim(
    *
    * @param rows those of both methods; the same values are taken of them
    */
-  Question every(Selection rows) {
+  public Question every(Selection rows) {
     return rows.fixed(question(a, Set.of()));
   }
 

@@ -5,6 +5,7 @@ import gapwise.server.cli.DemoCommand;
 import gapwise.server.cli.ExportCommand;
 import gapwise.server.cli.Failure;
 import gapwise.server.cli.ImportCommand;
+import gapwise.server.cli.KeptCommand;
 import gapwise.server.cli.OverlapsCommand;
 import gapwise.server.cli.PeopleCommand;
 import gapwise.server.cli.ReadPaperCommand;
@@ -43,6 +44,7 @@ import picocli.CommandLine.Spec;
       OverlapsCommand.class,
       ReferencesCommand.class,
       PeopleCommand.class,
+      KeptCommand.class,
       ReindexCommand.class,
       BackupCommand.class,
       RestoreCommand.class

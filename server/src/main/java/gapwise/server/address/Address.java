@@ -1,5 +1,6 @@
 package gapwise.server.address;
 
+import java.net.URLDecoder;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -28,6 +29,26 @@ public final class Address {
    */
   public Address(Map<String, List<String>> asked) {
     this(new LinkedHashMap<>(asked), asked.keySet());
+  }
+
+  /**
+   * What stands behind a question mark, as {@link #at} writes it.
+   *
+   * @throws IllegalArgumentException if it was written otherwise
+   */
+  public static Address parse(String query) {
+    Map<String, List<String>> read = new LinkedHashMap<>();
+    for (String pair : query.split("&")) {
+      int equals = pair.indexOf('=');
+      if (equals > 0) {
+        String value = URLDecoder.decode(pair.substring(equals + 1), StandardCharsets.UTF_8);
+        read.computeIfAbsent(
+                URLDecoder.decode(pair.substring(0, equals), StandardCharsets.UTF_8),
+                name -> new ArrayList<>())
+            .add(value);
+      }
+    }
+    return new Address(read);
   }
 
   /**

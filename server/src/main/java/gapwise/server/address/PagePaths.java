@@ -35,6 +35,9 @@ public final class PagePaths {
   public static final String SCREENING = "/screening";
   public static final String SCREENING_READ = "/screening/read";
   public static final String SCREENING_APART = "/screening/apart";
+  public static final String REVIEW = "/review";
+  public static final String REVIEW_EDIT = "/review/edit";
+  public static final String KEPT = "/kept";
   public static final String SEARCHES_CSV = "/references/searches.csv";
   public static final String MARK_RETRACTED = "/references/mark";
   public static final String PAPERS = "/papers";

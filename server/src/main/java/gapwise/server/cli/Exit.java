@@ -6,5 +6,8 @@ final class Exit {
   static final int BROKE_OFF = 1;
   static final int WRONG = 2;
 
+  /** What was kept is no longer as it was. */
+  static final int STALE = 3;
+
   private Exit() {}
 }

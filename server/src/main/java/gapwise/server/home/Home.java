@@ -4,7 +4,9 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.carried.CarriedLines;
 import gapwise.curation.EvidenceBase;
+import gapwise.curation.KeptQuestionBase;
 import gapwise.curation.ReferenceBase;
+import gapwise.curation.ReviewBase;
 import gapwise.curation.ScreeningBase;
 import gapwise.curation.StudiesAt;
 import gapwise.desk.Drafts;
@@ -39,8 +41,8 @@ public final class Home implements AutoCloseable {
   private final Records records;
 
   /**
-   * References and what people choose of them are told as they stand now; they change nothing of
-   * what is worked out of studies.
+   * References, what people choose of them, the review and the questions that are kept are told as
+   * they stand now; they change nothing of what is worked out of studies.
    */
   private static final IndexedKinds FOLLOWED =
       new IndexedKinds(
@@ -52,7 +54,9 @@ public final class Home implements AutoCloseable {
               ReferenceBase.DECISION,
               ScreeningBase.VOTE,
               ScreeningBase.RULING,
-              ScreeningBase.PROTOCOL));
+              ScreeningBase.PROTOCOL,
+              ReviewBase.REVIEW,
+              KeptQuestionBase.QUESTION));
 
   private final Path folder;
   private final DocumentStore store;
@@ -60,6 +64,8 @@ public final class Home implements AutoCloseable {
   private final ReferenceBase referenceBase;
   private final References references;
   private final Screening screening;
+  private final ReviewBase review;
+  private final KeptQuestionBase keptQuestions;
   private final Drafts drafts;
   private final Mappings mappings;
   private final Papers papers;
@@ -77,6 +83,8 @@ public final class Home implements AutoCloseable {
     this.referenceBase = records.referenceBase();
     this.references = new References(referenceBase, base);
     this.screening = new Screening(new ScreeningBase(store), references);
+    this.review = new ReviewBase(store);
+    this.keptQuestions = new KeptQuestionBase(store);
     this.drafts = new Drafts(store.workingCopies());
     this.mappings = new Mappings(store.workingCopies());
     this.intake = new Intake(base);
@@ -170,6 +178,16 @@ public final class Home implements AutoCloseable {
   /** The flow of records through it. */
   public ScreeningFlow screeningFlow() {
     return new ScreeningFlow(screening, referenceBase);
+  }
+
+  /** Where the review is kept. */
+  public ReviewBase review() {
+    return review;
+  }
+
+  /** Where questions are kept with their answers. */
+  public KeptQuestionBase keptQuestions() {
+    return keptQuestions;
   }
 
   /** What stands beside the studies as one file, and from such a file. */

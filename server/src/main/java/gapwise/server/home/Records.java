@@ -2,12 +2,14 @@ package gapwise.server.home;
 
 import gapwise.carried.CarriedLines;
 import gapwise.curation.EvidenceBase;
+import gapwise.curation.KeptQuestionBase;
 import gapwise.curation.ReferenceBase;
 import gapwise.curation.ScreeningBase;
 import gapwise.curation.StudiesAt;
 import gapwise.figure.flow.FlowChart;
 import gapwise.search.IndexTrace;
 import gapwise.server.account.People;
+import gapwise.search.MemoryIndex;
 import gapwise.store.DocumentStore;
 import gapwise.store.Expected;
 import gapwise.store.Soundness;
@@ -142,6 +144,22 @@ public final class Records implements AutoCloseable {
   /** The studies as they stand now. */
   public StudiesAt studies() {
     return base.latest();
+  }
+
+  /** Where questions are kept with their answers. */
+  public KeptQuestionBase keptQuestions() {
+    return new KeptQuestionBase(store);
+  }
+
+  /**
+   * The state of the evidence base now, with an index of its own in memory: about 15 seconds for
+   * 100,000 groups.
+   */
+  public Evidence evidence() {
+    StudiesAt now = studies();
+    return new Evidence(
+        MemoryIndex.of(each -> now.forEachSound(kept -> each.accept(kept.study())), now.change()),
+        now);
   }
 
   /** Studies that may tell of the same patients, and what was settled of them. */

@@ -27,6 +27,8 @@ public enum Place {
   OVERLAPS(Optional.of(Door.ADD), "Shared patients"),
   REFERENCES(Optional.of(Door.ADD), "References"),
   SCREENING(Optional.of(Door.ADD), "Screening"),
+  REVIEW(Optional.of(Door.ADD), "Review"),
+  KEPT(Optional.of(Door.ADD), "Kept questions"),
   METHOD(Optional.of(Door.METHOD), "How it is worked out"),
   NONE(Optional.empty(), "");
 
@@ -50,7 +52,7 @@ public enum Place {
 
   /** Whether the second line names it on other pages too; one more would not fit on a phone. */
   boolean isAlwaysNamed() {
-    return this != OVER_TIME;
+    return this != OVER_TIME && this != KEPT;
   }
 
   /** What its first page asks for. */
@@ -66,7 +68,8 @@ public enum Place {
   CarriedQuestion asked(Address address) {
     return switch (this) {
       case CLAIM -> CarriedQuestion.ofClaim(address);
-      case CASE, DESK, FIRST, NONE, OVERLAPS, REFERENCES, SCREENING -> CarriedQuestion.NONE;
+      case CASE, DESK, FIRST, KEPT, NONE, OVERLAPS, REFERENCES, REVIEW, SCREENING ->
+          CarriedQuestion.NONE;
       default -> CarriedQuestion.of(address);
     };
   }
@@ -90,6 +93,8 @@ public enum Place {
       case OVERLAPS -> PagePaths.OVERLAPS;
       case REFERENCES -> PagePaths.REFERENCES;
       case SCREENING -> PagePaths.SCREENING;
+      case REVIEW -> PagePaths.REVIEW;
+      case KEPT -> PagePaths.KEPT;
       case ADD -> question.at(PagePaths.IMPORT);
       case METHOD -> question.at(PagePaths.METHOD);
     };

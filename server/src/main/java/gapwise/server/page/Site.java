@@ -1,9 +1,11 @@
 package gapwise.server.page;
 
 import gapwise.server.account.Actor;
+import gapwise.server.address.Address;
 import gapwise.server.home.Notice;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What every page shares.
@@ -15,6 +17,7 @@ import java.util.Objects;
  * @param assets style and script
  * @param version version of the program
  * @param person who asks, and what may be done
+ * @param keeping the question of the page, where it can be kept; else empty
  */
 public record Site(
     String title,
@@ -23,7 +26,8 @@ public record Site(
     List<Notice> notices,
     Assets assets,
     String version,
-    Actor person) {
+    Actor person,
+    Optional<Keeping> keeping) {
   public Site {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(ways, "ways");
@@ -31,5 +35,19 @@ public record Site(
     Objects.requireNonNull(assets, "assets");
     Objects.requireNonNull(version, "version");
     Objects.requireNonNull(person, "person");
+    Objects.requireNonNull(keeping, "keeping");
+  }
+
+  /** The same for a page whose question can be kept. */
+  public Site keeping(String page, Address address) {
+    return new Site(
+        title,
+        ways,
+        invented,
+        notices,
+        assets,
+        version,
+        person,
+        Optional.of(Keeping.of(title, page, address)));
   }
 }

@@ -5,6 +5,7 @@ import gapwise.server.address.Address;
 import gapwise.server.address.CarriedQuestion;
 import gapwise.server.home.Notice;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 
@@ -39,9 +40,9 @@ public final class Sites {
     Navigation ways = Navigation.from(place, place.asked(address), person);
     if (person.way() == Actor.Way.NOBODY) {
       // Before signing in nothing is told of what the evidence base holds.
-      return new Site(title, ways, false, List.of(), assets, version, person);
+      return new Site(title, ways, false, List.of(), assets, version, person, Optional.empty());
     }
-    return new Site(title, ways, isInvented(), notices.get(), assets, version, person);
+    return new Site(title, ways, isInvented(), notices.get(), assets, version, person, Optional.empty());
   }
 
   /** The frame of one page that asks nothing. */

@@ -10,13 +10,16 @@ import gapwise.server.address.PagePaths;
 import gapwise.server.admission.Admission;
 import gapwise.server.admission.Bounds;
 import gapwise.server.api.Api;
+import gapwise.server.api.ReviewApi;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
+import gapwise.server.home.ReviewWork;
 import gapwise.server.job.ImportJobs;
 import gapwise.server.job.SheetTray;
 import gapwise.server.job.UploadFolder;
 import gapwise.server.job.reference.ReferenceJobs;
+import gapwise.server.kept.KeptAnswers;
 import gapwise.server.page.Assets;
 import gapwise.server.page.ErrorPage;
 import gapwise.server.page.MethodPage;
@@ -32,6 +35,7 @@ import gapwise.server.page.desk.TablePage;
 import gapwise.server.page.desk.VersionsPage;
 import gapwise.server.page.figure.FigurePage;
 import gapwise.server.page.figure.PicturePages;
+import gapwise.server.page.kept.KeptQuestionsPage;
 import gapwise.server.page.map.EvidencePage;
 import gapwise.server.page.map.MapPage;
 import gapwise.server.page.option.ComparePage;
@@ -50,6 +54,7 @@ import gapwise.server.page.result.BySizePage;
 import gapwise.server.page.result.FunnelPage;
 import gapwise.server.page.result.PooledPage;
 import gapwise.server.page.result.TypedQuestion;
+import gapwise.server.page.review.ReviewPage;
 import gapwise.server.page.screening.ApartPage;
 import gapwise.server.page.screening.ChoosePage;
 import gapwise.server.page.screening.ScreeningPage;
@@ -204,7 +209,7 @@ public final class WebServer implements AutoCloseable {
           .addTo(routes);
       new SuggestPart(templates, search).addTo(routes);
       new TypedQuestion().addTo(routes);
-      new ComparePage(templates, sites, evidence.options()).addTo(routes);
+      new ComparePage(templates, sites, evidence.options(), home.review()).addTo(routes);
       new FindingsFiles(evidence, edition, Clock.systemUTC()).addTo(routes);
       new SupplementDownloads(
               new Supplements(evidence, edition, () -> home.screeningFlow().drawn()))
@@ -221,7 +226,8 @@ public final class WebServer implements AutoCloseable {
       new CoursePage(templates, sites, search, evidence.courses(), edition).addTo(routes);
       new MapPage(templates, sites, search, evidence::study, edition).addTo(routes);
       new CasePage(templates, sites, answers, search, evidence::study, edition).addTo(routes);
-      new ClaimPage(templates, sites, search, evidence.claims(), edition).addTo(routes);
+      new ClaimPage(templates, sites, search, evidence.claims(), edition, home.review())
+          .addTo(routes);
       new ImportPage(templates, sites, jobs, evidence::study).addTo(routes);
       new VersionsPage(templates, sites, evidence.studies(), home.base()).addTo(routes);
       new DeskPage(templates, sites, home.drafts(), evidence.studies()).addTo(routes);
@@ -241,6 +247,12 @@ public final class WebServer implements AutoCloseable {
       new ScreeningPage(templates, sites, home).addTo(routes);
       new ChoosePage(templates, sites, home, Clock.systemUTC()).addTo(routes);
       new ApartPage(templates, sites, home, Clock.systemUTC()).addTo(routes);
+      ReviewWork work = new ReviewWork(home, evidence);
+      KeptAnswers kept = new KeptAnswers(evidence, version);
+      new ReviewPage(templates, sites, home, work).addTo(routes);
+      new KeptQuestionsPage(templates, sites, home.keptQuestions(), kept, evidence.studies())
+          .addTo(routes);
+      new ReviewApi(home, work, kept).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };

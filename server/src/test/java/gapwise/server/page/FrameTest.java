@@ -221,6 +221,9 @@ class FrameTest {
         "/references",
         "/references/kept",
         "/screening",
+        "/review",
+        "/review/edit",
+        "/kept",
         "/import",
         "/method"
       })

@@ -136,6 +136,10 @@ public final class PageStates {
     all.put("screening: nothing kept", "/screening");
     all.put("screening: nothing left", "/screening/read?who=AB");
     all.put("screening: nobody differs", "/screening/apart");
+    all.put("review: nothing written", "/review");
+    all.put("review: what waits", "/review?who=AB");
+    all.put("review: its form", "/review/edit");
+    all.put("kept questions: none", "/kept");
     all.put("import", "/import");
     all.put("method", "/method");
     all.put("error: no such page", "/studies/none-of-this-name");

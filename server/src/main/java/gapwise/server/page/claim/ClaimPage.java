@@ -3,9 +3,11 @@ package gapwise.server.page.claim;
 import gapwise.answer.Edition;
 import gapwise.claim.Claim;
 import gapwise.claim.ClaimForest;
+import gapwise.claim.Settling;
 import gapwise.claim.Verdict;
 import gapwise.claim.Verdict.Examined;
 import gapwise.claim.Verdict.Refused;
+import gapwise.curation.ReviewBase;
 import gapwise.problem.WrongInputException;
 import gapwise.search.SearchAnswer;
 import gapwise.search.SearchRequest;
@@ -22,11 +24,13 @@ import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.ThresholdOffer;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -39,18 +43,21 @@ public final class ClaimPage {
   private final StudySearch search;
   private final RememberedClaims claims;
   private final Edition edition;
+  private final ReviewBase review;
 
   public ClaimPage(
       Templates templates,
       Sites sites,
       StudySearch search,
       RememberedClaims claims,
-      Edition edition) {
+      Edition edition,
+      ReviewBase review) {
     this.templates = templates;
     this.sites = sites;
     this.search = search;
     this.claims = claims;
     this.edition = edition;
+    this.review = review;
   }
 
   /** Adds its routes. */
@@ -88,21 +95,27 @@ public final class ClaimPage {
 
   private ClaimView said(FilterForm form, Claim claim) {
     Address address = form.address();
-    Site site = sites.of(claim.words(), Place.CLAIM, address);
+    Site site = sites.of(claim.words(), Place.CLAIM, address).keeping(PagePaths.CLAIM, address);
     Verdict verdict = claims.verdict(claim);
     if (verdict instanceof Refused refused) {
       return new ClaimView.Refused(site, form, claim, refused, links(address, refused.offers()));
     }
     Examined examined = (Examined) verdict;
+    Settling settling = claims.settle(examined, ClaimAddress.difference(address));
     return new ClaimView.Examined(
         site,
         form,
         claim,
         examined,
         drawn(address, examined),
-        claims.settle(examined, ClaimAddress.difference(address)),
+        settling,
         address.first("ways").isEmpty() ? Optional.empty() : Optional.of(claims.ways(claim)),
-        links(address, examined.offers()));
+        links(address, examined.offers()),
+        // A review names months or operations, where this page asks for percent of a mean.
+        settling.ofHundred()
+            ? ThresholdOffer.of(
+                review, Map.of(claim.outcome().code(), "differ"), address, PagePaths.CLAIM)
+            : Optional.empty());
   }
 
   private static List<ClaimView.Link> links(Address address, List<Verdict.Offer> offers) {

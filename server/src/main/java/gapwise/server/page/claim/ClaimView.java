@@ -14,6 +14,7 @@ import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.QuestionParts;
 import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.ThresholdOffer;
 import gapwise.server.page.part.TwoWidths;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,6 +81,7 @@ public sealed interface ClaimView {
    * @param figure the direct comparisons drawn; empty where there are none
    * @param settling what study would settle it
    * @param ways the claim under many analyses; empty where they are still to be worked out
+   * @param threshold the difference that matters by the review; empty where it names none of it
    */
   record Examined(
       Site site,
@@ -89,7 +91,8 @@ public sealed interface ClaimView {
       Optional<Drawn> figure,
       Settling settling,
       Optional<Ways> ways,
-      List<Link> offers)
+      List<Link> offers,
+      Optional<ThresholdOffer> threshold)
       implements Said {
 
     /** Address of the many analyses alone. */

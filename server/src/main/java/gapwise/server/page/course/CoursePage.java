@@ -79,7 +79,9 @@ public final class CoursePage {
   private CourseView.Asked asked(FilterForm form, CourseAnswer answer) {
     String words = QuestionWords.of(answer.question());
     return new CourseView.Asked(
-        sites.of(say("course.title", Map.of("question", words)), Place.OVER_TIME, form.address()),
+        sites
+            .of(say("course.title", Map.of("question", words)), Place.OVER_TIME, form.address())
+            .keeping(PagePaths.OVER_TIME, form.address()),
         form,
         words,
         answer,

@@ -1,5 +1,7 @@
 package gapwise.server.page.option;
 
+import gapwise.curation.ReviewBase;
+import gapwise.decision.option.Column;
 import gapwise.decision.option.OptionQuestion;
 import gapwise.decision.option.OptionTable;
 import gapwise.server.account.Right;
@@ -13,9 +15,13 @@ import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.Fetching;
 import gapwise.server.report.SituationWords;
+import gapwise.server.page.part.ThresholdOffer;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * Methods side by side for one situation. A table that is not worked out yet takes seconds, so the
@@ -28,11 +34,14 @@ public final class ComparePage {
   private final Templates templates;
   private final Sites sites;
   private final RememberedOptions options;
+  private final ReviewBase review;
 
-  public ComparePage(Templates templates, Sites sites, RememberedOptions options) {
+  public ComparePage(
+      Templates templates, Sites sites, RememberedOptions options, ReviewBase review) {
     this.templates = templates;
     this.sites = sites;
     this.options = options;
+    this.review = review;
   }
 
   /** Adds its route. */
@@ -69,7 +78,7 @@ public final class ComparePage {
     if (!options.has(question) && !address.has(WHOLE, "yes")) {
       String title = SituationWords.title(question.situation());
       return new CompareView.Working(
-          sites.of(title, Place.COMPARE, address),
+          sites.of(title, Place.COMPARE, address).keeping(PagePaths.COMPARE, address),
           form,
           title,
           address.at(PagePaths.COMPARE_TABLE),
@@ -83,7 +92,7 @@ public final class ComparePage {
     OptionTable table = options.table(question);
     String title = SituationWords.title(table.situation());
     return new CompareView.Asked(
-        sites.of(title, Place.COMPARE, address),
+        sites.of(title, Place.COMPARE, address).keeping(PagePaths.COMPARE, address),
         SituationForm.of(address),
         title,
         Labels.of(address.without(List.of(WHOLE))),
@@ -95,6 +104,18 @@ public final class ComparePage {
             question,
             address.without(List.of(WHOLE)),
             address.has(ThroughView.THROUGH, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE),
-        FindingsFiles.ways(address.without(List.of(WHOLE))));
+        FindingsFiles.ways(address.without(List.of(WHOLE))),
+        thresholds(table, address.without(List.of(WHOLE))));
+  }
+
+  private Optional<ThresholdOffer> thresholds(OptionTable table, Address address) {
+    Map<String, String> names = new HashMap<>();
+    for (Column column : table.columns()) {
+      // A grade of function is no difference that this page asks for in a unit.
+      if (column.outcome().isEvent() || column.outcome().unit().isPresent()) {
+        names.put(column.outcome().code(), OptionAddress.matters(column.aspect()));
+      }
+    }
+    return ThresholdOffer.of(review, names, address, PagePaths.COMPARE);
   }
 }

@@ -3,7 +3,9 @@ package gapwise.server.page.option;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.TakeFigure;
+import gapwise.server.page.part.ThresholdOffer;
 import java.util.List;
+import java.util.Optional;
 
 /** What the page of options shows. */
 public sealed interface CompareView {
@@ -36,6 +38,7 @@ public sealed interface CompareView {
    * @param differences what stands against reading it as a comparison, and what compares
    * @param through what networks of studies and adjusting say, which comes after the table
    * @param files the table as a summary of findings
+   * @param thresholds differences that matter by the review; empty where it names none of these
    */
   record Asked(
       Site site,
@@ -46,6 +49,7 @@ public sealed interface CompareView {
       FitView fits,
       Differences differences,
       ThroughView through,
-      List<TakeFigure.Link> files)
+      List<TakeFigure.Link> files,
+      Optional<ThresholdOffer> thresholds)
       implements CompareView {}
 }

@@ -88,7 +88,9 @@ public final class BySizePage {
     Answer answer = told.answer();
     String words = QuestionWords.of(answer.question());
     return new BySizeView.Asked(
-        sites.of(say("page.by-size", Map.of("question", words)), Place.BY_SIZE, form.address()),
+        sites
+            .of(say("page.by-size", Map.of("question", words)), Place.BY_SIZE, form.address())
+            .keeping(PagePaths.BY_SIZE, form.address()),
         form,
         words,
         told.large(edition).map(figure -> drawn(form.address(), figure)),

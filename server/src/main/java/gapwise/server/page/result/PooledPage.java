@@ -81,7 +81,7 @@ public final class PooledPage {
   private PooledView.Asked asked(FilterForm form, Answer answer) {
     String words = QuestionWords.of(answer.question());
     return new PooledView.Asked(
-        sites.of(words, Place.POOLED, form.address()),
+        sites.of(words, Place.POOLED, form.address()).keeping(PagePaths.POOLED, form.address()),
         form,
         words,
         answer

@@ -74,7 +74,10 @@ public final class SheetPage {
 
   private SheetView view(Context context, SheetAddress asked, Fetching.Way way) {
     maker.check(asked);
-    var site = sites.of("Sheet for patient and team", Place.COMPARE, asked.situation());
+    var site =
+        sites
+            .of("Sheet for patient and team", Place.COMPARE, asked.situation())
+            .keeping(PagePaths.SHEET, asked.whole());
     return way.shows(maker.pieces(asked))
         ? new SheetView.Shown(site, maker.document(asked, server(context)), SheetWays.of(asked))
         : new SheetView.Working(
