@@ -35,6 +35,8 @@ public final class PagePaths {
   public static final String SCREENING = "/screening";
   public static final String SCREENING_READ = "/screening/read";
   public static final String SCREENING_APART = "/screening/apart";
+  public static final String EXTRACTION = "/extraction";
+  public static final String EXTRACTION_AGREEMENT = "/extraction/agreement";
   public static final String SEARCHES_CSV = "/references/searches.csv";
   public static final String MARK_RETRACTED = "/references/mark";
   public static final String PAPERS = "/papers";

@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.carried.CarriedLines;
 import gapwise.curation.EvidenceBase;
+import gapwise.curation.ExtractionBase;
 import gapwise.curation.ReferenceBase;
 import gapwise.curation.ScreeningBase;
 import gapwise.curation.StudiesAt;
@@ -37,8 +38,8 @@ public final class Home implements AutoCloseable {
   private final Records records;
 
   /**
-   * References and what people choose of them are told as they stand now; they change nothing of
-   * what is worked out of studies.
+   * References, what people choose of them, and what two people extract apart are told as they
+   * stand now; they change nothing of what is worked out of studies.
    */
   private static final IndexedKinds FOLLOWED =
       new IndexedKinds(
@@ -50,7 +51,11 @@ public final class Home implements AutoCloseable {
               ReferenceBase.DECISION,
               ScreeningBase.VOTE,
               ScreeningBase.RULING,
-              ScreeningBase.PROTOCOL));
+              ScreeningBase.PROTOCOL,
+              ExtractionBase.PAPER,
+              ExtractionBase.EXTRACTION,
+              ExtractionBase.CHOICE,
+              ExtractionBase.ROWS));
 
   private final Path folder;
   private final DocumentStore store;
@@ -58,6 +63,7 @@ public final class Home implements AutoCloseable {
   private final ReferenceBase referenceBase;
   private final References references;
   private final Screening screening;
+  private final Extractions extractions;
   private final Drafts drafts;
   private final Mappings mappings;
   private final Papers papers;
@@ -75,6 +81,7 @@ public final class Home implements AutoCloseable {
     this.referenceBase = records.referenceBase();
     this.references = new References(referenceBase, base);
     this.screening = new Screening(new ScreeningBase(store), references);
+    this.extractions = new Extractions(new ExtractionBase(store));
     this.drafts = new Drafts(store.workingCopies());
     this.mappings = new Mappings(store.workingCopies());
     this.intake = new Intake(base);
@@ -153,6 +160,11 @@ public final class Home implements AutoCloseable {
   /** Which of the kept references people take. */
   public Screening screening() {
     return screening;
+  }
+
+  /** What two people extract of one paper without seeing each other's. */
+  public Extractions extractions() {
+    return extractions;
   }
 
   /** What stands beside the studies as one file, and from such a file. */

@@ -26,6 +26,7 @@ public enum Place {
   OVERLAPS(Optional.of(Door.ADD), "Shared patients"),
   REFERENCES(Optional.of(Door.ADD), "References"),
   SCREENING(Optional.of(Door.ADD), "Screening"),
+  EXTRACTION(Optional.of(Door.ADD), "Extraction"),
   METHOD(Optional.of(Door.METHOD), "How it is worked out"),
   NONE(Optional.empty(), "");
 
@@ -56,7 +57,8 @@ public enum Place {
   CarriedQuestion asked(Address address) {
     return switch (this) {
       case CLAIM -> CarriedQuestion.ofClaim(address);
-      case CASE, DESK, FIRST, NONE, OVERLAPS, REFERENCES, SCREENING -> CarriedQuestion.NONE;
+      case CASE, DESK, EXTRACTION, FIRST, NONE, OVERLAPS, REFERENCES, SCREENING ->
+          CarriedQuestion.NONE;
       default -> CarriedQuestion.of(address);
     };
   }
@@ -80,6 +82,7 @@ public enum Place {
       case OVERLAPS -> PagePaths.OVERLAPS;
       case REFERENCES -> PagePaths.REFERENCES;
       case SCREENING -> PagePaths.SCREENING;
+      case EXTRACTION -> PagePaths.EXTRACTION;
       case ADD -> question.at(PagePaths.IMPORT);
       case METHOD -> question.at(PagePaths.METHOD);
     };

@@ -7,6 +7,7 @@ import gapwise.search.StudySearch;
 import gapwise.server.admission.Admission;
 import gapwise.server.admission.Bounds;
 import gapwise.server.api.Api;
+import gapwise.server.api.ExtractionApi;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
 import gapwise.server.home.Home;
@@ -24,9 +25,15 @@ import gapwise.server.page.course.CoursePage;
 import gapwise.server.page.desk.DeskPage;
 import gapwise.server.page.desk.DraftPage;
 import gapwise.server.page.desk.HandInPage;
+import gapwise.server.page.desk.OwnDrafts;
 import gapwise.server.page.desk.ReadPage;
 import gapwise.server.page.desk.TablePage;
 import gapwise.server.page.desk.VersionsPage;
+import gapwise.server.page.extraction.AgreementPage;
+import gapwise.server.page.extraction.ExtractionPage;
+import gapwise.server.page.extraction.FinishPage;
+import gapwise.server.page.extraction.PaperPage;
+import gapwise.server.page.extraction.SettlePage;
 import gapwise.server.page.figure.FigurePage;
 import gapwise.server.page.figure.PicturePages;
 import gapwise.server.page.map.EvidencePage;
@@ -132,6 +139,7 @@ public final class WebServer implements AutoCloseable {
               routes.before(sameOrigin::check);
               routes.before(SameOrigin::refuseOtherMethod);
               routes.before(ReadableText::check);
+              routes.before(new OwnDrafts(home.drafts())::check);
               assets.addTo(routes);
               new EvidenceRoutes(
                       home, pages(home, templates, assets, jobs, tray, references, version))
@@ -173,7 +181,7 @@ public final class WebServer implements AutoCloseable {
       StudySearch search = evidence.search();
       Edition edition = evidence.edition(version);
       new EvidencePage(templates, sites, search, evidence.studies()).addTo(routes);
-      new StudyPage(templates, sites, evidence.studies(), home.references()).addTo(routes);
+      new StudyPage(templates, sites, evidence.studies(), home.references(), home.extractions()).addTo(routes);
       new StudiesPage(
               templates,
               sites,
@@ -209,8 +217,7 @@ public final class WebServer implements AutoCloseable {
       new PaperPages(templates, sites, home.papers(), home.pictures()).addTo(routes);
       new FigurePage(templates, sites, home.drafts(), home.papers(), home.pictures()).addTo(routes);
       new PicturePages(home.drafts(), home.pictures()).addTo(routes);
-      new HandInPage(templates, sites, home.drafts(), home.intake(), evidence.studies())
-          .addTo(routes);
+      new HandInPage(templates, sites, home, evidence.studies(), Clock.systemUTC()).addTo(routes);
       new OverlapsPage(templates, sites, evidence, home.base(), Clock.systemUTC()).addTo(routes);
       new UntidyPage(templates, sites, tray, jobs, home.mappings()).addTo(routes);
       new KeptPage(templates, sites, home, evidence).addTo(routes);
@@ -219,6 +226,12 @@ public final class WebServer implements AutoCloseable {
       new ScreeningPage(templates, sites, home).addTo(routes);
       new ChoosePage(templates, sites, home, Clock.systemUTC()).addTo(routes);
       new ApartPage(templates, sites, home, Clock.systemUTC()).addTo(routes);
+      new ExtractionPage(templates, sites, home, Clock.systemUTC()).addTo(routes);
+      new AgreementPage(templates, sites, home).addTo(routes);
+      new PaperPage(templates, sites, home, evidence.studies(), Clock.systemUTC()).addTo(routes);
+      new SettlePage(templates, sites, home, Clock.systemUTC()).addTo(routes);
+      new FinishPage(home, Clock.systemUTC()).addTo(routes);
+      new ExtractionApi(home.extractions()).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };
