@@ -11,6 +11,7 @@ import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
 import gapwise.server.page.part.Fetching;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.List;
@@ -93,6 +94,8 @@ public final class ComparePage {
             question,
             address.without(List.of(WHOLE)),
             address.has(ThroughView.THROUGH, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE),
-        FindingsFiles.ways(address.without(List.of(WHOLE))));
+        FindingsFiles.ways(address.without(List.of(WHOLE))),
+        ReadStands.of(
+            PagePaths.COMPARE, address.without(List.of(WHOLE)), table.howRead(table.options())));
   }
 }

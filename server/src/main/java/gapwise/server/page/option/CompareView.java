@@ -2,6 +2,7 @@ package gapwise.server.page.option;
 
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
 import java.util.List;
 
@@ -36,6 +37,7 @@ public sealed interface CompareView {
    * @param differences what stands against reading it as a comparison, and what compares
    * @param through what networks of studies and adjusting say, which comes after the table
    * @param files the table as a summary of findings
+   * @param stands how the studies behind the numbers were read
    */
   record Asked(
       Site site,
@@ -46,6 +48,7 @@ public sealed interface CompareView {
       FitView fits,
       Differences differences,
       ThroughView through,
-      List<TakeFigure.Link> files)
+      List<TakeFigure.Link> files,
+      ReadStands stands)
       implements CompareView {}
 }
