@@ -78,6 +78,7 @@ class ArchitectureTest {
                       "effect",
                       "exchange",
                       "exchange.form",
+                      "extraction",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
@@ -99,6 +100,7 @@ class ArchitectureTest {
                   "curation",
                   Set.of(
                       "evidence",
+                      "extraction",
                       "reference",
                       "reference.format",
                       "reference.kept",
@@ -107,7 +109,25 @@ class ArchitectureTest {
                       "problem")),
               Map.entry(
                   "carried",
-                  Set.of("cohort", "curation", "reference.kept", "screening", "store", "problem")),
+                  Set.of(
+                      "cohort",
+                      "curation",
+                      "extraction",
+                      "reference.kept",
+                      "screening",
+                      "store",
+                      "problem")),
+              Map.entry(
+                  "extraction",
+                  Set.of(
+                      "effect",
+                      "evidence",
+                      "evidence.vocabulary",
+                      "exchange",
+                      "exchange.form",
+                      "numeric",
+                      "screening",
+                      "synthesis.agreement")),
               Map.entry("screening", Set.of("numeric", "reference.kept", "synthesis.agreement")),
               Map.entry("screening.drawn", Set.of("figure", "figure.flow", "screening")),
               Map.entry(

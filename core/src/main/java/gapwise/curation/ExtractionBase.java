@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Keeps papers that two people extract apart: who reads what, what each handed in, and what was
@@ -122,13 +123,19 @@ public final class ExtractionBase {
   public Optional<Extraction> extraction(TwiceRead paper, Side side) {
     return paper
         .handedIn(side)
-        .flatMap(
-            one ->
-                store.version(
-                    EXTRACTION, Extraction.key(paper.study(), one.reader()), one.version()))
+        .flatMap(one -> extraction(Extraction.key(paper.study(), one.reader()), one));
+  }
+
+  /** The one of that moment: where it was carried here, it has another version than at home. */
+  private Optional<Extraction> extraction(String key, TwiceRead.HandedIn one) {
+    return Stream.of(
+            store.latest(EXTRACTION, key), store.version(EXTRACTION, key, one.version()))
+        .flatMap(Optional::stream)
         .filter(document -> !document.damaged())
-        .flatMap(DocumentVersion::json)
-        .map(json -> KeptJson.read(json, Extraction.class));
+        .flatMap(document -> document.json().stream())
+        .map(json -> KeptJson.read(json, Extraction.class))
+        .filter(extraction -> extraction.when().equals(one.when()))
+        .findFirst();
   }
 
   private int version(String kind, String key) {

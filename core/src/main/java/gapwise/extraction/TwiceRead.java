@@ -1,10 +1,16 @@
 package gapwise.extraction;
 
 import com.fasterxml.jackson.annotation.JsonIgnore;
+import gapwise.evidence.EvidenceJson;
 import gapwise.evidence.Ids;
+import gapwise.evidence.Study;
 import gapwise.screening.Reader;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -84,9 +90,26 @@ public record TwiceRead(
    * The end of it.
    *
    * @param version of the study that holds the agreed record
+   * @param content SHA-256 of the study as it was agreed, in hexadecimal
    * @param why what the person who settled said of it as a whole
    */
-  public record Finished(Reader who, int version, String why, Instant when) {}
+  public record Finished(
+      Reader who, int version, String content, String why, Instant when) {
+    /** Whether a study is still what was agreed. */
+    public boolean holds(Study study) {
+      return content.equals(contentOf(study));
+    }
+
+    /** What tells a study from any other. */
+    public static String contentOf(Study study) {
+      try {
+        byte[] json = EvidenceJson.write(study).getBytes(StandardCharsets.UTF_8);
+        return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(json));
+      } catch (NoSuchAlgorithmException missing) {
+        throw new IllegalStateException("every Java has SHA-256", missing);
+      }
+    }
+  }
 
   /** How far it is. */
   public enum Stage {

@@ -44,19 +44,28 @@ enum Lane {
           "/screening",
           "/screening/read",
           "/screening/apart",
+          "/extraction",
+          "/extraction/{study}",
+          "/extraction/{study}/settle",
           "/desk",
           "/desk/{draft}",
           "/favicon.ico",
           API + "/studies",
           API + "/studies/{id}",
           API + "/studies/{id}/history",
+          API + "/studies/{id}/extraction",
           API + "/imports/{id}",
           API + "/vocabularies",
           API + "/openapi.json");
 
   /** A field of a draft, a pair settled: whoever does one thing after another waits for nobody. */
   private static final Set<String> SMALL_FORMS =
-      Set.of("/desk/{draft}/cell", "/references/pairs", "/screening/read", "/screening/apart");
+      Set.of(
+          "/desk/{draft}/cell",
+          "/references/pairs",
+          "/screening/read",
+          "/screening/apart",
+          "/extraction/{study}/settle");
 
   private static final Set<String> WHOLE_TABLES =
       Set.of("/studies.csv", "/studies.xlsx", "/references/{id}/{file}", "/screening/left-out.csv");

@@ -89,6 +89,8 @@ class BarriersTest {
         "/screening",
         "/screening/read?who=AB",
         "/screening/apart",
+        "/extraction",
+        "/extraction/agreement",
         "/studies/invented-03/versions",
         "/import",
         "/method"

@@ -221,6 +221,7 @@ class FrameTest {
         "/references",
         "/references/kept",
         "/screening",
+        "/extraction",
         "/import",
         "/method"
       })

@@ -136,6 +136,8 @@ public final class PageStates {
     all.put("screening: nothing kept", "/screening");
     all.put("screening: nothing left", "/screening/read?who=AB");
     all.put("screening: nobody differs", "/screening/apart");
+    all.put("extraction: nothing open", "/extraction");
+    all.put("extraction: no agreement to be told", "/extraction/agreement");
     all.put("import", "/import");
     all.put("method", "/method");
     all.put("error: no such page", "/studies/none-of-this-name");

@@ -98,10 +98,16 @@ public final class FinishPage {
             .filter(KEY.asMatchPredicate())
             .map(key -> new SettledDoubt(key, who.name(), why))
             .toList();
+    Draft draft = draft(both, settled);
+    String content =
+        DraftCheck.of(draft, home.intake().known())
+            .study()
+            .map(TwiceRead.Finished::contentOf)
+            .orElse("");
     HandedInDraft came =
         new Submission(home.intake())
             .handIn(
-                draft(both, settled),
+                draft,
                 new Intake.As(who.name(), why),
                 version ->
                     List.of(
@@ -109,7 +115,8 @@ public final class FinishPage {
                             .base()
                             .end(
                                 seen,
-                                new TwiceRead.Finished(who, version, why, clock.instant()))));
+                                new TwiceRead.Finished(
+                                    who, version, content, why, clock.instant()))));
     if (came instanceof HandedInDraft.NotYet) {
       throw new ConflictResponse(say("extraction.not-agreed-yet"));
     }

@@ -33,7 +33,7 @@ public record ReadApart(String words, Optional<String> href) {
             "first", paper.orElseThrow().first().name(),
             "second", paper.orElseThrow().second().name(),
             "settler", end.get().who().name());
-    boolean same = end.get().version() == kept.stamp().version();
+    boolean same = end.get().holds(kept.study());
     String words =
         same
             ? say("studies.read-apart", who)
