@@ -68,15 +68,20 @@ public record HowRead(int agreed, int checked, int once, int drafts, int secondH
       return Optional.empty();
     }
     List<String> parts = new ArrayList<>();
-    add(parts, agreed, say("selection.read-agreed", Map.of("count", agreed)));
-    add(parts, checked, say("selection.read-checked", Map.of("count", checked)));
-    add(parts, once, say("selection.read-once", Map.of("count", once)));
-    add(parts, drafts, say("selection.read-drafts", Map.of("count", drafts)));
-    add(parts, secondHand, say("selection.read-second-hand", Map.of("count", secondHand)));
+    add(parts, agreed, say("selection.read-agreed", counted(agreed)));
+    add(parts, checked, say("selection.read-checked", counted(checked)));
+    add(parts, once, say("selection.read-once", counted(once)));
+    add(parts, drafts, say("selection.read-drafts", counted(drafts)));
+    add(parts, secondHand, say("selection.read-second-hand", counted(secondHand)));
     return Optional.of(
         say(
             "selection.how-read",
             Map.of("studies", studies(), "parts", String.join(", ", parts))));
+  }
+
+  /** Of a single study its number would be said twice. */
+  private Map<String, Object> counted(int count) {
+    return Map.of("count", count, "number", studies() == 1 ? "" : count + " ");
   }
 
   private static void add(List<String> parts, int count, String words) {

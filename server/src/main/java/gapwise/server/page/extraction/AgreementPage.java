@@ -71,7 +71,7 @@ public final class AgreementPage {
             Attachment.send(
                 context,
                 "text/csv; charset=utf-8",
-                "agreement.csv",
+                "agreement-by-field.csv",
                 csv(home.extractions().agreement())));
   }
 

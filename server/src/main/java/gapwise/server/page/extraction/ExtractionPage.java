@@ -37,8 +37,8 @@ public final class ExtractionPage {
   /** References shown at once. */
   private static final int MOST = 50;
 
-  /** The pages that stand where a paper's would. */
-  private static final Set<String> TAKEN = Set.of("agreement", "agreement.csv");
+  /** Pages that stand where a paper's would start so. */
+  private static final String TAKEN = "agreement";
 
   private final Templates templates;
   private final Sites sites;
@@ -176,7 +176,7 @@ public final class ExtractionPage {
   private void open(Context context) {
     PostedForm form = new PostedForm(context);
     String study = form.first("study");
-    if (!Ids.isId(study) || TAKEN.contains(study)) {
+    if (!Ids.isId(study) || study.startsWith(TAKEN)) {
       throw Person.wrong("study", "id-form", say("extraction.name-needed"));
     }
     Reader first = Person.required(form, "first");

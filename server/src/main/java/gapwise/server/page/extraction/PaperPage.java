@@ -95,7 +95,7 @@ public final class PaperPage {
             .reconciliation(paper.study())
             .orElseThrow(() -> new ConflictResponse(say("extraction.not-yet-open")));
     Attachment.send(
-        context, "text/csv; charset=utf-8", "differences.csv", DifferencesCsv.of(both));
+        context, "text/csv; charset=utf-8", "where-they-differed.csv", DifferencesCsv.of(both));
   }
 
   /** The form of one of the two, begun where she has none yet. */

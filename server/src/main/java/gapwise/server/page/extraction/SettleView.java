@@ -90,6 +90,7 @@ public record SettleView(
    *
    * @param sheet their sheet
    * @param mine number of the row of the first, 0 where there is none
+   * @param hers the same of the second
    * @param others rows of the other person that nobody has put together with one
    * @param apart number of the row of the second that is taken for the same; 0 for none
    */
