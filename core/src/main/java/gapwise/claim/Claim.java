@@ -52,8 +52,7 @@ public record Claim(
       Optional<DefinitionAsked> definition,
       Optional<UnstatedClock> unstatedClock,
       int minimumPatients) {
-    this(
-        a, direction, b, among, definition, unstatedClock, minimumPatients, Optional.empty());
+    this(a, direction, b, among, definition, unstatedClock, minimumPatients, Optional.empty());
   }
 
   /** One side of a claim. */
@@ -170,6 +169,6 @@ public record Claim(
   /** Among whom; empty where nothing narrows. */
   private Optional<String> narrowed() {
     return QuestionWords.among(
-            new Question(outcome(), among, Optional.empty(), minimumPatients, leastStatus));
+        new Question(outcome(), among, Optional.empty(), minimumPatients, leastStatus));
   }
 }

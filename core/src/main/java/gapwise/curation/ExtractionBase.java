@@ -86,8 +86,7 @@ public final class ExtractionBase {
         Write.put(EXTRACTION, extraction.key(), KeptJson.write(extraction)).expecting(before);
     TwiceRead paper =
         seen.paper()
-            .with(
-                new TwiceRead.HandedIn(extraction.reader(), before + 1, extraction.when()));
+            .with(new TwiceRead.HandedIn(extraction.reader(), before + 1, extraction.when()));
     return keep(paper, seen.version(), List.of(write), extraction.reader(), why);
   }
 
@@ -107,8 +106,7 @@ public final class ExtractionBase {
         .expecting(seen.version());
   }
 
-  private boolean keep(
-      TwiceRead paper, int seen, List<Write> beside, Reader who, String why) {
+  private boolean keep(TwiceRead paper, int seen, List<Write> beside, Reader who, String why) {
     List<Write> writes = new ArrayList<>(beside);
     writes.add(Write.put(PAPER, paper.study(), KeptJson.write(paper)).expecting(seen));
     return store.write(writes, who.name(), why).written().isPresent();
@@ -128,8 +126,7 @@ public final class ExtractionBase {
 
   /** The one of that moment: where it was carried here, it has another version than at home. */
   private Optional<Extraction> extraction(String key, TwiceRead.HandedIn one) {
-    return Stream.of(
-            store.latest(EXTRACTION, key), store.version(EXTRACTION, key, one.version()))
+    return Stream.of(store.latest(EXTRACTION, key), store.version(EXTRACTION, key, one.version()))
         .flatMap(Optional::stream)
         .filter(document -> !document.damaged())
         .flatMap(document -> document.json().stream())
@@ -164,8 +161,7 @@ public final class ExtractionBase {
   /** Keeps what was said of two rows; false where the paper is not being settled any more. */
   public boolean say(SameRow rows) {
     Write write = Write.put(ROWS, rows.key(), KeptJson.write(rows));
-    String why =
-        rows.same() ? "two rows tell of the same" : "two rows do not tell of the same";
+    String why = rows.same() ? "two rows tell of the same" : "two rows do not tell of the same";
     return whileSettled(rows.study(), List.of(write), rows.who(), why);
   }
 

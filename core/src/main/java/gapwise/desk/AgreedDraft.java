@@ -65,8 +65,7 @@ public final class AgreedDraft {
     }
     TreeMap<String, Reading> readings = new TreeMap<>(row.readings());
     boolean curve = row.sheet().equals(Template.CURVES);
-    drafted.add(
-        new DraftRow(drafted.size() + 1, row.sheet(), curve ? block : 0, cells, readings));
+    drafted.add(new DraftRow(drafted.size() + 1, row.sheet(), curve ? block : 0, cells, readings));
     row.further().forEach(one -> add(drafted, one, block));
   }
 

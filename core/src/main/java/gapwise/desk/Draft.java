@@ -113,14 +113,7 @@ public record Draft(
             .map(Reading::paper)
             .findFirst();
     return new Draft(
-        study.id(),
-        version,
-        paper,
-        rows.size() + 1,
-        rows,
-        List.of(),
-        List.of(),
-        Optional.empty());
+        study.id(), version, paper, rows.size() + 1, rows, List.of(), List.of(), Optional.empty());
   }
 
   /** The row of this number, if there is one. */

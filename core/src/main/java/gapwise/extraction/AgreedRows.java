@@ -34,8 +34,7 @@ public final class AgreedRows {
    * @param all whether differences that nobody settled yet must not be: else they stay empty
    * @throws IllegalStateException where one is not settled, and all must be
    */
-  public static List<ReadRow> of(
-      Compared compared, Map<String, FieldChoice> choices, boolean all) {
+  public static List<ReadRow> of(Compared compared, Map<String, FieldChoice> choices, boolean all) {
     if (all && !open(compared, choices).isEmpty()) {
       throw new IllegalStateException("differences that nobody settled");
     }
@@ -119,8 +118,7 @@ public final class AgreedRows {
     };
   }
 
-  private static void beside(
-      RowPair pair, ReadRow most, ReadRow other, Map<String, String> cells) {
+  private static void beside(RowPair pair, ReadRow most, ReadRow other, Map<String, String> cells) {
     cells.put(Template.STUDY, most.text(Template.STUDY));
     for (String column : FieldsOfRow.BESIDE) {
       put(cells, column, most.text(column).isEmpty() ? other.text(column) : most.text(column));

@@ -51,8 +51,7 @@ public record Compared(List<RowPair> pairs, List<Difference> differences, List<A
     return !pair.sheet().equals(Template.ARMS)
         && pairs.stream()
             .filter(one -> isGroup(one) && one.only().isPresent())
-            .anyMatch(
-                one -> one.any().text(Template.ARM).equals(pair.any().text(Template.ARM)));
+            .anyMatch(one -> one.any().text(Template.ARM).equals(pair.any().text(Template.ARM)));
   }
 
   /** A row of one group; that of all groups together names none. */

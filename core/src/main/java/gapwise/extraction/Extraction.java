@@ -49,8 +49,7 @@ public record Extraction(
   /** An extraction of a study. */
   public static Extraction of(
       Study study, Reader reader, Optional<String> paper, List<Doubt> doubts, Instant when) {
-    return new Extraction(
-        study.id(), reader, EvidenceJson.write(study), paper, doubts, when);
+    return new Extraction(study.id(), reader, EvidenceJson.write(study), paper, doubts, when);
   }
 
   /** The study as it was extracted. */

@@ -37,7 +37,9 @@ public record FieldAgreement(
     List<Texts> pairs) {
   private static final double LEVEL = 0.95;
 
-  /** The two-way random form of a single rater: two people out of a team (Shrout and Fleiss 2,1). */
+  /**
+   * The two-way random form of a single rater: two people out of a team (Shrout and Fleiss 2,1).
+   */
   private static final String FORM = "two-way-random-single";
 
   public FieldAgreement {
@@ -91,7 +93,8 @@ public record FieldAgreement(
     }
     List<Kappa.Pair> coded =
         cells.entrySet().stream()
-            .map(cell -> new Kappa.Pair(cell.getKey().get(0), cell.getKey().get(1), cell.getValue()))
+            .map(
+                cell -> new Kappa.Pair(cell.getKey().get(0), cell.getKey().get(1), cell.getValue()))
             .toList();
     // One word alone leaves nothing to agree on beyond chance.
     if (words.size() < 2) {
@@ -101,7 +104,8 @@ public record FieldAgreement(
         .filter(kappa -> Double.isFinite(kappa.estimate()))
         .map(
             kappa -> {
-              double half = ReferenceDistribution.normal().multiplier(LEVEL) * kappa.standardError();
+              double half =
+                  ReferenceDistribution.normal().multiplier(LEVEL) * kappa.standardError();
               return new Measured(
                   kappa.estimate(),
                   Double.isFinite(half)
@@ -161,8 +165,7 @@ public record FieldAgreement(
 
   /** Between which values most differences lie, first less second; of two rows or more. */
   public Optional<LimitsOfAgreement> limits() {
-    List<Double> differences =
-        numbers().stream().map(both -> both.get(0) - both.get(1)).toList();
+    List<Double> differences = numbers().stream().map(both -> both.get(0) - both.get(1)).toList();
     return differences.size() < 2
         ? Optional.empty()
         : Optional.of(

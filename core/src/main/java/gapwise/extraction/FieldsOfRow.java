@@ -79,7 +79,10 @@ record FieldsOfRow(List<Difference> differences, List<Compared.Alike> alike) {
         !unit.isEmpty()
             && !pair.first().orElseThrow().text(unit).isEmpty()
             && !pair.second().orElseThrow().text(unit).isEmpty()
-            && !pair.first().orElseThrow().text(unit).equals(pair.second().orElseThrow().text(unit));
+            && !pair.first()
+                .orElseThrow()
+                .text(unit)
+                .equals(pair.second().orElseThrow().text(unit));
     return other ? unit : "";
   }
 
@@ -120,8 +123,7 @@ record FieldsOfRow(List<Difference> differences, List<Compared.Alike> alike) {
   private static FieldsOfRow curve(RowPair pair, ReadRow first, ReadRow second) {
     TemplateColumn share = Template.column(Template.CURVES, "share").orElseThrow();
     if (points(first).equals(points(second))) {
-      return new FieldsOfRow(
-          List.of(), List.of(new Compared.Alike(pair, share, curve(first))));
+      return new FieldsOfRow(List.of(), List.of(new Compared.Alike(pair, share, curve(first))));
     }
     return new FieldsOfRow(
         List.of(

@@ -17,8 +17,7 @@ import java.util.function.Function;
  * by their order; in a less sure way only where one row of each side fits.
  */
 final class RowMatching {
-  private static final Set<String> NAMES_OF_ARMS =
-      Set.of(Template.ARM, "against_arm", "test_arm");
+  private static final Set<String> NAMES_OF_ARMS = Set.of(Template.ARM, "against_arm", "test_arm");
 
   private final Collection<SameRow> said;
 
@@ -26,8 +25,7 @@ final class RowMatching {
     this.said = said;
   }
 
-  static List<RowPair> of(
-      List<ReadRow> first, List<ReadRow> second, Collection<SameRow> said) {
+  static List<RowPair> of(List<ReadRow> first, List<ReadRow> second, Collection<SameRow> said) {
     RowMatching matching = new RowMatching(said);
     List<RowPair> arms = matching.sheet(Template.ARMS, first, second);
     Map<String, String> names = names(arms);
@@ -38,8 +36,7 @@ final class RowMatching {
         arms.forEach(
             pair ->
                 pairs.add(
-                    new RowPair(
-                        sheet, pair.first(), pair.second().map(row -> named(row, names)))));
+                    new RowPair(sheet, pair.first(), pair.second().map(row -> named(row, names)))));
       } else {
         pairs.addAll(matching.sheet(sheet, first, renamed));
       }
@@ -47,7 +44,9 @@ final class RowMatching {
     return List.copyOf(pairs);
   }
 
-  /** What the first person calls each group of the second; a group of hers alone gets a free name. */
+  /**
+   * What the first person calls each group of the second; a group of hers alone gets a free name.
+   */
   private static Map<String, String> names(List<RowPair> arms) {
     Map<String, String> names = new LinkedHashMap<>();
     Set<String> taken = new HashSet<>();
@@ -72,8 +71,7 @@ final class RowMatching {
   private static ReadRow named(ReadRow row, Map<String, String> names) {
     Map<String, String> cells = new LinkedHashMap<>(row.cells());
     cells.replaceAll(
-        (column, text) ->
-            NAMES_OF_ARMS.contains(column) ? names.getOrDefault(text, text) : text);
+        (column, text) -> NAMES_OF_ARMS.contains(column) ? names.getOrDefault(text, text) : text);
     return new ReadRow(
         row.sheet(),
         row.number(),
@@ -102,8 +100,7 @@ final class RowMatching {
     }
     List<RowPair> pairs = new ArrayList<>();
     for (ReadRow row : of(sheet, first)) {
-      pairs.add(
-          new RowPair(sheet, Optional.of(row), Optional.ofNullable(found.get(row.number()))));
+      pairs.add(new RowPair(sheet, Optional.of(row), Optional.ofNullable(found.get(row.number()))));
     }
     right.forEach(row -> pairs.add(new RowPair(sheet, Optional.empty(), Optional.of(row))));
     return pairs;

@@ -93,8 +93,7 @@ public record TwiceRead(
    * @param content SHA-256 of the study as it was agreed, in hexadecimal
    * @param why what the person who settled said of it as a whole
    */
-  public record Finished(
-      Reader who, int version, String content, String why, Instant when) {
+  public record Finished(Reader who, int version, String content, String why, Instant when) {
     /** Whether a study is still what was agreed. */
     public boolean holds(Study study) {
       return content.equals(contentOf(study));

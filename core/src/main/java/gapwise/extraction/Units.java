@@ -12,8 +12,19 @@ import java.util.Set;
 final class Units {
   private static final Set<String> AMOUNTS =
       Set.of(
-          "mean", "sd", "median", "q1", "q3", "min", "max", "se", "ci_lower", "ci_upper", "unit",
-          "spread_unstated", "value_words");
+          "mean",
+          "sd",
+          "median",
+          "q1",
+          "q3",
+          "min",
+          "max",
+          "se",
+          "ci_lower",
+          "ci_upper",
+          "unit",
+          "spread_unstated",
+          "value_words");
 
   private static final Set<String> COUNTS =
       Set.of("events", "total", "percent", "events_counted_back", "unit_counted");

@@ -155,8 +155,7 @@ public final class Intake {
     Study study = ready.studies().get(0);
     List<Warning> asked = ready.warnings().stream().filter(Warning::asks).toList();
     ImportNote note = note(as, asked, reasons(asked, settled));
-    Optional<KeptStudy> same =
-        now.study(study.id()).filter(kept -> kept.study().equals(study));
+    Optional<KeptStudy> same = now.study(study.id()).filter(kept -> kept.study().equals(study));
     if (same.isPresent()) {
       return same(same.get().stamp().version(), beside, note, now);
     }

@@ -74,9 +74,7 @@ public record HowRead(int agreed, int checked, int once, int drafts, int secondH
     add(parts, drafts, say("selection.read-drafts", counted(drafts)));
     add(parts, secondHand, say("selection.read-second-hand", counted(secondHand)));
     return Optional.of(
-        say(
-            "selection.how-read",
-            Map.of("studies", studies(), "parts", String.join(", ", parts))));
+        say("selection.how-read", Map.of("studies", studies(), "parts", String.join(", ", parts))));
   }
 
   /** Of a single study its number would be said twice. */

@@ -69,13 +69,27 @@ class ComparedTest {
     Invented first =
         new Invented()
             .row(
-                "arms", "arm_id", "A", "method", "autograft", "defect_length_mean", "5.2",
-                "defect_length_unit", "cm");
+                "arms",
+                "arm_id",
+                "A",
+                "method",
+                "autograft",
+                "defect_length_mean",
+                "5.2",
+                "defect_length_unit",
+                "cm");
     Invented second =
         new Invented()
             .row(
-                "arms", "arm_id", "A", "method", "autograft", "defect_length_mean", "52",
-                "defect_length_unit", "mm");
+                "arms",
+                "arm_id",
+                "A",
+                "method",
+                "autograft",
+                "defect_length_mean",
+                "52",
+                "defect_length_unit",
+                "mm");
     Compared both = compared(first, second);
     Difference mean = both.difference("arms.1-1.defect_length_mean").orElseThrow();
     assertEquals(
@@ -104,11 +118,9 @@ class ComparedTest {
     Invented first = new Invented().row("arms", "arm_id", "A", "method", "autograft");
     first.row("outcomes", "arm_id", "A", "outcome", "union", "events", "9", "total", "12");
     Invented second = new Invented().row("arms", "arm_id", "A", "method", "autograft");
-    second.row(
-        "outcomes", "arm_id", "A", "outcome", "primary-union", "events", "9", "total", "12");
+    second.row("outcomes", "arm_id", "A", "outcome", "primary-union", "events", "9", "total", "12");
     assertEquals(List.of("outcomes.1-", "outcomes.-1"), keys(compared(first, second)));
-    SameRow same =
-        new SameRow(Invented.STUDY, "outcomes", 1, 1, true, Invented.EF, Invented.NOW);
+    SameRow same = new SameRow(Invented.STUDY, "outcomes", 1, 1, true, Invented.EF, Invented.NOW);
     assertEquals(List.of("outcomes.1-1.outcome"), keys(compared(first, second, same)));
     SameRow apart = new SameRow(Invented.STUDY, "arms", 1, 1, false, Invented.EF, Invented.NOW);
     assertTrue(keys(compared(first, second, apart)).contains("arms.1-"));
@@ -126,13 +138,17 @@ class ComparedTest {
 
   @Test
   void theAgreedRecordOfAThirdValueHoldsIt() {
-    Invented first = new Invented().row("arms", "arm_id", "A", "method", "autograft", "patients", "12");
+    Invented first =
+        new Invented().row("arms", "arm_id", "A", "method", "autograft", "patients", "12");
     Invented second =
         new Invented().row("arms", "arm_id", "A", "method", "autograft", "patients", "13");
     Compared both = compared(first, second);
     assertEquals(
         List.of("11"),
-        texts(agreed(both, choice(both, "arms.1-1.patients", Taken.THIRD, "11")), "arms", "patients"));
+        texts(
+            agreed(both, choice(both, "arms.1-1.patients", Taken.THIRD, "11")),
+            "arms",
+            "patients"));
     assertThrows(
         IllegalArgumentException.class,
         () ->
@@ -158,7 +174,8 @@ class ComparedTest {
             Invented.CD,
             Optional.empty(),
             new TwiceRead.Opened(Invented.EF, Invented.NOW));
-    Extraction one = new Invented().row("arms", "arm_id", "A", "method", "autograft").by(Invented.AB);
+    Extraction one =
+        new Invented().row("arms", "arm_id", "A", "method", "autograft").by(Invented.AB);
     assertThrows(
         IllegalArgumentException.class,
         () -> Reconciliation.of(paper, one, one, List.of(), List.of()));

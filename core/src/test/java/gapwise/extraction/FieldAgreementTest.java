@@ -58,6 +58,7 @@ class FieldAgreementTest {
     List<Texts> mixed = new ArrayList<>(pairs);
     mixed.add(new Texts("52", "52", "mm"));
     FieldAgreement two = field("arms", "defect_length_mean", 2, 2, mixed);
-    assertTrue(two.correlation().isEmpty() && two.limits().isEmpty(), "centimetres beside millimetres");
+    assertTrue(
+        two.correlation().isEmpty() && two.limits().isEmpty(), "centimetres beside millimetres");
   }
 }

@@ -54,9 +54,7 @@ final class Invented {
                   name,
                   order,
                   filled.stream()
-                      .map(
-                          row ->
-                              order.stream().map(one -> row.getOrDefault(one, "")).toList())
+                      .map(row -> order.stream().map(one -> row.getOrDefault(one, "")).toList())
                       .toList()));
         });
     Imported read = Import.typed(sheets, KnownEvidence.NONE, key -> true).imported();

@@ -9,5 +9,4 @@ package gapwise.analysis.result;
  * @param drafts not yet extracted as a whole
  * @param secondHand read in another paper that tells of them
  */
-public record ReadCounts(
-    int agreed, int checked, int extractedOnce, int drafts, int secondHand) {}
+public record ReadCounts(int agreed, int checked, int extractedOnce, int drafts, int secondHand) {}

@@ -53,8 +53,7 @@ public record DataTable(
   /** The same with a second table; the hash is of both hashes. */
   DataTable with(DataTable other) {
     String both = Hash.sha256((sha256 + other.sha256).getBytes(StandardCharsets.US_ASCII));
-    return new DataTable(
-        columns, rows, warnings, reported, both, extraction, Optional.of(other));
+    return new DataTable(columns, rows, warnings, reported, both, extraction, Optional.of(other));
   }
 
   /**

@@ -22,7 +22,8 @@ import java.util.Set;
  * Reads a question to the evidence, for pages, plots and the API, from an address: {@code outcome},
  * {@code clock}, {@code unstated-clock} (keep, leave-out), {@code least} (patients of a series),
  * {@code definition}, {@code conversions}, {@code counted}, {@code suspected-overlap} (keep,
- * leave-out), {@code status} (draft, extracted, verified, agreed), {@code split} (a detail of the method), and the filters.
+ * leave-out), {@code status} (draft, extracted, verified, agreed), {@code split} (a detail of the
+ * method), and the filters.
  */
 public final class QuestionAddress {
   /** The name of a definition. */
@@ -48,7 +49,16 @@ public final class QuestionAddress {
 
   /** Names that belong to a question and to no list of groups. */
   public static final List<String> OWN_NAMES =
-      List.of("clock", "least", DEFINITION, UNSTATED_CLOCK, CONVERSIONS, COUNTED, OVERLAP, STATUS, SPLIT);
+      List.of(
+          "clock",
+          "least",
+          DEFINITION,
+          UNSTATED_CLOCK,
+          CONVERSIONS,
+          COUNTED,
+          OVERLAP,
+          STATUS,
+          SPLIT);
 
   private QuestionAddress() {}
 

@@ -181,7 +181,8 @@ public final class WebServer implements AutoCloseable {
       StudySearch search = evidence.search();
       Edition edition = evidence.edition(version);
       new EvidencePage(templates, sites, search, evidence.studies()).addTo(routes);
-      new StudyPage(templates, sites, evidence.studies(), home.references(), home.extractions()).addTo(routes);
+      new StudyPage(templates, sites, evidence.studies(), home.references(), home.extractions())
+          .addTo(routes);
       new StudiesPage(
               templates,
               sites,

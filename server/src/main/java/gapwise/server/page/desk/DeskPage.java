@@ -61,7 +61,8 @@ public final class DeskPage {
         context,
         "desk/DeskPage",
         new DeskView(
-            sites.of("The desk", Place.DESK), drafts.all().stream()
+            sites.of("The desk", Place.DESK),
+            drafts.all().stream()
                 .filter(kept -> kept.draft().reader().isEmpty())
                 .map(this::line)
                 .toList()));

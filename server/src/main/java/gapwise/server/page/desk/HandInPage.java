@@ -76,8 +76,7 @@ public final class HandInPage {
   /** What of the study as it stands would be another; nothing for a new one. */
   private List<VersionsView.Line> changes(Draft draft, DraftCheck check) {
     Optional<Study> before = studies.study(draft.study()).map(KeptStudy::study);
-    return draft.reader().isPresent()
-            || before.isEmpty() || check.study().isEmpty()
+    return draft.reader().isPresent() || before.isEmpty() || check.study().isEmpty()
         ? List.of()
         : VersionsPage.lines(before.get(), check.study().get());
   }

@@ -32,8 +32,7 @@ public final class OwnDrafts {
       return;
     }
     String id = context.path().substring(BELOW.length()).split("/", 2)[0];
-    Optional<String> owner =
-        drafts.find(id).map(KeptDraft::draft).flatMap(draft -> draft.reader());
+    Optional<String> owner = drafts.find(id).map(KeptDraft::draft).flatMap(draft -> draft.reader());
     if (owner.isPresent() && !mayOpen(owner.get(), Person.of(context))) {
       throw new NotFoundResponse(say("desk.no-draft"));
     }
@@ -41,6 +40,7 @@ public final class OwnDrafts {
 
   /** Whoever has the address is taken for its person unless she says that she is another. */
   private static boolean mayOpen(String owner, Optional<Reader> asks) {
-    return asks.isEmpty() || Reader.of(owner).filter(own -> own.key().equals(asks.get().key())).isPresent();
+    return asks.isEmpty()
+        || Reader.of(owner).filter(own -> own.key().equals(asks.get().key())).isPresent();
   }
 }

@@ -32,10 +32,25 @@ public final class AgreementPage {
       CSVFormat.RFC4180
           .builder()
           .setHeader(
-              "sheet", "column", "papers", "both_filled", "alike", "differ", "one_empty",
-              "share_alike", "share_lower", "share_upper", "kappa", "kappa_lower", "kappa_upper",
-              "intraclass_correlation", "intraclass_lower", "intraclass_upper", "difference_mean",
-              "limits_of_agreement_lower", "limits_of_agreement_upper")
+              "sheet",
+              "column",
+              "papers",
+              "both_filled",
+              "alike",
+              "differ",
+              "one_empty",
+              "share_alike",
+              "share_lower",
+              "share_upper",
+              "kappa",
+              "kappa_lower",
+              "kappa_upper",
+              "intraclass_correlation",
+              "intraclass_lower",
+              "intraclass_upper",
+              "difference_mean",
+              "limits_of_agreement_lower",
+              "limits_of_agreement_upper")
           .get();
 
   private final Templates templates;

@@ -18,8 +18,19 @@ final class DifferencesCsv {
       CSVFormat.RFC4180
           .builder()
           .setHeader(
-              "study", "sheet", "row", "column", "first_reader", "first_value", "second_reader",
-              "second_value", "taken", "value", "reason", "settled_by", "settled_on")
+              "study",
+              "sheet",
+              "row",
+              "column",
+              "first_reader",
+              "first_value",
+              "second_reader",
+              "second_value",
+              "taken",
+              "value",
+              "reason",
+              "settled_by",
+              "settled_on")
           .get();
 
   private DifferencesCsv() {}

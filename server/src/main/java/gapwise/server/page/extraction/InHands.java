@@ -28,9 +28,7 @@ import java.util.stream.Collectors;
 record InHands(Reconciliation both, Map<String, Integer> versions, Reader who) {
   /** The difference that an address names, else the first open one. */
   Optional<Difference> asked(String key) {
-    return both.compared()
-        .difference(key)
-        .or(() -> both.open().stream().findFirst());
+    return both.compared().difference(key).or(() -> both.open().stream().findFirst());
   }
 
   /** The first open one after another, else the first open one. */
@@ -80,8 +78,10 @@ record InHands(Reconciliation both, Map<String, Integer> versions, Reader who) {
     return say(
         "extraction.so-far",
         Map.of(
-            "value", value.isEmpty() ? say("extraction.nothing") : value,
-            "name", choice.who().name()));
+            "value",
+            value.isEmpty() ? say("extraction.nothing") : value,
+            "name",
+            choice.who().name()));
   }
 
   private SettleView.Value value(Difference one, Side side) {
@@ -121,9 +121,7 @@ record InHands(Reconciliation both, Map<String, Integer> versions, Reader who) {
             : both.compared().pairs().stream()
                 .filter(other -> other.sheet().equals(pair.sheet()))
                 .filter(other -> other.only().equals(Optional.of(only.get().other())))
-                .map(
-                    other ->
-                        new SettleView.Other(other.any().number(), Lines.where(other)))
+                .map(other -> new SettleView.Other(other.any().number(), Lines.where(other)))
                 .toList();
     boolean study = pair.named().isEmpty();
     return new SettleView.Rows(

@@ -121,8 +121,7 @@ public final class PaperPage {
     KeptDraft draft =
         drafts(paper, name).stream()
             .findFirst()
-            .orElseGet(
-                () -> home.drafts().begin(Draft.ofReader(paper.study(), name), name));
+            .orElseGet(() -> home.drafts().begin(Draft.ofReader(paper.study(), name), name));
     context.redirect(
         new Address(Map.of(Person.WHO, List.of(name))).at(PagePaths.DESK + "/" + draft.id()),
         HttpStatus.SEE_OTHER);
@@ -143,8 +142,7 @@ public final class PaperPage {
     if (paper.stage() == TwiceRead.Stage.BEING_READ) {
       throw new ConflictResponse(say("extraction.one-missing"));
     }
-    boolean another =
-        paper.settler().filter(one -> !one.key().equals(who.key())).isPresent();
+    boolean another = paper.settler().filter(one -> !one.key().equals(who.key())).isPresent();
     if (another) {
       throw new ForbiddenResponse(
           say("extraction.settles", Map.of("name", paper.settler().orElseThrow().name())));
@@ -159,8 +157,7 @@ public final class PaperPage {
         drafts(paper, paper.reader(side).name()).forEach(one -> home.drafts().drop(one.id()));
       }
     }
-    context.redirect(
-        ExtractionAddress.of(paper.study(), "/settle", who), HttpStatus.SEE_OTHER);
+    context.redirect(ExtractionAddress.of(paper.study(), "/settle", who), HttpStatus.SEE_OTHER);
   }
 
   /** The version that the agreed record follows, a withdrawn one among them. */

@@ -45,7 +45,8 @@ public final class Person {
     }
     Optional<Reader> reader = Reader.of(text);
     if (reader.isEmpty()) {
-      throw wrong(field, "not-a-name", say("extraction.not-a-name", Map.of("most", Reader.LONGEST)));
+      throw wrong(
+          field, "not-a-name", say("extraction.not-a-name", Map.of("most", Reader.LONGEST)));
     }
     return reader;
   }

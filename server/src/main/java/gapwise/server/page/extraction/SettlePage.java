@@ -116,16 +116,14 @@ public final class SettlePage {
             .difference(form.first("difference"))
             .orElseThrow(() -> new ConflictResponse(say("extraction.no-difference")));
     Taken taken = taken(form.first("take"), one);
-    List<Difference> together =
-        taken == Taken.THIRD ? List.of(one) : both.compared().together(one);
+    List<Difference> together = taken == Taken.THIRD ? List.of(one) : both.compared().together(one);
     String why = why(form, together.stream().anyMatch(other -> other.asksWhy(taken)));
     String third = third(form, taken);
     List<FieldChoice> choices =
         together.stream()
             .map(
                 other ->
-                    FieldChoice.of(
-                        paper.study(), other, taken, third, why, who, clock.instant()))
+                    FieldChoice.of(paper.study(), other, taken, third, why, who, clock.instant()))
             .toList();
     if (taken == Taken.THIRD) {
       refuseUnreadable(both, one, choices.get(0));
@@ -181,8 +179,7 @@ public final class SettlePage {
   }
 
   /** A third value is read as the desk reads a field, by the same rules and in the same words. */
-  private static void refuseUnreadable(
-      Reconciliation both, Difference one, FieldChoice choice) {
+  private static void refuseUnreadable(Reconciliation both, Difference one, FieldChoice choice) {
     Map<String, FieldChoice> with = new HashMap<>(both.choices());
     with.put(choice.difference(), choice);
     Draft draft =

@@ -40,9 +40,7 @@ public record ReadStands(Optional<String> words, Optional<Link> link) {
             ? Optional.of(
                 new Link(
                     say("page.agreed-alone"),
-                    address
-                        .with(QuestionAddress.STATUS, ExtractionStatus.AGREED.code())
-                        .at(path)))
+                    address.with(QuestionAddress.STATUS, ExtractionStatus.AGREED.code()).at(path)))
             : Optional.empty());
   }
 

@@ -88,8 +88,7 @@ public sealed interface BySizeView {
 
     /** How the studies behind it were read. */
     public ReadStands stands() {
-      return ReadStands.of(
-          PagePaths.BY_SIZE, form.address(), HowRead.ofRows(selection.rows()));
+      return ReadStands.of(PagePaths.BY_SIZE, form.address(), HowRead.ofRows(selection.rows()));
     }
 
     /** The outcome. */

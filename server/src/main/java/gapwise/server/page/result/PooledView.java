@@ -9,8 +9,8 @@ import gapwise.course.Courses;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.forest.ForestTable;
-import gapwise.selection.LeftOut;
 import gapwise.selection.HowRead;
+import gapwise.selection.LeftOut;
 import gapwise.selection.Selection;
 import gapwise.server.address.CarriedQuestion;
 import gapwise.server.address.PagePaths;
@@ -93,8 +93,7 @@ public sealed interface PooledView {
 
     /** How the studies behind it were read. */
     public ReadStands stands() {
-      return ReadStands.of(
-          PagePaths.POOLED, form.address(), HowRead.ofRows(selection.rows()));
+      return ReadStands.of(PagePaths.POOLED, form.address(), HowRead.ofRows(selection.rows()));
     }
 
     /** The outcome. */

@@ -39,7 +39,9 @@ public record ReadApart(String words, Optional<String> href) {
             ? say("studies.read-apart", who)
             : say("studies.read-apart", who)
                 + " "
-                + say("studies.changed-since", Map.of("version", Integer.toString(end.get().version())));
+                + say(
+                    "studies.changed-since",
+                    Map.of("version", Integer.toString(end.get().version())));
     return Optional.of(new ReadApart(words, Optional.of(ExtractionAddress.of(id))));
   }
 }

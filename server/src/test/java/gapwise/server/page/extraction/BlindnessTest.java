@@ -22,7 +22,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
-/** That neither of two people sees what the other extracts, and that no choice of anybody is lost. */
+/**
+ * That neither of two people sees what the other extracts, and that no choice of anybody is lost.
+ */
 @Timeout(120)
 class BlindnessTest {
   /** Stands in the form of one person and nowhere else. */
@@ -69,8 +71,7 @@ class BlindnessTest {
       assertEquals(403, TwoReaders.post(running, PAPER + "/draft", "who", "EF").statusCode());
       assertEquals(403, TwoReaders.handIn(running, form, "CD").statusCode());
       assertEquals(
-          409,
-          TwoReaders.settle(running, "CD", "arms.1-1.label", "first", "", "x").statusCode());
+          409, TwoReaders.settle(running, "CD", "arms.1-1.label", "first", "", "x").statusCode());
     }
   }
 
@@ -108,7 +109,8 @@ class BlindnessTest {
       TwoReaders.begin(running, "EF");
       assertEquals(409, TwoReaders.post(running, PAPER + "/draft", "who", "AB").statusCode());
       assertEquals(403, TwoReaders.settle(running, "AB", "x", "first", "", "x").statusCode());
-      assertEquals(409, TwoReaders.post(running, PAPER + "/finish", "who", "EF", "why", "x").statusCode());
+      assertEquals(
+          409, TwoReaders.post(running, PAPER + "/finish", "who", "EF", "why", "x").statusCode());
     }
   }
 
@@ -148,8 +150,7 @@ class BlindnessTest {
       TwoReaders.begin(running, "AB");
       HttpResponse<String> begun = TwoReaders.post(running, "/desk", "study", STUDY);
       String draft = begun.headers().firstValue("location").orElseThrow();
-      TwoReaders.post(
-          running, draft, "c.1.title", "Pegs of the moon", "c.2.method", "autograft");
+      TwoReaders.post(running, draft, "c.1.title", "Pegs of the moon", "c.2.method", "autograft");
       assertEquals(303, TwoReaders.handIn(running, draft, "GH").statusCode());
       HttpResponse<String> refused =
           TwoReaders.post(running, PAPER + "/finish", "who", "AB", "why", "reconciled");
@@ -176,7 +177,13 @@ class BlindnessTest {
       String draft = begun.headers().firstValue("location").orElseThrow();
       TwoReaders.post(running, draft + "/column", "sheet", "studies", "column", "status");
       TwoReaders.post(
-          running, draft, "c.1.title", "Pegs of the moon", "c.1.status", "agreed", "c.2.method",
+          running,
+          draft,
+          "c.1.title",
+          "Pegs of the moon",
+          "c.1.status",
+          "agreed",
+          "c.2.method",
           "autograft");
       HttpResponse<String> refused = TwoReaders.handIn(running, draft, "GH");
       assertEquals(422, refused.statusCode());

@@ -3,7 +3,6 @@ package gapwise.server.page.extraction;
 import static gapwise.server.page.extraction.TwoReaders.PAPER;
 import static gapwise.server.page.extraction.TwoReaders.STUDY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.server.testing.RunningServer;
@@ -46,7 +45,8 @@ class ExtractionTest {
       String settling = page(running, PAPER + "/settle?who=EF");
       holds(settling, "differed 2 times, of which 0 are settled");
       assertEquals(
-          422, TwoReaders.settle(running, "EF", "outcomes.1-1.events", "first", "", "").statusCode());
+          422,
+          TwoReaders.settle(running, "EF", "outcomes.1-1.events", "first", "", "").statusCode());
       assertEquals(
           303,
           TwoReaders.settle(running, "EF", "outcomes.1-1.events", "first", "", "Table 2 says nine")
@@ -67,7 +67,9 @@ class ExtractionTest {
       String json = page(running, "/api/v1/studies/" + STUDY + "/extraction");
       holds(json, "\"first\":\"9\",\"second\":\"8\"");
       holds(json, "\"why\":\"Table 2 says nine\",\"by\":\"EF\"");
-      holds(page(running, PAPER + "/differences.csv"), "events,AB,9,CD,8,first,9,Table 2 says nine,EF");
+      holds(
+          page(running, PAPER + "/differences.csv"),
+          "events,AB,9,CD,8,first,9,Table 2 says nine,EF");
       String agreement = page(running, "/extraction/agreement.csv");
       assertTrue(agreement.contains("outcomes,events,1,1,0,1,0,0.0,"), agreement);
       assertTrue(agreement.contains("arms,label,1,0,0,0,1,,"), agreement);

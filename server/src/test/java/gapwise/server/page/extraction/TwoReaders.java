@@ -25,8 +25,20 @@ final class TwoReaders {
   static void open(RunningServer running) throws Exception {
     HttpResponse<String> answer =
         post(
-            running, "/extraction", "study", STUDY, "title", "Pegs of the moon", "first", "AB",
-            "second", "CD", "settler", "", "who", "EF");
+            running,
+            "/extraction",
+            "study",
+            STUDY,
+            "title",
+            "Pegs of the moon",
+            "first",
+            "AB",
+            "second",
+            "CD",
+            "settler",
+            "",
+            "who",
+            "EF");
     assertEquals(303, answer.statusCode(), answer.body());
   }
 
@@ -76,8 +88,20 @@ final class TwoReaders {
       RunningServer running, String who, String difference, String take, String value, String why)
       throws Exception {
     return post(
-        running, PAPER + "/settle", "who", who, "difference", difference, "seen", "0", "take",
-        take, "value", value, "why", why);
+        running,
+        PAPER + "/settle",
+        "who",
+        who,
+        "difference",
+        difference,
+        "seen",
+        "0",
+        "take",
+        take,
+        "value",
+        value,
+        "why",
+        why);
   }
 
   static String plain(String page) {
