@@ -37,12 +37,14 @@ public record Difference(
    * What one person has.
    *
    * @param text as the template writes it
+   * @param unit in what a number is, or what it counts; empty text for others
    * @param place where the row stands in the paper, in words
    * @param words of the paper, as reported
    * @param reading the page and the boxes where it was read
    */
-  public record Value(String text, String place, String words, Optional<Reading> reading) {
-    static final Value NOTHING = new Value("", "", "", Optional.empty());
+  public record Value(
+      String text, String unit, String place, String words, Optional<Reading> reading) {
+    static final Value NOTHING = new Value("", "", "", "", Optional.empty());
   }
 
   /** What the person of a side has. */

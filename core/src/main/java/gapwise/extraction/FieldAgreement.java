@@ -82,7 +82,7 @@ public record FieldAgreement(
    * Everitt 1969; empty for other fields, and where chance alone agrees.
    */
   public Optional<Measured> kappa() {
-    if (column.choices().isEmpty() || column.several() || pairs.isEmpty()) {
+    if (column.choices().isEmpty() || column.several() || pairs.size() < 2) {
       return Optional.empty();
     }
     List<String> words = new ArrayList<>();
@@ -108,7 +108,8 @@ public record FieldAgreement(
                   ReferenceDistribution.normal().multiplier(LEVEL) * kappa.standardError();
               return new Measured(
                   kappa.estimate(),
-                  Double.isFinite(half)
+                  // Where nothing varies the formula gives no width, and that is no certainty.
+                  Double.isFinite(half) && half > 0
                       ? Optional.of(
                           new Interval(
                               Math.max(-1, kappa.estimate() - half),

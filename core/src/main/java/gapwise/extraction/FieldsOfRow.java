@@ -2,7 +2,6 @@ package gapwise.extraction;
 
 import static gapwise.sentence.Sentences.say;
 
-import gapwise.evidence.Reading;
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
 import java.util.ArrayList;
@@ -51,8 +50,8 @@ record FieldsOfRow(List<Difference> differences, List<Compared.Alike> alike) {
                 pair.key() + "." + column.name(),
                 pair,
                 Optional.of(column),
-                value(first, column.name()),
-                value(second, column.name()),
+                value(first, column),
+                value(second, column),
                 together(pair, column.name())));
       }
     }
@@ -67,9 +66,18 @@ record FieldsOfRow(List<Difference> differences, List<Compared.Alike> alike) {
     return !NEVER.contains(column) && !ofJudge && !howFar;
   }
 
-  private static Difference.Value value(ReadRow row, String column) {
+  private static Difference.Value value(ReadRow row, TemplateColumn column) {
+    String unit =
+        Units.of(row.sheet(), column.name())
+            .filter(name -> column.number())
+            .map(row::text)
+            .orElse("");
     return new Difference.Value(
-        row.text(column), row.text("place"), row.text("words"), row.reading(column));
+        row.text(column.name()),
+        unit,
+        row.text("place"),
+        row.text("words"),
+        row.reading(column.name()));
   }
 
   /** The unit of a number, where it differs; empty text where it does not, or there is none. */
@@ -92,6 +100,7 @@ record FieldsOfRow(List<Difference> differences, List<Compared.Alike> alike) {
     Difference.Value value =
         new Difference.Value(
             shown(row),
+            "",
             row.text("place"),
             row.text("words"),
             row.readings().values().stream().findFirst());
@@ -131,16 +140,19 @@ record FieldsOfRow(List<Difference> differences, List<Compared.Alike> alike) {
                 pair.key() + ".share",
                 pair,
                 Optional.of(share),
-                new Difference.Value(
-                    curve(first), first.text("place"), first.text("words"), reading(first)),
-                new Difference.Value(
-                    curve(second), second.text("place"), second.text("words"), reading(second)),
+                ofCurve(first),
+                ofCurve(second),
                 "")),
         List.of());
   }
 
-  private static Optional<Reading> reading(ReadRow row) {
-    return row.readings().values().stream().findFirst();
+  private static Difference.Value ofCurve(ReadRow row) {
+    return new Difference.Value(
+        curve(row),
+        "",
+        row.text("place"),
+        row.text("words"),
+        row.readings().values().stream().findFirst());
   }
 
   private static List<Map<String, String>> points(ReadRow row) {

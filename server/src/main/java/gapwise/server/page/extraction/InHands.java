@@ -90,6 +90,7 @@ record InHands(Reconciliation both, Map<String, Integer> versions, Reader who) {
     return new SettleView.Value(
         name,
         Lines.shown(one.column(), value.text()),
+        value.unit(),
         label(one, side, name),
         value.place(),
         value.words(),

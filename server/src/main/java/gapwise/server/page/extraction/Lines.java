@@ -38,15 +38,26 @@ public final class Lines {
     return new PaperView.Line(
         where(one.pair()),
         field(one),
-        shown(one.column(), one.first().text()),
-        shown(one.column(), one.second().text()),
+        withUnit(one, Side.FIRST),
+        withUnit(one, Side.SECOND),
         both.choice(one).map(choice -> settled(both, one, choice)));
+  }
+
+  /** A number with its unit, or with what it counts, so that 5.2 cm is not read beside 52. */
+  private static String withUnit(Difference one, Side side) {
+    String text = shown(one.column(), one.value(side).text());
+    String unit = one.value(side).unit();
+    return text.isEmpty() || unit.isEmpty() ? text : text + " " + unit;
   }
 
   private static PaperView.Settled settled(
       Reconciliation both, Difference one, FieldChoice choice) {
     return new PaperView.Settled(
-        shown(one.column(), choice.value()),
+        switch (choice.taken()) {
+          case FIRST -> withUnit(one, Side.FIRST);
+          case SECOND -> withUnit(one, Side.SECOND);
+          case THIRD -> shown(one.column(), choice.value());
+        },
         whose(both, one, choice),
         choice.why(),
         choice.who().name());

@@ -71,13 +71,20 @@ public record SettleView(
    *
    * @param name who
    * @param text what stands there; empty for nothing
+   * @param unit in what a number is, or what it counts; empty for others
    * @param label what its button says
    * @param place where the row stands in the paper, in words
    * @param words of the paper
    * @param page address of the page with the number marked, and of that page as a part
    */
   public record Value(
-      String name, String text, String label, String place, String words, Optional<Page> page) {}
+      String name,
+      String text,
+      String unit,
+      String label,
+      String place,
+      String words,
+      Optional<Page> page) {}
 
   /** A page of the paper. */
   public record Page(int number, String href, String part) {}

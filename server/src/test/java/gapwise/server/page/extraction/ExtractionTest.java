@@ -59,7 +59,7 @@ class ExtractionTest {
       assertEquals(303, end.statusCode(), TwoReaders.plain(end.body()));
       String told = page(running, PAPER);
       holds(told, "Agreed, settled by EF.");
-      holds(told, "EF, who extracted neither, settles it.");
+      holds(told, "EF, who did not extract it, settles what differs.");
       holds(told, "Table 2 says nine");
       String study = page(running, "/studies/" + STUDY);
       holds(study, "Read apart by AB and CD, settled by EF.");
