@@ -78,6 +78,7 @@ class ArchitectureTest {
                       "effect",
                       "exchange",
                       "exchange.form",
+                      "extraction",
                       "evidence",
                       "evidence.unit",
                       "evidence.vocabulary",
@@ -100,6 +101,7 @@ class ArchitectureTest {
                   "curation",
                   Set.of(
                       "evidence",
+                      "extraction",
                       "reference",
                       "reference.format",
                       "reference.kept",
@@ -115,6 +117,7 @@ class ArchitectureTest {
                       "curation",
                       "decision.certainty",
                       "evidence",
+                      "extraction",
                       "reference.kept",
                       "review.kept",
                       "screening",
@@ -176,6 +179,17 @@ class ArchitectureTest {
                       "figure.value",
                       "review.kept",
                       "selection")),
+              Map.entry(
+                  "extraction",
+                  Set.of(
+                      "effect",
+                      "evidence",
+                      "evidence.vocabulary",
+                      "exchange",
+                      "exchange.form",
+                      "numeric",
+                      "screening",
+                      "synthesis.agreement")),
               Map.entry("screening", Set.of("numeric", "reference.kept", "synthesis.agreement")),
               Map.entry("screening.drawn", Set.of("figure", "figure.flow", "screening")),
               Map.entry(

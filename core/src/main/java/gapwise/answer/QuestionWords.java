@@ -6,6 +6,7 @@ import gapwise.evidence.unit.LengthRange;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Design;
 import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.MethodDetail;
 import gapwise.evidence.vocabulary.Risk;
@@ -71,6 +72,14 @@ public final class QuestionWords {
     if (question.conversions() == Conversions.NONE && question.outcome().isMeasured()) {
       parts.add(say("answer.among-as-printed"));
     }
+    question
+        .leastStatus()
+        .ifPresent(
+            status ->
+                parts.add(
+                    status == ExtractionStatus.AGREED
+                        ? say("answer.among-agreed")
+                        : say("answer.among-status", Map.of("status", status.label()))));
     if (question.suspectedOverlap() == SuspectedOverlap.LEAVE_OUT) {
       parts.add(say("answer.among-without-suspected"));
     }

@@ -4,9 +4,14 @@ import gapwise.cohort.CohortDecision;
 import gapwise.cohort.DecisionJson;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.KeptQuestionBase;
+import gapwise.curation.ExtractionBase;
 import gapwise.curation.ReferenceBase;
 import gapwise.curation.ReviewBase;
 import gapwise.curation.ScreeningBase;
+import gapwise.extraction.Extraction;
+import gapwise.extraction.FieldChoice;
+import gapwise.extraction.SameRow;
+import gapwise.extraction.TwiceRead;
 import gapwise.reference.kept.KeptJson;
 import gapwise.reference.kept.KeptLoad;
 import gapwise.reference.kept.KeptReference;
@@ -34,7 +39,11 @@ enum CarriedKind {
   VOTE(ScreeningBase.VOTE, CarriedKind::vote),
   RULING(ScreeningBase.RULING, CarriedKind::ruling),
   REVIEW(ReviewBase.REVIEW, CarriedKind::review),
-  KEPT_QUESTION(KeptQuestionBase.QUESTION, CarriedKind::keptQuestion);
+  KEPT_QUESTION(KeptQuestionBase.QUESTION, CarriedKind::keptQuestion),
+  READ_TWICE(ExtractionBase.PAPER, CarriedKind::readTwice),
+  EXTRACTION(ExtractionBase.EXTRACTION, CarriedKind::extraction),
+  FIELD_CHOICE(ExtractionBase.CHOICE, CarriedKind::fieldChoice),
+  SAME_ROW(ExtractionBase.ROWS, CarriedKind::sameRow);
 
   private final String word;
   private final Function<String, Read> reading;
@@ -117,6 +126,33 @@ enum CarriedKind {
   private static Read vote(String json) {
     Vote vote = KeptJson.read(json, Vote.class);
     return Read.of(vote.key(), vote.when());
+  }
+
+  /** Later is what is further; the moment is that of its last step. */
+  private static Read readTwice(String json) {
+    TwiceRead paper = KeptJson.read(json, TwiceRead.class);
+    Instant last =
+        paper
+            .finished()
+            .map(TwiceRead.Finished::when)
+            .or(() -> paper.settling().map(TwiceRead.Settling::when))
+            .orElse(paper.opened().when());
+    return Read.of(paper.study(), last);
+  }
+
+  private static Read extraction(String json) {
+    Extraction extraction = KeptJson.read(json, Extraction.class);
+    return Read.of(extraction.key(), extraction.when());
+  }
+
+  private static Read fieldChoice(String json) {
+    FieldChoice choice = KeptJson.read(json, FieldChoice.class);
+    return Read.of(choice.key(), choice.when());
+  }
+
+  private static Read sameRow(String json) {
+    SameRow rows = KeptJson.read(json, SameRow.class);
+    return Read.of(rows.key(), rows.when());
   }
 
   private static Read ruling(String json) {

@@ -21,7 +21,9 @@ import java.util.Optional;
 /**
  * What stands beside the studies of an evidence base as one file, and from such a file into another
  * base: references, loads, searches, what persons settled of pairs and of shared patients, what
- * they chose while they screened, the review and the questions that they keep. One JSON object a
+ * they chose while they screened, the review and the questions that they keep, and papers that two
+ * people extracted apart once what differs is being settled; before that neither may see the other's,
+ * and no file carries it. One JSON object a
  * line with the kind, the key and the content of a document. Judgements of certainty stay behind:
  * they rest on versions of the studies of their base.
  */
@@ -47,13 +49,14 @@ public final class CarriedLines {
   /** The same as it stood after one change. */
   public int write(long change, Writer target) throws IOException {
     int[] lines = {0};
+    SettledPapers settled = SettledPapers.of(store);
     try {
       for (CarriedKind kind : CarriedKind.values()) {
         store.forEachAt(
             change,
             kind.word(),
             document -> {
-              if (!document.damaged()) {
+              if (!document.damaged() && settled.carries(kind, document)) {
                 line(target, document);
                 lines[0]++;
               }

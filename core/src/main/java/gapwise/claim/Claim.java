@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.answer.QuestionWords;
 import gapwise.evidence.vocabulary.Clock;
+import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.search.SearchRequest;
@@ -29,6 +30,8 @@ import java.util.Set;
  * @param unstatedClock what becomes of series that do not say where their times start, as for a
  *     {@link Question}
  * @param minimumPatients least number of patients or limbs of a series
+ * @param leastStatus how far the extraction of a study must have come at least, as for a {@link
+ *     Question}
  */
 public record Claim(
     Side a,
@@ -37,7 +40,20 @@ public record Claim(
     SearchRequest among,
     Optional<DefinitionAsked> definition,
     Optional<UnstatedClock> unstatedClock,
-    int minimumPatients) {
+    int minimumPatients,
+    Optional<ExtractionStatus> leastStatus) {
+
+  /** A claim about studies of any status. */
+  public Claim(
+      Side a,
+      Direction direction,
+      Side b,
+      SearchRequest among,
+      Optional<DefinitionAsked> definition,
+      Optional<UnstatedClock> unstatedClock,
+      int minimumPatients) {
+    this(a, direction, b, among, definition, unstatedClock, minimumPatients, Optional.empty());
+  }
 
   /** One side of a claim. */
   public record Side(Method method, Outcome outcome, Optional<Clock> clock) {
@@ -60,6 +76,7 @@ public record Claim(
     among = among.withMethods(Set.of()).withOutcomes(Set.of());
     Objects.requireNonNull(definition, "definition");
     Objects.requireNonNull(unstatedClock, "unstatedClock");
+    Objects.requireNonNull(leastStatus, "leastStatus");
   }
 
   static String nameOf(Method method) {
@@ -97,7 +114,7 @@ public record Claim(
         side.clock(),
         unstatedClock,
         minimumPatients,
-        Optional.empty(),
+        leastStatus,
         definition);
   }
 
@@ -151,6 +168,7 @@ public record Claim(
 
   /** Among whom; empty where nothing narrows. */
   private Optional<String> narrowed() {
-    return QuestionWords.among(new Question(outcome(), among, Optional.empty(), minimumPatients));
+    return QuestionWords.among(
+        new Question(outcome(), among, Optional.empty(), minimumPatients, leastStatus));
   }
 }

@@ -59,7 +59,21 @@ public final class EvidenceBase {
    */
   public SaveAnswer save(
       Study study, int expectedVersion, ImportNote note, StudiesAt comparedWith) {
-    List<Write> writes = new ArrayList<>();
+    return save(study, expectedVersion, note, comparedWith, List.of());
+  }
+
+  /**
+   * The same with what else is written in the same step, or not at all.
+   *
+   * @param beside such as the record of how the study was agreed
+   */
+  public SaveAnswer save(
+      Study study,
+      int expectedVersion,
+      ImportNote note,
+      StudiesAt comparedWith,
+      List<Write> beside) {
+    List<Write> writes = new ArrayList<>(beside);
     writes.add(Write.put(STUDY, study.id(), EvidenceJson.write(study)).expecting(expectedVersion));
     if (!note.reasons().isEmpty()) {
       String json = note.record(1, 0).toJson();
@@ -68,6 +82,19 @@ public final class EvidenceBase {
     WriteAnswer answer =
         store.writeAll(writes.iterator(), note.who(), note.why(), basis(comparedWith));
     return answer(answer, expectedVersion + 1);
+  }
+
+  /**
+   * Writes what stands beside a study that stays as it is.
+   *
+   * @param expectedVersion the version of the study
+   * @return not saved where any study has changed since it was compared
+   */
+  public SaveAnswer saveBeside(
+      int expectedVersion, List<Write> beside, ImportNote note, StudiesAt comparedWith) {
+    WriteAnswer answer =
+        store.writeAll(beside.iterator(), note.who(), note.why(), basis(comparedWith));
+    return answer(answer, expectedVersion);
   }
 
   private static Optional<Basis> basis(StudiesAt comparedWith) {

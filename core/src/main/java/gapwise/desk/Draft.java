@@ -3,6 +3,7 @@ package gapwise.desk;
 import gapwise.evidence.Ids;
 import gapwise.evidence.Reading;
 import gapwise.evidence.Study;
+import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Instrument;
 import gapwise.evidence.vocabulary.Instrument.Item;
 import gapwise.exchange.Template;
@@ -26,6 +27,8 @@ import java.util.function.UnaryOperator;
  * @param shown columns that are shown though nothing stands in them yet, each as sheet, full stop,
  *     column
  * @param settled doubts that stand
+ * @param reader the one person who may see it, of a paper that two people extract apart; empty for
+ *     a draft that lies open on the desk
  */
 public record Draft(
     String study,
@@ -34,7 +37,8 @@ public record Draft(
     int nextRow,
     List<DraftRow> rows,
     List<String> shown,
-    List<SettledDoubt> settled) {
+    List<SettledDoubt> settled,
+    Optional<String> reader) {
   /** More rows than any paper has patients and outcomes; a larger one comes as a file. */
   public static final int MOST_ROWS = 2_000;
 
@@ -46,6 +50,7 @@ public record Draft(
     rows = List.copyOf(rows);
     shown = List.copyOf(shown);
     settled = List.copyOf(settled);
+    Objects.requireNonNull(reader, "reader");
     if (baseVersion < 0) {
       throw new IllegalArgumentException("baseVersion must be 0 or more, was " + baseVersion);
     }
@@ -70,20 +75,45 @@ public record Draft(
    * @param baseVersion the last version under this name, 0 for none
    */
   public static Draft of(String study, int baseVersion) {
-    return new Draft(study, baseVersion, Optional.empty(), 1, List.of(), List.of(), List.of())
+    return empty(study, baseVersion, Optional.empty())
         .withRow(Template.STUDIES, Map.of())
         .withRow(Template.ARMS, Map.of(Template.ARM, "A"));
   }
 
-  /** A study that stands in the evidence base, to be mended. */
+  /**
+   * What one of two people extracts of a paper, who begins with an empty form whatever stands in
+   * the evidence base.
+   *
+   * @param reader the one person who may see it
+   */
+  public static Draft ofReader(String study, String reader) {
+    return empty(study, 0, Optional.of(reader))
+        .withRow(Template.STUDIES, Map.of())
+        .withRow(Template.ARMS, Map.of(Template.ARM, "A"));
+  }
+
+  private static Draft empty(String study, int baseVersion, Optional<String> reader) {
+    return new Draft(
+        study, baseVersion, Optional.empty(), 1, List.of(), List.of(), List.of(), reader);
+  }
+
+  /**
+   * A study that stands in the evidence base, to be mended. What two people agreed on is no longer
+   * that once one of them has changed it, so it says extracted once.
+   */
   public static Draft of(Study study, int version) {
-    List<DraftRow> rows = DraftBlocks.rows(Template.rows(study));
+    Study begun =
+        study.status() == ExtractionStatus.AGREED
+            ? study.but().status(ExtractionStatus.EXTRACTED).build()
+            : study;
+    List<DraftRow> rows = DraftBlocks.rows(Template.rows(begun));
     Optional<String> paper =
         rows.stream()
             .flatMap(row -> row.readings().values().stream())
             .map(Reading::paper)
             .findFirst();
-    return new Draft(study.id(), version, paper, rows.size() + 1, rows, List.of(), List.of());
+    return new Draft(
+        study.id(), version, paper, rows.size() + 1, rows, List.of(), List.of(), Optional.empty());
   }
 
   /** The row of this number, if there is one. */
@@ -106,7 +136,7 @@ public record Draft(
     filled.put(Template.STUDY, study);
     List<DraftRow> more = new ArrayList<>(rows);
     more.add(new DraftRow(nextRow, sheet, block, new TreeMap<>(filled), new TreeMap<>()));
-    return new Draft(study, baseVersion, paper, nextRow + 1, more, shown, settled);
+    return new Draft(study, baseVersion, paper, nextRow + 1, more, shown, settled, reader);
   }
 
   /**
@@ -133,7 +163,7 @@ public record Draft(
               next, sheet, together ? nextRow : 0, new TreeMap<>(filled), new TreeMap<>(read)));
       next++;
     }
-    return new Draft(study, baseVersion, paper, next, more, shown, settled);
+    return new Draft(study, baseVersion, paper, next, more, shown, settled, reader);
   }
 
   /** With a block for an outcome: a row for each group, side by side. */
@@ -204,7 +234,7 @@ public record Draft(
   }
 
   private Draft keeping(List<DraftRow> left) {
-    return new Draft(study, baseVersion, paper, nextRow, left, shown, settled);
+    return new Draft(study, baseVersion, paper, nextRow, left, shown, settled, reader);
   }
 
   /**
@@ -231,7 +261,7 @@ public record Draft(
 
   /** With the paper beside it, or none. */
   public Draft withPaper(Optional<String> other) {
-    return new Draft(study, baseVersion, other, nextRow, rows, shown, settled);
+    return new Draft(study, baseVersion, other, nextRow, rows, shown, settled, reader);
   }
 
   /** With a column shown. */
@@ -244,7 +274,7 @@ public record Draft(
     if (!more.contains(name)) {
       more.add(name);
     }
-    return new Draft(study, baseVersion, paper, nextRow, rows, more, settled);
+    return new Draft(study, baseVersion, paper, nextRow, rows, more, settled, reader);
   }
 
   /** With a doubt that stands. */
@@ -252,6 +282,6 @@ public record Draft(
     List<SettledDoubt> more = new ArrayList<>(settled);
     more.removeIf(one -> one.key().equals(doubt.key()));
     more.add(doubt);
-    return new Draft(study, baseVersion, paper, nextRow, rows, shown, more);
+    return new Draft(study, baseVersion, paper, nextRow, rows, shown, more, reader);
   }
 }

@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  */
 public final class Drafts {
   private static final String KIND = "draft";
-  private static final Pattern ID = Pattern.compile("[0-9a-f]{12}");
+  private static final Pattern ID = Pattern.compile("[0-9a-f]{12}|[0-9a-f]{32}");
   private static final int DIGITS = 12;
 
   /** Tries before giving up; each failed one means that somebody else's change came through. */
@@ -31,7 +31,9 @@ public final class Drafts {
 
   /** Begins one. */
   public KeptDraft begin(Draft draft, String who) {
-    String id = UUID.randomUUID().toString().replace("-", "").substring(0, DIGITS);
+    String random = UUID.randomUUID().toString().replace("-", "");
+    // The address of a draft that one person alone may see is long enough that nobody guesses it.
+    String id = draft.reader().isPresent() ? random : random.substring(0, DIGITS);
     copies.keep(KIND, id, DraftJson.write(draft), who, 0);
     return find(id).orElseThrow(() -> new IllegalStateException("draft " + id + " is gone"));
   }

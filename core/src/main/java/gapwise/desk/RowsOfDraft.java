@@ -86,7 +86,8 @@ record RowsOfDraft(Study study) {
         draft.nextRow(),
         rows,
         List.of(),
-        List.of());
+        List.of(),
+        Optional.empty());
   }
 
   private static boolean isOfStudy(DraftRow row) {

@@ -1,14 +1,25 @@
 package gapwise.desk;
 
+import static gapwise.sentence.Sentences.say;
+
+import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.exchange.Import;
+import gapwise.exchange.Template;
 import gapwise.intake.Intake;
 import gapwise.intake.TakenTyped;
+import gapwise.store.Write;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 
 /** Hands a draft in: by the same door as every filled template. */
 public final class Submission {
+  private static final String STATUS = "status";
+
   private final Intake intake;
 
   public Submission(Intake intake) {
@@ -22,11 +33,42 @@ public final class Submission {
    * @param as who hands it in, and why
    */
   public HandedInDraft handIn(Draft draft, Intake.As as) {
+    DraftCheck claimed = claimed(draft);
+    if (claimed.count(Noted.Weight.IMPOSSIBLE) > 0) {
+      return new HandedInDraft.NotYet(claimed);
+    }
+    return handIn(draft, as, version -> List.of());
+  }
+
+  /** One person cannot say that two have agreed: that is what a reconciliation is for. */
+  private static DraftCheck claimed(Draft draft) {
+    List<Noted> noted =
+        draft.rows(Template.STUDIES).stream()
+            .filter(row -> row.text(STATUS).equals(ExtractionStatus.AGREED.code()))
+            .map(
+                row ->
+                    new Noted(
+                        Noted.Weight.IMPOSSIBLE,
+                        OptionalInt.of(row.number()),
+                        List.of(STATUS),
+                        "agreed-by-one",
+                        say("desk.agreed-by-one"),
+                        Optional.empty()))
+            .toList();
+    return new DraftCheck(noted, Optional.empty());
+  }
+
+  /**
+   * The same with what else is written in the same step, or not at all.
+   *
+   * @param beside given the version that the study has then
+   */
+  public HandedInDraft handIn(Draft draft, Intake.As as, IntFunction<List<Write>> beside) {
     DraftSheets sheets = new DraftSheets(draft);
     Map<String, String> settled =
         draft.settled().stream()
             .collect(Collectors.toMap(SettledDoubt::key, SettledDoubt::line, (a, b) -> b));
-    TakenTyped taken = intake.takeTyped(sheets.sheets(), settled, as, draft.baseVersion());
+    TakenTyped taken = intake.takeTyped(sheets.sheets(), settled, as, draft.baseVersion(), beside);
     if (taken instanceof TakenTyped.Stored stored) {
       return new HandedInDraft.Stored(stored.version());
     }

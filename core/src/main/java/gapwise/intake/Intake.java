@@ -3,6 +3,7 @@ package gapwise.intake;
 import gapwise.curation.EvidenceBase;
 import gapwise.curation.ImportInDoubtException;
 import gapwise.curation.ImportNote;
+import gapwise.curation.KeptStudy;
 import gapwise.curation.SaveAnswer;
 import gapwise.curation.StudiesAt;
 import gapwise.evidence.Study;
@@ -10,6 +11,7 @@ import gapwise.exchange.Import;
 import gapwise.exchange.Imported;
 import gapwise.exchange.KnownEvidence;
 import gapwise.exchange.Warning;
+import gapwise.store.Write;
 import gapwise.table.MadeSheet;
 import gapwise.table.TableFile;
 import java.util.List;
@@ -19,6 +21,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.function.IntFunction;
 import java.util.function.LongConsumer;
 
 /**
@@ -108,10 +111,25 @@ public final class Intake {
    */
   public TakenTyped takeTyped(
       List<MadeSheet> sheets, Map<String, String> settled, As as, int expectedVersion) {
+    return takeTyped(sheets, settled, as, expectedVersion, version -> List.of());
+  }
+
+  /**
+   * The same with what else is written in the same step, or not at all; it is written too where the
+   * study stands there already with the same content.
+   *
+   * @param beside given the version that the study has then
+   */
+  public TakenTyped takeTyped(
+      List<MadeSheet> sheets,
+      Map<String, String> settled,
+      As as,
+      int expectedVersion,
+      IntFunction<List<Write>> beside) {
     synchronized (base) {
-      TakenTyped taken = tryToTakeTyped(sheets, settled, as, expectedVersion);
+      TakenTyped taken = tryToTakeTyped(sheets, settled, as, expectedVersion, beside);
       for (int again = 1; again < MOST_TRIES && isOvertakenByOthers(taken); again++) {
-        taken = tryToTakeTyped(sheets, settled, as, expectedVersion);
+        taken = tryToTakeTyped(sheets, settled, as, expectedVersion, beside);
       }
       return taken;
     }
@@ -124,21 +142,39 @@ public final class Intake {
   }
 
   private TakenTyped tryToTakeTyped(
-      List<MadeSheet> sheets, Map<String, String> settled, As as, int expectedVersion) {
+      List<MadeSheet> sheets,
+      Map<String, String> settled,
+      As as,
+      int expectedVersion,
+      IntFunction<List<Write>> beside) {
     StudiesAt now = base.latest();
     Import.Typed typed = Import.typed(sheets, known(now), settled::containsKey);
     if (!(typed.imported() instanceof Imported.Ready ready) || ready.studies().size() != 1) {
       return new TakenTyped.NotTaken(typed);
     }
     Study study = ready.studies().get(0);
-    if (now.study(study.id()).filter(kept -> kept.study().equals(study)).isPresent()) {
-      return new TakenTyped.Same();
-    }
     List<Warning> asked = ready.warnings().stream().filter(Warning::asks).toList();
+    ImportNote note = note(as, asked, reasons(asked, settled));
+    Optional<KeptStudy> same = now.study(study.id()).filter(kept -> kept.study().equals(study));
+    if (same.isPresent()) {
+      return same(same.get().stamp().version(), beside, note, now);
+    }
     SaveAnswer answer =
-        base.save(study, expectedVersion, note(as, asked, reasons(asked, settled)), now);
+        base.save(study, expectedVersion, note, now, beside.apply(expectedVersion + 1));
     return answer instanceof SaveAnswer.Saved saved
         ? new TakenTyped.Stored(saved.version())
+        : new TakenTyped.Overtaken(((SaveAnswer.NotSaved) answer).conflicts());
+  }
+
+  private TakenTyped same(
+      int version, IntFunction<List<Write>> beside, ImportNote note, StudiesAt now) {
+    List<Write> writes = beside.apply(version);
+    SaveAnswer answer =
+        writes.isEmpty()
+            ? new SaveAnswer.Saved(version, now.change())
+            : base.saveBeside(version, writes, note, now);
+    return answer instanceof SaveAnswer.Saved
+        ? new TakenTyped.Same()
         : new TakenTyped.Overtaken(((SaveAnswer.NotSaved) answer).conflicts());
   }
 

@@ -178,12 +178,20 @@ public record Question(
     return copy.question();
   }
 
+  /** The same question to studies whose extraction has come so far at least; empty for all. */
+  public Question withLeastStatus(Optional<ExtractionStatus> other) {
+    Copy copy = new Copy();
+    copy.leastStatus = other;
+    return copy.question();
+  }
+
   /** The parts of this question, of which one is changed. */
   private final class Copy {
     private Outcome outcome = Question.this.outcome;
     private SearchRequest among = Question.this.among;
     private Optional<Clock> clock = Question.this.clock;
     private Optional<UnstatedClock> unstatedClock = Question.this.unstatedClock;
+    private Optional<ExtractionStatus> leastStatus = Question.this.leastStatus;
     private Optional<DefinitionAsked> definition = Question.this.definition;
     private Conversions conversions = Question.this.conversions;
     private Optional<CountedAs> countedAs = Question.this.countedAs;

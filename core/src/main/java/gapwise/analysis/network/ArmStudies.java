@@ -211,7 +211,9 @@ final class ArmStudies<D extends StudyData> {
         read.size(),
         total(StudyData::participants),
         total(StudyData::allEvents),
-        table.sha256());
+        table.sha256(),
+        List.of(),
+        table.extraction());
   }
 
   private OptionalDouble total(Function<StudyData, OptionalDouble> part) {

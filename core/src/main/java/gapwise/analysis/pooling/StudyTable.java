@@ -35,7 +35,8 @@ public final class StudyTable {
         total(studies, StudyData::participants),
         total(studies, StudyData::allEvents),
         table.sha256(),
-        table.reported());
+        table.reported(),
+        table.extraction());
   }
 
   private static <D extends StudyData> OptionalDouble total(

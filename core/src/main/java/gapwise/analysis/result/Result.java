@@ -46,6 +46,7 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
    * @param sha256 of the data
    * @param reported what rows of the evidence base report as means and medians, by method and over
    *     all; empty for other data
+   * @param extraction how the studies of the evidence base were read; empty for other data
    */
   @JsonInclude(JsonInclude.Include.NON_ABSENT)
   public record Data(
@@ -54,7 +55,8 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
       OptionalDouble participants,
       OptionalDouble events,
       String sha256,
-      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<ReportedCentres> reported) {
+      @JsonInclude(JsonInclude.Include.NON_EMPTY) List<ReportedCentres> reported,
+      Optional<ReadCounts> extraction) {
     public Data {
       reported = List.copyOf(reported);
     }
@@ -62,7 +64,7 @@ public record Result(ObjectNode plan, Data data, TaskResult part, List<Warning> 
     /** Data of which no means and medians are told apart from the result. */
     public Data(
         int studies, int arms, OptionalDouble participants, OptionalDouble events, String sha256) {
-      this(studies, arms, participants, events, sha256, List.of());
+      this(studies, arms, participants, events, sha256, List.of(), Optional.empty());
     }
   }
 

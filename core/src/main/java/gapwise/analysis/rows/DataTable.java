@@ -1,5 +1,6 @@
 package gapwise.analysis.rows;
 
+import gapwise.analysis.result.ReadCounts;
 import gapwise.analysis.result.ReportedCentres;
 import gapwise.analysis.result.Result;
 import java.nio.charset.StandardCharsets;
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param warnings from making the rows
  * @param reported what rows of the evidence base report as means and medians
  * @param sha256 hash of the data, in hexadecimal
+ * @param extraction how the studies of the evidence base were read; empty for other data
  * @param beside a second table that the plan names, such as numbers at risk
  */
 public record DataTable(
@@ -28,6 +30,7 @@ public record DataTable(
     List<Result.Warning> warnings,
     List<ReportedCentres> reported,
     String sha256,
+    Optional<ReadCounts> extraction,
     Optional<DataTable> beside) {
   /** The column of the study's id in rows out of the evidence base. */
   public static final String STUDY_ID = "studyId";
@@ -44,13 +47,13 @@ public record DataTable(
 
   /** One table alone. */
   DataTable(Set<String> columns, List<Row> rows, List<Result.Warning> warnings, String sha256) {
-    this(columns, rows, warnings, List.of(), sha256, Optional.empty());
+    this(columns, rows, warnings, List.of(), sha256, Optional.empty(), Optional.empty());
   }
 
   /** The same with a second table; the hash is of both hashes. */
   DataTable with(DataTable other) {
     String both = Hash.sha256((sha256 + other.sha256).getBytes(StandardCharsets.US_ASCII));
-    return new DataTable(columns, rows, warnings, reported, both, Optional.of(other));
+    return new DataTable(columns, rows, warnings, reported, both, extraction, Optional.of(other));
   }
 
   /**

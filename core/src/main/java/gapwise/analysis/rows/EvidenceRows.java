@@ -1,10 +1,12 @@
 package gapwise.analysis.rows;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.result.ReadCounts;
 import gapwise.analysis.result.ReportedCentres;
 import gapwise.analysis.result.Result;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Turns a plan's selection from the curated store into rows. Implemented outside this room. */
 @FunctionalInterface
@@ -26,12 +28,23 @@ public interface EvidenceRows {
    * @param warnings what was left out of the selection and why
    * @param reported what they report as means and medians, with or without a spread
    * @param sha256 hash of the records read, in hexadecimal
+   * @param extraction how their studies were read
    */
   record Selected(
       List<Map<String, RowValue>> rows,
       List<Result.Warning> warnings,
       List<ReportedCentres> reported,
-      String sha256) {
+      String sha256,
+      Optional<ReadCounts> extraction) {
+    /** Rows of which nobody says how they were read. */
+    public Selected(
+        List<Map<String, RowValue>> rows,
+        List<Result.Warning> warnings,
+        List<ReportedCentres> reported,
+        String sha256) {
+      this(rows, warnings, reported, sha256, Optional.empty());
+    }
+
     public Selected {
       rows = rows.stream().map(Map::copyOf).toList();
       warnings = List.copyOf(warnings);

@@ -1,6 +1,7 @@
 package gapwise.analysis.rows;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import gapwise.analysis.result.ReadCounts;
 import gapwise.analysis.result.ReportedCentres;
 import gapwise.analysis.result.Result;
 import gapwise.evidence.ArmInfection;
@@ -11,6 +12,7 @@ import gapwise.problem.Problems;
 import gapwise.problem.WrongInputException;
 import gapwise.selection.CentresReported;
 import gapwise.selection.CountedAs;
+import gapwise.selection.HowRead;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Question;
 import gapwise.selection.QuestionJson;
@@ -98,7 +100,14 @@ public final class SelectionRows implements EvidenceRows {
     rows.get(0).putIfAbsent(number, RowValue.BLANK);
     selection.leftOut().forEach(left -> warnings.add(warning(left)));
     selection.notes().forEach(note -> warnings.add(Result.Warning.of(note.code(), note.message())));
-    return new Selected(rows, warnings, reported(selection), selection.dataSha256());
+    return new Selected(
+        rows, warnings, reported(selection), selection.dataSha256(), Optional.of(read(selection)));
+  }
+
+  private static ReadCounts read(Selection selection) {
+    HowRead read = HowRead.ofRows(selection.rows());
+    return new ReadCounts(
+        read.agreed(), read.checked(), read.once(), read.drafts(), read.secondHand());
   }
 
   /**

@@ -131,6 +131,7 @@ public record SourceReader(Optional<Path> folder, Optional<EvidenceRows> evidenc
         selected.warnings(),
         selected.reported(),
         selected.sha256(),
+        selected.extraction(),
         Optional.empty());
   }
 

@@ -24,7 +24,10 @@ public record JudgedNumber(String key) {
     String text =
         String.join(
             "\n",
-            QuestionJson.write(Question.about(outcome, asked.among(method))).toString(),
+            QuestionJson.write(
+                    Question.about(outcome, asked.among(method))
+                        .withLeastStatus(asked.leastStatus()))
+                .toString(),
             situation.defect().map(Object::toString).orElse(""),
             situation.bones().stream().sorted().toList().toString(),
             situation.infected().map(Object::toString).orElse(""),

@@ -1,6 +1,7 @@
 package gapwise.decision.option;
 
 import gapwise.decision.situation.Situation;
+import gapwise.selection.HowRead;
 import java.util.List;
 import java.util.Objects;
 
@@ -26,6 +27,17 @@ public record OptionTable(OptionQuestion asked, List<Column> columns, List<Optio
   /** The situation. */
   public Situation situation() {
     return asked.situation();
+  }
+
+  /** How the studies behind the numbers of options were read. */
+  public HowRead howRead(List<Option> some) {
+    return HowRead.ofRows(
+        some.stream()
+            .flatMap(option -> option.cells().stream())
+            .filter(Cell.Known.class::isInstance)
+            .flatMap(cell -> ((Cell.Known) cell).line().rows().stream())
+            .map(one -> one.row())
+            .toList());
   }
 
   /** What is known of a column after an option. */

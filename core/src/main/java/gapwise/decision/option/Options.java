@@ -73,7 +73,9 @@ public final class Options {
       List<Selection> selections = new ArrayList<>();
       Map<Method, MethodLine> found = new HashMap<>();
       for (Asking asking : askings) {
-        Selection selection = answers.select(Question.about(outcome, asking.among())).byMethod();
+        Question question =
+            Question.about(outcome, asking.among()).withLeastStatus(asked.leastStatus());
+        Selection selection = answers.select(question).byMethod();
         selections.add(selection);
         lines(selection, asking.reporting(search, outcome))
             .forEach(line -> found.put(line.of().method(), line));

@@ -79,7 +79,8 @@ public final class WithinStudies {
         table.asked().among(),
         Optional.empty(),
         Optional.empty(),
-        Question.USUAL_MINIMUM_PATIENTS);
+        Question.USUAL_MINIMUM_PATIENTS,
+        table.asked().leastStatus());
   }
 
   private PairWithin pair(

@@ -57,7 +57,12 @@ public record Sheet(OptionTable table, List<Option> options, PatientPage patient
             .filter(one -> asked.aspects().contains(one) || PatientPages.SHOWN.contains(one))
             .toList();
     return new OptionQuestion(
-        asked.situation(), asked.taken(), aspects, asked.counted(), asked.matters());
+        asked.situation(),
+        asked.taken(),
+        aspects,
+        asked.counted(),
+        asked.matters(),
+        asked.leastStatus());
   }
 
   /**

@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param methods the columns
  * @param lines the outcomes
  * @param notAsked outcomes that nobody asked for, by name
- * @param followed how long people were followed
+ * @param followed how long people were followed, and how the studies were read
  * @param settled what persons settled of certainty, with reasons, who and when
  * @param sources the studies behind the numbers, in order of their labels
  * @param retracted that retracted publications do not count, and which are left out for it

@@ -14,6 +14,7 @@ import gapwise.decision.sheet.TeamPage.TeamCell;
 import gapwise.decision.situation.Fit;
 import gapwise.decision.situation.Match;
 import gapwise.decision.situation.Situation;
+import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.YesOrNo;
 import gapwise.figure.value.Quantity;
 import gapwise.figure.value.Shown;
@@ -45,7 +46,7 @@ final class TeamPages {
                 .filter(aspect -> !table.asked().aspects().contains(aspect))
                 .map(Aspect::label)
                 .toList(),
-            Followed.team(table, options),
+            followed(table, options),
             settled(table, options),
             sources(options),
             retracted(table),
@@ -58,6 +59,16 @@ final class TeamPages {
                     .orElse(List.of(say("sheet.weighed-off"))),
                 beside.costed().map(TeamChoices::costed).orElse(List.of(say("sheet.costed-off")))));
     return whole.fitted();
+  }
+
+  /** How long people were followed, and how the studies behind the numbers were read. */
+  private static String followed(OptionTable table, List<Option> options) {
+    List<String> told = new ArrayList<>(List.of(Followed.team(table, options)));
+    table.howRead(options).words().ifPresent(told::add);
+    if (table.asked().leastStatus().equals(Optional.of(ExtractionStatus.AGREED))) {
+      told.add(say("sheet.agreed-alone"));
+    }
+    return String.join(" ", told);
   }
 
   private static TeamPage.Line line(OptionTable table, List<Option> options, Column column) {

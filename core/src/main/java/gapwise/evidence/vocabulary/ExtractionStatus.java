@@ -7,7 +7,8 @@ import com.fasterxml.jackson.annotation.JsonValue;
 public enum ExtractionStatus implements Coded {
   DRAFT("draft"),
   EXTRACTED("extracted once"),
-  VERIFIED("checked by a second person");
+  VERIFIED("checked by a second person"),
+  AGREED("agreed by two who read it apart");
 
   private final String label;
 

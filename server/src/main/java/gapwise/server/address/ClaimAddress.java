@@ -4,6 +4,7 @@ import gapwise.claim.Claim;
 import gapwise.claim.Direction;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Method;
 import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Outcome;
@@ -20,7 +21,8 @@ import java.util.function.Function;
 /**
  * Reads a claim, for its page and the API, from an address: {@code a}, {@code says} (more, less),
  * {@code outcome}, {@code b}; {@code outcome-b}, {@code clock}, {@code clock-b}, {@code
- * definition}, {@code unstated-clock}, {@code least}, {@code differ}, and the filters.
+ * definition}, {@code unstated-clock}, {@code least}, {@code differ}, {@code status}, and the
+ * filters.
  */
 public final class ClaimAddress {
   /** Path of the files of a claim's figure. */
@@ -91,6 +93,11 @@ public final class ClaimAddress {
             QuestionAddress.UNSTATED_CLOCK,
             code -> Coded.parse(UnstatedClock.class, code),
             Coded.codes(UnstatedClock.class));
+    Optional<ExtractionStatus> status =
+        word(
+            QuestionAddress.STATUS,
+            code -> Coded.parse(ExtractionStatus.class, code),
+            Coded.codes(ExtractionStatus.class));
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }
@@ -105,7 +112,8 @@ public final class ClaimAddress {
             Filters.read(address.without(List.of("method"))),
             definition,
             unstated,
-            least));
+            least,
+            status));
   }
 
   private Optional<Outcome> outcome(String name) {

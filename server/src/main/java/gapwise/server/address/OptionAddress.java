@@ -8,6 +8,7 @@ import gapwise.decision.situation.Taken;
 import gapwise.decision.situation.Wish;
 import gapwise.evidence.vocabulary.Bone;
 import gapwise.evidence.vocabulary.Coded;
+import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Nearest;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.YesOrNo;
@@ -103,7 +104,8 @@ public final class OptionAddress {
                 ? List.of(Aspect.values())
                 : List.of(Aspect.values()).stream().filter(aspects::contains).toList(),
             counted(situation),
-            matters());
+            matters(),
+            one(QuestionAddress.STATUS, ExtractionStatus.class));
     if (!problems.isEmpty()) {
       throw new WrongInputException(problems.list());
     }

@@ -38,6 +38,8 @@ public final class PagePaths {
   public static final String REVIEW = "/review";
   public static final String REVIEW_EDIT = "/review/edit";
   public static final String KEPT = "/kept";
+  public static final String EXTRACTION = "/extraction";
+  public static final String EXTRACTION_AGREEMENT = "/extraction/agreement";
   public static final String SEARCHES_CSV = "/references/searches.csv";
   public static final String MARK_RETRACTED = "/references/mark";
   public static final String PAPERS = "/papers";

@@ -3,6 +3,7 @@ package gapwise.server.address;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.DetailKind;
+import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Nearest;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
@@ -21,7 +22,8 @@ import java.util.Set;
  * Reads a question to the evidence, for pages, plots and the API, from an address: {@code outcome},
  * {@code clock}, {@code unstated-clock} (keep, leave-out), {@code least} (patients of a series),
  * {@code definition}, {@code conversions}, {@code counted}, {@code suspected-overlap} (keep,
- * leave-out), {@code split} (a detail of the method), and the filters.
+ * leave-out), {@code status} (draft, extracted, verified, agreed), {@code split} (a detail of the
+ * method), and the filters.
  */
 public final class QuestionAddress {
   /** The name of a definition. */
@@ -42,9 +44,21 @@ public final class QuestionAddress {
   /** The name of the rule for studies that may share patients. */
   public static final String OVERLAP = "suspected-overlap";
 
+  /** The name of how far the extraction of a study must have come at least. */
+  public static final String STATUS = "status";
+
   /** Names that belong to a question and to no list of groups. */
   public static final List<String> OWN_NAMES =
-      List.of("clock", "least", DEFINITION, UNSTATED_CLOCK, CONVERSIONS, COUNTED, OVERLAP, SPLIT);
+      List.of(
+          "clock",
+          "least",
+          DEFINITION,
+          UNSTATED_CLOCK,
+          CONVERSIONS,
+          COUNTED,
+          OVERLAP,
+          STATUS,
+          SPLIT);
 
   private QuestionAddress() {}
 
@@ -63,6 +77,7 @@ public final class QuestionAddress {
     Optional<CountedAs> counted = word(address, COUNTED, CountedAs.class);
     SuspectedOverlap overlap =
         word(address, OVERLAP, SuspectedOverlap.class).orElse(SuspectedOverlap.KEEP);
+    Optional<ExtractionStatus> status = status(address);
     return Filters.outcome(address)
         .map(
             asked ->
@@ -71,7 +86,17 @@ public final class QuestionAddress {
                     .withDefinition(definition)
                     .withConversions(conversions)
                     .withCountedAs(counted)
-                    .withSuspectedOverlap(overlap));
+                    .withSuspectedOverlap(overlap)
+                    .withLeastStatus(status));
+  }
+
+  /**
+   * How far the extraction of a study must have come at least; empty for any.
+   *
+   * @throws WrongInputException where it is no such word
+   */
+  public static Optional<ExtractionStatus> status(Address address) {
+    return word(address, STATUS, ExtractionStatus.class);
   }
 
   /**

@@ -44,6 +44,9 @@ enum Lane {
           "/screening",
           "/screening/read",
           "/screening/apart",
+          "/extraction",
+          "/extraction/{study}",
+          "/extraction/{study}/settle",
           "/desk",
           "/desk/{draft}",
           "/favicon.ico",
@@ -55,6 +58,7 @@ enum Lane {
           API + "/studies",
           API + "/studies/{id}",
           API + "/studies/{id}/history",
+          API + "/studies/{id}/extraction",
           API + "/imports/{id}",
           API + "/vocabularies",
           API + "/openapi.json");
@@ -79,7 +83,8 @@ enum Lane {
           "/people/{name}/role",
           "/people/{name}/password",
           "/people/{name}/close",
-          "/people/tokens/{token}/end");
+          "/people/tokens/{token}/end",
+          "/extraction/{study}/settle");
 
   private static final Set<String> WHOLE_TABLES =
       Set.of(

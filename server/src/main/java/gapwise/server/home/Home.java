@@ -4,6 +4,7 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.carried.CarriedLines;
 import gapwise.curation.EvidenceBase;
+import gapwise.curation.ExtractionBase;
 import gapwise.curation.KeptQuestionBase;
 import gapwise.curation.ReferenceBase;
 import gapwise.curation.ReviewBase;
@@ -41,8 +42,9 @@ public final class Home implements AutoCloseable {
   private final Records records;
 
   /**
-   * References, what people choose of them, the review and the questions that are kept are told as
-   * they stand now; they change nothing of what is worked out of studies.
+   * References, what people choose of them, what two people extract apart, the review and the
+   * questions that are kept are told as they stand now; they change nothing of what is worked out of
+   * studies.
    */
   private static final IndexedKinds FOLLOWED =
       new IndexedKinds(
@@ -56,7 +58,11 @@ public final class Home implements AutoCloseable {
               ScreeningBase.RULING,
               ScreeningBase.PROTOCOL,
               ReviewBase.REVIEW,
-              KeptQuestionBase.QUESTION));
+              KeptQuestionBase.QUESTION,
+              ExtractionBase.PAPER,
+              ExtractionBase.EXTRACTION,
+              ExtractionBase.CHOICE,
+              ExtractionBase.ROWS));
 
   private final Path folder;
   private final DocumentStore store;
@@ -66,6 +72,7 @@ public final class Home implements AutoCloseable {
   private final Screening screening;
   private final ReviewBase review;
   private final KeptQuestionBase keptQuestions;
+  private final Extractions extractions;
   private final Drafts drafts;
   private final Mappings mappings;
   private final Papers papers;
@@ -85,6 +92,7 @@ public final class Home implements AutoCloseable {
     this.screening = new Screening(new ScreeningBase(store), references);
     this.review = new ReviewBase(store);
     this.keptQuestions = new KeptQuestionBase(store);
+    this.extractions = new Extractions(new ExtractionBase(store));
     this.drafts = new Drafts(store.workingCopies());
     this.mappings = new Mappings(store.workingCopies());
     this.intake = new Intake(base);
@@ -188,6 +196,11 @@ public final class Home implements AutoCloseable {
   /** Where questions are kept with their answers. */
   public KeptQuestionBase keptQuestions() {
     return keptQuestions;
+  }
+
+  /** What two people extract of one paper without seeing each other's. */
+  public Extractions extractions() {
+    return extractions;
   }
 
   /** What stands beside the studies as one file, and from such a file. */

@@ -27,6 +27,7 @@ public enum Place {
   OVERLAPS(Optional.of(Door.ADD), "Shared patients"),
   REFERENCES(Optional.of(Door.ADD), "References"),
   SCREENING(Optional.of(Door.ADD), "Screening"),
+  EXTRACTION(Optional.of(Door.ADD), "Extraction"),
   REVIEW(Optional.of(Door.ADD), "Review"),
   KEPT(Optional.of(Door.ADD), "Kept questions"),
   METHOD(Optional.of(Door.METHOD), "How it is worked out"),
@@ -68,7 +69,7 @@ public enum Place {
   CarriedQuestion asked(Address address) {
     return switch (this) {
       case CLAIM -> CarriedQuestion.ofClaim(address);
-      case CASE, DESK, FIRST, KEPT, NONE, OVERLAPS, REFERENCES, REVIEW, SCREENING ->
+      case CASE, DESK, EXTRACTION, FIRST, KEPT, NONE, OVERLAPS, REFERENCES, REVIEW, SCREENING ->
           CarriedQuestion.NONE;
       default -> CarriedQuestion.of(address);
     };
@@ -95,6 +96,7 @@ public enum Place {
       case SCREENING -> PagePaths.SCREENING;
       case REVIEW -> PagePaths.REVIEW;
       case KEPT -> PagePaths.KEPT;
+      case EXTRACTION -> PagePaths.EXTRACTION;
       case ADD -> question.at(PagePaths.IMPORT);
       case METHOD -> question.at(PagePaths.METHOD);
     };

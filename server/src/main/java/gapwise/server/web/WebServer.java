@@ -10,6 +10,7 @@ import gapwise.server.address.PagePaths;
 import gapwise.server.admission.Admission;
 import gapwise.server.admission.Bounds;
 import gapwise.server.api.Api;
+import gapwise.server.api.ExtractionApi;
 import gapwise.server.api.ReviewApi;
 import gapwise.server.home.Evidence;
 import gapwise.server.home.Hold;
@@ -30,9 +31,15 @@ import gapwise.server.page.course.CoursePage;
 import gapwise.server.page.desk.DeskPage;
 import gapwise.server.page.desk.DraftPage;
 import gapwise.server.page.desk.HandInPage;
+import gapwise.server.page.desk.OwnDrafts;
 import gapwise.server.page.desk.ReadPage;
 import gapwise.server.page.desk.TablePage;
 import gapwise.server.page.desk.VersionsPage;
+import gapwise.server.page.extraction.AgreementPage;
+import gapwise.server.page.extraction.ExtractionPage;
+import gapwise.server.page.extraction.FinishPage;
+import gapwise.server.page.extraction.PaperPage;
+import gapwise.server.page.extraction.SettlePage;
 import gapwise.server.page.figure.FigurePage;
 import gapwise.server.page.figure.PicturePages;
 import gapwise.server.page.kept.KeptQuestionsPage;
@@ -153,6 +160,7 @@ public final class WebServer implements AutoCloseable {
               routes.before(SameOrigin::refuseOtherMethod);
               routes.before(ReadableText::check);
               gate.addTo(routes);
+              routes.before(new OwnDrafts(home.drafts())::check);
               Routes added = new ServerRoutes(routes);
               assets.addTo(added);
               people.addTo(added);
@@ -197,7 +205,8 @@ public final class WebServer implements AutoCloseable {
       StudySearch search = evidence.search();
       Edition edition = evidence.edition(version);
       new EvidencePage(templates, sites, search, evidence.studies()).addTo(routes);
-      new StudyPage(templates, sites, evidence.studies(), home.references()).addTo(routes);
+      new StudyPage(templates, sites, evidence.studies(), home.references(), home.extractions())
+          .addTo(routes);
       new StudiesPage(
               templates,
               sites,
@@ -237,8 +246,7 @@ public final class WebServer implements AutoCloseable {
       new PaperPages(templates, sites, home.papers(), home.pictures()).addTo(routes);
       new FigurePage(templates, sites, home.drafts(), home.papers(), home.pictures()).addTo(routes);
       new PicturePages(home.drafts(), home.pictures()).addTo(routes);
-      new HandInPage(templates, sites, home.drafts(), home.intake(), evidence.studies())
-          .addTo(routes);
+      new HandInPage(templates, sites, home, evidence.studies(), Clock.systemUTC()).addTo(routes);
       new OverlapsPage(templates, sites, evidence, home.base(), Clock.systemUTC()).addTo(routes);
       new UntidyPage(templates, sites, tray, jobs, home.mappings()).addTo(routes);
       new KeptPage(templates, sites, home, evidence).addTo(routes);
@@ -253,6 +261,12 @@ public final class WebServer implements AutoCloseable {
       new KeptQuestionsPage(templates, sites, home.keptQuestions(), kept, evidence.studies())
           .addTo(routes);
       new ReviewApi(home, work, kept).addTo(routes);
+      new ExtractionPage(templates, sites, home, Clock.systemUTC()).addTo(routes);
+      new AgreementPage(templates, sites, home).addTo(routes);
+      new PaperPage(templates, sites, home, evidence.studies(), Clock.systemUTC()).addTo(routes);
+      new SettlePage(templates, sites, home, Clock.systemUTC()).addTo(routes);
+      new FinishPage(home, Clock.systemUTC()).addTo(routes);
+      new ExtractionApi(home.extractions()).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);
     };

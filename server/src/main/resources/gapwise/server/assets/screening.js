@@ -5,6 +5,10 @@
   const typing = (target) => target.closest("input, textarea, select, summary") !== null;
 
   const press = (event) => {
+    if (event.key === "Escape" && event.target.matches("input, textarea, select")) {
+      event.target.blur();
+      return;
+    }
     if (typing(event.target) || event.repeat || event.ctrlKey || event.metaKey || event.altKey) { return; }
     const wanted = document.querySelector("[data-key='" + CSS.escape(event.key.toLowerCase()) + "']");
     if (wanted) {

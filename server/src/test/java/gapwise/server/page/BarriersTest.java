@@ -90,6 +90,8 @@ class BarriersTest {
         "/review",
         "/review/edit",
         "/kept",
+        "/extraction",
+        "/extraction/agreement",
         "/studies/invented-03/versions",
         "/import",
         "/method",

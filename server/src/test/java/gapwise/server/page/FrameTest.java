@@ -224,6 +224,7 @@ class FrameTest {
         "/review",
         "/review/edit",
         "/kept",
+        "/extraction",
         "/import",
         "/method"
       })

@@ -140,6 +140,8 @@ public final class PageStates {
     all.put("review: what waits", "/review?who=AB");
     all.put("review: its form", "/review/edit");
     all.put("kept questions: none", "/kept");
+    all.put("extraction: nothing open", "/extraction");
+    all.put("extraction: no agreement to be told", "/extraction/agreement");
     all.put("import", "/import");
     all.put("method", "/method");
     all.put("error: no such page", "/studies/none-of-this-name");

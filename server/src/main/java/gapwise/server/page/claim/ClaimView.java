@@ -6,6 +6,7 @@ import gapwise.claim.Settling;
 import gapwise.claim.Verdict;
 import gapwise.claim.Ways;
 import gapwise.evidence.vocabulary.Method;
+import gapwise.selection.HowRead;
 import gapwise.server.address.Address;
 import gapwise.server.address.ClaimAddress;
 import gapwise.server.address.PagePaths;
@@ -13,6 +14,7 @@ import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.QuestionParts;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.ThresholdOffer;
 import gapwise.server.page.part.TwoWidths;
@@ -94,6 +96,14 @@ public sealed interface ClaimView {
       List<Link> offers,
       Optional<ThresholdOffer> threshold)
       implements Said {
+
+    /** How the studies behind it were read. */
+    public ReadStands stands() {
+      return ReadStands.of(
+          PagePaths.CLAIM,
+          form.address().without(List.of("ways")),
+          HowRead.ofRows(told.rows().selection().rows()));
+    }
 
     /** Address of the many analyses alone. */
     public String waysHref() {

@@ -62,7 +62,11 @@ public final class DeskPage {
         context,
         "desk/DeskPage",
         new DeskView(
-            sites.of("The desk", Place.DESK), drafts.all().stream().map(this::line).toList()));
+            sites.of("The desk", Place.DESK),
+            drafts.all().stream()
+                .filter(kept -> kept.draft().reader().isEmpty())
+                .map(this::line)
+                .toList()));
   }
 
   private DeskView.Line line(KeptDraft kept) {

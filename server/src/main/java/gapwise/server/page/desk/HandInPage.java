@@ -15,13 +15,16 @@ import gapwise.evidence.Study;
 import gapwise.intake.Intake;
 import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
+import gapwise.server.home.Home;
 import gapwise.server.job.PostedForm;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.extraction.ExtractionAddress;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,14 +37,15 @@ public final class HandInPage {
   private final Drafts drafts;
   private final Intake intake;
   private final StudiesAt studies;
+  private final ApartHandIn apart;
 
-  public HandInPage(
-      Templates templates, Sites sites, Drafts drafts, Intake intake, StudiesAt studies) {
+  public HandInPage(Templates templates, Sites sites, Home home, StudiesAt studies, Clock clock) {
     this.templates = templates;
     this.sites = sites;
-    this.drafts = drafts;
-    this.intake = intake;
+    this.drafts = home.drafts();
+    this.intake = home.intake();
     this.studies = studies;
+    this.apart = new ApartHandIn(home, clock);
   }
 
   /** Adds its routes. */
@@ -73,7 +77,7 @@ public final class HandInPage {
   /** What of the study as it stands would be another; nothing for a new one. */
   private List<VersionsView.Line> changes(Draft draft, DraftCheck check) {
     Optional<Study> before = studies.study(draft.study()).map(KeptStudy::study);
-    return before.isEmpty() || check.study().isEmpty()
+    return draft.reader().isPresent() || before.isEmpty() || check.study().isEmpty()
         ? List.of()
         : VersionsPage.lines(before.get(), check.study().get());
   }
@@ -82,6 +86,10 @@ public final class HandInPage {
     KeptDraft kept = DraftPage.draft(drafts, context);
     SettledForm by = SettledForm.read(new PostedForm(context));
     Draft draft = kept.draft();
+    if (draft.reader().isPresent()) {
+      handInApart(context, kept, by);
+      return;
+    }
     HandedInDraft came = new Submission(intake).handIn(draft, new Intake.As(by.who(), by.why()));
     if (came instanceof HandedInDraft.NotYet notYet) {
       context.status(HttpStatus.UNPROCESSABLE_CONTENT);
@@ -97,9 +105,25 @@ public final class HandInPage {
     context.redirect(StudyAddress.of(draft.study()), HttpStatus.SEE_OTHER);
   }
 
+  /** What one of two people extracted becomes no evidence; it waits for the other's. */
+  private void handInApart(Context context, KeptDraft kept, SettledForm by) {
+    DraftCheck check = DraftCheck.of(kept.draft(), intake.known());
+    Optional<String> paper = apart.handIn(kept, check, by);
+    if (paper.isEmpty()) {
+      context.status(HttpStatus.UNPROCESSABLE_CONTENT);
+      show(context, kept, check, Optional.of(say("desk.not-yet")));
+      return;
+    }
+    context.redirect(paper.get(), HttpStatus.SEE_OTHER);
+  }
+
   private void discard(Context context) {
     KeptDraft kept = DraftPage.draft(drafts, context);
     drafts.drop(kept.id());
-    context.redirect(PagePaths.DESK, HttpStatus.SEE_OTHER);
+    context.redirect(
+        kept.draft().reader().isPresent()
+            ? ExtractionAddress.of(kept.draft().study())
+            : PagePaths.DESK,
+        HttpStatus.SEE_OTHER);
   }
 }

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
  * What is to be said of a draft as it stands.
  *
  * @param draft its name in addresses
+ * @param reader whose it is alone, of a paper that two people extract apart
  * @param kept when it was last kept
  * @param impossible how many things cannot be so
  * @param needed how many are still to be filled in
@@ -26,7 +27,13 @@ import java.util.stream.Stream;
  * @param lines each of them, the gravest first
  */
 public record Told(
-    String draft, String kept, int impossible, int needed, int doubts, List<Line> lines) {
+    String draft,
+    Optional<String> reader,
+    String kept,
+    int impossible,
+    int needed,
+    int doubts,
+    List<Line> lines) {
   private static final Map<String, String> PARTS =
       Map.of(
           Template.STUDIES, "The paper",
@@ -37,6 +44,7 @@ public record Told(
           Template.CURVES, "Curve");
 
   public Told {
+    Objects.requireNonNull(reader, "reader");
     lines = List.copyOf(lines);
   }
 
@@ -59,6 +67,7 @@ public record Told(
     Draft draft = kept.draft();
     return new Told(
         kept.id(),
+        draft.reader(),
         DeskPage.keptAt(kept),
         check.count(Noted.Weight.IMPOSSIBLE),
         check.count(Noted.Weight.NEEDED),

@@ -16,6 +16,7 @@ import gapwise.server.page.Templates;
 import gapwise.server.page.part.Fetching;
 import gapwise.server.report.SituationWords;
 import gapwise.server.page.part.ThresholdOffer;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
 import java.util.HashMap;
@@ -105,6 +106,8 @@ public final class ComparePage {
             address.without(List.of(WHOLE)),
             address.has(ThroughView.THROUGH, "yes") ? Fetching.Way.WHOLE : Fetching.Way.PAGE),
         FindingsFiles.ways(address.without(List.of(WHOLE))),
+        ReadStands.of(
+            PagePaths.COMPARE, address.without(List.of(WHOLE)), table.howRead(table.options())),
         thresholds(table, address.without(List.of(WHOLE))));
   }
 

@@ -2,6 +2,7 @@ package gapwise.server.page.option;
 
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.ThresholdOffer;
 import java.util.List;
@@ -38,6 +39,7 @@ public sealed interface CompareView {
    * @param differences what stands against reading it as a comparison, and what compares
    * @param through what networks of studies and adjusting say, which comes after the table
    * @param files the table as a summary of findings
+   * @param stands how the studies behind the numbers were read
    * @param thresholds differences that matter by the review; empty where it names none of these
    */
   record Asked(
@@ -50,6 +52,7 @@ public sealed interface CompareView {
       Differences differences,
       ThroughView through,
       List<TakeFigure.Link> files,
+      ReadStands stands,
       Optional<ThresholdOffer> thresholds)
       implements CompareView {}
 }

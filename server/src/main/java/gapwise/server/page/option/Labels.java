@@ -11,6 +11,7 @@ import gapwise.server.address.OptionAddress;
 import gapwise.server.address.PagePaths;
 import gapwise.server.page.part.FilterForm.On;
 import gapwise.server.page.part.Narrowing;
+import gapwise.server.page.part.ReadStands;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,7 @@ final class Labels {
                 .stream()
                 .filter(one -> one.rest().all("outcome").equals(address.all("outcome")))
                 .toList());
+    ReadStands.taken(PagePaths.COMPARE, address).ifPresent(labels::add);
     for (String code : address.all(OptionAddress.SOFT_TISSUE)) {
       Coded.parse(SoftTissue.class, code)
           .ifPresent(one -> labels.add(on(one.label(), address, OptionAddress.SOFT_TISSUE)));

@@ -50,7 +50,7 @@ public final class PaperPages {
 
   private static final Pattern NUMBER = Pattern.compile("\\d{1,4}");
 
-  private static final Pattern DRAFT = Pattern.compile("[0-9a-f]{12}");
+  private static final Pattern DRAFT = Pattern.compile("[0-9a-f]{12}|[0-9a-f]{32}");
 
   private final Templates templates;
   private final Sites sites;

@@ -43,6 +43,7 @@ public final class QuestionParts {
               path,
               address.without(List.of("least"))));
     }
+    ReadStands.taken(path, address).ifPresent(on::add);
     Definitions.taken(path, address).ifPresent(on::add);
     UnstatedClocks.taken(path, address).ifPresent(on::add);
     on.addAll(Offer.taken(path, address));

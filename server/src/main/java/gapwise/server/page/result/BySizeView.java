@@ -6,6 +6,7 @@ import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.bubble.Bubble;
 import gapwise.figure.bubble.BubbleTable;
 import gapwise.problem.Problem;
+import gapwise.selection.HowRead;
 import gapwise.selection.Selection;
 import gapwise.server.address.CarriedQuestion;
 import gapwise.server.address.PagePaths;
@@ -15,6 +16,7 @@ import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
 import gapwise.server.page.part.OutcomeChoice;
 import gapwise.server.page.part.QuestionParts;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
 import gapwise.server.page.part.TwoWidths;
@@ -88,6 +90,11 @@ public sealed interface BySizeView {
     /** Groups that do not say from when they count, if there are any. */
     public Optional<UnstatedClocks> unstatedClocks() {
       return UnstatedClocks.of(PagePaths.BY_SIZE, form.address(), selection);
+    }
+
+    /** How the studies behind it were read. */
+    public ReadStands stands() {
+      return ReadStands.of(PagePaths.BY_SIZE, form.address(), HowRead.ofRows(selection.rows()));
     }
 
     /** The outcome. */

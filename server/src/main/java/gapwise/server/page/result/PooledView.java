@@ -9,6 +9,7 @@ import gapwise.course.Courses;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.forest.ForestTable;
+import gapwise.selection.HowRead;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Selection;
 import gapwise.server.address.CarriedQuestion;
@@ -20,6 +21,7 @@ import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.Offer;
 import gapwise.server.page.part.OutcomeChoice;
 import gapwise.server.page.part.QuestionParts;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.RiskOfBias;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TooShort;
@@ -88,6 +90,11 @@ public sealed interface PooledView {
       Optional<String> plan,
       Definitions definitions)
       implements PooledView {
+
+    /** How the studies behind it were read. */
+    public ReadStands stands() {
+      return ReadStands.of(PagePaths.POOLED, form.address(), HowRead.ofRows(selection.rows()));
+    }
 
     /** The outcome. */
     public Outcome outcome() {

@@ -14,6 +14,7 @@ import gapwise.evidence.rule.Finding;
 import gapwise.evidence.vocabulary.ReportKind;
 import gapwise.server.account.Right;
 import gapwise.server.address.PagePaths;
+import gapwise.server.home.Extractions;
 import gapwise.server.home.References;
 import gapwise.server.page.Place;
 import gapwise.server.page.Site;
@@ -40,12 +41,19 @@ public final class StudyPage {
   private final Sites sites;
   private final StudiesAt studies;
   private final References references;
+  private final Extractions extractions;
 
-  public StudyPage(Templates templates, Sites sites, StudiesAt studies, References references) {
+  public StudyPage(
+      Templates templates,
+      Sites sites,
+      StudiesAt studies,
+      References references,
+      Extractions extractions) {
     this.templates = templates;
     this.sites = sites;
     this.studies = studies;
     this.references = references;
+    this.extractions = extractions;
   }
 
   /**
@@ -55,11 +63,17 @@ public final class StudyPage {
    * @param citation the citation as one line
    * @param doi identifier to follow; empty where there is none
    * @param invented whether there is no such paper, since the study is invented
+   * @param apart who read it apart and who settled it
    */
-  public record Paper(String label, String citation, Optional<String> doi, boolean invented) {
-    static Paper of(Study study) {
+  public record Paper(
+      String label,
+      String citation,
+      Optional<String> doi,
+      boolean invented,
+      Optional<ReadApart> apart) {
+    static Paper of(Study study, Optional<ReadApart> apart) {
       Citation citation = study.citation();
-      return new Paper(citation.label(), citation.line(), citation.doi(), study.invented());
+      return new Paper(citation.label(), citation.line(), citation.doi(), study.invented(), apart);
     }
   }
 
@@ -113,14 +127,15 @@ public final class StudyPage {
             .study(StudyAddress.id(id))
             .or(() -> studies.study(id))
             .orElseThrow(() -> new NotFoundResponse("There is no study '" + id + "' here."));
-    templates.show(context, "studies/StudyPage", view(kept.study()));
+    templates.show(context, "studies/StudyPage", view(kept));
   }
 
-  private View view(Study study) {
+  private View view(KeptStudy kept) {
+    Study study = kept.study();
     return new View(
         sites.of(study.citation().label(), Place.STUDIES),
         StudyAddress.of(study.id()),
-        Paper.of(study),
+        Paper.of(study, ReadApart.of(kept, extractions)),
         alert(study),
         Notices.of(study, references),
         Facts.of(study),
