@@ -185,7 +185,7 @@ class BackupTest {
     Path own = Files.writeString(copies.resolve(name("sunday", 77)), "of an earlier run");
     Path others = copies.resolve("sunday.db." + ProcessHandle.of(1).orElseThrow().pid() + "-1.x");
     Files.writeString(others, "no backup of ours");
-    try (CheckedCopy.Unfinished underWay = CheckedCopy.Unfinished.of(copies.resolve("now.db"))) {
+    try (Unfinished underWay = Unfinished.of(copies.resolve("now.db"))) {
       Backup.write(home, backup);
       assertEquals(List.of(backup, underWay.file(), others), files(copies));
     }

@@ -5,6 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import gapwise.store.database.ContentChecksumMigration;
+import gapwise.store.database.Database;
+import gapwise.store.database.DatabaseFile;
+import gapwise.store.database.Layout;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -99,11 +103,12 @@ class OldestBackupTest {
 
   /** Each layout on the way is put back as well, with the rows of the first. */
   @ParameterizedTest
-  @ValueSource(strings = {"2", "3", "4"})
+  @ValueSource(strings = {"2", "3", "4", "5", "6"})
   void everyLayoutBetweenGoesTheSameWay(String layout) {
     Flyway.configure()
         .dataSource("jdbc:sqlite:" + oldest, null, null)
-        .locations("classpath:gapwise/store/migration")
+        .locations(
+            "classpath:gapwise/store/migration/sqlite", "classpath:gapwise/store/migration/any")
         .javaMigrations(new ContentChecksumMigration())
         .target(layout)
         .load()

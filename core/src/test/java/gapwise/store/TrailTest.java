@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import gapwise.store.Trail.Deed;
+import gapwise.store.database.SqliteDatabase;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -14,16 +15,30 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** The trail is read newest first, and nothing of it can be changed. */
 class TrailTest {
   private static final Instant NOW = Instant.parse("2026-03-01T08:00:00Z");
   private static final Clock CLOCK = Clock.fixed(NOW, ZoneOffset.UTC);
   @TempDir Path home;
+  StorePlace place;
+
+  /** Where the records of one test are. */
+  StorePlace newPlace(Path folder) {
+    return StorePlace.of(folder);
+  }
+
+  @BeforeEach
+  void begin() {
+    place = newPlace(home);
+  }
+
+  final DocumentStore open() {
+    return DocumentStore.open(place, CLOCK, Expected.ANYTHING);
+  }
 
   private static Deed deed(String person, String subject) {
     return new Deed("write", person, "192.0.2.0", subject, "303");
@@ -31,12 +46,12 @@ class TrailTest {
 
   @Test
   void entriesAreKeptOverAReopeningAndReadNewestFirstPageByPage() {
-    try (DocumentStore store = DocumentStore.open(home, CLOCK)) {
+    try (DocumentStore store = open()) {
       for (int i = 1; i <= 5; i++) {
         store.trail().add(deed(i % 2 == 0 ? "Bo" : "Ann", "route " + i));
       }
     }
-    try (DocumentStore store = DocumentStore.open(home, CLOCK)) {
+    try (DocumentStore store = open()) {
       List<Trail.Entry> first = store.trail().before("", Long.MAX_VALUE, 2);
       assertEquals(List.of(5L, 4L), first.stream().map(Trail.Entry::number).toList());
       assertEquals(new Trail.Entry(5, NOW, deed("Ann", "route 5")), first.get(0));
@@ -51,24 +66,38 @@ class TrailTest {
     }
   }
 
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
+  /** Statements that the database is to refuse, as it words them. */
+  List<String> changes() {
+    return List.of(
         "UPDATE trail_entry SET person = 'other'",
         "UPDATE trail_entry SET outcome = '' WHERE entry_number = 1",
         "DELETE FROM trail_entry",
         "DELETE FROM trail_entry WHERE entry_number = 2",
         "INSERT OR REPLACE INTO trail_entry VALUES (1, '', 'write', '', '', '', '')",
-        "INSERT INTO trail_entry VALUES (9, '', 'write', '', '', '', '')"
-      })
-  void theDatabaseItselfRefusesToChangeTheTrail(String statement) throws SQLException {
-    try (DocumentStore store = DocumentStore.open(home, CLOCK)) {
+        "INSERT INTO trail_entry VALUES (9, '', 'write', '', '', '', '')");
+  }
+
+  /** What the database says when it refuses one. */
+  String refusal() {
+    return "SQLITE_CONSTRAINT_TRIGGER";
+  }
+
+  Connection behind() throws SQLException {
+    return SqliteDatabase.ofHome(home).connect();
+  }
+
+  @Test
+  void theDatabaseItselfRefusesToChangeTheTrail() throws SQLException {
+    try (DocumentStore store = open()) {
       store.trail().add(deed("Ann", "one"));
       store.trail().add(deed("Bo", "two"));
-      try (Connection connection = new Database(home).connect();
-          Statement sql = connection.createStatement()) {
-        SQLException refused = assertThrows(SQLException.class, () -> sql.executeUpdate(statement));
-        assertTrue(refused.getMessage().contains("SQLITE_CONSTRAINT_TRIGGER"), statement);
+      for (String statement : changes()) {
+        try (Connection connection = behind();
+            Statement sql = connection.createStatement()) {
+          SQLException refused =
+              assertThrows(SQLException.class, () -> sql.executeUpdate(statement), statement);
+          assertTrue(refused.getMessage().contains(refusal()), refused.getMessage());
+        }
       }
       assertEquals(
           List.of(deed("Bo", "two"), deed("Ann", "one")),

@@ -11,6 +11,7 @@ import gapwise.extraction.FieldChoice;
 import gapwise.extraction.Reconciliation;
 import gapwise.extraction.Side;
 import gapwise.extraction.TwiceRead;
+import gapwise.server.account.Right;
 import gapwise.server.home.Extractions;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
@@ -31,7 +32,7 @@ public final class ExtractionApi {
 
   /** Adds its route. */
   public void addTo(Routes routes) {
-    routes.get(Api.ROOT + "/studies/{id}/extraction", this::show);
+    routes.get(Api.ROOT + "/studies/{id}/extraction", Right.SEE, this::show);
   }
 
   private void show(Context context) {

@@ -12,6 +12,7 @@ import gapwise.review.ReviewVersion;
 import gapwise.review.StageCount;
 import gapwise.review.kept.KeptQuestion;
 import gapwise.review.kept.KeptVersion;
+import gapwise.server.account.Right;
 import gapwise.server.home.Home;
 import gapwise.server.home.ReviewWork;
 import gapwise.server.kept.KeptAnswers;
@@ -47,8 +48,8 @@ public final class ReviewApi {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(Api.ROOT + "/review", context -> Json.answer(context, review()));
-    routes.get(Api.ROOT + "/kept", context -> Json.answer(context, kept()));
+    routes.get(Api.ROOT + "/review", Right.SEE, context -> Json.answer(context, review()));
+    routes.get(Api.ROOT + "/kept", Right.SEE, context -> Json.answer(context, kept()));
   }
 
   private ObjectNode review() {

@@ -83,7 +83,7 @@ public final class SupplementCommand implements Callable<Integer> {
       System.err.println(target + " is there already; name a new folder or archive.");
       return Exit.WRONG;
     }
-    try (Reading reading = Reading.of(home.folder, Clock.systemUTC())) {
+    try (Reading reading = Reading.of(home.place(), Clock.systemUTC())) {
       Supplements supplements =
           new Supplements(
               reading.evidence(),

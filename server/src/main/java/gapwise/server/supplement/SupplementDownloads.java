@@ -1,5 +1,6 @@
 package gapwise.server.supplement;
 
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
@@ -38,7 +39,7 @@ public final class SupplementDownloads {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    PAGES.forEach((path, page) -> routes.get(path, context -> send(context, page)));
+    PAGES.forEach((path, page) -> routes.get(path, Right.SEE, context -> send(context, page)));
   }
 
   /** Written whole before the first byte is sent, so that a refusal is no half archive. */

@@ -7,6 +7,7 @@ import gapwise.extraction.TeamAgreement;
 import gapwise.figure.file.CsvCell;
 import gapwise.figure.value.Shown;
 import gapwise.server.address.PagePaths;
+import gapwise.server.account.Right;
 import gapwise.server.download.Attachment;
 import gapwise.server.home.Home;
 import gapwise.server.page.Place;
@@ -79,10 +80,9 @@ public final class AgreementPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.EXTRACTION_AGREEMENT, this::show);
+    routes.get(PagePaths.EXTRACTION_AGREEMENT, Right.SEE, this::show);
     routes.get(
-        CSV,
-        context ->
+        CSV, Right.SEE, context ->
             Attachment.send(
                 context,
                 "text/csv; charset=utf-8",

@@ -13,6 +13,7 @@ import gapwise.screening.Reader;
 import gapwise.screening.Stage;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
+import gapwise.server.account.Right;
 import gapwise.server.home.Home;
 import gapwise.server.home.Screening;
 import gapwise.server.job.PostedForm;
@@ -54,8 +55,8 @@ public final class ExtractionPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.EXTRACTION, this::show);
-    routes.post(PagePaths.EXTRACTION, this::open);
+    routes.get(PagePaths.EXTRACTION, Right.SEE, this::show);
+    routes.post(PagePaths.EXTRACTION, Right.EXTRACT, this::open);
   }
 
   private void show(Context context) {

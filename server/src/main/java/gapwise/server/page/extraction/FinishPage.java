@@ -15,6 +15,7 @@ import gapwise.extraction.Reconciliation;
 import gapwise.extraction.TwiceRead;
 import gapwise.intake.Intake;
 import gapwise.screening.Reader;
+import gapwise.server.account.Right;
 import gapwise.server.home.Home;
 import gapwise.server.job.PostedForm;
 import gapwise.server.route.Routes;
@@ -41,8 +42,8 @@ public final class FinishPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.post(ExtractionAddress.PAPER + "/finish", this::finish);
-    routes.post(ExtractionAddress.PAPER + "/follow", this::follow);
+    routes.post(ExtractionAddress.PAPER + "/finish", Right.SETTLE, this::finish);
+    routes.post(ExtractionAddress.PAPER + "/follow", Right.SETTLE, this::follow);
   }
 
   private static Draft draft(Reconciliation both, List<SettledDoubt> settled) {

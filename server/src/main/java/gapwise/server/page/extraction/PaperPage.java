@@ -14,6 +14,7 @@ import gapwise.extraction.TwiceRead;
 import gapwise.screening.Reader;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
+import gapwise.server.account.Right;
 import gapwise.server.download.Attachment;
 import gapwise.server.home.Home;
 import gapwise.server.job.PostedForm;
@@ -55,10 +56,10 @@ public final class PaperPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(ExtractionAddress.PAPER, this::show);
-    routes.get(CSV, this::differences);
-    routes.post(ExtractionAddress.PAPER + "/draft", this::draft);
-    routes.post(ExtractionAddress.PAPER + "/begin", this::begin);
+    routes.get(ExtractionAddress.PAPER, Right.SEE, this::show);
+    routes.get(CSV, Right.SEE, this::differences);
+    routes.post(ExtractionAddress.PAPER + "/draft", Right.EXTRACT, this::draft);
+    routes.post(ExtractionAddress.PAPER + "/begin", Right.SETTLE, this::begin);
   }
 
   /** The paper that an address names. */

@@ -18,6 +18,7 @@ import gapwise.extraction.SameRow;
 import gapwise.extraction.TwiceRead;
 import gapwise.screening.Reader;
 import gapwise.server.address.Address;
+import gapwise.server.account.Right;
 import gapwise.server.home.Home;
 import gapwise.server.job.PostedForm;
 import gapwise.server.page.Place;
@@ -59,9 +60,9 @@ public final class SettlePage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(SETTLE, this::show);
-    routes.post(SETTLE, this::settle);
-    routes.post(SETTLE + "/rows", this::rows);
+    routes.get(SETTLE, Right.SETTLE, this::show);
+    routes.post(SETTLE, Right.SETTLE, this::settle);
+    routes.post(SETTLE + "/rows", Right.SETTLE, this::rows);
   }
 
   /** Both extractions, while the person who asks settles them. */

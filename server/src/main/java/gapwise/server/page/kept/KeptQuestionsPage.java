@@ -9,6 +9,7 @@ import gapwise.review.kept.KeptVersion;
 import gapwise.review.kept.Moved;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
+import gapwise.server.account.Right;
 import gapwise.server.job.PostedForm;
 import gapwise.server.kept.KeptAnswers;
 import gapwise.server.kept.KeptPlace;
@@ -61,14 +62,14 @@ public final class KeptQuestionsPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.KEPT, this::show);
-    routes.post(PagePaths.KEPT, this::keep);
-    routes.get(ONE, this::one);
-    routes.get(ONE + "/line", context -> part(context, "kept/KeptStanding", "/line"));
-    routes.get(ONE + "/moved", this::moved);
-    routes.get(ONE + "/mark", this::mark);
-    routes.post(ONE + "/take", this::take);
-    routes.post(ONE + "/drop", this::drop);
+    routes.get(PagePaths.KEPT, Right.SEE, this::show);
+    routes.post(PagePaths.KEPT, Right.EXTRACT, this::keep);
+    routes.get(ONE, Right.SEE, this::one);
+    routes.get(ONE + "/line", Right.SEE, context -> part(context, "kept/KeptStanding", "/line"));
+    routes.get(ONE + "/moved", Right.SEE, this::moved);
+    routes.get(ONE + "/mark", Right.SEE, this::mark);
+    routes.post(ONE + "/take", Right.EXTRACT, this::take);
+    routes.post(ONE + "/drop", Right.EXTRACT, this::drop);
   }
 
   private KeptLines lines() {

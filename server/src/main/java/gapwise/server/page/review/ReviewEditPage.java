@@ -6,6 +6,7 @@ import gapwise.curation.ReviewBase;
 import gapwise.review.Review;
 import gapwise.review.ReviewVersion;
 import gapwise.server.address.PagePaths;
+import gapwise.server.account.Right;
 import gapwise.server.home.ReviewWork;
 import gapwise.server.job.PostedForm;
 import gapwise.server.page.Place;
@@ -32,8 +33,8 @@ final class ReviewEditPage {
   }
 
   void addTo(Routes routes) {
-    routes.get(PagePaths.REVIEW_EDIT, this::show);
-    routes.post(PagePaths.REVIEW, this::keep);
+    routes.get(PagePaths.REVIEW_EDIT, Right.SETTLE, this::show);
+    routes.post(PagePaths.REVIEW, Right.SETTLE, this::keep);
   }
 
   private void show(Context context) {

@@ -15,6 +15,7 @@ import gapwise.screening.Stage;
 import gapwise.server.account.Actor;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
+import gapwise.server.account.Right;
 import gapwise.server.home.Home;
 import gapwise.server.home.ReviewWork;
 import gapwise.server.home.Screening;
@@ -51,7 +52,7 @@ public final class ReviewPage {
 
   /** Adds its routes. */
   public void addTo(Routes routes) {
-    routes.get(PagePaths.REVIEW, this::show);
+    routes.get(PagePaths.REVIEW, Right.SEE, this::show);
     new ReviewEditPage(templates, sites, home.review(), work).addTo(routes);
   }
 
