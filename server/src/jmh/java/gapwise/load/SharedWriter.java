@@ -44,7 +44,7 @@ final class SharedWriter implements Callable<Tally> {
     long end = System.nanoTime() + duration.toNanos();
     while (System.nanoTime() < end) {
       String study = Acknowledged.study(random.nextInt(Acknowledged.STUDIES));
-      write(study, "Invented by writer " + number + ", edit " + EDITS.incrementAndGet());
+      write(study, "Invented by writer " + number + " in edit " + EDITS.incrementAndGet());
     }
     return tally;
   }
