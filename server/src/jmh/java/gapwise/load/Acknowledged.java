@@ -56,15 +56,7 @@ final class Acknowledged {
               .isPresent();
       if (!there) {
         lost.add("lost: " + write.study() + " version " + write.version() + ": "
-                + write.title()
-                + "; there: "
-                + studies.history(write.study()).stream()
-                    .map(
-                        version ->
-                            version.stamp().version()
-                                + " "
-                                + version.study().map(study -> study.citation().title()).orElse("-"))
-                    .toList());
+                + write.title());
       }
     }
     return lost;

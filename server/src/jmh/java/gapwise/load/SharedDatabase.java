@@ -137,10 +137,12 @@ public final class SharedDatabase {
     try {
       List<Callable<Tally>> work = new ArrayList<>();
       for (int number = 0; number < writers; number++) {
-        work.add(new SharedWriter(client, ports.get(number % SERVERS), number, acknowledged, duration));
+        int port = ports.get(number % SERVERS);
+        work.add(new SharedWriter(client, port, number, acknowledged, duration));
       }
       for (int number = 0; number < readers; number++) {
-        work.add(new SharedReader(client, ports.get(number % SERVERS), number, acknowledged, duration));
+        int port = ports.get(number % SERVERS);
+        work.add(new SharedReader(client, port, number, acknowledged, duration));
       }
       Tally all = new Tally();
       for (Future<Tally> done : people.invokeAll(work)) {
