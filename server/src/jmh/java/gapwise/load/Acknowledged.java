@@ -55,8 +55,7 @@ final class Acknowledged {
               .filter(study -> study.citation().title().equals(write.title()))
               .isPresent();
       if (!there) {
-        lost.add("lost: " + write.study() + " version " + write.version() + ": "
-                + write.title());
+        lost.add("lost: " + write.study() + " version " + write.version() + ": " + write.title());
       }
     }
     return lost;
