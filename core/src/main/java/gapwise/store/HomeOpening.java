@@ -1,9 +1,9 @@
 package gapwise.store;
 
 import gapwise.store.database.Database;
-import gapwise.store.database.PostgresDatabase;
 import gapwise.store.database.DatabaseFile;
 import gapwise.store.database.Layout;
+import gapwise.store.database.PostgresDatabase;
 import gapwise.store.database.SqliteDatabase;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -75,7 +75,8 @@ final class ServerCopies {
   }
 
   /**
-   * Puts a backup into the database. The home is the new database's from now on; it may not be in use.
+   * Puts a backup into the database. The home is the new database's from now on; it may not be in
+   * use.
    *
    * @param usable what must hold for the backup, besides that it is sound
    * @return what was found in the records that are in the database now

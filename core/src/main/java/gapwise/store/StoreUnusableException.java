@@ -21,7 +21,9 @@ public sealed class StoreUnusableException extends RuntimeException permits Reco
   /**
    * Codes: store-in-use, store-damaged, record-damaged, store-missing, store-emptied, store-behind,
    * store-other, store-foreign, store-newer, no-home, no-backup, file-unusable, disk-full,
-   * home-unusable, store-failed.
+   * home-unusable, store-failed; with a database of a server also store-elsewhere, store-unknown,
+   * store-busy, database-away, database-refused, no-database, database-read-only,
+   * database-encoding, database-not-empty, text-unwritable.
    */
   public Problem problem() {
     return problem;

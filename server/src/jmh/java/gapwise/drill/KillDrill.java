@@ -181,7 +181,8 @@ public final class KillDrill {
   private void waitAWhile(Program program) throws Exception {
     boolean byLog = random.nextInt(4) > 0;
     double seconds = byLog ? LONGEST_SECONDS : random.nextDouble(0.2, LONGEST_SECONDS);
-    long grown = log.orElseThrow().bytes() + new long[] {1, 4_096, 50_000, 200_000, 600_000}[random.nextInt(5)];
+    long more = new long[] {1, 4_096, 50_000, 200_000, 600_000}[random.nextInt(5)];
+    long grown = log.orElseThrow().bytes() + more;
     long end = System.nanoTime() + (long) (seconds * 1e9);
     while (System.nanoTime() < end && program.isRunning()) {
       if (byLog && log.orElseThrow().bytes() >= grown) {

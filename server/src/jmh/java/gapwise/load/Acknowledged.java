@@ -55,16 +55,7 @@ final class Acknowledged {
               .filter(study -> study.citation().title().equals(write.title()))
               .isPresent();
       if (!there) {
-        lost.add("lost: " + write.study() + " version " + write.version() + ": "
-                + write.title()
-                + "; there: "
-                + studies.history(write.study()).stream()
-                    .map(
-                        version ->
-                            version.stamp().version()
-                                + " "
-                                + version.study().map(study -> study.citation().title()).orElse("-"))
-                    .toList());
+        lost.add("lost: " + write.study() + " version " + write.version() + ": " + write.title());
       }
     }
     return lost;

@@ -8,10 +8,7 @@ import gapwise.store.database.DatabaseAddress;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.io.PrintStream;
-import java.net.URI;
 import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,6 +22,8 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Two server processes on one PostgreSQL database, each with a home of its own; people write to and
@@ -34,7 +33,8 @@ import java.util.concurrent.Future;
  */
 public final class SharedDatabase {
   private static final Duration START = Duration.ofSeconds(120);
-  private static final int[] PORTS = {7391, 7392};
+  private static final int SERVERS = 2;
+  private static final Pattern TOLD = Pattern.compile("Gapwise is at http://localhost:(\\d+)/");
   private static final int ARMS_BESIDE = 100;
 
   /** A server that has just started answers slowly until its code is compiled; not counted. */
@@ -42,6 +42,7 @@ public final class SharedDatabase {
 
   private final Path folder;
   private final DatabaseAddress address;
+  private final List<Integer> ports = new ArrayList<>();
   private final Acknowledged acknowledged = new Acknowledged();
   private final HttpClient client =
       HttpClient.newBuilder().version(HttpClient.Version.HTTP_1_1).build();
@@ -72,11 +73,11 @@ public final class SharedDatabase {
     }
     List<Process> processes = new ArrayList<>();
     try {
-      for (int port : PORTS) {
-        processes.add(start(port));
+      for (int server = 0; server < SERVERS; server++) {
+        processes.add(start(server));
       }
-      for (int port : PORTS) {
-        awaitAnswer(port);
+      for (int server = 0; server < SERVERS; server++) {
+        ports.add(portOf(server, processes.get(server)));
       }
       atOnce(WARM_UP, writers, readers);
       Tally tally = atOnce(duration, writers, readers);
@@ -94,7 +95,7 @@ public final class SharedDatabase {
         new StorePlace(folder.resolve(name), Optional.of(address)), Clock.systemUTC());
   }
 
-  private Process start(int port) throws IOException {
+  private Process start(int server) throws IOException {
     return new ProcessBuilder(
             "java",
             "-Xmx768m",
@@ -103,31 +104,31 @@ public final class SharedDatabase {
             Gapwise.class.getName(),
             "serve",
             "--port",
-            Integer.toString(port),
+            "0",
             "--home",
-            folder.resolve("home-" + port).toString(),
+            folder.resolve("home-" + server).toString(),
             "--database",
             address.url())
         .redirectErrorStream(true)
-        .redirectOutput(folder.resolve("said-" + port + ".txt").toFile())
+        .redirectOutput(said(server).toFile())
         .start();
   }
 
-  private void awaitAnswer(int port) throws InterruptedException {
+  private Path said(int server) {
+    return folder.resolve("said-" + server + ".txt");
+  }
+
+  /** The port that a server took, told once it answers there. */
+  private int portOf(int server, Process process) throws IOException, InterruptedException {
     long end = System.nanoTime() + START.toNanos();
-    while (System.nanoTime() < end) {
-      try {
-        HttpRequest request =
-            HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + "/api/v1/studies"))
-                .build();
-        if (client.send(request, HttpResponse.BodyHandlers.discarding()).statusCode() == 200) {
-          return;
-        }
-      } catch (IOException notYet) {
-        Thread.sleep(50);
+    while (System.nanoTime() < end && process.isAlive()) {
+      Matcher told = TOLD.matcher(Files.readString(said(server)));
+      if (told.find()) {
+        return Integer.parseInt(told.group(1));
       }
+      Thread.sleep(50);
     }
-    throw new IllegalStateException("no server answers at " + port);
+    throw new IllegalStateException("no server: " + Files.readString(said(server)));
   }
 
   /** Everybody at once; half of them at each server. */
@@ -136,10 +137,12 @@ public final class SharedDatabase {
     try {
       List<Callable<Tally>> work = new ArrayList<>();
       for (int number = 0; number < writers; number++) {
-        work.add(new SharedWriter(client, PORTS[number % 2], number, acknowledged, duration));
+        int port = ports.get(number % SERVERS);
+        work.add(new SharedWriter(client, port, number, acknowledged, duration));
       }
       for (int number = 0; number < readers; number++) {
-        work.add(new SharedReader(client, PORTS[number % 2], number, acknowledged, duration));
+        int port = ports.get(number % SERVERS);
+        work.add(new SharedReader(client, port, number, acknowledged, duration));
       }
       Tally all = new Tally();
       for (Future<Tally> done : people.invokeAll(work)) {

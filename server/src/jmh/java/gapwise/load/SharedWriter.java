@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.concurrent.Callable;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * A person who changes studies that others change too: hands in a new title, is told which version
@@ -16,6 +17,9 @@ import java.util.concurrent.Callable;
  */
 final class SharedWriter implements Callable<Tally> {
   private static final int MOST_FACED = 20;
+
+  /** No two edits are alike, for one that changes nothing would be stored as no version. */
+  private static final AtomicInteger EDITS = new AtomicInteger();
 
   private final HttpClient client;
   private final int port;
@@ -38,9 +42,9 @@ final class SharedWriter implements Callable<Tally> {
   @Override
   public Tally call() throws IOException, InterruptedException {
     long end = System.nanoTime() + duration.toNanos();
-    for (int count = 0; System.nanoTime() < end; count++) {
+    while (System.nanoTime() < end) {
       String study = Acknowledged.study(random.nextInt(Acknowledged.STUDIES));
-      write(study, "Invented by writer " + number + " for the time " + count);
+      write(study, "Invented by writer " + number + " in edit " + EDITS.incrementAndGet());
     }
     return tally;
   }
@@ -54,6 +58,9 @@ final class SharedWriter implements Callable<Tally> {
       JsonNode change = state.path("changes").path(0);
       switch (state.path("state").asText()) {
         case "done" -> {
+          if (state.path("saved").asInt() != 1) {
+            tally.fault("a write was told as done with nothing saved: " + state);
+          }
           acknowledged.add(study, replaced + 1, title);
           return;
         }
