@@ -7,7 +7,7 @@ public final class NoAccountsException extends RuntimeException {
   /** Says what to do on the machine of the server. */
   public NoAccountsException() {
     super(
-        "There are no accounts, so this server answers nobody beyond its own machine. Make the first"
-            + " account there: gapwise people add NAME --role administrator.");
+        "There are no accounts, so this server answers nobody beyond its own machine. Make the"
+            + " first account there: gapwise people add NAME --role administrator.");
   }
 }

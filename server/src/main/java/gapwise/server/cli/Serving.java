@@ -13,9 +13,9 @@ final class Serving {
   @Option(
       names = "--host",
       description =
-          "Address to listen on. Default: ${DEFAULT-VALUE}, this machine alone. Any other is refused"
-              + " while there are no accounts; make the first by: gapwise people add NAME --role"
-              + " administrator")
+          "Address to listen on. Default: ${DEFAULT-VALUE}, this machine alone. Any other is"
+              + " refused while there are no accounts; make the first by: gapwise people add NAME"
+              + " --role administrator")
   String host = "127.0.0.1";
 
   @Option(
@@ -28,7 +28,8 @@ final class Serving {
       description =
           "Another server on this machine stands before this one and ends TLS. Its headers"
               + " X-Forwarded-Proto and X-Forwarded-For are believed, and the name that it is asked"
-              + " by. It must hand the header Host on as it is. Refused while there are no accounts.")
+              + " by. It must hand the header Host on as it is. Refused while there are no"
+              + " accounts.")
   boolean behindProxy;
 
   /** Serves until the program is told to stop, then closes what is open. */

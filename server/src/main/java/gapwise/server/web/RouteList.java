@@ -2,8 +2,8 @@ package gapwise.server.web;
 
 import io.javalin.Javalin;
 import io.javalin.router.Endpoint;
-import io.javalin.security.RouteRole;
 import io.javalin.security.Roles;
+import io.javalin.security.RouteRole;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,6 +26,8 @@ final class RouteList {
   }
 
   private static Set<RouteRole> roles(Endpoint endpoint) {
-    return Optional.ofNullable(endpoint.metadata(Roles.class)).map(Roles::getRoles).orElse(Set.of());
+    return Optional.ofNullable(endpoint.metadata(Roles.class))
+        .map(Roles::getRoles)
+        .orElse(Set.of());
   }
 }

@@ -147,6 +147,10 @@ final class OwnPage {
           context, say("people.token-wrong", Map.of("most", Token.LONGEST_LABEL, "days", most)));
       return;
     }
+    if (account.given()) {
+      refused(context, say("people.choose-first"));
+      return;
+    }
     if (people.tokens().of(account).size() >= Tokens.MOST_OF_ONE) {
       refused(context, say("people.many-tokens", Map.of("most", Tokens.MOST_OF_ONE)));
       return;
