@@ -64,7 +64,8 @@ class ReadStandsTest {
   void programsAreToldTheSame() throws Exception {
     String json = running.get("/api/v1/result.json?outcome=union&status=verified").body();
     assertTrue(
-        json.replaceAll("\\s", "").matches("(?s).*\"extraction\":\\{\"agreed\":0,\"checked\":[1-9].*"),
+        json.replaceAll("\\s", "")
+            .matches("(?s).*\"extraction\":\\{\"agreed\":0,\"checked\":[1-9].*"),
         json.substring(0, Math.min(2000, json.length())));
   }
 }
