@@ -184,7 +184,6 @@ class ArchitectureTest {
                   Set.of(
                       "effect",
                       "evidence",
-                      "evidence.vocabulary",
                       "exchange",
                       "exchange.form",
                       "numeric",

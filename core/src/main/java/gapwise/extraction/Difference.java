@@ -56,7 +56,7 @@ public record Difference(
   public boolean asksWhy(FieldChoice.Taken taken) {
     return taken == FieldChoice.Taken.THIRD
         || column.isEmpty()
-        || !first.text().isEmpty() && !second.text().isEmpty();
+        || (!first.text().isEmpty() && !second.text().isEmpty());
   }
 
   /** Whether a third value can hold: of a single field, not of a row or a curve. */

@@ -39,7 +39,7 @@ record FieldsOfRow(List<Difference> differences, List<Compared.Alike> alike) {
     for (TemplateColumn column : Template.columns(pair.sheet())) {
       String one = first.text(column.name());
       String other = second.text(column.name());
-      if (!isRead(pair.sheet(), column.name()) || one.isEmpty() && other.isEmpty()) {
+      if (!isRead(pair.sheet(), column.name()) || (one.isEmpty() && other.isEmpty())) {
         continue;
       }
       if (one.equals(other)) {

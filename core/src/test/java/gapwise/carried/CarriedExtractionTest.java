@@ -66,13 +66,7 @@ class CarriedExtractionTest {
       ExtractionBase base = new ExtractionBase(from);
       TwiceRead paper =
           TwiceRead.opened(
-              STUDY,
-              Optional.empty(),
-              "",
-              AB,
-              CD,
-              Optional.empty(),
-              new TwiceRead.Opened(CD, NOW));
+              STUDY, Optional.empty(), "", AB, CD, Optional.empty(), new TwiceRead.Opened(CD, NOW));
       assertTrue(base.open(paper));
       assertFalse(base.open(paper), "one of this study is open");
       ExtractionBase.Kept seen = base.find(STUDY).orElseThrow();

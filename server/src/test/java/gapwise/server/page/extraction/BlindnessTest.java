@@ -165,7 +165,10 @@ class BlindnessTest {
           TwoReaders.post(running, PAPER + "/finish", "who", "AB", "why", "reconciled")
               .statusCode());
       String told = TwoReaders.plain(running.get(PAPER).body());
-      assertTrue(told.contains("AB, who is one of the two who extracted it, settles what differs for both"), told);
+      assertTrue(
+          told.contains(
+              "AB, who is one of the two who extracted it, settles what differs for both"),
+          told);
       assertTrue(told.contains("The agreed record , version 2 of the study"), told);
     }
   }
