@@ -52,10 +52,14 @@ public final class KeptAnswers {
   public record Asked(KeptPlace place, Address address) {
     /** What a kept question asks. */
     public static Asked of(KeptQuestion question) {
-      return new Asked(
+      KeptPlace place =
           KeptPlace.find(question.page())
-              .orElseThrow(() -> wrong("page", "'" + question.page() + "' answers no question")),
-          KeptPlace.question(Address.parse(question.query())));
+              .orElseThrow(() -> wrong("page", "'" + question.page() + "' answers no question"));
+      try {
+        return new Asked(place, KeptPlace.question(Address.parse(question.query())));
+      } catch (IllegalArgumentException unreadable) {
+        throw wrong("query", "its address is not written as addresses are");
+      }
     }
   }
 

@@ -7,7 +7,6 @@ import gapwise.problem.WrongInputException;
 import gapwise.review.kept.KeptQuestion;
 import gapwise.review.kept.KeptVersion;
 import gapwise.review.kept.Moved;
-import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
 import gapwise.server.kept.KeptAnswers;
 import gapwise.server.kept.KeptPlace;
@@ -15,6 +14,7 @@ import gapwise.server.page.part.Fetching;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -35,14 +35,24 @@ record KeptLines(KeptAnswers answers) {
   KeptView.Line line(KeptVersion version, Fetching.Way way, String part) {
     KeptQuestion question = version.question();
     String more = PagePaths.KEPT + "/" + question.id();
+    Optional<KeptPlace> place = KeptPlace.find(question.page());
     return new KeptView.Line(
         question.id(),
         question.title(),
-        Address.parse(question.query()).with(KeptPlace.KEPT, question.id()).at(question.page()),
-        KeptPlace.find(question.page()).map(KeptPlace::label).orElse(question.page()),
+        place.map(one -> opened(question)).orElse(more),
+        place.map(KeptPlace::label).orElse(question.page()),
         taken(version),
         standing(question, way, new Fetching(more + part, more + "?whole=yes")),
         more);
+  }
+
+  /** The page of a question, which then says from where it was opened. */
+  private static String opened(KeptQuestion question) {
+    return question.address()
+        + (question.query().isEmpty() ? "?" : "&")
+        + KeptPlace.KEPT
+        + "="
+        + question.id();
   }
 
   /** Who took an answer, when and why. */

@@ -25,7 +25,11 @@ final class ReviewWords {
 
   /** What the paragraph on the question says already. */
   private static final Set<ReviewField> IN_QUESTION =
-      EnumSet.of(ReviewField.TITLE, ReviewField.POPULATION);
+      EnumSet.of(
+          ReviewField.TITLE,
+          ReviewField.POPULATION,
+          ReviewField.INTERVENTIONS,
+          ReviewField.COMPARATORS);
 
   private ReviewWords() {}
 
