@@ -32,7 +32,9 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 
-/** The invented demonstration base with analyses of every way to ask, to be written as supplements. */
+/**
+ * The invented demonstration base with analyses of every way to ask, to be written as supplements.
+ */
 record DemonstrationSupplement(
     DocumentStore store, SupplementWriter writer, SupplementWriter.Wish wish)
     implements AutoCloseable {
@@ -99,10 +101,10 @@ record DemonstrationSupplement(
         plans.resolve("rows.csv"), "study,events,total\nFirst,9,10\nSecond,17,20\nThird,12,15\n");
     ObjectNode plan =
         (ObjectNode)
-            JsonMapper.builder().build().readTree("{\"measure\":\"proportion\",\"source\":{\"table\":\"rows.csv\"}}");
-    all.add(
-        Analysis.of(
-            "own", plan, answers.run(plan.toString(), Optional.of(plans)), plans));
+            JsonMapper.builder()
+                .build()
+                .readTree("{\"measure\":\"proportion\",\"source\":{\"table\":\"rows.csv\"}}");
+    all.add(Analysis.of("own", plan, answers.run(plan.toString(), Optional.of(plans)), plans));
     assertEquals(6, all.size());
     return all;
   }
