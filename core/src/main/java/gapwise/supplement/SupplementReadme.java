@@ -71,7 +71,7 @@ final class SupplementReadme {
     line(text, "");
     line(text, say("supplement.to-run-again"));
     line(text, "");
-    line(text, "  gapwise rerun FOLDER");
+    line(text, "  java -jar gapwise.jar rerun FOLDER");
     line(text, "");
     line(text, say("supplement.run-again-meaning", Map.of("program", told.edition().program())));
     line(text, say("supplement.to-import"));

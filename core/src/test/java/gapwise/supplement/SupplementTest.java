@@ -1,6 +1,5 @@
 package gapwise.supplement;
 
-import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -10,38 +9,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import gapwise.answer.Answers;
-import gapwise.answer.Edition;
-import gapwise.answer.LengthShape;
 import gapwise.budget.Budget;
-import gapwise.cohort.CohortDecision;
-import gapwise.cohort.CohortLinks;
-import gapwise.curation.EvidenceBase;
-import gapwise.curation.StudiesAt;
 import gapwise.datapackage.DataPackageVersion1;
 import gapwise.datapackage.PackageReader;
-import gapwise.demonstration.DemonstrationEvidence;
-import gapwise.evidence.Study;
-import gapwise.evidence.vocabulary.Outcome;
 import gapwise.problem.WrongInputException;
-import gapwise.search.MemoryIndex;
-import gapwise.search.SearchRequest;
-import gapwise.selection.Question;
-import gapwise.selection.Selector;
-import gapwise.store.DocumentStore;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
-import java.time.Clock;
-import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
-import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -51,82 +30,24 @@ import org.junit.jupiter.api.io.TempDir;
 /** A supplement of the invented demonstration base runs again to the same numbers. */
 class SupplementTest {
   private static final JsonMapper JSON = JsonMapper.builder().build();
-  private static final String VERSION = "test";
-  private static final Edition EDITION =
-      new Edition(VERSION, OptionalLong.of(67), Optional.of(LocalDate.of(2031, 2, 3)));
+  private static final String VERSION = DemonstrationSupplement.VERSION;
 
   @TempDir static Path folder;
-  private static DocumentStore store;
+  private static DemonstrationSupplement demonstration;
   private static Path written;
-  private static SupplementWriter writer;
-  private static SupplementWriter.Wish wish;
 
   @BeforeAll
   static void write() throws IOException {
-    List<Study> studies = DemonstrationEvidence.studies();
-    store = DocumentStore.open(folder.resolve("home"), Clock.systemUTC());
-    new EvidenceBase(store).saveAll(studies.iterator(), "ann", "invented", List.of());
-    StudiesAt kept = StudiesAt.of(store, store.lastChange());
-    List<CohortDecision> decisions = List.of(decision(studies.get(0).id(), studies.get(1).id()));
-    Selector selector =
-        new Selector(
-            MemoryIndex.of(studies::forEach, kept.change()), kept, CohortLinks.of(decisions));
-    Answers answers = new Answers(selector::select);
-    wish =
-        new SupplementWriter.Wish(
-            "Some outcomes", analyses(answers), List.of(), Optional.empty(), List.of());
-    writer =
-        new SupplementWriter(
-            new Sources(kept, decisions), EDITION, (picture, title) -> title.getBytes(UTF_8));
+    demonstration = DemonstrationSupplement.in(folder);
     written = folder.resolve("written");
-    SupplementWriter.Written done = writer.write(written, wish);
-    assertEquals(wish.analyses().size(), done.analyses());
+    SupplementWriter.Written done = demonstration.write(written);
+    assertEquals(6, done.analyses());
     assertTrue(done.numbers() > 500, () -> "numbers: " + done.numbers());
   }
 
   @AfterAll
   static void close() {
-    store.close();
-  }
-
-  private static CohortDecision decision(String one, String two) {
-    boolean inOrder = one.compareTo(two) < 0;
-    return new CohortDecision(
-        inOrder ? one : two,
-        inOrder ? two : one,
-        CohortDecision.Settled.SEPARATE,
-        "other towns",
-        "ann",
-        Instant.parse("2031-02-03T04:05:06Z"),
-        Optional.empty(),
-        new TreeMap<>(),
-        "x");
-  }
-
-  private static Question about(String outcome) {
-    return Question.about(Outcome.of(outcome), SearchRequest.EVERYTHING);
-  }
-
-  private static List<Analysis> analyses(Answers answers) throws IOException {
-    List<Analysis> all = new ArrayList<>();
-    for (String outcome : List.of("primary-union", "deep-infection", "time-to-union")) {
-      Analysis.of(outcome, Asking.POOLED, answers.ask(about(outcome))).ifPresent(all::add);
-    }
-    Analysis.of("by size", answers.byLength(about("primary-union"), LengthShape.LINE))
-        .ifPresent(all::add);
-    Analysis.of("funnel", Asking.SMALL_AGAINST_LARGE, answers.funnel(about("primary-union")))
-        .ifPresent(all::add);
-    Path plans = Files.createDirectory(folder.resolve("plans"));
-    Files.writeString(
-        plans.resolve("rows.csv"), "study,events,total\nFirst,9,10\nSecond,17,20\nThird,12,15\n");
-    ObjectNode plan =
-        (ObjectNode)
-            JSON.readTree("{\"measure\":\"proportion\",\"source\":{\"table\":\"rows.csv\"}}");
-    all.add(
-        Analysis.of(
-            "own", plan, answers.run(plan.toString(), Optional.of(plans)), plans));
-    assertEquals(6, all.size());
-    return all;
+    demonstration.close();
   }
 
   private static Rerun.Done rerun(Path supplement, String version) throws IOException {
@@ -148,8 +69,8 @@ class SupplementTest {
   void anArchiveIsTheSameBytesAndRunsAgain() throws IOException {
     Path one = folder.resolve("one.zip");
     Path two = folder.resolve("two.zip");
-    writer.write(one, wish);
-    writer.write(two, wish);
+    demonstration.write(one);
+    demonstration.write(two);
     assertArrayEquals(Files.readAllBytes(one), Files.readAllBytes(two));
     assertTrue(rerun(one, VERSION).equal());
   }
@@ -249,7 +170,7 @@ class SupplementTest {
     Path none = folder.resolve("none");
     SupplementWriter.Wish empty =
         new SupplementWriter.Wish("None", List.of(), List.of(), Optional.empty(), List.of());
-    assertThrows(WrongInputException.class, () -> writer.write(none, empty));
+    assertThrows(WrongInputException.class, () -> demonstration.writer().write(none, empty));
     assertFalse(Files.exists(none));
   }
 
