@@ -22,10 +22,10 @@ import java.util.Optional;
  * What stands beside the studies of an evidence base as one file, and from such a file into another
  * base: references, loads, searches, what persons settled of pairs and of shared patients, what
  * they chose while they screened, the review and the questions that they keep, and papers that two
- * people extracted apart once what differs is being settled; before that neither may see the other's,
- * and no file carries it. One JSON object a
- * line with the kind, the key and the content of a document. Judgements of certainty stay behind:
- * they rest on versions of the studies of their base.
+ * people extracted apart once what differs is being settled; before that neither may see the
+ * other's, and no file carries it. One JSON object a line with the kind, the key and the content of
+ * a document. Judgements of certainty stay behind: they rest on versions of the studies of their
+ * base.
  */
 public final class CarriedLines {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();

@@ -31,7 +31,9 @@ public final class CourseDigest {
                   course.studies(),
                   "patients",
                   Shown.grouped(Integer.toString(course.patients()))));
-      numbers.add(new DigestNumber(method, CourseTold.sentence(course, CourseTold.reached(answer)), "", rests));
+      numbers.add(
+          new DigestNumber(
+              method, CourseTold.sentence(course, CourseTold.reached(answer)), "", rests));
       for (int month : CourseTold.MONTHS) {
         course
             .by(month)
