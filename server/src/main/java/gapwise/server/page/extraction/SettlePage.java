@@ -163,7 +163,7 @@ public final class SettlePage {
 
   private static String why(PostedForm form, boolean asked) {
     String why = form.first("why");
-    if (why.length() > FieldChoice.LONGEST_WHY || asked && why.isBlank()) {
+    if (why.length() > FieldChoice.LONGEST_WHY || (asked && why.isBlank())) {
       throw Person.wrong(
           "why", "missing-value", say("extraction.why", Map.of("most", FieldChoice.LONGEST_WHY)));
     }
