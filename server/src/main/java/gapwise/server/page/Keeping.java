@@ -35,6 +35,35 @@ public record Keeping(String title, String page, String query, Optional<String> 
         Optional.of(address.first(KeptPlace.KEPT)).filter(KeptQuestion::isId));
   }
 
+  /**
+   * Whether the form stands on a page of its own: a sheet has fields of a patient, and no form of
+   * its page may send what is typed there.
+   */
+  public boolean isApart() {
+    return page.equals(PagePaths.SHEET);
+  }
+
+  /** Address of the form apart. */
+  public String apart() {
+    return new Address(Map.of())
+        .with("page", page)
+        .with("query", query)
+        .with("title", title)
+        .at(PagePaths.KEPT);
+  }
+
+  /** The same from the address of the form; empty where it names no page that can be kept. */
+  public static Optional<Keeping> apart(Address address) {
+    return KeptPlace.find(address.first("page"))
+        .map(
+            place ->
+                new Keeping(
+                    address.first("title"),
+                    place.path(),
+                    address.first("query"),
+                    Optional.empty()));
+  }
+
   /** Address of what moved since, to be put on the page; empty where it was not opened so. */
   public Optional<String> mark() {
     return from.map(

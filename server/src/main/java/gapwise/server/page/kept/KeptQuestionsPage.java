@@ -13,6 +13,7 @@ import gapwise.server.account.Right;
 import gapwise.server.job.PostedForm;
 import gapwise.server.kept.KeptAnswers;
 import gapwise.server.kept.KeptPlace;
+import gapwise.server.page.Keeping;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
@@ -77,7 +78,8 @@ public final class KeptQuestionsPage {
   }
 
   private void show(Context context) {
-    Fetching.Way way = Fetching.Way.of(new Address(context.queryParamMap()));
+    Address address = new Address(context.queryParamMap());
+    Fetching.Way way = Fetching.Way.of(address);
     List<KeptView.Line> all =
         base.all().stream().map(version -> lines().line(version, way, "/line")).toList();
     boolean working = all.stream().anyMatch(line -> line.standing() instanceof KeptView.Working);
@@ -87,7 +89,8 @@ public final class KeptQuestionsPage {
         new KeptView(
             sites.of(say("kept.title"), Place.KEPT),
             all,
-            working ? Optional.of(PagePaths.KEPT + "?whole=yes") : Optional.empty()));
+            working ? Optional.of(PagePaths.KEPT + "?whole=yes") : Optional.empty(),
+            Keeping.apart(address)));
   }
 
   private KeptVersion version(Context context) {

@@ -4,6 +4,7 @@ import gapwise.review.kept.KeptQuestion;
 import gapwise.review.kept.KeptVersion;
 import gapwise.review.kept.Moved;
 import gapwise.server.address.Address;
+import gapwise.server.page.Keeping;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.Fetching;
 import java.util.List;
@@ -16,12 +17,15 @@ import java.util.Optional;
  *
  * @param lines one each, the last taken first
  * @param whole address of the page with all of them worked out; empty where they are
+ * @param keeping a question that is to be kept; empty where none was brought along
  */
-public record KeptView(Site site, List<Line> lines, Optional<String> whole) {
+public record KeptView(
+    Site site, List<Line> lines, Optional<String> whole, Optional<Keeping> keeping) {
   public KeptView {
     Objects.requireNonNull(site, "site");
     lines = List.copyOf(lines);
     Objects.requireNonNull(whole, "whole");
+    Objects.requireNonNull(keeping, "keeping");
   }
 
   /**
