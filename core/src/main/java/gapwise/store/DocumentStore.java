@@ -145,7 +145,7 @@ public final class DocumentStore implements AutoCloseable {
    * @return empty, and nothing was written, where this store is not empty
    */
   public Optional<WriteAnswer.Written> takeHistory(Iterator<DocumentVersion> versions) {
-    return inTurn(() -> HistoryWriter.writeAll(writer, versions, failures)).written();
+    return inTurn(() -> VersionWriter.OfHistory.writeAll(writer, versions, failures)).written();
   }
 
   private WriteAnswer inTurn(Supplier<WriteAnswer> write) {

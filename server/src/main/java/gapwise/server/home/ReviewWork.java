@@ -2,6 +2,8 @@ package gapwise.server.home;
 
 import gapwise.desk.KeptDraft;
 import gapwise.evidence.vocabulary.ExtractionStatus;
+import gapwise.extraction.Side;
+import gapwise.extraction.TwiceRead;
 import gapwise.review.ExtractionCounts;
 import gapwise.review.StageCount;
 import gapwise.review.WorkSoFar;
@@ -15,10 +17,12 @@ import java.util.Optional;
  * How far the work of a review has come in one state of the evidence base. The studies are counted
  * once for a state; drafts and choices are as they stand now. Safe for use by many threads.
  *
- * <p>What is told of extraction is made here and nowhere else: who keeps extractions in another way
- * makes the {@link ExtractionCounts} from them.
+ * <p>What is told of extraction is made here and nowhere else.
  */
 public final class ReviewWork {
+  private static final StageCount DONE = new StageCount(1, 0, 0);
+  private static final StageCount WAITING = new StageCount(0, 1, 0);
+
   private final Home home;
   private final Evidence evidence;
   private Optional<Studies> counted = Optional.empty();
@@ -38,29 +42,60 @@ public final class ReviewWork {
   }
 
   /**
-   * Extraction as it stands: a study counts for whoever wrote its latest version, a draft on the
-   * desk for whoever kept it last.
+   * Extraction as it stands. A study that one person extracted counts for whoever wrote its latest
+   * version, a draft on the desk for whoever kept it last; a paper that two people extract apart
+   * counts for each of the two, and its settling as a second look.
    */
   public ExtractionCounts extraction() {
     Studies studies = studies();
-    List<KeptDraft> drafts = home.drafts().all();
-    Map<String, Integer> waiting = new HashMap<>();
-    for (KeptDraft draft : drafts) {
-      key(draft.who()).ifPresent(key -> waiting.merge(key, 1, Integer::sum));
-    }
+    List<TwiceRead> twice = home.extractions().papers();
+    List<KeptDraft> drafts =
+        home.drafts().all().stream().filter(kept -> kept.draft().reader().isEmpty()).toList();
     Map<String, StageCount> extracted = new HashMap<>();
-    studies
-        .byWriter()
-        .forEach(
-            (key, done) ->
-                extracted.put(key, new StageCount(done, waiting.getOrDefault(key, 0), 0)));
-    waiting.forEach((key, open) -> extracted.putIfAbsent(key, new StageCount(0, open, 0)));
+    studies.byWriter().forEach((key, done) -> add(extracted, key, new StageCount(done, 0, 0)));
+    for (KeptDraft draft : drafts) {
+      key(draft.who()).ifPresent(key -> add(extracted, key, WAITING));
+    }
+    Map<String, StageCount> checked = new HashMap<>();
+    int toExtract = 0;
+    int toSettle = 0;
+    for (TwiceRead paper : twice) {
+      boolean open = paper.finished().isEmpty();
+      boolean both = paper.handedIn().size() == Side.values().length;
+      toExtract += open && !both ? 1 : 0;
+      toSettle += open && both ? 1 : 0;
+      for (Reader reader : List.of(paper.first(), paper.second())) {
+        boolean done =
+            paper.handedIn().stream().anyMatch(one -> one.reader().key().equals(reader.key()));
+        add(
+            extracted,
+            reader.key(),
+            done ? new StageCount(1, 0, open && both ? 1 : 0) : WAITING);
+      }
+      paper
+          .settling()
+          .ifPresent(
+              settling -> add(checked, settling.who().key(), open ? WAITING : DONE));
+    }
     return new ExtractionCounts(
         extracted,
-        Map.of(),
+        checked,
         new StageCount(
-            studies.extracted() + studies.checked(), studies.drafts() + drafts.size(), 0),
-        new StageCount(studies.checked(), studies.extracted(), 0));
+            studies.extracted() + studies.checked() + toSettle,
+            studies.drafts() + drafts.size() + toExtract,
+            toSettle),
+        new StageCount(studies.checked(), studies.extracted() + toSettle, 0));
+  }
+
+  private static void add(Map<String, StageCount> counts, String key, StageCount more) {
+    counts.merge(
+        key,
+        more,
+        (one, other) ->
+            new StageCount(
+                one.done() + other.done(),
+                one.waiting() + other.waiting(),
+                one.apart() + other.apart()));
   }
 
   private static Optional<String> key(String who) {
@@ -77,13 +112,14 @@ public final class ReviewWork {
               kept -> {
                 ExtractionStatus status = kept.study().status();
                 counts[status.ordinal()]++;
-                if (status != ExtractionStatus.DRAFT) {
+                if (status != ExtractionStatus.DRAFT && status != ExtractionStatus.AGREED) {
                   key(kept.stamp().who()).ifPresent(key -> byWriter.merge(key, 1, Integer::sum));
                 }
               });
       int drafts = counts[ExtractionStatus.DRAFT.ordinal()];
       int extracted = counts[ExtractionStatus.EXTRACTED.ordinal()];
-      int checked = counts[ExtractionStatus.VERIFIED.ordinal()];
+      int checked =
+          counts[ExtractionStatus.VERIFIED.ordinal()] + counts[ExtractionStatus.AGREED.ordinal()];
       counted =
           Optional.of(
               new Studies(drafts, extracted, checked, byWriter, drafts + extracted + checked));
