@@ -43,8 +43,8 @@ public final class Home implements AutoCloseable {
 
   /**
    * References, what people choose of them, what two people extract apart, the review and the
-   * questions that are kept are told as they stand now; they change nothing of what is worked out of
-   * studies.
+   * questions that are kept are told as they stand now; they change nothing of what is worked out
+   * of studies.
    */
   private static final IndexedKinds FOLLOWED =
       new IndexedKinds(

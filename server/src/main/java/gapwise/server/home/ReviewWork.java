@@ -67,15 +67,11 @@ public final class ReviewWork {
       for (Reader reader : List.of(paper.first(), paper.second())) {
         boolean done =
             paper.handedIn().stream().anyMatch(one -> one.reader().key().equals(reader.key()));
-        add(
-            extracted,
-            reader.key(),
-            done ? new StageCount(1, 0, open && both ? 1 : 0) : WAITING);
+        add(extracted, reader.key(), done ? new StageCount(1, 0, open && both ? 1 : 0) : WAITING);
       }
       paper
           .settling()
-          .ifPresent(
-              settling -> add(checked, settling.who().key(), open ? WAITING : DONE));
+          .ifPresent(settling -> add(checked, settling.who().key(), open ? WAITING : DONE));
     }
     return new ExtractionCounts(
         extracted,

@@ -42,7 +42,8 @@ public final class Sites {
       // Before signing in nothing is told of what the evidence base holds.
       return new Site(title, ways, false, List.of(), assets, version, person, Optional.empty());
     }
-    return new Site(title, ways, isInvented(), notices.get(), assets, version, person, Optional.empty());
+    return new Site(
+        title, ways, isInvented(), notices.get(), assets, version, person, Optional.empty());
   }
 
   /** The frame of one page that asks nothing. */

@@ -6,8 +6,8 @@ import gapwise.extraction.FieldAgreement;
 import gapwise.extraction.TeamAgreement;
 import gapwise.figure.file.CsvCell;
 import gapwise.figure.value.Shown;
-import gapwise.server.address.PagePaths;
 import gapwise.server.account.Right;
+import gapwise.server.address.PagePaths;
 import gapwise.server.download.Attachment;
 import gapwise.server.home.Home;
 import gapwise.server.page.Place;
@@ -82,7 +82,9 @@ public final class AgreementPage {
   public void addTo(Routes routes) {
     routes.get(PagePaths.EXTRACTION_AGREEMENT, Right.SEE, this::show);
     routes.get(
-        CSV, Right.SEE, context ->
+        CSV,
+        Right.SEE,
+        context ->
             Attachment.send(
                 context,
                 "text/csv; charset=utf-8",

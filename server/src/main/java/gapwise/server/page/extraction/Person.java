@@ -14,9 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Who asks: whoever has signed in, and where there are no accounts the initials in the address or the
- * form. Every page that shows one person alone what
- * she extracts asks here and nowhere else.
+ * Who asks: whoever has signed in, and where there are no accounts the initials in the address or
+ * the form. Every page that shows one person alone what she extracts asks here and nowhere else.
  */
 public final class Person {
   /** Name of the field, in addresses and forms. */

@@ -13,9 +13,9 @@ import gapwise.screening.Board;
 import gapwise.screening.Reader;
 import gapwise.screening.Stage;
 import gapwise.server.account.Actor;
+import gapwise.server.account.Right;
 import gapwise.server.address.Address;
 import gapwise.server.address.PagePaths;
-import gapwise.server.account.Right;
 import gapwise.server.home.Home;
 import gapwise.server.home.ReviewWork;
 import gapwise.server.home.Screening;
@@ -57,7 +57,8 @@ public final class ReviewPage {
   }
 
   private void show(Context context) {
-    Optional<Reader> who = By.person(new Address(context.queryParamMap()).first("who"))
+    Optional<Reader> who =
+        By.person(new Address(context.queryParamMap()).first("who"))
             .or(() -> Actor.now().name().flatMap(Reader::of));
     templates.show(context, "review/ReviewPage", view(who));
   }

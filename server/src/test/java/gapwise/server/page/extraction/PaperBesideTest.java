@@ -51,8 +51,18 @@ class PaperBesideTest {
       TwoReaders.extract(running, "AB", Map.of());
       HttpResponse<String> read =
           TwoReaders.post(
-              running, form + "/read", "cell", "c.3.events", "words", "9", "as", "9", "page", "1",
-              "box", "100,200,120,212");
+              running,
+              form + "/read",
+              "cell",
+              "c.3.events",
+              "words",
+              "9",
+              "as",
+              "9",
+              "page",
+              "1",
+              "box",
+              "100,200,120,212");
       assertEquals(200, read.statusCode(), read.body());
       assertEquals(303, TwoReaders.handIn(running, form, "AB").statusCode());
       TwoReaders.extract(running, "CD", Map.of("c.3.events", "8"));
