@@ -18,7 +18,7 @@ final class ChangeWatch implements AutoCloseable {
    * A person who has imported by command looks at the page some seconds later. One look is a
    * question for the largest number of the log: measured, a tenth of a millisecond.
    */
-  private static final long PAUSE_MILLISECONDS = 500;
+  private static final long PAUSE_MILLISECONDS = 250;
 
   private final LongSupplier lastChange;
   private final LongSupplier reached;

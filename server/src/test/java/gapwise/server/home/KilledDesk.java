@@ -24,8 +24,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Begins drafts, hands them in, ends them and imports files, for ever, saying in a line of its own
- * what is done when it is done. Meant to be killed. All studies are invented.
+ * Begins drafts, hands them in, ends them, imports files and settles what two extractors read, for
+ * ever, saying in a line of its own what is done when it is done. Meant to be killed. All studies are invented.
  */
 final class KilledDesk {
   /** Studies of one file; an import of fewer is half an import. */
@@ -59,6 +59,8 @@ final class KilledDesk {
         out.println("dropped " + number + " " + draft.id());
         takeFile(home, number);
         out.println("import " + number);
+        KilledReconciliation.reconcile(home, number);
+        out.println("agreed " + number);
       }
     }
   }

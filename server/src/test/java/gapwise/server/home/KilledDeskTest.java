@@ -27,8 +27,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Kills a process again and again while it keeps drafts, hands them in and imports files, and looks
- * at what it left. How often: {@code -Dkills=300}.
+ * Kills a process again and again while it keeps drafts, hands them in, imports files and settles
+ * what two extractors read, and looks at what it left. How often: {@code -Dkills=300}.
  */
 class KilledDeskTest {
   private static final int KILLS = Integer.getInteger("kills", 3);
@@ -45,6 +45,7 @@ class KilledDeskTest {
   private final Set<String> dropped = new HashSet<>();
   private final Map<Integer, String> handed = new HashMap<>();
   private final Set<Integer> imported = new HashSet<>();
+  private final Set<Integer> agreed = new HashSet<>();
   private int begun;
 
   private Optional<StorePlace> kept = Optional.empty();
@@ -115,6 +116,7 @@ class KilledDeskTest {
       case "handed" -> handed.put(number, words[2] + " " + words[3]);
       case "dropped" -> dropped.add(words[2]);
       case "import" -> imported.add(number);
+      case "agreed" -> agreed.add(number);
       default -> {
         return;
       }
@@ -128,6 +130,8 @@ class KilledDeskTest {
       lookAtDrafts(home);
       handed.forEach((number, where) -> lookAtHandedIn(home, number, where));
       lookAtImports(home);
+      KilledReconciliation.lookAtAll(home);
+      agreed.forEach(number -> KilledReconciliation.lookAt(home, number));
       List<Object> followed = answers(home);
       home.reindex();
       assertEquals(answers(home), followed, "store and index agree");
