@@ -4,11 +4,13 @@ import gapwise.answer.AnswerForest;
 import gapwise.course.CourseAnswer;
 import gapwise.course.CourseTold;
 import gapwise.course.Courses;
+import gapwise.course.CurveTaken;
 import gapwise.course.MethodCourse;
 import gapwise.evidence.vocabulary.Clock;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.figure.curve.CurveFigure;
 import gapwise.problem.Problem;
+import gapwise.selection.HowRead;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Selection;
 import gapwise.server.address.Address;
@@ -17,6 +19,7 @@ import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.QuestionParts;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.page.part.UnstatedClocks;
@@ -119,6 +122,14 @@ public sealed interface CourseView {
                   .flatMap(result -> result.warnings().stream())
                   .map(warning -> warning.message()))
           .map(name::concat);
+    }
+
+    /** How the studies behind the curves were read. */
+    public ReadStands stands() {
+      return ReadStands.of(
+          PagePaths.OVER_TIME,
+          form.address(),
+          HowRead.ofRows(answer.curves().stream().map(CurveTaken::row).toList()));
     }
 
     /** The outcome. */

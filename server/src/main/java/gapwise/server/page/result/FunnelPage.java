@@ -13,6 +13,7 @@ import gapwise.answer.QuestionWords;
 import gapwise.figure.funnel.Funnel;
 import gapwise.figure.funnel.FunnelTable;
 import gapwise.problem.Problem;
+import gapwise.selection.HowRead;
 import gapwise.selection.Question;
 import gapwise.server.account.Right;
 import gapwise.server.address.Address;
@@ -21,6 +22,7 @@ import gapwise.server.address.QuestionAddress;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import gapwise.server.route.Routes;
@@ -70,6 +72,7 @@ public final class FunnelPage {
             .flatMap(result -> AnswerFunnel.large(answer, result, edition))
             .<FunnelView.Finding>map(funnel -> drawn(address, funnel))
             .orElseGet(() -> new FunnelView.NothingToDraw(problems(answer))),
+        ReadStands.of(PagePaths.FUNNEL, address, HowRead.ofRows(answer.selection().rows())),
         answer.plan().map(ObjectNode::toPrettyString),
         address);
   }

@@ -8,6 +8,7 @@ import gapwise.server.address.PagePaths;
 import gapwise.server.page.Site;
 import gapwise.server.page.part.FilterForm;
 import gapwise.server.page.part.QuestionParts;
+import gapwise.server.page.part.ReadStands;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import java.util.List;
@@ -19,11 +20,17 @@ import java.util.Optional;
  * @param site the frame of the page
  * @param question the question in words
  * @param finding what came of it
+ * @param stands how the studies behind it were read
  * @param plan the plan as text; empty where there is nothing to analyse
  * @param address the question
  */
 public record FunnelView(
-    Site site, String question, Finding finding, Optional<String> plan, Address address) {
+    Site site,
+    String question,
+    Finding finding,
+    ReadStands stands,
+    Optional<String> plan,
+    Address address) {
 
   /** What came of the question. */
   public sealed interface Finding {

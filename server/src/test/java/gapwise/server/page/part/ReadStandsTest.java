@@ -37,6 +37,8 @@ class ReadStandsTest {
   @CsvSource({
     "/pooled?outcome=union",
     "/by-size?outcome=union",
+    "/funnel?outcome=union",
+    "/over-time?outcome=time-to-union&clock=frame-on",
     CLAIM,
     COMPARE,
     "/sheet?from=6&to=6&method=bone-transport&whole=yes"
