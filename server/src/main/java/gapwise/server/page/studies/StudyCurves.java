@@ -53,7 +53,11 @@ public record StudyCurves(
         curve.outcome().label(),
         List.of(),
         true,
-        say("course.axis"),
+        curve
+            .outcome()
+            .reached()
+            .map(reached -> say("course.axis", Map.of("reached", reached)))
+            .orElseGet(() -> say("answer.curves-with-event")),
         say("course.months"),
         List.of(drawn(name(study, curve), curve)),
         List.of(),
