@@ -5,11 +5,13 @@ import static gapwise.sentence.Sentences.say;
 import gapwise.evidence.Definition;
 import gapwise.evidence.KeptApart;
 import gapwise.evidence.OutcomeReport;
+import gapwise.evidence.vocabulary.Coded;
 import gapwise.evidence.vocabulary.ExtractionStatus;
 import gapwise.evidence.vocabulary.Outcome;
 import gapwise.evidence.vocabulary.Risk;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Why something does not enter, with the values that tell it; worded when somebody reads it. */
 public sealed interface Reason
@@ -151,8 +153,13 @@ public sealed interface Reason
                   definition.isStated()
                       ? say(
                           "selection.different-definition-kinds",
-                          Map.of("kinds", DefinitionWords.kinds(definition)))
+                          Map.of("kinds", kinds(definition)))
                       : say("selection.definition-not-stated"));
+    }
+
+    /** Such as "bridging of three of four cortices; walking without pain". */
+    private static String kinds(Definition definition) {
+      return definition.kinds().stream().map(Coded::label).collect(Collectors.joining("; "));
     }
   }
 

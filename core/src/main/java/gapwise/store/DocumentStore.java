@@ -80,17 +80,12 @@ public final class DocumentStore implements AutoCloseable {
   public static DocumentStore open(StorePlace place, Clock clock, Expected expected) {
     Objects.requireNonNull(clock, "clock");
     StoreFailures failures = place.failures();
-    if (place.database().isEmpty()) {
-      HomeOpening.requireHome(place.home(), expected);
-    }
+    place.requireHome(expected);
     HomeLock lock = HomeLock.amongOthers(failures);
     return lock.whileOpening(
         failures,
         () -> {
-          HomeOpening.Opened opened =
-              place.database().isPresent()
-                  ? ServerOpening.open(place, place.database().get(), expected)
-                  : HomeOpening.open(place.home(), expected, failures);
+          HomeOpening.Opened opened = place.opened(expected);
           return failures.inWords(() -> new DocumentStore(lock, opened, failures, clock));
         });
   }

@@ -1,7 +1,9 @@
 package gapwise.store;
 
 import gapwise.store.database.DatabaseAddress;
+import java.io.IOException;
 import java.nio.file.Path;
+import java.sql.SQLException;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -25,6 +27,24 @@ public record StorePlace(Path home, Optional<DatabaseAddress> database) {
   /** Where the records are, for people. */
   public String shown() {
     return database.map(DatabaseAddress::shown).orElse(home.toString());
+  }
+
+  /**
+   * Opens the records for whoever holds the home's lock.
+   *
+   * @param expected what must be there
+   */
+  HomeOpening.Opened opened(Expected expected) throws IOException, SQLException {
+    return database.isPresent()
+        ? ServerOpening.open(this, database.get(), expected)
+        : HomeOpening.open(home, expected, failures());
+  }
+
+  /** Refuses, before anything is made, where a home with records is expected and none is. */
+  void requireHome(Expected expected) {
+    if (database.isEmpty()) {
+      HomeOpening.requireHome(home, expected);
+    }
   }
 
   StoreFailures failures() {

@@ -37,6 +37,7 @@ class ThirdPartiesTest {
       Set.of(
           "0BSD",
           "Apache-2.0",
+          "BSD-2-Clause",
           "BSD-3-Clause",
           "EPL-2.0 or Apache-2.0",
           "EPL-2.0 or GPL-2.0 with Classpath exception",

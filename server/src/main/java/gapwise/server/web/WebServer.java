@@ -35,11 +35,7 @@ import gapwise.server.page.desk.OwnDrafts;
 import gapwise.server.page.desk.ReadPage;
 import gapwise.server.page.desk.TablePage;
 import gapwise.server.page.desk.VersionsPage;
-import gapwise.server.page.extraction.AgreementPage;
-import gapwise.server.page.extraction.ExtractionPage;
-import gapwise.server.page.extraction.FinishPage;
-import gapwise.server.page.extraction.PaperPage;
-import gapwise.server.page.extraction.SettlePage;
+import gapwise.server.page.extraction.ExtractionPages;
 import gapwise.server.page.figure.FigurePage;
 import gapwise.server.page.figure.PicturePages;
 import gapwise.server.page.kept.KeptQuestionsPage;
@@ -261,11 +257,8 @@ public final class WebServer implements AutoCloseable {
       new KeptQuestionsPage(templates, sites, home.keptQuestions(), kept, evidence.studies())
           .addTo(routes);
       new ReviewApi(home, work, kept).addTo(routes);
-      new ExtractionPage(templates, sites, home, Clock.systemUTC()).addTo(routes);
-      new AgreementPage(templates, sites, home).addTo(routes);
-      new PaperPage(templates, sites, home, evidence.studies(), Clock.systemUTC()).addTo(routes);
-      new SettlePage(templates, sites, home, Clock.systemUTC()).addTo(routes);
-      new FinishPage(home, Clock.systemUTC()).addTo(routes);
+      new ExtractionPages(templates, sites, home, evidence.studies(), Clock.systemUTC())
+          .addTo(routes);
       new ExtractionApi(home.extractions()).addTo(routes);
       new MethodPage(templates, sites).addTo(routes);
       new Api(evidence, jobs, home::notice, edition).addTo(routes);

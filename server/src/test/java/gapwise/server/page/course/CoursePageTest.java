@@ -50,7 +50,7 @@ class CoursePageTest {
   @Test
   void whatHasNoCurveSaysSoAndThatItIsNoFinding() throws Exception {
     String page = page("/over-time?outcome=external-fixation-time");
-    assertTrue(page.contains("No curve: of no series here"), page);
+    assertTrue(page.contains("No curve: no figure of this time"), page);
     assertTrue(page.contains("That is no finding about the method."), page);
     assertFalse(page.contains("Take this figure"), page);
   }

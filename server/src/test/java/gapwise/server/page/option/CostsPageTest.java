@@ -49,11 +49,11 @@ class CostsPageTest {
   void everyMissingEntryIsNamedByItsName() throws Exception {
     String page = page(TABLE + "&asked=yes&currency=XTS");
     for (Entry entry : Entry.values()) {
-      assertTrue(page.contains("<b>" + entry.code() + "</b>: missing"), entry.code());
+      assertTrue(page.contains("missing: " + entry.label()), entry.label());
     }
-    assertTrue(page.contains("<b>price-year</b>: missing"), page);
-    assertTrue(page.contains("<b>worth-up-to</b>: missing"), page);
-    assertTrue(page.contains("<b>treatment</b>: missing"), page);
+    assertTrue(page.contains("missing: the year of all prices"), page);
+    assertTrue(page.contains("missing: the most money for one more year"), page);
+    assertTrue(page.contains("missing: the cost of the planned operations"), page);
     HttpResponse<String> api = running.get("/api/v1/cost-plane.svg" + TABLE);
     assertEquals(422, api.statusCode());
     assertTrue(api.body().contains("missing-entry"), api.body());
