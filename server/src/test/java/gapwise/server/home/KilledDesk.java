@@ -25,7 +25,8 @@ import java.util.Optional;
 
 /**
  * Begins drafts, hands them in, ends them, imports files and settles what two extractors read, for
- * ever, saying in a line of its own what is done when it is done. Meant to be killed. All studies are invented.
+ * ever, saying in a line of its own what is done when it is done. Meant to be killed. All studies
+ * are invented.
  */
 final class KilledDesk {
   /** Studies of one file; an import of fewer is half an import. */
