@@ -151,14 +151,12 @@ public sealed interface Reason
           .orElseGet(
               () ->
                   definition.isStated()
-                      ? say(
-                          "selection.different-definition-kinds",
-                          Map.of("kinds", kinds(definition)))
+                      ? say("selection.different-definition-kinds", Map.of("kinds", kinds()))
                       : say("selection.definition-not-stated"));
     }
 
     /** Such as "bridging of three of four cortices; walking without pain". */
-    private static String kinds(Definition definition) {
+    private String kinds() {
       return definition.kinds().stream().map(Coded::label).collect(Collectors.joining("; "));
     }
   }
@@ -177,10 +175,9 @@ public sealed interface Reason
 
     @Override
     public String sentence() {
-      Map<String, String> study = Map.of("study", stays);
-      return named
-          ? say("selection.named-instead", study)
-          : say("selection.overlapping-cohort", study);
+      return say(
+          named ? "selection.named-instead" : "selection.overlapping-cohort",
+          Map.of("study", stays));
     }
   }
 
