@@ -9,6 +9,7 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.logging.Level;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -74,8 +75,11 @@ public final class Chromium implements AutoCloseable {
     return downloads;
   }
 
+  /** While the next page comes, the driver says of parts of the last that they are nowhere. */
   public WebDriverWait await() {
-    return new WebDriverWait(driver, PATIENCE);
+    WebDriverWait wait = new WebDriverWait(driver, PATIENCE);
+    wait.ignoring(WebDriverException.class);
+    return wait;
   }
 
   /** How a page is shown: as a reader sets the system, or on paper. */

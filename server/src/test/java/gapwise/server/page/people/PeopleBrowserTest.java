@@ -17,7 +17,6 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.support.ui.ExpectedConditions;
@@ -44,8 +43,6 @@ class PeopleBrowserTest {
   private static void awaitWords(String words) {
     BROWSER
         .await()
-        // While the next page comes, the driver says of the body that it belongs to no document.
-        .ignoring(WebDriverException.class)
         .until(ExpectedConditions.textToBePresentInElementLocated(By.tagName("body"), words));
   }
 
