@@ -10,6 +10,8 @@ import gapwise.server.address.PagePaths;
 import gapwise.server.page.extraction.Person;
 import io.javalin.http.Context;
 import io.javalin.http.NotFoundResponse;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -32,11 +34,17 @@ public final class OwnDrafts {
     if (!context.path().startsWith(BELOW) || Actor.now().way() == Actor.Way.NOBODY) {
       return;
     }
-    String id = context.path().substring(BELOW.length()).split("/", 2)[0];
+    String id = named(context.path());
     Optional<String> owner = drafts.find(id).map(KeptDraft::draft).flatMap(draft -> draft.reader());
     if (owner.isPresent() && !mayOpen(owner.get(), Person.of(context))) {
       throw new NotFoundResponse(say("desk.no-draft"));
     }
+  }
+
+  /** The draft that an address names, as a route reads it, however its letters are written. */
+  private static String named(String path) {
+    String written = path.substring(BELOW.length()).split("/", 2)[0];
+    return URLDecoder.decode(written.replace("+", "%2B"), StandardCharsets.UTF_8);
   }
 
   /** Whoever has the address is taken for its person unless she says that she is another. */

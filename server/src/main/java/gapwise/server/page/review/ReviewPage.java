@@ -22,6 +22,7 @@ import gapwise.server.home.Screening;
 import gapwise.server.page.Place;
 import gapwise.server.page.Sites;
 import gapwise.server.page.Templates;
+import gapwise.server.page.extraction.ExtractionAddress;
 import gapwise.server.page.part.By;
 import gapwise.server.route.Routes;
 import io.javalin.http.Context;
@@ -128,11 +129,17 @@ public final class ReviewPage {
       if (Reader.of(draft.who()).filter(one -> one.key().equals(who.key())).isPresent()) {
         ways.add(
             new ReviewView.Way(
-                say("review.to-extract", Map.of("study", draft.draft().study())),
-                PagePaths.DESK + "/" + draft.id()));
+                say("review.to-extract", Map.of("study", draft.draft().study())), way(draft)));
       }
     }
     return new ReviewView.Waiting(who.name(), ways);
+  }
+
+  /** The address of a form of one of two people is shown on no page; that of its paper is. */
+  private static String way(KeptDraft draft) {
+    return draft.draft().reader().isPresent()
+        ? ExtractionAddress.of(draft.draft().study())
+        : PagePaths.DESK + "/" + draft.id();
   }
 
   private static Address address(Stage stage, Reader who) {

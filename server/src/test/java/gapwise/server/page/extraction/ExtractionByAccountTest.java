@@ -43,11 +43,18 @@ class ExtractionByAccountTest {
       assertTrue(form.startsWith("/desk/"), form);
       assertEquals(200, team.get(form, eddo).statusCode());
       assertEquals(200, team.get(form + "?who=Ines", eddo).statusCode());
-      for (String address : new String[] {form, form + "?who=Eddo", form + "/hand-in?who=Eddo"}) {
+      String encoded = form.replaceFirst("/desk/.", encodedFirst(form));
+      assertEquals(
+          200, team.get(encoded, eddo).statusCode(), "the same address, written otherwise");
+      for (String address :
+          new String[] {form, form + "?who=Eddo", form + "/hand-in?who=Eddo", encoded}) {
         assertEquals(404, team.get(address, ines).statusCode(), address);
         assertEquals(404, team.get(address, adele).statusCode(), address);
         assertEquals(401, running.get(address).statusCode(), address);
       }
+      String id = form.replace("/desk/", "");
+      assertTrue(!team.get("/review?who=Eddo", ines).body().contains(id), "listed nowhere");
+      assertTrue(team.get("/review", eddo).body().contains(PAPER), "his own paper waits for him");
       String other = location(team.post(PAPER + "/draft", ines, "who", "Eddo"));
       assertTrue(!other.equals(form), "a form of her own");
       assertEquals(403, team.post(PAPER + "/draft", adele).statusCode());
@@ -55,6 +62,11 @@ class ExtractionByAccountTest {
       assertEquals(409, team.post(PAPER + "/begin", adele).statusCode(), "neither has handed in");
       assertEquals(403, team.get(PAPER + "/settle?who=Adele", ines).statusCode());
     }
+  }
+
+  /** The way to a form whose first digit is written as a percent and its code. */
+  private static String encodedFirst(String form) {
+    return "/desk/%" + Integer.toHexString(form.charAt("/desk/".length()));
   }
 
   private static String location(HttpResponse<String> answer) {
