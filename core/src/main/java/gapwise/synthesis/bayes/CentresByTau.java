@@ -8,14 +8,14 @@ import java.util.Optional;
 
 /** The centre at each tau that was asked for. */
 final class CentresByTau {
-  private final MarginalLikelihood likelihood;
+  private final MarginalLikelihood.OverSpreads likelihood;
   private final CentrePrior prior;
   private final FirstLook look;
   private final Map<Double, SmoothDensity> known = new HashMap<>();
   private Optional<SmoothDensity> last = Optional.empty();
 
   CentresByTau(MarginalLikelihood likelihood, CentrePrior prior, FirstLook look) {
-    this.likelihood = likelihood;
+    this.likelihood = likelihood.overSpreads();
     this.prior = prior;
     this.look = look;
   }

@@ -35,7 +35,10 @@ public final class MarginalLikelihood {
 
   /** The same at one spread. */
   public AtSpread at(double tau) {
-    return new AtSpread(tau);
+    int[] first = first();
+    return new AtSpread(
+        first,
+        IntStream.of(first).mapToObj(i -> new StudyConvolution(studies, i, tau)).toList());
   }
 
   /** A value near the study's own true value; finite for empty and full groups too. */
@@ -48,23 +51,51 @@ public final class MarginalLikelihood {
     return studies.startInformation(study);
   }
 
+  /** The same at many spreads. */
+  public OverSpreads overSpreads() {
+    return new OverSpreads();
+  }
+
+  private int[] first() {
+    return IntStream.range(0, multiplicities.length).filter(i -> multiplicities[i] > 0).toArray();
+  }
+
+  /**
+   * The likelihood at many spreads, each of which has of the last what it can use. Its steps are
+   * rounded, so that it is not smooth in the spread beyond ten digits or so. For one thread.
+   */
+  public final class OverSpreads {
+    private final int[] first = first();
+    private final List<StudyLattices> lattices =
+        IntStream.of(first).mapToObj(i -> StudyLattices.shared(studies, i)).toList();
+
+    private OverSpreads() {}
+
+    /** At one spread; asked before another one is. */
+    public AtSpread at(double tau) {
+      return new AtSpread(
+          first,
+          IntStream.range(0, first.length)
+              .mapToObj(i -> new StudyConvolution(studies, first[i], tau, lattices.get(i)))
+              .toList());
+    }
+  }
+
   /** The likelihood at one spread. Keeps what it has worked out; for one thread. */
   public final class AtSpread {
-    private final List<StudyConvolution> kinds;
+    private final StudyConvolution[] kinds;
     private final int[] times;
 
-    private AtSpread(double tau) {
-      int[] first =
-          IntStream.range(0, multiplicities.length).filter(i -> multiplicities[i] > 0).toArray();
-      kinds = IntStream.of(first).mapToObj(i -> new StudyConvolution(studies, i, tau)).toList();
-      times = IntStream.of(first).map(i -> multiplicities[i]).toArray();
+    private AtSpread(int[] first, List<StudyConvolution> kinds) {
+      this.kinds = kinds.toArray(StudyConvolution[]::new);
+      this.times = IntStream.of(first).map(i -> multiplicities[i]).toArray();
     }
 
     /** Logarithm of the likelihood of all studies about a mean. */
     public double log(double mean) {
       double sum = 0;
       for (int i = 0; i < times.length; i++) {
-        sum += times[i] * kinds.get(i).log(mean);
+        sum += times[i] * kinds[i].log(mean);
       }
       return sum;
     }

@@ -1,7 +1,6 @@
 package gapwise.synthesis.likelihood;
 
 import gapwise.budget.Work;
-import java.util.Arrays;
 
 /**
  * The likelihood of one study with its true value integrated out over a normal distribution of one
@@ -40,9 +39,7 @@ final class StudyConvolution {
 
   private static final int MOST_HALVINGS = 8;
 
-  private static final int KEPT = 1024;
-
-  /** Likelihoods are kept over that at one point; where they near the end of doubles, another. */
+  /** Where the likelihood at the top nears the end of doubles, others are kept over it. */
   private static final double SMALL = 1e-200;
 
   private static final double LOG_ROOT_TWO_PI = Math.log(2 * Math.PI) / 2;
@@ -50,17 +47,14 @@ final class StudyConvolution {
   private final StudyLikelihoods studies;
   private final int study;
   private final double tau;
+  private final StudyLattices lattices;
   private final double[] d = new double[StudyLikelihoods.LENGTH];
 
   /** How far the top of the product goes when the mean goes one. */
   private final double follow;
 
-  /** Likelihoods over e^reference, NaN where not yet worked out. */
-  private final double[] kept;
-
-  private double reference;
+  private LikelihoodLattice lattice;
   private double step;
-  private long firstKept;
   private int halvings;
   private long top;
   private double lastMean;
@@ -68,20 +62,26 @@ final class StudyConvolution {
   private double even;
   private double odd;
 
+  /** With lattices of its own. */
+  StudyConvolution(StudyLikelihoods studies, int study, double tau) {
+    this(studies, study, tau, StudyLattices.fresh(studies, study));
+  }
+
   /**
    * @param tau standard deviation of true values, at least 0
    */
-  StudyConvolution(StudyLikelihoods studies, int study, double tau) {
+  StudyConvolution(StudyLikelihoods studies, int study, double tau, StudyLattices lattices) {
     this.studies = studies;
     this.study = study;
     this.tau = tau;
+    this.lattices = lattices;
     double information = studies.startInformation(study);
-    step = Math.min(WIDEST, STEP / Math.sqrt(information + 1 / (tau * tau)));
-    kept = new double[tau == 0 ? 0 : KEPT];
     lastMean = studies.start(study);
     follow = 1 / (1 + information * tau * tau);
+    double narrow = STEP / Math.sqrt(information + 1 / (tau * tau));
+    lattice = lattices.of(tau == 0 ? WIDEST : Math.min(WIDEST, narrow), lastMean);
+    step = lattice.step();
     top = Math.round(lastMean / step);
-    forget();
   }
 
   /** Logarithm of the likelihood where true values lie about a mean. */
@@ -94,10 +94,10 @@ final class StudyConvolution {
     lastMean = mean;
     while (true) {
       climb(mean);
-      double height = likelihood(top);
-      if (!(height > SMALL && height < 1 / SMALL)) {
-        forget();
-        height = likelihood(top);
+      double height = lattice.at(top);
+      if (!lattice.keeps(top) || !(height > SMALL && height < 1 / SMALL)) {
+        lattice.moveTo(top);
+        height = lattice.at(top);
       }
       even = height;
       odd = 0;
@@ -106,7 +106,7 @@ final class StudyConvolution {
       double sum = even + odd;
       if (Math.abs(even - odd) <= ROUGH * sum || halvings == MOST_HALVINGS) {
         double off = (top * step - mean) / tau;
-        return reference - off * off / 2 + Math.log(sum * step / tau) - LOG_ROOT_TWO_PI;
+        return lattice.reference() - off * off / 2 + Math.log(sum * step / tau) - LOG_ROOT_TWO_PI;
       }
       halve();
     }
@@ -125,7 +125,7 @@ final class StudyConvolution {
     for (long m = top + way; ; m += way) {
       density *= ratio;
       ratio *= shrink;
-      double term = steep ? over(m, mean) : density * likelihood(m);
+      double term = steep ? over(m, mean) : density * lattice.at(m);
       if (!(term > least)) {
         return;
       }
@@ -143,7 +143,7 @@ final class StudyConvolution {
     double off = m * step - mean;
     double offTop = top * step - mean;
     double densities = (offTop - off) * (offTop + off) / (2 * tau * tau);
-    return Math.exp(value(m * step) - reference + densities);
+    return Math.exp(lattice.log(m) - lattice.reference() + densities);
   }
 
   /**
@@ -172,30 +172,11 @@ final class StudyConvolution {
     }
   }
 
-  private double likelihood(long m) {
-    long place = m - firstKept;
-    if (place < 0 || place >= KEPT) {
-      return Math.exp(value(m * step) - reference);
-    }
-    double known = kept[(int) place];
-    if (Double.isNaN(known)) {
-      known = Math.exp(value(m * step) - reference);
-      kept[(int) place] = known;
-    }
-    return known;
-  }
-
   private void halve() {
-    step /= 2;
     top *= 2;
     halvings++;
-    forget();
-  }
-
-  private void forget() {
-    Arrays.fill(kept, Double.NaN);
-    firstKept = top - KEPT / 2;
-    reference = value(top * step);
+    lattice = lattices.of(step / 2, top * (step / 2));
+    step = lattice.step();
   }
 
   private double value(double theta) {
