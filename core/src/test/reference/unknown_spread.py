@@ -3,6 +3,10 @@
 Every standard deviation between 0 and infinity alike, weighed by the restricted likelihood, which is integrated by SciPy's
 quad and dblquad; the distribution of a further value is a mixture of normal ones, whose points are found by brentq.
 The invented studies of the class NetworkRegressionTest, and ten invented rows of four teams.
+
+Then the same of counts, where the likelihood of a mean and a standard deviation is the product of integrals over each
+study's true value (quad, between breaks at its hump): at each standard deviation the highest over the mean, times the
+root of the variance that the information on the mean leaves there (second difference). Invented counts.
 """
 import numpy as np
 from scipy import integrate, linalg, optimize, stats
@@ -78,6 +82,68 @@ def teams():
     print("further row of a further team", limits(lambda z: share @ stats.norm.cdf((z - mean) / sd), -50, 50))
 
 
+def counts(name, terms, own, to=3000.0):
+    """Limits of a further value; terms gives the log likelihoods of the studies at an array of true values."""
+    own = np.array(own)
+    z, w = np.polynomial.legendre.leggauss(16)
+
+    def log(mean, tau):
+        # Panels about the studies' own values and about the mean, fine enough for the sharpest and the widest hump.
+        edges = np.unique(np.concatenate([own + x for x in np.linspace(-12, 12, 49)] + [mean + tau * np.linspace(-9, 9, 61)]))
+        edges = edges[(edges >= mean - 9 * tau) & (edges <= mean + 9 * tau)]
+        half = np.diff(edges)[:, None] / 2
+        at = edges[:-1, None] + half * (1 + z)
+        log_density = -((at - mean) / tau) ** 2 / 2 - np.log(tau * np.sqrt(2 * np.pi))
+        return sum(np.log(np.sum(half * w * np.exp(one(at) + log_density))) for one in terms)
+
+    def best(tau):
+        far = optimize.minimize_scalar(lambda m: -log(m, tau), bracket=(own.mean() - 0.3, own.mean() + 0.3), tol=1e-10)
+        step = 0.02 * max(tau, 0.3)
+        bend = (log(far.x + step, tau) - 2 * log(far.x, tau) + log(far.x - step, tau)) / step ** 2
+        return -far.fun - np.log(-bend) / 2, far.x, -1 / bend
+
+    at, weight = np.polynomial.legendre.leggauss(10)
+    edges = [1e-6, 0.2, 0.5, 1, 2, 4, 8, 16, 32, 64, 128, 512, to]
+    found = []
+    for a, b in zip(edges, edges[1:]):
+        for x, p in zip(at, weight):
+            tau = (b - a) / 2 * x + (a + b) / 2
+            found.append(((b - a) / 2 * p, tau) + best(tau))
+    mass, tau, logs, mean, variance = np.array(found).T
+    share = mass * np.exp(logs - logs.max())
+    share /= share.sum()
+    sd = np.sqrt(variance + tau ** 2)
+    print(name, limits(lambda v: share @ stats.norm.cdf((v - mean) / sd), -200, 200))
+
+
+def shares(name, events, totals, **more):
+    from scipy.special import gammaln
+    terms = [lambda t, x=x, n=n: x * t - n * np.logaddexp(0, t) + gammaln(n + 1) - gammaln(x + 1) - gammaln(n - x + 1)
+             for x, n in zip(events, totals)]
+    counts(name, terms, [np.log((x + 0.5) / (n - x + 0.5)) for x, n in zip(events, totals)], **more)
+
+
+def rates(name, events, times, **more):
+    from scipy.special import gammaln
+    terms = [lambda t, x=x, u=u: x * (t + np.log(u)) - u * np.exp(t) - gammaln(x + 1) for x, u in zip(events, times)]
+    counts(name, terms, [np.log((x + 0.5) / u) for x, u in zip(events, times)], **more)
+
+
+def odds(name, tables, **more):
+    terms, own = [], []
+    for a, n1, c, n2 in tables:
+        k = np.arange(max(0, a + c - n2), min(n1, a + c) + 1)
+        weights = stats.hypergeom(n1 + n2, n1, a + c).logpmf(k)
+        terms.append(lambda t, k=k, g=weights, a=a: a * t + g[list(k).index(a)]
+                     - np.logaddexp.reduce(k * t[..., None] + g, axis=-1))
+        own.append(np.log((a + 0.5) * (n2 - c + 0.5) / (n1 - a + 0.5) / (c + 0.5)))
+    counts(name, terms, own, **more)
+
+
 network()
+shares("shares that agree", [17, 8, 31, 15, 26], [20, 9, 34, 18, 30])
+shares("shares, some full", [12, 17, 8, 31, 15, 9, 22], [12, 20, 9, 34, 18, 9, 30])
+rates("rates", [4, 9, 0, 3, 12, 7], [310, 420, 95, 180, 260, 505])
+odds("odds ratios", [(6, 40, 14, 42), (7, 35, 5, 34), (9, 51, 20, 49), (0, 22, 4, 25), (5, 30, 11, 31)])
 for POINTS in (8, 16):
     teams()

@@ -332,7 +332,6 @@ class ArchitectureTest {
               Map.entry(
                   "synthesis.multilevel",
                   Set.of(
-                      "synthesis.bayes",
                       "synthesis.heterogeneity",
                       "synthesis.pooling",
                       "synthesis.regression",

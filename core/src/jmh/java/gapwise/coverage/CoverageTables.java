@@ -16,7 +16,14 @@ record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>
 
   /** The tables of the page. */
   List<String> markdown() {
-    return family.size() == Family.Size.POINTS ? inFull() : inBrief();
+    List<String> lines = family.size() == Family.Size.POINTS ? inFull() : inBrief();
+    lines.addAll(new AtZero<>(this).markdown());
+    return lines;
+  }
+
+  /** The ways told of all replicates. */
+  private List<Way<D>> ways() {
+    return family.ways().stream().filter(way -> !AtZero.is(way)).toList();
   }
 
   /** For each target one table: coverage, and in brackets the width. */
@@ -26,7 +33,7 @@ record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>
       lines.add("**Percent of intervals that hold " + target.words() + "**, by number of series");
       lines.add("");
       head(lines, "least");
-      for (Way<D> way : family.ways()) {
+      for (Way<D> way : ways()) {
         Key key = new Key(way.words(), target);
         StringBuilder line = new StringBuilder("| " + way.words() + " |");
         for (int series : numbersOfSeries()) {
@@ -56,7 +63,7 @@ record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>
       lines.add("**Percent of intervals that hold " + target.words() + "**, by number of series");
       lines.add("");
       head(lines, "least");
-      for (Way<D> way : family.ways()) {
+      for (Way<D> way : ways()) {
         StringBuilder line = new StringBuilder("| " + way.words() + " |");
         for (int series : numbersOfSeries()) {
           line.append(percent(together(new Key(way.words(), target), fixed(series))));
@@ -67,7 +74,7 @@ record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>
       lines.add(family.size().words());
       lines.add("");
       head(lines, "");
-      for (Way<D> way : family.ways()) {
+      for (Way<D> way : ways()) {
         StringBuilder line = new StringBuilder("| " + way.words() + " |");
         for (int series : numbersOfSeries()) {
           line.append(width(together(new Key(way.words(), target), fixed(series))));
@@ -102,7 +109,7 @@ record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>
     }
     lines.add(head.toString());
     lines.add(rule.toString());
-    for (Way<D> way : family.ways()) {
+    for (Way<D> way : ways()) {
       StringBuilder line = new StringBuilder("| " + way.words() + " |");
       for (String spread : spreads()) {
         line.append(
@@ -116,7 +123,7 @@ record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>
     lines.add("");
   }
 
-  private List<String> spreads() {
+  List<String> spreads() {
     List<String> spreads = new ArrayList<>();
     for (Scenario<D> scenario : family.scenarios()) {
       if (!spreads.contains(scenario.spread())) {
@@ -126,7 +133,7 @@ record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>
     return spreads;
   }
 
-  private List<Integer> numbersOfSeries() {
+  List<Integer> numbersOfSeries() {
     return family.scenarios().stream().map(Scenario::series).distinct().toList();
   }
 
@@ -134,7 +141,7 @@ record CoverageTables<D extends Drawn>(Family<D> family, List<Map<Key, Coverage>
     return scenario -> scenario.series() == series && scenario.tau().isPresent();
   }
 
-  private Coverage together(Key key, Predicate<Scenario<D>> which) {
+  Coverage together(Key key, Predicate<Scenario<D>> which) {
     Coverage sum = Coverage.NOTHING;
     for (int i = 0; i < family.scenarios().size(); i++) {
       if (which.test(family.scenarios().get(i))) {

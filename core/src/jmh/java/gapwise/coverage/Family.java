@@ -30,6 +30,7 @@ record Family<D extends Drawn>(
         RateRatios.family(),
         LogMeans.family(),
         RawMeans.family(),
+        FurtherShares.family(),
         FurtherStudies.ofEffects(),
         FurtherStudies.ofNetworks(),
         FurtherStudies.ofTeams());

@@ -88,7 +88,7 @@ final class FurtherStudies {
   private static Family<Told> family(String name, int[] sizes, Draw draw) {
     List<Way<Told>> ways = new ArrayList<>();
     for (boolean onlyZero : new boolean[] {false, true}) {
-      String where = onlyZero ? ", where estimated 0" : "";
+      String where = onlyZero ? AtZero.SUFFIX : "";
       ways.add(new Way<>(ESTIMATED + where, told -> told.limits(true, onlyZero)));
       ways.add(new Way<>(UNKNOWN + where, told -> told.limits(false, onlyZero)));
     }

@@ -124,6 +124,9 @@ final class PoolingWords {
     if (made.threeLevel().isPresent()) {
       telling.say("three-level.shares");
     }
+    if (made.threeLevel().filter(one -> one.withinVarianceUpper().isPresent()).isPresent()) {
+      telling.say("three-level.limits", percent());
+    }
     boolean notApart =
         result.warnings().stream().anyMatch(one -> one.code().equals("variances-not-apart"));
     if (notApart && made.threeLevel().isEmpty()) {
@@ -165,6 +168,10 @@ final class PoolingWords {
     }
     if (settings.is("model", "three-level")) {
       telling.say("cluster-prediction." + settings.word("predictionInterval"), percent());
+      return;
+    }
+    if (settings.is("predictionInterval", "unknown-spread")) {
+      telling.say("prediction.unknown-spread." + settings.word("model"), percent());
       return;
     }
     telling.say(

@@ -1,5 +1,7 @@
 package gapwise.analysis.clusters;
 
+import static gapwise.sentence.Sentences.say;
+
 import gapwise.analysis.moderators.AskedRegression;
 import gapwise.analysis.moderators.ModeratorDesign;
 import gapwise.analysis.moderators.ModeratorQuestion;
@@ -9,15 +11,18 @@ import gapwise.analysis.pooling.StudyTable;
 import gapwise.analysis.pooling.Summaries;
 import gapwise.analysis.pooling.Synthesis;
 import gapwise.analysis.result.Result;
+import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
 import gapwise.synthesis.multilevel.ThreeLevelFit;
 import gapwise.synthesis.multilevel.ThreeLevelRegression;
+import gapwise.synthesis.multilevel.VarianceLimits;
 import gapwise.synthesis.regression.DesignMatrix;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -25,6 +30,9 @@ import java.util.stream.IntStream;
  * standard errors if the plan asks for them.
  */
 public final class ThreeLevelPart {
+  /** As of studies, from the fewest of which I squared is told without a caution. */
+  private static final int FEWEST_FOR_I_SQUARED = 10;
+
   private ThreeLevelPart() {}
 
   /**
@@ -66,7 +74,7 @@ public final class ThreeLevelPart {
     List<Integer> all = IntStream.range(0, clusters.size()).boxed().toList();
     return new Told(
         Optional.empty(),
-        fit.flatMap(ThreeLevelPart::variances),
+        fit.flatMap(one -> variances(one, clusters.settings().level(), warnings)),
         Optional.empty(),
         fit.isPresent() && robust.isPresent()
             ? robust(
@@ -101,7 +109,7 @@ public final class ThreeLevelPart {
             fit.map(one -> new Result.Fit(one.logLikelihood(), one.restricted(), one.converged())));
     return new Told(
         Optional.of(rows),
-        fit.flatMap(ThreeLevelPart::variances),
+        fit.flatMap(one -> variances(one, synthesis.plan().level(), warnings)),
         fit.map(one -> told(regression, one)),
         robust.flatMap(
             one ->
@@ -124,15 +132,54 @@ public final class ThreeLevelPart {
         clusters.limits());
   }
 
-  private static Optional<ThreeLevelResult> variances(ThreeLevelFit fit) {
-    return fit.told() == ThreeLevelFit.Told.ONLY_SUM
-        ? Optional.empty()
-        : Optional.of(
-            new ThreeLevelResult(
-                fit.betweenVariance(),
-                fit.withinVariance(),
-                percent(fit.iSquaredBetween()),
-                percent(fit.iSquaredWithin())));
+  private static Optional<ThreeLevelResult> variances(
+      ThreeLevelFit fit, double level, List<Result.Warning> warnings) {
+    if (fit.told() == ThreeLevelFit.Told.ONLY_SUM) {
+      return Optional.empty();
+    }
+    Optional<VarianceLimits> limits = fit.limits(level);
+    if (limits.isEmpty()) {
+      warnings.add(
+          Result.Warning.of(
+              "limits-left-out",
+              say(
+                  "analysis.variance-limits-left-out",
+                  Map.of("rows", fit.size(), "most", VarianceLimits.MOST_ROWS))));
+    }
+    if (limits.filter(one -> !one.isWhole(fit)).isPresent()) {
+      warnings.add(Result.Warning.of("limits-left-out", say("analysis.variance-limits-not-found")));
+    }
+    if (fit.iSquaredBetween().isPresent() && fit.clusters() < FEWEST_FOR_I_SQUARED) {
+      warnings.add(
+          Result.Warning.of(
+              "i-squared-of-few-studies",
+              say("analysis.i-squared-of-few-clusters", Map.of("clusters", fit.clusters()))));
+    }
+    Optional<Interval> between = limits.flatMap(VarianceLimits::between);
+    Optional<Interval> within = limits.flatMap(VarianceLimits::within);
+    Optional<Interval> shareBetween = limits.flatMap(VarianceLimits::shareBetween);
+    Optional<Interval> shareWithin = limits.flatMap(VarianceLimits::shareWithin);
+    return Optional.of(
+        new ThreeLevelResult(
+            fit.betweenVariance(),
+            limit(between, Interval::lower),
+            limit(between, Interval::upper),
+            fit.withinVariance(),
+            limit(within, Interval::lower),
+            limit(within, Interval::upper),
+            percent(fit.iSquaredBetween()),
+            percent(limit(shareBetween, Interval::lower)),
+            percent(limit(shareBetween, Interval::upper)),
+            percent(fit.iSquaredWithin()),
+            percent(limit(shareWithin, Interval::lower)),
+            percent(limit(shareWithin, Interval::upper))));
+  }
+
+  private static OptionalDouble limit(
+      Optional<Interval> interval, ToDoubleFunction<Interval> which) {
+    return interval.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(which.applyAsDouble(interval.get()));
   }
 
   private static OptionalDouble percent(OptionalDouble share) {

@@ -9,12 +9,23 @@ import java.util.OptionalDouble;
  *
  * @param betweenVariance of the means of clusters
  * @param withinVariance of the true values of rows of one cluster
+ * @param betweenVarianceLower lower profile likelihood limit at the plan's level; limits are empty
+ *     with very many rows
  * @param iSquaredBetweenPercent share of the former in a typical row's whole variance
+ * @param iSquaredBetweenPercentLower lower limit, with the share itself held
  * @param iSquaredWithinPercent share of the latter
  */
 @JsonInclude(JsonInclude.Include.NON_ABSENT)
 public record ThreeLevelResult(
     OptionalDouble betweenVariance,
+    OptionalDouble betweenVarianceLower,
+    OptionalDouble betweenVarianceUpper,
     OptionalDouble withinVariance,
+    OptionalDouble withinVarianceLower,
+    OptionalDouble withinVarianceUpper,
     OptionalDouble iSquaredBetweenPercent,
-    OptionalDouble iSquaredWithinPercent) {}
+    OptionalDouble iSquaredBetweenPercentLower,
+    OptionalDouble iSquaredBetweenPercentUpper,
+    OptionalDouble iSquaredWithinPercent,
+    OptionalDouble iSquaredWithinPercentLower,
+    OptionalDouble iSquaredWithinPercentUpper) {}

@@ -94,6 +94,15 @@ final class NetworkRun {
       warnings.add(
           Result.Warning.of("prediction-left-out", say("analysis.further-study-left-out")));
     }
+    boolean known =
+        plan.settings().spread() == NetworkPredictions.Spread.T_K_MINUS_2
+            && network.heterogeneity().tauSquared().filter(one -> one.value() == 0).isPresent();
+    if (predictions.isPresent() && known) {
+      warnings.add(
+          Result.Warning.of(
+              "prediction-takes-spread-as-known",
+              say("analysis.spread-of-structure-taken-as-known")));
+    }
     NetworkReport report = new NetworkReport(plan, data, network, predictions, regression);
     return told(report.fit(), Optional.of(report.result()));
   }

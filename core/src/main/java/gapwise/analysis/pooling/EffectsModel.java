@@ -6,6 +6,7 @@ import gapwise.synthesis.pooling.InverseVariance;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Subgroups;
+import gapwise.synthesis.pooling.UnknownTau;
 import gapwise.synthesis.pooling.WeightedMean;
 import java.util.List;
 import java.util.Optional;
@@ -51,6 +52,9 @@ public record EffectsModel(PoolingSettings settings) implements Model {
         return Optional.empty();
       }
       EffectSample some = sample.at(places);
+      if (!settings.prediction().reference().takesSpreadAsKnown()) {
+        return UnknownTau.ofOneMean(some, tauSquared.getAsDouble()).map(one -> one::below);
+      }
       WeightedMean mean =
           WeightedMean.of(
               some, settings.interval().weightingTauSquared(some, tauSquared.getAsDouble()));

@@ -6,6 +6,7 @@ import gapwise.numeric.ReferenceDistribution;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodLimits;
 import gapwise.synthesis.pooling.Pooled;
+import gapwise.synthesis.pooling.PooledValue;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Predictive;
 import gapwise.synthesis.pooling.Subgroups;
@@ -54,9 +55,22 @@ public record ExactModel(
       return likelihood.pool(places.stream().map(studies::get).toList(), limits);
     }
 
+    /** A further study takes many fits of its own where the spread is not known. */
+    @Override
+    public PooledValue valueAt(List<Integer> places) {
+      return PooledValue.of(
+          likelihood.pool(places.stream().map(studies::get).toList(), limits.withoutPrediction()),
+          places.size());
+    }
+
     /** The distribution from which the prediction interval is cut. */
     @Override
     public Optional<Further> further(List<Integer> places, Pooled pooled) {
+      if (limits.prediction().filter(one -> !one.takesSpreadAsKnown()).isPresent()) {
+        return likelihood
+            .further(places.stream().map(studies::get).toList())
+            .map(one -> one::below);
+      }
       Optional<ReferenceDistribution> about =
           limits.prediction().flatMap(one -> one.distribution(places.size() - 1));
       if (pooled.prediction().isEmpty() || about.isEmpty()) {

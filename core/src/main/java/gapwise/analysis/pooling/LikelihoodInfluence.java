@@ -20,7 +20,7 @@ final class LikelihoodInfluence {
       int out = i;
       List<Integer> places =
           IntStream.range(0, pooler.size()).filter(j -> j != out).boxed().toList();
-      rest.add(PooledValue.of(pooler.at(places), places.size()));
+      rest.add(pooler.valueAt(places));
     }
     return rest;
   }

@@ -1,6 +1,7 @@
 package gapwise.analysis.pooling;
 
 import gapwise.synthesis.pooling.Pooled;
+import gapwise.synthesis.pooling.PooledValue;
 import gapwise.synthesis.pooling.Subgroups;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,11 @@ public interface Pooler {
 
   /** Pools the studies at some places. */
   Pooled at(List<Integer> places);
+
+  /** Pools the studies at some places for a list of such values, without a further study. */
+  default PooledValue valueAt(List<Integer> places) {
+    return PooledValue.of(at(places), places.size());
+  }
 
   /** Pools each group of studies and compares them. */
   Subgroups subgroups(List<String> levels, boolean common);

@@ -85,7 +85,9 @@ public final class SynthesisDefaults {
     plan.text("interval", random ? MeanIntervals.usual().name() : without);
     if (random) {
       plan.text("predictionInterval", "t-k-minus-2");
-      plan.text("predictionStandardError", "sum-of-weights");
+      if (!plan.is("predictionInterval", "unknown-spread")) {
+        plan.text("predictionStandardError", "sum-of-weights");
+      }
       plan.text("tauSquaredInterval", "q-profile");
     }
     if (NetworkModel.asked(plan.full())) {

@@ -182,20 +182,24 @@ final class SynthesisRules {
     String asked = text("predictionInterval");
     boolean structured = text("model").equals("three-level") || NetworkModel.asked(plan);
     boolean unknown = asked.equals(UNKNOWN_SPREAD);
-    if (structured ? !asked.isEmpty() && !unknown && !asked.equals("t-k-minus-2") : unknown) {
+    if (structured && !asked.isEmpty() && !unknown && !asked.equals("t-k-minus-2")) {
       problems.add(
           "predictionInterval",
           "interval-not-for-model",
-          structured
-              ? "'"
-                  + asked
-                  + "' is not made for three levels and networks, which have '"
-                  + UNKNOWN_SPREAD
-                  + "' and 't-k-minus-2'"
-              : "'"
-                  + UNKNOWN_SPREAD
-                  + "' is for three levels and networks; the model 'bayesian' does the same for"
-                  + " single effects");
+          "'"
+              + asked
+              + "' is not made for three levels and networks, which have '"
+              + UNKNOWN_SPREAD
+              + "' and 't-k-minus-2'");
+    }
+    if (!structured && unknown && plan.has("moderators")) {
+      problems.add(
+          "predictionInterval",
+          "interval-not-for-model",
+          "'"
+              + UNKNOWN_SPREAD
+              + "' is told of one pooled value or of groups; where moderators predict, take"
+              + " 't-k-minus-2', 't-k-minus-1' or 'normal'");
     }
   }
 

@@ -51,6 +51,7 @@ final class SynthesisRun<D extends StudyData> {
       warnings.addAll(RepeatedStudies.warnings(synthesis.studies()));
     }
     SynthesisResult result = new SynthesisRun<>(plan.parts(), synthesis, warnings).result();
+    warnings.addAll(SpreadTakenAsKnown.of(plan.head().json(), result));
     return new Result(
         plan.head().json(), StudyTable.data(synthesis.studies(), table), result, warnings);
   }

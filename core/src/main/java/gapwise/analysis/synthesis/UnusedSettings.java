@@ -27,6 +27,10 @@ public final class UnusedSettings {
       USED.put(field, random);
     }
     USED.put("predictionInterval", random.or(ExactModels::asked));
+    // With the spread not known the mean is normal at each value of it.
+    USED.put(
+        "predictionStandardError",
+        random.and(plan -> !is(plan, "predictionInterval", "unknown-spread")));
     for (String field : List.of("prior", "probabilities", "priorSensitivity")) {
       USED.put(field, plan -> is(plan, "model", "bayesian"));
     }

@@ -1,5 +1,6 @@
 package gapwise.synthesis.bayes;
 
+import gapwise.numeric.Continuous;
 import gapwise.synthesis.likelihood.MarginalLikelihood;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,8 @@
 package gapwise.synthesis.bayes;
 
 import gapwise.effect.Interval;
+import gapwise.numeric.Continuous;
+import gapwise.numeric.NormalMixture;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;

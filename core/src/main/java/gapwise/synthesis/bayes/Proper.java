@@ -3,6 +3,7 @@ package gapwise.synthesis.bayes;
 import static gapwise.sentence.Sentences.say;
 
 import gapwise.budget.Work;
+import gapwise.numeric.NormalMixture;
 import gapwise.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;

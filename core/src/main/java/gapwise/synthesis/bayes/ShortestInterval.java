@@ -2,6 +2,7 @@ package gapwise.synthesis.bayes;
 
 import gapwise.effect.Interval;
 import gapwise.numeric.BracketedRoot;
+import gapwise.numeric.Continuous;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**

@@ -1,5 +1,7 @@
 package gapwise.synthesis.bayes;
 
+import gapwise.numeric.Continuous;
+
 /**
  * Places of tau on which the logarithm of its posterior bends evenly: tau = error sinh(place). As a
  * function of tau it bends within the typical standard error of a study about 0 and hardly beyond.

@@ -1,6 +1,7 @@
 package gapwise.synthesis.bayes;
 
 import gapwise.numeric.BracketedRoot;
+import gapwise.numeric.Continuous;
 import java.util.List;
 import org.apache.commons.numbers.core.Sum;
 

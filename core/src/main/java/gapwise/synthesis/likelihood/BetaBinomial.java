@@ -48,7 +48,7 @@ public final class BetaBinomial {
     if (fit instanceof BetaBinomialFit.NoMaximum none) {
       return Pooled.without(
           Heterogeneity.UNKNOWN,
-          ExactLikelihood.why(ExactLikelihood.Model.PROPORTION, none.reason(), studies));
+          WhyNoTop.of(ExactLikelihood.Model.PROPORTION, none.reason(), studies));
     }
     BetaBinomialFit.Estimate top = (BetaBinomialFit.Estimate) fit;
     return studies.size() == 1

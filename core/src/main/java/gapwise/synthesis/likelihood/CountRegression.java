@@ -58,7 +58,7 @@ public sealed interface CountRegression permits CountRegression.NotFitted, Count
     StudyLikelihoods likelihoods = StudyLikelihoods.of(model, told);
     Optional<LikelihoodFit.Reason> one = LikelihoodSearch.atOneLimit(likelihoods);
     if (one.isPresent()) {
-      return new NotFitted(ExactLikelihood.why(model, one.get(), told));
+      return new NotFitted(WhyNoTop.of(model, one.get(), told));
     }
     LinearMeans.Turned turned = LinearMeans.Turned.of(left);
     if (Separation.of(likelihoods, turned.means())) {

@@ -4,12 +4,14 @@ import static gapwise.sentence.Sentences.say;
 
 import gapwise.effect.ArmCounts;
 import gapwise.effect.ArmRate;
+import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
 import gapwise.effect.TwoByTwo;
 import gapwise.effect.TwoRates;
 import gapwise.numeric.ReferenceDistribution;
 import gapwise.problem.Problem;
 import gapwise.synthesis.heterogeneity.Heterogeneity;
+import gapwise.synthesis.heterogeneity.UnknownSpread;
 import gapwise.synthesis.pooling.Pooled;
 import gapwise.synthesis.pooling.PooledMean;
 import gapwise.synthesis.regression.DesignMatrix;
@@ -63,12 +65,53 @@ public final class ExactLikelihood {
     List<? extends StudyData> told = studies.stream().filter(ExactLikelihood::tells).toList();
     LikelihoodFit fit = fit(told);
     if (fit instanceof LikelihoodFit.NoMaximum none) {
-      return Pooled.without(Heterogeneity.UNKNOWN, why(model, none.reason(), studies));
+      return Pooled.without(Heterogeneity.UNKNOWN, WhyNoTop.of(model, none.reason(), studies));
     }
     LikelihoodFit.Estimate top = (LikelihoodFit.Estimate) fit;
-    return told.size() == 1
-        ? single(told.get(0), top.estimate(), top.standardError(), limits.level())
-        : pooled(top, told.size(), limits, shares(model, studies, top.estimate(), top.tau()));
+    if (told.size() == 1) {
+      return single(told.get(0), top.estimate(), top.standardError(), limits.level());
+    }
+    List<Double> shares = shares(model, studies, top.estimate(), top.tau());
+    if (!limits.isSpreadUnknown()) {
+      return pooled(
+          top, limits.mean(top, told.size()), limits.further(top, told.size()), shares, List.of());
+    }
+    StudyLikelihoods likelihoods = likelihoods(told);
+    Optional<Interval> further =
+        UnknownTauOfCounts.further(likelihoods, top, points)
+            .map(one -> one.interval(limits.level()));
+    return pooled(
+        top,
+        limits.mean(top, told.size()),
+        further,
+        shares,
+        further.isPresent() ? List.of() : List.of(missing(likelihoods)));
+  }
+
+  /**
+   * Where the true value of a further study lies with tau not taken as known; empty where studies
+   * are too few or too many.
+   *
+   * @param studies that can be pooled
+   */
+  public Optional<UnknownSpread.Further> further(List<? extends StudyData> studies) {
+    List<? extends StudyData> told = studies.stream().filter(ExactLikelihood::tells).toList();
+    return told.size() > 1 && fit(told) instanceof LikelihoodFit.Estimate top
+        ? UnknownTauOfCounts.further(likelihoods(told), top, points)
+        : Optional.empty();
+  }
+
+  private static Problem missing(StudyLikelihoods likelihoods) {
+    return UnknownTauOfCounts.isTold(likelihoods)
+        ? new Problem("", "prediction-left-out", say("analysis.further-study-left-out"))
+        : new Problem("", "too-few-studies", say("analysis.no-unknown-spread-of-counts"));
+  }
+
+  private StudyLikelihoods likelihoods(List<? extends StudyData> told) {
+    boolean half = model == Model.ODDS_RATIO_HALF;
+    return half || model == Model.ODDS_RATIO_ZERO_ONE
+        ? FourfoldNormal.withIntercepts(told.stream().map(TwoByTwo.class::cast).toList(), half)
+        : StudyLikelihoods.of(model, told);
   }
 
   /**
@@ -130,8 +173,13 @@ public final class ExactLikelihood {
   }
 
   private static Pooled pooled(
-      LikelihoodFit.Estimate top, int studies, LikelihoodLimits limits, List<Double> shares) {
+      LikelihoodFit.Estimate top,
+      PooledMean mean,
+      Optional<Interval> further,
+      List<Double> shares,
+      List<Problem> more) {
     List<Problem> warnings = warnings(top.refined(), top.converged());
+    warnings.addAll(more);
     if (top.tau() == 0) {
       warnings.add(
           0,
@@ -139,8 +187,8 @@ public final class ExactLikelihood {
               "", "between-study-variance-at-zero", say("analysis.likelihood-variance-at-zero")));
     }
     return new Pooled(
-        Optional.of(limits.mean(top, studies)),
-        limits.further(top, studies),
+        Optional.of(mean),
+        further,
         Heterogeneity.ofSpread(top.tau()),
         shares,
         OptionalDouble.of(top.standardError()),
@@ -220,56 +268,5 @@ public final class ExactLikelihood {
         OptionalDouble.of(error),
         Optional.empty(),
         List.of(new Problem("", "single-study", say("analysis.one-study-says-anything"))));
-  }
-
-  /** A reason in words. */
-  static Problem why(Model model, LikelihoodFit.Reason reason, List<? extends StudyData> studies) {
-    boolean two = model != Model.PROPORTION && model != Model.RATE;
-    return switch (reason) {
-      case NO_INFORMATION -> {
-        boolean none = studies.stream().allMatch(s -> s.allEvents().orElse(0) == 0);
-        boolean all =
-            studies.stream()
-                .allMatch(s -> s instanceof TwoByTwo table && table.nonEventTotal() == 0);
-        yield studies.isEmpty()
-            ? new Problem("", "no-studies", "no study is left to be pooled")
-            : new Problem(
-                "",
-                none ? "no-events" : all ? "all-events" : "no-information",
-                "no study says anything of the ratio; nothing is pooled");
-      }
-      case MEAN_FALLS -> two ? limit("0") : new Problem("", "no-events", OF_NONE);
-      case MEAN_RISES -> two ? limit("infinite") : new Problem("", "all-events", OF_ALL);
-      case SPREAD_RISES ->
-          new Problem(
-              "",
-              "estimate-at-limit",
-              "every study lies at one limit or the other, so the likelihood rises as the spread"
-                  + " between studies grows and has no highest point; nothing is pooled; the model"
-                  + " 'bayesian' with the likelihood 'exact' has an answer here too");
-      case OUT_OF_RANGE ->
-          new Problem(
-              "",
-              "did-not-converge",
-              "the likelihood could not be worked out within the range of numbers; check the"
-                  + " units");
-    };
-  }
-
-  private static final String OF_NONE =
-      "no event anywhere, so the likelihood rises as the pooled value falls to 0 and has no highest"
-          + " point; an interval on all counts together can be had by the task 'interval'";
-
-  private static final String OF_ALL =
-      "every patient had the event, so the likelihood rises as the proportion goes to 1 and has no"
-          + " highest point; an interval on all counts together can be had by the task 'interval'";
-
-  private static Problem limit(String ratio) {
-    return new Problem(
-        "",
-        "estimate-at-limit",
-        "one of the groups has no events, or only events, in every study, so the pooled ratio is "
-            + ratio
-            + " and has no interval");
   }
 }

@@ -41,25 +41,35 @@ public final class FourfoldNormal {
       double[] otherTotals,
       boolean half,
       int points) {
-    double[][] told = informative(events, totals, otherEvents, otherTotals);
-    double[] none = new double[told[0].length];
     return LikelihoodSearch.fit(
-        new TwoArmLikelihoods(
-            new BinomialLikelihoods(told[0], told[1], none),
-            new BinomialLikelihoods(told[2], told[3], none),
-            given(told),
-            half),
-        points);
+        withIntercepts(informative(events, totals, otherEvents, otherTotals), half), points);
   }
 
   /** The informative ones of some tables, given all their margins. */
   static HypergeometricLikelihoods given(List<TwoByTwo> tables) {
-    return given(
-        informative(
-            tables.stream().mapToDouble(t -> t.intervention().events()).toArray(),
-            tables.stream().mapToDouble(t -> t.intervention().total()).toArray(),
-            tables.stream().mapToDouble(t -> t.comparator().events()).toArray(),
-            tables.stream().mapToDouble(t -> t.comparator().total()).toArray()));
+    return given(informative(tables));
+  }
+
+  /** The informative ones of some tables, each with an intercept. */
+  static StudyLikelihoods withIntercepts(List<TwoByTwo> tables, boolean half) {
+    return withIntercepts(informative(tables), half);
+  }
+
+  private static StudyLikelihoods withIntercepts(double[][] told, boolean half) {
+    double[] none = new double[told[0].length];
+    return new TwoArmLikelihoods(
+        new BinomialLikelihoods(told[0], told[1], none),
+        new BinomialLikelihoods(told[2], told[3], none),
+        given(told),
+        half);
+  }
+
+  private static double[][] informative(List<TwoByTwo> tables) {
+    return informative(
+        tables.stream().mapToDouble(t -> t.intervention().events()).toArray(),
+        tables.stream().mapToDouble(t -> t.intervention().total()).toArray(),
+        tables.stream().mapToDouble(t -> t.comparator().events()).toArray(),
+        tables.stream().mapToDouble(t -> t.comparator().total()).toArray());
   }
 
   private static HypergeometricLikelihoods given(double[][] told) {

@@ -23,6 +23,16 @@ public record LikelihoodLimits(
     }
   }
 
+  /** Whether a further study is asked for with tau not taken as known. */
+  boolean isSpreadUnknown() {
+    return prediction.filter(one -> !one.takesSpreadAsKnown()).isPresent();
+  }
+
+  /** The same without a further study. */
+  public LikelihoodLimits withoutPrediction() {
+    return new LikelihoodLimits(level, studentT, Optional.empty());
+  }
+
   /** Normal limits and no prediction. */
   public static LikelihoodLimits normal(double level) {
     return new LikelihoodLimits(level, false, Optional.empty());
@@ -44,7 +54,8 @@ public record LikelihoodLimits(
 
   /**
    * Where the true value of a further study lies, mean +- multiple root(tau^2 + se^2): Higgins,
-   * Thompson and Spiegelhalter, J R Stat Soc A 2009;172:137. Empty without degrees of freedom.
+   * Thompson and Spiegelhalter, J R Stat Soc A 2009;172:137. Empty without degrees of freedom, and
+   * where tau is not taken as known.
    */
   Optional<Interval> further(LikelihoodFit.Estimate top, int studies) {
     return prediction

@@ -45,7 +45,7 @@ final class LikelihoodSearch {
   private LikelihoodSearch(StudyLikelihoods studies, GaussHermite rule) {
     this.studies = studies;
     this.rule = rule;
-    furthest = furthest(studies);
+    furthest = studies.furthest();
   }
 
   /** The top of the likelihood of some studies. */
@@ -79,7 +79,7 @@ final class LikelihoodSearch {
 
   private LikelihoodFit best(boolean limits, int down, int up) {
     LikelihoodSurface flat = new LikelihoodSurface(studies, GaussHermite.of(1));
-    flat.moveTo(startMean(), 0);
+    flat.moveTo(studies.startMean(), 0);
     flat = climb(flat, true, SETTLED);
     LikelihoodSurface spread = withSpread(flat);
     boolean higher = spread.tau > 0 && spread.value > flat.value + level(flat);
@@ -155,6 +155,23 @@ final class LikelihoodSearch {
     return climb(spread, false, few == rule ? SETTLED : NEARLY_SETTLED);
   }
 
+  /**
+   * The top at one tau above 0.
+   *
+   * @param mean to start from
+   */
+  static LikelihoodSurface held(StudyLikelihoods studies, int points, double mean, double tau) {
+    LikelihoodSearch search = new LikelihoodSearch(studies, GaussHermite.of(points));
+    LikelihoodSurface at = new LikelihoodSurface(studies, search.rule);
+    at.mean = mean;
+    at.tau = tau;
+    at.guessModes();
+    at.evaluate();
+    LikelihoodSurface top = search.climb(at, true, SETTLED);
+    top.evaluate();
+    return top;
+  }
+
   private static LikelihoodFit answer(LikelihoodSurface top) {
     double information = -top.meanMean;
     boolean proper = true;
@@ -175,17 +192,6 @@ final class LikelihoodSearch {
     return 1e-10 + ROUNDING * Math.abs(surface.value);
   }
 
-  private double startMean() {
-    double sum = 0;
-    double weights = 0;
-    for (int i = 0; i < studies.size(); i++) {
-      double weight = studies.startInformation(i);
-      sum += weight * studies.start(i);
-      weights += weight;
-    }
-    return sum / weights;
-  }
-
   /** From the variance of the studies' own values over what their information explains. */
   private double startTau(LikelihoodSurface flat) {
     double squares = 0;
@@ -203,17 +209,6 @@ final class LikelihoodSearch {
     }
     double moment = (squares - expected) / scale;
     return Math.sqrt(Math.max(moment, studies.size() / information / 4));
-  }
-
-  /** Beyond any spread that the studies' own values could show. */
-  private static double furthest(StudyLikelihoods studies) {
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < studies.size(); i++) {
-      low = Math.min(low, studies.start(i));
-      high = Math.max(high, studies.start(i));
-    }
-    return 100 + 10 * (high - low);
   }
 
   /** Climbs to a top and says there whether it settled. */

@@ -150,7 +150,21 @@ final class RegressionPlace {
 
   /** Whether the surface is a hill here, so that it may be a top. */
   boolean isHill() {
-    return factor.isProper() && (tau == 0 || curvature < 0);
+    return isHill(false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param held whether tau stays as it is
+   */
+  boolean isHill(boolean held) {
+    return factor.isProper() && (held || tau == 0 || curvature < 0);
+  }
+
+  /** Covariance of the multiples from the information on them at this tau. */
+  double[][] covarianceWithin() {
+    return factor.inverse();
   }
 
   /** Largest variance of a multiple that the information at a given tau leaves. */

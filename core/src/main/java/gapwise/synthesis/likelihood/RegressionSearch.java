@@ -81,6 +81,15 @@ final class RegressionSearch {
     return higher(lowest, withSpread(lowest.place()));
   }
 
+  /**
+   * The top over all multiples at one tau.
+   *
+   * @param times multiples to start from
+   */
+  Top at(LinearMeans means, double[] times, double tau) {
+    return climb(flat(means, times).elsewhere(times, tau, studies, rule), rule, true);
+  }
+
   private RegressionPlace flat(LinearMeans means, double[] times) {
     return new RegressionPlace(means, flatRule, times, 0, new double[means.studies()]);
   }
@@ -191,13 +200,13 @@ final class RegressionSearch {
         next = at.after(step, share, integral);
       }
       if (!(next.value >= least)) {
-        return new Top(at, promised < 1e-6 && at.isHill());
+        return new Top(at, promised < 1e-6 && at.isHill(held));
       }
       at = next;
       if (last) {
-        return new Top(at, at.isHill());
+        return new Top(at, at.isHill(held));
       }
-      if (at.tau > furthest) {
+      if (!held && at.tau > furthest) {
         return new Top(at, false);
       }
     }

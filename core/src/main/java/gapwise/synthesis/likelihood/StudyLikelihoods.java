@@ -108,6 +108,29 @@ abstract class StudyLikelihoods {
   /** A value near its information on theta, above 0. */
   abstract double startInformation(int study);
 
+  /** The mean of the studies' own values, weighed by their information. */
+  final double startMean() {
+    double sum = 0;
+    double weights = 0;
+    for (int i = 0; i < size(); i++) {
+      double weight = startInformation(i);
+      sum += weight * start(i);
+      weights += weight;
+    }
+    return sum / weights;
+  }
+
+  /** Beyond any spread that the studies' own values could show. */
+  final double furthest() {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < size(); i++) {
+      low = Math.min(low, start(i));
+      high = Math.max(high, start(i));
+    }
+    return 100 + 10 * (high - low);
+  }
+
   /** A value near the study's intercept. */
   double startIntercept(int study) {
     return 0;

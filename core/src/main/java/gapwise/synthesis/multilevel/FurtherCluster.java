@@ -2,8 +2,8 @@ package gapwise.synthesis.multilevel;
 
 import gapwise.effect.Interval;
 import gapwise.numeric.ReferenceDistribution;
-import gapwise.synthesis.bayes.UnknownSpread;
-import gapwise.synthesis.bayes.UnknownSpread.Point;
+import gapwise.synthesis.heterogeneity.UnknownSpread;
+import gapwise.synthesis.heterogeneity.UnknownSpread.Point;
 import gapwise.synthesis.multilevel.ThreeLevelFit.Told;
 import java.util.List;
 import java.util.Optional;

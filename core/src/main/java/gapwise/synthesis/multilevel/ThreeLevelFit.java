@@ -130,6 +130,20 @@ public final class ThreeLevelFit {
     return share(top.within());
   }
 
+  /**
+   * Limits of the variances and their shares; empty with more than {@link VarianceLimits#MOST_ROWS}
+   * rows, or where only the sum of the variances can be told.
+   *
+   * @param level above 0 and below 1
+   */
+  public Optional<VarianceLimits> limits(double level) {
+    return told == Told.ONLY_SUM || rows.size() > VarianceLimits.MOST_ROWS
+        ? Optional.empty()
+        : Optional.of(
+            VarianceLimits.of(
+                rows, this, typicalVariance(), ThreeLevelModel.range(rows, restricted), level));
+  }
+
   private OptionalDouble share(double variance) {
     double all = top.between() + top.within() + typicalVariance();
     return told == Told.APART && all > 0 && Double.isFinite(all)

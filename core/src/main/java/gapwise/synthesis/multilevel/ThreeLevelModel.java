@@ -77,7 +77,7 @@ public final class ThreeLevelModel {
    * A variance above which the likelihood of a single variance falls for good: with D the squared
    * residuals without weights and n the terms of the likelihood, n t^2 = D (t + largest v).
    */
-  private static double range(ClusteredRows rows, boolean restricted) {
+  static double range(ClusteredRows rows, boolean restricted) {
     double[][] columns = new double[rows.parameters() + 1][];
     for (int j = 0; j < columns.length; j++) {
       columns[j] = rows.column(j).clone();

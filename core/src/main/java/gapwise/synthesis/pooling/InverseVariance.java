@@ -63,7 +63,7 @@ public final class InverseVariance {
     if (sample.size() == 1) {
       return single(sample, settings.level());
     }
-    MeanModel model = GroupMeans.one(sample);
+    GroupMeans model = GroupMeans.one(sample);
     Heterogeneity fromQ = fromQ(sample, model);
     if (settings.estimator().isEmpty()) {
       return weighted(sample, model, new TauSquared.Estimate(0, true), settings, fromQ);
@@ -103,7 +103,7 @@ public final class InverseVariance {
 
   private static Pooled weighted(
       EffectSample sample,
-      MeanModel model,
+      GroupMeans model,
       TauSquared.Estimate tauSquared,
       PoolingSettings settings,
       Heterogeneity fromQ) {
@@ -136,7 +136,11 @@ public final class InverseVariance {
     }
     Optional<Interval> prediction =
         settings.prediction().around(mean, tauSquared.value(), settings.level());
-    warnOfRandomEffects(tauSquared, prediction, warnings);
+    warnOfRandomEffects(tauSquared, warnings);
+    if (prediction.isEmpty()) {
+      Problem why = settings.prediction().missing(sample, model);
+      warnings.add("", why.code(), why.message());
+    }
     return new Pooled(
         Optional.of(pooled),
         prediction,
@@ -150,16 +154,12 @@ public final class InverseVariance {
         warnings.list());
   }
 
-  private static void warnOfRandomEffects(
-      TauSquared.Estimate tauSquared, Optional<Interval> prediction, Problems warnings) {
+  private static void warnOfRandomEffects(TauSquared.Estimate tauSquared, Problems warnings) {
     if (tauSquared.value() == 0) {
       warnings.add("", "between-study-variance-at-zero", say("analysis.variance-at-zero"));
     }
     if (!tauSquared.converged()) {
       warnings.add("", "did-not-converge", say("analysis.variance-did-not-settle"));
-    }
-    if (prediction.isEmpty()) {
-      warnings.add("", "too-few-studies", say("analysis.no-prediction"));
     }
   }
 

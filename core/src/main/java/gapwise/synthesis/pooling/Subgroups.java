@@ -126,19 +126,35 @@ public record Subgroups(
     double scale =
         new GeneralisedQ(sample, model).weighted(fit, weights)
             / (sample.size() - model.parameters());
+    boolean known = settings.prediction().reference().takesSpreadAsKnown();
+    Optional<UnknownTau> unknown = known ? Optional.empty() : UnknownTau.of(sample, model, shared);
     List<Group> groups = new ArrayList<>();
     for (int g = 0; g < names.size(); g++) {
+      int group = g;
       List<Integer> at = Objects.requireNonNull(places.get(names.get(g)), names.get(g));
       WeightedMean mean = new WeightedMean(sample, model, fit.mean(g), fit.weightSum(g), scale);
-      groups.add(new Group(names.get(g), at.size(), shared(sample.at(at), mean, shared, settings)));
+      Optional<Interval> prediction =
+          known
+              ? settings.prediction().around(mean, shared, settings.level())
+              : unknown.map(tau -> tau.further(group).interval(settings.level()));
+      groups.add(
+          new Group(
+              names.get(g), at.size(), shared(sample.at(at), mean, shared, prediction, settings)));
     }
-    return compared(groups, OptionalDouble.of(shared), List.of());
+    return compared(
+        groups,
+        OptionalDouble.of(shared),
+        known || unknown.isPresent()
+            ? List.of()
+            : List.of(settings.prediction().missing(sample, model)));
   }
 
   private static Pooled shared(
-      EffectSample group, WeightedMean mean, double tauSquared, PoolingSettings settings) {
-    Optional<Interval> prediction =
-        settings.prediction().around(mean, tauSquared, settings.level());
+      EffectSample group,
+      WeightedMean mean,
+      double tauSquared,
+      Optional<Interval> prediction,
+      PoolingSettings settings) {
     List<Double> weights = new ArrayList<>();
     for (double weight : group.weights(tauSquared)) {
       weights.add(weight / mean.weightSum());

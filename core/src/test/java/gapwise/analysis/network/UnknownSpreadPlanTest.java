@@ -118,9 +118,25 @@ class UnknownSpreadPlanTest {
         refused,
         Plans.problems(
             Networks.arms(eightOfThree(), "odds-ratio", "predictionInterval", "t-k-minus-1")));
-    ObjectNode single = teams("abcde", "predictionInterval", "unknown-spread");
-    single.put("model", "random-effects").remove("cluster");
-    assertEquals(refused, Plans.problems(single));
+  }
+
+  /** Where nothing differs at all between teams or arms, the older limits say what they take. */
+  @Test
+  void theOlderLimitsSayThatTheyTakeASpreadOfZeroAsKnown() {
+    String code = "prediction-takes-spread-as-known";
+    ObjectNode alike = teams("xxyyzzwwwx", "predictionInterval", "t-k-minus-2");
+    alike.at("/source/rows").forEach(row -> ((ObjectNode) row).put("effect", 0.5));
+    assertTrue(Plans.warnings(Plans.result(alike)).contains(code));
+    alike.put("predictionInterval", "unknown-spread");
+    assertFalse(Plans.warnings(Plans.result(alike)).contains(code));
+    ArrayNode rows = Plans.rows();
+    for (int i = 0; i < 5; i++) {
+      Networks.counts(rows, "A" + i, "frame", 6, 40, "nail", 8, 42);
+    }
+    ObjectNode network = Networks.arms(rows, "odds-ratio", "predictionInterval", "t-k-minus-2");
+    assertTrue(Plans.warnings(Plans.result(network)).contains(code));
+    network.put("predictionInterval", "unknown-spread");
+    assertFalse(Plans.warnings(Plans.result(network)).contains(code));
   }
 
   @Test

@@ -39,6 +39,16 @@ class ExactLikelihoodPlanTest {
     }
   }
 
+  /** Lists of refits need no further study: they stay what they are, and quick. */
+  @Test
+  void leavingOutStudiesNeedsNoFurtherOne() {
+    ObjectNode plan = exact(rows(-1)).put("influence", true).put("cumulativeBy", "study");
+    JsonNode without = Plans.result(plan);
+    JsonNode unknown = Plans.result(plan.put("predictionInterval", "unknown-spread"));
+    assertEquals(without.get("influence"), unknown.get("influence"));
+    assertEquals(without.get("cumulative"), unknown.get("cumulative"));
+  }
+
   @Test
   void groupsAndTheCumulativeOrderEndWhereTheirStudiesPooledAloneDo() {
     JsonNode all =

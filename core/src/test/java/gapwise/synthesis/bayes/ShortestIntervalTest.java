@@ -3,6 +3,8 @@ package gapwise.synthesis.bayes;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import gapwise.effect.Interval;
+import gapwise.numeric.Continuous;
+import gapwise.numeric.NormalMixture;
 import org.junit.jupiter.api.Test;
 
 class ShortestIntervalTest {

@@ -1,4 +1,4 @@
-package gapwise.synthesis.bayes;
+package gapwise.synthesis.heterogeneity;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;

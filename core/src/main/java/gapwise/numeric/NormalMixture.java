@@ -1,11 +1,10 @@
-package gapwise.synthesis.bayes;
+package gapwise.numeric;
 
 import gapwise.budget.Work;
-import gapwise.numeric.TermSum;
 import org.apache.commons.numbers.gamma.Erfc;
 
 /** A mixture of normal distributions. */
-final class NormalMixture implements Continuous {
+public final class NormalMixture implements Continuous {
   private static final double ROOT_TWO = Math.sqrt(2);
 
   private static final double ROOT_TWO_PI = Math.sqrt(2 * Math.PI);
@@ -30,7 +29,7 @@ final class NormalMixture implements Continuous {
    * @param means as many
    * @param deviations standard deviations, as many, above 0
    */
-  NormalMixture(double[] shares, double[] means, double[] deviations) {
+  public NormalMixture(double[] shares, double[] means, double[] deviations) {
     this.shares = shares.clone();
     this.means = means.clone();
     this.deviations = deviations.clone();
@@ -45,11 +44,13 @@ final class NormalMixture implements Continuous {
     this.heaviest = most;
   }
 
-  double mean() {
+  /** Its mean. */
+  public double mean() {
     return TermSum.of(shares.length, i -> shares[i] * means[i]);
   }
 
-  double standardDeviation() {
+  /** Its standard deviation. */
+  public double standardDeviation() {
     double mean = mean();
     return Math.sqrt(
         TermSum.of(

@@ -1,4 +1,4 @@
-package gapwise.synthesis.bayes;
+package gapwise.numeric;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 

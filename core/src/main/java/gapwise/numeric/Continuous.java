@@ -1,7 +1,7 @@
-package gapwise.synthesis.bayes;
+package gapwise.numeric;
 
 /** A continuous distribution. */
-interface Continuous {
+public interface Continuous {
   /** The probability of a value below x. */
   double below(double x);
 

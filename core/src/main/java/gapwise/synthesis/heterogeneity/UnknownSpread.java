@@ -1,7 +1,8 @@
-package gapwise.synthesis.bayes;
+package gapwise.synthesis.heterogeneity;
 
 import gapwise.budget.Work;
 import gapwise.effect.Interval;
+import gapwise.numeric.NormalMixture;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -96,14 +97,41 @@ public final class UnknownSpread {
    * @param deviations at each point, above 0
    */
   public Interval limits(double[] means, double[] deviations, double level) {
+    return further(means, deviations).interval(level);
+  }
+
+  /**
+   * A value that is normal at each point.
+   *
+   * @param means at each point
+   * @param deviations at each point, above 0
+   */
+  public Further further(double[] means, double[] deviations) {
     double origin = means[0];
-    NormalMixture mixture =
+    return new Further(
+        origin,
         new NormalMixture(
             points.stream().mapToDouble(Point::share).toArray(),
             DoubleStream.of(means).map(mean -> mean - origin).toArray(),
-            deviations);
-    return new Interval(
-        origin + mixture.quantile((1 - level) / 2), origin + mixture.quantile((1 + level) / 2));
+            deviations));
+  }
+
+  /**
+   * The distribution of a value over all points.
+   *
+   * @param origin from where {@code about} is counted
+   */
+  public record Further(double origin, NormalMixture about) {
+    /** Equal-tailed limits. */
+    public Interval interval(double level) {
+      return new Interval(
+          origin + about.quantile((1 - level) / 2), origin + about.quantile((1 + level) / 2));
+    }
+
+    /** The probability of a value below another. */
+    public double below(double value) {
+      return about.below(value - origin);
+    }
   }
 
   /** Points of u one step apart. */
