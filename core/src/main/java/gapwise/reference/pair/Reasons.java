@@ -80,7 +80,9 @@ final class Reasons {
       case ONE ->
           common == 0
               ? "The same group wrote both."
-              : common
+              : Math.max(both.people().first(), both.people().second()) == 1
+                  ? "The one author agrees."
+                  : common
                   + " of "
                   + Math.max(both.people().first(), both.people().second())
                   + " authors agree"

@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.logging.Level;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -146,6 +147,16 @@ public final class Chromium implements AutoCloseable {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", pixels < 600));
+  }
+
+  /** Looks at a server as one who has signed in, or as nobody, from now on. */
+  public void signedInBy(Optional<String> session, String address) {
+    driver.executeCdpCommand("Network.clearBrowserCookies", Map.of());
+    session.ifPresent(
+        value ->
+            driver.executeCdpCommand(
+                "Network.setCookie",
+                Map.of("name", "gapwise-session", "value", value, "url", address)));
   }
 
   /** What the browser complained of since the last call, policy violations included. */

@@ -127,8 +127,11 @@ public final class ScreeningPage {
     Map<String, Object> told = new HashMap<>();
     told.put("first", two.first().name());
     told.put("second", two.second().name());
-    told.put("alike", two.alike());
     told.put("papers", two.papers());
+    if (two.alike() == two.papers()) {
+      return say("screening.agree-on-all", told);
+    }
+    told.put("alike", two.alike());
     Optional<Agreement.Beyond> kappa = two.kappa();
     if (kappa.isEmpty()) {
       return say("screening.agree-without-kappa", told);
