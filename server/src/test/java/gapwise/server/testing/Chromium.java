@@ -10,13 +10,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser with a profile and a download folder of its own. */
@@ -81,6 +85,31 @@ public final class Chromium implements AutoCloseable {
     WebDriverWait wait = new WebDriverWait(driver, PATIENCE);
     wait.ignoring(WebDriverException.class);
     return wait;
+  }
+
+  /** The first of what a selector names, once it is there. */
+  public WebElement find(String css) {
+    return await().until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(css)));
+  }
+
+  /** Presses what may be put anew by the page's script at that moment. */
+  public void pressOn(String css) {
+    await()
+        .ignoring(StaleElementReferenceException.class)
+        .until(
+            d -> {
+              WebElement button = d.findElement(By.cssSelector(css));
+              driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+              button.click();
+              return true;
+            });
+  }
+
+  /** Waits until a field of the desk was kept with a text, whichever state the page is in then. */
+  public void kept(String css, String text) {
+    await()
+        .ignoring(StaleElementReferenceException.class)
+        .until(d -> text.equals(find(css).getDomAttribute("data-seen")));
   }
 
   /** How a page is shown: as a reader sets the system, or on paper. */

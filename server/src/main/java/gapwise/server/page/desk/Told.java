@@ -64,11 +64,6 @@ public record Told(
     }
   }
 
-  /** All but the doubts, where those stand in a form of their own. */
-  public List<Line> besideDoubts() {
-    return lines.stream().filter(line -> line.noted().weight() != Noted.Weight.DOUBT).toList();
-  }
-
   static Told of(KeptDraft kept, DraftCheck check) {
     Draft draft = kept.draft();
     return new Told(

@@ -39,7 +39,11 @@ final class FilledExtraction {
     filling.shows("extraction: the worklist", "/extraction");
     filling.shows("extraction: a paper of two readings", TwoReaders.PAPER);
     filling.shows("extraction: the form of one", own.replaceFirst("#.*", ""));
-    filling.shows("extraction: settling, with the paper", TwoReaders.PAPER + "/settle?who=EF");
+    String settle = TwoReaders.PAPER + "/settle?who=EF";
+    filling.shows("extraction: settling", settle);
+    filling.shows(
+        "extraction: settling, with the paper",
+        filling.found("href=\"([^\"]*settle[^\"]*outcomes[^\"]*)\"", settle));
   }
 
   private static void open(
