@@ -76,7 +76,8 @@ public record HowRead(int agreed, int checked, int once, int drafts, int secondH
     boolean alike = parts.size() == 1 && studies() > 1;
     return Optional.of(
         say(
-            alike ? "selection.how-read-alike" : "selection.how-read", Map.of("studies", studies(), "parts", String.join(", ", parts))));
+            alike ? "selection.how-read-alike" : "selection.how-read",
+            Map.of("studies", studies(), "parts", String.join(", ", parts))));
   }
 
   /** Of all of them their number would be said twice. */

@@ -83,10 +83,10 @@ final class Reasons {
               : Math.max(both.people().first(), both.people().second()) == 1
                   ? "The one author agrees."
                   : common
-                  + " of "
-                  + Math.max(both.people().first(), both.people().second())
-                  + " authors agree"
-                  + (both.people().sameOrder() ? "." : ", in another order.");
+                      + " of "
+                      + Math.max(both.people().first(), both.people().second())
+                      + " authors agree"
+                      + (both.people().sameOrder() ? "." : ", in another order.");
       case SOME ->
           "Only "
               + common

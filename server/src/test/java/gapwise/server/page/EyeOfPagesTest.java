@@ -22,10 +22,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What an eye would refuse on a page, in each state of {@link PageStates} and with much on it: a page wider than the
- * window or the paper, text below 12 pixels (9 pt; common practice, no source), text paler than a
- * contrast of 4.5 on what is behind it (WCAG 2.2, 1.4.3), and words over words in a row of a table
- * or in the header.
+ * What an eye would refuse on a page, in each state of {@link PageStates} and with much on it: a
+ * page wider than the window or the paper, text below 12 pixels (9 pt; common practice, no source),
+ * text paler than a contrast of 4.5 on what is behind it (WCAG 2.2, 1.4.3), and words over words in
+ * a row of a table or in the header.
  */
 class EyeOfPagesTest {
   @RegisterExtension private static final SharedServer SERVER = SharedServer.withDemonstration();

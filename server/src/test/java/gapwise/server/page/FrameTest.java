@@ -157,7 +157,8 @@ class FrameTest {
     assertFalse(driver.findElement(By.className("within")).isDisplayed());
     fold.sendKeys(Keys.ENTER);
     assertEquals(
-        8, driver.findElements(By.cssSelector(".within a")).stream()
+        8,
+        driver.findElements(By.cssSelector(".within a")).stream()
             .filter(WebElement::isDisplayed)
             .count());
     BROWSER.focused().sendKeys(Keys.ESCAPE);

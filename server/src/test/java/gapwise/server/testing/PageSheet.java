@@ -12,9 +12,9 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Draws every page of {@link PageStates}, and each with much on it, at each width, in light and in dark, and on paper, into a
- * folder with one page of all of them, {@code index.html}, to be looked at whole. DEVELOPERS.md has
- * the command.
+ * Draws every page of {@link PageStates}, and each with much on it, at each width, in light and in
+ * dark, and on paper, into a folder with one page of all of them, {@code index.html}, to be looked
+ * at whole. DEVELOPERS.md has the command.
  */
 public final class PageSheet {
   /** Longer pages are cut, in pixels: what is wrong further down is wrong above as well. */

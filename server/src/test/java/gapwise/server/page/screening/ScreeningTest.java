@@ -224,8 +224,16 @@ class ScreeningTest {
   void whatTheReviewLeavesOutIsOfferedAsReasonsAndKeptByAPersonOnly() throws Exception {
     try (RunningServer running = withFour()) {
       String[] review = {
-        "title", "Gaps", "exclude", "a growing bone\nnot after an injury", "who", "AB", "why", "plan",
-        "seen", "0"
+        "title",
+        "Gaps",
+        "exclude",
+        "a growing bone\nnot after an injury",
+        "who",
+        "AB",
+        "why",
+        "plan",
+        "seen",
+        "0"
       };
       assertFalse(running.get("/screening").body().contains("reasons=review"));
       assertEquals(303, KeptFiles.post(running, "/review", review).statusCode());

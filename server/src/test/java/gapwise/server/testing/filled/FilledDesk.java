@@ -19,22 +19,36 @@ final class FilledDesk {
     filling.post(draft + "/outcome", "outcome", "primary-union");
     filling.post(
         draft,
-        "c.1.title", "Transport of bone over invented gaps",
-        "c.1.first_author", "Brisquell",
-        "c.1.year", "2031",
-        "c.1.invented", "yes",
-        "c.2.method", "bone-transport",
-        "c.2.patients", "12",
-        "c.2.bones", "tibia",
-        "c.3.events", "10",
-        "c.3.total", "13");
+        "c.1.title",
+        "Transport of bone over invented gaps",
+        "c.1.first_author",
+        "Brisquell",
+        "c.1.year",
+        "2031",
+        "c.1.invented",
+        "yes",
+        "c.2.method",
+        "bone-transport",
+        "c.2.patients",
+        "12",
+        "c.2.bones",
+        "tibia",
+        "c.3.events",
+        "10",
+        "c.3.total",
+        "13");
     filling.asked(
         draft + "/read",
-        "cell", "c.3.events",
-        "words", "10/12",
-        "as", "10",
-        "page", "1",
-        "box", "230,160,262,176");
+        "cell",
+        "c.3.events",
+        "words",
+        "10/12",
+        "as",
+        "10",
+        "page",
+        "1",
+        "box",
+        "230,160,262,176");
     curve(filling, draft);
     filling.shows("desk: drafts", "/desk");
     filling.shows("desk: a draft with its paper", draft);

@@ -14,17 +14,21 @@ final class FilledExtraction {
     RunningServer running = filling.running();
     TwoReaders.open(running);
     String form = TwoReaders.form(running, "AB");
-    byte[] paper =
-        Files.readAllBytes(InventedPaper.write(filling.folder().resolve("apart.pdf")));
+    byte[] paper = Files.readAllBytes(InventedPaper.write(filling.folder().resolve("apart.pdf")));
     filling.upload(form + "/paper", "paper", "invented.pdf", paper);
     TwoReaders.extract(running, "AB", Map.of());
     filling.asked(
         form + "/read",
-        "cell", "c.3.events",
-        "words", "10/12",
-        "as", "9",
-        "page", "1",
-        "box", "230,160,262,176");
+        "cell",
+        "c.3.events",
+        "words",
+        "10/12",
+        "as",
+        "9",
+        "page",
+        "1",
+        "box",
+        "230,160,262,176");
     TwoReaders.handIn(running, form, "AB");
     TwoReaders.extract(
         running,
@@ -46,15 +50,21 @@ final class FilledExtraction {
         filling.found("href=\"([^\"]*settle[^\"]*outcomes[^\"]*)\"", settle));
   }
 
-  private static void open(
-      Filling filling, String study, String title, String first, String second) throws Exception {
+  private static void open(Filling filling, String study, String title, String first, String second)
+      throws Exception {
     filling.post(
         "/extraction",
-        "study", study,
-        "title", title,
-        "first", first,
-        "second", second,
-        "settler", "",
-        "who", "EF");
+        "study",
+        study,
+        "title",
+        title,
+        "first",
+        first,
+        "second",
+        second,
+        "settler",
+        "",
+        "who",
+        "EF");
   }
 }

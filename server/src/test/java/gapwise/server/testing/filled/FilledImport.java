@@ -21,8 +21,7 @@ final class FilledImport {
   private FilledImport() {}
 
   static void into(Filling filling) throws Exception {
-    filling.settled(
-        hand(filling, rows("Quiet roads", "Old bridges", "retrospective-series")));
+    filling.settled(hand(filling, rows("Quiet roads", "Old bridges", "retrospective-series")));
     String conflict =
         hand(
             filling,
@@ -62,7 +61,8 @@ final class FilledImport {
             .upload(
                 "/import",
                 List.of(
-                    new Forms.Sent("files", "studies.csv", studies.getBytes(StandardCharsets.UTF_8)),
+                    new Forms.Sent(
+                        "files", "studies.csv", studies.getBytes(StandardCharsets.UTF_8)),
                     new Forms.Sent("files", "arms.csv", arms.getBytes(StandardCharsets.UTF_8))),
                 "AB");
     return Filling.led(taken);

@@ -19,11 +19,7 @@ final class FilledKept {
     String sheet = PageStates.byName().get("sheet: six methods").replaceFirst("^/sheet\\?", "");
     keep(filling, "/sheet", sheet, "Sheet for the first talk");
     keep(filling, "/pooled", "outcome=flap-loss&method=allograft", "A question without an answer");
-    filling.post(
-        "/studies/invented-03/withdraw",
-        "who", "AB",
-        "why", "told twice",
-        "seen", "1");
+    filling.post("/studies/invented-03/withdraw", "who", "AB", "why", "told twice", "seen", "1");
     filling.shows("kept questions: some are stale", "/kept");
     filling.shows("kept questions: numbers moved", "/kept/" + union + "?whole=yes");
     filling.shows("pooled: kept and stale", "/pooled?" + UNION + "&kept=" + union);
@@ -32,8 +28,7 @@ final class FilledKept {
 
   private static String keep(Filling filling, String page, String query, String title)
       throws Exception {
-    String led =
-        filling.post("/kept", "page", page, "query", query, "title", title, "who", "AB");
+    String led = filling.post("/kept", "page", page, "query", query, "title", title, "who", "AB");
     return led.contains("/kept/")
         ? Filling.foundIn(ID, led)
         : Filling.foundIn(ID, filling.running().get("/kept").body());

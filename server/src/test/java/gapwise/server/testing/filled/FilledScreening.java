@@ -10,11 +10,16 @@ final class FilledScreening {
   static void into(Filling filling, String longName) throws Exception {
     filling.post(
         "/screening/protocol",
-        "who", "AB",
-        "question", "What joins a gap of the tibia, transport or a membrane?",
-        "reasons", "Not after an injury\nNo bone of the leg\nFewer than five patients",
-        "for", "splint*\ntransport\nmembrane",
-        "against", "sailors\ntumour*");
+        "who",
+        "AB",
+        "question",
+        "What joins a gap of the tibia, transport or a membrane?",
+        "reasons",
+        "Not after an injury\nNo bone of the leg\nFewer than five patients",
+        "for",
+        "splint*\ntransport\nmembrane",
+        "against",
+        "sailors\ntumour*");
     for (int paper = 0; paper < READ; paper++) {
       choose(filling, "AB", "title", paper % 4 == 0 ? "exclude" : "keep");
       choose(filling, "CD", "title", paper % 3 == 0 ? "exclude" : "keep");
@@ -33,10 +38,8 @@ final class FilledScreening {
 
   private static void choose(Filling filling, String who, String stage, String choice)
       throws Exception {
-    String next =
-        "/screening/read?who=" + who.replace(" ", "%20") + "&stage=" + stage;
+    String next = "/screening/read?who=" + who.replace(" ", "%20") + "&stage=" + stage;
     String paper = filling.found(PAPER, next);
-    filling.post(
-        "/screening/read", "who", who, "stage", stage, "paper", paper, "choose", choice);
+    filling.post("/screening/read", "who", who, "stage", stage, "paper", paper, "choose", choice);
   }
 }

@@ -59,9 +59,7 @@ final class LongStudies {
         "/pooled?outcome=time-to-union&method=internal-bone-transport",
         session);
     filling.shows(
-        "one series alone",
-        "/pooled?outcome=primary-union&method=vascularised-bone-flap",
-        session);
+        "one series alone", "/pooled?outcome=primary-union&method=vascularised-bone-flap", session);
     filling.shows(
         "side by side: longest names",
         "/compare?method=internal-bone-transport&method=vascularised-bone-flap"
