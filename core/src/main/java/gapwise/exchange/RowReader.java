@@ -93,9 +93,15 @@ final class RowReader {
       boolean fits = !words || !WorkbookText.isTooLong(Guard.write(form.write(value)));
       return fits ? Optional.of(value) : tooLong(field, text);
     } catch (UnreadableException unreadable) {
-      refuse(field, unreadable.code(), "Found '" + shown(text) + "'; " + unreadable.getMessage());
+      refuse(field, unreadable.code(), found(text, unreadable.getMessage()));
       return Optional.empty();
     }
+  }
+
+  /** A question begins a sentence of its own; what was expected goes on with the first. */
+  private static String found(String text, String expected) {
+    String end = Character.isUpperCase(expected.charAt(0)) ? "'. " : "'; ";
+    return "Found '" + shown(text) + end + expected;
   }
 
   private <T> Optional<T> tooLong(Field<T> field, String text) {

@@ -10,7 +10,7 @@ public enum Doubt {
   DENOMINATOR("Of how many"),
   DATE("A date that was something else"),
   NUMBER("How a number is meant"),
-  WORD("A word that is no code"),
+  WORD("A word that is not in the list"),
   CONTRADICTION("Numbers that contradict each other"),
   REMARK("A remark beside the value"),
   COLUMN("What a column holds"),

@@ -73,13 +73,16 @@ public record HowRead(int agreed, int checked, int once, int drafts, int secondH
     add(parts, once, say("selection.read-once", counted(once)));
     add(parts, drafts, say("selection.read-drafts", counted(drafts)));
     add(parts, secondHand, say("selection.read-second-hand", counted(secondHand)));
+    boolean alike = parts.size() == 1 && studies() > 1;
     return Optional.of(
-        say("selection.how-read", Map.of("studies", studies(), "parts", String.join(", ", parts))));
+        say(
+            alike ? "selection.how-read-alike" : "selection.how-read",
+            Map.of("studies", studies(), "parts", String.join(", ", parts))));
   }
 
-  /** Of a single study its number would be said twice. */
+  /** Of all of them their number would be said twice. */
   private Map<String, Object> counted(int count) {
-    return Map.of("count", count, "number", studies() == 1 ? "" : count + " ");
+    return Map.of("count", count, "number", studies() == count ? "" : count + " ");
   }
 
   private static void add(List<String> parts, int count, String words) {

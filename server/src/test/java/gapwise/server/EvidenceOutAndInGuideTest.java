@@ -4,14 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.home.Home;
-import gapwise.server.testing.Invented;
+import gapwise.server.testing.GuideCommands;
 import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,16 +18,11 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Every command of docs/guide/evidence-out-and-in.md does what the page says, in its order. */
 class EvidenceOutAndInGuideTest {
-  private static final Path PAGE = Path.of("../docs/guide/evidence-out-and-in.md");
-  private static final String PROGRAM = "java -jar server/target/gapwise.jar ";
-
   @TempDir private Path folder;
 
   @BeforeEach
   void fill() {
-    try (Home open = Home.open(folder.resolve("FOLDER"), Clock.systemUTC())) {
-      open.base().saveAll(Invented.studies().iterator(), "reviewer", "for a test", List.of());
-    }
+    GuideCommands.fill(folder.resolve("FOLDER"));
   }
 
   /** What a command printed on either stream, and its exit code. */
@@ -64,7 +57,7 @@ class EvidenceOutAndInGuideTest {
 
   @Test
   void theCommandsOfThePageWorkAndASupplementRunsAgainInAnotherProcess() throws Exception {
-    List<String> commands = commands();
+    List<String> commands = GuideCommands.of("evidence-out-and-in.md");
     assertEquals(
         List.of("export", "import", "supplement", "rerun"),
         commands.stream().map(command -> command.split(" ")[0]).toList());
@@ -130,20 +123,6 @@ class EvidenceOutAndInGuideTest {
         Files.delete(one);
       }
     }
-  }
-
-  private static List<String> commands() throws Exception {
-    List<String> commands = new ArrayList<>();
-    boolean inside = false;
-    for (String line : Files.readAllLines(PAGE)) {
-      if (line.startsWith("```")) {
-        inside = line.equals("```sh");
-      } else if (inside) {
-        assertTrue(line.startsWith(PROGRAM), line);
-        commands.add(line.substring(PROGRAM.length()));
-      }
-    }
-    return commands;
   }
 
   private String[] arguments(String command) {

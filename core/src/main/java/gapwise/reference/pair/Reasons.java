@@ -80,11 +80,13 @@ final class Reasons {
       case ONE ->
           common == 0
               ? "The same group wrote both."
-              : common
-                  + " of "
-                  + Math.max(both.people().first(), both.people().second())
-                  + " authors agree"
-                  + (both.people().sameOrder() ? "." : ", in another order.");
+              : Math.max(both.people().first(), both.people().second()) == 1
+                  ? "The one author agrees."
+                  : common
+                      + " of "
+                      + Math.max(both.people().first(), both.people().second())
+                      + " authors agree"
+                      + (both.people().sameOrder() ? "." : ", in another order.");
       case SOME ->
           "Only "
               + common

@@ -51,9 +51,9 @@ public enum Place {
     return label;
   }
 
-  /** Whether the second line names it on other pages too; one more would not fit on a phone. */
+  /** Whether the second line names it on other pages too; a fifth would not fit on a phone. */
   boolean isAlwaysNamed() {
-    return this != OVER_TIME && this != KEPT;
+    return this != OVER_TIME;
   }
 
   /** What its first page asks for. */

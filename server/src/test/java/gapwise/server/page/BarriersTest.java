@@ -7,9 +7,12 @@ import gapwise.server.testing.Axe;
 import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.RunningServer;
 import gapwise.server.testing.SharedServer;
+import gapwise.server.testing.filled.FilledServer;
+import gapwise.server.testing.filled.FilledState;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -17,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
@@ -32,6 +36,8 @@ class BarriersTest {
   @TempDir static Path folder;
   private static RunningServer empty;
   @RegisterExtension private static final SharedServer SERVER = SharedServer.withDemonstration();
+
+  @RegisterExtension private static final FilledServer FILLED = new FilledServer();
 
   @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
@@ -106,6 +112,23 @@ class BarriersTest {
       BROWSER.width(width);
       driver.get(SERVER.address(path));
       noBarrier(driver, path + " at " + width);
+    }
+  }
+
+  static Stream<FilledState> filled() {
+    return FILLED.states().stream();
+  }
+
+  /** With much on it, and every fold open. */
+  @ParameterizedTest
+  @MethodSource("filled")
+  void noFilledPageHasABarrier(FilledState state) throws Exception {
+    for (int width : new int[] {1280, 390}) {
+      BROWSER.width(width);
+      state.open(BROWSER.chromium());
+      BROWSER.complaints(); // some of these pages refuse, which the browser notes
+      openEveryFold(BROWSER.driver());
+      noBarrier(BROWSER.driver(), state.name() + " at " + width);
     }
   }
 

@@ -7,11 +7,13 @@ import gapwise.server.testing.Chromium.Look;
 import gapwise.server.testing.OwnBrowser;
 import gapwise.server.testing.PageStates;
 import gapwise.server.testing.SharedServer;
+import gapwise.server.testing.filled.FilledServer;
+import gapwise.server.testing.filled.FilledState;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -20,13 +22,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * What an eye would refuse on a page, in each state of {@link PageStates}: a page wider than the
- * window or the paper, text below 12 pixels (9 pt; common practice, no source), text paler than a
- * contrast of 4.5 on what is behind it (WCAG 2.2, 1.4.3), and words over words in a row of a table
- * or in the header.
+ * What an eye would refuse on a page, in each state of {@link PageStates} and with much on it: a
+ * page wider than the window or the paper, text below 12 pixels (9 pt; common practice, no source),
+ * text paler than a contrast of 4.5 on what is behind it (WCAG 2.2, 1.4.3), and words over words in
+ * a row of a table or in the header.
  */
 class EyeOfPagesTest {
   @RegisterExtension private static final SharedServer SERVER = SharedServer.withDemonstration();
+
+  @RegisterExtension private static final FilledServer FILLED = new FilledServer();
 
   @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
   private static String eye;
@@ -38,17 +42,22 @@ class EyeOfPagesTest {
     }
   }
 
-  static Stream<Map.Entry<String, String>> states() {
-    return PageStates.byName().entrySet().stream();
+  static Stream<FilledState> states() {
+    return Stream.concat(
+        PageStates.byName().entrySet().stream()
+            .map(
+                one ->
+                    new FilledState(
+                        one.getKey(), SERVER.address(one.getValue()), Optional.empty())),
+        FILLED.states().stream());
   }
 
   @ParameterizedTest
   @MethodSource("states")
-  void nothingOffendsTheEye(Map.Entry<String, String> state) {
+  void nothingOffendsTheEye(FilledState state) {
     BROWSER.look(Look.LIGHT);
     BROWSER.width(PageStates.WIDTHS[0]);
-    BROWSER.driver().get(SERVER.address(state.getValue()));
-    BROWSER.settled();
+    state.open(BROWSER.chromium());
     List<String> refused = new ArrayList<>();
     for (int width : PageStates.WIDTHS) {
       BROWSER.width(width);
@@ -62,7 +71,7 @@ class EyeOfPagesTest {
     BROWSER.look(Look.PRINT);
     BROWSER.width(PageStates.PAPER);
     look(PageStates.PAPER, "width", "on paper", refused);
-    assertEquals(List.of(), refused, state.getKey());
+    assertEquals(List.of(), refused, state.name());
   }
 
   private static void look(int width, String what, String where, List<String> refused) {

@@ -148,6 +148,28 @@ class FrameTest {
     assertEquals(List.of(), BROWSER.complaints());
   }
 
+  /** Eight pages would take two lines; the line names the page one is on, and opens. */
+  @Test
+  void manyPagesBehindADoorFoldUnderTheOneThatIsOpen() {
+    ChromeDriver driver = at("/references", 390);
+    WebElement fold = driver.findElement(By.cssSelector(".pages summary"));
+    assertTrue(fold.getText().endsWith("References"), fold.getText());
+    assertFalse(driver.findElement(By.className("within")).isDisplayed());
+    fold.sendKeys(Keys.ENTER);
+    assertEquals(
+        8,
+        driver.findElements(By.cssSelector(".within a")).stream()
+            .filter(WebElement::isDisplayed)
+            .count());
+    BROWSER.focused().sendKeys(Keys.ESCAPE);
+    assertFalse(driver.findElement(By.className("within")).isDisplayed());
+    driver = at("/references", 1280);
+    assertFalse(driver.findElement(By.className("pages")).isDisplayed());
+    assertTrue(driver.findElement(By.className("within")).isDisplayed());
+    driver = at("/pooled?outcome=union", 390);
+    assertTrue(driver.findElement(By.className("within")).isDisplayed(), "four pages on one line");
+  }
+
   @Test
   void theMenuOpensWithoutScripts() {
     BROWSER

@@ -8,14 +8,19 @@ import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.logging.Level;
+import org.openqa.selenium.By;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriverException;
+import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser with a profile and a download folder of its own. */
@@ -82,6 +87,31 @@ public final class Chromium implements AutoCloseable {
     return wait;
   }
 
+  /** The first of what a selector names, once it is there. */
+  public WebElement find(String css) {
+    return await().until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(css)));
+  }
+
+  /** Presses what may be put anew by the page's script at that moment. */
+  public void pressOn(String css) {
+    await()
+        .ignoring(StaleElementReferenceException.class)
+        .until(
+            d -> {
+              WebElement button = d.findElement(By.cssSelector(css));
+              driver.executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
+              button.click();
+              return true;
+            });
+  }
+
+  /** Waits until a field of the desk was kept with a text, whichever state the page is in then. */
+  public void kept(String css, String text) {
+    await()
+        .ignoring(StaleElementReferenceException.class)
+        .until(d -> text.equals(find(css).getDomAttribute("data-seen")));
+  }
+
   /** How a page is shown: as a reader sets the system, or on paper. */
   public enum Look {
     LIGHT,
@@ -146,6 +176,16 @@ public final class Chromium implements AutoCloseable {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", pixels, "height", 900, "deviceScaleFactor", 1, "mobile", pixels < 600));
+  }
+
+  /** Looks at a server as one who has signed in, or as nobody, from now on. */
+  public void signedInBy(Optional<String> session, String address) {
+    driver.executeCdpCommand("Network.clearBrowserCookies", Map.of());
+    session.ifPresent(
+        value ->
+            driver.executeCdpCommand(
+                "Network.setCookie",
+                Map.of("name", "gapwise-session", "value", value, "url", address)));
   }
 
   /** What the browser complained of since the last call, policy violations included. */

@@ -64,6 +64,18 @@ public final class OwnBrowser implements BeforeAllCallback, AfterAllCallback {
     return chromium.await();
   }
 
+  public WebElement find(String css) {
+    return chromium.find(css);
+  }
+
+  public void pressOn(String css) {
+    chromium.pressOn(css);
+  }
+
+  public void kept(String css, String text) {
+    chromium.kept(css, text);
+  }
+
   public Path downloads() {
     return chromium.downloads();
   }

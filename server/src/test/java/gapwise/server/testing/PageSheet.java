@@ -1,17 +1,20 @@
 package gapwise.server.testing;
 
 import gapwise.server.testing.Chromium.Look;
+import gapwise.server.testing.filled.FilledServer;
+import gapwise.server.testing.filled.FilledState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
+import java.util.Optional;
 
 /**
- * Draws every page of {@link PageStates} at each width, in light and in dark, and on paper, into a
- * folder with one page of all of them, {@code index.html}, to be looked at whole. DEVELOPERS.md has
- * the command.
+ * Draws every page of {@link PageStates}, and each with much on it, at each width, in light and in
+ * dark, and on paper, into a folder with one page of all of them, {@code index.html}, to be looked
+ * at whole. DEVELOPERS.md has the command.
  */
 public final class PageSheet {
   /** Longer pages are cut, in pixels: what is wrong further down is wrong above as well. */
@@ -29,18 +32,23 @@ public final class PageSheet {
     List<String> wanted = List.of(arguments).subList(1, arguments.length);
     Path work = Files.createTempDirectory("pages");
     StringBuilder body = new StringBuilder();
-    try (RunningServer running = RunningServer.withDemonstration(work.resolve("home"));
+    try (FilledServer.Started filled = FilledServer.Started.now();
+        RunningServer running = RunningServer.withDemonstration(work.resolve("home"));
         Chromium browser = Chromium.open(work)) {
-      for (Map.Entry<String, String> state : PageStates.byName().entrySet()) {
-        if (wanted.isEmpty() || wanted.stream().anyMatch(state.getKey()::contains)) {
-          body.append("<h2>").append(state.getKey()).append("</h2>\n");
-          browser.driver().get(running.address(state.getValue()));
-          browser.settled();
+      List<FilledState> states = new ArrayList<>(filled.states());
+      PageStates.byName()
+          .forEach(
+              (name, path) ->
+                  states.add(new FilledState(name, running.address(path), Optional.empty())));
+      for (FilledState state : states) {
+        if (wanted.isEmpty() || wanted.stream().anyMatch(state.name()::contains)) {
+          body.append("<h2>").append(state.name()).append("</h2>\n");
+          state.open(browser);
           for (int width : PageStates.WIDTHS) {
-            add(folder, browser, state.getKey(), width, Look.LIGHT, body);
-            add(folder, browser, state.getKey(), width, Look.DARK, body);
+            add(folder, browser, state.name(), width, Look.LIGHT, body);
+            add(folder, browser, state.name(), width, Look.DARK, body);
           }
-          add(folder, browser, state.getKey(), PageStates.PAPER, Look.PRINT, body);
+          add(folder, browser, state.name(), PageStates.PAPER, Look.PRINT, body);
         }
       }
     }

@@ -6,6 +6,7 @@ import gapwise.desk.DraftRow;
 import gapwise.desk.KeptDraft;
 import gapwise.desk.Noted;
 import gapwise.desk.UsedBySynthesis;
+import gapwise.evidence.vocabulary.Outcome;
 import gapwise.exchange.Template;
 import gapwise.exchange.TemplateColumn;
 import java.util.List;
@@ -104,11 +105,18 @@ public record Told(
         : Optional.empty();
   }
 
+  /** An outcome by its name, where the text of its cell is a code of it. */
+  private static String word(String column, String text) {
+    return column.equals(Template.OUTCOME)
+        ? Outcome.vocabulary().find(text).map(Outcome::label).orElse(text)
+        : text;
+  }
+
   private static String where(DraftRow row, List<String> columns) {
     String part = Objects.requireNonNull(PARTS.get(row.sheet()), row.sheet());
     String whose =
         Stream.of(Template.PATIENT, Template.OUTCOME, Template.ARM)
-            .map(row::text)
+            .map(column -> word(column, row.text(column)))
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(", "));
     String fields =

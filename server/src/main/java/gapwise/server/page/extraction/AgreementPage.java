@@ -107,7 +107,7 @@ public final class AgreementPage {
   private static Line line(FieldAgreement field) {
     return new Line(
         field.column().title(),
-        field.sheet(),
+        Lines.part(field.sheet()),
         field.papers(),
         field.both(),
         field.differ(),

@@ -79,9 +79,14 @@ public final class Lines {
     return say("extraction.as-read-by", Map.of("name", both.paper().reader(side).name()));
   }
 
+  /** What a sheet of the template tells of. */
+  static String part(String sheet) {
+    return Objects.requireNonNull(PARTS.get(sheet), sheet);
+  }
+
   /** The row of a field, for people. */
   static String where(RowPair pair) {
-    String part = Objects.requireNonNull(PARTS.get(pair.sheet()), pair.sheet());
+    String part = part(pair.sheet());
     String named =
         pair.named().stream()
             .map(text -> Outcome.vocabulary().find(text).map(Outcome::label).orElse(text))

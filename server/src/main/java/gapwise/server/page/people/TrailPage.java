@@ -108,8 +108,22 @@ public final class TrailPage {
         deed.person(),
         Deeds.Kind.words(deed.kind()),
         deed.subject(),
-        deed.outcome(),
+        came(deed.outcome()),
         deed.address());
+  }
+
+  /** What became of it; a status of HTTP (RFC 9110, 15) in words, with its number. */
+  private static String came(String outcome) {
+    if (!outcome.matches("[1-5]\\d\\d")) {
+      return outcome;
+    }
+    String words =
+        switch (outcome.charAt(0)) {
+          case '4' -> say("people.refused");
+          case '5' -> say("people.failed");
+          default -> say("people.done");
+        };
+    return words + " (" + outcome + ")";
   }
 
   private void csv(Context context) throws IOException {

@@ -10,6 +10,7 @@ import gapwise.evidence.vocabulary.Method;
 import gapwise.problem.Problem;
 import gapwise.selection.LeftOut;
 import gapwise.selection.Selection;
+import gapwise.server.page.part.PlainWarnings;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +49,7 @@ final class PooledNotes {
   static List<String> aboutNumbers(Result result) {
     return result.warnings().stream()
         .filter(warning -> warning.study().isEmpty())
-        .map(warning -> warning.sentence(PooledNotes::methodName))
+        .map(warning -> PlainWarnings.sentence(warning, PooledNotes::methodName))
         .distinct()
         .toList();
   }
@@ -67,10 +68,10 @@ final class PooledNotes {
         .map(
             warning -> {
               String label = warning.study().orElseThrow();
-              boolean named = warning.message().contains(label);
-              return named
-                  ? warning.message()
-                  : say("page.note-on-series", Map.of("series", label, "note", warning.message()));
+              String said = PlainWarnings.sentence(warning, PooledNotes::methodName);
+              return said.contains(label)
+                  ? said
+                  : say("page.note-on-series", Map.of("series", label, "note", said));
             })
         .distinct()
         .toList();

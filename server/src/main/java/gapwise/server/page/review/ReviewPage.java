@@ -75,7 +75,7 @@ public final class ReviewPage {
         sites.of(title, Place.REVIEW),
         latest.isPresent(),
         title,
-        ReviewWords.question(review),
+        review.population(),
         ReviewWords.facts(review),
         home.screening().base().protocol().reasons(),
         ReviewVersion.steps(history).stream().map(ReviewWords::step).toList(),

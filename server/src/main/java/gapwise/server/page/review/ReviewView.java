@@ -13,7 +13,7 @@ import java.util.Optional;
  *
  * @param written whether there is one yet
  * @param title what it is called
- * @param question what it asks, in a paragraph; empty where nothing is said
+ * @param population of whom it asks; empty where that is not said
  * @param facts its fields with what they say; those that say nothing are left out
  * @param reasons why a full text can stay out, by the protocol of screening
  * @param steps its versions, the last first
@@ -26,7 +26,7 @@ public record ReviewView(
     Site site,
     boolean written,
     String title,
-    String question,
+    String population,
     List<Fact> facts,
     List<String> reasons,
     List<Step> steps,

@@ -74,10 +74,11 @@ public final class ScreeningPage {
 
   private void show(Context context) {
     Screening.Shown shown = home.screening().shown();
-    templates.show(context, "screening/ScreeningPage", view(shown));
+    boolean proposed = new Address(context.queryParamMap()).has("reasons", "review");
+    templates.show(context, "screening/ScreeningPage", view(shown, proposed));
   }
 
-  private ScreeningView view(Screening.Shown shown) {
+  private ScreeningView view(Screening.Shown shown, boolean proposed) {
     if (shown.shelf().lines().isEmpty()) {
       return new ScreeningView.Nothing(site());
     }
@@ -92,7 +93,9 @@ public final class ScreeningPage {
         TwoWidths.of(chart),
         TakeFigure.of(FLOW, new Address(Map.of()), chart),
         home.screening().base().protocol(),
-        version);
+        version,
+        proposals(home.screening().base().protocol()),
+        proposed);
   }
 
   private static ScreeningView.AtStage at(Board board, Stage stage) {
@@ -114,6 +117,15 @@ public final class ScreeningPage {
         board.agreement(stage).stream().map(ScreeningPage::words).toList());
   }
 
+  /** Why the review leaves a study out, as far as no reason of the protocol says so already. */
+  private List<String> proposals(Protocol protocol) {
+    return home.review().latest().stream()
+        .flatMap(version -> version.review().exclude().stream())
+        .filter(reason -> reason.length() <= Protocol.LONGEST)
+        .filter(reason -> protocol.reasons().stream().noneMatch(reason::equalsIgnoreCase))
+        .toList();
+  }
+
   private static ScreeningView.Read read(Board board, Stage stage, Reader reader, int count) {
     return new ScreeningView.Read(
         reader.name(),
@@ -127,8 +139,11 @@ public final class ScreeningPage {
     Map<String, Object> told = new HashMap<>();
     told.put("first", two.first().name());
     told.put("second", two.second().name());
-    told.put("alike", two.alike());
     told.put("papers", two.papers());
+    if (two.alike() == two.papers()) {
+      return say("screening.agree-on-all", told);
+    }
+    told.put("alike", two.alike());
     Optional<Agreement.Beyond> kappa = two.kappa();
     if (kappa.isEmpty()) {
       return say("screening.agree-without-kappa", told);

@@ -6,6 +6,7 @@ import gapwise.server.page.Site;
 import gapwise.server.page.part.TakeFigure;
 import gapwise.server.page.part.TwoWidths;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The screening of a review at a glance, or why there is none. */
 public sealed interface ScreeningView {
@@ -24,6 +25,8 @@ public sealed interface ScreeningView {
    * @param take its files
    * @param protocol what the team agreed on
    * @param protocolVersion which version that is, 0 for the usual one
+   * @param proposals why the review leaves a study out, where no reason here says so
+   * @param asked whether these are asked for as further reasons
    */
   record Under(
       Site site,
@@ -32,8 +35,22 @@ public sealed interface ScreeningView {
       TwoWidths drawing,
       TakeFigure take,
       Protocol protocol,
-      int protocolVersion)
-      implements ScreeningView {}
+      int protocolVersion,
+      List<String> proposals,
+      boolean asked)
+      implements ScreeningView {
+    /** Whether reasons of the review stand in the form. */
+    public boolean proposed() {
+      return asked && !proposals.isEmpty();
+    }
+
+    /** The reasons that stand in the form. */
+    public List<String> reasons() {
+      return proposed()
+          ? Stream.concat(protocol.reasons().stream(), proposals.stream()).toList()
+          : protocol.reasons();
+    }
+  }
 
   /**
    * One stage.

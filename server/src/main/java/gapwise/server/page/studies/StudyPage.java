@@ -71,6 +71,14 @@ public final class StudyPage {
       Optional<String> doi,
       boolean invented,
       Optional<ReadApart> apart) {
+    /** Above this many letters a citation is set as text, not as an opening (our choice). */
+    private static final int OPENING = 200;
+
+    /** Whether the citation is too long to open the page in large letters. */
+    public boolean isLong() {
+      return citation.length() > OPENING;
+    }
+
     static Paper of(Study study, Optional<ReadApart> apart) {
       Citation citation = study.citation();
       return new Paper(citation.label(), citation.line(), citation.doi(), study.invented(), apart);

@@ -43,8 +43,14 @@ public record StudyTable(List<Group> groups, List<FactRow> facts, List<OutcomeRo
     return fact.words().get(groups.indexOf(group));
   }
 
-  /** One group of patients. */
-  public record Group(String name, Method method, String span, String spanWords) {}
+  /**
+   * One group of patients.
+   *
+   * @param span its missing bone drawn, which says itself where none is reported
+   * @param spanWords the same in words
+   * @param silent whether no missing bone is reported
+   */
+  public record Group(String name, Method method, String span, String spanWords, boolean silent) {}
 
   /**
    * One recorded thing.
@@ -74,7 +80,8 @@ public record StudyTable(List<Group> groups, List<FactRow> facts, List<OutcomeRo
             .orElse(study.arms().size() == 1 ? say("studies.only-group") : arm.id()),
         arm.method().principal(),
         Pictures.span(defect, REACH_CENTIMETRES),
-        defect.map(Defects::words).orElseGet(() -> say("studies.bone-of-group-not-reported")));
+        defect.map(Defects::words).orElseGet(() -> say("studies.bone-of-group-not-reported")),
+        defect.isEmpty());
   }
 
   /** Facts of the same name in one row; names in the order in which they first come. */

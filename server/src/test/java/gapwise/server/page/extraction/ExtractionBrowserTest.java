@@ -14,8 +14,6 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.StaleElementReferenceException;
-import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.ExpectedConditions;
 import org.openqa.selenium.support.ui.Select;
 
@@ -32,47 +30,21 @@ class ExtractionBrowserTest {
   @TempDir Path folder;
   @RegisterExtension private static final OwnBrowser BROWSER = new OwnBrowser();
 
-  private static WebElement find(String css) {
-    return BROWSER.await().until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(css)));
-  }
-
   private static void awaitWords(String words) {
     BROWSER
         .await()
         .until(ExpectedConditions.textToBePresentInElementLocated(By.tagName("main"), words));
   }
 
-  /** Presses what may be put anew by the page's script at that moment. */
-  private static void press(String css) {
-    BROWSER
-        .await()
-        .ignoring(StaleElementReferenceException.class)
-        .until(
-            d -> {
-              WebElement button = d.findElement(By.cssSelector(css));
-              BROWSER
-                  .driver()
-                  .executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
-              button.click();
-              return true;
-            });
-  }
-
   private static void type(String id, String text) {
-    find("#" + id).sendKeys(text + Keys.TAB);
-    BROWSER
-        .await()
-        .ignoring(StaleElementReferenceException.class)
-        .until(d -> text.equals(find("#" + id).getDomAttribute("data-seen")));
+    BROWSER.find("#" + id).sendKeys(text + Keys.TAB);
+    BROWSER.kept("#" + id, text);
   }
 
   private static void choose(String id, String code) {
-    new Select(find("#" + id)).selectByValue(code);
+    new Select(BROWSER.find("#" + id)).selectByValue(code);
     BROWSER.driver().findElement(By.tagName("h1")).click();
-    BROWSER
-        .await()
-        .ignoring(StaleElementReferenceException.class)
-        .until(d -> code.equals(find("#" + id).getDomAttribute("data-seen")));
+    BROWSER.kept("#" + id, code);
   }
 
   private static void screen(RunningServer running, String who, String stage) {
@@ -84,23 +56,23 @@ class ExtractionBrowserTest {
 
   private static void extract(RunningServer running, String who, String events) {
     BROWSER.driver().get(running.address("/extraction/marl-2031"));
-    find("#who").sendKeys(who + Keys.ENTER);
+    BROWSER.find("#who").sendKeys(who + Keys.ENTER);
     awaitWords("The extraction of " + who);
     type("c-1-title", "Pegs of the moon for missing shin bone");
     choose("c-2-method", "autograft");
     type("c-2-patients", "12");
-    new Select(find("#outcome")).selectByValue("union");
-    press("form[action$='/outcome'] button");
-    find("#c-3-events");
+    new Select(BROWSER.find("#outcome")).selectByValue("union");
+    BROWSER.pressOn("form[action$='/outcome'] button");
+    BROWSER.find("#c-3-events");
     type("c-3-events", events);
     type("c-3-total", "12");
-    press(".hand-in a.button");
+    BROWSER.pressOn(".hand-in a.button");
     awaitWords("it waits for what the other extracts");
-    press("input[name='key']");
-    find("#settle-why").sendKeys("the paper gives none");
-    find("#settle-who").sendKeys(who);
-    press("form.settle button");
-    find("#why").sendKeys("extracted" + Keys.ENTER);
+    BROWSER.pressOn("input[name='key']");
+    BROWSER.find("#settle-why").sendKeys("the paper gives none");
+    BROWSER.find("#settle-who").sendKeys(who);
+    BROWSER.pressOn("form.settle button");
+    BROWSER.find("#why").sendKeys("extracted" + Keys.ENTER);
     awaitWords(who + " has handed in");
   }
 
@@ -116,18 +88,18 @@ class ExtractionBrowserTest {
       BROWSER.driver().get(running.address("/extraction"));
       BROWSER.driver().findElement(By.linkText("Pegs of the moon for missing shin bone")).click();
       BROWSER.await().until(ExpectedConditions.urlContains("reference="));
-      assertEquals("marl-2031", find("#study").getDomProperty("value"));
-      find("#first").sendKeys("AB");
-      find("#second").sendKeys("CD");
-      find("#who").sendKeys("EF" + Keys.ENTER);
+      assertEquals("marl-2031", BROWSER.find("#study").getDomProperty("value"));
+      BROWSER.find("#first").sendKeys("AB");
+      BROWSER.find("#second").sendKeys("CD");
+      BROWSER.find("#who").sendKeys("EF" + Keys.ENTER);
       awaitWords("AB has not handed in, CD has not handed in.");
       extract(running, "AB", "9");
       extract(running, "CD", "8");
       settle(running);
       BROWSER.driver().get(running.address("/pooled?outcome=union"));
       awaitWords("The one study is agreed by two who read it apart.");
-      find("main svg");
-      press("a[href$='/studies/marl-2031']");
+      BROWSER.find("main svg");
+      BROWSER.pressOn("a[href$='/studies/marl-2031']");
       awaitWords("Read apart by AB and CD, settled by EF.");
       BROWSER.driver().findElement(By.partialLinkText("Where they differed")).click();
       awaitWords("Table 2 says nine");
@@ -137,7 +109,7 @@ class ExtractionBrowserTest {
 
   private static void settle(RunningServer running) {
     BROWSER.driver().get(running.address("/extraction/marl-2031"));
-    find("#settler").sendKeys("EF" + Keys.ENTER);
+    BROWSER.find("#settler").sendKeys("EF" + Keys.ENTER);
     awaitWords("differed once, of which 0 are settled");
     BROWSER.width(390);
     Number over =
@@ -147,10 +119,10 @@ class ExtractionBrowserTest {
                 .executeScript("return document.documentElement.scrollWidth - window.innerWidth");
     assertTrue(over.intValue() <= 0, "too wide for a phone by " + over);
     BROWSER.width(1280);
-    find("#why").sendKeys("Table 2 says nine" + Keys.ENTER + Keys.ESCAPE);
+    BROWSER.find("#why").sendKeys("Table 2 says nine" + Keys.ENTER + Keys.ESCAPE);
     BROWSER.driver().switchTo().activeElement().sendKeys("1");
     awaitWords("Everything that differed is settled.");
-    find("#finish-why").sendKeys("reconciled" + Keys.ENTER);
+    BROWSER.find("#finish-why").sendKeys("reconciled" + Keys.ENTER);
     awaitWords("Agreed, settled by EF.");
   }
 }

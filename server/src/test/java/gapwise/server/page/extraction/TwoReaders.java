@@ -11,18 +11,18 @@ import java.util.Map;
 import java.util.TreeMap;
 
 /** Two invented people who extract an invented paper by forms alone. */
-final class TwoReaders {
-  static final String STUDY = "marl-2031";
-  static final String PAPER = "/extraction/" + STUDY;
+public final class TwoReaders {
+  public static final String STUDY = "marl-2031";
+  public static final String PAPER = "/extraction/" + STUDY;
 
   private TwoReaders() {}
 
-  static HttpResponse<String> post(RunningServer running, String path, String... fields)
+  public static HttpResponse<String> post(RunningServer running, String path, String... fields)
       throws Exception {
     return KeptFiles.post(running, path, fields);
   }
 
-  static void open(RunningServer running) throws Exception {
+  public static void open(RunningServer running) throws Exception {
     HttpResponse<String> answer =
         post(
             running,
@@ -43,14 +43,14 @@ final class TwoReaders {
   }
 
   /** Address of a person's own form. */
-  static String form(RunningServer running, String who) throws Exception {
+  public static String form(RunningServer running, String who) throws Exception {
     HttpResponse<String> answer = post(running, PAPER + "/draft", "who", who);
     assertEquals(303, answer.statusCode(), answer.body());
     return answer.headers().firstValue("location").orElseThrow().replaceFirst("\\?.*", "");
   }
 
   /** Fills a form: the paper, its one group, and how often bones united; then hands it in. */
-  static void extract(RunningServer running, String who, Map<String, String> other)
+  public static void extract(RunningServer running, String who, Map<String, String> other)
       throws Exception {
     String form = form(running, who);
     assertEquals(303, post(running, form + "/outcome", "outcome", "union").statusCode());
@@ -74,17 +74,17 @@ final class TwoReaders {
     assertEquals(303, handed.statusCode(), plain(handed.body()));
   }
 
-  static HttpResponse<String> handIn(RunningServer running, String form, String who)
+  public static HttpResponse<String> handIn(RunningServer running, String form, String who)
       throws Exception {
     return post(running, form + "/hand-in", "who", who, "why", "extracted");
   }
 
-  static void begin(RunningServer running, String who) throws Exception {
+  public static void begin(RunningServer running, String who) throws Exception {
     HttpResponse<String> answer = post(running, PAPER + "/begin", "who", who);
     assertEquals(303, answer.statusCode(), plain(answer.body()));
   }
 
-  static HttpResponse<String> settle(
+  public static HttpResponse<String> settle(
       RunningServer running, String who, String difference, String take, String value, String why)
       throws Exception {
     return post(
@@ -104,7 +104,7 @@ final class TwoReaders {
         why);
   }
 
-  static String plain(String page) {
+  public static String plain(String page) {
     return page.replaceAll("(?s)<(script|style).*?</\\1>", " ")
         .replaceAll("<[^>]+>", " ")
         .replaceAll("\\s+", " ");

@@ -41,10 +41,6 @@ class FigureBrowserTest {
     running.close();
   }
 
-  private static WebElement find(String css) {
-    return browser.await().until(ExpectedConditions.presenceOfElementLocated(By.cssSelector(css)));
-  }
-
   private static void press(WebElement button) {
     browser.driver().executeScript("arguments[0].scrollIntoView({block: 'center'})", button);
     button.click();
@@ -73,7 +69,7 @@ class FigureBrowserTest {
   }
 
   private static void mark(String name, double month, double percent, String value) {
-    press(find("input[name=hand][value=" + name + "]"));
+    press(browser.find("input[name=hand][value=" + name + "]"));
     click(month, percent);
     WebElement field = browser.driver().switchTo().activeElement();
     assertEquals(name + "-value", field.getDomAttribute("id"), "the number is typed next");
@@ -92,11 +88,11 @@ class FigureBrowserTest {
   private static String figure(String study) throws Exception {
     Path paper = InventedPaper.write(folder.resolve(study + ".pdf"));
     browser.driver().get(running.address("/desk"));
-    find("#study").sendKeys(study + Keys.ENTER);
-    find("#paper").sendKeys(paper.toString());
-    press(find("aside.paper button"));
+    browser.find("#study").sendKeys(study + Keys.ENTER);
+    browser.find("#paper").sendKeys(paper.toString());
+    press(browser.find("aside.paper button"));
     for (int page = 2; page <= 3; page++) {
-      press(find(".page-of-paper nav a[data-page='" + page + "']"));
+      press(browser.find(".page-of-paper nav a[data-page='" + page + "']"));
     }
     String draft = browser.driver().getCurrentUrl().replaceFirst("#.*", "");
     press(
@@ -105,7 +101,7 @@ class FigureBrowserTest {
             .until(
                 ExpectedConditions.elementToBeClickable(
                     By.cssSelector("a[href*='figure?page=3']"))));
-    find("#picture");
+    browser.find("#picture");
     return draft;
   }
 
@@ -116,7 +112,7 @@ class FigureBrowserTest {
     mark("x2", 24, 0, "24");
     mark("y1", 0, 0, "0");
     mark("y2", 0, 100, "100");
-    press(find("input[name=hand][value=point]"));
+    press(browser.find("input[name=hand][value=point]"));
     click(0, 0);
     for (int at = 0; at < InventedFigure.UNITED.size(); at++) {
       click(InventedFigure.UNITED.get(at), 100.0 * (at + 1) / InventedPaper.PATIENTS);
@@ -128,7 +124,7 @@ class FigureBrowserTest {
 
     // A slip, undone; a point nudged with the keys of its field.
     click(20, 20);
-    press(find("#undo"));
+    press(browser.find("#undo"));
     assertEquals(InventedFigure.UNITED.size() + 2, rows().size());
     double before = number(3, 0);
     WebElement field = rows().get(3).findElements(By.tagName("input")).get(0);
@@ -136,31 +132,31 @@ class FigureBrowserTest {
     assertEquals(before + 0.5 / 12.5, number(3, 0), 0.001, "half a point of 12.5 a month");
     field.sendKeys(Keys.ARROW_DOWN);
 
-    new Select(find("#outcome")).selectByValue("time-to-union");
-    new Select(find("#unit")).selectByValue("months");
-    new Select(find("#shows")).selectByValue("with-event");
-    find("#patients").sendKeys("12");
-    find("#events").sendKeys("10");
-    find("#median").sendKeys("9");
-    find("#risk").sendKeys("0 12\n6 11\n12 4\n18 2");
-    press(find("#figure .numbers > button[type=submit]"));
-    find("#rebuilt polyline");
-    String made = find("#made").getText();
+    new Select(browser.find("#outcome")).selectByValue("time-to-union");
+    new Select(browser.find("#unit")).selectByValue("months");
+    new Select(browser.find("#shows")).selectByValue("with-event");
+    browser.find("#patients").sendKeys("12");
+    browser.find("#events").sendKeys("10");
+    browser.find("#median").sendKeys("9");
+    browser.find("#risk").sendKeys("0 12\n6 11\n12 4\n18 2");
+    press(browser.find("#figure .numbers > button[type=submit]"));
+    browser.find("#rebuilt polyline");
+    String made = browser.find("#made").getText();
     assertTrue(made.contains("It has the 10 events that the paper prints."), made);
     assertTrue(made.contains(", and the paper prints 9."), made);
 
     // What is changed after the look is looked at again before it is taken.
-    find("#place").sendKeys("Figure 1" + Keys.TAB);
-    assertTrue(find("#made").getText().contains("Look at what it makes again."));
-    press(find("#figure .numbers > button[type=submit]"));
-    find("#rebuilt polyline");
-    press(find("#made button"));
-    WebElement curve = find("#curves li");
+    browser.find("#place").sendKeys("Figure 1" + Keys.TAB);
+    assertTrue(browser.find("#made").getText().contains("Look at what it makes again."));
+    press(browser.find("#figure .numbers > button[type=submit]"));
+    browser.find("#rebuilt polyline");
+    press(browser.find("#made button"));
+    WebElement curve = browser.find("#curves li");
     assertTrue(curve.getText().contains("Time to union"), curve.getText());
     assertTrue(browser.driver().getCurrentUrl().startsWith(draft));
 
-    press(find("#curves li a[href*='figure?curve=']"));
-    find("#picture");
+    press(browser.find("#curves li a[href*='figure?curve=']"));
+    browser.find("#picture");
     assertEquals(InventedFigure.UNITED.size() + 2, rows().size(), "the marks stand there again");
     assertEquals(List.of(), browser.complaints());
   }
@@ -168,7 +164,7 @@ class FigureBrowserTest {
   @Test
   void everythingCanBeSetWithTheKeysAlone() throws Exception {
     figure("bykeys2031");
-    WebElement picture = find("#picture");
+    WebElement picture = browser.find("#picture");
     picture.sendKeys(Keys.ARROW_RIGHT, Keys.ENTER);
     assertEquals("x1-value", browser.driver().switchTo().activeElement().getDomAttribute("id"));
     double[] origin = InventedFigure.place(0, 0);
@@ -182,14 +178,14 @@ class FigureBrowserTest {
     type("#y1-value", "0");
     type("#y2-at", top[0] + " " + top[1]);
     type("#y2-value", "100");
-    find("#as-text summary").sendKeys(Keys.ENTER);
+    browser.find("#as-text summary").sendKeys(Keys.ENTER);
     type("#points", "0 0\n9 50\n24 83.3");
     assertEquals(3, rows().size());
     assertEquals(3, browser.driver().findElements(By.cssSelector("#marked circle")).size());
     rows().get(1).findElement(By.tagName("button")).sendKeys(Keys.ENTER);
     assertEquals(2, rows().size());
-    find("input[name=hand][value=point]").sendKeys(Keys.SPACE);
-    picture = find("#picture");
+    browser.find("input[name=hand][value=point]").sendKeys(Keys.SPACE);
+    picture = browser.find("#picture");
     picture.sendKeys(Keys.ARROW_LEFT, Keys.ARROW_DOWN, Keys.ENTER);
     assertEquals(3, rows().size());
     picture.sendKeys(Keys.BACK_SPACE);
@@ -198,7 +194,7 @@ class FigureBrowserTest {
   }
 
   private static void type(String css, String text) {
-    WebElement field = find(css);
+    WebElement field = browser.find(css);
     field.clear();
     field.sendKeys(text + Keys.TAB);
   }

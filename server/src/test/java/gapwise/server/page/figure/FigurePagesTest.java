@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import gapwise.server.page.desk.InventedFigure;
 import gapwise.server.page.desk.InventedPaper;
 import gapwise.server.testing.RunningServer;
 import java.io.IOException;
@@ -13,10 +12,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
@@ -49,43 +46,6 @@ class FigurePagesTest {
     return draft;
   }
 
-  private static String at(double month, double percent) {
-    double[] place = InventedFigure.place(month, percent);
-    return String.format(Locale.ROOT, "%.2f %.2f", place[0], place[1]);
-  }
-
-  /** The figure of the invented paper, as somebody types it. */
-  private static Map<String, String> typed() {
-    Map<String, String> fields = new TreeMap<>();
-    fields.put("page", "3");
-    fields.put("kind", "curve");
-    fields.put("x1-at", at(0, 0));
-    fields.put("x1-value", "0");
-    fields.put("x2-at", at(24, 0));
-    fields.put("x2-value", "24");
-    fields.put("y1-at", at(0, 0));
-    fields.put("y1-value", "0");
-    fields.put("y2-at", at(0, 100));
-    fields.put("y2-value", "100");
-    fields.put("x-scale", "linear");
-    fields.put("y-scale", "percent");
-    StringBuilder points = new StringBuilder("0 0\n");
-    for (int at = 0; at < InventedFigure.UNITED.size(); at++) {
-      points.append(InventedFigure.UNITED.get(at)).append(' ');
-      points.append(100.0 * (at + 1) / InventedPaper.PATIENTS).append('\n');
-    }
-    fields.put("points", points + "24 83.3333");
-    fields.put("arm", "A");
-    fields.put("outcome", "time-to-union");
-    fields.put("unit", "months");
-    fields.put("shows", "with-event");
-    fields.put("patients", "12");
-    fields.put("events", "10");
-    fields.put("median", "9");
-    fields.put("risk", "0 12\n6 11\n12 4\n18 2");
-    return fields;
-  }
-
   private static String told(Map<String, String> fields, String draft)
       throws IOException, InterruptedException {
     HttpResponse<String> page = forms.post(draft + "/figure", fields);
@@ -96,7 +56,7 @@ class FigurePagesTest {
   @Test
   void aCurveIsLookedAtThenTakenThenMendedInItsPlace() throws IOException, InterruptedException {
     String draft = draft("figure2031");
-    HttpResponse<String> looked = forms.post(draft + "/figure", typed());
+    HttpResponse<String> looked = forms.post(draft + "/figure", FigureForms.ofTheInventedPaper());
     assertTrue(
         looked.body().contains("It has the 10 events that the paper prints."), looked.body());
     assertTrue(looked.body().contains("Its median is 9, and the paper prints 9."));
@@ -105,7 +65,8 @@ class FigurePagesTest {
     assertTrue(looked.body().contains("<polyline points=\"120.0,421.89"), "the rebuilt curve");
     assertFalse(running.get(draft).body().contains("figure?curve="), "nothing is taken yet");
 
-    Map<String, String> taking = with(typed(), "looked", FigureForms.looked(looked));
+    Map<String, String> taking =
+        with(FigureForms.ofTheInventedPaper(), "looked", FigureForms.looked(looked));
     HttpResponse<String> taken = forms.post(draft + "/figure/take", taking);
     assertEquals(303, taken.statusCode(), taken.body());
     String page = running.get(draft).body();
@@ -119,7 +80,8 @@ class FigurePagesTest {
     String beside = running.get(mend.replace("curve=", "beside=")).body();
     assertTrue(beside.contains("value=\"24\""), "its axes stand already");
     assertFalse(beside.contains("6.5 25"), "its points are not those of the other");
-    Map<String, String> mended = with(with(typed(), "block", block), "median", "9.5");
+    Map<String, String> mended =
+        with(with(FigureForms.ofTheInventedPaper(), "block", block), "median", "9.5");
     HttpResponse<String> lookedAgain = forms.post(draft + "/figure", mended);
     assertEquals(
         303,
@@ -150,21 +112,28 @@ class FigurePagesTest {
   @Test
   void aLinePointedAtIsFollowed() throws IOException, InterruptedException {
     String draft = draft("followed2031");
-    String followed = told(with(typed(), "follow", at(20, 83.3333)), draft);
+    String followed =
+        told(with(FigureForms.ofTheInventedPaper(), "follow", FigureForms.at(20, 83.3333)), draft);
     assertTrue(followed.contains("set along the line that you pointed at"), followed);
-    String nothing = told(with(typed(), "follow", at(20, 20)), draft);
+    String nothing =
+        told(with(FigureForms.ofTheInventedPaper(), "follow", FigureForms.at(20, 20)), draft);
     assertTrue(nothing.contains("No line was found there."), nothing);
-    assertTrue(told(with(typed(), "follow", "here"), draft).contains("Point at the line"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "follow", "here"), draft)
+            .contains("Point at the line"));
   }
 
   @Test
   void nothingIsTakenThatWasNotLookedAt() throws IOException, InterruptedException {
     String draft = draft("unseen2031");
-    HttpResponse<String> unseen = forms.post(draft + "/figure/take", typed());
+    HttpResponse<String> unseen =
+        forms.post(draft + "/figure/take", FigureForms.ofTheInventedPaper());
     assertEquals(422, unseen.statusCode());
     assertTrue(unseen.body().contains("so nothing was taken"), unseen.body());
-    String looked = FigureForms.looked(forms.post(draft + "/figure", typed()));
-    Map<String, String> changed = with(with(typed(), "events", "9"), "looked", looked);
+    String looked =
+        FigureForms.looked(forms.post(draft + "/figure", FigureForms.ofTheInventedPaper()));
+    Map<String, String> changed =
+        with(with(FigureForms.ofTheInventedPaper(), "events", "9"), "looked", looked);
     assertEquals(422, forms.post(draft + "/figure/take", changed).statusCode());
     assertFalse(running.get(draft).body().contains("figure?curve="));
   }
@@ -172,88 +141,141 @@ class FigurePagesTest {
   @Test
   void aGroupHasOneCurveOfAnOutcome() throws IOException, InterruptedException {
     String draft = draft("twice2031");
-    String looked = FigureForms.looked(forms.post(draft + "/figure", typed()));
-    forms.post(draft + "/figure/take", with(typed(), "looked", looked));
-    assertTrue(told(typed(), draft).contains("Mend that one, or take it out first."));
+    String looked =
+        FigureForms.looked(forms.post(draft + "/figure", FigureForms.ofTheInventedPaper()));
+    forms.post(draft + "/figure/take", with(FigureForms.ofTheInventedPaper(), "looked", looked));
+    assertTrue(
+        told(FigureForms.ofTheInventedPaper(), draft)
+            .contains("Mend that one, or take it out first."));
     assertEquals(
-        422, forms.post(draft + "/figure/take", with(typed(), "looked", looked)).statusCode());
+        422,
+        forms
+            .post(draft + "/figure/take", with(FigureForms.ofTheInventedPaper(), "looked", looked))
+            .statusCode());
   }
 
   @Test
   void whatIsWrongWithTheMarksIsSaidInWords() throws IOException, InterruptedException {
     String draft = draft("wrong2031");
     assertTrue(
-        told(with(typed(), "x2-at", at(0, 0)), draft)
+        told(with(FigureForms.ofTheInventedPaper(), "x2-at", FigureForms.at(0, 0)), draft)
             .contains("The axis across: The two marks of the axis are nearly at one place."));
     assertTrue(
-        told(with(typed(), "y2-value", "0"), draft)
+        told(with(FigureForms.ofTheInventedPaper(), "y2-value", "0"), draft)
             .contains("Both marks of the axis have the value"));
     assertTrue(
-        told(with(with(typed(), "y1-at", at(0, 0)), "y2-at", at(24, 0)), draft)
+        told(
+                with(
+                    with(FigureForms.ofTheInventedPaper(), "y1-at", FigureForms.at(0, 0)),
+                    "y2-at",
+                    FigureForms.at(24, 0)),
+                draft)
             .contains("The two axes run nearly the same way."));
     assertTrue(
-        told(with(typed(), "x-scale", "log"), draft)
+        told(with(FigureForms.ofTheInventedPaper(), "x-scale", "log"), draft)
             .contains("A logarithmic axis has only values above 0"));
     assertTrue(
-        told(with(typed(), "x1-at", "9000 9000"), draft)
+        told(with(FigureForms.ofTheInventedPaper(), "x1-at", "9000 9000"), draft)
             .contains("the first mark lies outside the picture"));
-    assertTrue(told(with(typed(), "x1-at", ""), draft).contains("has no first mark"));
-    assertTrue(told(with(typed(), "x1-value", "x"), draft).contains("has no number at its first"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "x1-at", ""), draft)
+            .contains("has no first mark"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "x1-value", "x"), draft)
+            .contains("has no number at its first"));
     String log =
-        told(with(with(with(typed(), "x-scale", "log"), "x1-value", "1"), "points", "0 5"), draft);
+        told(
+            with(
+                with(with(FigureForms.ofTheInventedPaper(), "x-scale", "log"), "x1-value", "1"),
+                "points",
+                "0 5"),
+            draft);
     assertTrue(log.contains("has no place on a logarithmic axis"), log);
   }
 
   @Test
   void whatIsWrongWithThePointsIsSaidInWords() throws IOException, InterruptedException {
     String draft = draft("points2031");
-    assertTrue(told(with(typed(), "points", ""), draft).contains("No points are set."));
     assertTrue(
-        told(with(typed(), "points", "1 2\nten twenty"), draft)
+        told(with(FigureForms.ofTheInventedPaper(), "points", ""), draft)
+            .contains("No points are set."));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "points", "1 2\nten twenty"), draft)
             .contains("Line 2 says “ten twenty”"));
     assertTrue(
-        told(with(typed(), "points", "0 0\n900 50"), draft)
+        told(with(FigureForms.ofTheInventedPaper(), "points", "0 0\n900 50"), draft)
             .contains("Point 2 (900, 50) lies outside the picture."));
     assertTrue(
-        told(with(typed(), "points", "0 0\n5 150"), draft).contains("lies between 0 and 100"),
-        told(with(typed(), "points", "0 0\n5 150"), draft));
-    assertTrue(told(with(typed(), "points", "5 50"), draft).contains("at least two points"));
+        told(with(FigureForms.ofTheInventedPaper(), "points", "0 0\n5 150"), draft)
+            .contains("lies between 0 and 100"),
+        told(with(FigureForms.ofTheInventedPaper(), "points", "0 0\n5 150"), draft));
     assertTrue(
-        told(with(typed(), "shows", "without-event"), draft)
+        told(with(FigureForms.ofTheInventedPaper(), "points", "5 50"), draft)
+            .contains("at least two points"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "shows", "without-event"), draft)
             .contains("Choose the share with it, or set the points again."));
     String many =
         IntStream.range(0, 2_000)
             .mapToObj(at -> at / 100.0 + " " + at / 100.0)
             .collect(Collectors.joining("\n"));
     assertTrue(
-        told(with(typed(), "points", many), draft)
+        told(with(FigureForms.ofTheInventedPaper(), "points", many), draft)
             .contains("Found 2,000 entries, and at most 1,000 are taken."));
   }
 
   @Test
   void whatIsWrongWithPrintedNumbersIsSaidInWords() throws IOException, InterruptedException {
     String draft = draft("printed2031");
-    assertTrue(told(with(typed(), "patients", ""), draft).contains("Give the number of patients"));
-    assertTrue(told(with(typed(), "patients", "0"), draft).contains("number of patients"));
-    assertTrue(told(with(typed(), "patients", "999999"), draft).contains("from 1 to 20,000"));
-    assertTrue(told(with(typed(), "patients", "twelve"), draft).contains("Found “twelve”"));
-    assertTrue(told(with(typed(), "events", "13"), draft).contains("more events than patients"));
-    assertTrue(told(with(typed(), "median", "-1"), draft).contains("cannot be below 0"));
-    assertTrue(told(with(typed(), "risk", "0 12\n6 13"), draft).contains("it can only fall"));
-    assertTrue(told(with(typed(), "risk", "0 11"), draft).contains("but there are 12 patients"));
-    assertTrue(told(with(typed(), "risk", "0 11.5"), draft).contains("is a whole number"));
-    assertTrue(told(with(typed(), "strokes", "3 x"), draft).contains("the time of a stroke"));
-    assertTrue(told(with(typed(), "arm", "Z"), draft).contains("Choose the group"));
-    assertTrue(told(with(typed(), "outcome", "union"), draft).contains("Choose the time"));
-    assertTrue(told(with(typed(), "unit", "cm"), draft).contains("Choose the unit of time"));
     assertTrue(
-        told(with(typed(), "median", "3"), draft).contains("That differs, so check the axis"));
+        told(with(FigureForms.ofTheInventedPaper(), "patients", ""), draft)
+            .contains("Give the number of patients"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "patients", "0"), draft)
+            .contains("number of patients"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "patients", "999999"), draft)
+            .contains("from 1 to 20,000"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "patients", "twelve"), draft)
+            .contains("Found “twelve”"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "events", "13"), draft)
+            .contains("more events than patients"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "median", "-1"), draft)
+            .contains("cannot be below 0"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "risk", "0 12\n6 13"), draft)
+            .contains("it can only fall"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "risk", "0 11"), draft)
+            .contains("but there are 12 patients"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "risk", "0 11.5"), draft)
+            .contains("is a whole number"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "strokes", "3 x"), draft)
+            .contains("the time of a stroke"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "arm", "Z"), draft)
+            .contains("Choose the group"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "outcome", "union"), draft)
+            .contains("Choose the time"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "unit", "cm"), draft)
+            .contains("Choose the unit of time"));
+    assertTrue(
+        told(with(FigureForms.ofTheInventedPaper(), "median", "3"), draft)
+            .contains("That differs, so check the axis"));
   }
 
   @Test
   void aScatterBecomesPatientsOnlyWhenItIsAccepted() throws IOException, InterruptedException {
     String draft = draft("scatter2031");
-    Map<String, String> scatter = with(with(typed(), "kind", "scatter"), "points", "6 40\n12 75");
+    Map<String, String> scatter =
+        with(with(FigureForms.ofTheInventedPaper(), "kind", "scatter"), "points", "6 40\n12 75");
     String unset = told(scatter, draft);
     assertTrue(unset.contains("Choose what each axis stands for."), unset);
     Map<String, String> equal = with(with(scatter, "across", "age"), "up", "age");
@@ -304,9 +326,10 @@ class FigurePagesTest {
   void oddFieldsAreAnsweredInWordsAndNeverByAFault() throws IOException, InterruptedException {
     String draft = draft("odd2031");
     Random random = new Random(11);
-    List<String> names = List.copyOf(typed().keySet());
+    List<String> names = List.copyOf(FigureForms.ofTheInventedPaper().keySet());
     for (int turn = 0; turn < 150; turn++) {
-      Map<String, String> fields = with(with(typed(), "across", "age"), "strokes", "");
+      Map<String, String> fields =
+          with(with(FigureForms.ofTheInventedPaper(), "across", "age"), "strokes", "");
       for (int change = 0; change <= random.nextInt(4); change++) {
         String name = random.nextInt(8) == 0 ? "strokes" : names.get(random.nextInt(names.size()));
         fields = with(fields, name, ODD.get(random.nextInt(ODD.size())));
@@ -332,7 +355,11 @@ class FigurePagesTest {
   @Test
   void draftsPagesAndPapersThatAreNotThereAreSaidToBeSo() throws IOException, InterruptedException {
     assertEquals(404, running.get("/desk/0123456789ab/figure?page=3").statusCode());
-    assertEquals(404, forms.post("/desk/0123456789ab/figure/take", typed()).statusCode());
+    assertEquals(
+        404,
+        forms
+            .post("/desk/0123456789ab/figure/take", FigureForms.ofTheInventedPaper())
+            .statusCode());
     String without = forms.begin("without2031");
     assertEquals(404, running.get(without + "/figure").statusCode());
     assertEquals(404, running.get(without + "/figure?page=3").statusCode());

@@ -219,4 +219,31 @@ class ScreeningTest {
       assertTrue(page.contains("<mark class=\"speaks-against\">sailors</mark>"), page);
     }
   }
+
+  @Test
+  void whatTheReviewLeavesOutIsOfferedAsReasonsAndKeptByAPersonOnly() throws Exception {
+    try (RunningServer running = withFour()) {
+      String[] review = {
+        "title",
+        "Gaps",
+        "exclude",
+        "a growing bone\nnot after an injury",
+        "who",
+        "AB",
+        "why",
+        "plan",
+        "seen",
+        "0"
+      };
+      assertFalse(running.get("/screening").body().contains("reasons=review"));
+      assertEquals(303, KeptFiles.post(running, "/review", review).statusCode());
+      String page = running.get("/screening").body();
+      holds(page, "The review also leaves a study out for: a growing bone.");
+      assertFalse(page.contains("another paper\na growing bone</textarea>"), page);
+      String proposed = running.get("/screening?reasons=review").body();
+      assertTrue(proposed.contains("another paper\na growing bone</textarea>"), proposed);
+      holds(running.get("/review").body(), "The same patients as another paper");
+      assertFalse(plain(running.get("/screening/read?who=AB").body()).contains("growing"));
+    }
+  }
 }

@@ -1,0 +1,25 @@
+package gapwise.server.testing.filled;
+
+import gapwise.server.testing.Chromium;
+import java.util.Optional;
+
+/**
+ * A page with much on it.
+ *
+ * @param name what it shows
+ * @param address the whole of it, with the server
+ * @param session who looks at it, as the value of a browser's cookie; empty where nobody signs in
+ */
+public record FilledState(String name, String address, Optional<String> session) {
+  /** Opens it in a browser, as whoever looks at it. */
+  public void open(Chromium browser) {
+    browser.signedInBy(session, address);
+    browser.driver().get(address);
+    browser.settled();
+  }
+
+  @Override
+  public String toString() {
+    return name;
+  }
+}
