@@ -190,7 +190,9 @@ record MultiverseApproaches<D extends StudyData>(
         rows -> {
           List<Integer> at = rows.stream().filter(places::containsKey).map(places::get).toList();
           return new PooledApproach.PooledRows(
-              pooler.at(at), measure.shown(at.stream().map(data::get).toList()), at.size());
+              pooler.withoutFurther(at),
+              measure.shown(at.stream().map(data::get).toList()),
+              at.size());
         });
   }
 

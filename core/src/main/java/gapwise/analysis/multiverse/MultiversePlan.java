@@ -110,7 +110,7 @@ record MultiversePlan(
     return new PoolingSettings(
         TauSquaredEstimators.named(estimator),
         MeanIntervals.named(interval).orElse(MeanIntervals.normal()),
-        given.prediction(),
+        given.prediction().asKnown(),
         given.tauSquaredInterval(),
         given.level());
   }

@@ -9,6 +9,7 @@ import gapwise.effect.Interval;
 import gapwise.effect.StudyData;
 import gapwise.problem.Problem;
 import gapwise.problem.WrongInputException;
+import gapwise.synthesis.pooling.PooledValue;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -36,7 +37,9 @@ public record CumulativePart(String column) {
     List<InfluenceResult.Cumulative> steps = new ArrayList<>();
     for (int n = 1; n <= order.size(); n++) {
       Work.check();
-      Refit some = new Refit(synthesis.pooler().valueAt(order.subList(0, n)), spread);
+      Refit some =
+          new Refit(
+              PooledValue.of(synthesis.pooler().withoutFurther(order.subList(0, n)), n), spread);
       steps.add(
           new InfluenceResult.Cumulative(
               pooled.get(order.get(n - 1)).label(),

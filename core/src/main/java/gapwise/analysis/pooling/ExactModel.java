@@ -6,7 +6,6 @@ import gapwise.numeric.ReferenceDistribution;
 import gapwise.synthesis.likelihood.ExactLikelihood;
 import gapwise.synthesis.likelihood.LikelihoodLimits;
 import gapwise.synthesis.pooling.Pooled;
-import gapwise.synthesis.pooling.PooledValue;
 import gapwise.synthesis.pooling.PoolingSettings;
 import gapwise.synthesis.pooling.Predictive;
 import gapwise.synthesis.pooling.Subgroups;
@@ -57,10 +56,9 @@ public record ExactModel(
 
     /** A further study takes many fits of its own where the spread is not known. */
     @Override
-    public PooledValue valueAt(List<Integer> places) {
-      return PooledValue.of(
-          likelihood.pool(places.stream().map(studies::get).toList(), limits.withoutPrediction()),
-          places.size());
+    public Pooled withoutFurther(List<Integer> places) {
+      return likelihood.pool(
+          places.stream().map(studies::get).toList(), limits.withoutPrediction());
     }
 
     /** The distribution from which the prediction interval is cut. */

@@ -20,7 +20,7 @@ final class LikelihoodInfluence {
       int out = i;
       List<Integer> places =
           IntStream.range(0, pooler.size()).filter(j -> j != out).boxed().toList();
-      rest.add(pooler.valueAt(places));
+      rest.add(PooledValue.of(pooler.withoutFurther(places), places.size()));
     }
     return rest;
   }

@@ -1,7 +1,6 @@
 package gapwise.analysis.pooling;
 
 import gapwise.synthesis.pooling.Pooled;
-import gapwise.synthesis.pooling.PooledValue;
 import gapwise.synthesis.pooling.Subgroups;
 import java.util.List;
 import java.util.Optional;
@@ -15,9 +14,9 @@ public interface Pooler {
   /** Pools the studies at some places. */
   Pooled at(List<Integer> places);
 
-  /** Pools the studies at some places for a list of such values, without a further study. */
-  default PooledValue valueAt(List<Integer> places) {
-    return PooledValue.of(at(places), places.size());
+  /** The same where many values are pooled and none tells of a further study. */
+  default Pooled withoutFurther(List<Integer> places) {
+    return at(places);
   }
 
   /** Pools each group of studies and compares them. */

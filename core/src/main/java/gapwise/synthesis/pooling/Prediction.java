@@ -66,6 +66,13 @@ public record Prediction(Reference reference, Error standardError) {
     HARTUNG_KNAPP
   }
 
+  /** The same, or the usual one for where thousands of values are pooled and no limit is told. */
+  public Prediction asKnown() {
+    return reference.takesSpreadAsKnown()
+        ? this
+        : new Prediction(Reference.T_K_MINUS_2, standardError);
+  }
+
   /** The interval about one mean of all studies; empty if these are too few, or too many. */
   public Optional<Interval> around(WeightedMean mean, double tauSquared, double level) {
     return reference.takesSpreadAsKnown()
