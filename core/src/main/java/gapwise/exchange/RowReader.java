@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -93,7 +94,8 @@ final class RowReader {
       boolean fits = !words || !WorkbookText.isTooLong(Guard.write(form.write(value)));
       return fits ? Optional.of(value) : tooLong(field, text);
     } catch (UnreadableException unreadable) {
-      refuse(field, unreadable.code(), found(text, unreadable.getMessage()));
+      String expected = Objects.requireNonNull(unreadable.getMessage(), "message");
+      refuse(field, unreadable.code(), found(text, expected));
       return Optional.empty();
     }
   }

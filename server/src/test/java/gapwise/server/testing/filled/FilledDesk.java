@@ -48,7 +48,7 @@ final class FilledDesk {
         "page",
         "1",
         "box",
-        "230,160,262,176");
+        "216,141,248,155");
     curve(filling, draft);
     filling.shows("desk: drafts", "/desk");
     filling.shows("desk: a draft with its paper", draft);

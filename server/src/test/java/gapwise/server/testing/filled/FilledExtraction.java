@@ -28,7 +28,7 @@ final class FilledExtraction {
         "page",
         "1",
         "box",
-        "230,160,262,176");
+        "216,141,248,155");
     TwoReaders.handIn(running, form, "AB");
     TwoReaders.extract(
         running,
