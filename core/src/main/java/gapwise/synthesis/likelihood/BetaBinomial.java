@@ -52,7 +52,8 @@ public final class BetaBinomial {
     }
     BetaBinomialFit.Estimate top = (BetaBinomialFit.Estimate) fit;
     return studies.size() == 1
-        ? ExactLikelihood.single(studies.get(0), top.logit(), top.standardError(), limits.level())
+        ? ExactLikelihood.single(
+            studies.get(0), 1, top.logit(), top.standardError(), limits.level())
         : pooled(studies, top, limits, predicted);
   }
 

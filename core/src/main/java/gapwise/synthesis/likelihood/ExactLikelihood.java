@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -67,7 +68,7 @@ public final class ExactLikelihood {
     }
     LikelihoodFit.Estimate top = (LikelihoodFit.Estimate) fit;
     return told.size() == 1
-        ? single(told.get(0), top.estimate(), top.standardError(), limits.level())
+        ? single(told.get(0), studies.size(), top.estimate(), top.standardError(), limits.level())
         : pooled(top, told.size(), limits, shares(model, studies, top.estimate(), top.tau()));
   }
 
@@ -202,8 +203,12 @@ public final class ExactLikelihood {
     }
   }
 
-  /** A study's own effect; the conditional likelihood of one table has its top elsewhere. */
-  static Pooled single(StudyData study, double top, double errorAtTop, double level) {
+  /**
+   * A study's own effect; the conditional likelihood of one table has its top elsewhere.
+   *
+   * @param studies how many there are with those that say nothing, beside which no share is told
+   */
+  static Pooled single(StudyData study, int studies, double top, double errorAtTop, double level) {
     double estimate = top;
     double error = errorAtTop;
     if (study instanceof TwoByTwo table) {
@@ -216,7 +221,7 @@ public final class ExactLikelihood {
         Optional.of(PooledMean.symmetric(estimate, error, ReferenceDistribution.normal(), level)),
         Optional.empty(),
         Heterogeneity.OF_ONE_STUDY,
-        List.of(1.0),
+        studies == 1 ? List.of(1.0) : List.of(),
         OptionalDouble.of(error),
         Optional.empty(),
         List.of(new Problem("", "single-study", say("analysis.one-study-says-anything"))));
@@ -240,13 +245,7 @@ public final class ExactLikelihood {
       }
       case MEAN_FALLS -> two ? limit("0") : new Problem("", "no-events", OF_NONE);
       case MEAN_RISES -> two ? limit("infinite") : new Problem("", "all-events", OF_ALL);
-      case SPREAD_RISES ->
-          new Problem(
-              "",
-              "estimate-at-limit",
-              "every study lies at one limit or the other, so the likelihood rises as the spread"
-                  + " between studies grows and has no highest point; nothing is pooled; the model"
-                  + " 'bayesian' with the likelihood 'exact' has an answer here too");
+      case SPREAD_RISES -> new Problem("", "estimate-at-limit", spreadRises(model, studies));
       case OUT_OF_RANGE ->
           new Problem(
               "",
@@ -254,6 +253,18 @@ public final class ExactLikelihood {
               "the likelihood could not be worked out within the range of numbers; check the"
                   + " units");
     };
+  }
+
+  /**
+   * With an endless spread a study is full or empty, full by the share p of the distribution above
+   * the middle, and p^f (1 - p)^e of f full and e empty studies is highest at f/(f + e).
+   */
+  private static String spreadRises(Model model, List<? extends StudyData> studies) {
+    if (model != Model.PROPORTION) {
+      return say("analysis.spread-rises");
+    }
+    long full = studies.stream().filter(s -> ((ArmCounts) s).nonEvents() == 0).count();
+    return say("analysis.spread-rises-to-share", Map.of("full", full, "studies", studies.size()));
   }
 
   private static final String OF_NONE =
