@@ -62,7 +62,7 @@ public final class BetaBinomial {
       BetaBinomialFit.Estimate top,
       LikelihoodLimits limits,
       boolean predicted) {
-    List<Problem> warnings = ExactLikelihood.warnings(false, top.converged());
+    List<Problem> warnings = ExactLikelihood.warnings(LikelihoodFit.Points.ENOUGH, top.converged());
     double correlation = top.intraclassCorrelation();
     if (correlation == 0) {
       warnings.add(

@@ -132,7 +132,7 @@ public final class ExactLikelihood {
 
   private static Pooled pooled(
       LikelihoodFit.Estimate top, int studies, LikelihoodLimits limits, List<Double> shares) {
-    List<Problem> warnings = warnings(top.refined(), top.converged());
+    List<Problem> warnings = warnings(top.points(), top.converged());
     if (top.tau() == 0) {
       warnings.add(
           0,
@@ -150,10 +150,12 @@ public final class ExactLikelihood {
   }
 
   /** What a reader must know of a search; may be added to. */
-  static List<Problem> warnings(boolean refined, boolean settled) {
+  static List<Problem> warnings(LikelihoodFit.Points points, boolean settled) {
     List<Problem> warnings = new ArrayList<>();
-    if (refined) {
+    if (points == LikelihoodFit.Points.REFINED) {
       warnings.add(new Problem("", "quadrature-refined", say("analysis.quadrature-refined")));
+    } else if (points == LikelihoodFit.Points.TOO_COARSE) {
+      warnings.add(new Problem("", "quadrature-too-coarse", say("analysis.quadrature-too-coarse")));
     }
     if (!settled) {
       warnings.add(new Problem("", "did-not-converge", say("analysis.likelihood-did-not-settle")));
