@@ -93,7 +93,12 @@ final class LatticeFit {
       if (bends.isTop() && bends.promise(step) < SETTLED) {
         return Optional.of(
             new LikelihoodFit.Estimate(
-                mean, bends.standardError(), Math.exp(logTau), value, true, LikelihoodFit.Points.REFINED));
+                mean,
+                bends.standardError(),
+                Math.exp(logTau),
+                value,
+                true,
+                LikelihoodFit.Points.REFINED));
       }
       if (!rises(step)) {
         return Optional.empty();

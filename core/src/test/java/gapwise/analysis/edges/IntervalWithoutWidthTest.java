@@ -61,4 +61,14 @@ class IntervalWithoutWidthTest {
         wider.at("/summary/shown/upper").asDouble() == 0,
         Plans.warnings(wider).contains("zero-width-interval"));
   }
+
+  @Test
+  void ofWaldIsSaid() {
+    var plan = Plans.on(series(new int[][] {{0, 12}, {5, 12}}), "task", "interval");
+    plan.putArray("methods").add("wald").add("wilson");
+    assertTrue(Plans.warnings(Plans.result(plan)).contains("zero-width-interval"));
+    var inside = Plans.on(series(new int[][] {{5, 12}}), "task", "interval");
+    inside.putArray("methods").add("wald");
+    assertTrue(Plans.warnings(Plans.result(inside)).isEmpty());
+  }
 }
