@@ -21,6 +21,7 @@ final class AgreementRun {
   private final AgreementPlan plan;
   private final DataTable table;
   private final Problems problems = new Problems();
+
   /** Of a correlation, by which it may lie beyond 1. */
   private static final double ROUNDING = 1e-9;
 
@@ -108,9 +109,9 @@ final class AgreementRun {
   }
 
   /**
-   * Whether a correlation of some raters can be what it is told to be: not above 1, nor singly below
-   * -1/(raters - 1). The two-way random forms are beyond where raters and subjects differ less than
-   * what is left allows, and a variance comes out below 0.
+   * Whether a correlation of some raters can be what it is told to be: not above 1, nor singly
+   * below -1/(raters - 1). The two-way random forms are beyond where raters and subjects differ
+   * less than what is left allows, and a variance comes out below 0.
    */
   private boolean possible(IntraclassCorrelation.Form form) {
     double least = -1.0 / (plan.raters().size() - 1) - ROUNDING;

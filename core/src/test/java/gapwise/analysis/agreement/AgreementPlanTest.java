@@ -82,8 +82,9 @@ class AgreementPlanTest {
   }
 
   /**
-   * Mean squares 0.0294, 0.3408 and 2.4469 give the two-way random form of Shrout and Fleiss, Psychol
-   * Bull 1979;86:420, a denominator of 1.072 and a value of -2.25, which no correlation has.
+   * Mean squares 0.0294, 0.3408 and 2.4469 give the two-way random form of Shrout and Fleiss,
+   * Psychol Bull 1979;86:420, a denominator of 1.072 and a value of -2.25, which no correlation
+   * has.
    */
   @Test
   void aCorrelationThatNoneCanBeIsLeftOutAndSaid() {
